@@ -1,7 +1,7 @@
 package io.github.heatswell.charts;
 
-import io.github.heatswell.charts.picture.Level;
-import io.github.heatswell.charts.picture.Level.Kind;
+import io.github.heatswell.charts.picture.Panel.Level;
+import io.github.heatswell.charts.picture.Panel.Level.Kind;
 import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.ExpansionVessel;

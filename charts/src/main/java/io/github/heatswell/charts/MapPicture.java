@@ -1,11 +1,11 @@
 package io.github.heatswell.charts;
 
 import io.github.heatswell.charts.picture.Area;
-import io.github.heatswell.charts.picture.Caption;
 import io.github.heatswell.charts.picture.Curve;
-import io.github.heatswell.charts.picture.Mark;
 import io.github.heatswell.charts.picture.Panel;
+import io.github.heatswell.charts.picture.Panel.Mark;
 import io.github.heatswell.charts.picture.Picture;
+import io.github.heatswell.charts.picture.Picture.Caption;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
 import io.github.heatswell.narrative.Narrative;

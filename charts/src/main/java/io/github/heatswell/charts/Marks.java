@@ -1,6 +1,6 @@
 package io.github.heatswell.charts;
 
-import io.github.heatswell.charts.picture.Mark;
+import io.github.heatswell.charts.picture.Panel.Mark;
 import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.narrative.Moments;
 import io.github.heatswell.result.Event;

@@ -1,19 +1,26 @@
 package io.github.heatswell.charts;
 
 import io.github.heatswell.assessment.Doubts;
+import io.github.heatswell.charts.ValueScale.PressureScale;
+import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Axis;
-import io.github.heatswell.charts.picture.Bands;
-import io.github.heatswell.charts.picture.Caption;
 import io.github.heatswell.charts.picture.Curve;
-import io.github.heatswell.charts.picture.Level;
 import io.github.heatswell.charts.picture.Panel;
+import io.github.heatswell.charts.picture.Panel.Bands;
+import io.github.heatswell.charts.picture.Panel.Level;
 import io.github.heatswell.charts.picture.Picture;
+import io.github.heatswell.charts.picture.Picture.Caption;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
 import io.github.heatswell.narrative.Moments;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Event;
+import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.ReliefFault;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
@@ -71,5 +78,145 @@ final class RunPicture {
         curves.add(new Curve(Curve.Role.PRESSURE, "", "", course.pressure()));
         Axis axis = PressureScale.around(range, levels, bands.size(), amounts);
         return new Panel(axis, List.of(), curves, levels, marks.all(), bands);
+    }
+
+    /** The lower panel of one run: the water's temperature, what limits it, and when heater and taps were on. */
+    private static final class TemperaturePanel {
+
+        /** The narrowest range (K) the temperature is shown in. */
+        private static final double NARROWEST = 10;
+
+        /** A limit this far (K) above the hottest water is not shown. */
+        private static final double FAR = 12;
+
+        /** The share of the height that a lane of bars takes at the foot. */
+        private static final double LANE = 0.1;
+
+        private final RunResult result;
+        private final QuantityFormat amounts;
+        private final Course course;
+        private final Lanes lanes;
+        private final Marks marks;
+
+        TemperaturePanel(RunResult result, QuantityFormat amounts, Course course, Lanes lanes, Marks marks) {
+            this.result = result;
+            this.amounts = amounts;
+            this.course = course;
+            this.lanes = lanes;
+            this.marks = marks;
+        }
+
+        Panel panel() {
+            Points line = course.temperature();
+            List<Area> areas = result.system().tank().layers() > 1 ? List.of(course.layers()) : List.of();
+            List<Level> levels = levels();
+            ValueScale.Range range = new ValueScale.Range(line.lowest(), line.highest());
+            for (Area area : areas) {
+                range = range.with(area.lowest()).with(area.highest());
+            }
+            for (Level level : levels) {
+                range = range.with(level.value());
+            }
+            range = range.atLeast(amounts.units().temperatureDifference().fromSi(NARROWEST));
+            List<Bands> bands = lanes.underTemperature();
+            double below = 0.06 + LANE * Math.max(1, bands.size());
+            Axis axis = ValueScale.around(
+                    "mean water temperature (" + amounts.symbol(amounts.units().temperature()) + ")",
+                    range,
+                    below,
+                    0.1);
+            Curve curve = new Curve(Curve.Role.TEMPERATURE, "", "", line);
+            return new Panel(axis, areas, List.of(curve), levels, marks.byTemperature(), bands);
+        }
+
+        private List<Level> levels() {
+            Heater heater = result.system().heater();
+            List<Level> levels = new ArrayList<>();
+            levels.add(level(Level.Kind.SET_POINT, heater.setPoint(), "thermostat set point"));
+            double limit = result.extremes().highestTemperature().value() + FAR;
+            heater.cutOut().stream()
+                    .filter(at -> at <= limit)
+                    .forEach(at -> levels.add(level(Level.Kind.CUT_OUT, at, "high-limit cut-out")));
+            for (ReliefValve valve : result.system().reliefValves()) {
+                valve.setTemperature().stream()
+                        .filter(at -> at <= limit)
+                        .forEach(at -> levels.add(level(Level.Kind.RELIEF_TEMPERATURE, at, setPressure(valve))));
+            }
+            return levels;
+        }
+
+        private String setPressure(ReliefValve valve) {
+            String name = result.system().reliefValves().size() == 1 ? "relief" : valve.name();
+            return valve.condition() == ReliefFault.Condition.BLOCKED
+                    ? name + " would open, but is blocked"
+                    : name + " opens by temperature";
+        }
+
+        private Level level(Level.Kind kind, double kelvin, String name) {
+            return new Level(kind, amounts.units().temperature().fromSi(kelvin), amounts.temperature(kelvin), name);
+        }
+    }
+
+    /** The lanes of bars at the foot of the panels of one run: what was on, and for how long. */
+    private static final class Lanes {
+
+        private final RunSummary summary;
+        private final QuantityFormat amounts;
+        private final TimeScale scale;
+        private final Moments moments;
+
+        Lanes(RunSummary summary, QuantityFormat amounts, TimeScale scale, Moments moments) {
+            this.summary = summary;
+            this.amounts = amounts;
+            this.scale = scale;
+            this.moments = moments;
+        }
+
+        /** Lanes that concern the pressure: an open bypass, a valve discharging supply water, the supply shut off. */
+        List<Bands> underPressure() {
+            List<Bands> lanes = new ArrayList<>();
+            add(lanes, Bands.Kind.BYPASS, summary.joined(Interval.Phase.BYPASS_OPEN), "bypass open");
+            String valve = summary.system().reliefValves().size() == 1 ? "relief valve runs" : "relief valves run";
+            add(lanes, Bands.Kind.RELIEF, Interval.joined(summary.fedRelief()), valve + " on water from the supply");
+            add(lanes, Bands.Kind.SUPPLY_OFF, summary.joined(Interval.Phase.SUPPLY_SHUT_OFF), "supply shut off");
+            return lanes;
+        }
+
+        /** Lanes that concern the temperature: the heater, and above it the taps. */
+        List<Bands> underTemperature() {
+            List<Bands> lanes = new ArrayList<>();
+            String what = summary.system().heater().energy() == Heater.Energy.GAS ? "burner on" : "element on";
+            add(lanes, Bands.Kind.HEATER, summary.joined(Interval.Phase.HEATER_ON), what);
+            List<Interval> draws = summary.intervals(Interval.Phase.DRAW);
+            if (!draws.isEmpty()) {
+                String label = (draws.size() == 1 ? "1 draw of " : draws.size() + " draws, ")
+                        + amounts.volume(summary.totals().drawn())
+                        + (draws.size() == 1 ? "" : " in all");
+                lanes.add(new Bands(Bands.Kind.DRAWS, label, onScale(draws)));
+            }
+            return lanes;
+        }
+
+        private void add(List<Bands> lanes, Bands.Kind kind, List<Interval> stretches, String what) {
+            if (!stretches.isEmpty()) {
+                lanes.add(new Bands(kind, label(kind, what, stretches), onScale(stretches)));
+            }
+        }
+
+        private String label(Bands.Kind kind, String what, List<Interval> stretches) {
+            String length = amounts.time(Interval.total(stretches));
+            if (stretches.size() > 1) {
+                return what + " " + QuantityFormat.times(stretches.size()) + ", " + length + " in all";
+            }
+            boolean told = kind == Bands.Kind.HEATER || kind == Bands.Kind.RELIEF;
+            String since = told ? "" : " " + moments.at(stretches.get(0).from()).text(amounts);
+            return what + since + " for " + length;
+        }
+
+        private List<Bands.Span> onScale(List<Interval> stretches) {
+            return stretches.stream()
+                    .map(stretch -> new Bands.Span(scale.of(stretch.from()), scale.of(stretch.to())))
+                    .toList();
+        }
     }
 }

@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.charts.picture.Curve;
-import io.github.heatswell.charts.picture.Level;
-import io.github.heatswell.charts.picture.Mark;
+import io.github.heatswell.charts.picture.Panel.Level;
+import io.github.heatswell.charts.picture.Panel.Mark;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.ReliefValve.LiftCharacteristic;

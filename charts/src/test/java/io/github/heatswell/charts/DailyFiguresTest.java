@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.charts.DailyFigures.DailyCollector;
 import io.github.heatswell.charts.DailyFigures.Day;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunResult;

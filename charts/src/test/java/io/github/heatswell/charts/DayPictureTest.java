@@ -6,11 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Axis.Tick;
-import io.github.heatswell.charts.picture.Bands;
 import io.github.heatswell.charts.picture.Curve;
-import io.github.heatswell.charts.picture.Level;
-import io.github.heatswell.charts.picture.Mark;
 import io.github.heatswell.charts.picture.Panel;
+import io.github.heatswell.charts.picture.Panel.Bands;
+import io.github.heatswell.charts.picture.Panel.Level;
+import io.github.heatswell.charts.picture.Panel.Mark;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.units.UnitSystem;

@@ -4,11 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.charts.DailyFigures.DailyCollector;
 import io.github.heatswell.charts.DailyFigures.Day;
+import io.github.heatswell.charts.DaysPicture.DayBins;
 import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Axis;
 import io.github.heatswell.charts.picture.Axis.Tick;
-import io.github.heatswell.charts.picture.Level;
+import io.github.heatswell.charts.picture.Panel.Level;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Size;
 import io.github.heatswell.narrative.Moments;

@@ -2,7 +2,7 @@ package io.github.heatswell.charts;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import io.github.heatswell.charts.picture.Level;
+import io.github.heatswell.charts.picture.Panel.Level;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.units.QuantityFormat;

@@ -9,8 +9,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Curve;
-import io.github.heatswell.charts.picture.Mark;
 import io.github.heatswell.charts.picture.Panel;
+import io.github.heatswell.charts.picture.Panel.Mark;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.sizing.PeakMap;

@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.charts.picture.Bars;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Picture;
+import io.github.heatswell.charts.picture.Picture.Bars;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.study.SampledPeaks;
 import io.github.heatswell.study.SampledPeaks.Influence;

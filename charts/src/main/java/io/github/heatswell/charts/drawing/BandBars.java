@@ -1,6 +1,6 @@
 package io.github.heatswell.charts.drawing;
 
-import io.github.heatswell.charts.picture.Bands;
+import io.github.heatswell.charts.picture.Panel.Bands;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;

@@ -2,20 +2,26 @@ package io.github.heatswell.charts.drawing;
 
 import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Axis;
-import io.github.heatswell.charts.picture.Bands;
+import io.github.heatswell.charts.picture.Axis.Tick;
 import io.github.heatswell.charts.picture.Curve;
-import io.github.heatswell.charts.picture.Level;
 import io.github.heatswell.charts.picture.Panel;
+import io.github.heatswell.charts.picture.Panel.Bands;
+import io.github.heatswell.charts.picture.Panel.Level;
 import io.github.heatswell.charts.picture.Picture;
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.Paint;
 import java.awt.geom.Rectangle2D;
+import java.util.Arrays;
+import java.util.List;
 import java.util.function.BiConsumer;
+import java.util.stream.IntStream;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.AbstractXYAnnotation;
 import org.jfree.chart.axis.AxisSpace;
+import org.jfree.chart.axis.AxisState;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTick;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.PlotRenderingInfo;
@@ -24,7 +30,9 @@ import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.Layer;
+import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
+import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.DefaultXYDataset;
 
 /**
@@ -207,6 +215,44 @@ final class ChartAssembly {
                 int index,
                 PlotRenderingInfo info) {
             painter.accept(g, new Frame(Box.of(area), across, up));
+        }
+    }
+
+    /** A scale whose ticks stand where its picture puts them: clock times and months are no multiples of anything. */
+    static final class TickAxis extends NumberAxis {
+
+        private static final long serialVersionUID = 1L;
+
+        private final double[] places;
+        private final String[] names;
+
+        TickAxis(String label, Axis axis) {
+            super(label);
+            places = axis.ticks().stream().mapToDouble(Tick::at).toArray();
+            names = axis.ticks().stream().map(Tick::name).toArray(String[]::new);
+            setAutoRange(false);
+            setRange(axis.from(), axis.to());
+        }
+
+        @Override
+        public List<NumberTick> refreshTicks(Graphics2D g, AxisState state, Rectangle2D area, RectangleEdge edge) {
+            TextAnchor anchor = edge == RectangleEdge.LEFT ? TextAnchor.CENTER_RIGHT : TextAnchor.TOP_CENTER;
+            return IntStream.range(0, names.length)
+                    .mapToObj(i -> new NumberTick(places[i], names[i], anchor, TextAnchor.CENTER, 0))
+                    .toList();
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof TickAxis axis
+                    && super.equals(other)
+                    && Arrays.equals(places, axis.places)
+                    && Arrays.equals(names, axis.names);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * super.hashCode() + Arrays.hashCode(names);
         }
     }
 }

@@ -3,11 +3,17 @@ package io.github.heatswell.charts.drawing;
 import io.github.heatswell.charts.drawing.TextBlock.Words;
 import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Axis;
-import io.github.heatswell.charts.picture.Bands;
 import io.github.heatswell.charts.picture.Curve;
-import io.github.heatswell.charts.picture.Level;
 import io.github.heatswell.charts.picture.Panel;
+import io.github.heatswell.charts.picture.Panel.Bands;
+import io.github.heatswell.charts.picture.Panel.Level;
 import io.github.heatswell.charts.picture.Points;
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -164,5 +170,155 @@ final class Gutter {
                         callout.sample(),
                         callout.color()))
                 .toList();
+    }
+
+    /**
+     * Stacks blocks without overlap, each as near as possible to its wanted place: overlapping blocks form a pile centred
+     * on the average of their wanted places.
+     */
+    static final class Spread {
+
+        private Spread() {}
+
+        /**
+         * The upper edges of the blocks, which stay in the order given, the first at the top.
+         *
+         * @param centres where the middle of each block is wanted
+         * @param heights how tall each block is
+         * @param top the upper end of the room
+         * @param bottom the lower end of the room; overrun only if the blocks are taller together than the room
+         */
+        static double[] tops(double[] centres, double[] heights, double top, double bottom) {
+            List<Pile> piles = new ArrayList<>();
+            for (int index = 0; index < centres.length; index++) {
+                Pile pile = new Pile(List.of(index), centres[index] - heights[index] / 2, heights[index])
+                        .within(top, bottom);
+                while (!piles.isEmpty() && piles.get(piles.size() - 1).bottom() > pile.top()) {
+                    pile = piles.remove(piles.size() - 1)
+                            .under(pile, centres, heights)
+                            .within(top, bottom);
+                }
+                piles.add(pile);
+            }
+            double[] tops = new double[centres.length];
+            for (Pile pile : piles) {
+                double at = pile.top();
+                for (int index : pile.members()) {
+                    tops[index] = at;
+                    at += heights[index];
+                }
+            }
+            return tops;
+        }
+
+        /**
+         * Blocks that lie on each other.
+         *
+         * @param members the blocks from above to below
+         * @param top the upper edge of the first
+         * @param height how tall they are together
+         */
+        private record Pile(List<Integer> members, double top, double height) {
+
+            double bottom() {
+                return top + height;
+            }
+
+            /** This pile with another under it, at the height that suits the members on average. */
+            Pile under(Pile lower, double[] centres, double[] heights) {
+                List<Integer> all = new ArrayList<>(members);
+                all.addAll(lower.members);
+                double above = 0;
+                double wanted = 0;
+                for (int index : all) {
+                    wanted += centres[index] - heights[index] / 2 - above;
+                    above += heights[index];
+                }
+                return new Pile(all, wanted / all.size(), above);
+            }
+
+            Pile within(double least, double most) {
+                return new Pile(members, Math.max(least, Math.min(top, most - height)), height);
+            }
+        }
+    }
+
+    /**
+     * A line's name beside the plot. A thin grey leader runs from a dot where the line ends to the name; an upright sample
+     * of the line stands before the name of a curve. Nothing beside the plot continues in a curve's colour, width or
+     * direction, so that no leader is mistaken for the curve.
+     *
+     * @param at the height (logical pixels) at which the line meets the edge of the plot
+     * @param side whether the line lies on the scale or beyond one of its ends
+     * @param words the name
+     * @param sample how the line is drawn, for a sample before the name; none where the words alone tell which line it is
+     * @param color the line's own colour
+     */
+    record Callout(double at, Side side, TextBlock words, Optional<BasicStroke> sample, Color color) {
+
+        private static final double DOT = 3.4;
+        private static final double FROM_EDGE = 5;
+        /** The upright sample, before the words. */
+        private static final double SAMPLE = 6;
+
+        private static final double GAP = 4;
+
+        /** Where a line lies. */
+        enum Side {
+            /** On the scale. */
+            WITHIN,
+            /** Above its upper end. */
+            ABOVE,
+            /** Below its lower end. */
+            BELOW
+        }
+
+        /**
+         * Draws it.
+         *
+         * @param g where to
+         * @param plot the room of the lines
+         * @param top where the words begin (logical pixels)
+         */
+        void draw(Graphics2D g, Box plot, double top) {
+            double edge = plot.right();
+            double textX = edge + Gutter.LEAD;
+            double firstLine = top + Type.lineHeight(Type.LABEL) / 2;
+            if (side == Side.WITHIN) {
+                drawLeader(g, edge + FROM_EDGE, textX - SAMPLE - GAP, firstLine);
+            } else {
+                drawArrow(g, edge, firstLine);
+            }
+            sample.ifPresent(stroke -> drawSample(g, stroke, textX - SAMPLE, top));
+            words.draw(g, textX, top, Ink.TEXT);
+        }
+
+        private void drawLeader(Graphics2D g, double from, double to, double firstLine) {
+            g.setPaint(Ink.LEADER);
+            g.setStroke(Strokes.LEADER);
+            g.draw(new Line2D.Double(from, at, to, firstLine));
+            g.fill(new Ellipse2D.Double(from - DOT / 2, at - DOT / 2, DOT, DOT));
+        }
+
+        private void drawSample(Graphics2D g, BasicStroke stroke, double x, double top) {
+            g.setPaint(color);
+            g.setStroke(stroke);
+            g.draw(new Line2D.Double(x, top + 1, x, top + words.height() - 1));
+        }
+
+        /** An arrow over the edge of the plot: the line lies out there. */
+        private void drawArrow(Graphics2D g, double edge, double firstLine) {
+            double direction = side == Side.ABOVE ? -1 : 1;
+            double x = edge + Gutter.LEAD / 2 - 1;
+            g.setPaint(color);
+            g.setStroke(Strokes.LEADER);
+            g.draw(new Line2D.Double(x, firstLine - 6 * direction, x, firstLine));
+            Path2D head = new Path2D.Double();
+            head.moveTo(x, firstLine + 6 * direction);
+            head.lineTo(x - 4, firstLine - direction);
+            head.lineTo(x + 4, firstLine - direction);
+            head.closePath();
+            g.fill(head);
+        }
     }
 }

@@ -1,9 +1,9 @@
 package io.github.heatswell.charts.drawing;
 
 import io.github.heatswell.charts.picture.Area;
-import io.github.heatswell.charts.picture.Bands;
 import io.github.heatswell.charts.picture.Curve;
-import io.github.heatswell.charts.picture.Level;
+import io.github.heatswell.charts.picture.Panel.Bands;
+import io.github.heatswell.charts.picture.Panel.Level;
 import java.awt.Color;
 
 /**

@@ -1,6 +1,6 @@
 package io.github.heatswell.charts.drawing;
 
-import io.github.heatswell.charts.picture.Mark;
+import io.github.heatswell.charts.picture.Panel.Mark;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;

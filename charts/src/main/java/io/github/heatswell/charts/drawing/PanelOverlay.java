@@ -2,10 +2,12 @@ package io.github.heatswell.charts.drawing;
 
 import io.github.heatswell.charts.drawing.FreeSpots.Note;
 import io.github.heatswell.charts.drawing.FreeSpots.Placed;
+import io.github.heatswell.charts.drawing.Gutter.Callout;
+import io.github.heatswell.charts.drawing.SheetLayout.UprightNames;
 import io.github.heatswell.charts.drawing.TextBlock.Words;
 import io.github.heatswell.charts.picture.Curve;
-import io.github.heatswell.charts.picture.Mark;
 import io.github.heatswell.charts.picture.Panel;
+import io.github.heatswell.charts.picture.Panel.Mark;
 import io.github.heatswell.charts.picture.Points;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;

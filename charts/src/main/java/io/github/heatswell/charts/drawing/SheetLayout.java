@@ -1,8 +1,17 @@
 package io.github.heatswell.charts.drawing;
 
 import io.github.heatswell.charts.picture.Axis;
+import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Panel;
+import io.github.heatswell.charts.picture.Panel.Mark;
 import io.github.heatswell.charts.picture.Picture;
+import io.github.heatswell.charts.picture.Picture.Caption;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -85,5 +94,139 @@ record SheetLayout(double width, double height, Header header, Box panels, doubl
                         .max()
                         .orElse(0)
                 + 15;
+    }
+
+    /** The text above the panels. A hazard comes first, light on dark, after its symbol. */
+    static final class Header {
+
+        private static final double PADDING = 11;
+        private static final double MARK_ROOM = 44;
+        private static final double BELOW_WARNING = 15;
+        private static final double BELOW_TITLE = 5;
+
+        /** A title with more lines than this is set smaller. */
+        private static final int MAX_LARGE_LINES = 2;
+
+        private final Optional<TextBlock> warning;
+        private final TextBlock title;
+        private final TextBlock subtitle;
+        private final double width;
+
+        private Header(Optional<TextBlock> warning, TextBlock title, TextBlock subtitle, double width) {
+            this.warning = warning;
+            this.title = title;
+            this.subtitle = subtitle;
+            this.width = width;
+        }
+
+        static Header of(Caption caption, double width) {
+            Optional<TextBlock> warning = caption.hazard().isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(TextBlock.of(caption.hazard(), Type.WARNING, width - MARK_ROOM - PADDING));
+            TextBlock title = TextBlock.of(caption.title(), Type.TITLE, width);
+            return new Header(
+                    warning,
+                    title.lineCount() > MAX_LARGE_LINES ? TextBlock.of(caption.title(), Type.LONG_TITLE, width) : title,
+                    TextBlock.of(caption.subtitle(), Type.SUBTITLE, width),
+                    width);
+        }
+
+        double height() {
+            return warningHeight() + title.height() + BELOW_TITLE + subtitle.height();
+        }
+
+        void draw(Graphics2D g, double x, double y) {
+            warning.ifPresent(words -> {
+                double tall = words.height() + 2 * PADDING;
+                g.setPaint(Ink.ALARM);
+                g.fill(new Rectangle2D.Double(x, y, width, tall));
+                MarkShapes.draw(g, Mark.Kind.HAZARD, 0, x + MARK_ROOM / 2, y + tall / 2);
+                words.draw(g, x + MARK_ROOM, y + PADDING, Ink.PAPER);
+            });
+            double below = y + warningHeight();
+            title.draw(g, x, below, Ink.TEXT);
+            subtitle.draw(g, x, below + title.height() + BELOW_TITLE, Ink.QUIET_TEXT);
+        }
+
+        private double warningHeight() {
+            return warning.map(words -> words.height() + 2 * PADDING + BELOW_WARNING)
+                    .orElse(0.0);
+        }
+    }
+
+    /** The words of upright lines, in rows above the plot so that none stands on another. */
+    static final class UprightNames {
+
+        /** The room above them for the name of the axis upwards. */
+        static final double HEADING = 23;
+
+        private static final double ROW = 18;
+        private static final double BETWEEN = 10;
+
+        private final List<Named> names;
+
+        private UprightNames(List<Named> names) {
+            this.names = names;
+        }
+
+        /**
+         * The words of one line.
+         *
+         * @param line the line
+         * @param text its words
+         * @param box the room they take
+         * @param row the number of the row, counted from the plot upwards
+         */
+        record Named(Curve line, TextBlock text, Box box, int row) {}
+
+        /** Places the names over a plot of which only left and right edge need to be right. */
+        static UprightNames of(Panel panel, Frame frame) {
+            List<Named> names = new ArrayList<>();
+            List<Double> ends = new ArrayList<>();
+            List<Curve> upright = panel.curves().stream()
+                    .filter(line -> line.points().isUpright() && !line.label().isEmpty())
+                    .sorted(Comparator.comparingDouble(line -> line.points().across(0)))
+                    .toList();
+            for (Curve line : upright) {
+                TextBlock text =
+                        TextBlock.of(line.label(), Type.LABEL, frame.area().width());
+                double x = Math.max(
+                        frame.area().x(),
+                        Math.min(
+                                frame.x(line.points().across(0)) - text.width() / 2,
+                                frame.area().right() - text.width()));
+                int row = 0;
+                while (row < ends.size() && ends.get(row) > x - BETWEEN) {
+                    row++;
+                }
+                if (row == ends.size()) {
+                    ends.add(0.0);
+                }
+                ends.set(row, x + text.width());
+                double y = frame.area().y() - ROW * (row + 1);
+                names.add(new Named(line, text, new Box(x, y, text.width(), text.height()), row));
+            }
+            return new UprightNames(names);
+        }
+
+        List<Named> names() {
+            return names;
+        }
+
+        double height() {
+            return ROW * names.stream().mapToInt(name -> name.row() + 1).max().orElse(0);
+        }
+
+        void draw(Graphics2D g, Frame frame) {
+            for (Named name : names) {
+                double x = frame.x(name.line().points().across(0));
+                g.setPaint(Ink.of(name.line().role()));
+                g.setStroke(Strokes.of(name.line().role()));
+                g.draw(new Line2D.Double(x, name.box().bottom(), x, frame.area().y()));
+            }
+            for (Named name : names) {
+                name.text().drawOnPaper(g, name.box(), Ink.of(name.line().role()));
+            }
+        }
     }
 }

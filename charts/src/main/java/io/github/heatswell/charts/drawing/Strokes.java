@@ -1,7 +1,7 @@
 package io.github.heatswell.charts.drawing;
 
 import io.github.heatswell.charts.picture.Curve;
-import io.github.heatswell.charts.picture.Level;
+import io.github.heatswell.charts.picture.Panel.Level;
 import java.awt.BasicStroke;
 
 /**

@@ -1,5 +1,7 @@
 package io.github.heatswell.charts.picture;
 
+import io.github.heatswell.narrative.Narrative;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -115,6 +117,93 @@ public record Picture(
         public Key {
             measured = PlainText.of(Objects.requireNonNull(measured, "measured"));
             Objects.requireNonNull(bars, "bars");
+        }
+    }
+
+    /**
+     * The words above a picture, in the order they are read: the hazard, if there is one, then what was found, then the
+     * facts of the system.
+     *
+     * @param hazard the hazard at which a run ended, or empty if there is none
+     * @param title what was found
+     * @param subtitle the facts of the system
+     */
+    public record Caption(String hazard, String title, String subtitle) {
+
+        /**
+         * Makes every text printable.
+         *
+         * @param hazard the hazard at which a run ended, or empty if there is none
+         * @param title what was found
+         * @param subtitle the facts of the system
+         */
+        public Caption {
+            hazard = PlainText.of(Objects.requireNonNull(hazard, "hazard"));
+            title = PlainText.of(Objects.requireNonNull(title, "title"));
+            subtitle = PlainText.of(Objects.requireNonNull(subtitle, "subtitle"));
+        }
+
+        /**
+         * The words of a narrative.
+         *
+         * @param narrative what was found
+         * @param amounts how quantities are written
+         * @return the caption, with the hazard first if there is one
+         */
+        public static Caption of(Narrative narrative, QuantityFormat amounts) {
+            return new Caption(
+                    narrative
+                            .hazard()
+                            .map(what -> "Hazard: " + what.text(amounts))
+                            .orElse(""),
+                    narrative.headline().text(amounts),
+                    narrative.facts().text(amounts));
+        }
+    }
+
+    /**
+     * A list of signed shares as bars to the right and to the left of a middle line.
+     *
+     * @param heading what the bars are
+     * @param note how they are read
+     * @param bars the bars from above to below
+     */
+    public record Bars(String heading, String note, List<Bar> bars) {
+
+        /**
+         * Copies the bars and makes the words printable.
+         *
+         * @param heading what the bars are
+         * @param note how they are read
+         * @param bars the bars from above to below
+         */
+        public Bars {
+            heading = PlainText.of(Objects.requireNonNull(heading, "heading"));
+            note = PlainText.of(Objects.requireNonNull(note, "note"));
+            bars = List.copyOf(Objects.requireNonNull(bars, "bars"));
+        }
+
+        /**
+         * One bar.
+         *
+         * @param name what it stands for
+         * @param value its length (-), -1 to 1
+         */
+        public record Bar(String name, double value) {
+
+            /**
+             * Makes the name printable.
+             *
+             * @param name what it stands for
+             * @param value its length (-), -1 to 1
+             * @throws IllegalArgumentException if the length is outside its range
+             */
+            public Bar {
+                name = PlainText.of(Objects.requireNonNull(name, "name"));
+                if (!(Math.abs(value) <= 1)) {
+                    throw new IllegalArgumentException(name + ": " + value + " is outside the allowed range, -1 to 1");
+                }
+            }
         }
     }
 }

@@ -3,6 +3,7 @@ package io.github.heatswell.charts.drawing;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.charts.drawing.Gutter.Callout;
 import io.github.heatswell.charts.picture.Axis;
 import java.awt.BasicStroke;
 import java.awt.Color;

@@ -3,6 +3,7 @@ package io.github.heatswell.charts.drawing;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.charts.drawing.Gutter.Spread;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 

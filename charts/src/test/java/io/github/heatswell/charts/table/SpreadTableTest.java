@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.charts.table.SpreadTable.SampleWriter;
 import io.github.heatswell.study.Distribution;
 import io.github.heatswell.study.Study;
 import io.github.heatswell.study.StudyResult;

@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.charts.Chart;
-import io.github.heatswell.charts.table.SampleWriter;
+import io.github.heatswell.charts.table.SpreadTable.SampleWriter;
 import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
 import io.github.heatswell.scenarios.spread.VariedHouse;

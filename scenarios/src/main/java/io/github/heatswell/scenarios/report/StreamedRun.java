@@ -2,8 +2,8 @@ package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.charts.Chart;
-import io.github.heatswell.charts.DailyCollector;
 import io.github.heatswell.charts.DailyFigures;
+import io.github.heatswell.charts.DailyFigures.DailyCollector;
 import io.github.heatswell.charts.table.EventTable;
 import io.github.heatswell.charts.table.TraceTable;
 import io.github.heatswell.charts.table.TraceWriter;
