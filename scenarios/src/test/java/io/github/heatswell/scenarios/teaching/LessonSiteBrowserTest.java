@@ -276,9 +276,12 @@ class LessonSiteBrowserTest {
         StringBuilder all = new StringBuilder(sheets.get(0).replaceFirst("(?s)<body.*", ""));
         all.append("<style>@page { size: ").append(paper).append("; }</style><body class=\"worksheet\">");
         for (String sheet : sheets) {
-            Matcher body = Pattern.compile("(?s)<body class=\"worksheet\">(.*)</body>").matcher(sheet);
+            Matcher body =
+                    Pattern.compile("(?s)<body class=\"worksheet\">(.*)</body>").matcher(sheet);
             assertTrue(body.find(), sheet);
-            all.append("<div style=\"break-after: page\">").append(body.group(1)).append("</div>");
+            all.append("<div style=\"break-after: page\">")
+                    .append(body.group(1))
+                    .append("</div>");
         }
         Path file = Files.writeString(site.resolve("on-paper.html"), all.append("</body></html>"));
         String pdf = new String(browser.print(file), StandardCharsets.ISO_8859_1);
