@@ -13,10 +13,12 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Nothing that is written depends on the language of the machine. */
+@Isolated("changes the language of the whole Java machine")
 class LocaleTest {
 
     private final Locale before = Locale.getDefault();

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
  */
 class RoundTripTest {
 
-    private static final int ORDINARY = 5;
+    private static final int ORDINARY = 3;
     private static final int CASES = Integer.getInteger("diagnosis.cases", ORDINARY);
     private static final int FROM = Integer.getInteger("diagnosis.from", 0);
 

@@ -23,7 +23,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 
+@Isolated("changes the language of the whole Java machine")
 class ScenarioReaderTest {
 
     @TempDir

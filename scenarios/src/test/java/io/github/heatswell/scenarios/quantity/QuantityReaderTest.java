@@ -8,9 +8,11 @@ import io.github.heatswell.units.Pressure;
 import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+@Isolated("changes the language of the whole Java machine")
 class QuantityReaderTest {
 
     private static final Map<String, Kind<?>> KINDS = Map.of(

@@ -23,7 +23,9 @@ import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 
+@Isolated("changes the language of the whole Java machine")
 class SummaryJsonTest {
 
     @Test
