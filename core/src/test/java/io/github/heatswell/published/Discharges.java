@@ -19,9 +19,9 @@ final class Discharges {
 
     private static final Map<String, DrawProfile> PROFILES = DrawProfile.published();
     /** From one sink to a large household, by the European profiles; the sources do not say who lives there. */
-    private static final double[] HOUSEHOLD = {0, 1, 2, 3};
+    private static final double[] HOUSEHOLD = {0, 1};
 
-    private static final String[] NAMES = {"eu-s", "eu-m", "eu-l", "eu-xl"};
+    private static final String[] NAMES = {"eu-s", "eu-xl"};
     private static final int DAYS = 2;
 
     private Discharges() {}
@@ -41,8 +41,7 @@ final class Discharges {
                                 () -> heatUp(open(150, 200), open(55, 65), 3, 7))
                         .but(
                                 ABOVE,
-                                "As it should be: expansion cannot fill a bucket in six hours. The source blames a scaled"
-                                        + " valve."),
+                                "As it should be: so much in six hours is not expansion. The source blames a scaled valve."),
                 Prediction.of(
                                 "DV-03",
                                 SIMULATION,

@@ -6,6 +6,7 @@ import static io.github.heatswell.published.Prediction.Method.SIMULATION;
 import static io.github.heatswell.published.Verdict.ABOVE;
 import static io.github.heatswell.published.Verdict.PARTLY;
 import static io.github.heatswell.units.PressureUnit.BAR;
+import static io.github.heatswell.units.PressureUnit.PASCAL;
 import static io.github.heatswell.units.PressureUnit.PSI;
 import static io.github.heatswell.units.VolumeUnit.LITRE;
 import static io.github.heatswell.units.VolumeUnit.US_GALLON;
@@ -40,7 +41,7 @@ final class PressureRises {
                                         House.AIR))
                         .but(
                                 PARTLY,
-                                "The maker's tests lie at the soft end of the band and just beyond: its tanks gave more than"
+                                "The maker's tests lie at the soft end of the band and just beyond, as if its tanks gave more than"
                                         + " a plain steel cylinder with little air."),
                 Prediction.of(
                         "PR-02",
@@ -100,7 +101,7 @@ final class PressureRises {
                                         + " rule is several times too high."),
                 Prediction.ofSeveral("BL-08", SIMULATION, "nothing", () -> List.of(apiTank(15), apiTank(20)))
                         .remark(
-                                "The source holds the properties of water constant; hence the difference of half a per cent."));
+                                "The source holds the properties of water constant; hence the difference of less than one per cent."));
     }
 
     /** Mean slope (psi/degF) from the supply's pressure until the test pressure or the set point. */
@@ -162,15 +163,25 @@ final class PressureRises {
 
     /** Slope (psi/degF) of a pipe full of water at a temperature. */
     private static double slopeAt(double wall, double celsius) {
-        double from = PSI.toSi(60);
+        return slope(wall, 0, celsius, PSI.toSi(60)) / PSI.toSi(1) / 1.8;
+    }
+
+    /** Slope (Pa/K) of 200 L at 20 degC and 3 bar. */
+    static double slope(double wall, double air) {
+        return slope(wall, air, 20, BAR.toSi(3));
+    }
+
+    private static double slope(double wall, double air, double celsius, double from) {
+        double warming = 0.5;
         double to = House.of(200, LITRE)
                 .wall(wall)
+                .air(air)
                 .cold(celsius)
-                .to(celsius + 0.5)
+                .to(celsius + warming)
                 .differential(0.2)
-                .supply(60, PSI)
+                .supply(from, PASCAL)
                 .pressureWhenHot(DAY);
-        return PSI.fromSi(to - from) / 0.9;
+        return (to - from) / warming;
     }
 
     /** Absolute pressure (bar) of the steel tank of 450 x 2.2 mm, heated from 10 degC and 4.5 bar absolute. */

@@ -71,6 +71,15 @@ class PublishedFiguresTest {
         }
     }
 
+    /** What the page says of wall and air: 200 L at 20 degC and 3 bar, half the wall, or 0.2 L of air. */
+    @Test
+    void littleChangesTheSlope() {
+        double stiff = PressureRises.slope(150, 0);
+        assertTrue(PressureRises.slope(300, 0) < 2 / 3.0 * stiff);
+        assertTrue(PressureRises.slope(150, 0.001) < 0.5 * stiff);
+        assertTrue(PressureRises.slope(300, 0.001) < 0.5 * PressureRises.slope(300, 0));
+    }
+
     /** Figures that are compared have numbers and a prediction, and no others have. */
     @Test
     void everyFigureIsComparedOrSaysWhyNot() {
