@@ -16,9 +16,11 @@ import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.Decimals;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** What the years will do: when dripping begins, how sure that is, and when to check and pump. */
 final class OutlookStory {
@@ -115,26 +117,29 @@ final class OutlookStory {
         if (onset.late().isPresent() && isAtOnce(onset.late().getAsDouble())) {
             return plain(sampled + "at least nineteen in twenty drip at once.");
         }
-        int percent = (int) Math.round(PERCENT * onset.withinYears().value());
-        return plain(
-                sampled + percent + " % start to drip within " + years() + ": " + by("one in twenty", onset.early())
-                        + ", " + by("half", onset.middle()) + ", "
-                        + last(onset.late()) + ".");
+        String part = onset.withinYears().count() == onset.withinYears().of()
+                ? "all"
+                : Math.round(PERCENT * onset.withinYears().value()) + " %";
+        List<String> reached = Stream.of(
+                        by("one in twenty", onset.early()),
+                        by("half", onset.middle()),
+                        by("all but one in twenty", onset.late()))
+                .flatMap(Optional::stream)
+                .toList();
+        return plain(sampled + part + " start to drip within " + years()
+                + (reached.isEmpty() ? "" : ": " + String.join(", ", reached)) + "."
+                + (onset.late().isEmpty() ? " The rest stay dry that long." : ""));
     }
 
     private static boolean isAtOnce(double years) {
         return years * MONTHS < 1;
     }
 
-    private static String last(OptionalDouble time) {
-        return time.isEmpty() ? "more than one in twenty stay dry" : by("all but one in twenty", time);
-    }
-
-    private static String by(String share, OptionalDouble time) {
-        if (time.isEmpty()) {
-            return share + " later than that";
-        }
-        return share + (isAtOnce(time.getAsDouble()) ? " at once" : " by " + after(time.getAsDouble()));
+    private static Optional<String> by(String share, OptionalDouble time) {
+        return time.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        share + (isAtOnce(time.getAsDouble()) ? " at once" : " by " + after(time.getAsDouble())));
     }
 
     /** When to check and when to pump. */

@@ -54,10 +54,15 @@ record Document(
                 title,
                 names,
                 alarms,
-                "The simulation met no hazard, and the pressure stayed within the working pressure of the tank."
-                        + ONLY_A_MODEL,
+                "The simulation met no hazard." + ONLY_A_MODEL,
                 Cautions.of(shown),
                 sections);
+    }
+
+    /** The same where a run kept the pressure within the working pressure; whether that was read on the plate is said. */
+    Document withinWorkingPressure(boolean given) {
+        return calm("The simulation met no hazard, and the pressure stayed within the working pressure "
+                + (given ? "of" : "assumed for") + " the tank." + ONLY_A_MODEL);
     }
 
     /** The same where the house as described was looked at, and no run of it is told. */

@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.report;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.narrative.Narrative;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Scenario;
@@ -66,7 +67,10 @@ final class RunReport {
                 .onPage());
         sections.add(PageBasis.of(scenario, !advice.check().readings().isEmpty(), shown));
         sections.add(PageMethods.of(result, shown));
-        return Document.of(scenario.title(), scenario.name(), alarms, sections, shown);
+        Document document = Document.of(scenario.title(), scenario.name(), alarms, sections, shown);
+        return result.first(Event.Kind.WORKING_PRESSURE_EXCEEDED).isPresent()
+                ? document
+                : document.withinWorkingPressure(result.system().tank().workingPressureGiven());
     }
 
     private boolean durationAssumed() {

@@ -163,6 +163,16 @@ class OutlookCommandTest {
         assertEquals(-1, Files.mismatch(one.resolve("outlook.json"), other.resolve("outlook.json")));
     }
 
+    /** What is not reached within the years is not told as if it came later. */
+    @Test
+    void sharesThatAreNotReachedAreLeftOut() {
+        String text = Outcome.execute("outlook", "birch-street-day", "-y", "3", "-o", folder.toString())
+                .out()
+                .replaceAll("\\s+", " ");
+        assertTrue(text.contains(" % start to drip within 3 years. The rest stay dry that long."), text);
+        assertFalse(text.contains("later than that"), text);
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
             orchard-lodge                           | orchard-lodge: this house has no expansion vessel, so there is no precharge to lose; 'heatswell size' finds one

@@ -51,6 +51,20 @@ class LimitTest {
         assertFalse(page.contains("above the tank&#39;s working pressure is expected"), page);
     }
 
+    /** Regression: no page says that a limit was kept which its headline says was passed. */
+    @Test
+    void aPageDoesNotCallAPassedLimitKept(@TempDir Path folder) throws IOException {
+        Scenario ridge = Catalogue.read("ridge-house");
+        ResultFolder.at(folder).write(Results.of(ridge, ridge.simulation().run(), UnitSystem.US));
+        String page = Files.readString(folder.resolve("report.html"));
+        assertTrue(page.contains("The simulation met no hazard. That is said of the model"), page);
+        assertFalse(page.contains("stayed within the working pressure"), page);
+        Scenario cottage = Catalogue.read("tannery-yard");
+        ResultFolder.at(folder).write(Results.of(cottage, cottage.simulation().run(), UnitSystem.SI));
+        assertTrue(Files.readString(folder.resolve("report.html"))
+                .contains("stayed within the working pressure assumed for the tank"));
+    }
+
     /** Regression: a valve that never opens limits nothing, also where it is set lowest. */
     @Test
     void aBlockedValveIsNoLimit() {
