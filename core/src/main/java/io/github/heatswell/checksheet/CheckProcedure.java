@@ -28,10 +28,11 @@ import java.util.Objects;
  * <p>{@link #steps(QuantityFormat)} says the same to the owner, with what to mind.
  *
  * <p>The simulation does the same with the house as described: mains timetable, feed, vessel, relief valves, layers,
- * leaks, air and heights stay; its draws and times of shut-off are left out. For the cold reading the heater is off and
- * the tank as warm as the room: what cold water in it warms up in these 10 min is left out. For the others the tank begins at its set point and at the pressure of the supply, at
- * the clock time of the described start, and the stated amount is drawn at once, at 10 L/min or a little less so that
- * it takes whole minutes; from large tanks faster, in half an hour, but never above 200 L/min.
+ * leaks, air and heights stay; its draws and times of shut-off are left out. For the cold reading the heater is off
+ * and the tank as warm as the room: what cold water in it warms up in these 10 min is left out. For the others the
+ * tank begins at its set point and at the pressure of the supply, at the clock time of the described start, and the
+ * stated amount is drawn at once, at 10 L/min or a little less so that it takes whole minutes; from large tanks
+ * faster, in half an hour, but never above 200 L/min.
  *
  * @param amount the hot water drawn (m3), above 0 and not more than the tank holds
  */

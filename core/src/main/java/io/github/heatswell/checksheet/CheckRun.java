@@ -21,7 +21,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** One simulation of a {@link CheckProcedure}: the cold house ten minutes after a cold tap was closed, then the draw and the night after it. */
+/**
+ * One simulation of a {@link CheckProcedure}: the cold house ten minutes after a cold tap was closed, then the draw and the
+ * night after it.
+ */
 final class CheckRun {
 
     private static final Duration MINUTE = Duration.ofMinutes(1);

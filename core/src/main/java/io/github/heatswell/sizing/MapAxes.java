@@ -34,7 +34,7 @@ record MapAxes(double[] volumes, double[] precharges) {
     private static final int MAX_COUNT = 60;
 
     /** Volumes (m3) in equal ratios, from 1 L to about three times a vessel (m3). */
-    static double[] volumes(double vessel) {
+    static double[] chosenVolumes(double vessel) {
         double from = Math.min(MIN_VOLUME, vessel);
         double most = Math.max(5 * MIN_VOLUME, TIMES_THE_VESSEL * vessel);
         double to = Math.min(VesselType.LARGEST, roundUp(most));
@@ -53,7 +53,7 @@ record MapAxes(double[] volumes, double[] precharges) {
      *
      * @param present the present precharge (Pa, gauge), or NaN
      */
-    static double[] precharges(double staticGauge, double workingGauge, double present) {
+    static double[] chosenPrecharges(double staticGauge, double workingGauge, double present) {
         double usual = Math.max(LEAST_STATIC, staticGauge);
         double to = Math.min(MAX_SHARE * usual, workingGauge);
         double from = MIN_SHARE * Math.min(usual, to / MAX_SHARE);

@@ -36,9 +36,9 @@ public final class PeakSurvey {
                 new Balances.Count());
         setting = lab.setting(from.system, from.target);
         axes = new MapAxes(
-                from.volumes == null ? MapAxes.volumes(lab.vesselToShow(setting)) : from.volumes,
+                from.volumes == null ? MapAxes.chosenVolumes(lab.vesselToShow(setting)) : from.volumes,
                 from.precharges == null
-                        ? MapAxes.precharges(
+                        ? MapAxes.chosenPrecharges(
                                 setting.staticAtVesselGauge(),
                                 from.system.tank().workingPressure().gauge(lab.atmosphere()),
                                 lab.presentPrecharge(from.system).orElse(Double.NaN))

@@ -60,7 +60,7 @@ class SizingPartsTest {
         "3, 0.001, 5"
     })
     void volumesOfAMap(double vessel, double from, double to) {
-        evenRatios(from, to, MapAxes.volumes(vessel));
+        evenRatios(from, to, MapAxes.chosenVolumes(vessel));
     }
 
     /** Static, working and present pressure in bar; first and last precharge, and the one the static pressure takes. */
@@ -78,7 +78,7 @@ class SizingPartsTest {
         "0.02, 0.04, NaN, 0.02, 0.04, 0"
     })
     void prechargesOfAMap(double statically, double working, double present, double from, double to, int at) {
-        double[] precharges = MapAxes.precharges(1e5 * statically, 1e5 * working, 1e5 * present);
+        double[] precharges = MapAxes.chosenPrecharges(1e5 * statically, 1e5 * working, 1e5 * present);
         assertEquals(MapAxes.PRECHARGES, precharges.length);
         assertEquals(from, precharges[0] / 1e5, 1e-9);
         assertEquals(to, precharges[29] / 1e5, 1e-9);
@@ -93,9 +93,9 @@ class SizingPartsTest {
 
     @Test
     void aStaticPressureOutsideTheMapDisplacesNothing() {
-        double[] precharges = MapAxes.precharges(9e5, 5e5, Double.NaN);
+        double[] precharges = MapAxes.chosenPrecharges(9e5, 5e5, Double.NaN);
         assertEquals(5, precharges[29] / 1e5, 1e-9);
-        double[] low = MapAxes.precharges(0.01e5, 10e5, Double.NaN);
+        double[] low = MapAxes.chosenPrecharges(0.01e5, 10e5, Double.NaN);
         assertEquals(0.15, low[0] / 1e5, 1e-9);
     }
 
