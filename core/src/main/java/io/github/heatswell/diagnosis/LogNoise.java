@@ -9,8 +9,9 @@ import java.util.Arrays;
  *
  * @param scatter the standard deviation of a reading (Pa)
  * @param step the distance of the marks or digits the readings fall on (Pa), 0 if none shows
+ * @param measured whether the log is long enough to tell its scatter
  */
-record LogNoise(double scatter, double step) {
+record LogNoise(double scatter, double step, boolean measured) {
 
     private static final double MOST = 0.9;
     private static final double HALF = 0.5;
@@ -31,7 +32,7 @@ record LogNoise(double scatter, double step) {
 
     static LogNoise of(double[] times, double[] gauge) {
         double step = step(gauge);
-        return new LogNoise(Math.max(scatter(times, gauge, step), LEAST), step);
+        return new LogNoise(Math.max(scatter(times, gauge, step), LEAST), step, times.length >= FEW);
     }
 
     /** The standard uncertainty (Pa) of one reading: scatter, but never less than the steps leave open. */

@@ -148,6 +148,15 @@ public final class PressureLog {
     }
 
     /**
+     * Whether the log has readings enough to tell how far they scatter; if not, the uncertainty is that of a gauge read by hand.
+     *
+     * @return true from 30 readings on
+     */
+    public boolean tellsItsScatter() {
+        return noise.measured();
+    }
+
+    /**
      * The distance of the marks or digits the readings fall on.
      *
      * @return the step (Pa, difference), 0 if none shows

@@ -10,10 +10,14 @@ import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.diagnosis.Cause;
 import io.github.heatswell.diagnosis.DiagnosisResult;
 import io.github.heatswell.diagnosis.HypothesisFit;
+import io.github.heatswell.diagnosis.Misfit;
 import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.diagnosis.SeparatingCheck;
 import io.github.heatswell.diagnosis.SiteCheck;
 import io.github.heatswell.system.HotWaterSystem;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -25,7 +29,7 @@ import java.util.stream.Stream;
 /** What readings say of a house, what they cannot say, and what to check next. Immutable. */
 public final class DiagnosisStory {
 
-    private static final int MAX_NAMED = 4;
+    private static final int MAX_NAMED = 3;
     private static final Set<SiteCheck> HEATED = Set.of(
             SiteCheck.HEAT_UP_MAXIMUM,
             SiteCheck.NEXT_MORNING,
@@ -72,30 +76,95 @@ public final class DiagnosisStory {
     }
 
     /**
-     * What the readings say, with what they cannot say.
+     * What the readings say, in a sentence or two.
      *
      * @return whole sentences
      */
-    public String answer() {
+    public Statement verdict() {
         List<HypothesisFit> tested = tested();
         if (result.misfit()) {
-            return "These readings don't settle it: none of the causes looked at explains them within their uncertainty. "
-                    + (tested.size() == 1 ? "The closest is this: " : "The closest are these: ")
-                    + named(tested)
-                    + ". Something is not as described, or it is a cause that was not looked at."
-                    + notTested();
+            return plain("These readings don't settle it: none of the causes looked at explains them.");
         }
         if (result.best().cause() == Cause.AS_DESCRIBED) {
-            String slight = tested.size() == 1
-                    ? ""
-                    : " They would show no difference if one of these were slight: "
-                            + named(tested.subList(1, tested.size())) + ".";
-            return ordinary() + "The readings agree with the house as described." + slight + notTested();
+            return plain(ordinary() + "The readings agree with the house as described.");
         }
-        if (tested.size() == 1) {
-            return "The readings are explained best by this: " + result.best().inWords() + "." + notTested();
+        return plain(
+                tested.size() == 1
+                        ? "The likeliest cause is this: " + result.best().inWords() + "."
+                        : "These readings don't settle it: " + tested.size() + " causes would explain them.");
+    }
+
+    /**
+     * What stands behind the verdict: the causes it is about, readings that are not explained, and what was not tested.
+     *
+     * @return whole sentences, possibly none
+     */
+    public Statement details() {
+        List<Statement> all = new ArrayList<>();
+        List<HypothesisFit> tested = tested();
+        if (result.misfit()) {
+            all.add(plain(closest(tested)));
+            all.add(plain(
+                    "Something is not as described, water was drawn that nobody told, or it is a cause that was not"
+                            + " looked at."));
+        } else if (result.best().cause() != Cause.AS_DESCRIBED && tested.size() > 1) {
+            all.add(plain("The likeliest are these: " + named(tested) + "."));
         }
-        return "These readings don't settle it. Each of these would explain them: " + named(tested) + "." + notTested();
+        strays().ifPresent(all::add);
+        if (!result.misfit() && result.best().cause() == Cause.AS_DESCRIBED && tested.size() > 1) {
+            all.add(plain("They would show no difference if one of these were slight: "
+                    + named(tested.subList(1, tested.size())) + "."));
+        }
+        List<HypothesisFit> untested = result.untested();
+        if (!untested.isEmpty()) {
+            all.add(plain("Not tested by these readings: " + named(untested) + "."));
+        }
+        return Statement.joined(" ", all);
+    }
+
+    /**
+     * Verdict and details together.
+     *
+     * @return whole sentences
+     */
+    public Statement answer() {
+        return Statement.joined(
+                " ",
+                Stream.of(verdict(), details())
+                        .filter(one -> !one.equals(plain("")))
+                        .toList());
+    }
+
+    private static String closest(List<HypothesisFit> tested) {
+        if (tested.size() > 1) {
+            return "The closest are these: " + named(tested) + ".";
+        }
+        return tested.get(0).cause() == Cause.AS_DESCRIBED
+                ? "The house as described comes closest."
+                : "The closest is this: " + named(tested) + ".";
+    }
+
+    /** The readings that even the best explanation does not explain. */
+    private Optional<Statement> strays() {
+        return result.best()
+                .misfit()
+                .filter(misfit -> !misfit.strays().isEmpty())
+                .map(DiagnosisStory::strays);
+    }
+
+    private static Statement strays(Misfit misfit) {
+        boolean one = misfit.strays().size() == 1;
+        Misfit.Stray worst =
+                Collections.max(misfit.strays(), Comparator.comparingDouble(stray -> Math.abs(stray.above())));
+        return plain((one ? "One of " : misfit.strays().size() + " of ")
+                        + misfit.readings()
+                        + (one
+                                ? " readings is not explained: that "
+                                : " readings are not explained; the furthest off, "))
+                .then(Measure.time(worst.time()))
+                .then(one ? " after the first is " : " after the first, is ")
+                .then(new Measure(Measure.Kind.PRESSURE_DIFFERENCE, Math.abs(worst.above())))
+                .then(worst.above() > 0 ? " too high." : " too low.");
     }
 
     /** Why the valve drips where nothing is wrong but that no vessel takes up the water; nothing where that is not so. */
@@ -129,22 +198,18 @@ public final class DiagnosisStory {
      *
      * @return whole sentences; empty if it is known
      */
-    public Optional<String> start() {
+    public Optional<Statement> start() {
         boolean told = house.start().waterTemperature().isPresent();
         return log.filter(one -> !told && !one.hasTemperature())
-                .map(one -> "The tank was taken as cold at the first reading. If it was warm, give start.water and run"
-                        + " again: the answer may change.");
+                .map(one -> plain(
+                        "The tank was taken as cold at the first reading. If it was warm, give start.water and run"
+                                + " again: the answer may change."));
     }
 
     /** The likeliest, and those that the readings test but cannot tell from it. */
     private List<HypothesisFit> tested() {
         List<HypothesisFit> untested = result.untested();
         return result.alike().stream().filter(fit -> !untested.contains(fit)).toList();
-    }
-
-    private String notTested() {
-        List<HypothesisFit> untested = result.untested();
-        return untested.isEmpty() ? "" : " Not tested by these readings: " + named(untested) + ".";
     }
 
     private static String named(List<HypothesisFit> fits) {
@@ -155,13 +220,24 @@ public final class DiagnosisStory {
     }
 
     /**
-     * What a check on site would show for each of the causes it separates.
+     * What to read or log next.
      *
-     * @param check the check
-     * @return a sentence, and who is to do it
+     * @return whole sentences, with who is to do it; empty if nothing is left to tell
      */
-    public Statement check(SeparatingCheck check) {
-        return plain((tested().size() == 1 ? "To make sure, read " : "To tell them apart, read ")
+    public Optional<Statement> next() {
+        Optional<Statement> check = result.check().map(this::check);
+        return result.misfit()
+                ? Optional.of(
+                        plain("Next: log one heat-up of a cold tank with every tap shut, a reading every minute or two."
+                                + heating()))
+                : check.isPresent() || result.isDecided()
+                        ? check
+                        : Optional.of(
+                                plain("No simple reading tells them apart. Leave it to a licensed professional."));
+    }
+
+    private Statement check(SeparatingCheck check) {
+        return plain((tested().size() == 1 ? "Next, to make sure, read " : "Next, to tell them apart, read ")
                         + check.check().words() + ": ")
                 .then(reading(check.check(), check.expectedFirst()))
                 .then(" if " + check.first().words() + ", ")
@@ -184,7 +260,11 @@ public final class DiagnosisStory {
      * @return a sentence with a space before it; empty if anybody may do it
      */
     public String heating(SeparatingCheck check) {
-        return HEATED.contains(check.check()) && hazard().isPresent()
+        return HEATED.contains(check.check()) ? heating() : "";
+    }
+
+    private String heating() {
+        return hazard().isPresent()
                 ? " This takes heating, and there is a hazard: leave it to a licensed professional."
                 : "";
     }
@@ -194,12 +274,12 @@ public final class DiagnosisStory {
      *
      * @return whole sentences; empty if they speak for no hazard
      */
-    public Optional<String> hazard() {
+    public Optional<Statement> hazard() {
         List<HypothesisFit> hazards = result.hazards();
         return hazards.isEmpty()
                 ? Optional.empty()
-                : Optional.of("The readings speak for this: " + among(hazards)
-                        + ". Turn the heater off until a licensed professional has looked at it.");
+                : Optional.of(plain("The readings speak for this: " + among(hazards)
+                        + ". Turn the heater off until a licensed professional has looked at it."));
     }
 
     /**
@@ -207,16 +287,16 @@ public final class DiagnosisStory {
      *
      * @return whole sentences; empty if nothing is left
      */
-    public Optional<String> notRuledOut() {
+    public Optional<Statement> notRuledOut() {
         List<HypothesisFit> left = result.notRuledOut();
         return left.isEmpty()
                 ? Optional.empty()
-                : Optional.of("Not ruled out by these readings: " + among(left) + ". "
+                : Optional.of(plain("Not ruled out by these readings: " + among(left) + ". "
                         + left.stream()
                                 .map(HypothesisFit::cause)
                                 .map(DiagnosisStory::toCheck)
                                 .distinct()
-                                .collect(Collectors.joining(" ")));
+                                .collect(Collectors.joining(" "))));
     }
 
     private String among(List<HypothesisFit> fits) {

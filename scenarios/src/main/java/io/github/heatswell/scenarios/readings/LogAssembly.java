@@ -91,7 +91,7 @@ final class LogAssembly {
         }
     }
 
-    LogReader.LogFile finished() {
+    LogReader.LogFile finished(int skipped) {
         if (setBack > forward) {
             throw new IllegalArgumentException("time runs backwards; put the oldest reading first");
         }
@@ -119,7 +119,14 @@ final class LogAssembly {
             builder.timeOfDay(clock.firstOfDay());
         }
         PressureLog log = builder.build();
-        return new LogReader.LogFile(log, remarks(log));
+        List<String> remarks = new ArrayList<>();
+        note(
+                remarks,
+                skipped,
+                "one line above the names of the columns was skipped",
+                "%d lines above the names of the columns were skipped");
+        remarks.addAll(remarks(log));
+        return new LogReader.LogFile(log, columns.understood(), remarks);
     }
 
     private List<String> remarks(PressureLog log) {

@@ -9,18 +9,17 @@ import io.github.heatswell.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Where in a row each quantity stands, and how its cells become numbers. */
 final class LogColumns {
 
-    private static final Pattern NAME = Pattern.compile(
-            "(time|date|datetime|clock|pressure|temperature|temp|burner|heater)(?:[\\s_\\[(]+(.*?)[)\\]\\s]*)?");
-
-    /** No name of a column known here comes near this length; the pattern would try a longer one for ever. */
-    private static final int MAX_NAME = 100;
+    /** Cells that say there is no reading. */
+    private static final Set<String> MISSING = Set.of("", "-", "--", "---", "n/a", "na", "nan", "null");
 
     /** So many columns that are not used are named one by one. */
     private static final int MAX_NAMED = 5;
@@ -37,12 +36,16 @@ final class LogColumns {
     private long line;
     private int unused;
     private int time = -1;
+    private int date = -1;
+    private boolean guessed;
     private int pressure = -1;
     private int temperature = -1;
     private int burner = -1;
     private Unit timeUnit;
     private Unit temperatureUnit;
     private DoubleUnaryOperator toGauge;
+    private String pressureUnit = "";
+    private boolean absolute;
 
     /**
      * Finds the columns.
@@ -59,8 +62,9 @@ final class LogColumns {
         pressures = new LogNumbers("pressure", commas);
         temperatures = new LogNumbers("temperature", commas);
         for (int i = 0; i < names.size(); i++) {
-            named(i, names.get(i).toLowerCase(Locale.ROOT), atmosphere);
+            named(i, atmosphere);
         }
+        joinDateAndTime();
         if (time < 0 || pressure < 0) {
             throw new IllegalArgumentException(
                     "the first line must name the columns, including one for time and one for pressure, such as"
@@ -68,27 +72,57 @@ final class LogColumns {
                             + Printable.quote(String.join(" ", header)));
         }
         int next = pressure + 1;
-        if (!commas && next < names.size() && next != time && next != burner) {
+        if (!commas && next < names.size() && next != time && next != date && next != burner) {
             double unit = toGauge.applyAsDouble(1) - toGauge.applyAsDouble(0);
             split = new SplitDecimals(names.get(next), unit, next == temperature ? temperatureUnit : null);
         }
     }
 
-    private void named(int place, String heading, double atmosphere) {
-        Matcher parts = NAME.matcher(heading);
-        if (heading.length() > MAX_NAME || !parts.matches()) {
+    private void named(int place, double atmosphere) {
+        Optional<LogHeading> heading = LogHeading.of(names.get(place));
+        if (heading.isEmpty()) {
             unused(place);
             return;
         }
         try {
-            column(
-                    place,
-                    parts.group(1),
-                    parts.group(2) == null ? "" : parts.group(2).strip(),
-                    atmosphere);
+            column(place, heading.get(), atmosphere);
         } catch (IllegalArgumentException wrong) {
             throw new CellException(place, wrong.getMessage());
         }
+    }
+
+    /** A date stands alone with its time behind it, or in front of a time on a clock; beside seconds it says nothing. */
+    private void joinDateAndTime() {
+        if (date >= 0 && time < 0) {
+            time = date;
+            date = -1;
+        } else if (date >= 0 && !hasClock()) {
+            unused(date);
+            date = -1;
+        }
+    }
+
+    /** How the names of the columns were understood; empty if each is one of those that the documentation lists. */
+    Optional<String> understood() {
+        if (!guessed) {
+            return Optional.empty();
+        }
+        String clock = "time in " + (date < 0 ? "" : name(date) + " and ") + name(time);
+        return Optional.of(Stream.of(
+                        Optional.of(clock),
+                        Optional.of("pressure in " + name(pressure) + " (" + pressureUnit + ", "
+                                + (absolute ? "absolute" : "as a gauge shows it") + ")"),
+                        Optional.of(temperature)
+                                .filter(place -> place >= 0)
+                                .map(place ->
+                                        "water temperature in " + name(place) + " (" + temperatureUnit.symbol() + ")"),
+                        Optional.of(burner).filter(place -> place >= 0).map(place -> "burner in " + name(place)))
+                .flatMap(Optional::stream)
+                .collect(Collectors.joining("; ")));
+    }
+
+    private String name(int place) {
+        return Printable.quote(names.get(place));
     }
 
     private void unused(int place) {
@@ -129,7 +163,7 @@ final class LogColumns {
     void begin(List<String> row, long at) {
         line = at;
         refuseSurplus(row);
-        if (split != null && !cell(row, pressure).isEmpty()) {
+        if (split != null && !isMissing(row, pressure)) {
             split.watch(cell(row, pressure), cell(row, pressure + 1), at);
         }
     }
@@ -202,26 +236,28 @@ final class LogColumns {
         return "; if the comma is a decimal comma, " + example + " or separate the columns with semicolons";
     }
 
-    private void column(int place, String name, String unit, double atmosphere) {
-        switch (name) {
-            case "pressure" -> {
-                pressure = once(pressure, place, name);
-                toGauge = pressureUnit(unit, atmosphere);
+    private void column(int place, LogHeading heading, double atmosphere) {
+        switch (heading.quantity()) {
+            case PRESSURE -> {
+                pressure = once(pressure, place, "pressure");
+                toGauge = toGauge(heading.unit(), atmosphere);
             }
-            case "temperature", "temp" -> {
-                temperature = once(temperature, place, name);
-                temperatureUnit =
-                        QuantityReader.read("1 " + unit, Kind.TEMPERATURE).unit();
+            case TEMPERATURE -> {
+                temperature = once(temperature, place, "temperature");
+                temperatureUnit = QuantityReader.read("1 " + heading.unit(), Kind.TEMPERATURE)
+                        .unit();
             }
-            case "burner", "heater" -> burner = once(burner, place, name);
-            default -> {
-                time = once(time, place, name);
-                boolean clock = unit.isEmpty() || name.startsWith("date") || "clock".equals(name);
-                timeUnit = clock
+            case BURNER -> burner = once(burner, place, "burner");
+            case DATE -> date = once(date, place, "date");
+            case TIME -> {
+                time = once(time, place, "time");
+                timeUnit = heading.unit().isEmpty()
                         ? null
-                        : QuantityReader.read("1 " + unit, Kind.DURATION).unit();
+                        : QuantityReader.read("1 " + heading.unit(), Kind.DURATION)
+                                .unit();
             }
         }
+        guessed |= heading.guessed();
     }
 
     private static int once(int before, int place, String name) {
@@ -231,14 +267,16 @@ final class LogColumns {
         return place;
     }
 
-    private static DoubleUnaryOperator pressureUnit(String unit, double atmosphere) {
+    private DoubleUnaryOperator toGauge(String unit, double atmosphere) {
         if (unit.isEmpty()) {
             throw new IllegalArgumentException(
                     "the pressure column has no unit; name it, for example, 'pressure_bar' or 'pressure (psi)'");
         }
-        Pressure one = QuantityReader.pressure("1 " + unit.replace('_', ' '));
+        Pressure one = QuantityReader.pressure("1 " + unit);
         double factor = one.value();
-        double zero = one.reference() == Pressure.Reference.ABSOLUTE ? atmosphere : 0;
+        absolute = one.reference() == Pressure.Reference.ABSOLUTE;
+        pressureUnit = unit.replaceAll("[ (]*(?:abs|a|g|gauge)\\)?$", "");
+        double zero = absolute ? atmosphere : 0;
         return value -> value * factor - zero;
     }
 
@@ -256,7 +294,8 @@ final class LogColumns {
     }
 
     String timeText(List<String> row) {
-        return cell(row, time);
+        String clock = cell(row, time);
+        return date < 0 || clock.isEmpty() ? clock : cell(row, date) + " " + clock;
     }
 
     /** Which cell of a row holds the time. */
@@ -271,7 +310,7 @@ final class LogColumns {
 
     /** The pressure (Pa, gauge), NaN if the cell is empty. */
     double gauge(List<String> row) {
-        return cell(row, pressure).isEmpty()
+        return isMissing(row, pressure)
                 ? Double.NaN
                 : checked(
                         "pressure",
@@ -283,7 +322,7 @@ final class LogColumns {
 
     /** The temperature (K), NaN if there is none. */
     double temperature(List<String> row) {
-        return cell(row, temperature).isEmpty()
+        return isMissing(row, temperature)
                 ? Double.NaN
                 : checked(
                         "temperature",
@@ -291,6 +330,10 @@ final class LogColumns {
                         temperatureUnit.toSi(read(temperatures, row, temperature, line)),
                         row,
                         temperature);
+    }
+
+    private static boolean isMissing(List<String> row, int place) {
+        return MISSING.contains(cell(row, place).toLowerCase(Locale.ROOT));
     }
 
     private static double read(LogNumbers numbers, List<String> row, int place, long line) {

@@ -5,6 +5,7 @@ import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.scenarios.document.SourceFile;
 import io.github.heatswell.scenarios.fault.Fault;
 import io.github.heatswell.scenarios.fault.Location;
+import io.github.heatswell.scenarios.readings.LogHeading.Quantity;
 import io.github.heatswell.scenarios.wording.Printable;
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -15,19 +16,27 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Reads the file of a pressure logger: delimited text in UTF-8 with a first line that names the columns and their units, such as
- * {@code time_s,pressure_bar} or {@code time;pressure (psi);temperature (F);burner}. Times are numbers with a unit, dates with times,
- * or times on a clock, which may pass midnight. With a semicolon or a tab between the columns decimals may have a comma. Files of any
+ * {@code time_s,pressure_bar} or {@code time;pressure (psi);temperature (F);burner}. Other names are understood by their words and
+ * units, and lines above the names are skipped; both are said. Times are numbers with a unit, dates with times, or times on a clock,
+ * which may pass midnight. With a semicolon or a tab between the columns decimals may have a comma. Files of any
  * length are read in bounded memory.
  */
 public final class LogReader {
 
     private static final char BYTE_ORDER_MARK = '\uFEFF';
     private static final int HEADER = 4_096;
+    /** So many lines, at most, may stand above the one that names the columns. */
+    private static final int MAX_SKIPPED = 40;
 
     private LogReader() {}
 
@@ -49,17 +58,25 @@ public final class LogReader {
                                 .onMalformedInput(CodingErrorAction.REPORT)
                                 .onUnmappableCharacter(CodingErrorAction.REPORT));
                 BufferedReader text = new BufferedReader(decoded)) {
-            char delimiter = delimiter(text);
-            try (RowReader rows = new RowReader(text, delimiter)) {
-                return read(rows, delimiter, new LogPlaces(file, delimiter), atmosphere);
+            Layout layout = layout(text);
+            try (RowReader rows = new RowReader(text, layout.delimiter)) {
+                return read(rows, layout, new LogPlaces(file, layout.delimiter), atmosphere);
             }
         } catch (CharacterCodingException wrong) {
             throw fault(1, "the text is not UTF-8; save the file as UTF-8");
         }
     }
 
-    /** What stands most often in the first line; the text is put back to its beginning, without a byte order mark. */
-    private static char delimiter(BufferedReader text) throws IOException {
+    /**
+     * How the rows are written.
+     *
+     * @param delimiter what parts the cells
+     * @param skipped how many lines stand before the one that names the columns
+     */
+    private record Layout(char delimiter, int skipped) {}
+
+    /** Goes to the line that names the columns, past the lines that many loggers write above it. */
+    private static Layout layout(BufferedReader text) throws IOException {
         text.mark(1);
         if (text.read() != BYTE_ORDER_MARK) {
             text.reset();
@@ -68,20 +85,54 @@ public final class LogReader {
         char[] start = new char[HEADER];
         int length = Math.max(0, text.read(start, 0, HEADER));
         text.reset();
-        String line = new String(start, 0, length).strip().lines().findFirst().orElse("");
+        List<String> lines =
+                new String(start, 0, length).lines().limit(MAX_SKIPPED + 1).toList();
+        for (int i = 1; i < lines.size() && !isHeader(lines.get(0)); i++) {
+            String line = lines.get(i);
+            if (isHeader(line) && !lines.get(0).strip().toLowerCase(Locale.ROOT).startsWith("sep=")) {
+                for (int j = 0; j < i; j++) {
+                    text.readLine();
+                }
+                return new Layout(mostFrequent(line), i);
+            }
+        }
+        return new Layout(delimiter(new String(start, 0, length)), 0);
+    }
+
+    /** Whether a line names a column for the time and one for the pressure. */
+    private static boolean isHeader(String line) {
+        List<Optional<LogHeading>> headings = Arrays.stream(line.split(String.valueOf(mostFrequent(line))))
+                .map(cell -> LogHeading.of(cell.replace("\"", "")))
+                .toList();
+        return Stream.of(Set.of(Quantity.TIME, Quantity.DATE), Set.of(Quantity.PRESSURE))
+                .allMatch(wanted -> headings.stream()
+                        .flatMap(Optional::stream)
+                        .anyMatch(heading -> wanted.contains(heading.quantity())));
+    }
+
+    private static char delimiter(String start) {
+        String line = start.strip().lines().findFirst().orElse("");
         if (line.isEmpty()) {
             throw fault(1, "the file is empty; the first line of a log names the columns");
         }
         if (line.indexOf('\0') >= 0) {
             throw fault(1, "the text is not UTF-8; save the file as UTF-8");
         }
+        char best = mostFrequent(line);
+        if (count(line, best) == 0) {
+            throw fault(
+                    1,
+                    Printable.quote(line)
+                            + " is a single column; separate columns with commas, semicolons or tabs, and name them in the first line, such"
+                            + " as 'time,pressure_psi'");
+        }
+        return best;
+    }
+
+    private static char mostFrequent(String line) {
         char best = ',';
         for (char candidate : new char[] {';', '\t'}) {
             best = count(line, candidate) > count(line, best) ? candidate : best;
-        }
-        if (count(line, best) == 0) {
-            throw fault(
-                    1, Printable.quote(line) + " is a single column; separate columns with commas, semicolons or tabs");
         }
         return best;
     }
@@ -90,30 +141,34 @@ public final class LogReader {
         return line.chars().filter(each -> each == c).count();
     }
 
-    private static LogFile read(RowReader rows, char delimiter, LogPlaces places, double atmosphere)
-            throws IOException {
+    private static LogFile read(RowReader rows, Layout layout, LogPlaces places, double atmosphere) throws IOException {
         long read = 0;
         try {
             List<String> header = header(rows);
-            read = rows.line();
-            LogAssembly assembly = new LogAssembly(new LogColumns(header, delimiter != ',', atmosphere));
+            read = line(rows, layout);
+            LogAssembly assembly = new LogAssembly(new LogColumns(header, layout.delimiter != ',', atmosphere));
             for (var row = rows.next(); row.isPresent(); row = rows.next()) {
-                read = rows.line();
+                read = line(rows, layout);
                 if (!isEmpty(row.get())) {
                     assembly.add(row.get(), read);
                 }
             }
-            return assembly.finished();
+            return assembly.finished(layout.skipped);
         } catch (CellException wrong) {
-            throw fault(places.cell(wrong.line(rows.line()), wrong.cell()), wrong.getMessage());
+            throw fault(places.cell(wrong.line(line(rows, layout)), wrong.cell()), wrong.getMessage());
         } catch (IllegalArgumentException wrong) {
-            throw fault(rows.line(), wrong.getMessage());
+            throw fault(line(rows, layout), wrong.getMessage());
         } catch (CharacterCodingException wrong) {
-            throw fault(rows.line() + 1, "the text here is not UTF-8; save the file as UTF-8");
+            throw fault(line(rows, layout) + 1, "the text here is not UTF-8; save the file as UTF-8");
         } catch (IOException wrong) {
             LogPlaces.Flaw flaw = places.flaw(read + 1);
             throw fault(flaw.at(), flaw.message());
         }
+    }
+
+    /** The line of the file that the row read last ends on. */
+    private static long line(RowReader rows, Layout layout) {
+        return rows.line() + layout.skipped;
     }
 
     /** Spreadsheets put rows of empty cells behind the last. */
@@ -150,18 +205,21 @@ public final class LogReader {
      * A log and what was strange about its file.
      *
      * @param log the log
+     * @param understood how columns were understood whose names are none of those documented; empty if there are none
      * @param remarks sentences about gaps, repeated readings, jumps of the clock, coarse steps and the like
      */
-    public record LogFile(PressureLog log, List<String> remarks) {
+    public record LogFile(PressureLog log, Optional<String> understood, List<String> remarks) {
 
         /**
          * Checks and copies.
          *
          * @param log the log
+         * @param understood how columns were understood whose names are none of those documented
          * @param remarks sentences about gaps, repeated readings, jumps of the clock, coarse steps and the like
          */
         public LogFile {
             Objects.requireNonNull(log, "log");
+            Objects.requireNonNull(understood, "understood");
             remarks = List.copyOf(remarks);
         }
     }

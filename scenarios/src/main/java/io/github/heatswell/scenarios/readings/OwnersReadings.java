@@ -6,7 +6,6 @@ import io.github.heatswell.diagnosis.SpotReading;
 import io.github.heatswell.diagnosis.SpotReadings;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -18,20 +17,24 @@ import java.util.Optional;
  *
  * @param log the log of a gauge, if there is one
  * @param spots readings on site, possibly none
+ * @param understood how columns of the log were understood whose names are none of those documented
  * @param remarks what was odd about the log
  */
-public record OwnersReadings(Optional<PressureLog> log, SpotReadings spots, List<String> remarks) {
+public record OwnersReadings(
+        Optional<PressureLog> log, SpotReadings spots, Optional<String> understood, List<String> remarks) {
 
     /**
      * Copies the remarks.
      *
      * @param log the log of a gauge, if there is one
      * @param spots readings on site, possibly none
+     * @param understood how columns of the log were understood whose names are none of those documented
      * @param remarks what was odd about the log
      */
     public OwnersReadings {
         Objects.requireNonNull(log, "log");
         Objects.requireNonNull(spots, "spots");
+        Objects.requireNonNull(understood, "understood");
         remarks = List.copyOf(remarks);
     }
 
@@ -41,7 +44,7 @@ public record OwnersReadings(Optional<PressureLog> log, SpotReadings spots, List
      * @return nothing read
      */
     public static OwnersReadings none() {
-        return new OwnersReadings(Optional.empty(), SpotReadings.none(), List.of());
+        return new OwnersReadings(Optional.empty(), SpotReadings.none(), Optional.empty(), List.of());
     }
 
     /**
@@ -61,13 +64,13 @@ public record OwnersReadings(Optional<PressureLog> log, SpotReadings spots, List
                 throw new IllegalArgumentException("a second log was given; one diagnosis takes one log");
             }
             LogReader.LogFile read = LogReader.read(file, atmosphere);
-            return new OwnersReadings(Optional.of(read.log()), spots, read.remarks());
+            return new OwnersReadings(Optional.of(read.log()), spots, read.understood(), read.remarks());
         }
         SpotReadings more = spots;
         for (Map.Entry<SiteCheck, SpotReading> reading :
                 SpotReader.read(file, atmosphere).all().entrySet()) {
             more = more.with(reading.getKey(), reading.getValue());
         }
-        return new OwnersReadings(log, more, new ArrayList<>(remarks));
+        return new OwnersReadings(log, more, understood, remarks);
     }
 }

@@ -4,6 +4,7 @@ import io.github.heatswell.diagnosis.DiagnosisResult;
 import io.github.heatswell.diagnosis.Estimate;
 import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.InstalledCheck;
+import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 import java.util.Locale;
 
@@ -19,7 +20,12 @@ final class DiagnosisJson {
                 .program(answer.scenario().name())
                 .with("decided", result.isDecided())
                 .with("misfit", result.misfit())
-                .with("start_remark", answer.story().start().orElse(""))
+                .with(
+                        "start_remark",
+                        answer.story()
+                                .start()
+                                .map(start -> start.text(UnitSystem.SI))
+                                .orElse(""))
                 .with("readings", result.readings())
                 .known("uncertainty_pa", result.uncertainty())
                 .balances(answer.balances())

@@ -67,7 +67,7 @@ public final class DiagnosisReport {
                 .limit(MAX_RUNS)
                 .map(DiagnosisReport::run)
                 .toList();
-        String title = answer.story().answer();
+        String title = answer.story().verdict().text(units);
         return new LoggedRuns(
                 title.substring(0, title.length() - 1),
                 answer.scenario().title() + ". Above the readings and the likeliest causes, below what each leaves"
@@ -85,8 +85,9 @@ public final class DiagnosisReport {
     Document content(QuantityFormat shown) {
         DiagnosisStory story = answer.story();
         Scenario scenario = answer.scenario();
-        List<Block.Picture> pictures = chart.map(drawn -> PagePicture.ofDiagnosis(drawn, story.answer())).stream()
-                .toList();
+        List<Block.Picture> pictures =
+                chart.map(drawn -> PagePicture.ofDiagnosis(drawn, story.answer().text(shown))).stream()
+                        .toList();
         return Document.of(
                         scenario.title() + ": what do the readings say?",
                         scenario.name(),
@@ -104,20 +105,24 @@ public final class DiagnosisReport {
 
     private Document.Section answer(DiagnosisStory story, QuantityFormat shown) {
         List<String> remarks = Stream.of(
-                        answer.scenario().doubts().sentence().map(said -> said.text(shown)),
-                        story.start(),
-                        result.check().map(check -> story.check(check).text(shown)))
+                        Optional.of(story.details().text(shown)).filter(details -> !details.isEmpty()),
+                        story.next().map(next -> next.text(shown)),
+                        answer.readings()
+                                .understood()
+                                .map(how -> "The columns were understood like this: " + how + "."),
+                        story.start().map(start -> start.text(shown)),
+                        answer.scenario().doubts().sentence().map(doubts -> doubts.text(shown)))
                 .flatMap(Optional::stream)
                 .toList();
-        List<Block> blocks =
-                new ArrayList<>(Document.answer("", story.answer(), remarks, "").blocks());
-        story.notRuledOut().ifPresent(left -> blocks.add(new AlarmNote("CAUTION", left)));
+        List<Block> blocks = new ArrayList<>(
+                Document.answer("", story.verdict().text(shown), remarks, "").blocks());
+        story.notRuledOut().ifPresent(left -> blocks.add(new AlarmNote("CAUTION", left.text(shown))));
         return new Document.Section("The answer", blocks);
     }
 
     private List<AlarmNote> alarms(DiagnosisStory story, QuantityFormat shown) {
         List<AlarmNote> alarms = new ArrayList<>();
-        story.hazard().ifPresent(text -> alarms.add(new AlarmNote("HAZARD", text)));
+        story.hazard().ifPresent(text -> alarms.add(new AlarmNote("HAZARD", text.text(shown))));
         Alarms.of(answer.scenario(), shown)
                 .forEach(note -> alarms.add(new AlarmNote(note.word() + " as described", note.text())));
         alarms.addAll(OpenBalance.notes(answer.balances()));

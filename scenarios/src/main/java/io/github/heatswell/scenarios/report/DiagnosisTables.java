@@ -85,6 +85,9 @@ final class DiagnosisTables {
     }
 
     private String part(Evidence part) {
+        if (!shown.shows(part.meanDifference())) {
+            return part.part().words();
+        }
         return part.part().words() + " (" + (part.meanDifference() > 0 ? "+" : "")
                 + shown.pressureDifference(part.meanDifference())
                         .replace(" (", ", ")
@@ -176,8 +179,9 @@ final class DiagnosisTables {
                 rows.add(List.of(
                         "Standard uncertainty of a reading of the log",
                         shown.pressureDifference(result.uncertainty())
-                                + ", from how far readings lie off the line between their neighbours: readings too far"
-                                + " apart for a fast change look uncertain"));
+                                + (log.tellsItsScatter()
+                                        ? ", from how far readings lie off the line between their neighbours"
+                                        : ", assumed: a gauge read by hand")));
             }
         });
         List<String> remarks = answer.readings().remarks();

@@ -131,7 +131,8 @@ class DiagnoseCommandTest {
                 outcome.out());
         assertTrue(
                 text.contains("A tyre gauge at the gas valve of the vessel, 4.2 bar 1.5 bar, DIFFERS"), outcome.out());
-        assertTrue(text.contains("explained best by this: the vessel has lost part of its precharge"), outcome.out());
+        assertTrue(
+                text.contains("The likeliest cause is this: the vessel has lost part of its precharge"), outcome.out());
     }
 
     @ParameterizedTest

@@ -49,6 +49,41 @@ class LogReaderTest {
         assertEquals(3e5, log.gauge(2), 0.01, "digits of the text");
     }
 
+    /** What people and loggers write: the end of the log (s), its last pressure (bar, gauge), and what was understood. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '!', quoteCharacter = '~', textBlock = """
+            time,psi|06:00,61|06:10,62|06:20,95!1200!6.55!time in 'time'; pressure in 'psi' (psi, as a gauge shows it)
+            Keller 7|Nr. 12|Datum;Uhrzeit;Druck (bar)|03.11.2024;23:50;4,2|03.11.2024;23:55;4,5|04.11.2024;00:10;4,9!1200!4.9!time in 'Datum' and 'Uhrzeit'; pressure in 'Druck (bar)' (bar, as
+            "Date/Time","CH1 Pressure PSI"|"11/03/2024 11:50:00 AM","58.0"|"11/03/2024 12:00:00 PM",""|"11/03/2024 12:05:00 PM","58.1"|"11/03/2024 01:00:00 PM","58.016"!4200!4!pressure in 'CH1 Pressure PSI' (psi
+            Date,Time,Absolute pressure (psi)|3/11/24,6:00 am,70|3/11/24,6:10 am,71|3/11/24,6:20 am,72.518868!1200!3.98675!(psi, absolute)
+            time (min),pressure (psia),water_degF|0,75,60|10,76,70|20,72.518868,80!1200!3.98675!water temperature in 'water_degF' (degF)
+            Zeit;Temperatur °C;bar abs|6:00;10,5;5,01325|6:05;11;5,1|6:20;12;5,01325!1200!4!water temperature in 'Temperatur °C' (degC)
+            time_min,pressure_bar,remark|0,4,a|10,--,b|15,n/a,c|16,4.1,d|20,4,e!1200!4!
+            """)
+    void readsWhatPeopleAndLoggersWrite(String text, double end, double last, String understood) throws IOException {
+        LogReader.LogFile file = read(text);
+        PressureLog log = file.log();
+        assertEquals(end, log.end(), 1e-6, "digits of the text");
+        assertEquals(last * 1e5, log.gauge(log.count() - 1), 100, "digits of the text, or 6.895 kPa to a psi");
+        assertEquals(understood != null, file.understood().isPresent());
+        assertTrue(understood == null || file.understood().orElseThrow().contains(understood), file::toString);
+    }
+
+    /** A pressure between two places is none that a gauge shows, and columns that mean the same are not chosen from. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '!', quoteCharacter = '~', textBlock = """
+            time_s,differential pressure bar|0,1|60,1|120,1!must name the columns
+            time,CH1 psi,CH2 psi|6:00,1,1!there are two columns for the pressure; keep one
+            time,pressure CH1|6:00,1!'ch1' is not a known unit
+            time,pressure_bar|13:00 PM,1|1:01 PM,1!before am or pm stand the hours 1 to 12
+            time,pressure_bar|31/31/2024 06:00,1!neither a date
+            time,pressure_bar|31/01/2024,1!neither a date
+            """)
+    void guessesNothingThatIsOpen(String text, String message) {
+        InvalidReadingsException refused = assertThrows(InvalidReadingsException.class, () -> read(text));
+        assertTrue(refused.getMessage().contains(message), refused.getMessage());
+    }
+
     @Test
     void readsTemperatureAndBurner() throws IOException {
         PressureLog log = read("time_s,pressure_bar,temperature_C,burner|0,1,10,off|60,1,20,on|120,2,,on")
@@ -79,7 +114,6 @@ class LogReaderTest {
                 "time_s,pressure_bar,pressure_psi|0,1,1!two columns",
                 "time_s,pressure_bar|0,1|60,x|120,1!3:4: pressure: 'x' is not a number",
                 "time_s,pressure_bar|0,1|60,=1+1|120,1!3:4: pressure: '=1+1' is not a number",
-                "time_s,pressure_bar|0,1|60,NaN|120,1!3:4: pressure: 'NaN' is not a number",
                 "time_s,pressure_bar|0,1|60,1e999|120,1!1e999' is not a number",
                 "time_s,pressure_bar|0,1|60,65535|120,1!3:4: pressure: '65535' is outside the allowed range, -10000 bar to",
                 "time_s,pressure_bar|0,1|60,-1e200|120,1!leave the cell empty where there is no reading",

@@ -76,6 +76,8 @@ class SpotReaderTest {
                 "tyre-gauge: 0 bar +/- 0.5 bar",
                 "tyre-gauge: 4 bar +/- 2 bar",
                 "hot-tap: 230 degF +/- 18 degF",
+                "cold-static: 3.9 bar +- 0.1 bar",
+                "cold-static: 3.9 bar±0.1 bar",
                 "caught-volume: 0.2 L +/- 1 L"
             })
     void takesWhatSaysSomething(String text) throws IOException {

@@ -107,21 +107,22 @@ class DiagnosisStoryTest {
     @Test
     void ordinaryExpansionIsTheAnswerWithoutAVessel() {
         HypothesisFit described = fit(Cause.AS_DESCRIBED, 0, 0.9, NONE);
-        String words = words(answer(OPEN_ENDED, log().build(), described)).answer();
+        String words =
+                words(answer(OPEN_ENDED, log().build(), described)).answer().text(UnitSystem.SI);
         assertTrue(
                 words.startsWith("Ordinary expansion: the heated water has nowhere to go. Fit an expansion vessel."),
                 words);
         assertTrue(words.contains("The readings agree with the house as described."), words);
 
         Scenario vessel = Catalogue.read("orchard-lodge-vessel");
-        String cured = words(answer(vessel, log().build(), described)).answer();
+        String cured = words(answer(vessel, log().build(), described)).answer().text(UnitSystem.SI);
         assertTrue(cured.startsWith("The readings agree with the house"), cured);
         Scenario isolated = vessel.with(List.of(Change.of("vessel.condition=isolated")));
-        String idle = words(answer(isolated, log().build(), described)).answer();
+        String idle = words(answer(isolated, log().build(), described)).answer().text(UnitSystem.SI);
         assertTrue(idle.contains("because the expansion vessel takes none. Have the vessel put right."), idle);
         PressureLog constant = PressureLog.builder(new double[] {0, 60, 120}, new double[] {4e5, 4e5, 4e5})
                 .build();
-        String cold = words(answer(OPEN_ENDED, constant, described)).answer();
+        String cold = words(answer(OPEN_ENDED, constant, described)).answer().text(UnitSystem.SI);
         assertTrue(cold.startsWith("The readings agree with the house"), cold);
     }
 
@@ -168,5 +169,46 @@ class DiagnosisStoryTest {
                                         .result(),
                                 QuantityFormat.ascii(UnitSystem.SI))
                         .estimate(rate));
+    }
+
+    @Test
+    void readingsThatAreNotExplainedAreSaid() {
+        Misfit.Stray low = new Misfit.Stray(3_600, -1.8e5);
+        Misfit one = new Misfit(1, 0, 0, 0, 1, 100, List.of(low));
+        assertEquals(
+                "The readings agree with the house as described. One of 100 readings is not explained: that 1 h after the"
+                        + " first is 1.8 bar too low.",
+                words(answer(
+                                Catalogue.read("orchard-lodge-vessel"),
+                                log().build(),
+                                fit(Cause.AS_DESCRIBED, 0, 0.9, one)))
+                        .answer()
+                        .text(UnitSystem.SI));
+        Misfit two = new Misfit(1, 0, 0, 0, 1, 10, List.of(new Misfit.Stray(60, 1e5), low));
+        String text = report(answer(OPEN_ENDED, log().build(), fit(Cause.AS_DESCRIBED, 0, 0.9, two)));
+        assertTrue(text.contains("These readings don't settle it: none of the causes looked at explains them."), text);
+        assertTrue(
+                text.contains("2 of 10 readings are not explained; the furthest off, 1 h after the first, is"), text);
+        assertTrue(text.contains("Next: log one heat-up of a cold tank"), text);
+        assertFalse(text.contains("agree"), text);
+    }
+
+    /** Three causes at most are named in a sentence, and the picture's title is the verdict alone. */
+    @Test
+    void noMoreThanThreeCausesAreNamedInASentence() {
+        DiagnosisAnswer many = answer(
+                OPEN_ENDED,
+                log().build(),
+                fit(Cause.LEAK, 0, 0.3, NONE),
+                fit(Cause.TRAPPED_AIR, 1, 0.2, NONE),
+                fit(Cause.CHECK_VALVE_PASSES, 2, 0.2, NONE),
+                fit(Cause.RELIEF_OPENS_LOW, 3, 0.1, NONE));
+        assertEquals(
+                "These readings don't settle it: 4 causes would explain them.",
+                words(many).verdict().text(UnitSystem.SI));
+        assertEquals(
+                "The likeliest are these: water is lost at a tap or elsewhere; air is trapped in the piping; the check valve"
+                        + " leaks water back to the mains; one other cause.",
+                words(many).details().text(UnitSystem.SI));
     }
 }

@@ -1,0 +1,154 @@
+package io.github.heatswell.scenarios.readings;
+
+import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.scenarios.quantity.QuantityReader;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * What the name of a column says it holds. A name such as {@code pressure_bar} or {@code Time [s]} is taken as it stands; in one
+ * that a person or a logger wrote, such as {@code CH1 Pressure PSI} or {@code Druck (bar)}, the words and units are looked for.
+ *
+ * @param quantity what the column holds
+ * @param unit its unit, such as {@code bar abs}; empty if the name has none, or for a clock
+ * @param guessed whether words were looked for
+ */
+record LogHeading(Quantity quantity, String unit, boolean guessed) {
+
+    /** No name of a column known here comes near this length; the pattern would try a longer one for ever. */
+    private static final int MAX_NAME = 100;
+
+    private static final Pattern PLAIN = Pattern.compile(
+            "(time|date|datetime|clock|pressure|temperature|temp|burner|heater)(?:[\\s_\\[(]+(.*?)[)\\]\\s]*)?");
+
+    private static final Set<String> CLOCK = Set.of("date", "datetime", "clock");
+    private static final Set<String> TIME_WORDS =
+            Set.of("time", "datetime", "timestamp", "clock", "uhrzeit", "zeit", "zeitpunkt", "zeitstempel");
+    private static final Set<String> DATE_WORDS = Set.of("date", "datum", "day", "tag");
+    private static final Set<String> PRESSURE_WORDS = Set.of("pressure", "press", "druck", "wasserdruck");
+    private static final Set<String> TEMPERATURE_WORDS =
+            Set.of("temperature", "temp", "temperatur", "wassertemperatur");
+    private static final Set<String> BURNER_WORDS = Set.of("burner", "heater", "brenner", "heizung");
+    private static final Set<String> ABSOLUTE = Set.of("absolute", "abs", "absolut", "absolutdruck");
+    /** What a pressure between two places is called, which is none a gauge shows. */
+    private static final Set<String> DIFFERENCE = Set.of("differential", "difference", "delta", "differenz");
+
+    /** What a column may hold. */
+    enum Quantity {
+        TIME,
+        DATE,
+        PRESSURE,
+        TEMPERATURE,
+        BURNER
+    }
+
+    /** What a name says; empty if nothing that is known here. */
+    static Optional<LogHeading> of(String name) {
+        String lower = name.strip().toLowerCase(Locale.ROOT);
+        if (lower.length() > MAX_NAME) {
+            return Optional.empty();
+        }
+        Matcher parts = PLAIN.matcher(lower);
+        Optional<LogHeading> plain = parts.matches()
+                ? Optional.of(plain(
+                        parts.group(1),
+                        parts.group(2) == null ? "" : parts.group(2).strip()))
+                : Optional.empty();
+        return plain.filter(LogHeading::isWhole)
+                .or(() -> words(lower).filter(found -> plain.isEmpty() || found.isWhole()))
+                .or(() -> plain);
+    }
+
+    private static LogHeading plain(String word, String unit) {
+        return switch (word) {
+            case "pressure" -> new LogHeading(Quantity.PRESSURE, unit.replace('_', ' '), false);
+            case "temperature", "temp" -> new LogHeading(Quantity.TEMPERATURE, unit, false);
+            case "burner", "heater" -> new LogHeading(Quantity.BURNER, unit, false);
+            case "date" -> new LogHeading(Quantity.DATE, "", false);
+            default -> new LogHeading(Quantity.TIME, CLOCK.contains(word) ? "" : unit, false);
+        };
+    }
+
+    /** Whether the unit is one. */
+    private boolean isWhole() {
+        return switch (quantity) {
+            case PRESSURE -> isPressure(unit);
+            case TEMPERATURE -> is(unit, Kind.TEMPERATURE);
+            case TIME -> unit.isEmpty() || is(unit, Kind.DURATION);
+            case BURNER -> unit.isEmpty();
+            case DATE -> true;
+        };
+    }
+
+    private static Optional<LogHeading> words(String lower) {
+        List<String> words = Arrays.stream(lower.split("[^\\p{L}\\p{N}°%]+"))
+                .filter(word -> !word.isEmpty())
+                .toList();
+        boolean pressure = words.stream().anyMatch(PRESSURE_WORDS::contains) || has(words, ABSOLUTE);
+        Optional<String> ofPressure =
+                words.stream().filter(LogHeading::isPressure).findFirst();
+        Optional<String> ofTemperature = words.stream()
+                .filter(word -> has(words, TEMPERATURE_WORDS) || word.length() > 1)
+                .filter(word -> is(word, Kind.TEMPERATURE))
+                .findFirst();
+        if (has(words, DIFFERENCE)) {
+            return Optional.empty();
+        }
+        if (ofPressure.isPresent() && !has(words, TEMPERATURE_WORDS)) {
+            String unit = ofPressure.get() + (has(words, ABSOLUTE) ? " abs" : "");
+            return Optional.of(new LogHeading(Quantity.PRESSURE, unit, true)).filter(LogHeading::isWhole);
+        }
+        if (ofTemperature.isPresent() && !pressure) {
+            return Optional.of(new LogHeading(Quantity.TEMPERATURE, ofTemperature.get(), true));
+        }
+        if (pressure || has(words, TEMPERATURE_WORDS)) {
+            return Optional.of(new LogHeading(pressure ? Quantity.PRESSURE : Quantity.TEMPERATURE, "", true));
+        }
+        return timeOrBurner(words);
+    }
+
+    private static Optional<LogHeading> timeOrBurner(List<String> words) {
+        if (has(words, TIME_WORDS)) {
+            Optional<String> unit =
+                    words.stream().filter(word -> is(word, Kind.DURATION)).findFirst();
+            // a name such as time_s or time_fortnight has nothing but a unit behind the word
+            boolean unknown = unit.isEmpty() && words.size() == 2 && "time".equals(words.get(0));
+            return unknown && !Set.of("utc", "gmt", "local").contains(words.get(1))
+                    ? Optional.empty()
+                    : Optional.of(new LogHeading(Quantity.TIME, has(words, DATE_WORDS) ? "" : unit.orElse(""), true));
+        }
+        if (has(words, DATE_WORDS)) {
+            return Optional.of(new LogHeading(Quantity.DATE, "", true));
+        }
+        return has(words, BURNER_WORDS) && words.size() == 1
+                ? Optional.of(new LogHeading(Quantity.BURNER, "", true))
+                : Optional.empty();
+    }
+
+    private static boolean has(List<String> words, Set<String> some) {
+        return words.stream().anyMatch(some::contains);
+    }
+
+    private static boolean isPressure(String unit) {
+        return reads(unit, QuantityReader::pressure);
+    }
+
+    private static boolean is(String unit, Kind<?> kind) {
+        return reads(unit, text -> QuantityReader.read(text, kind));
+    }
+
+    private static boolean reads(String unit, Consumer<String> reader) {
+        try {
+            reader.accept("1 " + unit);
+            return !unit.isEmpty();
+        } catch (IllegalArgumentException none) {
+            return false;
+        }
+    }
+}
