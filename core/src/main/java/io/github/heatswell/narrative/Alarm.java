@@ -9,6 +9,7 @@ import static io.github.heatswell.assessment.Statement.plain;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import java.util.ArrayList;
@@ -98,6 +99,23 @@ public record Alarm(Level level, Statement what, Optional<Statement> advice) {
             alarms.add(of(Level.NOT_RELIABLE, open(run.audit())));
         }
         return alarms;
+    }
+
+    /**
+     * That the balance of some of the runs behind an answer does not close.
+     *
+     * @param balances those of its runs
+     * @param answer what rests on them, such as {@code this answer}
+     * @return the alarm, or empty if all balances close
+     */
+    public static Optional<Alarm> open(Balances balances, String answer) {
+        return balances.close()
+                ? Optional.empty()
+                : Optional.of(of(
+                        Level.NOT_RELIABLE,
+                        plain("The balance of " + balances.open() + " of the " + balances.runs() + " runs behind "
+                                + answer
+                                + " does not close. Do not rely on its figures; please report the scenario.")));
     }
 
     private static Statement open(RunSummary.Audit audit) {

@@ -38,7 +38,7 @@ class OpenBalanceTest {
         return new Doctored(
                 Files.createDirectory(temporary.resolve("scratch")),
                 "core",
-                "result.Audit",
+                "result.RunSummary",
                 "public boolean closes\\(\\) \\{",
                 "public static final java.util.concurrent.atomic.AtomicLong MADE = new java.util.concurrent.atomic.AtomicLong();"
                         + " public Audit { MADE.incrementAndGet(); }"
@@ -46,7 +46,9 @@ class OpenBalanceTest {
     }
 
     private static long runs(Doctored program) throws ReflectiveOperationException {
-        return ((Number) program.load("result.Audit").getField("MADE").get(null)).longValue();
+        return ((Number)
+                        program.load("result.RunSummary$Audit").getField("MADE").get(null))
+                .longValue();
     }
 
     static Set<String> commands() {

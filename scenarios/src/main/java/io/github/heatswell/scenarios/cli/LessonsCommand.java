@@ -1,13 +1,14 @@
 package io.github.heatswell.scenarios.cli;
 
+import io.github.heatswell.narrative.Alarm;
 import io.github.heatswell.result.Balances;
-import io.github.heatswell.scenarios.report.OpenBalance;
 import io.github.heatswell.scenarios.report.OutputException;
 import io.github.heatswell.scenarios.report.ResultFile;
 import io.github.heatswell.scenarios.report.ResultFolder;
 import io.github.heatswell.scenarios.teaching.Course;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.scenarios.wording.Wrapped;
+import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
@@ -48,7 +49,10 @@ final class LessonsCommand implements Question {
             console.complain(e.getMessage());
             return ExitStatus.NOT_WRITTEN;
         }
-        console.print(OpenBalance.lines(count.sum()));
+        Alarm.open(count.sum(), "this answer")
+                .ifPresent(alarm -> console.print(
+                        Wrapped.lines(alarm.level().word() + ": " + alarm.text().text(UnitSystem.SI), "", "  ")
+                                + "\n"));
         console.print(course.titles().size() + " lessons written to "
                 + Printable.line(folder.path().toString()) + "; open index.html there.\n");
         if (!kept.isEmpty()) {

@@ -197,7 +197,8 @@ interface AnswerKind {
         /** As a file writes a range. */
         private String range(String low, String lowUnit, String high) {
             Amount<? extends Unit> upper = read(high);
-            Amount<? extends Unit> lower = read(lowUnit.isBlank() ? low + " " + upper.unit().symbol() : low + lowUnit);
+            Amount<? extends Unit> lower =
+                    read(lowUnit.isBlank() ? low + " " + upper.unit().symbol() : low + lowUnit);
             double first = lower.unit() == upper.unit()
                     ? lower.value()
                     : upper.unit().fromSi(lower.unit().toSi(lower.value()));

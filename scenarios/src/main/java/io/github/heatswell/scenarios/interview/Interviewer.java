@@ -158,9 +158,8 @@ final class Interviewer {
      * @throws IllegalArgumentException if there is none; the message says why
      */
     private Answer understood(Question question, String line) {
-        if (DO_NOT_KNOW.contains(line.toLowerCase(Locale.ROOT)
-                .replace('\u2019', '\'')
-                .replaceAll("[.,!]+$", ""))) {
+        if (DO_NOT_KNOW.contains(
+                line.toLowerCase(Locale.ROOT).replace('\u2019', '\'').replaceAll("[.,!]+$", ""))) {
             return unknown(question);
         }
         if (line.isEmpty()) {

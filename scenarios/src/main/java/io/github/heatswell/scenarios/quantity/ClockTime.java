@@ -9,8 +9,8 @@ import java.util.regex.Pattern;
  */
 public final class ClockTime {
 
-    private static final Pattern CLOCK = Pattern.compile(
-            "(\\d{1,2}):(\\d{2})(?::(\\d{2}))?(?: ?([ap])\\.?m\\.?)?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern CLOCK =
+            Pattern.compile("(\\d{1,2}):(\\d{2})(?::(\\d{2}))?(?: ?([ap])\\.?m\\.?)?", Pattern.CASE_INSENSITIVE);
     private static final int HOURS = 24;
     private static final int NOON = 12;
     private static final int SIXTY = 60;

@@ -4,6 +4,7 @@ import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
@@ -28,8 +29,12 @@ record Advice(Check check, Optional<Grid> sizes, Balances balances) {
      */
     static Advice of(Scenario scenario, List<Finding> found, QuantityFormat shown) {
         Balances.Count count = new Balances.Count();
-        Check check = PageCheck.of(
-                scenario.system(), VariedHouse.of(scenario).withAssumedReseats(scenario), PageFindings.notBefore(found, shown), count, shown);
+        Check check = Check.of(
+                scenario.system(),
+                VariedHouse.of(scenario).withAssumedReseats(scenario),
+                PageFindings.notBefore(found, shown),
+                count,
+                shown);
         Optional<Grid> sizes = PageSizes.of(scenario, count, shown);
         return new Advice(check, sizes, count.sum());
     }
@@ -42,7 +47,7 @@ record Advice(Check check, Optional<Grid> sizes, Balances balances) {
     /** The same advice after a run, which may have shown that the house must not be heated. */
     Advice after(List<Finding> found, QuantityFormat shown) {
         return PageFindings.notBefore(found, shown)
-                .map(why -> new Advice(PageCheck.refused(why), sizes, balances))
+                .map(why -> new Advice(Check.refused(why), sizes, balances))
                 .orElse(this);
     }
 }

@@ -61,7 +61,7 @@ public record Answer(List<ResultFile> files, Supplier<Report> report) {
      * @return paragraphs, each ended by an empty line; empty if there is no hazard
      */
     public static String hazards(Scenario house) {
-        return Alarms.lines(Alarms.of(house, onScreen(house.units())), " as it is");
+        return AlarmNote.lines(AlarmNote.of(house, onScreen(house.units())), " as it is");
     }
 
     /** The files of a picture. */

@@ -1,7 +1,9 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.charts.Chart;
 import java.io.IOException;
 import java.util.List;
+import java.util.Objects;
 
 /** A part of a document: a value that each renderer formats. Texts are shown literally. */
 interface Block {
@@ -77,6 +79,30 @@ interface Block {
      * @param alternative what it shows, for those who cannot see it
      */
     record Picture(Drawing svg, String caption, String alternative) implements Block {
+        private static final int WIDTH = 760;
+        private static final int HEIGHT = 620;
+
+        /** A chart, narrow, so that its words are large enough on a sheet of paper. */
+        static Picture of(Chart chart, String caption, String alternative) {
+            return new Picture(chart.withSize(WIDTH, HEIGHT)::writeSvg, caption, alternative);
+        }
+
+        /** The chart of the years ahead. */
+        static Picture ofYears(Chart chart) {
+            return of(
+                    chart,
+                    "Gauge pressure on the worst day of each month above, and what the relief valves discharge below.",
+                    "Chart of the peak pressure over the years. " + chart.headline());
+        }
+
+        /** The chart of one run or several. */
+        static Picture ofRuns(Chart chart, String answer) {
+            return of(
+                    chart,
+                    "Gauge pressure above, and what went with it below. The table gives the numbers in both unit systems.",
+                    "Chart of the pressure over time. " + answer);
+        }
+
         @Override
         public void show(Renderer renderer) {
             renderer.picture(this);
@@ -178,6 +204,48 @@ interface Block {
         @Override
         public void show(Renderer renderer) {
             renderer.finding(this);
+        }
+    }
+
+    /**
+     * A table of words. The first cell of a row says what the row is about.
+     *
+     * @param caption what the table shows
+     * @param columns the heads of the columns
+     * @param rows the rows, each with a cell for every column
+     * @param plain whether the cells speak for themselves, so that the screen does without the heads of the columns
+     */
+    record Grid(String caption, List<String> columns, List<List<String>> rows, boolean plain) implements Block {
+
+        public Grid {
+            Objects.requireNonNull(caption, "caption");
+            columns = List.copyOf(columns);
+            rows = List.copyOf(rows.stream().map(List::copyOf).toList());
+            for (List<String> row : rows) {
+                if (row.size() != columns.size()) {
+                    throw new IllegalArgumentException(
+                            "rows: " + row.size() + " cells do not fit " + columns.size() + " columns");
+                }
+            }
+        }
+
+        public Grid(String caption, List<String> columns, List<List<String>> rows) {
+            this(caption, columns, rows, false);
+        }
+
+        /** The same table, whose cells speak for themselves. */
+        Grid asPlain() {
+            return new Grid(caption, columns, rows, true);
+        }
+
+        /** The same table with another caption on the screen. */
+        Block captionedOnScreen(String other) {
+            return orOnScreen(new Grid(other, columns, rows, plain));
+        }
+
+        @Override
+        public void show(Renderer renderer) {
+            renderer.grid(this);
         }
     }
 }

@@ -1,8 +1,22 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.assessment.PrechargeTarget;
+import io.github.heatswell.checksheet.CheckProcedure;
+import io.github.heatswell.checksheet.CheckSheet;
+import io.github.heatswell.checksheet.UncertainCheck;
+import io.github.heatswell.narrative.Limit;
+import io.github.heatswell.result.Balances;
+import io.github.heatswell.scenarios.spread.VariedHouse;
+import io.github.heatswell.simulation.SimulationException;
+import io.github.heatswell.study.StudyResult;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * How the owner checks the house with a gauge, and what it should read.
@@ -12,6 +26,18 @@ import java.util.List;
  * @param remarks what to bear in mind, or why there is nothing to read
  */
 record Check(List<String> steps, List<Reading> readings, List<String> remarks) {
+
+    private static final UncertainCheck.Gauge GAUGE = UncertainCheck.Gauge.dial();
+
+    /** The readings that a diagnosis takes, under the names of their kinds. */
+    private static final Set<CheckSheet.Reading.Kind> READ_BACK = Set.of(
+            CheckSheet.Reading.Kind.COLD_STATIC, CheckSheet.Reading.Kind.PEAK, CheckSheet.Reading.Kind.NEXT_MORNING);
+
+    /** A charge further off (Pa) than a tyre gauge can tell. */
+    private static final double OFF = 0.1e5;
+
+    /** Enough for the fifth and the ninety-fifth percentile to be right to a tenth of the band or so. */
+    private static final int SAMPLES = 128;
 
     Check {
         steps = List.copyOf(steps);
@@ -47,5 +73,170 @@ record Check(List<String> steps, List<Reading> readings, List<String> remarks) {
         }
         remarks.forEach(remark -> blocks.add(new Block.Paragraph(remark, Block.Tone.QUOTING)));
         return new Document.Section("What the gauge should read, and when", Document.Form.SHEET, blocks);
+    }
+
+    /**
+     * The check of a house.
+     *
+     * @param house the house as described
+     * @param varied what may be different about it
+     * @param notBefore why the house must not be heated before something is put right; empty if it may be
+     * @param count counts the runs it takes
+     * @param shown the units
+     */
+    static Check of(
+            HotWaterSystem house,
+            VariedHouse varied,
+            Optional<String> notBefore,
+            Balances.Count count,
+            QuantityFormat shown) {
+        return new Simulated(house, varied, count, shown).check(notBefore);
+    }
+
+    /** Why no check is given of a house that must not be heated. */
+    static Check refused(String why) {
+        return none("No check sheet is given: it takes heating, and " + why);
+    }
+
+    private static Check none(String reason) {
+        return new Check(List.of(), List.of(), List.of(reason));
+    }
+
+    /** The check of a house as it is simulated. */
+    private record Simulated(HotWaterSystem house, VariedHouse varied, Balances.Count count, QuantityFormat shown) {
+
+        private Check check(Optional<String> notBefore) {
+            if (notBefore.isPresent()) {
+                return refused(notBefore.get());
+            }
+            CheckProcedure procedure = CheckProcedure.of(house);
+            try {
+                CheckSheet sheet = procedure.simulate(house);
+                count.add(sheet.balances());
+                return sheet.hazard()
+                        .map(event ->
+                                none("No check sheet is given: in the simulation the check itself ends in a hazard, "
+                                        + event.kind().description()
+                                        + ". Leave the heater off and call a licensed professional."))
+                        .orElseGet(() -> sheet(procedure, sheet));
+            } catch (SimulationException e) {
+                return none("No check sheet is given: the check could not be simulated.");
+            }
+        }
+
+        private Check sheet(CheckProcedure procedure, CheckSheet sheet) {
+            List<String> steps = procedure.steps(shown);
+            StudyResult samples = UncertainCheck.study(
+                            procedure,
+                            varied.inputs().stream()
+                                    .map(VariedHouse.Input::input)
+                                    .toList(),
+                            varied.house())
+                    .samples(SAMPLES)
+                    .build()
+                    .run();
+            UncertainCheck check = new UncertainCheck(sheet, GAUGE, samples);
+            count.add(check.sampled());
+            return new Check(steps, check.readings().stream().map(this::reading).toList(), remarks(check));
+        }
+
+        private Check.Reading reading(UncertainCheck.ToleratedReading tolerated) {
+            CheckSheet.Reading expected = tolerated.reading();
+            double minutes = Math.rint(expected.time() / 60);
+            String note = expected.kind() == CheckSheet.Reading.Kind.PEAK && minutes > 0
+                    ? "expected about " + shown.time(60 * minutes) + " after the taps were closed"
+                    : "";
+            Optional<String> key = READ_BACK.contains(expected.kind())
+                    ? Optional.of("for diagnose: " + expected.kind().id())
+                    : Optional.empty();
+            boolean sampled = tolerated.samples() > 0;
+            double gauge = expected.expectedGauge();
+            return new Check.Reading(
+                    PageWords.capitalised(expected.when()),
+                    gauge,
+                    sampled ? tolerated.lowest() : gauge - GAUGE.error(),
+                    sampled ? tolerated.highest() : gauge + GAUGE.error(),
+                    Stream.concat(Stream.of(note).filter(said -> !said.isEmpty()), key.stream())
+                            .collect(Collectors.joining("; ")));
+        }
+
+        private List<String> remarks(UncertainCheck check) {
+            CheckSheet sheet = check.sheet();
+            List<String> remarks = new ArrayList<>();
+            remarks.add(house.vessel()
+                    .map(vessel -> "This sheet is for the house with a vessel of " + shown.volume(vessel.volume())
+                            + ", charged to "
+                            + shown.pressure(
+                                    vessel.precharge().gauge(house.site().atmosphere())) + ".")
+                    .orElse("This sheet is for the house without an expansion vessel."));
+            charge().ifPresent(remarks::add);
+            double highest = sheet.readings().stream()
+                    .mapToDouble(CheckSheet.Reading::expectedGauge)
+                    .max()
+                    .orElse(Double.NEGATIVE_INFINITY);
+            if (house.tank().workingPressureGiven()
+                    && Limit.passes(
+                            highest,
+                            house.tank().workingPressure().gauge(house.site().atmosphere()))) {
+                remarks.add(
+                        "In this check a reading above the tank's working pressure is expected. Ask a licensed professional"
+                                + " before the heater is used.");
+            }
+            if (!sheet.heatUp().finished()) {
+                remarks.add(
+                        "The heater is not expected to come on and off again after the draw; the highest reading is that of"
+                                + " the whole ten hours.");
+            }
+            remarks.add("The hottest water is expected to reach "
+                    + shown.temperature(sheet.heatUp().hottest()) + "; take care when it is drawn.");
+            remarks.add(drips(sheet.drips()));
+            if (check.dripping().count() > 0
+                    && check.dripping().count() < check.dripping().of()) {
+                remarks.add("In " + check.dripping().count() + " of "
+                        + check.dripping().of()
+                        + " houses that differ from this one within the uncertainties, a relief valve discharges.");
+            }
+            remarks.add("The range holds nine of ten of " + check.result().completed()
+                    + " simulated houses within the uncertainties listed further down, and the error of a dial gauge of "
+                    + shown.pressure(GAUGE.span())
+                    + ", class 1.6 of EN 837-1."
+                    + (reseatAssumed()
+                            ? " At which pressure a relief valve closes again is assumed, and varied from 70 % to 95 % of its set"
+                                    + " pressure."
+                            : "")
+                    + " Whatever else was assumed counts as exact. If a reading lies outside, find out why before"
+                    + " anything is changed.");
+            return remarks;
+        }
+
+        private boolean reseatAssumed() {
+            return varied.inputs().stream().anyMatch(input -> input.name().equals(VariedHouse.ASSUMED_RESEAT));
+        }
+
+        /** What the vessel should be charged to, by the rule of the findings, if it is not. */
+        private Optional<String> charge() {
+            double air = house.site().atmosphere();
+            return PrechargeTarget.of(house)
+                    .filter(PrechargeTarget::isAllowed)
+                    .filter(target -> Math.abs(target.pumpToGauge()
+                                    - house.vessel().orElseThrow().precharge().gauge(air))
+                            > OFF)
+                    .map(target -> "The vessel should be charged to " + shown.pressure(target.pumpToGauge())
+                            + "; once it is, this sheet no longer holds and a new run is needed.");
+        }
+
+        private String drips(CheckSheet.Drips drips) {
+            if (!drips.expected()) {
+                return "No relief valve is expected to discharge.";
+            }
+            String volume = "Relief valves are expected to discharge " + shown.volume(drips.volume())
+                    + " from the closing of the taps to the next morning";
+            String first = drips.firstAfter().isPresent()
+                    ? ", first after " + shown.time(drips.firstAfter().getAsDouble())
+                    : "";
+            return volume
+                    + first
+                    + (drips.whenCold() > 0 ? "; one runs even while the house is cold and at rest." : ".");
+        }
     }
 }

@@ -10,6 +10,7 @@ import io.github.heatswell.narrative.NamedSummary;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.scenarios.variation.Variant;
 import io.github.heatswell.scenarios.variation.VariantRuns;
 import io.github.heatswell.units.QuantityFormat;
@@ -25,6 +26,9 @@ import java.util.stream.Collectors;
  * Report on several runs side by side.
  */
 public final class ComparisonReport {
+
+    /** So many runs are told with what is not known of their house. */
+    private static final int MAX_DOUBTS = 6;
 
     private final List<NamedRun> drawn;
     private final List<NamedSummary> runs;
@@ -85,13 +89,13 @@ public final class ComparisonReport {
     Document content(QuantityFormat shown) {
         Narrative narrative = Narrative.comparing(runs, drawn.size());
         String answer = narrative.headline().text(shown) + ".";
-        List<String> remarks = new ArrayList<>(Doubtful.remarks(runs, shown));
+        List<String> remarks = new ArrayList<>(doubts(shown));
         remarks.addAll(narrative.texts(shown));
         boolean vessel =
                 runs.stream().anyMatch(run -> run.summary().system().vessel().isPresent());
         List<Document.Section> sections = new ArrayList<>();
         sections.add(Document.answer("", answer, remarks, ""));
-        sections.add(Document.pictures(List.of(PagePicture.ofRuns(chart, answer)), List.of(figures(shown))));
+        sections.add(Document.pictures(List.of(Block.Picture.ofRuns(chart, answer)), List.of(figures(shown))));
         if (vessel) {
             sections.add(CommissioningList.general().section());
         }
@@ -108,10 +112,10 @@ public final class ComparisonReport {
             List<Alarm> alarms = Narrative.of(run.summary(), run.doubts()).alarms();
             Map<Boolean, List<Alarm>> byHazard =
                     alarms.stream().collect(Collectors.partitioningBy(alarm -> alarm.level() == Alarm.Level.HAZARD));
-            hazards.addAll(Alarms.notes(byHazard.get(true), " in " + run.name(), shown));
-            warnings.addAll(Alarms.notes(byHazard.get(false), " in " + run.name(), shown));
+            hazards.addAll(AlarmNote.notes(byHazard.get(true), " in " + run.name(), shown));
+            warnings.addAll(AlarmNote.notes(byHazard.get(false), " in " + run.name(), shown));
         }
-        hazards.addAll(OpenBalance.notes(balances()));
+        hazards.addAll(AlarmNote.open(balances(), shown));
         hazards.addAll(warnings);
         return hazards;
     }
@@ -134,5 +138,13 @@ public final class ComparisonReport {
                 Limit.reliefSet(result)
                         .map(limit -> RunRows.room(limit, shown))
                         .orElseGet(() -> RunRows.withoutRelief(result)));
+    }
+
+    /** What is not known of the houses, with the names of their runs. */
+    private List<String> doubts(QuantityFormat shown) {
+        return runs.stream()
+                .flatMap(run -> run.doubts().sentence().stream().map(said -> run.name() + ": " + said.text(shown)))
+                .limit(MAX_DOUBTS)
+                .toList();
     }
 }

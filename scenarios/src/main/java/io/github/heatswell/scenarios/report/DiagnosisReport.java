@@ -10,6 +10,7 @@ import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.narrative.DiagnosisStory;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
@@ -85,9 +86,13 @@ public final class DiagnosisReport {
     Document content(QuantityFormat shown) {
         DiagnosisStory story = answer.story();
         Scenario scenario = answer.scenario();
-        List<Block.Picture> pictures =
-                chart.map(drawn -> PagePicture.ofDiagnosis(drawn, story.answer().text(shown))).stream()
-                        .toList();
+        List<Block.Picture> pictures = chart
+                .map(drawn -> Block.Picture.of(
+                        drawn,
+                        "The readings and the likeliest causes above, what each cause leaves unexplained below; gauge pressure.",
+                        "Chart of the readings over time. " + story.answer().text(shown)))
+                .stream()
+                .toList();
         return Document.of(
                         scenario.title() + ": what do the readings say?",
                         scenario.name(),
@@ -123,9 +128,9 @@ public final class DiagnosisReport {
     private List<AlarmNote> alarms(DiagnosisStory story, QuantityFormat shown) {
         List<AlarmNote> alarms = new ArrayList<>();
         story.hazard().ifPresent(text -> alarms.add(new AlarmNote("HAZARD", text.text(shown))));
-        Alarms.of(answer.scenario(), shown)
+        AlarmNote.of(answer.scenario(), shown)
                 .forEach(note -> alarms.add(new AlarmNote(note.word() + " as described", note.text())));
-        alarms.addAll(OpenBalance.notes(answer.balances()));
+        alarms.addAll(AlarmNote.open(answer.balances(), shown));
         return alarms;
     }
 

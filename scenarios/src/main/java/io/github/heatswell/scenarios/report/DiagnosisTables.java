@@ -6,6 +6,7 @@ import io.github.heatswell.diagnosis.Evidence;
 import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.InstalledCheck;
 import io.github.heatswell.narrative.DiagnosisStory;
+import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;

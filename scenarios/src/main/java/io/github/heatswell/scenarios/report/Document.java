@@ -1,10 +1,13 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.narrative.Alarm;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 
 /**
  * Contents of an answer as plain values. {@link HtmlPage} and {@link TextPage} render it: hazards first, cautions
@@ -24,6 +27,13 @@ record Document(
         String calm,
         List<String> cautions,
         List<Section> sections) {
+
+    /** Above this temperature (K) water scalds within seconds. */
+    private static final double SCALDS = 333.15;
+
+    private static final String IN_SHORT = "Caution: hot water scalds. Never plug, cap or downsize a temperature and"
+            + " pressure relief valve. Before any work turn the heater off and let it cool. This is a model: local code"
+            + " and a licensed professional decide.";
 
     private static final String ONLY_A_MODEL = " That is said of the model; whether the house is safe it cannot say.";
 
@@ -55,7 +65,7 @@ record Document(
                 names,
                 alarms,
                 "The simulation met no hazard." + ONLY_A_MODEL,
-                Cautions.of(shown),
+                cautions(shown),
                 sections);
     }
 
@@ -136,5 +146,29 @@ record Document(
         List<Block> blocks = new ArrayList<>(pictures);
         blocks.addAll(figures);
         return new Section(pictures.isEmpty() ? "The numbers" : "The picture", blocks);
+    }
+
+    /** All of them, for a page. */
+    private static List<String> cautions(QuantityFormat shown) {
+        return List.of(
+                "Hot water scalds. Above " + shown.temperature(SCALDS) + " it does so within seconds.",
+                "Before any work turn the heater off, let it cool, shut the cold feed and relieve the pressure at a tap.",
+                "Never plug, cap or downsize a relief valve, and never use a temperature and pressure relief valve as the"
+                        + " means of expansion control. A heater whose relief is missing, blocked or too small can"
+                        + " explode.",
+                "Gas and electricity kill. Work on them is for people licensed for it.",
+                "Local code and a licensed professional decide what may be built and who may build it. What stands here"
+                        + " comes from a model and decides nothing.");
+    }
+
+    /** In three lines, for a screen. */
+    static String cautionInShort() {
+        return Wrapped.lines(IN_SHORT, "", "");
+    }
+
+    /** Remarks, after what is not known of the house: that is said before any answer that assumes a value for it. */
+    static List<String> withDoubts(Scenario scenario, QuantityFormat shown, List<String> remarks) {
+        return Stream.concat(scenario.doubts().sentence().stream().map(said -> said.text(shown)), remarks.stream())
+                .toList();
     }
 }

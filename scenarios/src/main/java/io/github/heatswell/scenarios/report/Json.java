@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.citation.Citation;
+import io.github.heatswell.narrative.Alarm;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
@@ -91,7 +92,11 @@ final class Json {
                 new Json()
                         .with("runs", balances.runs())
                         .with("open", balances.open())
-                        .with("warning", OpenBalance.among(balances).orElse("")));
+                        .with(
+                                "warning",
+                                Alarm.open(balances, "this answer")
+                                        .map(alarm -> alarm.text().text(UnitSystem.SI))
+                                        .orElse("")));
     }
 
     /** Adds findings. */

@@ -27,7 +27,7 @@ public final class MapReport {
      * @return with the files map.csv, map.png, map.svg and report.html
      */
     public static Answer answer(Scenario scenario, PeakMap map, UnitSystem units) {
-        Chart chart = Chart.of(map, units).below(Alarms.ofHouse(scenario), units);
+        Chart chart = Chart.of(map, units).below(AlarmNote.ofHouse(scenario), units);
         return Answer.of(
                 shown -> content(scenario, map, chart, shown),
                 map.balances(),
@@ -37,8 +37,8 @@ public final class MapReport {
     }
 
     private static Document content(Scenario scenario, PeakMap map, Chart chart, QuantityFormat shown) {
-        List<AlarmNote> alarms = new ArrayList<>(Alarms.of(scenario, shown));
-        alarms.addAll(OpenBalance.notes(map.balances()));
+        List<AlarmNote> alarms = new ArrayList<>(AlarmNote.of(scenario, shown));
+        alarms.addAll(AlarmNote.open(map.balances(), shown));
         Narrative narrative = Narrative.of(map);
         return Document.of(
                         scenario.title() + ": which volume, which precharge?",
@@ -48,12 +48,17 @@ public final class MapReport {
                                 Document.answer(
                                         "",
                                         narrative.headline().text(shown) + ".",
-                                        Doubtful.before(
+                                        Document.withDoubts(
                                                 scenario,
                                                 shown,
                                                 List.of(narrative.facts().text(shown))),
                                         ""),
-                                Document.pictures(List.of(PagePicture.ofMap(chart)), List.of()),
+                                Document.pictures(
+                                        List.of(Block.Picture.of(
+                                                chart,
+                                                "Peak of the worst heat-up over volume and precharge of the vessel, gauge pressure.",
+                                                "Map of the peak pressure. " + chart.headline())),
+                                        List.of()),
                                 PageFindings.section(Findings.of(scenario.system(), scenario.doubts()), shown)
                                         .onPage(),
                                 PageBasis.of(scenario, false, shown).onPage(),

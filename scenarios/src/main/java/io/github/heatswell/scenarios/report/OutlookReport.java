@@ -9,6 +9,7 @@ import io.github.heatswell.charts.table.OutlookTable;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.scenarios.file.Costs;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
+import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -30,7 +31,7 @@ public final class OutlookReport {
         this.result = answer.result();
         this.narrative = Narrative.of(result, answer.scenario().system());
         this.chart =
-                Chart.of(result, answer.scenario().system(), units).below(Alarms.ofHouse(answer.scenario()), units);
+                Chart.of(result, answer.scenario().system(), units).below(AlarmNote.ofHouse(answer.scenario()), units);
     }
 
     /**
@@ -66,10 +67,10 @@ public final class OutlookReport {
                         Document.answer(
                                 "",
                                 narrative.headline().text(shown) + ".",
-                                Doubtful.before(answer.scenario(), shown, narrative.texts(shown)),
+                                Document.withDoubts(answer.scenario(), shown, narrative.texts(shown)),
                                 ""),
                         Document.pictures(
-                                List.of(PagePicture.ofYears(chart)),
+                                List.of(Block.Picture.ofYears(chart)),
                                 List.of(
                                         years(shown),
                                         vessels(shown),
@@ -81,9 +82,9 @@ public final class OutlookReport {
     }
 
     private List<AlarmNote> alarms(QuantityFormat shown) {
-        List<AlarmNote> alarms = new ArrayList<>(Alarms.of(answer.scenario(), shown));
-        alarms.addAll(Alarms.notes(narrative.alarms(), "", shown));
-        alarms.addAll(OpenBalance.notes(result.balances()));
+        List<AlarmNote> alarms = new ArrayList<>(AlarmNote.of(answer.scenario(), shown));
+        alarms.addAll(AlarmNote.notes(narrative.alarms(), "", shown));
+        alarms.addAll(AlarmNote.open(result.balances(), shown));
         return alarms;
     }
 
@@ -97,7 +98,7 @@ public final class OutlookReport {
                     shown.pressure(last.prechargeGauge()),
                     shown.pressure(course.highestInYear(year)),
                     shown.volume(course.relievedInYear(year)),
-                    PageCosts.money(answer.cost(course, year), costs().currency())));
+                    PageSizes.money(answer.cost(course, year), costs().currency())));
         }
         return new Grid(
                 "Year by year at the expected loss of precharge, gauge pressures. Every day counts as the worst of its"
@@ -119,7 +120,7 @@ public final class OutlookReport {
                         rows.add(vessel(shown.volume(course.vesselVolume()) + ", expected loss", course, shown)));
         return new Grid(
                 "What a larger vessel with the same precharge would change. Water costs "
-                        + PageCosts.ofWater(costs(), shown)
+                        + PageSizes.ofWater(costs(), shown)
                         + (costs().waterInvented() ? ", a price that is invented." : "."),
                 List.of("Vessel", "Drips from", "Discharge in all the years", "Price of that water"),
                 rows);
@@ -130,7 +131,7 @@ public final class OutlookReport {
                 name,
                 course.firstDripping().map(Narrative::month).orElse(relieves() ? "never" : "no working relief valve"),
                 shown.volume(course.relieved()),
-                PageCosts.money(answer.cost(course), costs().currency()));
+                PageSizes.money(answer.cost(course), costs().currency()));
     }
 
     private boolean relieves() {

@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;

@@ -43,7 +43,7 @@ public record Report(String said, boolean isHazard, Balances balances) {
      * @return the lines
      */
     public String text() {
-        return said.isEmpty() ? "" : said + "\n" + Cautions.inShort();
+        return said.isEmpty() ? "" : said + "\n" + Document.cautionInShort();
     }
 
     /**
@@ -56,6 +56,6 @@ public record Report(String said, boolean isHazard, Balances balances) {
     public String text(Path folder, List<ResultFile> files) {
         String names = String.join(", ", files.stream().map(ResultFile::name).toList());
         return said + "\nWritten into " + Printable.line(folder.toString()) + ":\n" + Wrapped.lines(names, "  ", "  ")
-                + "\n" + Cautions.inShort();
+                + "\n" + Document.cautionInShort();
     }
 }

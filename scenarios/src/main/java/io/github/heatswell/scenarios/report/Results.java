@@ -4,19 +4,52 @@ import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.table.EventTable;
 import io.github.heatswell.charts.table.TraceTable;
+import io.github.heatswell.narrative.Alarm;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Balances;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 
 /**
- * The files of results.
+ * What a run answers: its report, and its files.
  */
 public final class Results {
 
-    private Results() {}
+    private final Scenario scenario;
+    private final RunFindings findings;
+    private final RunSummary result;
+    private final Narrative narrative;
+    private final List<Finding> found;
+    private final Advice advice;
+    private final Chart chart;
+
+    /**
+     * The report of a run.
+     *
+     * @param scenario what was run
+     * @param findings what the run found
+     * @param advice what the page gives beside the run
+     * @param chart the picture
+     */
+    Results(Scenario scenario, RunFindings findings, Advice advice, Chart chart) {
+        this.scenario = scenario;
+        this.findings = findings;
+        this.result = findings.summary();
+        this.narrative = findings.narrative(scenario.doubts());
+        this.found = narrative.findings();
+        this.advice = advice;
+        this.chart = chart;
+    }
 
     /**
      * The files of one run. The check sheet and the sizes of the printed report are simulated here.
@@ -50,7 +83,7 @@ public final class Results {
         Advice advice = Advice.of(scenario, found, Answer.onPage(Objects.requireNonNull(units, "units")));
         Chart chart = Chart.of(result, scenario.doubts(), units);
         return Answer.of(
-                new RunReport(scenario, findings, advice, chart)::content,
+                new Results(scenario, findings, advice, chart)::content,
                 Balances.of(findings.summary()).and(advice.balances()),
                 units,
                 List.of(
@@ -58,5 +91,58 @@ public final class Results {
                         ResultFile.ofText("events.csv", out -> EventTable.write(result, units, out)),
                         SummaryJson.of(scenario, findings).file("summary.json")),
                 Answer.pictures("pressure", chart));
+    }
+
+    Document content(QuantityFormat shown) {
+        String answer = narrative.headline().text(shown) + ".";
+        String asked = Narrative.verdict(scenario.question(), scenario.system(), found)
+                .map(said -> said + " ")
+                .orElse("");
+        List<String> remarks = narrative.texts(shown);
+        List<AlarmNote> alarms = new ArrayList<>(AlarmNote.notes(narrative.alarms(), "", shown));
+        alarms.addAll(AlarmNote.notes(
+                Alarm.open(advice.balances(), "the check sheet and the sizes").stream()
+                        .toList(),
+                "",
+                shown));
+        List<Document.Section> sections = new ArrayList<>();
+        sections.add(Document.answer(
+                scenario.question(),
+                asked + answer,
+                Document.withDoubts(scenario, shown, remarks),
+                scenario.expectation()));
+        sections.add(Document.pictures(
+                List.of(Block.Picture.ofRuns(chart, answer)), List.of(RunRows.of(findings, durationAssumed(), shown))));
+        sections.add(advice.check().section(shown));
+        if (mayBeFitted(shown)) {
+            sections.add(CommissioningList.of(result.system(), shown).section());
+        }
+        sections.add(PageFindings.section(found, shown));
+        sections.add(PageSizes.section(advice.sizes(), List.of(), PageSizes.costs(water(), scenario.costs(), shown))
+                .onPage());
+        sections.add(PageBasis.of(scenario, !advice.check().readings().isEmpty(), shown));
+        sections.add(PageMethods.of(result, shown));
+        Document document = Document.of(scenario.title(), scenario.name(), alarms, sections, shown);
+        return result.first(Event.Kind.WORKING_PRESSURE_EXCEEDED).isPresent()
+                ? document
+                : document.withinWorkingPressure(result.system().tank().workingPressureGiven());
+    }
+
+    private boolean durationAssumed() {
+        return scenario.assumptions().stream().anyMatch(value -> value.field().equals("run.duration"));
+    }
+
+    private Map<String, YearlyWater> water() {
+        return YearlyWater.ofNormalLife(result, scenario.doubts())
+                .filter(year -> year.volume() > 0)
+                .map(year -> Map.of("As it is", year))
+                .orElse(Map.of());
+    }
+
+    /** Whether a vessel is there or may be put in: behind a closed feed, and not while the heater is to stay off. */
+    private boolean mayBeFitted(QuantityFormat shown) {
+        boolean closed = result.system().supply().arrangement() != Supply.Arrangement.DIRECT;
+        boolean vessel = result.system().vessel().isPresent();
+        return (vessel || closed) && PageFindings.notBefore(found, shown).isEmpty();
     }
 }

@@ -4,6 +4,7 @@ import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
+import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;

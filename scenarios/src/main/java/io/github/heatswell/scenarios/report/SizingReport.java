@@ -12,6 +12,7 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
@@ -52,7 +53,7 @@ public final class SizingReport {
                         : answer.scenario().doubts());
         Balances.Count count = new Balances.Count();
         QuantityFormat printed = Answer.onPage(units);
-        this.check = PageCheck.of(run.system(), varied(), PageFindings.notBefore(found, printed), count, printed);
+        this.check = Check.of(run.system(), varied(), PageFindings.notBefore(found, printed), count, printed);
         this.balances = answer.balances().and(count.sum());
         this.chart = chart(units);
         this.sizes = sizing.nominal().isEmpty() ? Optional.empty() : Optional.of(sizes(units));
@@ -89,7 +90,7 @@ public final class SizingReport {
 
     /** The peaks over the sizes, with the one to take. */
     private Chart sizes(UnitSystem units) {
-        return Chart.of(answer.advice(), units).below(Alarms.ofHouse(answer.scenario()), units);
+        return Chart.of(answer.advice(), units).below(AlarmNote.ofHouse(answer.scenario()), units);
     }
 
     /** The run as it is, and with the vessel if one is proposed. */
@@ -116,7 +117,7 @@ public final class SizingReport {
                 .collect(Collectors.joining(" "));
         List<Document.Section> sections = new ArrayList<>();
         List<Block> said =
-                new ArrayList<>(Document.answer("", sentence, Doubtful.before(scenario, shown, List.of()), "")
+                new ArrayList<>(Document.answer("", sentence, Document.withDoubts(scenario, shown, List.of()), "")
                         .blocks());
         if (answer.proposed().isPresent()) {
             said.add(new Block.Paragraph(
@@ -132,7 +133,7 @@ public final class SizingReport {
             sections.add(CommissioningList.of(run, shown).section());
         }
         sections.add(PageFindings.section(found, shown).onPage());
-        List<Block> costs = new ArrayList<>(PageCosts.of(water(), scenario.costs(), shown));
+        List<Block> costs = new ArrayList<>(PageSizes.costs(water(), scenario.costs(), shown));
         costs.addAll(PageSizes.prices(answer));
         sections.add(PageSizes.section(
                 PageSizes.of(answer, shown),
@@ -171,8 +172,12 @@ public final class SizingReport {
 
     private List<Block.Picture> pictures(String sentence) {
         List<Block.Picture> pictures = new ArrayList<>();
-        pictures.add(PagePicture.ofRuns(chart, sentence));
-        sizes.map(PagePicture::ofSizes).ifPresent(pictures::add);
+        pictures.add(Block.Picture.ofRuns(chart, sentence));
+        sizes.map(drawn -> Block.Picture.of(
+                        drawn,
+                        "Peak of the worst heat-up over the volume of the vessel, gauge pressure.",
+                        "Chart of the peak pressure over the sizes on sale. " + drawn.headline()))
+                .ifPresent(pictures::add);
         return pictures;
     }
 
@@ -180,13 +185,13 @@ public final class SizingReport {
     private List<AlarmNote> alarms(QuantityFormat shown) {
         Doubts doubts = answer.scenario().doubts();
         List<AlarmNote> alarms = new ArrayList<>(
-                Alarms.notes(Narrative.of(answer.asItIs().summary(), doubts).alarms(), " as it is", shown));
+                AlarmNote.notes(Narrative.of(answer.asItIs().summary(), doubts).alarms(), " as it is", shown));
         answer.proposed()
                 .filter(with -> with.hazard().isPresent())
                 .map(with ->
                         Narrative.of(with.summary(), doubts.without("vessel")).alarms())
-                .ifPresent(told -> alarms.addAll(Alarms.notes(told.subList(0, 1), " also with the vessel", shown)));
-        alarms.addAll(OpenBalance.notes(balances));
+                .ifPresent(told -> alarms.addAll(AlarmNote.notes(told.subList(0, 1), " also with the vessel", shown)));
+        alarms.addAll(AlarmNote.open(balances, shown));
         return alarms;
     }
 
@@ -209,7 +214,7 @@ public final class SizingReport {
 
     private Map<String, YearlyWater> water() {
         Map<String, YearlyWater> water = new LinkedHashMap<>();
-        answer.waterAsItIs().ifPresent(asItIs -> water.put("As it is" + PageCosts.whatever(answer), asItIs));
+        answer.waterAsItIs().ifPresent(asItIs -> water.put("As it is" + PageSizes.whatever(answer), asItIs));
         answer.waterProposed().ifPresent(proposed -> water.put("With the vessel", proposed));
         return water;
     }

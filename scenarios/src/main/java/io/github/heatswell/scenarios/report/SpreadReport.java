@@ -4,19 +4,29 @@ import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.table.SpreadTable;
+import io.github.heatswell.charts.table.SpreadTable.SampleWriter;
+import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
 import io.github.heatswell.scenarios.spread.VariedHouse;
+import io.github.heatswell.study.HouseDay;
+import io.github.heatswell.study.SampledPeaks;
+import io.github.heatswell.study.SampledPeaks.Influence;
 import io.github.heatswell.study.StudyResult;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 
 /**
  * What is said of how far an answer may be off.
@@ -36,9 +46,7 @@ public final class SpreadReport {
     private SpreadReport(SpreadAnswer answer, UnitSystem units) {
         this.answer = answer;
         this.result = answer.result();
-        this.chart = answer.peak().answered() < MIN_TO_DRAW
-                ? Optional.empty()
-                : Optional.of(SampleFiles.chart(answer, units));
+        this.chart = answer.peak().answered() < MIN_TO_DRAW ? Optional.empty() : Optional.of(drawn(answer, units));
     }
 
     /**
@@ -58,7 +66,7 @@ public final class SpreadReport {
                 List.of(
                         ResultFile.ofText(
                                 "spread.csv", out -> SpreadTable.write(answer.peak(), answer.relieved(), units, out)),
-                        ResultFile.ofText("samples.csv", out -> SampleFiles.table(answer, units, out)),
+                        ResultFile.ofText("samples.csv", out -> samples(answer, units, out)),
                         SpreadJson.of(answer).file("spread.json")),
                 report.chart.map(chart -> Answer.pictures("spread", chart)).orElse(List.of()));
     }
@@ -72,7 +80,12 @@ public final class SpreadReport {
                         List.of(
                                 Document.answer("", headline().text(shown) + ".", stopped(), ""),
                                 Document.pictures(
-                                        chart.map(PagePicture::ofSamples).stream()
+                                        chart
+                                                .map(drawn -> Block.Picture.of(
+                                                        drawn,
+                                                        "Peaks of all samples, gauge pressure, and how strongly each input goes with them.",
+                                                        "Chart of the peaks of the samples. " + drawn.headline()))
+                                                .stream()
                                                 .toList(),
                                         figures(shown)),
                                 PageFindings.section(Findings.of(scenario.system(), scenario.doubts()), shown)
@@ -84,7 +97,7 @@ public final class SpreadReport {
     }
 
     private List<AlarmNote> alarms(QuantityFormat shown) {
-        List<AlarmNote> alarms = new ArrayList<>(Alarms.of(answer.scenario(), shown));
+        List<AlarmNote> alarms = new ArrayList<>(AlarmNote.of(answer.scenario(), shown));
         if (answer.hazardFound().count() > 0) {
             String ended = answer.hazardous().count() > 0
                     ? answer.hazardous().count() + " of the runs end in it."
@@ -97,7 +110,7 @@ public final class SpreadReport {
                                     .collect(Collectors.joining(" "))
                             + " Each sample is judged by its own values; " + ended));
         }
-        alarms.addAll(OpenBalance.notes(answer.balances()));
+        alarms.addAll(AlarmNote.open(answer.balances(), shown));
         return alarms;
     }
 
@@ -109,9 +122,7 @@ public final class SpreadReport {
 
     /** The same as that of the picture, which takes two samples. */
     private Statement headline() {
-        return chart.isPresent()
-                ? Narrative.of(SampleFiles.sampled(answer)).headline()
-                : Narrative.dripping(answer.dripping());
+        return chart.isPresent() ? Narrative.of(sampled(answer)).headline() : Narrative.dripping(answer.dripping());
     }
 
     private List<Block> figures(QuantityFormat shown) {
@@ -182,5 +193,63 @@ public final class SpreadReport {
     private static String signed(double correlation) {
         String number = Decimals.fixed(correlation, 2);
         return number.startsWith("-") ? number : "+" + number;
+    }
+
+    /** Every sample as CSV. */
+    private static void samples(SpreadAnswer answer, UnitSystem units, Appendable out) throws IOException {
+        StudyResult result = answer.result();
+        List<String> names =
+                answer.house().inputs().stream().map(SpreadReport::column).toList();
+        SampleWriter writer = new SampleWriter(names, units, out);
+        for (int i = 0; i < result.completed(); i++) {
+            writer.add(
+                    result.input(i),
+                    result.output(i, HouseDay.Answer.PEAK.ordinal()),
+                    result.output(i, HouseDay.Answer.RELIEVED.ordinal()),
+                    result.output(i, HouseDay.Answer.HAZARD.ordinal()) > 0.5);
+        }
+        writer.end();
+    }
+
+    private static String column(VariedHouse.Input input) {
+        return input.unit().isEmpty() ? input.name() : input.name() + " (" + input.unit() + ")";
+    }
+
+    /** The peaks of the samples, with what they mean for this house. */
+    private static Chart drawn(SpreadAnswer answer, UnitSystem units) {
+        return Chart.of(sampled(answer), units).below(AlarmNote.ofHouse(answer.scenario()), units);
+    }
+
+    /** What the picture shows, of two samples or more. */
+    private static SampledPeaks sampled(SpreadAnswer answer) {
+        HotWaterSystem house = answer.scenario().system();
+        double air = house.site().atmosphere();
+        SampledPeaks.Builder sampled = SampledPeaks.builder(peaks(answer))
+                .workingPressure(house.tank().workingPressure().gauge(air))
+                .dripping(answer.dripping().count())
+                .endedEarly(answer.hazardous().count())
+                .subject(answer.scenario().title() + ".");
+        if (!reliefVaries(answer)) {
+            Limit.reliefSetGauge(house).ifPresent(sampled::reliefSet);
+        }
+        for (int i = 0; i < answer.result().inputs().size(); i++) {
+            sampled.influence(new Influence(answer.house().inputs().get(i).label(), answer.onPeak(i)));
+        }
+        return sampled.build();
+    }
+
+    /** A line at one set pressure would mislead where every sample has its own. */
+    private static boolean reliefVaries(SpreadAnswer answer) {
+        return answer.house().inputs().stream()
+                .map(VariedHouse.Input::name)
+                .anyMatch(name -> name.startsWith("relief"));
+    }
+
+    private static double[] peaks(SpreadAnswer answer) {
+        return IntStream.range(0, answer.result().completed())
+                .mapToObj(i -> answer.result().output(i, HouseDay.Answer.PEAK.ordinal()))
+                .filter(peak -> !peak.isNaN())
+                .flatMapToDouble(DoubleStream::of)
+                .toArray();
     }
 }

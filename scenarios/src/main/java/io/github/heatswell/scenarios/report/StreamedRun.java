@@ -110,9 +110,9 @@ public final class StreamedRun {
         }
     }
 
-    private RunReport report() {
+    private Results report() {
         List<Finding> told = found().narrative(scenario.doubts()).findings();
-        return new RunReport(scenario, found(), advice.after(told, Answer.onPage(units)), chart());
+        return new Results(scenario, found(), advice.after(told, Answer.onPage(units)), chart());
     }
 
     private RunFindings found() {

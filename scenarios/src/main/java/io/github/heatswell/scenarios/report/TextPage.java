@@ -1,5 +1,7 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.narrative.Alarm;
+import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import java.util.LinkedHashSet;
@@ -53,7 +55,7 @@ final class TextPage implements Block.Renderer {
         Set<String> others = new LinkedHashSet<>();
         for (int i = 0; i < alarms.size(); i++) {
             AlarmNote alarm = alarms.get(i);
-            if (i < MAX_ALARMS || alarm.word().equals(OpenBalance.WORD)) {
+            if (i < MAX_ALARMS || alarm.word().equals(Alarm.Level.NOT_RELIABLE.word())) {
                 alarm(alarm);
             } else {
                 others.add(alarm.word());

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.scenarios.report.Block.Grid;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;

@@ -105,8 +105,8 @@ public record VariedHouse(List<Input> inputs, boolean usual, Function<double[], 
         more.add(new Input(
                 new Study.Input(ASSUMED_RESEAT, Distribution.between(LEAST_RESEAT, MOST_RESEAT)), "", "70 % to 95 %"));
         int own = inputs.size();
-        return new VariedHouse(more, usual, values -> reseating(
-                house.apply(Arrays.copyOf(values, own)), assumed, values[own]));
+        return new VariedHouse(
+                more, usual, values -> reseating(house.apply(Arrays.copyOf(values, own)), assumed, values[own]));
     }
 
     private static HotWaterSystem reseating(HotWaterSystem house, Set<String> names, double share) {
@@ -202,7 +202,8 @@ public record VariedHouse(List<Input> inputs, boolean usual, Function<double[], 
                 return name();
             }
             String number = path.group(2) == null ? "" : " " + (Integer.parseInt(path.group(2)) + 1);
-            String section = path.group(1).substring(path.group(1).lastIndexOf('.') + 1).replace('-', ' ');
+            String section =
+                    path.group(1).substring(path.group(1).lastIndexOf('.') + 1).replace('-', ' ');
             return Doubts.nameOf(name())
                     .map(words -> words.replaceFirst("^the ", "").replace("a relief valve", "relief valve") + number)
                     .orElse(path.group(3).replace('-', ' ') + " of " + PARTS.getOrDefault(section, section) + number);

@@ -3,8 +3,8 @@ package io.github.heatswell.scenarios.teaching;
 import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.citation.Citation;
+import io.github.heatswell.narrative.Alarm;
 import io.github.heatswell.scenarios.report.Html;
-import io.github.heatswell.scenarios.report.OpenBalance;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 import java.util.Locale;
@@ -131,9 +131,11 @@ final class Page {
 
     /** Says where the balance of a run behind the pages does not close. */
     void reliability() {
-        OpenBalance.among(site.balances()).ifPresent(said -> {
+        Alarm.open(site.balances(), "this answer").ifPresent(alarm -> {
             html.open("section", "class", "caution");
-            html.open("p").leaf("strong", OpenBalance.WORD).text(" " + said);
+            html.open("p")
+                    .leaf("strong", alarm.level().word())
+                    .text(" " + alarm.text().text(UnitSystem.SI));
             html.closeLine().closeLine();
         });
     }

@@ -54,16 +54,19 @@ class OwnUnitsTest {
     /** Nobody reads paths of fields; what is usual is told in the reader's units. */
     @Test
     void aSpreadNamesItsInputsInWords() throws IOException {
-        Path file = Files.writeString(folder.resolve("elm.yaml"), AMERICAN.replace("opens: 150 psi", "opens: 150 psi +- 3 psi"));
+        Path file = Files.writeString(
+                folder.resolve("elm.yaml"), AMERICAN.replace("opens: 150 psi", "opens: 150 psi +- 3 psi"));
         String out = folder.resolve("out").toString();
-        String said = Outcome.execute("spread", file.toString(), "--samples", "16", "-o", out).out();
+        String said = Outcome.execute("spread", file.toString(), "--samples", "16", "-o", out)
+                .out();
         assertTrue(said.contains("Set pressure of relief valve 1"), said);
         assertTrue(said.contains("Supply pressure"), said);
         assertTrue(said.contains("Setting of the reducing valve"), said);
         assertFalse(said.contains("elief[0]") || said.contains("upply.pressure"), said);
         String drawn = Files.readString(folder.resolve("out").resolve("spread.svg"));
         assertFalse(drawn.contains("relief[0]"), "the picture too");
-        String usual = Outcome.execute("spread", "ridge-house", "--samples", "16", "-o", out).out();
+        String usual = Outcome.execute("spread", "ridge-house", "--samples", "16", "-o", out)
+                .out();
         assertTrue(usual.contains("+- 2.2 psi") && usual.contains("+- 3.6 degF"), usual);
     }
 

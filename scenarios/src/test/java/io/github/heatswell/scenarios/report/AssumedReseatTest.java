@@ -26,7 +26,8 @@ class AssumedReseatTest {
         Check open = check(assumed);
         int half = 3;
         assertEquals(
-                exact.readings().get(half).expectedGauge(), open.readings().get(half).expectedGauge());
+                exact.readings().get(half).expectedGauge(),
+                open.readings().get(half).expectedGauge());
         double before = width(exact.readings().get(half));
         double after = width(open.readings().get(half));
         assertTrue(after > before + 0.3e5, "half an hour after the draw: " + before + " Pa and " + after + " Pa");

@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.report;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.scenarios.report.Block.Grid;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -70,10 +70,10 @@ class DoubtsTest {
         };
         Scenario house = house(unread);
         assertEquals(Severity.CAUTION, finding(house, "relief-set-above-tank").severity());
-        assertEquals(List.of(), Alarms.of(house, Answer.onScreen(UnitSystem.SI)));
+        assertEquals(List.of(), AlarmNote.of(house, Answer.onScreen(UnitSystem.SI)));
         Scenario read = house("tank.working-pressure=7 bar", "relief[0].opens=8 bar", "relief[0].full-lift=11 bar");
         assertEquals(Severity.HAZARD, finding(read, "relief-set-above-tank").severity());
-        assertFalse(Alarms.of(read, Answer.onScreen(UnitSystem.SI)).isEmpty());
+        assertFalse(AlarmNote.of(read, Answer.onScreen(UnitSystem.SI)).isEmpty());
     }
 
     @Test
@@ -127,7 +127,7 @@ class DoubtsTest {
                 run.replaceAll("\\s+", " ")
                         .contains("Not known: the supply pressure, taken as 4 bar (3 bar to 5 bar)."),
                 run);
-        assertTrue(Doubtful.before(house, QuantityFormat.ascii(UnitSystem.SI), List.of())
+        assertTrue(Document.withDoubts(house, QuantityFormat.ascii(UnitSystem.SI), List.of())
                 .get(0)
                 .contains("the supply pressure"));
     }

@@ -51,7 +51,7 @@ class OneNarrativeTest {
         RunFindings findings = RunFindings.of(run);
         Chart chart = Chart.of(run, scenario.doubts(), UnitSystem.SI);
         String picture = chart.headline();
-        RunReport report = report(scenario, findings, chart);
+        Results report = report(scenario, findings, chart);
         String screen = screen(report.content(Answer.onScreen(UnitSystem.SI)));
         assertTrue(screen.contains(" " + ascii(picture) + ". "), picture + " is not on the screen: " + screen);
         assertEquals(picture + ".", answer(report.content(Answer.onPage(UnitSystem.SI))));
@@ -104,10 +104,10 @@ class OneNarrativeTest {
             "DaysPicture",
             "HeatUpCase",
             "CommissioningList",
-            "PageCheck",
+            "Check",
             "PageMethods",
             "Event",
-            "PagePicture",
+            "Block",
             "SizingPicture",
             "SpreadReport");
 
@@ -145,9 +145,9 @@ class OneNarrativeTest {
                         .noneMatch(part -> name.contains("/" + part + "/"));
     }
 
-    private static RunReport report(Scenario scenario, RunFindings findings, Chart chart) {
+    private static Results report(Scenario scenario, RunFindings findings, Chart chart) {
         Check nothing = new Check(List.of(), List.of(), List.of());
-        return new RunReport(scenario, findings, new Advice(nothing, Optional.empty(), Balances.NONE), chart);
+        return new Results(scenario, findings, new Advice(nothing, Optional.empty(), Balances.NONE), chart);
     }
 
     private static String screen(Document content) {

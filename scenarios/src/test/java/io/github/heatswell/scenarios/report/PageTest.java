@@ -15,6 +15,7 @@ import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.List;
@@ -124,7 +125,7 @@ class PageTest {
     private static Document page(Scenario scenario, UnitSystem units) {
         RunResult result = scenario.simulation().run();
         Advice advice = advice(scenario, result, units);
-        return new RunReport(scenario, RunFindings.of(result), advice, Chart.of(result, units))
+        return new Results(scenario, RunFindings.of(result), advice, Chart.of(result, units))
                 .content(Answer.onPage(units));
     }
 }

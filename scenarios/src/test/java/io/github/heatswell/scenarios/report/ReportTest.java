@@ -130,12 +130,12 @@ class ReportTest {
     @Test
     void everyReportEndsWithACaution() {
         String end = report("ferry-cottage", UnitSystem.SI);
-        assertTrue(end.endsWith(Cautions.inShort()));
+        assertTrue(end.endsWith(Document.cautionInShort()));
         assertEquals("""
                 Caution: hot water scalds. Never plug, cap or downsize a temperature and
                 pressure relief valve. Before any work turn the heater off and let it cool.
                 This is a model: local code and a licensed professional decide.
-                """, Cautions.inShort());
+                """, Document.cautionInShort());
     }
 
     @Test

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.narrative.Alarm;
+import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.scenarios.report.Document.Section;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
@@ -59,7 +61,7 @@ class TextPageTest {
         for (int i = 0; i < 20; i++) {
             alarms.add(new AlarmNote("HAZARD in run " + i, "Told of " + i + "."));
         }
-        alarms.add(new AlarmNote(OpenBalance.WORD, "The balance is open."));
+        alarms.add(new AlarmNote(Alarm.Level.NOT_RELIABLE.word(), "The balance is open."));
         String text = shown(alarms).replaceAll("\\s+", " ");
         for (int i = 0; i < 20; i++) {
             assertTrue(text.contains("HAZARD in run " + i), text);
