@@ -56,7 +56,7 @@ public final class Study {
     }
 
     /**
-     * Runner.Runs the model once for each sample.
+     * Runs the model once for each sample.
      *
      * @return what was found; if the study was stopped, or the calling thread interrupted, the first samples without a
      *     gap

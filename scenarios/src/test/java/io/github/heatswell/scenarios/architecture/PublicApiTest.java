@@ -31,6 +31,7 @@ class PublicApiTest {
             // A programmer writes one, as a lambda or by hand, and hands it in.
             "sizing.VesselFormula$NetExpansion",
             "study.Study$Model",
+            "study.Study$SampleFailedException",
             "scenarios.report.ResultFile$Content",
             "scenarios.report.ResultFile$Text",
             // A public method of a type that is used elsewhere returns one.
