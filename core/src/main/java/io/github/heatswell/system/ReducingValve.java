@@ -19,18 +19,11 @@ public final class ReducingValve {
     private static final Limits RATED_FLOW = Limits.between("rated-flow", 1e-3 / 60, 1e-3 / 60 * 500);
     private static final Limits BYPASS_OPENS = Limits.between("bypass-opens", 0, 2e5);
 
-    private final Pressure set;
-    private final double lockUpRise;
-    private final double droop;
-    private final double ratedFlow;
-    private final Double bypassOpens;
+    /** What it consists of: a copy that nobody else has and nothing changes. */
+    private final Builder parts;
 
     private ReducingValve(Builder from) {
-        set = from.set;
-        lockUpRise = from.lockUpRise;
-        droop = from.droop;
-        ratedFlow = from.ratedFlow;
-        bypassOpens = from.bypassOpens;
+        parts = new Builder(from);
     }
 
     /**
@@ -48,13 +41,7 @@ public final class ReducingValve {
      * @return a builder that holds everything this valve holds
      */
     public Builder toBuilder() {
-        Builder builder = new Builder();
-        builder.set = set;
-        builder.lockUpRise = lockUpRise;
-        builder.droop = droop;
-        builder.ratedFlow = ratedFlow;
-        builder.bypassOpens = bypassOpens;
-        return builder;
+        return new Builder(parts);
     }
 
     /**
@@ -63,7 +50,7 @@ public final class ReducingValve {
      * @return the set pressure of the outlet
      */
     public Pressure set() {
-        return set;
+        return parts.set;
     }
 
     /**
@@ -72,7 +59,7 @@ public final class ReducingValve {
      * @return the difference (Pa)
      */
     public double lockUpRise() {
-        return lockUpRise;
+        return parts.lockUpRise;
     }
 
     /**
@@ -81,7 +68,7 @@ public final class ReducingValve {
      * @return the difference (Pa)
      */
     public double droop() {
-        return droop;
+        return parts.droop;
     }
 
     /**
@@ -90,7 +77,7 @@ public final class ReducingValve {
      * @return the flow (m3/s)
      */
     public double ratedFlow() {
-        return ratedFlow;
+        return parts.ratedFlow;
     }
 
     /**
@@ -99,7 +86,7 @@ public final class ReducingValve {
      * @return the difference (Pa), or empty for a valve without bypass
      */
     public OptionalDouble bypassOpens() {
-        return bypassOpens == null ? OptionalDouble.empty() : OptionalDouble.of(bypassOpens);
+        return parts.bypassOpens == null ? OptionalDouble.empty() : OptionalDouble.of(parts.bypassOpens);
     }
 
     /** Builds a {@link ReducingValve}. */
@@ -111,6 +98,14 @@ public final class ReducingValve {
         private Double bypassOpens;
 
         private Builder() {}
+
+        private Builder(Builder from) {
+            set = from.set;
+            lockUpRise = from.lockUpRise;
+            droop = from.droop;
+            ratedFlow = from.ratedFlow;
+            bypassOpens = from.bypassOpens;
+        }
 
         /**
          * Sets the set pressure.

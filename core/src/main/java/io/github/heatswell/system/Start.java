@@ -19,16 +19,11 @@ public final class Start {
     private static final Limits TIME_OF_DAY = Limits.between("time", 0, 86_399);
     private static final int DAYS = 366;
 
-    private final Double waterTemperature;
-    private final Pressure pressure;
-    private final double timeOfDay;
-    private final int dayOfYear;
+    /** What it consists of: a copy that nobody else has and nothing changes. */
+    private final Builder parts;
 
     private Start(Builder from) {
-        waterTemperature = from.waterTemperature;
-        pressure = from.pressure;
-        timeOfDay = from.timeOfDay;
-        dayOfYear = from.dayOfYear;
+        parts = new Builder(from);
     }
 
     /**
@@ -55,12 +50,7 @@ public final class Start {
      * @return a builder that holds everything this start holds
      */
     public Builder toBuilder() {
-        Builder builder = new Builder();
-        builder.waterTemperature = waterTemperature;
-        builder.pressure = pressure;
-        builder.timeOfDay = timeOfDay;
-        builder.dayOfYear = dayOfYear;
-        return builder;
+        return new Builder(parts);
     }
 
     /**
@@ -69,7 +59,7 @@ public final class Start {
      * @return the temperature (K), or empty for that of the supply
      */
     public OptionalDouble waterTemperature() {
-        return waterTemperature == null ? OptionalDouble.empty() : OptionalDouble.of(waterTemperature);
+        return parts.waterTemperature == null ? OptionalDouble.empty() : OptionalDouble.of(parts.waterTemperature);
     }
 
     /**
@@ -78,7 +68,7 @@ public final class Start {
      * @return the pressure, or empty for that of the supply
      */
     public Optional<Pressure> pressure() {
-        return Optional.ofNullable(pressure);
+        return Optional.ofNullable(parts.pressure);
     }
 
     /**
@@ -87,7 +77,7 @@ public final class Start {
      * @return the time (s since midnight), 0 if not set
      */
     public double timeOfDay() {
-        return timeOfDay;
+        return parts.timeOfDay;
     }
 
     /**
@@ -96,14 +86,14 @@ public final class Start {
      * @return the day, 1 (the first of January) if not set
      */
     public int dayOfYear() {
-        return dayOfYear;
+        return parts.dayOfYear;
     }
 
     /** The same, or a start at the pressure of a supply that would fill the system at once or cannot hold the one described. */
     Start following(Supply supply, double atmosphere) {
-        double feed = supply.staticAbsolute(timeOfDay, atmosphere);
-        boolean held = pressure != null
-                && pressure.absolute(atmosphere) >= feed
+        double feed = supply.staticAbsolute(parts.timeOfDay, atmosphere);
+        boolean held = parts.pressure != null
+                && parts.pressure.absolute(atmosphere) >= feed
                 && supply.arrangement() != Supply.Arrangement.DIRECT;
         return held ? this : toBuilder().atSupplyPressure().build();
     }
@@ -116,6 +106,13 @@ public final class Start {
         private int dayOfYear = 1;
 
         private Builder() {}
+
+        private Builder(Builder from) {
+            waterTemperature = from.waterTemperature;
+            pressure = from.pressure;
+            timeOfDay = from.timeOfDay;
+            dayOfYear = from.dayOfYear;
+        }
 
         /**
          * Sets the temperature of the water in the tank.

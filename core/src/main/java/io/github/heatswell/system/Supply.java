@@ -6,6 +6,7 @@ import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.TemperatureUnit;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -18,20 +19,11 @@ public final class Supply {
 
     private static final Limits SEAT_LEAKAGE = Limits.between("seat-leakage", 0, 10e-3 / 60);
 
-    private final Arrangement arrangement;
-    private final MainsPressure mains;
-    private final SupplyTemperature water;
-    private final ReducingValve reducingValve;
-    private final double seatLeakage;
-    private final List<Outage> outages;
+    /** What it consists of: a copy that nobody else has and nothing changes. */
+    private final Builder parts;
 
     private Supply(Builder from) {
-        arrangement = from.arrangement;
-        mains = from.mains;
-        water = from.water;
-        reducingValve = from.reducingValve;
-        seatLeakage = from.seatLeakage;
-        outages = List.copyOf(from.outages);
+        parts = new Builder(from);
     }
 
     /**
@@ -49,14 +41,7 @@ public final class Supply {
      * @return a builder that holds everything this supply holds
      */
     public Builder toBuilder() {
-        Builder builder = new Builder();
-        builder.arrangement = arrangement;
-        builder.mains = mains;
-        builder.water = water;
-        builder.reducingValve = reducingValve;
-        builder.seatLeakage = seatLeakage;
-        builder.outages.addAll(outages);
-        return builder;
+        return new Builder(parts);
     }
 
     /** How the house is connected to the mains. */
@@ -75,7 +60,7 @@ public final class Supply {
      * @return the arrangement
      */
     public Arrangement arrangement() {
-        return arrangement;
+        return parts.arrangement;
     }
 
     /**
@@ -84,7 +69,7 @@ public final class Supply {
      * @return the pressure over the day
      */
     public MainsPressure mains() {
-        return mains;
+        return parts.mains;
     }
 
     /**
@@ -93,7 +78,7 @@ public final class Supply {
      * @return the temperature over the year
      */
     public SupplyTemperature water() {
-        return water;
+        return parts.water;
     }
 
     /**
@@ -102,7 +87,7 @@ public final class Supply {
      * @return the valve, or empty unless the arrangement has one
      */
     public Optional<ReducingValve> reducingValve() {
-        return Optional.ofNullable(reducingValve);
+        return Optional.ofNullable(parts.reducingValve);
     }
 
     /**
@@ -112,7 +97,7 @@ public final class Supply {
      * @return the flow (m3/s), 0 for a tight seat
      */
     public double seatLeakage() {
-        return seatLeakage;
+        return parts.seatLeakage;
     }
 
     /**
@@ -121,7 +106,7 @@ public final class Supply {
      * @return the times, possibly none, in their order
      */
     public List<Outage> outages() {
-        return outages;
+        return Collections.unmodifiableList(parts.outages);
     }
 
     /**
@@ -133,10 +118,10 @@ public final class Supply {
      * @return the static pressure (Pa, absolute)
      */
     public double staticAbsolute(double timeOfDay, double atmosphere) {
-        double outside = mains.absolute(timeOfDay, atmosphere);
-        return reducingValve == null
+        double outside = parts.mains.absolute(timeOfDay, atmosphere);
+        return parts.reducingValve == null
                 ? outside
-                : Math.min(outside, reducingValve.set().absolute(atmosphere) + reducingValve.lockUpRise());
+                : Math.min(outside, parts.reducingValve.set().absolute(atmosphere) + parts.reducingValve.lockUpRise());
     }
 
     /** Builds a {@link Supply}. */
@@ -149,6 +134,15 @@ public final class Supply {
         private final List<Outage> outages = new ArrayList<>();
 
         private Builder() {}
+
+        private Builder(Builder from) {
+            arrangement = from.arrangement;
+            mains = from.mains;
+            water = from.water;
+            reducingValve = from.reducingValve;
+            seatLeakage = from.seatLeakage;
+            outages.addAll(from.outages);
+        }
 
         /**
          * Sets how the house is connected.
