@@ -19,6 +19,7 @@ public final class SampledPeaks {
     private final double[] peaks;
     private final OptionalDouble reliefSet;
     private final OptionalDouble workingPressure;
+    private final boolean workingPressureAssumed;
     private final int dripping;
     private final int endedEarly;
     private final List<Influence> influences;
@@ -28,6 +29,7 @@ public final class SampledPeaks {
         peaks = from.peaks;
         reliefSet = from.reliefSet;
         workingPressure = from.workingPressure;
+        workingPressureAssumed = from.workingPressureAssumed;
         dripping = from.dripping.orElse(reliefSet.isPresent() ? peaks.length - countBelow(reliefSet.getAsDouble()) : 0);
         endedEarly = from.endedEarly;
         influences = List.copyOf(from.influences.stream()
@@ -138,6 +140,15 @@ public final class SampledPeaks {
     }
 
     /**
+     * Tells whether that working pressure is assumed.
+     *
+     * @return true if nobody read it on the tank's plate
+     */
+    public boolean isWorkingPressureAssumed() {
+        return workingPressureAssumed;
+    }
+
+    /**
      * In how many samples a relief valve drips.
      *
      * @return as given, else the number of samples whose peak reaches the set pressure
@@ -178,6 +189,7 @@ public final class SampledPeaks {
         private final double[] peaks;
         private OptionalDouble reliefSet = OptionalDouble.empty();
         private OptionalDouble workingPressure = OptionalDouble.empty();
+        private boolean workingPressureAssumed;
         private OptionalInt dripping = OptionalInt.empty();
         private int endedEarly;
         private final List<Influence> influences = new ArrayList<>();
@@ -215,6 +227,17 @@ public final class SampledPeaks {
         public Builder workingPressure(double gauge) {
             workingPressure = OptionalDouble.of(finite("working-pressure", gauge));
             return this;
+        }
+
+        /**
+         * Sets a working pressure that nobody read on the tank's plate.
+         *
+         * @param gauge the pressure that is assumed (Pa, gauge)
+         * @return this builder
+         */
+        public Builder assumedWorkingPressure(double gauge) {
+            workingPressureAssumed = true;
+            return workingPressure(gauge);
         }
 
         /**

@@ -195,10 +195,27 @@ public final class SizingReport {
         return alarms;
     }
 
+    /** How much of the supply pressure nobody has measured. */
+    private String lockUp(QuantityFormat shown) {
+        return answer.scenario().assumptions().stream()
+                        .anyMatch(assumed -> assumed.field().equals("supply.reducing-valve.lock-up-rise"))
+                ? answer.scenario()
+                        .system()
+                        .supply()
+                        .reducingValve()
+                        .map(valve -> "; " + shown.pressureDifference(valve.lockUpRise())
+                                + " of it, the lock-up rise of the reducing valve, is assumed: read a gauge with no water"
+                                + " running")
+                        .orElse("")
+                : "";
+    }
+
     private Grid limits(QuantityFormat shown) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of(
-                "Supply", shown.pressure(sizing.supplyStatic().gauge(atmosphere)), "static pressure, at its highest"));
+                "Supply",
+                shown.pressure(sizing.supplyStatic().gauge(atmosphere)),
+                "static pressure, at its highest" + lockUp(shown)));
         for (SizingTarget.Bound bound : sizing.target().bounds()) {
             rows.add(List.of(
                     "Limit",

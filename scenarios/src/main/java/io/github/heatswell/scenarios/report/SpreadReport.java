@@ -225,10 +225,15 @@ public final class SpreadReport {
         HotWaterSystem house = answer.scenario().system();
         double air = house.site().atmosphere();
         SampledPeaks.Builder sampled = SampledPeaks.builder(peaks(answer))
-                .workingPressure(house.tank().workingPressure().gauge(air))
                 .dripping(answer.dripping().count())
                 .endedEarly(answer.hazardous().count())
                 .subject(answer.scenario().title() + ".");
+        double working = house.tank().workingPressure().gauge(air);
+        if (house.tank().workingPressureGiven()) {
+            sampled.workingPressure(working);
+        } else {
+            sampled.assumedWorkingPressure(working);
+        }
         if (!reliefVaries(answer)) {
             Limit.reliefSetGauge(house).ifPresent(sampled::reliefSet);
         }

@@ -70,6 +70,19 @@ class OwnUnitsTest {
         assertTrue(usual.contains("+- 2.2 psi") && usual.contains("+- 3.6 degF"), usual);
     }
 
+    /** A few psi decide whether a vessel is possible at all. */
+    @Test
+    void aSizeSaysWhichPartOfTheSupplyPressureIsAssumed() throws IOException {
+        Path file = Files.writeString(folder.resolve("elm.yaml"), AMERICAN);
+        String out = folder.resolve("out").toString();
+        String said = Outcome.execute("size", file.toString(), "-o", out).out().replaceAll("\\s+", " ");
+        assertTrue(said.contains("4.4 psi of it, the lock-up rise of the reducing valve, is assumed"), said);
+        Outcome.execute("spread", "ridge-house", "--samples", "16", "-o", out);
+        assertTrue(
+                Files.readString(folder.resolve("out").resolve("spread.svg")).contains("assumed working pressure, 145"),
+                "nobody read the plate");
+    }
+
     @Test
     void anOptionOutweighsTheFile() throws IOException {
         Path file = Files.writeString(folder.resolve("elm.yaml"), AMERICAN);
