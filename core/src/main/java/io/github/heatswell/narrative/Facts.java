@@ -150,7 +150,9 @@ final class Facts {
     static String profile(String name) {
         return name.startsWith("eu-")
                 ? " (EU profile " + name.substring(3).toUpperCase(Locale.ROOT) + ")"
-                : name.startsWith("us-") ? " (US test pattern, " + name.substring(3).replace('-', ' ') + " use)" : "";
+                : name.startsWith("us-")
+                        ? " (US test pattern, " + name.substring(3).replace('-', ' ') + " use)"
+                        : "";
     }
 
     private Statement vessel() {

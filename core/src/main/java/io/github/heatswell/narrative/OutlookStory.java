@@ -138,8 +138,7 @@ final class OutlookStory {
     private static Optional<String> by(String share, OptionalDouble time) {
         return time.isEmpty()
                 ? Optional.empty()
-                : Optional.of(
-                        share + (isAtOnce(time.getAsDouble()) ? " at once" : " by " + after(time.getAsDouble())));
+                : Optional.of(share + (isAtOnce(time.getAsDouble()) ? " at once" : " by " + after(time.getAsDouble())));
     }
 
     /** When to check and when to pump. */

@@ -60,7 +60,9 @@ final class SpreadStory {
         int above = (int) IntStream.range(0, sampled.count())
                 .filter(i -> sampled.peakGauge(i) > limit)
                 .count();
-        return plain((sampled.isWorkingPressureAssumed() ? "assumed " : "") + "working pressure, ").then(gauge(limit)).then(": exceeded in " + counted(above, sampled.count()));
+        return plain((sampled.isWorkingPressureAssumed() ? "assumed " : "") + "working pressure, ")
+                .then(gauge(limit))
+                .then(": exceeded in " + counted(above, sampled.count()));
     }
 
     private static String counted(int some, int all) {
