@@ -36,8 +36,6 @@ class PublicApiTest {
             "scenarios.report.ResultFile$Text",
             // A public method of a type that is used elsewhere returns one.
             "charts.DailyFigures$Day",
-            "diagnosis.Misfit",
-            "diagnosis.Misfit$Stray",
             "scenarios.readings.LogReader$LogFile",
             "study.VarianceShares",
             "system.Shell$CylinderBuilder",
