@@ -110,7 +110,7 @@ final class ExpansionRule implements Rule {
                 && subject.working().stream().allMatch(valve -> valve.condition() == ReliefFault.Condition.SOUND);
     }
 
-    /** Whether what the water gains in a heat-up from cold is clearly more than tank, pipes and trapped air take until something gives. */
+    /** Whether the expansion of a heat-up from cold clearly exceeds what tank, pipes and trapped air take until something gives. */
     private static boolean gives(AssessmentContext subject) {
         double from = subject.highestStatic();
         double to = subject.firstLimit();

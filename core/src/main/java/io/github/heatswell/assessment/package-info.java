@@ -1,13 +1,14 @@
 /**
- * What to make of a house and of a run: rules that turn a description, or a finished run, into findings.
+ * Findings of a house and of a run, by rules. Each rule says in one place when a finding holds, in which words, by which source,
+ * on which values it rests and which graver findings replace it.
  *
  * <p>{@link io.github.heatswell.assessment.Findings#of(io.github.heatswell.system.HotWaterSystem)} looks at what is described,
  * {@link io.github.heatswell.assessment.Findings#of(io.github.heatswell.result.RunSummary)} at the run as well. A {@link
  * io.github.heatswell.assessment.Finding} says in one sentence what was found, what to do about it, on whose authority, and
  * whom to ask. Its numbers keep their kind ({@link io.github.heatswell.assessment.Measure}), so that the sentence can be
- * shown in either system of units and a program can read them. A rule that does not apply says nothing, and of several
- * findings with one cause only that which names the cause is kept. No finding does not mean that a house is safe: only
- * what is described can be judged.
+ * shown in either system of units and a program can read them. A rule that does not apply says nothing. Of several
+ * findings with one cause, only the one that names the cause is kept. A house without findings is not proved safe: only what
+ * is described can be judged.
  *
  * <p>All values are in SI units, pressures as a gauge shows them; those of the system at the height of the tank's drain
  * cock, those of a device at its own height.
