@@ -61,12 +61,7 @@ record Document(
     static Document of(
             String title, String names, List<AlarmNote> alarms, List<Section> sections, QuantityFormat shown) {
         return new Document(
-                title,
-                names,
-                alarms,
-                "The simulation met no hazard." + ONLY_A_MODEL,
-                cautions(shown),
-                sections);
+                title, names, alarms, "The simulation met no hazard." + ONLY_A_MODEL, cautions(shown), sections);
     }
 
     /** The same where a run kept the pressure within the working pressure; whether that was read on the plate is said. */
