@@ -47,7 +47,7 @@ final class ShowCommand implements Question {
             request.console().print(Catalogue.text(name));
             return ExitStatus.RAN;
         }
-        Optional<Scenario> changed = ScenarioSource.read(name, changes, request.console());
+        Optional<Scenario> changed = Batch.scenario(name, changes, request.console());
         changed.ifPresent(scenario -> request.console().print(scenario.changedText()));
         return changed.isPresent() ? ExitStatus.RAN : ExitStatus.BAD_INPUT;
     }
