@@ -34,8 +34,6 @@ class PublicApiTest {
             "study.Study$SampleFailedException",
             "scenarios.report.ResultFile$Content",
             "scenarios.report.ResultFile$Text",
-            // A programmer catches it.
-            "study.Study$SampleFailedException",
             // A public method of a type that is used elsewhere returns one.
             "charts.DailyFigures$Day",
             "scenarios.readings.LogReader$LogFile",
