@@ -32,8 +32,6 @@ final class EventDetectors {
     private static final double FLOW_GAP = 1e-9;
     /** The same (kg/s) for one that only turns round: rounding. */
     private static final double NO_FLOW = 1e-13;
-    /** A layer this much (K) warmer than the one above it mixes with it. */
-    private static final double INVERSION = 1e-6;
     /**
      * Mixed layers separate where the lower ones would cool relative to the upper by this rate (K/s): a kelvin in
      * twelve days, more than the solver's error.
@@ -300,8 +298,9 @@ final class EventDetectors {
             if (!modes.joined(layer)) {
                 int lower = layer;
                 int below = vector.lowest + layer;
+                double inversion = RegimeSelector.inversion(balance.turnover(layer));
                 watches.add(
-                        EventDetector.silent(now -> now.withJoined(lower), y -> y[below + 1] - y[below] + INVERSION));
+                        EventDetector.silent(now -> now.withJoined(lower), y -> y[below + 1] - y[below] + inversion));
                 if (modes.rule.feeds()
                         && balance.turnover(layer) > 1 / RegimeSelector.SHORTEST_FLUSH
                         && Math.abs(start[below + 1] - start[below]) > RegimeSelector.HARDLY) {

@@ -30,6 +30,15 @@ final class RegimeSelector {
      * need steps as short as its thinnest layer.
      */
     static final double SHORTEST_FLUSH = 2;
+    /** A layer this much (K) warmer than the one above it mixes with it, */
+    private static final double INVERSION = 1e-6;
+    /**
+     * and this much (K) if the flow carries it on within a minute: so little buoyancy takes a quarter of an hour over a
+     * decimetre. A feed that warms by millikelvins an hour would else turn over layer after layer.
+     */
+    private static final double CARRIED_INVERSION = 1e-4;
+
+    private static final double QUICKLY_CARRIED = 60;
     /** Largest such difference (K): merging then changes mass and heat by less than the audit can see. */
     static final double HARDLY = 0.01;
 
@@ -255,8 +264,18 @@ final class RegimeSelector {
      */
     private boolean mixes(double[] y, int layer, double fasterBy) {
         double warmerBy = y[vector.lowest + layer] - y[vector.lowest + layer + 1];
-        double carried = 2 * SAME_TEMPERATURE * balance.turnover(layer);
-        return warmerBy > SAME_TEMPERATURE / 4 || warmerBy >= -SAME_TEMPERATURE && fasterBy > SAME_RATE + carried;
+        double inversion = inversion(balance.turnover(layer));
+        double carried = (2 * SAME_TEMPERATURE + inversion - INVERSION) * balance.turnover(layer);
+        return warmerBy > inversion / 2 || warmerBy >= -SAME_TEMPERATURE && fasterBy > SAME_RATE + carried;
+    }
+
+    /**
+     * A layer this much (K) warmer than the one above it mixes with it.
+     *
+     * @param turnover how often a second (1/s) the flow replaces its water
+     */
+    static double inversion(double turnover) {
+        return turnover > 1 / QUICKLY_CARRIED ? CARRIED_INVERSION : INVERSION;
     }
 
     private void mix(double[] y, int layer, int size) {

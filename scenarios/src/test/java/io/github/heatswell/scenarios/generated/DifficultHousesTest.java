@@ -39,7 +39,8 @@ class DifficultHousesTest {
                 "air-in-long-pipes",
                 "cooling-behind-a-leaking-feed",
                 "three-thousand-firings",
-                "flushed-in-a-moment"
+                "flushed-in-a-moment",
+                "emptied-for-hours"
             })
     void theirDayEndsWithItsBooksClosed(String name) throws IOException {
         RunResult result = Simulation.of(house(name), Duration.ofDays(1))
