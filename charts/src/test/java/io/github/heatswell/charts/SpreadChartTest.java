@@ -140,6 +140,23 @@ class SpreadChartTest {
                 labels);
     }
 
+    /** The limit that decides is drawn where it is described, though every sample has its own. */
+    @Test
+    void aSetPressureThatVariesIsDrawnAndCountsWhatDischarges() {
+        SampledPeaks sampled =
+                even(400).reliefSet(7e5).reliefVaries(true).dripping(180).build();
+        String label = Chart.of(sampled, UnitSystem.SI)
+                .picture()
+                .upper()
+                .curves()
+                .get(0)
+                .label();
+        assertEquals("relief valve set, about 7 bar: discharges in 180 of 400 samples", label);
+        SampledPeaks dry =
+                even(100).reliefSet(7e5).reliefVaries(true).dripping(0).build();
+        assertTrue(Chart.of(dry, UnitSystem.SI).headline().startsWith("Half of the peaks are at least "));
+    }
+
     @Test
     void lineFarAwayIsNamedAtTheEdge() {
         SampledPeaks sampled = even(10).reliefSet(20e5).build();

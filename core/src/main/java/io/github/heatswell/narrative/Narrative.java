@@ -214,7 +214,7 @@ public record Narrative(
     }
 
     /**
-     * In how many samples the relief valve's set pressure is reached.
+     * In how many samples the relief valve's set pressure is reached; where every sample has its own, in how many it discharges.
      *
      * @param sampled the peaks
      * @param set the set pressure (Pa, gauge)

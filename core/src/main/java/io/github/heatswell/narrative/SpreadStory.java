@@ -37,7 +37,7 @@ final class SpreadStory {
     }
 
     Statement headline() {
-        if (sampled.reliefSetGauge().isEmpty() && sampled.dripping() == 0) {
+        if ((sampled.reliefSetGauge().isEmpty() || sampled.reliefVaries()) && sampled.dripping() == 0) {
             return plain("Half of the peaks are at least ")
                     .then(gauge(sampled.quantileGauge(0.5)))
                     .then(", one in twenty at least ")
@@ -52,6 +52,11 @@ final class SpreadStory {
     }
 
     static Statement reached(SampledPeaks sampled, double set) {
+        if (sampled.reliefVaries()) {
+            return plain("relief valve set, about ")
+                    .then(gauge(set))
+                    .then(": discharges in " + counted(sampled.dripping(), sampled.count()));
+        }
         int reached = sampled.count() - sampled.countBelow(set);
         return plain("relief valve set, ").then(gauge(set)).then(": reached in " + counted(reached, sampled.count()));
     }

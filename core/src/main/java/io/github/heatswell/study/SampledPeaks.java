@@ -18,6 +18,7 @@ public final class SampledPeaks {
 
     private final double[] peaks;
     private final OptionalDouble reliefSet;
+    private final boolean reliefVaries;
     private final OptionalDouble workingPressure;
     private final boolean workingPressureAssumed;
     private final int dripping;
@@ -28,6 +29,7 @@ public final class SampledPeaks {
     private SampledPeaks(Builder from) {
         peaks = from.peaks;
         reliefSet = from.reliefSet;
+        reliefVaries = from.reliefVaries;
         workingPressure = from.workingPressure;
         workingPressureAssumed = from.workingPressureAssumed;
         dripping = from.dripping.orElse(reliefSet.isPresent() ? peaks.length - countBelow(reliefSet.getAsDouble()) : 0);
@@ -122,12 +124,21 @@ public final class SampledPeaks {
     }
 
     /**
-     * The set pressure of the relief valve, where it is the same in all samples.
+     * The set pressure of the relief valve; as described, where every sample has its own.
      *
      * @return the pressure (Pa, gauge), or empty
      */
     public OptionalDouble reliefSetGauge() {
         return reliefSet;
+    }
+
+    /**
+     * Whether every sample has its own set pressure.
+     *
+     * @return whether it is uncertain
+     */
+    public boolean reliefVaries() {
+        return reliefVaries;
     }
 
     /**
@@ -188,6 +199,7 @@ public final class SampledPeaks {
     public static final class Builder {
         private final double[] peaks;
         private OptionalDouble reliefSet = OptionalDouble.empty();
+        private boolean reliefVaries;
         private OptionalDouble workingPressure = OptionalDouble.empty();
         private boolean workingPressureAssumed;
         private OptionalInt dripping = OptionalInt.empty();
@@ -208,13 +220,24 @@ public final class SampledPeaks {
         }
 
         /**
-         * Sets the set pressure of the relief valve, if it is the same in all samples.
+         * Sets the set pressure of the relief valve.
          *
          * @param gauge the pressure (Pa, gauge)
          * @return this builder
          */
         public Builder reliefSet(double gauge) {
             reliefSet = OptionalDouble.of(finite("relief-set", gauge));
+            return this;
+        }
+
+        /**
+         * Says that every sample has its own set pressure.
+         *
+         * @param varies whether that pressure is uncertain
+         * @return this builder
+         */
+        public Builder reliefVaries(boolean varies) {
+            reliefVaries = varies;
             return this;
         }
 

@@ -234,16 +234,14 @@ public final class SpreadReport {
         } else {
             sampled.assumedWorkingPressure(working);
         }
-        if (!reliefVaries(answer)) {
-            Limit.reliefSetGauge(house).ifPresent(sampled::reliefSet);
-        }
+        Limit.reliefSetGauge(house).ifPresent(sampled::reliefSet);
+        sampled.reliefVaries(reliefVaries(answer));
         for (int i = 0; i < answer.result().inputs().size(); i++) {
             sampled.influence(new Influence(answer.house().inputs().get(i).label(), answer.onPeak(i)));
         }
         return sampled.build();
     }
 
-    /** A line at one set pressure would mislead where every sample has its own. */
     private static boolean reliefVaries(SpreadAnswer answer) {
         return answer.house().inputs().stream()
                 .map(VariedHouse.Input::name)
