@@ -35,7 +35,7 @@ public final class Diagnosis {
     private final int threads;
 
     private Diagnosis(Builder from) {
-        log = from.log == null ? null : new LogThinning(from.log).thinned();
+        log = from.log == null ? null : from.log.thinned();
         house = log == null ? from.house : startingWith(log, from.house);
         spots = from.spots;
         without = EnumSet.copyOf(from.without);
@@ -114,7 +114,7 @@ public final class Diagnosis {
      * @return what the readings say
      */
     public DiagnosisResult run() {
-        List<Hypothesis> hypotheses = Hypotheses.of(house).stream()
+        List<Hypothesis> hypotheses = Hypothesis.of(house).stream()
                 .filter(hypothesis -> !without.contains(hypothesis.cause()) && canShow(hypothesis.cause()))
                 .toList();
         return new Comparison(house, Target.fine(log, spots), threads).of(hypotheses);

@@ -1,6 +1,27 @@
 package io.github.heatswell.diagnosis;
 
+import static io.github.heatswell.diagnosis.Parameter.LEAK;
+import static io.github.heatswell.diagnosis.Parameter.OPENING_PRESSURE;
+import static io.github.heatswell.diagnosis.Parameter.PRECHARGE;
+import static io.github.heatswell.diagnosis.Parameter.RESEAT_SHARE;
+import static io.github.heatswell.diagnosis.Parameter.SEAT_LEAKAGE;
+import static io.github.heatswell.diagnosis.Parameter.SEAT_WEEP;
+import static io.github.heatswell.diagnosis.Parameter.SET_POINT;
+import static io.github.heatswell.diagnosis.Parameter.STUCK_LIFT;
+import static io.github.heatswell.diagnosis.Parameter.SUPPLY_PRESSURE;
+import static io.github.heatswell.diagnosis.Parameter.VESSEL_VOLUME;
+import static io.github.heatswell.diagnosis.Parameter.WEEPS_FROM;
+
+import io.github.heatswell.system.Element;
+import io.github.heatswell.system.ExpansionVessel.Condition;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.PipeRun;
+import io.github.heatswell.system.ReliefFault;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Supply;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -18,6 +39,11 @@ record Hypothesis(Cause cause, String device, Consumer<SuspectHouse> change, Lis
         open = List.copyOf(open);
     }
 
+    /** All possible causes for a house. */
+    static List<Hypothesis> of(HotWaterSystem house) {
+        return Possible.of(house);
+    }
+
     /** The house under this hypothesis, with given parameter values. */
     HotWaterSystem house(HotWaterSystem described, List<FreeParameter> parameters, double[] values) {
         SuspectHouse house = new SuspectHouse(described, device);
@@ -27,4 +53,192 @@ record Hypothesis(Cause cause, String device, Consumer<SuspectHouse> change, Lis
         }
         return house.build();
     }
+
+    /** All possible causes for a house, as data. */
+    private static final class Possible {
+
+        private static final double MILLILITRE_PER_MINUTE = 1e-6 / 60;
+        /** Highest set point tried (K): close to boiling, beyond which a run would end. */
+        private static final double HOTTEST = 368.15;
+        /** Smallest distance (K) of a set point below the cut-out. */
+        private static final double BEFORE_CUT_OUT = 0.5;
+        /** The usual ends of a range that begins or ends at the described value. */
+        private static final double JUST_BELOW = 0.98;
+
+        private static final double JUST_ABOVE = 1.02;
+
+        private final HotWaterSystem house;
+        private final double atmosphere;
+        private final List<Hypothesis> all = new ArrayList<>();
+
+        private Possible(HotWaterSystem house) {
+            this.house = house;
+            atmosphere = house.site().atmosphere();
+        }
+
+        static List<Hypothesis> of(HotWaterSystem house) {
+            Possible list = new Possible(house);
+            list.add(Cause.AS_DESCRIBED);
+            house.vessel().filter(v -> v.condition() == Condition.SOUND).ifPresent(list::vessel);
+            list.air();
+            list.supply();
+            house.reliefValves().stream()
+                    .filter(v -> v.condition() == ReliefFault.Condition.SOUND)
+                    .forEach(list::relief);
+            list.heat();
+            list.add(
+                    Cause.LEAK,
+                    FreeParameter.open(
+                            LEAK,
+                            0.2 * MILLILITRE_PER_MINUTE,
+                            3_000 * MILLILITRE_PER_MINUTE,
+                            0.2,
+                            0.3,
+                            0.4,
+                            0.5,
+                            0.6,
+                            0.7,
+                            0.8));
+            return List.copyOf(list.all);
+        }
+
+        private void add(Cause cause, FreeParameter... open) {
+            all.add(new Hypothesis(cause, "", house -> {}, List.of(open)));
+        }
+
+        private void add(ReliefValve valve, Cause cause, FreeParameter... open) {
+            all.add(new Hypothesis(cause, valve.name(), house -> {}, List.of(open)));
+        }
+
+        private void vessel(ExpansionVessel vessel) {
+            double precharge = vessel.precharge().gauge(atmosphere);
+            double most = house.tank().workingPressure().gauge(atmosphere);
+            add(
+                    Cause.PRECHARGE_LOW,
+                    FreeParameter.open(PRECHARGE, 0.1e5, JUST_BELOW * precharge, 0.97, 0.9, 0.8, 0.7, 0.5, 0.3));
+            if (JUST_ABOVE * precharge < most) {
+                add(
+                        Cause.PRECHARGE_HIGH,
+                        FreeParameter.open(PRECHARGE, JUST_ABOVE * precharge, most, 0.1, 0.25, 0.4, 0.6, 0.8));
+            }
+            double volume = vessel.volume();
+            add(
+                    Cause.VESSEL_SMALL,
+                    FreeParameter.open(
+                            VESSEL_VOLUME,
+                            Math.max(0.1e-3, 0.01 * volume),
+                            JUST_BELOW * volume,
+                            0.95,
+                            0.88,
+                            0.8,
+                            0.7,
+                            0.55,
+                            0.4,
+                            0.2));
+            all.add(new Hypothesis(
+                    Cause.VESSEL_WATERLOGGED, "", house -> house.condition(Condition.WATERLOGGED), List.of()));
+            all.add(new Hypothesis(Cause.VESSEL_ISOLATED, "", house -> house.condition(Condition.ISOLATED), List.of()));
+        }
+
+        /** Water can get no hotter than a cut-out lets it. */
+        private void heat() {
+            Heater heater = house.heater();
+            double set = heater.setPoint();
+            double highest =
+                    heater.elements().stream().mapToDouble(Element::setPoint).max().orElseThrow();
+            double cutOut = heater.cutOut().orElse(Double.POSITIVE_INFINITY);
+            double most = Math.min(Math.max(set + 8, HOTTEST), set + cutOut - highest - BEFORE_CUT_OUT);
+            if (most > set + 3) {
+                add(Cause.WATER_TOO_HOT, FreeParameter.open(SET_POINT, set + 3, most, 0.1, 0.3, 0.5, 0.7, 0.9));
+            }
+            if (heater.mixedTo().isPresent()) {
+                all.add(new Hypothesis(Cause.MIXING_VALVE_PASSES, "", SuspectHouse::unmixed, List.of()));
+            }
+        }
+
+        private void air() {
+            double room = house.piping().stream().mapToDouble(PipeRun::volume).sum();
+            double most = Math.min(0.05, 0.95 * room);
+            double least = 5e-6;
+            if (house.trappedAir().isEmpty() && most > 10 * least) {
+                add(Cause.TRAPPED_AIR, FreeParameter.open(Parameter.TRAPPED_AIR, least, most, 0.8, 0.5));
+            }
+        }
+
+        private void supply() {
+            Supply supply = house.supply();
+            double pressure = house.supplyAtStart().gauge(atmosphere);
+            double most = Math.min(2.5 * pressure, highestSupply());
+            if (most > pressure) {
+                add(Cause.SUPPLY_PRESSURE, supplyPressure(pressure, Math.max(0.3e5, 0.4 * pressure), most));
+            }
+            if (supply.seatLeakage() > 0 || supply.arrangement() == Supply.Arrangement.DIRECT) {
+                return;
+            }
+            FreeParameter seat = FreeParameter.open(
+                    SEAT_LEAKAGE,
+                    0.2 * MILLILITRE_PER_MINUTE,
+                    2_000 * MILLILITRE_PER_MINUTE,
+                    0.2,
+                    0.3,
+                    0.4,
+                    0.5,
+                    0.6,
+                    0.7,
+                    0.8);
+            add(supply.reducingValve().isPresent() ? Cause.REDUCING_VALVE_CREEPS : Cause.CHECK_VALVE_PASSES, seat);
+        }
+
+        private static FreeParameter supplyPressure(double described, double low, double high) {
+            return new FreeParameter(
+                    SUPPLY_PRESSURE,
+                    low,
+                    high,
+                    List.of(described, 0.7 * described + 0.3 * low, 0.7 * described + 0.3 * high),
+                    Double.POSITIVE_INFINITY);
+        }
+
+        /** Not far above what the tank is made for, and within what a reducing valve can be set to. */
+        private double highestSupply() {
+            double tank = 1.2 * house.tank().workingPressure().gauge(atmosphere);
+            return house.supply().reducingValve().isPresent() ? Math.min(tank, 11e5) : tank;
+        }
+
+        private void relief(ReliefValve valve) {
+            double setPressure = valve.setPressure().gauge(atmosphere);
+            FreeParameter reseat = FreeParameter.open(RESEAT_SHARE, 0.4, 0.99, 0.8, 0.5);
+            add(
+                    valve,
+                    Cause.RELIEF_OPENS_LOW,
+                    FreeParameter.open(
+                            OPENING_PRESSURE,
+                            Math.max(0.3e5, 0.3 * setPressure),
+                            JUST_BELOW * setPressure,
+                            0.95,
+                            0.85,
+                            0.75,
+                            0.65,
+                            0.57,
+                            0.5,
+                            0.4,
+                            0.3,
+                            0.15),
+                    reseat);
+            double most = Math.min(24e5, 2.5 * setPressure);
+            if (most > JUST_ABOVE * setPressure) {
+                add(
+                        valve,
+                        Cause.RELIEF_OPENS_HIGH,
+                        FreeParameter.open(OPENING_PRESSURE, JUST_ABOVE * setPressure, most, 0.05, 0.15, 0.3, 0.5, 0.75));
+            }
+            FreeParameter weep = FreeParameter.open(
+                    SEAT_WEEP, 0.5 * MILLILITRE_PER_MINUTE, 5_000 * MILLILITRE_PER_MINUTE, 0.3, 0.45, 0.6, 0.75);
+            FreeParameter from = FreeParameter.open(WEEPS_FROM, 0.1e5, 0.97 * setPressure, 0.2, 0.45, 0.6, 0.8);
+            add(valve, Cause.RELIEF_SEAT_WEEPS, weep, from);
+            add(
+                    valve,
+                    Cause.RELIEF_STUCK_OPEN,
+                    FreeParameter.open(STUCK_LIFT, 1e-4, 0.3, 0.05, 0.15, 0.25, 0.35, 0.45, 0.6, 0.8));
+        }
+}
 }

@@ -19,6 +19,10 @@ public final class PressureLog {
     private static final double CLEAR_FALL = 6;
 
     private static final double HALF = 0.5;
+    /** So much of a long log is used (s), and so many readings. */
+    private static final double USED = 2 * 86_400.0;
+
+    private static final int MAX_USED = 3_000;
 
     private final double[] times;
     private final double[] gauge;
@@ -197,6 +201,35 @@ public final class PressureLog {
         }
         Arrays.sort(distances);
         return distances[distances.length / 2];
+    }
+
+    /** What a diagnosis can use of a long log: its first days, and not more readings than tell something. */
+    PressureLog thinned() {
+        int within = 0;
+        while (within < count() && time(within) <= USED) {
+            within++;
+        }
+        int stride = (within + MAX_USED - 1) / MAX_USED;
+        return within == count() && stride == 1 || within < 3 ? this : every(stride, (within + stride - 1) / stride);
+    }
+
+    private PressureLog every(int stride, int count) {
+        double[] at = new double[count];
+        double[] read = new double[count];
+        double[] kelvin = new double[count];
+        boolean[] on = new boolean[count];
+        for (int i = 0; i < count; i++) {
+            at[i] = time(i * stride);
+            read[i] = gauge(i * stride);
+            kelvin[i] = temperature(i * stride).orElse(Double.NaN);
+            on[i] = burnerOn(i * stride);
+        }
+        PressureLog.Builder builder = PressureLog.builder(at, read).uncertainty(uncertainty());
+        timeOfDay().ifPresent(builder::timeOfDay);
+        if (hasTemperature()) {
+            builder.temperature(kelvin);
+        }
+        return hasBurner() ? builder.burner(on).build() : builder.build();
     }
 
     /** Builds a {@link PressureLog}. */

@@ -33,7 +33,7 @@ class DiagnosisTest {
     private final HotWaterSystem house = KnownTruth.house(random);
 
     private KnownTruth known(Cause cause) {
-        Hypothesis truth = Hypotheses.of(house).stream()
+        Hypothesis truth = Hypothesis.of(house).stream()
                 .filter(h -> h.cause() == cause)
                 .findFirst()
                 .orElseThrow();

@@ -34,7 +34,7 @@ class FitTest {
     }
 
     private static Trial trial(Cause cause, SpotReadings spots) {
-        Hypothesis hypothesis = Hypotheses.of(HOUSE).stream()
+        Hypothesis hypothesis = Hypothesis.of(HOUSE).stream()
                 .filter(one -> one.cause() == cause)
                 .findFirst()
                 .orElseThrow();
@@ -186,7 +186,7 @@ class FitTest {
         HotWaterSystem mixed = Abbey.plain()
                 .heater(Abbey.heater(3, 60).mixedTo(48, TemperatureUnit.CELSIUS).build())
                 .build();
-        Trial trial = new Trial(mixed, Hypotheses.of(mixed).get(0), Target.fine(null, readings()));
+        Trial trial = new Trial(mixed, Hypothesis.of(mixed).get(0), Target.fine(null, readings()));
         Search.End end = new Search.End(new double[3], 1);
         List<Estimate> estimates = new Intervals(trial, end, 1).estimates(List.of());
         assertEquals(Optional.empty(), estimates.get(SET_POINT).settledBy());

@@ -67,7 +67,7 @@ record KnownTruth(
     static KnownTruth random(long seed, Function<HotWaterSystem, double[]> gauge) {
         RandomGenerator random = new Well19937c(seed);
         HotWaterSystem house = house(random);
-        List<Hypothesis> all = Hypotheses.of(house);
+        List<Hypothesis> all = Hypothesis.of(house);
         return of(house, all.get(random.nextInt(all.size())), random, gauge);
     }
 

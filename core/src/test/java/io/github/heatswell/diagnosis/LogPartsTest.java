@@ -37,7 +37,7 @@ class LogPartsTest {
         "5, 100000, 5, 100000" // two readings would be too few
     })
     void aLongLogIsThinned(int count, double interval, int left, double apart) {
-        PressureLog thinned = new LogThinning(log(count, interval).build()).thinned();
+        PressureLog thinned = log(count, interval).build().thinned();
         assertEquals(left, thinned.count());
         assertEquals(apart, thinned.time(1));
         assertEquals((left - 1) * apart, thinned.end());
@@ -50,7 +50,7 @@ class LogPartsTest {
     @Test
     void aLogThatIsShortEnoughStaysTheSame() {
         PressureLog log = log(100, 60).build();
-        assertSame(log, new LogThinning(log).thinned());
+        assertSame(log, log.thinned());
     }
 
     @Test
@@ -60,11 +60,11 @@ class LogPartsTest {
         boolean[] burner = new boolean[count];
         Arrays.setAll(temperature, i -> i == 3 ? Double.NaN : 280 + 0.01 * i);
         Arrays.fill(burner, 30, 60, true);
-        PressureLog thinned = new LogThinning(log(count, 10)
+        PressureLog thinned = log(count, 10)
                         .temperature(temperature)
                         .burner(burner)
                         .timeOfDay(7_200)
-                        .build())
+                        .build()
                 .thinned();
         assertEquals(2_034, thinned.count(), "every third");
         assertEquals(3e5 + 33, thinned.gauge(11));

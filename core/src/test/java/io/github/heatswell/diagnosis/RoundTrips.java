@@ -72,7 +72,7 @@ public final class RoundTrips {
         double atTruth = known.costAtTruth() + known.truth().open().size() * logarithm;
         double others = Double.POSITIVE_INFINITY;
         for (HypothesisFit fit : found.fits()) {
-            long open = Hypotheses.of(known.described()).stream()
+            long open = Hypothesis.of(known.described()).stream()
                     .filter(h -> h.cause() == fit.cause())
                     .mapToLong(h -> h.open().size())
                     .max()

@@ -40,7 +40,7 @@ class TrialTest {
 
     private static Trial trial(HotWaterSystem.Builder house, Cause cause, PressureLog log, SpotReadings spots) {
         HotWaterSystem built = house.build();
-        Hypothesis hypothesis = Hypotheses.of(built).stream()
+        Hypothesis hypothesis = Hypothesis.of(built).stream()
                 .filter(one -> one.cause() == cause)
                 .findFirst()
                 .orElseThrow();

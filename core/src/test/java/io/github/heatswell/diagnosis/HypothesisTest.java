@@ -37,12 +37,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Which causes are looked at in which house, and between which values. */
-class HypothesesTest {
+class HypothesisTest {
 
     private static final double PER_MINUTE = 1e-6 / 60;
 
     private static List<Cause> causes(HotWaterSystem.Builder house) {
-        return Hypotheses.of(house.build()).stream().map(Hypothesis::cause).toList();
+        return Hypothesis.of(house.build()).stream().map(Hypothesis::cause).toList();
     }
 
     private static HotWaterSystem.Builder with(ExpansionVessel.Builder vessel) {
@@ -51,7 +51,7 @@ class HypothesesTest {
 
     /** The range of the number a cause leaves open. */
     private static FreeParameter open(HotWaterSystem.Builder house, Cause cause, int index) {
-        return Hypotheses.of(house.build()).stream()
+        return Hypothesis.of(house.build()).stream()
                 .filter(hypothesis -> hypothesis.cause() == cause)
                 .findFirst()
                 .orElseThrow()
@@ -130,7 +130,7 @@ class HypothesesTest {
     void aMixingValveMayFail() {
         assertFalse(causes(Abbey.plain()).contains(Cause.MIXING_VALVE_PASSES));
         HotWaterSystem house = Abbey.everything();
-        Hypothesis failed = Hypotheses.of(house).stream()
+        Hypothesis failed = Hypothesis.of(house).stream()
                 .filter(hypothesis -> hypothesis.cause() == Cause.MIXING_VALVE_PASSES)
                 .findFirst()
                 .orElseThrow();
@@ -141,7 +141,7 @@ class HypothesesTest {
 
     @Test
     void eachSoundReliefValveHasItsOwn() {
-        List<String> names = Hypotheses.of(Abbey.everything()).stream()
+        List<String> names = Hypothesis.of(Abbey.everything()).stream()
                 .filter(hypothesis -> hypothesis.cause() == RELIEF_STUCK_OPEN)
                 .map(Hypothesis::device)
                 .toList();
@@ -219,7 +219,7 @@ class HypothesesTest {
     @ParameterizedTest
     @MethodSource("houses")
     void everyRangeHoldsItsStartsAndGivesAHouse(HotWaterSystem house) {
-        for (Hypothesis hypothesis : Hypotheses.of(house)) {
+        for (Hypothesis hypothesis : Hypothesis.of(house)) {
             for (FreeParameter one : hypothesis.open()) {
                 assertTrue(one.low() < one.high(), one.toString());
                 assertFalse(one.starts().isEmpty(), one.toString());
@@ -237,7 +237,7 @@ class HypothesesTest {
     @Test
     void aVesselThatIsFullOrCutOffIsAChangeWithoutNumbers() {
         HotWaterSystem house = Abbey.plain().build();
-        for (Hypothesis hypothesis : Hypotheses.of(house)) {
+        for (Hypothesis hypothesis : Hypothesis.of(house)) {
             ExpansionVessel.Condition condition = hypothesis
                     .house(house, List.of(), new double[0])
                     .vessel()
