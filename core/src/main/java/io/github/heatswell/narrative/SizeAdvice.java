@@ -66,7 +66,7 @@ public record SizeAdvice(SizingResult sizing, HotWaterSystem house, Optional<Siz
     public String name(SizingTarget.Bound bound) {
         return switch (bound.rule()) {
             case RELIEF_RESEAT -> "reseat pressure of '" + bound.device() + "', less 3 % of its set pressure";
-            case CODE_CAP -> "80 psi, the cap of a model code (UPC 608.2)";
+            case CODE_CAP -> "cap of a US model code (UPC 608.2: 80 psi)";
             case VESSEL_RATING ->
                 bound.assumed() ? "rating assumed for the vessel: read its plate" : "rating of the vessel";
             case WORKING_PRESSURE ->
