@@ -1,6 +1,5 @@
 package io.github.heatswell.simulation;
 
-import io.github.heatswell.simulation.Modes.PressureRule;
 import io.github.heatswell.water.LiquidWater;
 import java.util.Arrays;
 
@@ -15,7 +14,7 @@ import java.util.Arrays;
  * </pre>
  *
  * with its mass stiffness S_b and its source s_b. Water that flows back out of the tank carries its own enthalpy and
- * cools to branch temperature on the way. The {@link PressureRule} determines which unknown the last equation is solved
+ * cools to branch temperature on the way. The {@link PressureRegime} determines which unknown the last equation is solved
  * for.
  *
  * <p>Holds working memory: one instance for one run, not thread-safe.
@@ -134,19 +133,7 @@ final class Balance {
             return;
         }
         prepare(y, modes);
-        switch (modes.rule) {
-            case HELD -> {
-                if (droops(y)) {
-                    solveDrooping(y, modes, rates);
-                } else {
-                    solveHeld(plant.feed.followsMains(y[StateVector.MAINS]) ? conditions.mainsRate() : 0);
-                }
-            }
-            case RETURNING -> solveHeld(conditions.mainsRate());
-            case FREE -> solveFree(0);
-            case FILLING -> solveFilling(y);
-            case SETTLED -> solveSettled(y, modes, rates);
-        }
+        modes.rule.solve(this, y, modes, rates);
         fill(y, modes, rates);
         lastModes = modes;
         System.arraycopy(y, 0, lastState, 0, y.length);
@@ -170,7 +157,7 @@ final class Balance {
         slope = relief.slope() + relief.seatLeakageSlope() + leakSlope + seatSlope;
         beyond = 0;
         settlingSlope = slope
-                + (modes.rule == PressureRule.FILLING
+                + (modes.rule == PressureRegime.FILLING
                         ? cold.density() * plant.feed.fillingSlope(p, y[StateVector.MAINS])
                         : 0);
     }
@@ -214,6 +201,20 @@ final class Balance {
     /** Flow out of the top of the tank apart from open valves (kg/s). */
     private double topDrain() {
         return drawFlow + relief.topSeatLeakage();
+    }
+
+    /** The feed holds the pressure, or a reducing valve lets it droop with the flow. */
+    void solveAtFeed(double[] y, Modes modes, double[] rates) {
+        if (droops(y)) {
+            solveDrooping(y, modes, rates);
+        } else {
+            solveHeld(plant.feed.followsMains(y[StateVector.MAINS]) ? conditions.mainsRate() : 0);
+        }
+    }
+
+    /** The mains hold the pressure. */
+    void solveAtMains() {
+        solveHeld(conditions.mainsRate());
     }
 
     /** Pressure follows the feed; the supply makes up the difference. */
@@ -281,7 +282,7 @@ final class Balance {
      * supplies what would hold the pressure constant, plus the flow through the service line's resistance, so the
      * system reaches the feed's pressure whatever it releases on the way.
      */
-    private void solveFilling(double[] y) {
+    void solveFilling(double[] y) {
         double p = y[StateVector.PRESSURE];
         double mains = y[StateVector.MAINS];
         boolean down = plant.feed.returns(p, mains);
@@ -296,7 +297,7 @@ final class Balance {
     }
 
     /** The flow of the feed is given; pressure takes up the difference. */
-    private void solveFree(double feed) {
+    void solveFree(double feed) {
         supplyFlow = feed;
         reliefFlow = relief.open();
         topFlow = relief.onTop();
@@ -317,7 +318,7 @@ final class Balance {
      * curves, a little of which is stored in the system. The actual flows are then taken from the balance, not from the
      * curves, shared in proportion to their slopes, which closes the balance exactly.
      */
-    private void solveSettled(double[] y, Modes modes, double[] rates) {
+    void solveSettled(double[] y, Modes modes, double[] rates) {
         supplyFlow = 0;
         double now = excess(0);
         column.fill(0, topFlow, rates, vector.lowest);

@@ -5,7 +5,6 @@ import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.simulation.Modes.Diaphragm;
-import io.github.heatswell.simulation.Modes.PressureRule;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.water.GibbsPolynomialWater;
@@ -164,7 +163,7 @@ final class Engine {
                 watches.during(modes, conditions, state, drawEndsWith, i -> pauses.isPausing(i, time));
         if (!maySettle) {
             now.removeIf(EventDetector::settles);
-        } else if (modes.rule == PressureRule.FILLING && plant.feed.droop > 0) {
+        } else if (modes.rule == PressureRegime.FILLING && plant.feed.droop > 0) {
             double drawn = state[StateVector.DRAWN];
             state = approach.from(state, modes, now);
             shortenDraw(state[StateVector.DRAWN] - drawn);
@@ -278,11 +277,11 @@ final class Engine {
             return false;
         }
         Modes after = pauses.keptBy(modes, due.after().apply(modes), time);
-        if (modes.rule == PressureRule.FREE && after.rule == PressureRule.SETTLED) {
+        if (modes.rule == PressureRegime.FREE && after.rule == PressureRegime.SETTLED) {
             modes = after;
             settledAt = time;
         } else {
-            maySettle &= modes.rule != PressureRule.SETTLED || time > settledAt;
+            maySettle &= modes.rule != PressureRegime.SETTLED || time > settledAt;
             choose(after);
         }
         return false;
@@ -317,7 +316,7 @@ final class Engine {
         reported = modes;
     }
 
-    private void reportSupply(PressureRule before, PressureRule after) {
+    private void reportSupply(PressureRegime before, PressureRegime after) {
         if (time == 0) {
             return;
         }
@@ -331,12 +330,12 @@ final class Engine {
         }
     }
 
-    private boolean feeds(PressureRule rule) {
-        return rule == PressureRule.HELD || rule == PressureRule.FILLING && !fillsDownwards();
+    private boolean feeds(PressureRegime rule) {
+        return rule == PressureRegime.HELD || rule == PressureRegime.FILLING && !fillsDownwards();
     }
 
-    private boolean returns(PressureRule rule) {
-        return rule == PressureRule.RETURNING || rule == PressureRule.FILLING && fillsDownwards();
+    private boolean returns(PressureRegime rule) {
+        return rule == PressureRegime.RETURNING || rule == PressureRegime.FILLING && fillsDownwards();
     }
 
     /** Above the bypass pressure, flow reverses. */

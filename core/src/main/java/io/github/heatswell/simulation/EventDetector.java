@@ -26,9 +26,9 @@ record EventDetector(
     /** The modes stay as they are. */
     static final UnaryOperator<Modes> SAME = UnaryOperator.identity();
     /** Pressure and open valves have reached equilibrium. */
-    static final UnaryOperator<Modes> SETTLE = modes -> modes.withRule(Modes.PressureRule.SETTLED);
+    static final UnaryOperator<Modes> SETTLE = modes -> modes.withRule(PressureRegime.SETTLED);
     /** The outlet of a reducing valve now follows the flow. */
-    static final UnaryOperator<Modes> FOLLOW = modes -> modes.withRule(Modes.PressureRule.FREE);
+    static final UnaryOperator<Modes> FOLLOW = modes -> modes.withRule(PressureRegime.FREE);
 
     /** The flow from the mains turns round; nothing else changes. */
     static final UnaryOperator<Modes> TURN = modes -> modes.withOutward(!modes.outward);

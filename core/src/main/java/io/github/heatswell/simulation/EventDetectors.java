@@ -6,7 +6,6 @@ import static io.github.heatswell.simulation.StateVector.PRESSURE;
 
 import io.github.heatswell.result.Event;
 import io.github.heatswell.simulation.Modes.Diaphragm;
-import io.github.heatswell.simulation.Modes.PressureRule;
 import io.github.heatswell.water.Saturation;
 import java.util.ArrayList;
 import java.util.List;
@@ -60,7 +59,7 @@ final class EventDetectors {
     /** Usual number of detectors in a segment. */
     private static final int USUAL = 16;
 
-    private static final UnaryOperator<Modes> FREED = modes -> modes.withRule(PressureRule.FREE);
+    private static final UnaryOperator<Modes> FREED = modes -> modes.withRule(PressureRegime.FREE);
 
     private final CompiledSystem plant;
     private final StateVector vector;
@@ -119,49 +118,60 @@ final class EventDetectors {
 
     private void addFeed(List<EventDetector> watches, Modes modes, Conditions conditions, double[] start) {
         SupplyBoundary feed = plant.feed;
-        switch (modes.rule) {
-            case HELD -> {
-                if (!feed.open) {
-                    watches.add(EventDetector.ofFlows(FREED, y -> balance.supplyFlow() + FLOW_GAP));
-                }
-                if (feed.lockUp < Double.POSITIVE_INFINITY) {
-                    addReducingValve(watches, start);
-                }
-            }
-            case RETURNING -> watches.add(EventDetector.ofFlows(FREED, y -> FLOW_GAP - balance.supplyFlow()));
-            case FILLING -> {
-                boolean drooping = feed.droop > 0 && !feed.returns(start[PRESSURE], start[MAINS]);
-                watches.add(EventDetector.ofFlows(drooping ? EventDetector.FOLLOW : FREED, this::distanceFromFilled));
-                if (!feed.open && start[PRESSURE] < feed.standing(start[MAINS]) + PRESSURE_GAP) {
-                    watches.add(EventDetector.silent(FREED, y -> feed.standing(y[MAINS]) - y[PRESSURE] + PRESSURE_GAP));
-                } else if (feed.returns(start[PRESSURE], start[MAINS])) {
-                    watches.add(
-                            EventDetector.silent(FREED, y -> y[PRESSURE] - y[MAINS] - feed.bypassOpens + PRESSURE_GAP));
-                }
-            }
-            case SETTLED -> {
-                if (modes.anyValveOpen()) {
-                    watches.add(EventDetector.ofFlows(FREED, y -> balance.reliefFlow() + FLOW_GAP));
-                }
-                watches.add(EventDetector.ofFlows(FREED, y -> Balance.SLOW - balance.settlingTime()));
-            }
-            case FREE -> {
-                if (modes.anyValveOpen() || plant.leaks()) {
-                    watches.add(EventDetector.ofFlows(
-                            EventDetector.SETTLE, y -> distanceFromSettled(y, conditions.supplyOpen())));
-                }
-            }
-        }
+        modes.rule.addEnds(this, watches, modes, conditions, start);
         if (feed.open || feed.leaks() && conditions.supplyOpen()) {
             double side = modes.outward ? -1 : 1;
             watches.add(EventDetector.ofFlows(EventDetector.TURN, y -> side * balance.fromMains() + NO_FLOW));
         }
-        boolean shut = modes.rule == PressureRule.FREE || modes.rule == PressureRule.SETTLED;
+        boolean shut = modes.rule == PressureRegime.FREE || modes.rule == PressureRegime.SETTLED;
         if (shut && conditions.supplyOpen()) {
             watches.add(EventDetector.silent(FREED, y -> y[PRESSURE] - feed.standing(y[MAINS]) + PRESSURE_GAP));
             if (feed.bypass) {
                 watches.add(EventDetector.silent(FREED, y -> y[MAINS] + feed.bypassOpens - y[PRESSURE] + PRESSURE_GAP));
             }
+        }
+    }
+
+    /** The feed closes where it would have to take water back. */
+    void addEndOfHeld(List<EventDetector> watches, double[] start) {
+        if (!plant.feed.open) {
+            watches.add(EventDetector.ofFlows(FREED, y -> balance.supplyFlow() + FLOW_GAP));
+        }
+        if (plant.feed.lockUp < Double.POSITIVE_INFINITY) {
+            addReducingValve(watches, start);
+        }
+    }
+
+    /** The bypass closes where the mains would have to give water. */
+    void addEndOfReturning(List<EventDetector> watches) {
+        watches.add(EventDetector.ofFlows(FREED, y -> FLOW_GAP - balance.supplyFlow()));
+    }
+
+    /** The pressure has come to the feed's, or passed it. */
+    void addEndOfFilling(List<EventDetector> watches, double[] start) {
+        SupplyBoundary feed = plant.feed;
+        boolean drooping = feed.droop > 0 && !feed.returns(start[PRESSURE], start[MAINS]);
+        watches.add(EventDetector.ofFlows(drooping ? EventDetector.FOLLOW : FREED, this::distanceFromFilled));
+        if (!feed.open && start[PRESSURE] < feed.standing(start[MAINS]) + PRESSURE_GAP) {
+            watches.add(EventDetector.silent(FREED, y -> feed.standing(y[MAINS]) - y[PRESSURE] + PRESSURE_GAP));
+        } else if (feed.returns(start[PRESSURE], start[MAINS])) {
+            watches.add(EventDetector.silent(FREED, y -> y[PRESSURE] - y[MAINS] - feed.bypassOpens + PRESSURE_GAP));
+        }
+    }
+
+    /** The flow ceases, or the equilibrium has become slow. */
+    void addEndOfSettled(List<EventDetector> watches, Modes modes) {
+        if (modes.anyValveOpen()) {
+            watches.add(EventDetector.ofFlows(FREED, y -> balance.reliefFlow() + FLOW_GAP));
+        }
+        watches.add(EventDetector.ofFlows(FREED, y -> Balance.SLOW - balance.settlingTime()));
+    }
+
+    /** Open valves and leaking seats come to their equilibrium. */
+    void addEndOfFree(List<EventDetector> watches, Modes modes, Conditions conditions) {
+        if (modes.anyValveOpen() || plant.leaks()) {
+            watches.add(
+                    EventDetector.ofFlows(EventDetector.SETTLE, y -> distanceFromSettled(y, conditions.supplyOpen())));
         }
     }
 

@@ -16,7 +16,7 @@ final class FirstStep {
     /** Leaves the guess to the solver. */
     private static final double UNKNOWN = -1;
 
-    private static final int RULES = Modes.PressureRule.values().length;
+    private static final int RULES = PressureRegime.values().length;
     /** First trial of a run (s) while water is heated, */
     private static final double HEATING = 400;
     /** and at rest. */
@@ -37,8 +37,8 @@ final class FirstStep {
     static FirstStep[] ofEveryKind() {
         FirstStep[] all = new FirstStep[8 * RULES];
         Arrays.setAll(all, kind -> new FirstStep(UNKNOWN));
-        for (Modes.PressureRule rule : List.of(Modes.PressureRule.FREE, Modes.PressureRule.HELD)) {
-            double drawing = rule == Modes.PressureRule.HELD ? DRAWING : DRAWING_OFF;
+        for (PressureRegime rule : List.of(PressureRegime.FREE, PressureRegime.HELD)) {
+            double drawing = rule == PressureRegime.HELD ? DRAWING : DRAWING_OFF;
             all[kind(rule, false, false, false)] = new FirstStep(RESTING);
             all[kind(rule, false, true, false)] = new FirstStep(HEATING);
             all[kind(rule, false, false, true)] = new FirstStep(drawing);
@@ -52,7 +52,7 @@ final class FirstStep {
         return kind(modes.rule, modes.anyValveOpen(), heating, drawing);
     }
 
-    private static int kind(Modes.PressureRule rule, boolean valveOpen, boolean heating, boolean drawing) {
+    private static int kind(PressureRegime rule, boolean valveOpen, boolean heating, boolean drawing) {
         int circumstances = (valveOpen ? 1 : 0) + (heating ? 2 : 0) + (drawing ? 4 : 0);
         return rule.ordinal() + RULES * circumstances;
     }

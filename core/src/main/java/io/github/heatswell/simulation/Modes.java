@@ -7,28 +7,6 @@ import java.util.Arrays;
  */
 final class Modes {
 
-    /** What fixes the pressure. */
-    enum PressureRule {
-        /** The feed holds it; the flow from the supply follows from the balance. */
-        HELD,
-        /** The mains hold it through an open bypass and take back the expansion. */
-        RETURNING,
-        /** It follows from the balance of mass, with the feed closed. */
-        FREE,
-        /** It follows from the balance of mass, with the feed running towards its own pressure. */
-        FILLING,
-        /**
-         * It follows the slow equilibrium of open valves or leaking seats with the water's expansion; their flow
-         * follows from the balance.
-         */
-        SETTLED;
-
-        /** Whether water from the supply keeps up a flow through the tank. */
-        boolean feeds() {
-            return this == HELD || this == FILLING;
-        }
-    }
-
     /** Where the diaphragm of the vessel is. */
     enum Diaphragm {
         /** There is no vessel. */
@@ -41,7 +19,7 @@ final class Modes {
         BOTTOMED_OUT
     }
 
-    final PressureRule rule;
+    final PressureRegime rule;
     final Diaphragm diaphragm;
     final boolean lockedOut;
     /** Whether what passes through the supply, its seat included, goes back to the mains. */
@@ -52,7 +30,7 @@ final class Modes {
     private final boolean[] joined;
 
     private Modes(
-            PressureRule rule,
+            PressureRegime rule,
             Diaphragm diaphragm,
             boolean lockedOut,
             boolean outward,
@@ -73,7 +51,7 @@ final class Modes {
         Valve.Lift[] closed = new Valve.Lift[plant.valves.length];
         Arrays.fill(closed, Valve.Lift.CLOSED);
         return new Modes(
-                PressureRule.FREE,
+                PressureRegime.FREE,
                 Diaphragm.ABSENT,
                 false,
                 false,
@@ -118,7 +96,7 @@ final class Modes {
         return joined[layer];
     }
 
-    Modes withRule(PressureRule value) {
+    Modes withRule(PressureRegime value) {
         return new Modes(value, diaphragm, lockedOut, outward, calls, lifts, joined);
     }
 

@@ -231,14 +231,7 @@ final class Recorder {
 
     private Trace.Regime regime(double[] y) {
         boolean down = plant.feed.returns(y[StateVector.PRESSURE], y[StateVector.MAINS]);
-        return switch (modes.rule) {
-            case HELD -> plant.feed.open ? Trace.Regime.UNSEALED : Trace.Regime.FED;
-            // the flow through a reducing valve always follows its droop
-            case FILLING ->
-                down ? Trace.Regime.RETURNED : plant.feed.droop > 0 ? Trace.Regime.FED : Trace.Regime.FILLING;
-            case RETURNING -> Trace.Regime.RETURNED;
-            case FREE, SETTLED -> modes.anyValveOpen() ? Trace.Regime.RELIEVING : Trace.Regime.SEALED;
-        };
+        return modes.rule.reported(plant.feed, down, modes.anyValveOpen());
     }
 
     private void look(double time, double[] y) {

@@ -1,7 +1,5 @@
 package io.github.heatswell.simulation;
 
-import io.github.heatswell.simulation.Modes.PressureRule;
-
 /**
  * Selects the modes that follow from a state: the pressure rule, the mixed layers, the calling thermostats. Used
  * between segments.
@@ -101,9 +99,9 @@ final class RegimeSelector {
             balance.evaluate(y, modes, rates);
             return modes.withOutward(balance.fromMains() <= 0);
         }
-        boolean down =
-                modes.rule == PressureRule.FILLING && plant.feed.returns(y[StateVector.PRESSURE], y[StateVector.MAINS]);
-        return modes.withOutward(down || modes.rule == PressureRule.RETURNING);
+        boolean down = modes.rule == PressureRegime.FILLING
+                && plant.feed.returns(y[StateVector.PRESSURE], y[StateVector.MAINS]);
+        return modes.withOutward(down || modes.rule == PressureRegime.RETURNING);
     }
 
     /** A closed valve leaks above a pressure and is tight below it. */
@@ -123,7 +121,7 @@ final class RegimeSelector {
 
     private Modes withRule(Modes modes, Conditions conditions, double[] y) {
         if (!conditions.supplyOpen()) {
-            return modes.withRule(PressureRule.FREE);
+            return modes.withRule(PressureRegime.FREE);
         }
         double p = y[StateVector.PRESSURE];
         double standing = plant.feed.standing(y[StateVector.MAINS]);
@@ -131,7 +129,7 @@ final class RegimeSelector {
             return withBypass(modes, y, y[StateVector.MAINS] + plant.feed.bypassOpens);
         }
         return p > standing + AT_REST && !plant.feed.open
-                ? modes.withRule(PressureRule.FREE)
+                ? modes.withRule(PressureRegime.FREE)
                 : withFeed(modes, y, standing);
     }
 
@@ -139,15 +137,15 @@ final class RegimeSelector {
     private Modes withBypass(Modes modes, double[] y, double returning) {
         double p = y[StateVector.PRESSURE];
         if (p > returning + AT_FEED) {
-            return modes.withRule(PressureRule.FILLING);
+            return modes.withRule(PressureRegime.FILLING);
         }
         y[StateVector.PRESSURE] = returning;
-        Modes back = modes.withRule(PressureRule.RETURNING);
+        Modes back = modes.withRule(PressureRegime.RETURNING);
         balance.evaluate(y, back, rates);
         if (balance.supplyFlow() <= NO_FLOW) {
             return back;
         }
-        return modes.withRule(PressureRule.FREE);
+        return modes.withRule(PressureRegime.FREE);
     }
 
     /** The feed holds the pressure or moves it towards its own, or the check valve is about to close. */
@@ -158,15 +156,15 @@ final class RegimeSelector {
     /** A feed that holds its pressure: it closes if it would have to take water back. */
     private Modes withStiffFeed(Modes modes, double[] y, double standing) {
         double p = y[StateVector.PRESSURE];
-        Modes held = modes.withRule(PressureRule.HELD);
+        Modes held = modes.withRule(PressureRegime.HELD);
         balance.evaluate(y, held, rates);
         boolean closes = balance.supplyFlow() < -NO_FLOW && !plant.feed.open;
         if (Math.abs(p - standing) > (closes ? CLOSES_WITHIN : AT_FEED)) {
-            return modes.withRule(PressureRule.FILLING);
+            return modes.withRule(PressureRegime.FILLING);
         }
         // a pressure risen above the feed stays there: resetting it would undo what the rise has just opened
         y[StateVector.PRESSURE] = plant.feed.open ? standing : Math.max(p, standing);
-        return closes ? modes.withRule(PressureRule.FREE) : held;
+        return closes ? modes.withRule(PressureRegime.FREE) : held;
     }
 
     /**
@@ -177,19 +175,19 @@ final class RegimeSelector {
         double p = y[StateVector.PRESSURE];
         if (p >= standing - Balance.LITTLE_DROOP) {
             y[StateVector.PRESSURE] = Math.max(p, standing);
-            Modes held = modes.withRule(PressureRule.HELD);
+            Modes held = modes.withRule(PressureRegime.HELD);
             balance.evaluate(y, held, rates);
             if (balance.supplyFlow() < -NO_FLOW) {
-                return modes.withRule(PressureRule.FREE);
+                return modes.withRule(PressureRegime.FREE);
             }
             if (balance.droopOfFlow() <= Balance.LITTLE_DROOP) {
                 return held;
             }
             y[StateVector.PRESSURE] = p;
         }
-        Modes filling = modes.withRule(PressureRule.FILLING);
+        Modes filling = modes.withRule(PressureRegime.FILLING);
         balance.evaluate(y, filling, rates);
-        return settling && balance.followsFast(y, AT_FEED) ? modes.withRule(PressureRule.HELD) : filling;
+        return settling && balance.followsFast(y, AT_FEED) ? modes.withRule(PressureRegime.HELD) : filling;
     }
 
     /** Mixes layers of equal temperature wherever the lower one would otherwise become warmer. */
@@ -236,7 +234,7 @@ final class RegimeSelector {
      * @param rule the pressure rule: only the supply sustains a flow through the tank
      * @return how many blocks are left
      */
-    private int withFlushed(double[] y, int[] size, int blocks, PressureRule rule) {
+    private int withFlushed(double[] y, int[] size, int blocks, PressureRegime rule) {
         if (!rule.feeds()) {
             return blocks;
         }

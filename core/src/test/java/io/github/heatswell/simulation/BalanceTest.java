@@ -15,7 +15,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.simulation.Modes.Diaphragm;
-import io.github.heatswell.simulation.Modes.PressureRule;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
@@ -43,41 +42,41 @@ class BalanceTest {
                 new Moment(withVessel().tank(layered(5)), 5, 10, 10, 30, 50, 60),
                 new Moment(withVessel().tank(layered(5)), 5, 10, 20, 30, 50, 60).heating(),
                 new Moment(withVessel().tank(layered(5)), 4.2, 12, 20, 30, 50, 60)
-                        .with(PressureRule.HELD)
+                        .with(PressureRegime.HELD)
                         .under(0, 0, true, mixed(9, 40)),
-                new Moment(Systems.lodge(), 4.2, 50).with(PressureRule.HELD).under(0, 0, true, tap(9)),
-                new Moment(Systems.lodge(), 4.2, 38).with(PressureRule.HELD).under(0, 0, true, mixed(9, 40)),
-                new Moment(Systems.lodge(), 4.2, 50).with(PressureRule.HELD).under(7, 1e-5, true, tap(2)),
+                new Moment(Systems.lodge(), 4.2, 50).with(PressureRegime.HELD).under(0, 0, true, tap(9)),
+                new Moment(Systems.lodge(), 4.2, 38).with(PressureRegime.HELD).under(0, 0, true, mixed(9, 40)),
+                new Moment(Systems.lodge(), 4.2, 50).with(PressureRegime.HELD).under(7, 1e-5, true, tap(2)),
                 new Moment(withVessel(), 3.1, 40)
                         .heating()
-                        .with(PressureRule.FILLING)
+                        .with(PressureRegime.FILLING)
                         .under(3, 0, true, tap(5)),
                 new Moment(Systems.lodge().addReliefValve(onBranch()), 7.3, 55)
                         .heating()
                         .open(0),
                 twoValvesOpen(7.2),
-                twoValvesOpen(7.02).with(PressureRule.SETTLED),
+                twoValvesOpen(7.02).with(PressureRegime.SETTLED),
                 new Moment(Systems.lodge().addReliefValve(onBranch()), 7.05, 55)
                         .heating()
                         .open(0)
-                        .with(PressureRule.SETTLED),
+                        .with(PressureRegime.SETTLED),
                 new Moment(behindReducingValve(), 5.1, 50)
                         .heating()
-                        .with(PressureRule.RETURNING)
+                        .with(PressureRegime.RETURNING)
                         .under(4, 0, true, null),
-                new Moment(behindReducingValve(), 5.4, 50).heating().with(PressureRule.FILLING),
+                new Moment(behindReducingValve(), 5.4, 50).heating().with(PressureRegime.FILLING),
                 new Moment(behindReducingValve().tank(layered(3)), 3.4, 12, 40, 60)
-                        .with(PressureRule.HELD)
+                        .with(PressureRegime.HELD)
                         .under(0, 1e-5, true, mixed(8, 42)),
                 new Moment(leaky(), 5, 50).under(0, 2e-5, true, null),
-                new Moment(leaky(), 3.8, 50).with(PressureRule.FILLING),
+                new Moment(leaky(), 3.8, 50).with(PressureRegime.FILLING),
                 new Moment(leaky(), 5, 50).under(0, 0, false, tap(3)),
                 new Moment(twoElements(6, 6, 2), 5, 20, 20, 20, 40, 40, 50)
                         .joined(0, 1, 3)
                         .heating(),
                 new Moment(flushed(), 4.2, 30, 40, 60)
                         .heating()
-                        .with(PressureRule.HELD)
+                        .with(PressureRegime.HELD)
                         .under(0, 0, true, tap(200)));
     }
 
@@ -98,7 +97,7 @@ class BalanceTest {
     void aFlushedTankWarmsWhatPasses() {
         Moment now = new Moment(flushed(), 4.2, 9, 9, 9)
                 .heating()
-                .with(PressureRule.HELD)
+                .with(PressureRegime.HELD)
                 .under(0, 0, true, tap(200));
         double flow = 0.2 / 60 * 999.7;
         double step = 0.02;
@@ -210,12 +209,12 @@ class BalanceTest {
     @Test
     void theHotPartOfADraw() {
         Moment now =
-                new Moment(Systems.lodge(), 4.2, 60).with(PressureRule.HELD).under(0, 0, true, mixed(9, 40));
+                new Moment(Systems.lodge(), 4.2, 60).with(PressureRegime.HELD).under(0, 0, true, mixed(9, 40));
         double hot = now.rates(now.y)[StateVector.DRAWN];
         assertEquals(9e-3 / 60 * 992.2 * (40 - 9) / (60 - 9), hot, 4e-4 * hot); // density at 40 degC: handbook, 992.2
         assertEquals(hot, now.balance.drawFlow(now.y), 1e-12);
         assertEquals(9e-3 / 60, now.balance.drawn(), 1e-15);
-        Moment shut = new Moment(Systems.lodge(), 4.2, 60).with(PressureRule.HELD);
+        Moment shut = new Moment(Systems.lodge(), 4.2, 60).with(PressureRegime.HELD);
         shut.rates(shut.y);
         assertEquals(0, shut.balance.drawFlow(shut.y));
         assertEquals(0, shut.balance.drawn());

@@ -10,7 +10,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.simulation.Modes.PressureRule;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.units.Pressure;
@@ -43,12 +42,13 @@ class EquilibriumTest {
 
     /** Where the open valves pass the net expansion, at a pressure that stands still (Pa, absolute). */
     private static double equilibrium(Moment now) {
-        now.with(PressureRule.FREE);
+        now.with(PressureRegime.FREE);
         return root(now::pressureRate, now.plant.atmosphere + 5.6e5, now.plant.atmosphere + 7.6e5);
     }
 
     static Stream<Moment> relieving() {
-        return BalanceTest.moments().filter(now -> now.modes.anyValveOpen() && now.modes.rule == PressureRule.SETTLED);
+        return BalanceTest.moments()
+                .filter(now -> now.modes.anyValveOpen() && now.modes.rule == PressureRegime.SETTLED);
     }
 
     /** A settled pressure moves as its equilibrium does: after a while it is still there. */
@@ -57,7 +57,7 @@ class EquilibriumTest {
     void aSettledPressureStaysAtItsEquilibrium(Moment now) {
         double equilibrium = equilibrium(now);
         now.y[StateVector.PRESSURE] = equilibrium;
-        now.with(PressureRule.SETTLED);
+        now.with(PressureRegime.SETTLED);
         double[] rates = now.rates(now.y);
         double settled = rates[StateVector.PRESSURE];
         assertTrue(Math.abs(settled) > 1e-3, "the equilibrium moves: " + settled);
@@ -72,7 +72,7 @@ class EquilibriumTest {
     @MethodSource("relieving")
     void besideItsEquilibriumASettledPressureIsDrawnBack(Moment now) {
         double equilibrium = equilibrium(now);
-        now.with(PressureRule.SETTLED);
+        now.with(PressureRegime.SETTLED);
         double offset = 10;
         double there = now.pressureRate(equilibrium);
         double aside = now.pressureRate(equilibrium + offset);
@@ -102,7 +102,7 @@ class EquilibriumTest {
         assertEquals(equilibrium - closes, now.balance.equilibriumLift(), 0.05 * (equilibrium - closes));
         assertEquals(now.balance.reliefFlow(), now.balance.discharged(), 1e-15);
 
-        Moment filling = new Moment(Systems.lodge(), 4.1, 30).with(PressureRule.FILLING);
+        Moment filling = new Moment(Systems.lodge(), 4.1, 30).with(PressureRegime.FILLING);
         double feed = root(filling::pressureRate, air + 4e5, air + 4.4e5);
         double[] below = filling.at(feed - 50);
         filling.rates(below);
@@ -116,16 +116,16 @@ class EquilibriumTest {
     @Test
     void whatAPressureGainsOnItsFeed() {
         Moment following =
-                new Moment(Systems.lodge(), 4.2, 50).with(PressureRule.HELD).under(7, 0, true, null);
+                new Moment(Systems.lodge(), 4.2, 50).with(PressureRegime.HELD).under(7, 0, true, null);
         assertEquals(7, following.rates(following.y)[StateVector.PRESSURE], 1e-12);
         assertEquals(0, following.balance.rateAgainstFeed(following.y), 1e-12);
         Moment held = new Moment(behindReducingValve(), 3.8, 50)
-                .with(PressureRule.HELD)
+                .with(PressureRegime.HELD)
                 .under(7, 0, true, null);
         assertEquals(0, held.rates(held.y)[StateVector.PRESSURE], 1e-12);
         assertEquals(0, held.balance.rateAgainstFeed(held.y), 1e-12);
         Moment bypassed = new Moment(behindReducingValve(), 5.1, 50)
-                .with(PressureRule.RETURNING)
+                .with(PressureRegime.RETURNING)
                 .under(7, 0, true, null);
         bypassed.rates(bypassed.y);
         assertEquals(0, bypassed.balance.rateAgainstFeed(bypassed.y), 1e-12);
@@ -147,7 +147,7 @@ class EquilibriumTest {
                         25,
                         45,
                         60)
-                .with(PressureRule.HELD)
+                .with(PressureRegime.HELD)
                 .under(0, 0, true, mixed(9, 42));
         double droop = 1e5 / (20e-3 / 60);
         double lockUp = now.plant.atmosphere + 3.8e5;
@@ -183,7 +183,7 @@ class EquilibriumTest {
     @Test
     void theDroopOfAFlow() {
         Moment now = new Moment(behindReducingValve(), 3.8, 50)
-                .with(PressureRule.HELD)
+                .with(PressureRegime.HELD)
                 .under(0, 0, true, tap(4));
         now.y[StateVector.PRESSURE] = now.plant.feed.standing(now.y[StateVector.MAINS]);
         double flow = now.rates(now.y)[StateVector.LET_IN]
@@ -207,7 +207,7 @@ class EquilibriumTest {
                 .addReliefValve(onBranch().toBuilder()
                         .fault(ReliefFault.stuckOpen(60, RatioUnit.PERCENT))
                         .build());
-        Moment now = new Moment(house, 3, 50).open(0).with(PressureRule.HELD);
+        Moment now = new Moment(house, 3, 50).open(0).with(PressureRegime.HELD);
         double standing = now.plant.feed.standing(now.y[StateVector.MAINS]);
         double meets = root(now::pressureRate, now.plant.atmosphere + 1e5, standing - 100);
         assertTrue(standing - meets > 1e4, "the droop shows");

@@ -4,7 +4,6 @@ import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import io.github.heatswell.simulation.Modes.Diaphragm;
-import io.github.heatswell.simulation.Modes.PressureRule;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.Element;
 import io.github.heatswell.system.Heater;
@@ -56,7 +55,7 @@ final class Moment {
         }
     }
 
-    Moment with(PressureRule rule) {
+    Moment with(PressureRegime rule) {
         modes = modes.withRule(rule);
         return this;
     }

@@ -5,7 +5,6 @@ import static io.github.heatswell.simulation.Moment.twoElements;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.simulation.Modes.PressureRule;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.LengthUnit;
@@ -28,7 +27,7 @@ class ZonesTest {
             for (Draw draw : new Draw[] {tap(6), null}) {
                 for (int cut : zones[i]) {
                     Moment now = new Moment(twoElements(6, 6, 2), 4.2, tanks[i])
-                            .with(PressureRule.HELD)
+                            .with(PressureRegime.HELD)
                             .under(0, 0, true, draw)
                             .heating();
                     now.modes = now.modes.withCall(1, true);
@@ -50,7 +49,7 @@ class ZonesTest {
     void howFastTheWaterOfALayerIsReplaced() {
         Moment now = new Moment(twoElements(6, 6, 2), 4.2, 12, 12, 30, 30, 55, 55)
                 .joined(0, 2)
-                .with(PressureRule.HELD)
+                .with(PressureRegime.HELD)
                 .under(0, 0, true, tap(6));
         double[] rates = now.rates(now.y);
         double perLayer = 0.23 / 6;
@@ -89,7 +88,7 @@ class ZonesTest {
                         .layers(2)
                         .height(1.3, LengthUnit.METRE)
                         .build());
-        Moment now = new Moment(house, 4.2, 20, 60).with(PressureRule.HELD);
+        Moment now = new Moment(house, 4.2, 20, 60).with(PressureRegime.HELD);
         double conductance = 1.2 * (0.23 / 1.3) / (1.3 / 2);
         double[] rates = now.rates(now.y);
         double lower = rates[now.vector.lowest] * now.balance.capacity(0);

@@ -1,0 +1,124 @@
+package io.github.heatswell.simulation;
+
+import io.github.heatswell.result.Trace;
+import java.util.List;
+
+/**
+ * What fixes the pressure during a segment: the unknown the balance is then solved for, what ends the segment, and what
+ * the run calls it.
+ */
+enum PressureRegime {
+    /** The feed holds it; the flow from the supply follows from the balance. */
+    HELD {
+        @Override
+        void solve(Balance balance, double[] y, Modes modes, double[] rates) {
+            balance.solveAtFeed(y, modes, rates);
+        }
+
+        @Override
+        void addEnds(EventDetectors to, List<EventDetector> ends, Modes modes, Conditions now, double[] start) {
+            to.addEndOfHeld(ends, start);
+        }
+
+        @Override
+        Trace.Regime reported(SupplyBoundary feed, boolean down, boolean anyValveOpen) {
+            return feed.open ? Trace.Regime.UNSEALED : Trace.Regime.FED;
+        }
+    },
+    /** The mains hold it through an open bypass and take back the expansion. */
+    RETURNING {
+        @Override
+        void solve(Balance balance, double[] y, Modes modes, double[] rates) {
+            balance.solveAtMains();
+        }
+
+        @Override
+        void addEnds(EventDetectors to, List<EventDetector> ends, Modes modes, Conditions now, double[] start) {
+            to.addEndOfReturning(ends);
+        }
+
+        @Override
+        Trace.Regime reported(SupplyBoundary feed, boolean down, boolean anyValveOpen) {
+            return Trace.Regime.RETURNED;
+        }
+    },
+    /** It follows from the balance of mass, with the feed closed. */
+    FREE {
+        @Override
+        void solve(Balance balance, double[] y, Modes modes, double[] rates) {
+            balance.solveFree(0);
+        }
+
+        @Override
+        void addEnds(EventDetectors to, List<EventDetector> ends, Modes modes, Conditions now, double[] start) {
+            to.addEndOfFree(ends, modes, now);
+        }
+
+        @Override
+        Trace.Regime reported(SupplyBoundary feed, boolean down, boolean anyValveOpen) {
+            return closed(anyValveOpen);
+        }
+    },
+    /** It follows from the balance of mass, with the feed running towards its own pressure. */
+    FILLING {
+        @Override
+        void solve(Balance balance, double[] y, Modes modes, double[] rates) {
+            balance.solveFilling(y);
+        }
+
+        @Override
+        void addEnds(EventDetectors to, List<EventDetector> ends, Modes modes, Conditions now, double[] start) {
+            to.addEndOfFilling(ends, start);
+        }
+
+        @Override
+        Trace.Regime reported(SupplyBoundary feed, boolean down, boolean anyValveOpen) {
+            // the flow through a reducing valve always follows its droop
+            return down ? Trace.Regime.RETURNED : feed.droop > 0 ? Trace.Regime.FED : Trace.Regime.FILLING;
+        }
+    },
+    /**
+     * It follows the slow equilibrium of open valves or leaking seats with the water's expansion; their flow follows from
+     * the balance.
+     */
+    SETTLED {
+        @Override
+        void solve(Balance balance, double[] y, Modes modes, double[] rates) {
+            balance.solveSettled(y, modes, rates);
+        }
+
+        @Override
+        void addEnds(EventDetectors to, List<EventDetector> ends, Modes modes, Conditions now, double[] start) {
+            to.addEndOfSettled(ends, modes);
+        }
+
+        @Override
+        Trace.Regime reported(SupplyBoundary feed, boolean down, boolean anyValveOpen) {
+            return closed(anyValveOpen);
+        }
+    };
+
+    /** Solves the balance of a state for the rate of pressure and the flow of the supply. */
+    abstract void solve(Balance balance, double[] y, Modes modes, double[] rates);
+
+    /** Adds the detectors of what ends this regime by itself. */
+    abstract void addEnds(EventDetectors to, List<EventDetector> ends, Modes modes, Conditions now, double[] start);
+
+    /**
+     * What the trace calls it.
+     *
+     * @param feed the supply
+     * @param down whether the pressure is at or above the opening pressure of the bypass
+     * @param anyValveOpen whether a relief valve is open
+     */
+    abstract Trace.Regime reported(SupplyBoundary feed, boolean down, boolean anyValveOpen);
+
+    /** Whether water from the supply keeps up a flow through the tank. */
+    boolean feeds() {
+        return this == HELD || this == FILLING;
+    }
+
+    private static Trace.Regime closed(boolean anyValveOpen) {
+        return anyValveOpen ? Trace.Regime.RELIEVING : Trace.Regime.SEALED;
+    }
+}
