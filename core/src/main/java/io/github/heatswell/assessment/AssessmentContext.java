@@ -6,6 +6,7 @@ import io.github.heatswell.system.Element;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
@@ -50,7 +51,7 @@ final class AssessmentContext {
 
     /** Whether nobody knows the charge of the vessel, so that the value of the house only stands in its place. */
     boolean prechargeIsUnknown() {
-        return doubts.has(Input.PRECHARGE);
+        return doubts.has(NamedValue.PRECHARGE);
     }
 
     /** The highest pressure the supply stands at in a day, behind a reducing valve if there is one. */
@@ -117,10 +118,10 @@ final class AssessmentContext {
     }
 
     /** The values on which that limit rests: the tank's working pressure only where no relief valve works. */
-    Set<Input> limitInputs() {
+    Set<NamedValue> limitInputs() {
         return firstRelief().isPresent()
-                ? Set.of(Input.SET_PRESSURE)
-                : Set.of(Input.SET_PRESSURE, Input.WORKING_PRESSURE);
+                ? Set.of(NamedValue.SET_PRESSURE)
+                : Set.of(NamedValue.SET_PRESSURE, NamedValue.WORKING_PRESSURE);
     }
 
     /** What happens at that pressure, with a place for it. */

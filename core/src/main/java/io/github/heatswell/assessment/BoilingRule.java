@@ -50,7 +50,7 @@ final class BoilingRule implements Rule {
 
     private static Found flashes(AssessmentContext subject, double hottest, double open) {
         return Finding.draft("water-hotter-than-boiling", Severity.HAZARD)
-                .rests(Input.HEAT)
+                .rests(Deciding.HEAT)
                 .says(
                         "The water reaches {}. Above {} it flashes to steam where it escapes, and all at once if the tank fails.",
                         temperature(hottest),
@@ -65,7 +65,7 @@ final class BoilingRule implements Rule {
 
     private static Found near(double hottest, double boils, double gauge) {
         return Finding.draft("boiling-margin-small", Severity.CAUTION)
-                .rests(Input.HEAT)
+                .rests(Deciding.HEAT)
                 .says(
                         "The hottest water, {}, is only {} below the {} at which it boils under the lowest pressure of {}.",
                         temperature(hottest),

@@ -2,6 +2,7 @@ package io.github.heatswell.assessment;
 
 import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.NamedValue;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -79,7 +80,7 @@ public final class Doubts {
         }
 
         private String name() {
-            return nameOf(field).orElse(field);
+            return NamedValue.of(field).map(NamedValue::words).orElse(field);
         }
 
         /** The value as a sentence names it: {@code the supply pressure, taken as 4.25 bar (3 bar to 5.5 bar)}. */
@@ -92,16 +93,6 @@ public final class Doubts {
                     ? known
                     : known.then(" (").then(range.get()).then(")");
         }
-    }
-
-    /**
-     * What sentences call a value of a description.
-     *
-     * @param field the field, such as {@code relief[0].opens}
-     * @return such as {@code the set pressure of a relief valve}; empty if no finding rests on it
-     */
-    public static Optional<String> nameOf(String field) {
-        return Input.of(field).map(input -> input.words);
     }
 
     /** Everything is known. */
@@ -134,7 +125,7 @@ public final class Doubts {
     public static Doubts of(List<Doubt> all, Function<Map<String, String>, Optional<HotWaterSystem>> houses) {
         return new Doubts(
                 Objects.requireNonNull(all, "all").stream()
-                        .filter(doubt -> Input.of(doubt.field()).isPresent())
+                        .filter(doubt -> NamedValue.of(doubt.field()).isPresent())
                         .toList(),
                 Objects.requireNonNull(houses, "houses"));
     }
@@ -177,7 +168,7 @@ public final class Doubts {
      */
     public Statement caveat() {
         List<Doubt> deciding =
-                of(Input.DECIDING).filter(doubt -> doubt.range().isPresent()).toList();
+                of(Deciding.ANSWER).filter(doubt -> doubt.range().isPresent()).toList();
         return deciding.size() > MAX_NAMED
                 ? AS_TAKEN
                 : deciding.isEmpty()
@@ -190,14 +181,14 @@ public final class Doubts {
                                                 .toList()));
     }
 
-    boolean has(Input input) {
-        return of(Set.of(input)).findAny().isPresent();
+    boolean has(NamedValue value) {
+        return of(Set.of(value)).findAny().isPresent();
     }
 
-    private Stream<Doubt> of(Set<Input> inputs) {
+    private Stream<Doubt> of(Set<NamedValue> values) {
         return all.stream()
                 .filter(doubt ->
-                        Input.of(doubt.field()).filter(inputs::contains).isPresent());
+                        NamedValue.of(doubt.field()).filter(values::contains).isPresent());
     }
 
     /** A finding as it stands once what it rests on has been looked at. */
@@ -212,8 +203,9 @@ public final class Doubts {
                 .then(list(doubts))
                 .then(".");
         boolean decided = doubts.stream()
-                .noneMatch(
-                        doubt -> Input.of(doubt.field()).filter(Input::decides).isPresent());
+                .noneMatch(doubt -> NamedValue.of(doubt.field())
+                        .filter(Doubts::isAnotherHouse)
+                        .isPresent());
         boolean fault = finding.severity() == Severity.FAULT;
         boolean open = (found.compared() && finding.severity().compareTo(Severity.FAULT) <= 0 || !decided && fault)
                 && !holdsThroughout(finding, doubts);
@@ -232,10 +224,15 @@ public final class Doubts {
         return Statement.joined("; ", doubts.stream().map(Doubt::words).toList());
     }
 
+    /** Another house, not another number: whatever a run shows, it stays open with these. */
+    private static boolean isAnotherHouse(NamedValue value) {
+        return value == NamedValue.ARRANGEMENT || value == NamedValue.VESSEL;
+    }
+
     private static String checks(List<Doubt> doubts) {
         Set<String> checks = doubts.stream()
-                .flatMap(doubt -> Input.of(doubt.field()).stream())
-                .map(input -> input.check)
+                .flatMap(doubt -> NamedValue.of(doubt.field()).stream())
+                .map(NamedValue::check)
                 .collect(Collectors.toCollection(LinkedHashSet::new));
         return String.join(". ", checks) + ".";
     }

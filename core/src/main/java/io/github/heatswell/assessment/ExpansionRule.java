@@ -4,6 +4,7 @@ import static io.github.heatswell.assessment.Measure.gauge;
 
 import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.Supply;
 import java.util.function.Consumer;
@@ -47,7 +48,7 @@ final class ExpansionRule implements Rule {
     private static Found goesBack(AssessmentContext subject) {
         if (subject.house.supply().arrangement() == Supply.Arrangement.DIRECT) {
             return Finding.draft("expansion-returns-to-street", Severity.NOTE)
-                    .compares(Input.ARRANGEMENT, Input.VESSEL, Input.SUPPLY, Input.BYPASS)
+                    .compares(NamedValue.ARRANGEMENT, NamedValue.VESSEL, NamedValue.SUPPLY, NamedValue.BYPASS)
                     .compares(subject.limitInputs())
                     .says("The expansion goes back to the mains through the open connection.")
                     .advises(
@@ -58,7 +59,7 @@ final class ExpansionRule implements Rule {
         }
         boolean vessel = subject.soundVessel().isPresent();
         Finding.Draft draft = Finding.draft("expansion-returns-to-street", vessel ? Severity.NOTE : Severity.CAUTION)
-                .compares(Input.ARRANGEMENT, Input.VESSEL, Input.SUPPLY, Input.BYPASS)
+                .compares(NamedValue.ARRANGEMENT, NamedValue.VESSEL, NamedValue.SUPPLY, NamedValue.BYPASS)
                 .compares(subject.limitInputs())
                 .says(
                         "The bypass of the reducing valve opens at {} and lets the expansion back to the mains, before "
@@ -83,7 +84,7 @@ final class ExpansionRule implements Rule {
         boolean check = subject.house.supply().arrangement() == Supply.Arrangement.CHECK_VALVE;
         boolean may = subject.mayDischargeExpansion();
         Finding.Draft draft = Finding.draft("expansion-control-missing", may ? Severity.CAUTION : Severity.FAULT)
-                .rests(Input.STATIC, Input.VESSEL)
+                .rests(Deciding.STATIC, NamedValue.VESSEL)
                 .rests(subject.limitInputs())
                 .unless("relief-valve-controls-expansion")
                 .asks(ASK);
@@ -127,7 +128,7 @@ final class ExpansionRule implements Rule {
         double setPressure = subject.bypassOpens().orElseThrow();
         boolean may = subject.mayDischargeExpansion();
         Finding.Draft draft = Finding.draft("bypass-opens-too-late", may ? Severity.CAUTION : Severity.FAULT)
-                .compares(Input.ARRANGEMENT, Input.VESSEL, Input.SUPPLY, Input.BYPASS)
+                .compares(NamedValue.ARRANGEMENT, NamedValue.VESSEL, NamedValue.SUPPLY, NamedValue.BYPASS)
                 .compares(subject.limitInputs())
                 .says(
                         "The bypass of the reducing valve opens only at {}, because the mains stands that high; before that, "
@@ -148,14 +149,14 @@ final class ExpansionRule implements Rule {
         return switch (vessel.condition()) {
             case ISOLATED ->
                 Finding.draft("vessel-isolated", Severity.FAULT)
-                        .rests(Input.VESSEL_VOLUME)
+                        .rests(NamedValue.VESSEL_VOLUME)
                         .says("The isolating valve of the {} vessel is closed, so it takes no water.", size)
                         .advises(
                                 "With the heater off and the water cool, open the valve and secure it in that position.")
                         .by(Codes.EXPANSION_CONTROL);
             case UPSTREAM_OF_CHECK ->
                 Finding.draft("vessel-upstream-of-check", Severity.FAULT)
-                        .rests(Input.VESSEL_VOLUME)
+                        .rests(NamedValue.VESSEL_VOLUME)
                         .says(
                                 "The {} vessel sits on the mains side of the supply valve, where no expansion reaches it.",
                                 size)
@@ -164,7 +165,7 @@ final class ExpansionRule implements Rule {
                         .by(Codes.EXPANSION_CONTROL);
             default ->
                 Finding.draft("vessel-waterlogged", Severity.FAULT)
-                        .rests(Input.VESSEL_VOLUME)
+                        .rests(NamedValue.VESSEL_VOLUME)
                         .says("The {} vessel has lost its gas and is full of water, so it takes no more.", size)
                         .advisesWork("Have the vessel replaced; a diaphragm that has failed cannot be charged again.")
                         .by(Codes.DESCRIPTION);

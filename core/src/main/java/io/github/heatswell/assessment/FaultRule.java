@@ -3,6 +3,7 @@ package io.github.heatswell.assessment;
 import static io.github.heatswell.assessment.Measure.gauge;
 
 import io.github.heatswell.assessment.Finding.Severity;
+import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefValve;
 import java.util.function.Consumer;
 
@@ -50,7 +51,7 @@ final class FaultRule implements Rule {
                         .by(Codes.DESCRIPTION));
             case LEAKING_SEAT ->
                 found.accept(Finding.draft("relief-valve-seat-leaks", Severity.FAULT)
-                        .rests(Input.SET_PRESSURE)
+                        .rests(NamedValue.SET_PRESSURE)
                         .says(
                                 "The seat of " + Rule.quoted(valve.name())
                                         + " leaks from {} on, long before the valve opens at {}.",

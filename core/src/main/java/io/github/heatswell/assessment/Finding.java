@@ -1,6 +1,7 @@
 package io.github.heatswell.assessment;
 
 import io.github.heatswell.citation.Citation;
+import io.github.heatswell.system.NamedValue;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
@@ -123,7 +124,7 @@ public record Finding(
         private Measure limit;
         private Statement advice;
         private Statement ask;
-        private final Set<Input> inputs = EnumSet.noneOf(Input.class);
+        private final Set<NamedValue> inputs = EnumSet.noneOf(NamedValue.class);
         private boolean compared;
         private final Set<String> impliedBy = new TreeSet<>();
         private final Set<String> opposedBy = new TreeSet<>();
@@ -134,23 +135,23 @@ public record Finding(
         }
 
         /** The values without which the finding, or its numbers, would be another. */
-        Draft rests(Collection<Input> some, Input... more) {
+        Draft rests(Collection<NamedValue> some, NamedValue... more) {
             inputs.addAll(some);
             return rests(more);
         }
 
-        Draft rests(Input... some) {
+        Draft rests(NamedValue... some) {
             inputs.addAll(List.of(some));
             return this;
         }
 
         /** The same for a finding that only compares them: it is open as long as one of them is not known. */
-        Draft compares(Collection<Input> some, Input... more) {
+        Draft compares(Collection<NamedValue> some, NamedValue... more) {
             compared = true;
             return rests(some, more);
         }
 
-        Draft compares(Input... some) {
+        Draft compares(NamedValue... some) {
             compared = true;
             return rests(some);
         }

@@ -12,9 +12,6 @@ import java.util.Optional;
 /** Findings of a house or a run, by every rule. */
 public final class Findings {
 
-    /** The charge of the vessel, as something that may not be known. */
-    public static final String PRECHARGE = "vessel.precharge";
-
     /** All rules, in the order in which findings of the same severity are listed. */
     private static final List<Rule> RULES = List.of(
             new HazardRule(),

@@ -1,5 +1,6 @@
 package io.github.heatswell.assessment;
 
+import io.github.heatswell.system.NamedValue;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -16,7 +17,7 @@ import java.util.stream.IntStream;
  * @param impliedBy the findings that say all it says: it is left out beside one of them, unless that one is open
  * @param opposedBy the findings that demand the opposite of its advice: it is left out beside any of them
  */
-record Found(Finding finding, Set<Input> inputs, boolean compared, Set<String> impliedBy, Set<String> opposedBy) {
+record Found(Finding finding, Set<NamedValue> inputs, boolean compared, Set<String> impliedBy, Set<String> opposedBy) {
 
     Found {
         inputs = Set.copyOf(inputs);

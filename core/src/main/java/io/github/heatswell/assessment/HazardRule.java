@@ -8,6 +8,7 @@ import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.citation.Citation;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.system.NamedValue;
 import java.util.Set;
 import java.util.function.Consumer;
 
@@ -94,7 +95,7 @@ final class HazardRule implements Rule {
             default -> LET_NOTHING_IN;
         };
         return Finding.draft(id, Severity.HAZARD)
-                .rests(id.equals("water-freezes") ? Set.of() : Input.HEAT)
+                .rests(id.equals("water-freezes") ? Set.of() : Deciding.HEAT)
                 .says(happened + " " + event.kind().meaning() + " The run ends there.", measures)
                 .advises(advice)
                 .asks(ASK);
@@ -114,7 +115,7 @@ final class HazardRule implements Rule {
     private static Found cutOut(AssessmentContext subject, Event event) {
         Measure limit = temperature(subject.house.heater().cutOut().orElseThrow());
         return Finding.draft("cut-out-tripped", Severity.FAULT)
-                .rests(Input.CUT_OUT, Input.HEATER_INPUT)
+                .rests(NamedValue.CUT_OUT, NamedValue.HEATER_INPUT)
                 .says(
                         "After {} the cut-out switched the heater off at {}; the thermostat should have done it before.",
                         Measure.time(event.time()),

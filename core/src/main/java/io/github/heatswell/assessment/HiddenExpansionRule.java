@@ -3,6 +3,7 @@ package io.github.heatswell.assessment;
 import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.assessment.Measure.Kind;
 import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.Supply;
 import java.util.function.Consumer;
 
@@ -21,7 +22,7 @@ final class HiddenExpansionRule implements Rule {
         if (supply.arrangement() == Supply.Arrangement.CHECK_VALVE && supply.seatLeakage() > 0) {
             Measure flow = new Measure(Kind.FLOW, supply.seatLeakage());
             found.accept(Finding.draft("check-valve-leaks", Severity.CAUTION)
-                    .rests(Input.ARRANGEMENT)
+                    .rests(NamedValue.ARRANGEMENT)
                     .says(
                             "The supply check valve lets {} back at a difference of one bar, which hides the expansion.",
                             flow)

@@ -5,6 +5,7 @@ import static io.github.heatswell.assessment.Measure.temperature;
 import io.github.heatswell.assessment.Finding.Authority;
 import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.system.Draw;
+import io.github.heatswell.system.NamedValue;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 
@@ -47,7 +48,7 @@ final class MixedWaterRule implements Rule {
 
     private static Found draw(double wanted, double feed) {
         return Finding.draft("mixed-draw-below-feed", Severity.NOTE)
-                .compares(Input.MIXED_TO, Input.COLD)
+                .compares(NamedValue.MIXED_TO, NamedValue.COLD)
                 .says(
                         "A tap is asked for {}, but the cold feed comes at up to {}: no tap can be that cool, and such a"
                                 + " draw takes no hot water.",
@@ -61,7 +62,7 @@ final class MixedWaterRule implements Rule {
 
     private static Found valve(double setting, double feed) {
         return Finding.draft("mixing-valve-below-feed", Severity.NOTE)
-                .compares(Input.MIXED_TO, Input.COLD)
+                .compares(NamedValue.MIXED_TO, NamedValue.COLD)
                 .says(
                         "The mixing valve is set to {}, but the cold feed comes at up to {}: it cannot deliver water that"
                                 + " cool.",

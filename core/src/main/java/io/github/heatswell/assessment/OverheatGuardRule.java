@@ -4,6 +4,7 @@ import static io.github.heatswell.assessment.Measure.gauge;
 import static io.github.heatswell.assessment.Measure.temperature;
 
 import io.github.heatswell.assessment.Finding.Severity;
+import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureUnit;
@@ -71,7 +72,7 @@ final class OverheatGuardRule implements Rule {
 
     private static Found noTemperatureRelief(AssessmentContext subject) {
         Finding.Draft draft =
-                Finding.draft("temperature-relief-missing", Severity.NOTE).rests(Input.SET_TEMPERATURE);
+                Finding.draft("temperature-relief-missing", Severity.NOTE).rests(NamedValue.SET_TEMPERATURE);
         return (subject.house.heater().cutOut().isPresent()
                         ? draft.says(
                                         "Besides the thermostat, the cut-out guards against boiling; no relief valve is described"
@@ -96,7 +97,7 @@ final class OverheatGuardRule implements Rule {
     private static Found aboveWorkingPressure(AssessmentContext subject, ReliefValve valve) {
         Measure limit = gauge(subject.workingPressure());
         return Finding.draft("relief-set-above-tank", Severity.HAZARD)
-                .compares(Input.SET_PRESSURE, Input.WORKING_PRESSURE)
+                .compares(NamedValue.SET_PRESSURE, NamedValue.WORKING_PRESSURE)
                 .says(
                         "No relief valve opens below {} at the tank, which is made for {} only.",
                         gauge(setPressure(subject, valve)),
@@ -112,7 +113,7 @@ final class OverheatGuardRule implements Rule {
 
     private static Found setHigh(ReliefValve valve, Measure set, Measure highest) {
         return Finding.draft("tp-relief-set-high", Severity.FAULT)
-                .compares(Input.SET_PRESSURE, Input.WORKING_PRESSURE)
+                .compares(NamedValue.SET_PRESSURE, NamedValue.WORKING_PRESSURE)
                 .unless("relief-set-above-tank")
                 .says(Rule.quoted(valve.name()) + " is set to {}; {} is the most that suits this tank.", set, highest)
                 .found(set)
@@ -126,7 +127,7 @@ final class OverheatGuardRule implements Rule {
     private static Found hot(ReliefValve valve, Measure opensAt) {
         Measure limit = temperature(MAX_TEMPERATURE);
         return Finding.draft("tp-relief-temperature-high", Severity.FAULT)
-                .compares(Input.SET_TEMPERATURE)
+                .compares(NamedValue.SET_TEMPERATURE)
                 .says(Rule.quoted(valve.name()) + " opens only at {}, above the {} at which it should.", opensAt, limit)
                 .found(opensAt)
                 .limit(limit)
@@ -139,7 +140,7 @@ final class OverheatGuardRule implements Rule {
         Measure rated = new Measure(Measure.Kind.POWER, valve.ratedInput().orElseThrow());
         Measure input = new Measure(Measure.Kind.POWER, subject.heatInput());
         return Finding.draft("tp-relief-rating-low", Severity.HAZARD)
-                .compares(Input.RATED_INPUT, Input.HEATER_INPUT)
+                .compares(NamedValue.RATED_INPUT, NamedValue.HEATER_INPUT)
                 .says(
                         Rule.quoted(valve.name()) + " is certified for heaters of up to {}, and this one takes in {}.",
                         rated,

@@ -5,6 +5,7 @@ import static io.github.heatswell.assessment.Measure.gauge;
 import io.github.heatswell.assessment.Finding.Authority;
 import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.Pressure;
 import java.util.Optional;
@@ -55,7 +56,7 @@ final class PeakRule implements Rule {
         Measure limit = gauge(subject.workingPressure());
         boolean far = peak > (1 + OVERPRESSURE) * subject.workingPressure() + SAME;
         return Finding.draft("working-pressure-exceeded", far ? Severity.HAZARD : Severity.FAULT)
-                .rests(Input.CUSHIONED, Input.WORKING_PRESSURE)
+                .rests(Deciding.CUSHIONED, NamedValue.WORKING_PRESSURE)
                 .unless("test-pressure-reached")
                 .says("The pressure reaches {}, above the tank's working pressure of {}.", gauge(peak), limit)
                 .found(gauge(peak))
@@ -70,7 +71,7 @@ final class PeakRule implements Rule {
     private static Found aboveRating(AssessmentContext subject, ExpansionVessel vessel, Pressure rating, double here) {
         Measure limit = gauge(rating, subject.atmosphere);
         return Finding.draft("vessel-rating-exceeded", Severity.FAULT)
-                .rests(Input.CUSHIONED, Input.VESSEL_RATING)
+                .rests(Deciding.CUSHIONED, NamedValue.VESSEL_RATING)
                 .says(
                         "The pressure at the {} vessel reaches {}, above the {} it is made for.",
                         Measure.volume(vessel.volume()),
@@ -84,7 +85,7 @@ final class PeakRule implements Rule {
 
     private static Found aboveCode(AssessmentContext subject, double peak) {
         Finding.Draft draft = Finding.draft("peak-above-code-limit", Severity.CAUTION)
-                .rests(Input.CUSHIONED)
+                .rests(Deciding.CUSHIONED)
                 .unless(
                         "vessel-isolated",
                         "vessel-waterlogged",
@@ -114,7 +115,7 @@ final class PeakRule implements Rule {
             return Optional.empty();
         }
         Finding.Draft draft = Finding.draft("peak-near-relief", Severity.CAUTION)
-                .rests(Input.CUSHIONED, Input.SET_PRESSURE, Input.RESEAT_PRESSURE)
+                .rests(Deciding.CUSHIONED, NamedValue.SET_PRESSURE, NamedValue.RESEAT_PRESSURE)
                 .unless(
                         "vessel-bottomed-out",
                         "vessel-too-small",

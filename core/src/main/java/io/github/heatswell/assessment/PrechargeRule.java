@@ -5,6 +5,7 @@ import static io.github.heatswell.assessment.Measure.gauge;
 import io.github.heatswell.assessment.Finding.Authority;
 import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.NamedValue;
 import java.util.function.Consumer;
 
 /**
@@ -98,7 +99,7 @@ final class PrechargeRule implements Rule {
     private static Found outOfReach(AssessmentContext subject, ExpansionVessel vessel) {
         Measure supply = gauge(subject.lowestStatic());
         Finding.Draft draft =
-                Finding.draft("vessel-above-supply", Severity.FAULT).compares(Input.STATIC);
+                Finding.draft("vessel-above-supply", Severity.FAULT).compares(Deciding.STATIC);
         draft = vessel.height() > CLEARLY_ABOVE
                 ? draft.says(
                         "The supply, {} at the drain cock, hardly reaches the vessel {} above it: no precharge can be matched"
@@ -207,7 +208,7 @@ final class PrechargeRule implements Rule {
 
     private static Finding.Draft draft(String id, double off) {
         return Finding.draft(id, off > FAR_OFF + SAME ? Severity.FAULT : Severity.CAUTION)
-                .compares(Input.STATIC, Input.ACCEPTANCE);
+                .compares(Deciding.STATIC, NamedValue.ACCEPTANCE);
     }
 
     private static String note(AssessmentContext subject, ExpansionVessel vessel) {

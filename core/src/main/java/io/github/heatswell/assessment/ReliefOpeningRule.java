@@ -5,6 +5,7 @@ import static io.github.heatswell.assessment.Measure.gauge;
 import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.function.Consumer;
@@ -31,7 +32,7 @@ final class ReliefOpeningRule implements Rule {
     private static Found byTemperature(AssessmentContext subject, ReliefValve valve) {
         Measure limit = Measure.temperature(valve.setTemperature().orElseThrow());
         return Finding.draft("relief-valve-opened-by-heat", Severity.HAZARD)
-                .rests(Input.SET_TEMPERATURE, Input.HEATER_INPUT)
+                .rests(NamedValue.SET_TEMPERATURE, NamedValue.HEATER_INPUT)
                 .says(
                         Rule.quoted(valve.name())
                                 + " opened because the water had reached {}, where it is the last guard.",
@@ -48,7 +49,7 @@ final class ReliefOpeningRule implements Rule {
         Measure set = gauge(valve.setPressure(), subject.atmosphere);
         boolean may = subject.mayDischargeExpansion(valve);
         Finding.Draft draft = Finding.draft("relief-valve-controls-expansion", may ? Severity.CAUTION : Severity.FAULT)
-                .rests(Input.HEAT_UP)
+                .rests(Deciding.HEAT_UP)
                 .unless("vessel-isolated", "vessel-waterlogged", "vessel-upstream-of-check", "bypass-opens-too-late")
                 .says(
                         Rule.quoted(valve.name()) + ", set to {}, opened " + often(times, openings)

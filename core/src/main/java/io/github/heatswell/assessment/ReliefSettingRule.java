@@ -3,6 +3,7 @@ package io.github.heatswell.assessment;
 import static io.github.heatswell.assessment.Measure.gauge;
 
 import io.github.heatswell.assessment.Finding.Severity;
+import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import java.util.function.Consumer;
@@ -36,7 +37,7 @@ final class ReliefSettingRule implements Rule {
 
     private static Found runs(ReliefValve valve, Measure supply, Measure set) {
         return Finding.draft("supply-opens-relief-valve", Severity.FAULT)
-                .compares(Input.STATIC, Input.SET_PRESSURE)
+                .compares(Deciding.STATIC, NamedValue.SET_PRESSURE)
                 .says(
                         "The supply stands at up to {} at " + Rule.quoted(valve.name())
                                 + ", which opens at {}: it runs without any" + " heating.",
@@ -52,7 +53,7 @@ final class ReliefSettingRule implements Rule {
 
     private static Found keepsRunning(ReliefValve valve, Measure supply, Measure reseatPressure) {
         return Finding.draft("relief-reseats-below-supply", Severity.FAULT)
-                .compares(Input.STATIC, Input.SET_PRESSURE, Input.RESEAT_PRESSURE)
+                .compares(Deciding.STATIC, NamedValue.SET_PRESSURE, NamedValue.RESEAT_PRESSURE)
                 .says(
                         "Once open, " + Rule.quoted(valve.name())
                                 + " reseats at {}, but the supply pressure there reaches {}: it then"
@@ -69,7 +70,7 @@ final class ReliefSettingRule implements Rule {
 
     private static Found close(ReliefValve valve, Measure supply, Measure set, Measure limit) {
         return Finding.draft("supply-near-relief-set", Severity.CAUTION)
-                .compares(Input.STATIC, Input.SET_PRESSURE)
+                .compares(Deciding.STATIC, NamedValue.SET_PRESSURE)
                 .says(
                         "The supply stands at up to {} at " + Rule.quoted(valve.name())
                                 + ", which opens at {}: above {} too little is left for the water to expand into.",

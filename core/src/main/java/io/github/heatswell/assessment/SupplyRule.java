@@ -37,7 +37,7 @@ final class SupplyRule implements Rule {
 
     private static Found hardlyAny(double high) {
         return Finding.draft("static-pressure-low", Severity.CAUTION)
-                .compares(Input.STATIC)
+                .compares(Deciding.STATIC)
                 .says("The supply stands at {} at most: hardly any water would run from a tap.", gauge(high))
                 .found(gauge(high))
                 .limit(gauge(HARDLY_ANY))
@@ -50,7 +50,7 @@ final class SupplyRule implements Rule {
     private static Found tooHigh(AssessmentContext subject, double high) {
         boolean reduced = subject.house.supply().reducingValve().isPresent();
         Finding.Draft draft = Finding.draft("static-pressure-high", Severity.FAULT)
-                .compares(Input.STATIC)
+                .compares(Deciding.STATIC)
                 .found(gauge(high))
                 .limit(gauge(CODE_LIMIT))
                 .asks(ASK);
@@ -73,7 +73,7 @@ final class SupplyRule implements Rule {
         Measure set = gauge(valve.set(), subject.atmosphere);
         String leaks = "The seat of the reducing valve, set to {}, leaks";
         Finding.Draft draft =
-                Finding.draft("reducing-valve-creeps", Severity.FAULT).rests(Input.STATIC);
+                Finding.draft("reducing-valve-creeps", Severity.FAULT).rests(Deciding.STATIC);
         if (subject.opensAtOnce(high)) {
             draft.says(
                     leaks

@@ -114,7 +114,7 @@ final class VesselSizeRule implements Rule {
     private static Found bottomed(ExpansionVessel vessel) {
         Measure most = volume(vessel.acceptance() * vessel.volume());
         return Finding.draft("vessel-bottomed-out", Severity.FAULT)
-                .rests(Input.CUSHIONED)
+                .rests(Deciding.CUSHIONED)
                 .says(
                         "The {} vessel was full: its diaphragm had reached its end with {} of water behind it.",
                         volume(vessel.volume()),
@@ -127,7 +127,7 @@ final class VesselSizeRule implements Rule {
 
     private static Found tooSmall(AssessmentContext subject, ExpansionVessel vessel) {
         return Finding.draft("vessel-too-small", Severity.FAULT)
-                .compares(Input.CUSHIONED)
+                .compares(Deciding.CUSHIONED)
                 .compares(subject.limitInputs())
                 .says(
                         "The {} vessel could not hold the pressure below the {} at which "
@@ -146,7 +146,7 @@ final class VesselSizeRule implements Rule {
     private static Found estimated(
             AssessmentContext subject, ExpansionVessel vessel, String condition, double needed, double room) {
         return Finding.draft("vessel-too-small", Severity.FAULT)
-                .compares(Input.CUSHIONED)
+                .compares(Deciding.CUSHIONED)
                 .compares(subject.limitInputs())
                 .says(
                         "The {} vessel" + condition + " has room for {} until " + subject.givesWay()

@@ -57,7 +57,7 @@ final class WaterLossRule implements Rule {
                         ? "; begun again and again as this run was, a year comes to {}."
                         : "; begun once a day as this run was, a year comes to {}.";
         String said = "In {} the relief valves discharged {} " + opened;
-        Finding.Draft draft = Finding.draft("relief-water-loss", Severity.NOTE).rests(Input.HEAT_UP);
+        Finding.Draft draft = Finding.draft("relief-water-loss", Severity.NOTE).rests(Deciding.HEAT_UP);
         draft = hazard || subject.overheats()
                 ? draft.says(said + ".", time(run.end()), given)
                 : draft.says(said + repeated, time(run.end()), given, year);

@@ -3,6 +3,7 @@ package io.github.heatswell.assessment;
 import static io.github.heatswell.assessment.Measure.temperature;
 
 import io.github.heatswell.assessment.Finding.Severity;
+import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.units.TemperatureUnit;
 import java.util.Comparator;
 import java.util.List;
@@ -64,7 +65,7 @@ final class WaterTemperatureRule implements Rule {
     private static Found cool(Measure stored, boolean mixed) {
         Measure limit = temperature(STORED);
         return Finding.draft("stored-too-cool", Severity.CAUTION)
-                .compares(Input.SET_POINT, Input.UPPER_SET_POINT, Input.MIXED_TO)
+                .compares(NamedValue.SET_POINT, NamedValue.UPPER_SET_POINT, NamedValue.MIXED_TO)
                 .neverBeside(HEATER_OFF)
                 .says("The water is stored at {}, below the {} that kills legionella.", stored, limit)
                 .found(stored)
@@ -104,7 +105,7 @@ final class WaterTemperatureRule implements Rule {
                 ? "The water gets as hot as {} in the run, and no mixing valve is described"
                 : "The heater is set to {}, and no mixing valve is described";
         return Finding.draft("scald-without-mixing-valve", Severity.CAUTION)
-                .compares(Input.SET_POINT, Input.UPPER_SET_POINT, Input.MIXED_TO)
+                .compares(NamedValue.SET_POINT, NamedValue.UPPER_SET_POINT, NamedValue.MIXED_TO)
                 .says(
                         water + ". " + burns.beside(delivered),
                         temperature(delivered),
@@ -117,7 +118,7 @@ final class WaterTemperatureRule implements Rule {
     private static Found mixedTooHot(double delivered) {
         Burns burns = Burns.nearest(delivered);
         return Finding.draft("mixing-valve-set-high", Severity.CAUTION)
-                .compares(Input.MIXED_TO)
+                .compares(NamedValue.MIXED_TO)
                 .says(
                         "The mixing valve delivers {} to the taps. " + burns.beside(delivered),
                         temperature(delivered),

@@ -2,21 +2,14 @@ package io.github.heatswell.study;
 
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.Supply;
-import io.github.heatswell.system.Tank;
-import io.github.heatswell.units.Pressure;
-import io.github.heatswell.units.PressureUnit;
-import io.github.heatswell.units.RatioUnit;
-import io.github.heatswell.units.TemperatureDifferenceUnit;
-import io.github.heatswell.units.TemperatureUnit;
-import io.github.heatswell.units.VolumeUnit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.function.Predicate;
 
 /** A house some of whose numbers are known only within limits. Immutable. */
 public final class UncertainHouse {
@@ -122,7 +115,7 @@ public final class UncertainHouse {
         HotWaterSystem.Builder house = described.toBuilder();
         int next = 0;
         for (Quantity quantity : deviations.keySet()) {
-            quantity.move(house, values[next++], described);
+            quantity.value.raise(house, values[next++]);
         }
         return house.followSupply().build();
     }
@@ -134,51 +127,31 @@ public final class UncertainHouse {
      */
     public enum Quantity {
         /** The pressure of the mains, by the same at all hours: 0.15 bar. */
-        SUPPLY_PRESSURE("supply pressure", "Pa", 0.15e5, house -> true, Moved::supplyPressure),
+        SUPPLY_PRESSURE(NamedValue.SUPPLY, 0.15e5),
         /** What a reducing valve is set to: 0.15 bar. */
-        REDUCED_PRESSURE("reducing valve's set pressure", "Pa", 0.15e5, Has::reducingValve, Moved::reducedPressure),
+        REDUCED_PRESSURE(NamedValue.REDUCED, 0.15e5),
         /** The temperature of the cold water: 2 K. */
-        SUPPLY_WATER("cold water temperature", "K", 2, house -> true, Moved::supplyWater),
+        SUPPLY_WATER(NamedValue.COLD, 2),
         /** Where thermostats switch off, all by the same: 3 K. */
-        SET_POINT("set point", "K", 3, house -> true, Moved::setPoint),
+        SET_POINT(NamedValue.SET_POINT, 3),
         /** The share of the heater's input that reaches the water: 3 % of it; never above all of it. */
-        RECOVERY_EFFICIENCY("recovery efficiency", "", 0.03, house -> true, Moved::recoveryEfficiency),
+        RECOVERY_EFFICIENCY(NamedValue.RECOVERY_EFFICIENCY, 0.03),
         /** The volume of the tank: 3 % of it. */
-        TANK_VOLUME("tank volume", "", 0.03, house -> true, Moved::tankVolume),
+        TANK_VOLUME(NamedValue.TANK_VOLUME, 0.03),
         /** The precharge of the expansion vessel: 0.1 bar. */
-        PRECHARGE("vessel's precharge", "Pa", 0.1e5, Has::soundVessel, Moved::precharge),
+        PRECHARGE(NamedValue.PRECHARGE, 0.1e5),
         /**
          * The set pressure of all relief valves, with their full-lift and reseat pressures: 3 % of it, their tolerance
          * (common practice, no source).
          */
-        RELIEF_SET(
-                "relief set pressure", "", 0.03, house -> !house.reliefValves().isEmpty(), Moved::reliefSet);
+        RELIEF_SET(NamedValue.SET_PRESSURE, 0.03);
 
-        private final String label;
-        private final String unit;
+        private final NamedValue value;
         private final double expanded;
-        private final Predicate<HotWaterSystem> concerns;
-        private final Change change;
 
-        Quantity(String label, String unit, double expanded, Predicate<HotWaterSystem> concerns, Change change) {
-            this.label = label;
-            this.unit = unit;
+        Quantity(NamedValue value, double expanded) {
+            this.value = value;
             this.expanded = expanded;
-            this.concerns = concerns;
-            this.change = change;
-        }
-
-        /** What a house may have. */
-        private static final class Has {
-            private static boolean reducingValve(HotWaterSystem house) {
-                return house.supply().arrangement() == Supply.Arrangement.REDUCING_VALVE;
-            }
-
-            private static boolean soundVessel(HotWaterSystem house) {
-                return house.vessel()
-                        .filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND)
-                        .isPresent();
-            }
         }
 
         /**
@@ -187,7 +160,7 @@ public final class UncertainHouse {
          * @return the quantity in words
          */
         public String label() {
-            return label;
+            return value.label();
         }
 
         /**
@@ -196,7 +169,7 @@ public final class UncertainHouse {
          * @return Pa or K, or nothing for a deviation that is a share of the described value
          */
         public String unit() {
-            return unit;
+            return value.raisedIn();
         }
 
         /**
@@ -224,80 +197,16 @@ public final class UncertainHouse {
          * @return true if it has
          */
         public boolean concerns(HotWaterSystem house) {
-            return concerns.test(Objects.requireNonNull(house, "house"));
-        }
-
-        /** Moves the number of a house from where it is. */
-        void move(HotWaterSystem.Builder house, double deviation, HotWaterSystem described) {
-            change.by(house, deviation, described);
-        }
-
-        /** How a number of a house is moved from where it is. */
-        @FunctionalInterface
-        private interface Change {
-            void by(HotWaterSystem.Builder house, double deviation, HotWaterSystem described);
-        }
-
-        /** The changes. */
-        private static final class Moved {
-
-            private static void supplyPressure(HotWaterSystem.Builder house, double pascal, HotWaterSystem described) {
-                house.changeSupply(supply -> supply.toBuilder()
-                        .mains(supply.mains().raisedBy(pascal, PressureUnit.PASCAL))
-                        .build());
-            }
-
-            private static void reducedPressure(HotWaterSystem.Builder house, double pascal, HotWaterSystem described) {
-                house.changeSupply(supply -> supply.reducingValve()
-                        .map(valve -> supply.toBuilder()
-                                .reducingValve(valve.toBuilder()
-                                        .set(raised(valve.set(), pascal))
-                                        .build())
-                                .build())
-                        .orElse(supply));
-            }
-
-            private static void supplyWater(HotWaterSystem.Builder house, double kelvin, HotWaterSystem described) {
-                house.changeSupply(supply -> supply.toBuilder()
-                        .water(supply.water().warmerBy(kelvin, TemperatureDifferenceUnit.KELVIN))
-                        .build());
-            }
-
-            private static void setPoint(HotWaterSystem.Builder house, double kelvin, HotWaterSystem described) {
-                house.changeHeater(heater -> heater.withElements(element -> element.toBuilder()
-                        .setPoint(element.setPoint() + kelvin, TemperatureUnit.KELVIN)
-                        .build()));
-            }
-
-            private static void recoveryEfficiency(
-                    HotWaterSystem.Builder house, double share, HotWaterSystem described) {
-                house.changeHeater(heater -> heater.toBuilder()
-                        .recoveryEfficiency(
-                                100 * Math.min(1, heater.recoveryEfficiency() * (1 + share)), RatioUnit.PERCENT)
-                        .build());
-            }
-
-            private static void tankVolume(HotWaterSystem.Builder house, double share, HotWaterSystem described) {
-                Tank tank = described.tank();
-                house.tank(tank.toBuilder()
-                        .volume(VolumeUnit.LITRE.fromSi(tank.volume() * (1 + share)), VolumeUnit.LITRE)
-                        .build());
-            }
-
-            private static void precharge(HotWaterSystem.Builder house, double pascal, HotWaterSystem described) {
-                house.changeVessel(vessel -> vessel.toBuilder()
-                        .precharge(raised(vessel.precharge(), pascal))
-                        .build());
-            }
-
-            private static void reliefSet(HotWaterSystem.Builder house, double share, HotWaterSystem described) {
-                house.changeReliefValves(
-                        valve -> valve.scaled(1 + share, described.site().atmosphere()));
-            }
-
-            private static Pressure raised(Pressure pressure, double pascal) {
-                return new Pressure(pressure.value() + pascal, pressure.reference());
-            }
+            Objects.requireNonNull(house, "house");
+            return switch (this) {
+                case REDUCED_PRESSURE -> house.supply().arrangement() == Supply.Arrangement.REDUCING_VALVE;
+                case PRECHARGE ->
+                    house.vessel()
+                            .filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND)
+                            .isPresent();
+                case RELIEF_SET -> !house.reliefValves().isEmpty();
+                default -> true;
+            };
         }
     }
 }

@@ -242,6 +242,16 @@ public final class HotWaterSystem {
             return supply(change.apply(parts.supply));
         }
 
+        /** Changes the tank set before. */
+        Builder changeTank(UnaryOperator<Tank> change) {
+            return tank(change.apply(parts.tank));
+        }
+
+        /** The pressure of the air at the site set before (Pa). */
+        double atmosphere() {
+            return parts.site.atmosphere();
+        }
+
         /**
          * Changes the heater set before.
          *

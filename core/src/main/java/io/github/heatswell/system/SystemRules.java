@@ -38,7 +38,7 @@ final class SystemRules {
     void check() {
         double test = tank.testPressureAbsolute(atmosphere);
         double mains = mainsLimit(test);
-        system.supply().mains().entries().values().forEach(p -> checkPressure("supply.pressure", p, mains));
+        system.supply().mains().entries().values().forEach(p -> checkPressure(NamedValue.SUPPLY.field(), p, mains));
         system.start().pressure().ifPresent(p -> {
             checkPressure("start.pressure", p, test);
             checkStart(p);
@@ -83,7 +83,7 @@ final class SystemRules {
         requirements.rule(
                 precharge.gauge(atmosphere) > 0
                         && precharge.gauge(atmosphere) <= tank.workingPressure().gauge(atmosphere) * (1 + ROUNDING),
-                "vessel.precharge",
+                NamedValue.PRECHARGE.field(),
                 compared.one() + " must be above ambient pressure and not above the tank's working pressure of "
                         + compared.other());
     }

@@ -9,13 +9,16 @@ import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.NamedValue;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** Unknowns of a scenario: values that were filled in or given as a range. A reading with an accuracy counts as known. */
 final class DoubtsOf {
@@ -27,14 +30,11 @@ final class DoubtsOf {
             Kind.POWER, Measure.Kind.POWER,
             Kind.RATIO, Measure.Kind.SHARE);
 
-    private static final String ARRANGEMENT = "supply.arrangement";
-    private static final String MATERIAL = "tank.material";
-    private static final String ENERGY = "heater.energy";
-    private static final String OPENS_AT = "relief.opens-at";
-    private static final String VESSEL = "vessel";
-
     /** Choices that may be taken because nobody has looked. */
-    static final Set<String> CHOICES = new TreeSet<>(Set.of(ARRANGEMENT, MATERIAL, ENERGY, OPENS_AT, VESSEL));
+    static final Set<String> CHOICES = Arrays.stream(NamedValue.values())
+            .filter(NamedValue::isChoice)
+            .map(NamedValue::field)
+            .collect(Collectors.toCollection(TreeSet::new));
 
     private DoubtsOf() {}
 
@@ -55,7 +55,9 @@ final class DoubtsOf {
                         measured(assumed.field(), assumed.value()),
                         Optional.empty(),
                         usual(assumed.field()))));
-        scenario.notKnown().forEach(field -> all.add(Doubt.ofChoice(field, taken(field, scenario.system()))));
+        scenario.notKnown()
+                .forEach(field ->
+                        all.add(Doubt.ofChoice(field, taken(NamedValue.of(field).orElseThrow(), scenario.system()))));
         return Doubts.of(all, values -> house(scenario, values));
     }
 
@@ -84,8 +86,8 @@ final class DoubtsOf {
     }
 
     /** What a house takes for a choice, as a sentence says it. */
-    private static String taken(String field, HotWaterSystem house) {
-        return switch (field) {
+    private static String taken(NamedValue choice, HotWaterSystem house) {
+        return switch (choice) {
             case ARRANGEMENT ->
                 switch (house.supply().arrangement()) {
                     case CHECK_VALVE -> "a check valve";
@@ -94,7 +96,7 @@ final class DoubtsOf {
                 };
             case ENERGY -> house.heater().energy() == Heater.Energy.GAS ? "gas" : "electricity";
             case VESSEL -> house.vessel().isPresent() ? "present" : "missing";
-            case OPENS_AT ->
+            case SET_TEMPERATURE ->
                 house.reliefValves().stream()
                                 .anyMatch(valve -> valve.setTemperature().isPresent())
                         ? "described"

@@ -1,16 +1,17 @@
 package io.github.heatswell.scenarios.interview;
 
 import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.system.NamedValue;
 import java.util.List;
 
 /** What keeps the pressure down: relief valve and expansion vessel. */
 final class ReliefQuestions {
 
-    static final String OPENS = "relief.opens";
-    static final String OPENS_AT = "relief.opens-at";
+    static final String OPENS = NamedValue.SET_PRESSURE.field();
+    static final String OPENS_AT = NamedValue.SET_TEMPERATURE.field();
     static final String PRESENT = "vessel.present";
-    static final String VOLUME = "vessel.volume";
-    static final String PRECHARGE = "vessel.precharge";
+    static final String VOLUME = NamedValue.VESSEL_VOLUME.field();
+    static final String PRECHARGE = NamedValue.PRECHARGE.field();
 
     private ReliefQuestions() {}
 

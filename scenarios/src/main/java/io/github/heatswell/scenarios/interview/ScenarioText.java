@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.interview;
 
 import io.github.heatswell.scenarios.wording.Wrapped;
+import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 import java.util.Map;
@@ -13,11 +14,11 @@ final class ScenarioText {
     private static final String INDENT = "  ";
     /** By the question, the choice of the file that is only taken while it is not answered. */
     private static final Map<String, String> NOT_KNOWN = new TreeMap<>(Map.of(
-            SupplyQuestions.ARRANGEMENT, "supply.arrangement",
-            TankQuestions.MATERIAL, "tank.material",
-            TankQuestions.ENERGY, "heater.energy",
-            ReliefQuestions.OPENS_AT, "relief.opens-at",
-            ReliefQuestions.PRESENT, "vessel"));
+            SupplyQuestions.ARRANGEMENT, NamedValue.ARRANGEMENT.field(),
+            TankQuestions.MATERIAL, NamedValue.MATERIAL.field(),
+            TankQuestions.ENERGY, NamedValue.ENERGY.field(),
+            ReliefQuestions.OPENS_AT, NamedValue.SET_TEMPERATURE.field(),
+            ReliefQuestions.PRESENT, NamedValue.VESSEL.field()));
 
     private static final List<String> SECTIONS = List.of("supply", "tank", "heater", "relief", "vessel");
 

@@ -1,17 +1,18 @@
 package io.github.heatswell.scenarios.interview;
 
 import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.system.NamedValue;
 import java.util.List;
 
 /** What the house is called, and its cold feed. */
 final class SupplyQuestions {
 
     static final String TITLE = "title";
-    static final String ARRANGEMENT = "supply.arrangement";
-    static final String PRESSURE = "supply.pressure";
+    static final String ARRANGEMENT = NamedValue.ARRANGEMENT.field();
+    static final String PRESSURE = NamedValue.SUPPLY.field();
     static final String NIGHT = "supply.night";
-    static final String REDUCED = "supply.reducing-valve.set";
-    static final String WATER = "supply.water";
+    static final String REDUCED = NamedValue.REDUCED.field();
+    static final String WATER = NamedValue.COLD.field();
 
     /** What the house is called if its owner does not say. */
     static final String USUAL_TITLE = "My house";

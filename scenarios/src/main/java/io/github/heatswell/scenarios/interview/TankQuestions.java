@@ -1,17 +1,18 @@
 package io.github.heatswell.scenarios.interview;
 
 import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.system.NamedValue;
 import java.util.List;
 
 /** The tank and what heats it. */
 final class TankQuestions {
 
-    static final String VOLUME = "tank.volume";
-    static final String MATERIAL = "tank.material";
-    static final String WORKING_PRESSURE = "tank.working-pressure";
-    static final String ENERGY = "heater.energy";
-    static final String INPUT = "heater.input";
-    static final String SET_POINT = "heater.set-point";
+    static final String VOLUME = NamedValue.TANK_VOLUME.field();
+    static final String MATERIAL = NamedValue.MATERIAL.field();
+    static final String WORKING_PRESSURE = NamedValue.WORKING_PRESSURE.field();
+    static final String ENERGY = NamedValue.ENERGY.field();
+    static final String INPUT = NamedValue.HEATER_INPUT.field();
+    static final String SET_POINT = NamedValue.SET_POINT.field();
 
     private TankQuestions() {}
 

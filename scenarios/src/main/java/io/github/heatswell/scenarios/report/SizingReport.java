@@ -16,6 +16,7 @@ import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
@@ -198,7 +199,7 @@ public final class SizingReport {
     /** How much of the supply pressure nobody has measured. */
     private String lockUp(QuantityFormat shown) {
         return answer.scenario().assumptions().stream()
-                        .anyMatch(assumed -> assumed.field().equals("supply.reducing-valve.lock-up-rise"))
+                        .anyMatch(assumed -> assumed.field().equals(NamedValue.LOCK_UP.field()))
                 ? answer.scenario()
                         .system()
                         .supply()

@@ -1,6 +1,5 @@
 package io.github.heatswell.scenarios.spread;
 
-import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.UncertainField;
 import io.github.heatswell.study.Distribution;
@@ -9,6 +8,7 @@ import io.github.heatswell.study.Study;
 import io.github.heatswell.study.UncertainHouse;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
@@ -170,8 +170,6 @@ public record VariedHouse(List<Input> inputs, boolean usual, Function<double[], 
         private static final Map<String, String> PARTS = Map.of(
                 "piping", "pipe", "relief", "relief valve", "draws", "draw", "leaks", "leak", "upper", "upper element");
 
-        private static final Pattern UNREAD_PLATE = Pattern.compile("relief\\[\\d+]\\.opens|tank\\.working-pressure");
-
         /**
          * Checks that everything is there.
          *
@@ -188,7 +186,9 @@ public record VariedHouse(List<Input> inputs, boolean usual, Function<double[], 
         /** Whether the pressure on the plate of a relief valve or of the tank is not known. */
         private boolean isUnreadPlate() {
             return input.distribution().onlyLimitsKnown()
-                    && UNREAD_PLATE.matcher(name()).matches();
+                    && NamedValue.of(name())
+                            .filter(NamedValue::isPressureOnPlate)
+                            .isPresent();
         }
 
         /**
@@ -204,8 +204,11 @@ public record VariedHouse(List<Input> inputs, boolean usual, Function<double[], 
             String number = path.group(2) == null ? "" : " " + (Integer.parseInt(path.group(2)) + 1);
             String section =
                     path.group(1).substring(path.group(1).lastIndexOf('.') + 1).replace('-', ' ');
-            return Doubts.nameOf(name())
-                    .map(words -> words.replaceFirst("^the ", "").replace("a relief valve", "relief valve") + number)
+            return NamedValue.of(name())
+                    .map(value -> number.isEmpty()
+                            ? value.label()
+                            : value.words().replaceFirst("^the ", "").replace("a relief valve", "relief valve")
+                                    + number)
                     .orElse(path.group(3).replace('-', ' ') + " of " + PARTS.getOrDefault(section, section) + number);
         }
 

@@ -1,0 +1,41 @@
+package io.github.heatswell.system;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Regression: the values of a house have one name each, wherever they stand in a file. */
+class NamedValueTest {
+
+    @Test
+    void aFieldIsFoundWhereverItStands() {
+        assertEquals(Optional.of(NamedValue.SET_PRESSURE), NamedValue.of("relief[12].opens"));
+        assertEquals(Optional.of(NamedValue.SUPPLY), NamedValue.of("supply.pressure.pressure"));
+        assertEquals(Optional.of(NamedValue.COLD), NamedValue.of("supply.water.coldest"));
+        assertEquals(Optional.empty(), NamedValue.of("supply.waterworks"));
+        assertEquals(Optional.empty(), NamedValue.of("tank"));
+    }
+
+    @Test
+    void noTwoHaveOneName() {
+        List<NamedValue> all = List.of(NamedValue.values());
+        assertEquals(all.size(), all.stream().map(NamedValue::field).distinct().count());
+        assertEquals(all.size(), all.stream().map(NamedValue::words).distinct().count());
+        assertEquals(all.size(), all.stream().map(NamedValue::label).distinct().count());
+        assertEquals("tank volume", NamedValue.TANK_VOLUME.label());
+        assertEquals("rating of the vessel", NamedValue.VESSEL_RATING.label());
+    }
+
+    @Test
+    void aChoiceIsNeverMoreOrLess() {
+        HotWaterSystem.Builder house = HotWaterSystem.builder();
+        Arrays.stream(NamedValue.values()).filter(NamedValue::isChoice).forEach(choice -> {
+            assertThrows(IllegalArgumentException.class, choice::raisedIn);
+            assertThrows(IllegalArgumentException.class, () -> choice.raise(house, 0.1));
+        });
+    }
+}
