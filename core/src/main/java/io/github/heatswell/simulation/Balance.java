@@ -2,6 +2,7 @@ package io.github.heatswell.simulation;
 
 import io.github.heatswell.water.LiquidWater;
 import java.util.Arrays;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Mass and energy balances: rates of change of the state for given modes.
@@ -14,14 +15,14 @@ import java.util.Arrays;
  * </pre>
  *
  * with its mass stiffness S_b and its source s_b. Water that flows back out of the tank carries its own enthalpy and
- * cools to branch temperature on the way. The {@link PressureRegime} determines which unknown the last equation is solved
- * for.
+ * cools to branch temperature on the way. The {@link PressureRegime} determines which unknown the last equation is
+ * solved for; {@link PressureResponse} judges how the pressure responds to the flows found.
  *
  * <p>Holds working memory: one instance for one run, not thread-safe.
  */
 final class Balance {
 
-    /** Temperature step (K) of the difference quotient for how flows change during heating, */
+    /** Temperature step (K) of the difference quotient for how an equilibrium drifts, */
     private static final double PROBE = 1e-3;
     /** its equivalent per pascal of the mains (K/Pa), */
     private static final double PROBE_PER_PASCAL = 1e-4;
@@ -33,16 +34,6 @@ final class Balance {
      */
     private static final double RETURN_TIME = 600;
 
-    /** The same for the outlet of a reducing valve, where a pressure lag causes an error of the flow. */
-    private static final double OUTLET_RETURN_TIME = 10;
-
-    /** Droop below this (Pa) is neglected: the outlet is then taken as steady. */
-    static final double LITTLE_DROOP = 10;
-    /** An equilibrium reached faster than this (s) is treated as settled; a slower one is integrated. */
-    static final double FAST = 5;
-    /** A settled pressure whose equilibrium takes longer than this (s) is integrated again. */
-    static final double SLOW = 2 * FAST;
-
     private static final int MAX_PASSES = 20;
 
     private final CompiledSystem plant;
@@ -51,9 +42,11 @@ final class Balance {
     private final TankColumn column;
     private final ColdBranch branch;
     private final ReliefFlows relief;
+    private final Leaks leaks;
+    private final ReducingValveOutlet outlet;
+    private final PressureResponse response;
     private final Tap tap;
     private final LiquidWater.State cold = new LiquidWater.State();
-    private final LiquidWater.State hot = new LiquidWater.State();
     private final double referenceEnthalpy;
     private final double[] probe;
 
@@ -66,21 +59,14 @@ final class Balance {
     private final double[] lastRates;
     private Conditions conditions;
 
-    private double seatFlow;
-    private double seatSlope;
-    private double leakFlow;
-    private double leakSlope;
     private double drawFlow;
-
     private double pressureRate;
     private double supplyFlow;
     private double reliefFlow;
     private double topFlow;
     private double topGiven;
     private double stiffness;
-    private double slope;
     private double beyond;
-    private double settlingSlope;
 
     Balance(CompiledSystem plant, StateVector vector, LiquidWater water) {
         this.plant = plant;
@@ -89,6 +75,9 @@ final class Balance {
         column = new TankColumn(plant, water);
         branch = new ColdBranch(plant);
         relief = new ReliefFlows(plant);
+        leaks = new Leaks(plant);
+        outlet = new ReducingValveOutlet(plant.feed);
+        response = new PressureResponse(plant.feed, relief, leaks, outlet, this);
         tap = new Tap(water, plant.coldPressure);
         probe = new double[vector.length];
         lastState = new double[vector.length];
@@ -102,16 +91,6 @@ final class Balance {
         conditions = now;
         lastModes = null;
         tap.serve(now.draw());
-    }
-
-    /** Whether any burner or element is on. */
-    boolean isHeating(Modes modes) {
-        for (int i = 0; i < plant.sources.length; i++) {
-            if (modes.isOn(i, plant)) {
-                return true;
-            }
-        }
-        return false;
     }
 
     /** Flow (m3/s) of the open tap, 0 if there is none. */
@@ -146,29 +125,14 @@ final class Balance {
         column.prepare(y, vector, modes);
         branch.prepare(y, modes.diaphragm, cold, conditions.coldRate());
         relief.prepare(p, modes, cold.density(), column.topDensity());
-        prepareSeat(p, y[StateVector.MAINS]);
-        leakFlow = 0;
-        leakSlope = 0;
-        if (plant.leakage > 0 && p > plant.atmosphere) {
-            leakFlow = cold.density() * plant.leakage * Math.sqrt(p - plant.atmosphere);
-            leakSlope = leakFlow / (2 * (p - plant.atmosphere));
-        }
-        drawFlow = tap.isOpen() ? tap.hotFlow(y[StateVector.COLD], column.topTemperature(), column.topDensity()) : 0;
-        slope = relief.slope() + relief.seatLeakageSlope() + leakSlope + seatSlope;
+        leaks.prepare(p, y[StateVector.MAINS], cold.density(), conditions.supplyOpen());
+        drawFlow = tap.hotFlow(y[StateVector.COLD], column.topTemperature(), column.topDensity());
         beyond = 0;
-        settlingSlope = slope
-                + (modes.rule == PressureRegime.FILLING
+        response.prepare(
+                modes.rule == PressureRegime.FILLING
                         ? cold.density() * plant.feed.fillingSlope(p, y[StateVector.MAINS])
                         : 0);
-    }
-
-    private void prepareSeat(double p, double mains) {
-        seatFlow = 0;
-        seatSlope = 0;
-        if (plant.feed.leaks() && conditions.supplyOpen()) {
-            seatFlow = cold.density() * plant.feed.throughSeat(p, mains);
-            seatSlope = cold.density() * plant.feed.seatSlope(p, mains);
-        }
+        outlet.prepare(cold.density(), response.slope());
     }
 
     /** Cold water keeps one pressure and one temperature for most of a day, so its properties are cached. */
@@ -180,22 +144,14 @@ final class Balance {
         }
     }
 
-    /**
-     * Mass flow (kg/s) to the taps in a state, without the balance as a whole.
-     *
-     * @param y the state
-     */
+    /** Mass flow (kg/s) to the taps in a state, without the balance as a whole. */
     double drawFlow(double[] y) {
-        if (!tap.isOpen()) {
-            return 0;
-        }
-        water.evaluate(y[vector.highest], y[StateVector.PRESSURE], hot);
-        return tap.hotFlow(y[StateVector.COLD], hot.temperature(), hot.density());
+        return tap.hotFlowAt(y[StateVector.COLD], y[vector.highest], y[StateVector.PRESSURE]);
     }
 
     /** Leakage out of the branch through holes and closed seats, minus leakage in through the feed's seat (kg/s). */
     private double drain() {
-        return leakFlow + relief.branchSeatLeakage() - seatFlow;
+        return leaks.out() + relief.branchSeatLeakage() - leaks.in();
     }
 
     /** Flow out of the top of the tank apart from open valves (kg/s). */
@@ -205,7 +161,7 @@ final class Balance {
 
     /** The feed holds the pressure, or a reducing valve lets it droop with the flow. */
     void solveAtFeed(double[] y, Modes modes, double[] rates) {
-        if (droops(y)) {
+        if (response.droops(y)) {
             solveDrooping(y, modes, rates);
         } else {
             solveHeld(plant.feed.followsMains(y[StateVector.MAINS]) ? conditions.mainsRate() : 0);
@@ -229,37 +185,35 @@ final class Balance {
         stiffness = branch.stiffness() + inflow.byPressure;
     }
 
-    /**
-     * Outlet pressure is lock-up pressure minus droop times flow, and the flow changes with the tank and the mains, so
-     * the pressure follows {@code lockUp - droop * flow} with a small lag.
-     */
+    /** The pressure follows the outlet of a reducing valve. */
     private void solveDrooping(double[] y, Modes modes, double[] rates) {
         double now = drooped(y);
-        column.fill(0, topFlow, rates, vector.lowest);
         rates[StateVector.MAINS] = conditions.mainsRate();
-        double step = lookAhead(y, rates);
-        prepare(probe, modes);
-        double drift = (drooped(probe) - now) / step;
-        prepare(y, modes);
-        double moving = drift / resistance();
-        double distance = (now - y[StateVector.PRESSURE]) / resistance();
-        // water that the system stores or releases on the way passes the valve as well, so the outlet lags a little
-        double lag = moving * stiffness * plant.feed.droop / cold.density() / resistance();
-        solveHeld(moving + (distance - lag) / OUTLET_RETURN_TIME);
-    }
-
-    /**
-     * Factor (-) by which the outlet falls less with demand, because open relief valves and leaking seats pass less as
-     * the pressure falls.
-     */
-    private double resistance() {
-        return 1 + plant.feed.droop * slope / cold.density();
+        rates[StateVector.GAS] = 0;
+        double drift = drift(now, this::drooped, y, modes, rates);
+        solveHeld(outlet.rate(y[StateVector.PRESSURE], now, drift, stiffness));
     }
 
     /** Pressure (Pa, absolute) at which the feed supplies the demand in steady state. */
     private double drooped(double[] y) {
         solveHeld(0);
-        return plant.feed.standing(y[StateVector.MAINS]) - plant.feed.droop * supplyFlow / cold.density();
+        return outlet.passing(supplyFlow, y[StateVector.MAINS]);
+    }
+
+    /**
+     * How fast an equilibrium changes as temperatures and mains move on, by a difference quotient.
+     *
+     * @param now the equilibrium, just found for the state
+     * @param equilibrium finds it for a state that is prepared
+     * @param rates rates of gas temperature and mains; receives those of the tank
+     */
+    private double drift(double now, ToDoubleFunction<double[]> equilibrium, double[] y, Modes modes, double[] rates) {
+        column.fill(0, topFlow, rates, vector.lowest);
+        double step = lookAhead(y, rates);
+        prepare(probe, modes);
+        double drift = (equilibrium.applyAsDouble(probe) - now) / step;
+        prepare(y, modes);
+        return drift;
     }
 
     /** Advances the probe along the rates of temperatures and mains; returns the time step (s). */
@@ -271,6 +225,7 @@ final class Balance {
         double step = fastest > 0 ? Math.min(PROBE / fastest, MAX_PROBE) : MAX_PROBE;
         System.arraycopy(y, 0, probe, 0, y.length);
         probe[StateVector.MAINS] += step * rates[StateVector.MAINS];
+        probe[StateVector.GAS] += step * rates[StateVector.GAS];
         for (int i = vector.lowest; i <= vector.highest; i++) {
             probe[i] += step * rates[i];
         }
@@ -321,25 +276,19 @@ final class Balance {
     void solveSettled(double[] y, Modes modes, double[] rates) {
         supplyFlow = 0;
         double now = excess(0);
-        column.fill(0, topFlow, rates, vector.lowest);
         rates[StateVector.MAINS] = 0;
-        double step = lookAhead(y, rates);
-        if (plant.hasGasState()) {
-            probe[StateVector.GAS] += step * branch.gasTemperatureRate(y, modes.diaphragm, 0);
-        }
-        prepare(probe, modes);
-        double drift = (excess(0) - now) / step;
-        prepare(y, modes);
+        rates[StateVector.GAS] = branch.gasTemperatureRate(y, modes.diaphragm, 0);
+        double drift = drift(now, ahead -> excess(0), y, modes, rates);
         // where nothing responds to pressure any more, the run is about to leave this rule and must not diverge
         // meanwhile
-        double steep = Math.max(slope, stiffness / SLOW);
-        double follows = (drift + seatSlope * conditions.mainsRate()) / steep;
+        double slope = response.slope();
+        double steep = Math.max(slope, stiffness / PressureResponse.SLOW);
+        double follows = (drift + leaks.inSlope() * conditions.mainsRate()) / steep;
         pressureRate = follows + (now - stiffness * follows) / steep / RETURN_TIME;
         double passed = excess(pressureRate);
         beyond = slope > 0 ? passed / slope : 0;
         reliefFlow = relief.open() + beyond * relief.slope();
-        leakFlow += beyond * leakSlope;
-        seatFlow -= beyond * seatSlope;
+        leaks.shift(beyond);
     }
 
     /**
@@ -347,6 +296,7 @@ final class Balance {
      * their share of the slope.
      */
     private double excess(double rate) {
+        double slope = response.slope();
         double topShare = slope > 0 ? relief.topSlope() / slope : 0;
         topGiven = topDrain() + relief.onTop();
         double excess = 0;
@@ -376,7 +326,7 @@ final class Balance {
         rates[StateVector.LET_IN] = modes.outward ? 0 : fromMains();
         rates[StateVector.RETURNED] = modes.outward ? -fromMains() : 0;
         rates[StateVector.DRAWN] = drawFlow;
-        rates[StateVector.LEAKED] = leakFlow;
+        rates[StateVector.LEAKED] = leaks.out();
         // water no warmer than the feed delivers no heat to a tap
         double leaving = column.passingTop() == 0 ? 0 : column.passingTop() / overTop();
         rates[StateVector.DELIVERED] = drawFlow * Math.max(0, column.topEnthalpy() + leaving - cold.enthalpy());
@@ -391,7 +341,7 @@ final class Balance {
 
     /** Mass flow (kg/s) from the mains, through the supply or its leaking seat, as last evaluated; negative if back. */
     double fromMains() {
-        return supplyFlow + seatFlow;
+        return supplyFlow + leaks.in();
     }
 
     /** Mass flow (kg/s) from the supply as last evaluated; negative if water goes back. */
@@ -420,87 +370,27 @@ final class Balance {
     }
 
     /** Mass flow (kg/s) past the closed seats of relief valves as last evaluated. */
-    private double seatLeakage() {
+    double seatLeakage() {
         return relief.branchSeatLeakage() + relief.topSeatLeakage() + beyond * relief.seatLeakageSlope();
     }
 
-    /** Whether the outlet of a reducing valve is below lock-up pressure, and so follows the flow. */
-    boolean droops(double[] y) {
-        return plant.feed.droop > 0
-                && y[StateVector.PRESSURE] < plant.feed.standing(y[StateVector.MAINS]) - LITTLE_DROOP / 4;
+    /** The water of the tank, as last evaluated. */
+    TankColumn column() {
+        return column;
     }
 
-    /** Droop (Pa) of the reducing valve at the supply flow, as last evaluated. */
-    double droopOfFlow() {
-        return plant.feed.droop * supplyFlow / cold.density() / resistance();
+    /** How the pressure responds to the flows last evaluated. */
+    PressureResponse response() {
+        return response;
     }
 
-    /** Rate (Pa/s) of the pressure relative to the feed's, which may itself change, as last evaluated. */
-    double rateAgainstFeed(double[] y) {
-        double mains = y[StateVector.MAINS];
-        boolean bypassed = y[StateVector.PRESSURE] > plant.feed.standing(mains);
-        boolean moves = bypassed || plant.feed.followsMains(mains);
-        return pressureRate - (moves ? conditions.mainsRate() : 0);
+    /** Rate of pressure (Pa/s) as last evaluated. */
+    double pressureRate() {
+        return pressureRate;
     }
 
-    /** How far (Pa) the pressure is from following the feed, to first order, as last evaluated. */
-    double distanceFromFollowing(double[] y) {
-        return rateAgainstFeed(y) * settlingTime();
-    }
-
-    /** Whether the pressure is this close (Pa) to following the feed and would return to it within seconds. */
-    boolean followsFast(double[] y, double within) {
-        return settlingTime() < FAST && Math.abs(distanceFromFollowing(y)) <= within;
-    }
-
-    /**
-     * Distance (Pa) of the pressure above its equilibrium with the flows, to first order, as last evaluated. Leakage
-     * through the feed's seat varies with the mains.
-     */
-    double distanceFromEquilibrium() {
-        double moves = seatSlope > 0 ? conditions.mainsRate() * seatSlope / slope : 0;
-        return (moves - pressureRate) * settlingTime();
-    }
-
-    /**
-     * How far (Pa) the equilibrium with open valves and leaking seats is above the pressure of zero discharge, to first
-     * order; negative if the water shrinks, so that they will close; infinite without such valves or seats.
-     */
-    double equilibriumLift() {
-        double steep = relief.slope() > 0 ? relief.slope() : relief.seatLeakageSlope();
-        double flow = relief.slope() > 0 ? reliefFlow : seatLeakage();
-        return steep > 0 ? flow / steep - distanceFromEquilibrium() : Double.POSITIVE_INFINITY;
-    }
-
-    /** Time constant (s) with which the pressure approaches its equilibrium; infinite with everything closed. */
-    double settlingTime() {
-        return stiffness / settlingSlope;
-    }
-
-    /** Name of the part that responds most steeply to pressure, as last evaluated. */
-    String steepest() {
-        double valves = relief.slope() + relief.seatLeakageSlope();
-        if (seatSlope >= Math.max(valves, leakSlope) && seatSlope > 0) {
-            return "the seat leakage of the supply";
-        }
-        return valves >= leakSlope ? "a relief valve" : "a leak";
-    }
-
-    /** Heat capacity (J/K) of one layer, as last prepared. */
-    double capacity(int layer) {
-        return column.capacity(layer);
-    }
-
-    /** Fraction of a layer's water replaced per second by the flow through its lower face (1/s), as last evaluated. */
-    double turnover(int layer) {
-        return column.turnover(layer, pressureRate, topFlow);
-    }
-
-    /**
-     * Rate (K/s) at which the lower layers of a zone, up to the given one, would overtake those above in temperature if
-     * unmixed, as last evaluated.
-     */
-    double inversionTendency(int layer) {
-        return column.inversionTendency(layer, pressureRate, topFlow);
+    /** Rate of the mains pressure (Pa/s). */
+    double mainsRate() {
+        return conditions.mainsRate();
     }
 }

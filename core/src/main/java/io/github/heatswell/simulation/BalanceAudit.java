@@ -47,8 +47,8 @@ final class BalanceAudit {
 
     /**
      * Adds the water that came in, or went back, when the pressure was set exactly to the feed's: the last pascals of
-     * an asymptotic approach. If they move the diaphragm off its seat or limit, the vessel takes its share. Nothing else
-     * that changes with the modes is added, so it would show in the audit.
+     * an asymptotic approach. If they move the diaphragm off its seat or limit, the vessel takes its share. Nothing
+     * else that changes with the modes is added, so it would show in the audit.
      *
      * @param y the state, with its new pressure; the tank's temperatures follow
      * @param modes the modes from now on, with the diaphragm where it was

@@ -64,8 +64,8 @@ final class DormandPrince {
     /** with a step this much (-) longer than the cut one, so that the event falls near its end. */
     private static final double LITTLE_LONGER = 1.1;
     /**
-     * Errors of a running total add up. Measured by the total itself, a small step late in a run might err by more than it
-     * adds; so it may err by this part (-) of that at most.
+     * Errors of a running total add up. Measured by the total itself, a small step late in a run might err by more than
+     * it adds; so it may err by this part (-) of that at most.
      */
     private static final double OF_INCREMENT = 1e-7;
     /** Error (1 is acceptable) assigned to a trial step that left the computable range. */

@@ -72,7 +72,9 @@ final class Effort {
     String explain(Exception stopped) {
         return "the pressure cannot be computed any further: part of the system is extremely soft or extremely"
                 + " stiff; look for quantities at their limits, above all "
-                + (plant.shellCompliance > 1e-8 ? "the wall of the tank" : balance.steepest())
+                + (plant.shellCompliance > 1e-8
+                        ? "the wall of the tank"
+                        : balance.response().steepest())
                 + " (solver message: " + stopped.getMessage() + ")";
     }
 
@@ -92,20 +94,21 @@ final class Effort {
                     count(events, Event.Kind.HEATER_ON, heater.get()),
                     plant.tankVolume * 1e3);
         }
-        if (balance.turnover(0) > 1 / QUICK_FLUSH || !(balance.settlingTime() < Balance.SLOW)) {
-            boolean fewerHelp = plant.layers > 1 && balance.turnover(0) < plant.layers / QUICK_FLUSH;
+        if (balance.column().turnover(0) > 1 / QUICK_FLUSH
+                || !(balance.response().settlingTime() < PressureResponse.SLOW)) {
+            boolean fewerHelp = plant.layers > 1 && balance.column().turnover(0) < plant.layers / QUICK_FLUSH;
             return String.format(
                     Locale.ROOT,
                     "the flow replaces %.2g L of the tank within %.1g s; use a smaller flow%s",
                     plant.tankVolume * 1e3 / plant.layers,
-                    1 / balance.turnover(0),
+                    1 / balance.column().turnover(0),
                     fewerHelp ? ", or fewer than " + plant.layers + " layers" : ", or a larger tank");
         }
         return String.format(
                 Locale.ROOT,
                 "the pressure responds within %.1g s to %s; reduce that flow, or add compliance: a vessel, more piping",
-                balance.settlingTime(),
-                balance.steepest());
+                balance.response().settlingTime(),
+                balance.response().steepest());
     }
 
     private static Optional<String> busiest(List<Event> events, Event.Kind kind, long steps) {

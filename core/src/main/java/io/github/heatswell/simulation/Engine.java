@@ -176,7 +176,7 @@ final class Engine {
         }
         double until = Math.min(Math.min(end, conditions.until()), pauses.nextEnd(time));
         if (!maySettle) {
-            until = Math.min(until, time + INTEGRATED_FOR * balance.settlingTime());
+            until = Math.min(until, time + INTEGRATED_FOR * balance.response().settlingTime());
         }
         if (until - time <= SHORTEST_SEGMENT) {
             time = until;

@@ -164,7 +164,8 @@ final class EventDetectors {
         if (modes.anyValveOpen()) {
             watches.add(EventDetector.ofFlows(FREED, y -> balance.reliefFlow() + FLOW_GAP));
         }
-        watches.add(EventDetector.ofFlows(FREED, y -> Balance.SLOW - balance.settlingTime()));
+        watches.add(EventDetector.ofFlows(
+                FREED, y -> PressureResponse.SLOW - balance.response().settlingTime()));
     }
 
     /** Open valves and leaking seats come to their equilibrium. */
@@ -183,11 +184,14 @@ final class EventDetectors {
         SupplyBoundary feed = plant.feed;
         double side = feed.followsMains(start[MAINS]) ? 1 : -1;
         watches.add(EventDetector.silent(FREED, y -> side * (feed.lockUp - y[MAINS]) + PRESSURE_GAP));
-        if (balance.droops(start)) {
-            watches.add(
-                    EventDetector.silent(FREED, y -> feed.standing(y[MAINS]) - y[PRESSURE] - Balance.LITTLE_DROOP / 2));
+        if (balance.response().droops(start)) {
+            watches.add(EventDetector.silent(
+                    FREED, y -> feed.standing(y[MAINS]) - y[PRESSURE] - ReducingValveOutlet.LITTLE_DROOP / 2));
         } else if (feed.droop > 0) {
-            watches.add(EventDetector.ofFlows(FREED, y -> 1.01 * Balance.LITTLE_DROOP - balance.droopOfFlow()));
+            watches.add(EventDetector.ofFlows(
+                    FREED,
+                    y -> 1.01 * ReducingValveOutlet.LITTLE_DROOP
+                            - balance.response().droopOfFlow()));
         }
     }
 
@@ -195,20 +199,20 @@ final class EventDetectors {
     private double distanceFromFilled(double[] y) {
         SupplyBoundary feed = plant.feed;
         if (feed.droop > 0 && !feed.returns(y[PRESSURE], y[MAINS])) {
-            boolean slow = balance.settlingTime() >= Balance.FAST;
-            return slow ? SETTLED_WITHIN : Math.abs(balance.distanceFromFollowing(y)) - SETTLED_WITHIN;
+            boolean slow = balance.response().settlingTime() >= PressureResponse.FAST;
+            return slow ? SETTLED_WITHIN : Math.abs(balance.response().distanceFromFollowing(y)) - SETTLED_WITHIN;
         }
         return Math.abs(y[PRESSURE] - feed.target(y[PRESSURE], y[MAINS])) - SETTLED_WITHIN;
     }
 
     /** How far (Pa) the pressure still is from counting as settled; a constant if there is nothing to settle at. */
     private double distanceFromSettled(double[] y, boolean supplyOpen) {
-        double distance = balance.distanceFromEquilibrium();
-        double lift = balance.equilibriumLift();
+        double distance = balance.response().distanceFromEquilibrium();
+        double lift = balance.response().equilibriumLift();
         double aboveFeed = supplyOpen ? y[PRESSURE] - distance - plant.feed.standing(y[MAINS]) : lift;
         // the solver's noise may keep the pressure above an equilibrium this little below the feed, which then never
         // opens
-        if (!(lift > 0 && aboveFeed > -SETTLED_ENOUGH && balance.settlingTime() < Balance.FAST)) {
+        if (!(lift > 0 && aboveFeed > -SETTLED_ENOUGH && balance.response().settlingTime() < PressureResponse.FAST)) {
             return SETTLED_WITHIN;
         }
         double nearer = SETTLED_WITHIN_LIFT * Math.min(lift, aboveFeed);
@@ -308,21 +312,21 @@ final class EventDetectors {
             if (!modes.joined(layer)) {
                 int lower = layer;
                 int below = vector.lowest + layer;
-                double inversion = RegimeSelector.inversion(balance.turnover(layer));
+                double inversion = RegimeSelector.inversion(balance.column().turnover(layer));
                 watches.add(
                         EventDetector.silent(now -> now.withJoined(lower), y -> y[below + 1] - y[below] + inversion));
                 if (modes.rule.feeds()
-                        && balance.turnover(layer) > 1 / RegimeSelector.SHORTEST_FLUSH
+                        && balance.column().turnover(layer) > 1 / RegimeSelector.SHORTEST_FLUSH
                         && Math.abs(start[below + 1] - start[below]) > RegimeSelector.HARDLY) {
                     watches.add(EventDetector.silent(
                             EventDetector.SAME, y -> Math.abs(y[below + 1] - y[below]) - RegimeSelector.HARDLY / 2));
                 }
-            } else if (balance.inversionTendency(layer) > -FALLS_BEHIND
-                    && balance.turnover(layer) < 1 / RegimeSelector.SHORTEST_FLUSH) {
+            } else if (balance.column().inversionTendency(layer) > -FALLS_BEHIND
+                    && balance.column().turnover(layer) < 1 / RegimeSelector.SHORTEST_FLUSH) {
                 // otherwise they have just been found to mix anyway
                 int upTo = layer;
-                watches.add(
-                        EventDetector.ofFlows(EventDetector.SAME, y -> balance.inversionTendency(upTo) + FALLS_BEHIND));
+                watches.add(EventDetector.ofFlows(
+                        EventDetector.SAME, y -> balance.column().inversionTendency(upTo) + FALLS_BEHIND));
             }
         }
     }

@@ -56,8 +56,9 @@ final class EventLocator {
     }
 
     /**
-     * Cuts a step at its first event. The balance must have been evaluated last at the end of the step, where the method
-     * takes its last stage. A threshold crossed and re-crossed by a pressure that turns within the step is not missed.
+     * Cuts a step at its first event. The balance must have been evaluated last at the end of the step, where the
+     * method takes its last stage. A threshold crossed and re-crossed by a pressure that turns within the step is not
+     * missed.
      */
     void lookAt(DenseOutput step) {
         due = null;

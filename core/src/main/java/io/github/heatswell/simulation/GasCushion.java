@@ -28,8 +28,8 @@ final class GasCushion {
     final double temperature;
 
     /**
-     * How far (Pa) beyond its seat or limit the pressure moves the diaphragm. Physics has one threshold there; two, a hair
-     * apart, keep rounding from reversing a change just made.
+     * How far (Pa) beyond its seat or limit the pressure moves the diaphragm. Physics has one threshold there; two, a
+     * hair apart, keep rounding from reversing a change just made.
      */
     final double gap;
 

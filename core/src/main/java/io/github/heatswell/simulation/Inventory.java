@@ -56,8 +56,8 @@ final class Inventory {
     }
 
     /**
-     * Steps the pressure at once: water is pressed from the branch into the tank, or out of it, with its enthalpy. A step may be some bars, over which work and enthalpy change: the midpoint rule follows
-     * them.
+     * Steps the pressure at once: water is pressed from the branch into the tank, or out of it, with its enthalpy. A
+     * step may be some bars, over which work and enthalpy change: the midpoint rule follows them.
      *
      * @param y the state, with the pressure before; temperatures and carried energy are changed with the pressure
      * @param modes the modes

@@ -65,7 +65,7 @@ final class Modes {
         return calls[source];
     }
 
-    /** Whether a burner or element is on: its thermostat calls, and neither the cut-out nor an upper element blocks it. */
+    /** Whether a burner or element is on: its thermostat calls, and no cut-out or upper element blocks it. */
     boolean isOn(int source, CompiledSystem plant) {
         if (lockedOut || !calls[source]) {
             return false;
@@ -76,6 +76,16 @@ final class Modes {
             }
         }
         return true;
+    }
+
+    /** Whether any burner or element is on. */
+    boolean isHeating(CompiledSystem plant) {
+        for (int i = 0; i < calls.length; i++) {
+            if (isOn(i, plant)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     Valve.Lift lift(int valve) {

@@ -78,8 +78,8 @@ enum PressureRegime {
         }
     },
     /**
-     * It follows the slow equilibrium of open valves or leaking seats with the water's expansion; their flow follows from
-     * the balance.
+     * It follows the slow equilibrium of open valves or leaking seats with the water's expansion; their flow follows
+     * from the balance.
      */
     SETTLED {
         @Override

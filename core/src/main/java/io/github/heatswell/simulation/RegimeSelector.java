@@ -12,7 +12,7 @@ final class RegimeSelector {
     private static final double AT_FEED = 2;
     /** A pressure this little (Pa) above the feed's is rounding. */
     private static final double AT_REST = 1e-3;
-    /** A pressure this close (Pa) below that of a feed whose flow would reverse counts as equal, and the feed closes. */
+    /** A pressure this close (Pa) below a feed whose flow would reverse counts as equal, and the feed closes. */
     private static final double CLOSES_WITHIN = 20;
     /** Temperatures this close (K) count as equal: several times the error of a step. */
     private static final double SAME_TEMPERATURE = 2e-6;
@@ -93,7 +93,7 @@ final class RegimeSelector {
         return directed(plant.layers > 1 ? withRule(withZones(modes, y), conditions, y) : modes, y);
     }
 
-    /** Whether water comes from the mains or goes back to them; only without a tight valve may that turn during a segment. */
+    /** Whether water goes back to the mains; only without a tight valve may that turn during a segment. */
     private Modes directed(Modes modes, double[] y) {
         if (plant.feed.open || plant.feed.leaks()) {
             balance.evaluate(y, modes, rates);
@@ -173,21 +173,21 @@ final class RegimeSelector {
      */
     private Modes withDroopingFeed(Modes modes, double[] y, double standing) {
         double p = y[StateVector.PRESSURE];
-        if (p >= standing - Balance.LITTLE_DROOP) {
+        if (p >= standing - ReducingValveOutlet.LITTLE_DROOP) {
             y[StateVector.PRESSURE] = Math.max(p, standing);
             Modes held = modes.withRule(PressureRegime.HELD);
             balance.evaluate(y, held, rates);
             if (balance.supplyFlow() < -NO_FLOW) {
                 return modes.withRule(PressureRegime.FREE);
             }
-            if (balance.droopOfFlow() <= Balance.LITTLE_DROOP) {
+            if (balance.response().droopOfFlow() <= ReducingValveOutlet.LITTLE_DROOP) {
                 return held;
             }
             y[StateVector.PRESSURE] = p;
         }
         Modes filling = modes.withRule(PressureRegime.FILLING);
         balance.evaluate(y, filling, rates);
-        return settling && balance.followsFast(y, AT_FEED) ? modes.withRule(PressureRegime.HELD) : filling;
+        return settling && balance.response().followsFast(y, AT_FEED) ? modes.withRule(PressureRegime.HELD) : filling;
     }
 
     /** Mixes layers of equal temperature wherever the lower one would otherwise become warmer. */
@@ -200,7 +200,7 @@ final class RegimeSelector {
         int blocks = 0;
         for (int layer = 0; layer < plant.layers; layer++) {
             tendency[blocks] = rates[vector.lowest + layer];
-            weight[blocks] = balance.capacity(layer);
+            weight[blocks] = balance.column().capacity(layer);
             size[blocks] = 1;
             blocks++;
             // pool neighbours until their rates grow upwards
@@ -242,7 +242,7 @@ final class RegimeSelector {
         int layer = 0;
         double since = Double.POSITIVE_INFINITY;
         for (int block = 0; block < blocks; block++) {
-            double lasts = size[block] / balance.turnover(layer);
+            double lasts = size[block] / balance.column().turnover(layer);
             boolean alike = layer > 0 && Math.abs(y[vector.lowest + layer] - y[vector.lowest + layer - 1]) < HARDLY;
             layer += size[block];
             if (alike && since < SHORTEST_FLUSH) {
@@ -262,8 +262,9 @@ final class RegimeSelector {
      */
     private boolean mixes(double[] y, int layer, double fasterBy) {
         double warmerBy = y[vector.lowest + layer] - y[vector.lowest + layer + 1];
-        double inversion = inversion(balance.turnover(layer));
-        double carried = (2 * SAME_TEMPERATURE + inversion - INVERSION) * balance.turnover(layer);
+        double inversion = inversion(balance.column().turnover(layer));
+        double carried = (2 * SAME_TEMPERATURE + inversion - INVERSION)
+                * balance.column().turnover(layer);
         return warmerBy > inversion / 2 || warmerBy >= -SAME_TEMPERATURE && fasterBy > SAME_RATE + carried;
     }
 
@@ -280,8 +281,8 @@ final class RegimeSelector {
         double heat = 0;
         double capacity = 0;
         for (int i = layer; i < layer + size; i++) {
-            heat += balance.capacity(i) * y[vector.lowest + i];
-            capacity += balance.capacity(i);
+            heat += balance.column().capacity(i) * y[vector.lowest + i];
+            capacity += balance.column().capacity(i);
         }
         for (int i = layer; i < layer + size; i++) {
             y[vector.lowest + i] = heat / capacity;

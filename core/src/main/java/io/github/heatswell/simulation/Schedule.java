@@ -47,7 +47,7 @@ final class Schedule {
         return supply.mains().absolute(clockStart + time, atmosphere);
     }
 
-    /** The temperature of the cold water (K) at a time (s since the start of the run), linear from midnight to midnight. */
+    /** Cold water temperature (K) at a time (s since the start of the run), linear from midnight to midnight. */
     double cold(double time) {
         if (supply.water().isConstant()) {
             return constantCold;

@@ -39,6 +39,7 @@ final class SegmentSolver {
     /** The same (s) for a system at rest, which only cools. */
     private static final double MAX_STEP_AT_REST = 21_600;
 
+    private final CompiledSystem plant;
     private final DormandPrince stepper;
     private final Balance balance;
     private final Effort effort;
@@ -51,6 +52,7 @@ final class SegmentSolver {
     private boolean tooMuch;
 
     SegmentSolver(CompiledSystem plant, StateVector vector, Balance balance, Effort effort, double relativeTolerance) {
+        this.plant = plant;
         this.balance = balance;
         this.effort = effort;
         this.relativeTolerance = relativeTolerance;
@@ -74,8 +76,8 @@ final class SegmentSolver {
 
     /**
      * The error of pressure (Pa) that a step may make. Pressure stands for stored water, the more of it the softer the
-     * system is: with a large vessel a pascal is a tenth of a gram. The tolerance is the pressure that stores the relative
-     * tolerance's part of what a small heat-up moves.
+     * system is: with a large vessel a pascal is a tenth of a gram. The tolerance is the pressure that stores the
+     * relative tolerance's part of what a small heat-up moves.
      */
     private double pressureTolerance(CompiledSystem plant) {
         double vessel = plant.vessel == null ? 0 : plant.vessel.volume / plant.startPressure;
@@ -106,7 +108,8 @@ final class SegmentSolver {
         /**
          * Takes one step.
          *
-         * @param step the continuous solution over the step, in time since the start of the segment; valid during the call
+         * @param step the continuous solution over the step, in time since the start of the segment; valid during the
+         *     call
          */
         void read(DenseOutput step);
     }
@@ -124,7 +127,7 @@ final class SegmentSolver {
     Outcome advance(double[] start, Modes modes, List<EventDetector> watches, double length, StepReader reader) {
         double begins = time;
         first.begin(modes, watches);
-        boolean heating = balance.isHeating(modes);
+        boolean heating = modes.isHeating(plant);
         double drawn = balance.drawn();
         boolean drawing = drawn > 0;
         FirstStep guess = firstSteps[FirstStep.kind(modes, heating, drawing)];

@@ -6,8 +6,8 @@ import java.util.List;
  * Instantaneous approach of a very stiff system to its reducing valve's pressure. A litre of water in a rigid tank
  * changes its pressure by bars within milliseconds when a relief valve opens or closes; the solver would take a hundred
  * steps each time although hardly any water flows. The water stored or released is booked as inflow, or as outflow
- * through whatever is open: what a tap or a valve on the tank takes leaves at the top, with its heat. Compression warms the
- * tank's water.
+ * through whatever is open: what a tap or a valve on the tank takes leaves at the top, with its heat. Compression warms
+ * the tank's water.
  */
 final class StiffApproach {
 
@@ -39,7 +39,8 @@ final class StiffApproach {
      * @param start the state it starts from
      * @param modes the modes, in which the feed runs towards its pressure
      * @param watches what may end the segment
-     * @return the state at its end; the one it starts from if the house is not stiff, or if something happens on the way
+     * @return the state at its end; the one it starts from if the house is not stiff, or if something happens on the
+     *     way
      */
     double[] from(double[] start, Modes modes, List<EventDetector> watches) {
         double[] y = start.clone();
@@ -47,10 +48,10 @@ final class StiffApproach {
         double step = 0;
         for (int i = 0; i < MAX_ITERATIONS; i++) {
             balance.evaluate(y, modes, rates);
-            if (balance.settlingTime() > AT_ONCE || isDue(watches, y)) {
+            if (balance.response().settlingTime() > AT_ONCE || isDue(watches, y)) {
                 return start;
             }
-            double distance = balance.distanceFromFollowing(y);
+            double distance = balance.response().distanceFromFollowing(y);
             if (Math.abs(distance) < THERE) {
                 return y;
             }

@@ -4,9 +4,10 @@ import io.github.heatswell.water.LiquidWater;
 import java.util.Arrays;
 
 /**
- * The water of the tank as a column of zones, each fully mixed: one or more layers of equal shell volume. With zone mass
- * {@code m = rho V}, shell {@code V = V_n [1 + g (T - T_ref) + C (p - p_ref)]}, {@code a = g V_n/V} and {@code c = C V_n/V},
- * a zone with the flow j through its lower and k through its upper face (kg/s, upward) obeys
+ * The water of the tank as a column of zones, each fully mixed: one or more layers of equal shell volume. With zone
+ * mass
+ * {@code m = rho V}, shell {@code V = V_n [1 + g (T - T_ref) + C (p - p_ref)]}, {@code a = g V_n/V} and
+ * {@code c = C V_n/V}, a zone with the flow j through its lower and k through its upper face (kg/s, upward) obeys
  *
  * <pre>
  *   m (a - beta) dT/dt + m (c + kappa) dp/dt = j - k
@@ -14,8 +15,8 @@ import java.util.Arrays;
  * </pre>
  *
  * so that flows push the column as a plug and carry the enthalpy of the zone they come from. The outflow at the top is
- * given; zone by zone downwards every flow is then linear in dp/dt and in the flow of valves on top of the tank, and the
- * lowest flow comes from the cold branch.
+ * given; zone by zone downwards every flow is then linear in dp/dt and in the flow of valves on top of the tank, and
+ * the lowest flow comes from the cold branch.
  *
  * <p>Of a flow that would replace a zone's water within {@link #MIXING_TIME}, only the part that takes so long mixes
  * with it; the rest passes by with the heat it meets. What leaves in a steady state is the same.
@@ -38,19 +39,7 @@ final class TankColumn {
     private final LiquidWater water;
 
     private int zones;
-    private final int[] from;
-    private final int[] count;
-    private final double[] share;
-    private final double[] power;
-    private final LiquidWater.State[] states;
-    private final double[] temperature;
-    private final double[] mass;
-    private final double[] volume;
-    private final double[] growth;
-    private final double[] give;
-    private final double[] heat;
-    /** Heat (W) that passes the zone by, upwards. */
-    private final double[] passing;
+    private final Zone[] zone;
     /** Flow (kg/s) that even the smallest zone mixes with, whatever its water. */
     private final double mixesWith;
 
@@ -60,6 +49,8 @@ final class TankColumn {
     private final double[] rates;
     private double lost;
     private double coldEnthalpy;
+    private double pressureRate;
+    private double topRelief;
     private Modes modes;
 
     /** A quantity linear in the rate of pressure (Pa/s) and in the relief flow on top of the tank (kg/s). */
@@ -102,25 +93,14 @@ final class TankColumn {
         this.plant = plant;
         this.water = water;
         int layers = plant.layers;
-        from = new int[layers];
-        count = new int[layers];
-        share = new double[layers];
-        power = new double[layers];
-        states = new LiquidWater.State[layers];
-        temperature = new double[layers];
-        mass = new double[layers];
-        volume = new double[layers];
-        growth = new double[layers];
-        give = new double[layers];
-        heat = new double[layers];
-        passing = new double[layers];
+        zone = new Zone[layers];
         mixesWith = MIN_DENSITY * plant.tankVolume / layers / MIXING_TIME;
         upward = new boolean[layers];
         flow = new Linear[layers + 1];
         warming = new Linear[layers];
         rates = new double[layers];
         for (int i = 0; i < layers; i++) {
-            states[i] = new LiquidWater.State();
+            zone[i] = new Zone(plant);
             flow[i] = new Linear();
             warming[i] = new Linear();
         }
@@ -142,12 +122,11 @@ final class TankColumn {
         double p = y[StateVector.PRESSURE];
         lost = 0;
         for (int z = 0; z < zones; z++) {
-            prepareZone(z, p, y[vector.lowest + from[z]]);
+            zone[z].prepare(water, p, y[vector.lowest + zone[z].first]);
+            lost += zone[z].loss;
         }
         for (int z = 1; z < zones; z++) {
-            double conducted = plant.conductance * (temperature[z] - temperature[z - 1]);
-            heat[z] -= conducted;
-            heat[z - 1] += conducted;
+            zone[z - 1].conduct(zone[z]);
         }
     }
 
@@ -155,32 +134,15 @@ final class TankColumn {
         zones = 0;
         for (int layer = 0; layer < plant.layers; layer++) {
             if (layer > 0 && modes.joined(layer - 1)) {
-                count[zones - 1]++;
+                zone[zones - 1].count++;
             } else {
-                from[zones] = layer;
-                count[zones] = 1;
-                zones++;
+                zone[zones++].beginAt(layer);
             }
         }
         for (int z = 0; z < zones; z++) {
-            share[z] = (double) count[z] / plant.layers;
-            power[z] = heating(from[z], from[z] + count[z]);
+            zone[z].share = (double) zone[z].count / plant.layers;
+            zone[z].power = heating(zone[z].first, zone[z].end());
         }
-    }
-
-    private void prepareZone(int z, double p, double zoneTemperature) {
-        LiquidWater.State state = states[z];
-        water.evaluate(zoneTemperature, p, state);
-        double size = shellSize(p, zoneTemperature);
-        temperature[z] = zoneTemperature;
-        volume[z] = plant.tankVolume * share[z] * size;
-        mass[z] = state.density() * volume[z];
-        double perSize = 1 / size;
-        growth[z] = plant.shellGrowth * perSize - state.expansivity();
-        give[z] = plant.shellCompliance * perSize + state.compressibility();
-        double zoneLoss = plant.standingLoss * share[z] * (zoneTemperature - plant.roomTemperature);
-        lost += zoneLoss;
-        heat[z] = power[z] - zoneLoss;
     }
 
     /** Heat (W) from burners and elements into a range of layers, end exclusive. */
@@ -193,12 +155,6 @@ final class TankColumn {
             }
         }
         return sum;
-    }
-
-    private double shellSize(double p, double zoneTemperature) {
-        return 1
-                + plant.shellGrowth * (zoneTemperature - plant.coldTemperature)
-                + plant.shellCompliance * (p - plant.coldPressure);
     }
 
     /**
@@ -233,17 +189,23 @@ final class TankColumn {
     /** Works out what of a flow (kg/s) through the column passes each zone by. */
     private void letPass(double through) {
         if (through < mixesWith) {
-            Arrays.fill(passing, 0, zones, 0);
+            nothingPasses();
             return;
         }
         double below = coldEnthalpy;
         double met = 0;
         for (int z = 0; z < zones; z++) {
-            double mixing = mass[z] / MIXING_TIME;
-            double h = states[z].enthalpy();
-            met = through > mixing ? (1 - mixing / through) * (heat[z] + met + through * (below - h)) : 0;
-            passing[z] = met;
+            double mixing = zone[z].mass / MIXING_TIME;
+            double h = zone[z].enthalpy();
+            met = through > mixing ? (1 - mixing / through) * (zone[z].heat + met + through * (below - h)) : 0;
+            zone[z].passing = met;
             below = h;
+        }
+    }
+
+    private void nothingPasses() {
+        for (int z = 0; z < zones; z++) {
+            zone[z].passing = 0;
         }
     }
 
@@ -261,20 +223,21 @@ final class TankColumn {
     /** One pass down the column with the assumed directions. */
     private void pass() {
         for (int z = zones - 1; z >= 0; z--) {
-            double cp = states[z].heatCapacity();
-            double h = states[z].enthalpy();
-            double capacity = mass[z] * cp;
+            Zone here = zone[z];
+            double cp = here.state.heatCapacity();
+            double h = here.enthalpy();
+            double capacity = here.mass * cp;
             Linear above = flow[z + 1];
             Linear heating = warming[z];
             heating.set(
-                    heat[z] + (z > 0 ? passing[z - 1] : 0) - passing[z],
-                    volume[z] * temperature[z] * states[z].expansivity(),
+                    here.heat + (z > 0 ? zone[z - 1].passing : 0) - here.passing,
+                    here.volume * here.temperature * here.state.expansivity(),
                     0);
             if (z + 1 < zones && !upward[z + 1]) {
-                heating.add(h - states[z + 1].enthalpy(), above);
+                heating.add(h - zone[z + 1].enthalpy(), above);
             }
-            double expansion = growth[z] / cp;
-            double displaced = mass[z] * give[z];
+            double expansion = here.growth / cp;
+            double displaced = here.mass * here.give;
             if (upward[z]) {
                 double difference = enthalpyBelow(z) - h;
                 flow[z].setSum(above, expansion, heating, displaced, 1 / (1 - expansion * difference));
@@ -287,7 +250,7 @@ final class TankColumn {
     }
 
     private double enthalpyBelow(int z) {
-        return z == 0 ? coldEnthalpy : states[z - 1].enthalpy();
+        return z == 0 ? coldEnthalpy : zone[z - 1].enthalpy();
     }
 
     /**
@@ -301,8 +264,10 @@ final class TankColumn {
      * @return what flows into the lowest zone (kg)
      */
     double press(double step, double overTop, double cold, double[] into, int lowest) {
-        Arrays.fill(heat, 0, zones, 0);
-        Arrays.fill(passing, 0, zones, 0);
+        for (int z = 0; z < zones; z++) {
+            zone[z].heat = 0;
+        }
+        nothingPasses();
         Arrays.fill(upward, 0, zones, step > 0 || overTop > 0);
         coldEnthalpy = cold;
         double in = solve(overTop, 0, step).at(step, 0);
@@ -318,12 +283,14 @@ final class TankColumn {
         return !turnFlows(pressureRate, topRelief);
     }
 
-    /** Writes the rates of the layers' temperatures (K/s). */
+    /** Writes the rates of the layers' temperatures (K/s), and takes them and the flows as those that hold. */
     void fill(double pressureRate, double topRelief, double[] into, int lowest) {
+        this.pressureRate = pressureRate;
+        this.topRelief = topRelief;
         for (int z = 0; z < zones; z++) {
             double rate = warming[z].at(pressureRate, topRelief);
             rates[z] = rate;
-            for (int layer = from[z]; layer < from[z] + count[z]; layer++) {
+            for (int layer = zone[z].first; layer < zone[z].end(); layer++) {
                 into[lowest + layer] = rate;
             }
         }
@@ -333,34 +300,34 @@ final class TankColumn {
     double shellRate(double pressureRate) {
         double warmingOfAll = 0;
         for (int z = 0; z < zones; z++) {
-            warmingOfAll += rates[z] * share[z];
+            warmingOfAll += rates[z] * zone[z].share;
         }
         return plant.tankVolume * (plant.shellGrowth * warmingOfAll + plant.shellCompliance * pressureRate);
     }
 
     /** Enthalpy (J/kg) of the hottest water. */
     double topEnthalpy() {
-        return states[zones - 1].enthalpy();
+        return zone[zones - 1].enthalpy();
     }
 
     /** Heat (W) that leaves the top beside the hottest water. */
     double passingTop() {
-        return passing[zones - 1];
+        return zone[zones - 1].passing;
     }
 
     /** Density (kg/m3) of the hottest water. */
     double topDensity() {
-        return states[zones - 1].density();
+        return zone[zones - 1].state.density();
     }
 
     /** Temperature (K) of the hottest water. */
     double topTemperature() {
-        return temperature[zones - 1];
+        return zone[zones - 1].temperature;
     }
 
     /** Enthalpy (J/kg) of the coldest water. */
     double bottomEnthalpy() {
-        return states[0].enthalpy();
+        return zone[0].enthalpy();
     }
 
     /** Standing loss (W). */
@@ -372,7 +339,7 @@ final class TankColumn {
     double mass() {
         double sum = 0;
         for (int z = 0; z < zones; z++) {
-            sum += mass[z];
+            sum += zone[z].mass;
         }
         return sum;
     }
@@ -381,54 +348,50 @@ final class TankColumn {
     double energy(double reference) {
         double sum = 0;
         for (int z = 0; z < zones; z++) {
-            sum += mass[z] * (states[z].internalEnergy() - reference);
+            sum += zone[z].energy(reference);
         }
         return sum;
     }
 
     /** Heat capacity (J/K) of one layer's water in the zone of that layer. */
     double capacity(int layer) {
-        int z = zoneOf(layer);
-        return mass[z] * states[z].heatCapacity() / count[z];
+        return zone[zoneOf(layer)].layerCapacity();
     }
 
     private int zoneOf(int layer) {
         int z = 0;
-        while (from[z] + count[z] <= layer) {
+        while (zone[z].end() <= layer) {
             z++;
         }
         return z;
     }
 
-    /** Fraction of a layer's water replaced per second by the flow through its lower face (1/s). */
-    double turnover(int layer, double pressureRate, double topRelief) {
+    /** Fraction of a layer's water replaced per second by the flow through its lower face (1/s), as last filled. */
+    double turnover(int layer) {
         int z = zoneOf(layer);
-        return Math.abs(flow[z].at(pressureRate, topRelief)) * count[z] / mass[z];
+        return Math.abs(flow[z].at(pressureRate, topRelief)) * zone[z].count / zone[z].mass;
     }
 
     /**
-     * Rate (K/s) at which the lower part of a zone would overtake its upper part in temperature if unmixed. Standing
-     * loss and compression work are the same for every layer of a zone.
+     * Rate (K/s) at which the lower part of a zone would overtake its upper part in temperature if unmixed, with the
+     * rates last filled. Standing loss and compression work are the same for every layer of a zone.
      *
      * @param layer the highest layer of the lower part
-     * @param pressureRate rate of pressure (Pa/s)
-     * @param topRelief what valves on top discharge (kg/s)
      */
-    double inversionTendency(int layer, double pressureRate, double topRelief) {
+    double inversionTendency(int layer) {
         int z = zoneOf(layer);
+        Zone here = zone[z];
         int split = layer + 1;
-        int end = from[z] + count[z];
-        double lower = heating(from[z], split)
-                + Math.max(flow[z].at(pressureRate, topRelief), 0) * (enthalpyBelow(z) - states[z].enthalpy());
-        double upper = heating(split, end);
+        double lower = heating(here.first, split)
+                + Math.max(flow[z].at(pressureRate, topRelief), 0) * (enthalpyBelow(z) - here.enthalpy());
+        double upper = heating(split, here.end());
         if (z > 0) {
-            lower += plant.conductance * (temperature[z - 1] - temperature[z]);
+            lower += plant.conductance * (zone[z - 1].temperature - here.temperature);
         }
         if (z + 1 < zones) {
-            upper += plant.conductance * (temperature[z + 1] - temperature[z])
-                    - Math.min(flow[z + 1].at(pressureRate, topRelief), 0)
-                            * (states[z + 1].enthalpy() - states[z].enthalpy());
+            upper += plant.conductance * (zone[z + 1].temperature - here.temperature)
+                    - Math.min(flow[z + 1].at(pressureRate, topRelief), 0) * (zone[z + 1].enthalpy() - here.enthalpy());
         }
-        return (lower / (split - from[z]) - upper / (end - split)) / capacity(layer);
+        return (lower / (split - here.first) - upper / (here.end() - split)) / here.layerCapacity();
     }
 }

@@ -8,6 +8,7 @@ final class Tap {
 
     private final LiquidWater water;
     private final double pressure;
+    private final LiquidWater.State hot = new LiquidWater.State();
     private final LiquidWater.State mixed = new LiquidWater.State();
     private Draw draw;
 
@@ -30,23 +31,31 @@ final class Tap {
         }
     }
 
-    boolean isOpen() {
-        return draw != null;
-    }
-
     /** Flow (m3/s) of the tap, 0 if it is shut. */
     double flow() {
         return draw == null ? 0 : draw.flow();
     }
 
+    /** The same as {@link #hotFlow} from the pressure (Pa, absolute) of the hottest water. */
+    double hotFlowAt(double coldTemperature, double top, double topPressure) {
+        if (draw == null) {
+            return 0;
+        }
+        water.evaluate(top, topPressure, hot);
+        return hotFlow(coldTemperature, top, hot.density());
+    }
+
     /**
-     * Flow that the running draw takes from the top of the tank (kg/s).
+     * Flow that the running draw takes from the top of the tank (kg/s), 0 if the tap is shut.
      *
      * @param coldTemperature temperature of the cold water (K)
      * @param top temperature of the hottest water (K)
      * @param topDensity its density (kg/m3)
      */
     double hotFlow(double coldTemperature, double top, double topDensity) {
+        if (draw == null) {
+            return 0;
+        }
         double wanted = draw.mixedTemperature().orElse(Double.POSITIVE_INFINITY);
         if (wanted <= coldTemperature) {
             // cold water alone is warmer than requested, so no hot water is drawn

@@ -92,8 +92,8 @@ public final class Workers {
      * @param count how many pieces there are, 0 or more
      * @param worker makes, once for each thread, what does the piece of a number, counted from 0
      * @return how many pieces were done: the first ones, without a gap
-     * @throws RuntimeException what a piece, the signal or the listener had thrown; of several pieces, that of the lowest
-     *     number
+     * @throws RuntimeException what a piece, the signal or the listener had thrown; of several pieces, that of the
+     *     lowest number
      */
     public int until(BooleanSupplier stop, int count, Supplier<IntConsumer> worker) {
         Job job = new Job(stop, count, worker, telling.get());

@@ -150,7 +150,7 @@ class BalanceTest {
         }
         double net = heat - rates[StateVector.HEAT_LOST] + rates[StateVector.CARRIED];
         assertEquals(net, change, 0.02 + 1e-4 * Math.abs(net));
-        assertEquals(now.balance.isHeating(now.modes), heat > 0);
+        assertEquals(now.modes.isHeating(now.plant), heat > 0);
     }
 
     /**

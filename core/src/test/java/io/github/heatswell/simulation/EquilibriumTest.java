@@ -96,20 +96,20 @@ class EquilibriumTest {
         double above = 200;
         double slope = (now.pressureRate(equilibrium + 1) - now.pressureRate(equilibrium - 1)) / 2;
         now.rates(now.at(equilibrium + above));
-        assertEquals(-1 / slope, now.balance.settlingTime(), 0.01 * -1 / slope);
-        assertEquals(above, now.balance.distanceFromEquilibrium(), 0.02 * above);
+        assertEquals(-1 / slope, now.balance.response().settlingTime(), 0.01 * -1 / slope);
+        assertEquals(above, now.balance.response().distanceFromEquilibrium(), 0.02 * above);
         double closes = air + 5.6e5;
-        assertEquals(equilibrium - closes, now.balance.equilibriumLift(), 0.05 * (equilibrium - closes));
+        assertEquals(equilibrium - closes, now.balance.response().equilibriumLift(), 0.05 * (equilibrium - closes));
         assertEquals(now.balance.reliefFlow(), now.balance.discharged(), 1e-15);
 
         Moment filling = new Moment(Systems.lodge(), 4.1, 30).with(PressureRegime.FILLING);
         double feed = root(filling::pressureRate, air + 4e5, air + 4.4e5);
         double[] below = filling.at(feed - 50);
         filling.rates(below);
-        assertEquals(50, filling.balance.distanceFromFollowing(below), 2);
-        assertTrue(filling.balance.settlingTime() < 5);
-        assertTrue(filling.balance.followsFast(below, 55));
-        assertFalse(filling.balance.followsFast(below, 45));
+        assertEquals(50, filling.balance.response().distanceFromFollowing(below), 2);
+        assertTrue(filling.balance.response().settlingTime() < 5);
+        assertTrue(filling.balance.response().followsFast(below, 55));
+        assertFalse(filling.balance.response().followsFast(below, 45));
     }
 
     /** A pressure that follows the mains gains nothing on it; one that a reducing valve holds does not follow it. */
@@ -118,20 +118,20 @@ class EquilibriumTest {
         Moment following =
                 new Moment(Systems.lodge(), 4.2, 50).with(PressureRegime.HELD).under(7, 0, true, null);
         assertEquals(7, following.rates(following.y)[StateVector.PRESSURE], 1e-12);
-        assertEquals(0, following.balance.rateAgainstFeed(following.y), 1e-12);
+        assertEquals(0, following.balance.response().rateAgainstFeed(following.y), 1e-12);
         Moment held = new Moment(behindReducingValve(), 3.8, 50)
                 .with(PressureRegime.HELD)
                 .under(7, 0, true, null);
         assertEquals(0, held.rates(held.y)[StateVector.PRESSURE], 1e-12);
-        assertEquals(0, held.balance.rateAgainstFeed(held.y), 1e-12);
+        assertEquals(0, held.balance.response().rateAgainstFeed(held.y), 1e-12);
         Moment bypassed = new Moment(behindReducingValve(), 5.1, 50)
                 .with(PressureRegime.RETURNING)
                 .under(7, 0, true, null);
         bypassed.rates(bypassed.y);
-        assertEquals(0, bypassed.balance.rateAgainstFeed(bypassed.y), 1e-12);
+        assertEquals(0, bypassed.balance.response().rateAgainstFeed(bypassed.y), 1e-12);
         Moment free = new Moment(Systems.lodge(), 4.2, 50).heating().under(7, 0, true, null);
         double rate = free.rates(free.y)[StateVector.PRESSURE];
-        assertEquals(rate - 7, free.balance.rateAgainstFeed(free.y), 1e-9);
+        assertEquals(rate - 7, free.balance.response().rateAgainstFeed(free.y), 1e-9);
     }
 
     /**
@@ -188,13 +188,13 @@ class EquilibriumTest {
         now.y[StateVector.PRESSURE] = now.plant.feed.standing(now.y[StateVector.MAINS]);
         double flow = now.rates(now.y)[StateVector.LET_IN]
                 / GibbsPolynomialWater.instance().density(COLD, 4.8e5);
-        assertFalse(now.balance.droops(now.y), "it stands where nothing flows");
-        assertEquals(1e5 / (20e-3 / 60) * flow, now.balance.droopOfFlow(), 1);
+        assertFalse(now.balance.response().droops(now.y), "it stands where nothing flows");
+        assertEquals(1e5 / (20e-3 / 60) * flow, now.balance.response().droopOfFlow(), 1);
         now.y[StateVector.PRESSURE] -= 2;
-        assertFalse(now.balance.droops(now.y));
+        assertFalse(now.balance.response().droops(now.y));
         now.y[StateVector.PRESSURE] -= 1;
-        assertTrue(now.balance.droops(now.y));
-        assertFalse(new Moment(Systems.lodge(), 3, 50).balance.droops(new Moment(Systems.lodge(), 3, 50).y));
+        assertTrue(now.balance.response().droops(now.y));
+        assertFalse(new Moment(Systems.lodge(), 3, 50).balance.response().droops(new Moment(Systems.lodge(), 3, 50).y));
     }
 
     /**
@@ -214,7 +214,7 @@ class EquilibriumTest {
         double slope = (now.pressureRate(meets + 10) - now.pressureRate(meets - 10)) / 20;
         assertEquals(-0.1, slope, 0.002);
         now.rates(now.at(standing));
-        assertEquals(standing - meets, now.balance.droopOfFlow(), 0.02 * (standing - meets));
+        assertEquals(standing - meets, now.balance.response().droopOfFlow(), 0.02 * (standing - meets));
 
         double falling = -50;
         now.y[StateVector.MAINS] = now.plant.atmosphere + 3.2e5;

@@ -33,7 +33,7 @@ class ZonesTest {
                     now.modes = now.modes.withCall(1, true);
                     Moment mixed = now.joined(zones[i]);
                     mixed.rates(mixed.y);
-                    double lead = mixed.balance.inversionTendency(cut);
+                    double lead = mixed.balance.column().inversionTendency(cut);
                     boolean[] joined = new boolean[5];
                     Arrays.stream(zones[i]).filter(layer -> layer != cut).forEach(layer -> joined[layer] = true);
                     now.modes = now.modes.withJoined(joined);
@@ -54,12 +54,15 @@ class ZonesTest {
         double[] rates = now.rates(now.y);
         double perLayer = 0.23 / 6;
         for (int layer = 0; layer < 6; layer++) {
-            assertEquals(rates[StateVector.DRAWN] / 990 / perLayer, now.balance.turnover(layer), 5e-5);
-            assertEquals(4.15e6 * perLayer, now.balance.capacity(layer), 0.02 * 4.15e6 * perLayer);
+            assertEquals(
+                    rates[StateVector.DRAWN] / 990 / perLayer,
+                    now.balance.column().turnover(layer),
+                    5e-5);
+            assertEquals(4.15e6 * perLayer, now.balance.column().capacity(layer), 0.02 * 4.15e6 * perLayer);
         }
         Moment sealed = new Moment(twoElements(6, 6, 2), 5, 12, 12, 30, 30, 55, 55).heating();
         sealed.rates(sealed.y);
-        assertTrue(sealed.balance.turnover(0) > 0, "downwards too");
+        assertTrue(sealed.balance.column().turnover(0) > 0, "downwards too");
     }
 
     /**
@@ -91,8 +94,8 @@ class ZonesTest {
         Moment now = new Moment(house, 4.2, 20, 60).with(PressureRegime.HELD);
         double conductance = 1.2 * (0.23 / 1.3) / (1.3 / 2);
         double[] rates = now.rates(now.y);
-        double lower = rates[now.vector.lowest] * now.balance.capacity(0);
-        double upper = rates[now.vector.highest] * now.balance.capacity(1);
+        double lower = rates[now.vector.lowest] * now.balance.column().capacity(0);
+        double upper = rates[now.vector.highest] * now.balance.column().capacity(1);
         assertEquals(conductance * 40, lower, 0.03 * conductance * 40);
         assertEquals(-conductance * 40, upper, 0.03 * conductance * 40);
     }
