@@ -132,7 +132,7 @@ final class Levels {
         Map<Alike, List<Owned>> alike = new LinkedHashMap<>();
         for (NamedRun run : runs) {
             for (Level level : new Levels(run.result().summary(), amounts).shared()) {
-                alike.computeIfAbsent(new Alike(level.kind(), level.amount()), key -> new ArrayList<>())
+                alike.computeIfAbsent(new Alike(level.kind(), level.amount(), level.name()), key -> new ArrayList<>())
                         .add(new Owned(level, run.name()));
             }
         }
@@ -157,8 +157,9 @@ final class Levels {
      *
      * @param kind the kind of level
      * @param amount where it lies, as written
+     * @param name what it is: a valve that opens there and one that is stuck open are not alike
      */
-    private record Alike(Level.Kind kind, String amount) {}
+    private record Alike(Level.Kind kind, String amount, String name) {}
 
     /**
      * A level and the run it belongs to.

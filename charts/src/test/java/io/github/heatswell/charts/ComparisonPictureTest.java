@@ -76,6 +76,21 @@ class ComparisonPictureTest {
         assertEquals("highest 55 °F", picture.lower().curves().get(0).label());
     }
 
+    /** One of two valves with the same set pressure is stuck open: nobody says so of both. */
+    @Test
+    void aFaultIsSaidOfTheRunThatHasItAlone() {
+        List<String> sets =
+                Chart.comparing(List.of(new NamedRun("stuck", Houses.stuckOpen()), run("sound", 7)), UnitSystem.SI)
+                        .picture()
+                        .upper()
+                        .levels()
+                        .stream()
+                        .filter(level -> level.kind() == Level.Kind.RELIEF_SET)
+                        .map(level -> level.amount() + " " + level.name())
+                        .toList();
+        assertEquals(List.of("7 bar relief set, but stuck open: “stuck”", "7 bar relief opens: “sound”"), sets);
+    }
+
     private static NamedRun run(String name, double set) {
         return new NamedRun(
                 name,

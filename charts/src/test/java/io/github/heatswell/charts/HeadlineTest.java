@@ -203,8 +203,8 @@ class HeadlineTest {
                 "Only “calm” keeps the relief valve shut; “drips” discharges 3 L",
                 compare(named("drips", drips(3)), named("calm", calm(5))));
         assertEquals(
-                "Only “calm” keeps the relief valve shut; “a” discharges 3 L, “b” 2 L",
-                compare(named("a", drips(3)), named("b", drips(2)), named("calm", calm(5))));
+                "Only “calm” keeps the relief valve shut; “a” discharges 3 L; “b” 2 L",
+                compare(named("b", drips(2)), named("a", drips(3)), named("calm", calm(5))));
         assertEquals(
                 "“x” and “y” keep the relief valve shut; the 3 others discharge up to 3 L, with “b”",
                 compare(
@@ -218,10 +218,10 @@ class HeadlineTest {
     @Test
     void saysWhenAllDripOrNone() {
         assertEquals(
-                "In both runs the relief valve opens; it discharges least with “a” (1 L), most with “b” (3 L)",
+                "In both runs the relief valve discharges water: most with “b” (3 L), least with “a” (1 L)",
                 compare(named("a", drips(1)), named("b", drips(3))));
         assertEquals(
-                "In both runs the relief valve opens and discharges about 3.14 L",
+                "In both runs the relief valve discharges about 3.14 L",
                 compare(named("a", drips(3.1412)), named("b", drips(3.1418))));
         assertEquals(
                 "The relief valve stays shut in both runs; pressure peaks highest with “b”, at 6 bar",

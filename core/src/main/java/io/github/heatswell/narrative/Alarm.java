@@ -12,6 +12,7 @@ import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.system.HotWaterSystem;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -127,6 +128,15 @@ public record Alarm(Level level, Statement what, Optional<Statement> advice) {
                         + " is unaccounted for. Do not rely on its figures; please report the scenario.");
     }
 
+    /** What it means, with the working pressure where that is the limit passed. */
+    static Statement meaning(Event.Kind kind, HotWaterSystem system) {
+        return kind == Event.Kind.WORKING_PRESSURE_EXCEEDED
+                ? plain("The maker allows no more than ")
+                        .then(gauge(system.tank().workingPressure(), system.site().atmosphere()))
+                        .then(" in use.")
+                : plain(kind.meaning());
+    }
+
     private static Statement passed(RunSummary run, Event event) {
         return plain(event.kind().description() + " after ")
                 .then(time(event.time()))
@@ -134,7 +144,8 @@ public record Alarm(Level level, Statement what, Optional<Statement> advice) {
                 .then(gauge(run.gauge(event.pressureAbsolute())))
                 .then(" and ")
                 .then(temperature(event.waterTemperature()))
-                .then(". " + event.kind().meaning())
+                .then(". ")
+                .then(meaning(event.kind(), run.system()))
                 .capitalised();
     }
 

@@ -24,7 +24,7 @@ import java.util.Optional;
 final class Circumstances {
 
     /** A volume (m3) below this is not worth a word. */
-    private static final double DROP = 0.01e-3;
+    static final double DROP = 0.01e-3;
 
     private static final double MAX_DRAW_DAYS = 3 * 86_400;
 

@@ -46,7 +46,9 @@ final class OutlookStory {
         }
         Optional<OutlookCourse.Month> first = course.firstDripping();
         if (first.isEmpty()) {
-            return plain("No relief valve drips within " + years() + early(result.years()));
+            String early = early(result.years());
+            return plain((early.isEmpty() ? "No" : "At the expected loss no") + " relief valve drips within " + years()
+                    + early);
         }
         if (first.get().number() > 0) {
             return plain("A relief valve drips from " + month(first.get()) + ", once the precharge is down to ")
@@ -64,7 +66,7 @@ final class OutlookStory {
         if (early.isEmpty() || (int) early.getAsDouble() >= beforeYear) {
             return "";
         }
-        return "; in one house of twenty already in year " + ((int) early.getAsDouble() + 1);
+        return "; one house in twenty drips by year " + ((int) early.getAsDouble() + 1);
     }
 
     /** The worst that happens in any of the courses of the present vessel, or nothing. */
@@ -77,8 +79,11 @@ final class OutlookStory {
                     month.isHazard() ? Alarm.Level.HAZARD : Alarm.Level.WARNING,
                     plain(kind.description() + " on the worst day of " + month(month) + loss(result, month) + ", with ")
                             .then(gauge(month.prechargeGauge()))
-                            .then(" of precharge left. "
-                                    + (assumed ? "That pressure is assumed: read the tank's plate." : kind.meaning()))
+                            .then(" of precharge left. ")
+                            .then(
+                                    assumed
+                                            ? plain("The working pressure is assumed: read the tank's plate.")
+                                            : Alarm.meaning(kind, house))
                             .capitalised());
         });
     }

@@ -9,6 +9,9 @@ import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.result.Totals;
+import io.github.heatswell.system.ReliefFault;
+import io.github.heatswell.system.ReliefValve;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -151,7 +154,7 @@ final class Verdict {
     private List<Statement> reliefParts(List<NamedSummary> sound) {
         List<NamedSummary> bare =
                 having(sound, run -> run.summary().system().reliefValves().isEmpty());
-        List<NamedSummary> wet = having(sound, run -> run.summary().totals().openings() > 0);
+        List<NamedSummary> wet = sound.stream().filter(Verdict::isWet).sorted(BY_VOLUME.reversed()).toList();
         List<NamedSummary> dry = having(sound, run -> !bare.contains(run) && !wet.contains(run));
         List<Statement> parts = new ArrayList<>();
         if (wet.isEmpty() && !dry.isEmpty()) {
@@ -178,32 +181,52 @@ final class Verdict {
             return wetPart(wet);
         }
         String everywhere = wet.size() == runs.size() ? "in " + every() : "with " + names(wet);
-        NamedSummary least = wet.stream().min(BY_VOLUME).orElseThrow();
-        NamedSummary most = wet.stream().max(BY_VOLUME).orElseThrow();
-        Statement opens = plain(everywhere + " the relief valve opens");
+        NamedSummary most = wet.get(0);
+        NamedSummary least = wet.get(wet.size() - 1);
+        Statement discharges = plain(everywhere + " the relief valve discharges ");
         if (relieved(most).value() - relieved(least).value()
                 <= ALIKE * relieved(most).value()) {
-            return opens.then(" and discharges about ").then(relieved(wet.get(0)));
+            return discharges.then("about ").then(relieved(most));
         }
-        return opens.then("; it discharges least with " + quoted(least) + " (")
-                .then(relieved(least))
-                .then("), most with " + quoted(most) + " (")
+        return discharges
+                .then("water: most with " + quoted(most) + " (")
                 .then(relieved(most))
-                .then(")");
+                .then(fault(most) + "), least with " + quoted(least) + " (")
+                .then(relieved(least))
+                .then(fault(least) + ")");
     }
 
     private static Statement wetPart(List<NamedSummary> wet) {
-        Statement first = plain(quoted(wet.get(0)) + " discharges ").then(relieved(wet.get(0)));
-        if (wet.size() == 1) {
-            return first;
+        NamedSummary most = wet.get(0);
+        if (wet.size() > 2) {
+            return plain("the " + wet.size() + " others discharge up to ")
+                    .then(relieved(most))
+                    .then(", with " + quoted(most) + fault(most));
         }
-        if (wet.size() == 2) {
-            return first.then(", " + quoted(wet.get(1)) + " ").then(relieved(wet.get(1)));
+        Statement first = plain(quoted(most) + " discharges ").then(relieved(most)).then(fault(most));
+        return wet.size() == 1
+                ? first
+                : first.then("; " + quoted(wet.get(1)) + " ")
+                        .then(relieved(wet.get(1)))
+                        .then(fault(wet.get(1)));
+    }
+
+    /** Whether any water was discharged: a valve that is stuck open or whose seat leaks discharges without opening. */
+    private static boolean isWet(NamedSummary run) {
+        Totals totals = run.summary().totals();
+        return totals.openings() > 0 || totals.relieved() >= Circumstances.DROP;
+    }
+
+    /** Why a valve discharges that need not open for it. */
+    private static String fault(NamedSummary run) {
+        List<ReliefFault.Condition> conditions = run.summary().system().reliefValves().stream()
+                .map(ReliefValve::condition)
+                .toList();
+        if (conditions.contains(ReliefFault.Condition.STUCK_OPEN)) {
+            return ", its valve stuck open";
         }
-        NamedSummary most = wet.stream().max(BY_VOLUME).orElseThrow();
-        return plain("the " + wet.size() + " others discharge up to ")
-                .then(relieved(most))
-                .then(", with " + quoted(most));
+        boolean leaks = conditions.contains(ReliefFault.Condition.LEAKING_SEAT);
+        return leaks && run.summary().totals().openings() == 0 ? ", through a worn seat" : "";
     }
 
     private String every() {

@@ -136,7 +136,7 @@ public final class ComparisonReport {
                 shown.time(peak.time()),
                 shown.volume(result.totals().relieved()),
                 Limit.reliefSet(result)
-                        .map(limit -> RunRows.room(limit, shown))
+                        .map(limit -> RunRows.reliefRoom(limit, result, shown))
                         .orElseGet(() -> RunRows.withoutRelief(result)));
     }
 

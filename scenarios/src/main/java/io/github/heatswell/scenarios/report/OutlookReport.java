@@ -58,7 +58,7 @@ public final class OutlookReport {
         List<Finding> found =
                 Findings.of(answer.scenario().system(), answer.scenario().doubts());
         String title =
-                answer.scenario().title() + ": the next " + (result.years() == 1 ? "year" : result.years() + " years");
+                answer.scenario().title() + ": the next " + (result.years() == 1 ? "year" : years());
         return Document.of(
                 title,
                 answer.scenario().name(),
@@ -129,9 +129,13 @@ public final class OutlookReport {
     private List<String> vessel(String name, OutlookCourse course, QuantityFormat shown) {
         return List.of(
                 name,
-                course.firstDripping().map(Narrative::month).orElse(relieves() ? "never" : "no working relief valve"),
+                course.firstDripping().map(Narrative::month).orElse(relieves() ? "not within " + years() : "no working relief valve"),
                 shown.volume(course.relieved()),
                 PageSizes.money(answer.cost(course), costs().currency()));
+    }
+
+    private String years() {
+        return result.years() == 1 ? "1 year" : result.years() + " years";
     }
 
     private boolean relieves() {

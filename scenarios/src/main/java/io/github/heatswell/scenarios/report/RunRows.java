@@ -70,7 +70,7 @@ final class RunRows {
         row(
                 "run",
                 covered,
-                result.hazard().isPresent() ? "ended by the hazard" : byDefault ? "by default" : "as asked for");
+                result.hazard().isPresent() ? "ended by the hazard" : byDefault ? "by default" : "as specified");
     }
 
     private void pressure(String label, RunSummary.Extreme extreme) {
@@ -81,7 +81,7 @@ final class RunRows {
         Limit.reliefSet(result)
                 .ifPresentOrElse(
                         limit -> row(
-                                "relief set", shown.pressure(limit.gauge()), limit.name() + ": " + reliefRoom(limit)),
+                                "relief set", shown.pressure(limit.gauge()), limit.name() + ": " + reliefRoom(limit, result, shown)),
                         () -> row("relief set", "none", withoutRelief(result) + " is described"));
         Limit working = Limit.workingPressure(result);
         row(
@@ -92,7 +92,7 @@ final class RunRows {
     }
 
     /** A valve that is stuck open keeps no distance from anything. */
-    private String reliefRoom(Limit limit) {
+    static String reliefRoom(Limit limit, RunSummary result, QuantityFormat shown) {
         boolean stuck = result.system().reliefValves().stream()
                 .anyMatch(valve ->
                         valve.name().equals(limit.name()) && valve.condition() == ReliefFault.Condition.STUCK_OPEN);

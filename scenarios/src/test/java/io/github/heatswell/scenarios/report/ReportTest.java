@@ -111,12 +111,12 @@ class ReportTest {
         Scenario given = Catalogue.read("orchard-lodge");
         String asked =
                 Pages.onScreen(given, given.simulation().run(), UnitSystem.SI).text();
-        assertTrue(asked.contains("as asked for") && !asked.contains("by default"), asked);
+        assertTrue(asked.contains("as specified") && !asked.contains("by default"), asked);
         Scenario silent =
                 ScenarioReader.read("silent", Catalogue.text("orchard-lodge").replace("duration: 4 h, ", ""));
         String free =
                 Pages.onScreen(silent, silent.simulation().run(), UnitSystem.SI).text();
-        assertTrue(free.contains("by default") && !free.contains("as asked for"), free);
+        assertTrue(free.contains("by default") && !free.contains("as specified"), free);
     }
 
     @Test

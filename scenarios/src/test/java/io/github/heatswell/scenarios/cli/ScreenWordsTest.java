@@ -1,0 +1,45 @@
+package io.github.heatswell.scenarios.cli;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Regression: what an answer must say on the screen, and what it must not, where a reader could take it wrongly. */
+class ScreenWordsTest {
+
+    @TempDir
+    private Path folder;
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                // A valve that is stuck open, or whose seat leaks, discharges without ever opening.
+                "compare mill-cottage-stuck-open mill-cottage -u us"
+                        + "| In both runs the relief valve discharges water: most with \"mill-cottage-stuck-open\" (658 gal, its valve stuck open), least with \"mill-cottage\" (1.9 gal)."
+                        + "| shut",
+                "compare mill-cottage-worn-seat mill-cottage -u us"
+                        + "| most with \"mill-cottage-worn-seat\" (5.53 gal, through a worn seat), least with \"mill-cottage\" (1.9 gal)."
+                        + "| shut",
+                "compare mill-cottage-stuck-open ridge-house | 2490 L stuck open | bar left",
+                // Never is not what a number of years can show.
+                "outlook orchard-lodge-vessel -y 10 | 12 L, slowest loss not within 10 years | never ",
+                "outlook birch-street-day -u us -y 5"
+                        + "| At the expected loss no relief valve drips within 5 years; one house in twenty drips by year 4."
+                        + "| in one house of twenty already",
+                "outlook birch-street-day -u us -y 5"
+                        + "| of precharge left. The maker allows no more than 150 psi in use."
+                        + "| no more than this",
+            })
+    void anAnswerSays(String command, String said, String unsaid) {
+        Outcome outcome = Outcome.execute((command + " -o " + folder.resolve("out")).split(" "));
+        String out = outcome.out().replaceAll("\\s+", " ").replaceAll("Caution: hot water scalds.*", "");
+        assertTrue(out.contains(said), out + outcome.err());
+        assertFalse(out.contains(unsaid), out);
+    }
+}
