@@ -5,7 +5,7 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Trace;
-import io.github.heatswell.simulation.SampleListener;
+import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.HotWaterSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -124,7 +124,7 @@ public record DailyFigures(List<Day> days) {
      * <p>A day takes in the samples at both its ends. Where a day ends between two samples, volumes are shared out evenly over
      * the time between them, and each of the days has both samples.
      */
-    public static final class DailyCollector implements SampleListener {
+    public static final class DailyCollector implements Simulation.SampleListener {
 
         private static final int PRESSURE = Channel.PRESSURE_ABSOLUTE.ordinal();
         private static final int TOP = Channel.WATER_TOP.ordinal();

@@ -8,7 +8,7 @@ import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Trace;
-import io.github.heatswell.simulation.SampleListener;
+import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.HotWaterSystem;
 import java.util.ArrayList;
@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Objects;
 
 /** Takes notes of the samples of a run as they come, without keeping them. */
-public final class Observer implements SampleListener {
+public final class Observer implements Simulation.SampleListener {
 
     private static final double DAY = 86_400;
 

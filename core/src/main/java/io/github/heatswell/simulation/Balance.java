@@ -1,5 +1,6 @@
 package io.github.heatswell.simulation;
 
+import io.github.heatswell.simulation.Schedule.Conditions;
 import io.github.heatswell.water.LiquidWater;
 import java.util.Arrays;
 import java.util.function.ToDoubleFunction;

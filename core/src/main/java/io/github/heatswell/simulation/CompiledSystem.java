@@ -1,5 +1,6 @@
 package io.github.heatswell.simulation;
 
+import io.github.heatswell.simulation.ColdBranch.GasCushion;
 import io.github.heatswell.system.Element;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.Heater;

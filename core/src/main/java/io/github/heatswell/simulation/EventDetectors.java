@@ -5,7 +5,9 @@ import static io.github.heatswell.simulation.StateVector.MAINS;
 import static io.github.heatswell.simulation.StateVector.PRESSURE;
 
 import io.github.heatswell.result.Event;
+import io.github.heatswell.simulation.ColdBranch.GasCushion;
 import io.github.heatswell.simulation.Modes.Diaphragm;
+import io.github.heatswell.simulation.Schedule.Conditions;
 import io.github.heatswell.water.Saturation;
 import java.util.ArrayList;
 import java.util.List;

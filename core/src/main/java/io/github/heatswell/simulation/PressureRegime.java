@@ -1,6 +1,7 @@
 package io.github.heatswell.simulation;
 
 import io.github.heatswell.result.Trace;
+import io.github.heatswell.simulation.Schedule.Conditions;
 import java.util.List;
 
 /**

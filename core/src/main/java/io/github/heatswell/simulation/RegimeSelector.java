@@ -1,5 +1,7 @@
 package io.github.heatswell.simulation;
 
+import io.github.heatswell.simulation.Schedule.Conditions;
+
 /**
  * Selects the modes that follow from a state: the pressure rule, the mixed layers, the calling thermostats. Used
  * between segments.

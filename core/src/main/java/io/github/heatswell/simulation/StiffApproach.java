@@ -1,5 +1,6 @@
 package io.github.heatswell.simulation;
 
+import io.github.heatswell.simulation.BalanceAudit.Inventory;
 import java.util.List;
 
 /**

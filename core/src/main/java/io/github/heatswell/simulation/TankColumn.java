@@ -5,8 +5,7 @@ import java.util.Arrays;
 
 /**
  * The water of the tank as a column of zones, each fully mixed: one or more layers of equal shell volume. With zone
- * mass
- * {@code m = rho V}, shell {@code V = V_n [1 + g (T - T_ref) + C (p - p_ref)]}, {@code a = g V_n/V} and
+ * mass {@code m = rho V}, shell {@code V = V_n [1 + g (T - T_ref) + C (p - p_ref)]}, {@code a = g V_n/V} and
  * {@code c = C V_n/V}, a zone with the flow j through its lower and k through its upper face (kg/s, upward) obeys
  *
  * <pre>

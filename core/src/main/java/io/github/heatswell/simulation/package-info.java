@@ -7,9 +7,9 @@
  *   RunResult result = Simulation.of(system, Duration.ofHours(4)).run();
  * </pre>
  *
- * <p>or {@code stream} with a {@link io.github.heatswell.simulation.SampleListener} for runs too long to hold in
- * memory. If the equations cannot be integrated, a {@link io.github.heatswell.simulation.SimulationException} states
- * the time reached; a physical hazard is not an error and ends a run normally.
+ * <p>or {@code stream} with a {@link io.github.heatswell.simulation.Simulation.SampleListener} for runs too long to
+ * hold in memory. If the equations cannot be integrated, a {@link io.github.heatswell.simulation.SimulationException}
+ * states the time reached; a physical hazard is not an error and ends a run normally.
  *
  * <p>Behind it, a run is a chain of segments. In a segment the modes are fixed: which thermostat calls, which valve is
  * open, where the vessel's diaphragm is, which layers are mixed, and which rule determines the pressure. The mass and

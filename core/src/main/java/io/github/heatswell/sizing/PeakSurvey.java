@@ -1,7 +1,6 @@
 package io.github.heatswell.sizing;
 
 import io.github.heatswell.result.Balances;
-import io.github.heatswell.simulation.Progress;
 import io.github.heatswell.simulation.Workers;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
@@ -27,7 +26,7 @@ public final class PeakSurvey {
     private final PeakEvaluator lab;
     private final MapAxes axes;
     private final int threads;
-    private final Progress progress;
+    private final Workers.Progress progress;
 
     private PeakSurvey(Builder from) {
         lab = new PeakEvaluator(
@@ -92,7 +91,7 @@ public final class PeakSurvey {
         private double[] volumes;
         private double[] precharges;
         private int threads = Runtime.getRuntime().availableProcessors();
-        private Progress progress = (done, total) -> {};
+        private Workers.Progress progress = (done, total) -> {};
 
         private Builder(HotWaterSystem system) {
             this.system = Objects.requireNonNull(system, "system");
@@ -173,7 +172,7 @@ public final class PeakSurvey {
          * @param value the listener
          * @return this builder
          */
-        public Builder progress(Progress value) {
+        public Builder progress(Workers.Progress value) {
             progress = Objects.requireNonNull(value, "progress");
             return this;
         }

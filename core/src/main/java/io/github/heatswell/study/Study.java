@@ -1,6 +1,6 @@
 package io.github.heatswell.study;
 
-import io.github.heatswell.simulation.Progress;
+import io.github.heatswell.simulation.Workers;
 import io.github.heatswell.units.Limits;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -32,7 +32,7 @@ public final class Study {
     private final int samples;
     private final long seed;
     private final int threads;
-    private final Progress progress;
+    private final Workers.Progress progress;
     private final BooleanSupplier stopSignal;
 
     private Study(Builder from) {
@@ -130,7 +130,7 @@ public final class Study {
         return model;
     }
 
-    Progress progress() {
+    Workers.Progress progress() {
         return progress;
     }
 
@@ -146,7 +146,7 @@ public final class Study {
         private int samples = 1024;
         private long seed = 1;
         private int threads = Runtime.getRuntime().availableProcessors();
-        private Progress progress = (done, total) -> {};
+        private Workers.Progress progress = (done, total) -> {};
         private BooleanSupplier stopSignal = () -> false;
 
         private Builder() {}
@@ -238,7 +238,7 @@ public final class Study {
          * @param listener the listener
          * @return this builder
          */
-        public Builder progress(Progress listener) {
+        public Builder progress(Workers.Progress listener) {
             progress = Objects.requireNonNull(listener, "progress");
             return this;
         }

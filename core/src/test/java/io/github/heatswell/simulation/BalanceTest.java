@@ -15,6 +15,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.simulation.Modes.Diaphragm;
+import io.github.heatswell.simulation.Schedule.Conditions;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;

@@ -3,7 +3,9 @@ package io.github.heatswell.simulation;
 import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import io.github.heatswell.simulation.BalanceAudit.Inventory;
 import io.github.heatswell.simulation.Modes.Diaphragm;
+import io.github.heatswell.simulation.Schedule.Conditions;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.Element;
 import io.github.heatswell.system.Heater;

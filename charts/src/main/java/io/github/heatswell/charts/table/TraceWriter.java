@@ -2,7 +2,7 @@ package io.github.heatswell.charts.table;
 
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Trace;
-import io.github.heatswell.simulation.SampleListener;
+import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.UnitSystem;
@@ -16,8 +16,9 @@ import java.util.Objects;
  * Writes the rows of a {@link TraceTable} as the samples come, so that a run of any length takes no more memory than a
  * few rows. Made by {@link TraceTable#writer}; for one run and one thread.
  *
- * <p>A {@link SampleListener} cannot throw an {@link IOException}. If the target fails, the failure is kept, what comes
- * after it is dropped, and {@link #close()} throws it. Whoever does not close does not know whether the table is whole:
+ * <p>A {@link Simulation.SampleListener} cannot throw an {@link IOException}. If the target fails, the failure is kept,
+ * what comes after it is dropped, and {@link #close()} throws it. Whoever does not close does not know whether the
+ * table is whole:
  *
  * <pre>{@code
  * try (TraceWriter table = TraceTable.writer(system, UnitSystem.SI, out)) {
@@ -25,12 +26,12 @@ import java.util.Objects;
  * }
  * }</pre>
  *
- * <p>CSVPrinter looks at every cell for characters that need quotes, which takes longer than writing it. No cell here can
- * need them: numbers consist of digits, full stop and minus, a missing one is empty, and a regime is a word in lower case.
- * The first cell of a row is never empty, since a sample always has a time. So rows are put together here, and only the
- * header, which is made of names, goes through CSVPrinter.
+ * <p>CSVPrinter looks at every cell for characters that need quotes, which takes longer than writing it. No cell here
+ * can need them: numbers consist of digits, full stop and minus, a missing one is empty, and a regime is a word in
+ * lower case. The first cell of a row is never empty, since a sample always has a time. So rows are put together here,
+ * and only the header, which is made of names, goes through CSVPrinter.
  */
-public final class TraceWriter implements SampleListener, Closeable {
+public final class TraceWriter implements Simulation.SampleListener, Closeable {
 
     /** How many characters are gathered before they are passed on. */
     private static final int CHUNK = 1 << 14;
@@ -77,8 +78,8 @@ public final class TraceWriter implements SampleListener, Closeable {
     }
 
     /**
-     * Passes on what is still held back, and says whether all of it could be written. The target stays open. Closing again
-     * has no effect.
+     * Passes on what is still held back, and says whether all of it could be written. The target stays open. Closing
+     * again has no effect.
      *
      * @throws IOException the first failure of the target since the start, if there was one
      */

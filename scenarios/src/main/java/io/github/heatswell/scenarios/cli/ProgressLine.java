@@ -1,10 +1,10 @@
 package io.github.heatswell.scenarios.cli;
 
-import io.github.heatswell.simulation.Progress;
+import io.github.heatswell.simulation.Workers;
 import java.util.function.LongSupplier;
 
 /** Shows progress and remaining time in one line that is overwritten. */
-final class ProgressLine implements Progress, AutoCloseable {
+final class ProgressLine implements Workers.Progress, AutoCloseable {
 
     private static final int CELLS = 30;
     private static final double NANOS = 1e-9;

@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.spread;
 
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.simulation.Progress;
+import io.github.heatswell.simulation.Workers;
 import io.github.heatswell.study.HouseDay;
 import io.github.heatswell.study.Study;
 import java.util.Objects;
@@ -96,7 +96,7 @@ public final class HouseSpread {
          * @param listener is called now and then, by one thread at a time
          * @return this builder
          */
-        public Builder progress(Progress listener) {
+        public Builder progress(Workers.Progress listener) {
             study.progress(listener);
             return this;
         }
