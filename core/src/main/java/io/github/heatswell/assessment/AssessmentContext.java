@@ -30,6 +30,9 @@ final class AssessmentContext {
     /** Prefix of the names of the draw patterns of US regulation. */
     private static final String US_DRAWS = "us-";
 
+    /** Colder than the thermostat ever lets it become by this (K), the tank starts cold: own judgement. */
+    private static final double COLD_START = 10;
+
     /** The least charge (Pa, gauge) that a tyre gauge can show; own judgement. */
     private static final double LEAST_AT_VESSEL = 0.1e5;
 
@@ -229,6 +232,12 @@ final class AssessmentContext {
                 .mapToDouble(Element::setPoint)
                 .max()
                 .orElseThrow();
+    }
+
+    /** Whether the first heat-up is that of a tank freshly filled, which an ordinary day does not repeat. */
+    boolean startsCold() {
+        double begins = house.start().waterTemperature().orElse(house.coldAtStart());
+        return begins < highestSetPoint() - house.heater().differential() - COLD_START;
     }
 
     /** The hottest water (K) of the run; empty without one. */

@@ -51,11 +51,15 @@ final class WaterLossRule implements Rule {
         String opened =
                 openings == 0 ? "without opening" : openings == 1 ? "in 1 opening" : "in " + openings + " openings";
         boolean used = !subject.house.draws().draws().isEmpty();
-        String repeated = used
+        boolean cold = subject.startsCold();
+        String repeated = used && !cold
                 ? days ? "; at this rate a year comes to {}." : "; once a day, a year comes to {}."
                 : days
                         ? "; begun again and again as this run was, a year comes to {}."
                         : "; begun once a day as this run was, a year comes to {}.";
+        String caught = "Put a bucket under the discharge pipe for a day and compare"
+                + (cold ? ": a day that does not heat a cold tank discharges less" : "")
+                + ". Keep the pipe open and never plug the valve.";
         String said = "In {} the relief valves discharged {} " + opened;
         Finding.Draft draft = Finding.draft("relief-water-loss", Severity.NOTE).rests(Deciding.HEAT_UP);
         draft = hazard || subject.overheats()
@@ -64,8 +68,7 @@ final class WaterLossRule implements Rule {
         return draft.found(given)
                 .advises(
                         mayBeCaught(subject)
-                                ? "Put a bucket under the discharge pipe for a day and compare. Keep the pipe open and"
-                                        + " never plug the valve."
+                                ? caught
                                 : "Keep clear of the discharge pipe: what comes out may scald. Keep the pipe open and never"
                                         + " plug the valve.")
                 .by(Codes.RUN);

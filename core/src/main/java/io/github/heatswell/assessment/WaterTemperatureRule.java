@@ -38,6 +38,8 @@ final class WaterTemperatureRule implements Rule {
     private static final double DELIVERED = TemperatureUnit.CELSIUS.toSi(49);
     /** Rounding of temperatures (K). */
     private static final double EQUAL = 1e-6;
+    /** Water stored hotter than {@link #STORED} by more than this (K) is hotter than it need be: own judgement. */
+    private static final double HOTTER = 5;
     /** A run that ended this far (K) below the set point shows no tap at its hottest. */
     private static final double HEATED_THROUGH = 1;
 
@@ -82,11 +84,16 @@ final class WaterTemperatureRule implements Rule {
     }
 
     private static Found unmixed(double delivered, boolean seen) {
-        return scald(delivered, seen)
-                .advises(
-                        "Measure at the nearest hot tap. If it is above {}, have a mixing valve fitted behind the tank;"
-                                + " do not store the water cooler instead.",
-                        temperature(DELIVERED))
+        String measure = "Measure at the nearest hot tap. If it is above {}, have a mixing valve fitted behind the tank;"
+                + " do not store the water below {} instead.";
+        Finding.Draft scald = scald(delivered, seen);
+        return (delivered > STORED + HOTTER
+                        ? scald.advises(
+                                "Set the thermostat down to {}: hotter water is not needed against legionella. " + measure,
+                                temperature(STORED),
+                                temperature(DELIVERED),
+                                temperature(STORED))
+                        : scald.advises(measure, temperature(DELIVERED), temperature(STORED)))
                 .asks(ASK)
                 .by(Codes.BURNS);
     }

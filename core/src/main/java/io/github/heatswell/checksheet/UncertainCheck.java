@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
+import java.util.stream.DoubleStream;
 
 /**
  * A check sheet whose readings carry their tolerance: the procedure is simulated for the house as described, and again
@@ -259,12 +260,19 @@ public record UncertainCheck(CheckSheet sheet, Gauge gauge, StudyResult result) 
         }
 
         /**
-         * The usual dial gauge: 0 to 10 bar, class 1.6 of EN 837-1 (from memory).
+         * The usual dial gauge for a pressure: 0 to 10, 16, 25 or 40 bar, class 1.6 of EN 837-1 (from memory).
          *
-         * @return the gauge, accurate within 0.16 bar
+         * @param highest the highest expected reading (Pa, gauge)
+         * @return the gauge with the smallest dial on which a reading 10 % above that can be read; accurate within 0.16 bar
+         *     for a dial to 10 bar
          */
-        public static Gauge dial() {
-            return new Gauge(PressureUnit.BAR.toSi(10), 1.6);
+        public static Gauge dialFor(double highest) {
+            double span = DoubleStream.of(10, 16, 25)
+                    .map(PressureUnit.BAR::toSi)
+                    .filter(dial -> dial >= 1.1 * highest)
+                    .findFirst()
+                    .orElse(PressureUnit.BAR.toSi(40));
+            return new Gauge(span, 1.6);
         }
 
         /**

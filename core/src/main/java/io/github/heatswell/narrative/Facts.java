@@ -97,7 +97,7 @@ final class Facts {
     private Statement supply() {
         Statement how = switch (system.supply().arrangement()) {
             case DIRECT -> plain("open to the mains");
-            case CHECK_VALVE -> plain("through a check valve");
+            case CHECK_VALVE -> plain("with no way back to the mains");
             case REDUCING_VALVE -> reducing(system.supply().reducingValve().orElseThrow());
         };
         return plain("supply ")

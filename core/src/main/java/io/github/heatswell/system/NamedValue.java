@@ -34,7 +34,7 @@ public enum NamedValue {
     REDUCED(
             "supply.reducing-valve.set",
             "the setting of the reducing valve",
-            Ways.GAUGE,
+            Ways.RUNNING,
             new Change(
                     "reducing valve's set pressure",
                     "Pa",
@@ -149,6 +149,7 @@ public enum NamedValue {
     /** How several values are found out. */
     private static final class Ways {
         private static final String GAUGE = "Read a gauge on a cold tap with no water running";
+        private static final String RUNNING = "Read a gauge on a cold tap behind the valve while a little water runs";
         private static final String TANK = "Read the tank's plate";
         private static final String RELIEF = "Read the relief valve's plate";
         private static final String VESSEL = "Read the vessel's plate";

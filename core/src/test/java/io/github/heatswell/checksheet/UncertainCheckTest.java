@@ -19,7 +19,7 @@ class UncertainCheckTest {
         return UncertainCheck.of(
                 procedure,
                 house,
-                UncertainCheck.Gauge.dial(),
+                UncertainCheck.Gauge.dialFor(6e5),
                 UncertainCheck.study(procedure, house)
                         .samples(64)
                         .threads(threads)
@@ -101,7 +101,9 @@ class UncertainCheckTest {
         assertTrue(tolerated.agrees(4.51e5));
         assertFalse(tolerated.agrees(4.49e5));
         assertFalse(tolerated.agrees(5.51e5));
-        assertEquals(0.16e5, UncertainCheck.Gauge.dial().error(), 1e-6);
+        assertEquals(0.16e5, UncertainCheck.Gauge.dialFor(9e5).error(), 1e-6);
+        assertEquals(16e5, UncertainCheck.Gauge.dialFor(10.3e5).span(), "a reading must lie on the dial");
+        assertEquals(40e5, UncertainCheck.Gauge.dialFor(30e5).span());
         assertThrows(IllegalArgumentException.class, () -> new UncertainCheck.Gauge(0, 1.6));
         assertThrows(IllegalArgumentException.class, () -> new UncertainCheck.Gauge(10e5, Double.NaN));
     }

@@ -232,7 +232,7 @@ class MisuseTest {
                         "span: 0.0001 bar is outside the allowed range, 0.1 bar to 100 bar"),
                 missing(() -> UncertainCheck.study(check, null), "house"),
                 refused(
-                        () -> UncertainCheck.of(check, LODGE, UncertainCheck.Gauge.dial(), unrelated()),
+                        () -> UncertainCheck.of(check, LODGE, UncertainCheck.Gauge.dialFor(6e5), unrelated()),
                         "result: these are not the samples of a check; use the study from UncertainCheck.study(...)"),
                 refused(
                         () -> Outlook.builder(LODGE, HOUR).build(),

@@ -94,7 +94,7 @@ final class SupplyQuestions {
                         AnswerKind.Quantity.of(Kind.PRESSURE, new Choice("3.5 bar", "50 psi")))
                 .asks("What pressure is the reducing valve set to?")
                 .find(
-                        "a gauge on the valve or on a tap downstream of it.",
+                        "a gauge on the valve or on a tap downstream of it, while a little water runs.",
                         "Read the gauge on the valve, or one on a tap downstream of it, while a little water runs"
                                 + " and the heater is off. Without a gauge, take the scale or the label of the"
                                 + " valve.")

@@ -27,8 +27,6 @@ import java.util.stream.Stream;
  */
 record Check(List<String> steps, List<Reading> readings, List<String> remarks) {
 
-    private static final UncertainCheck.Gauge GAUGE = UncertainCheck.Gauge.dial();
-
     /** The readings that a diagnosis takes, under the names of their kinds. */
     private static final Set<CheckSheet.Reading.Kind> READ_BACK = Set.of(
             CheckSheet.Reading.Kind.COLD_STATIC, CheckSheet.Reading.Kind.PEAK, CheckSheet.Reading.Kind.NEXT_MORNING);
@@ -135,12 +133,12 @@ record Check(List<String> steps, List<Reading> readings, List<String> remarks) {
                     .samples(SAMPLES)
                     .build()
                     .run();
-            UncertainCheck check = new UncertainCheck(sheet, GAUGE, samples);
+            UncertainCheck check = new UncertainCheck(sheet, UncertainCheck.Gauge.dialFor(highest(sheet)), samples);
             count.add(check.sampled());
-            return new Check(steps, check.readings().stream().map(this::reading).toList(), remarks(check));
+            return new Check(steps, check.readings().stream().map(read -> reading(read, check.gauge().error())).toList(), remarks(check));
         }
 
-        private Check.Reading reading(UncertainCheck.ToleratedReading tolerated) {
+        private Check.Reading reading(UncertainCheck.ToleratedReading tolerated, double error) {
             CheckSheet.Reading expected = tolerated.reading();
             double minutes = Math.rint(expected.time() / 60);
             String note = expected.kind() == CheckSheet.Reading.Kind.PEAK && minutes > 0
@@ -154,10 +152,17 @@ record Check(List<String> steps, List<Reading> readings, List<String> remarks) {
             return new Check.Reading(
                     PageWords.capitalised(expected.when()),
                     gauge,
-                    sampled ? tolerated.lowest() : gauge - GAUGE.error(),
-                    sampled ? tolerated.highest() : gauge + GAUGE.error(),
+                    sampled ? tolerated.lowest() : gauge - error,
+                    sampled ? tolerated.highest() : gauge + error,
                     Stream.concat(Stream.of(note).filter(said -> !said.isEmpty()), key.stream())
                             .collect(Collectors.joining("; ")));
+        }
+
+        private static double highest(CheckSheet sheet) {
+            return sheet.readings().stream()
+                    .mapToDouble(CheckSheet.Reading::expectedGauge)
+                    .max()
+                    .orElse(Double.NEGATIVE_INFINITY);
         }
 
         private List<String> remarks(UncertainCheck check) {
@@ -170,10 +175,8 @@ record Check(List<String> steps, List<Reading> readings, List<String> remarks) {
                                     vessel.precharge().gauge(house.site().atmosphere())) + ".")
                     .orElse("This sheet is for the house without an expansion vessel."));
             charge().ifPresent(remarks::add);
-            double highest = sheet.readings().stream()
-                    .mapToDouble(CheckSheet.Reading::expectedGauge)
-                    .max()
-                    .orElse(Double.NEGATIVE_INFINITY);
+            double highest = highest(sheet);
+            remarks.add("Use a gauge that reads to " + shown.pressure(check.gauge().span()) + " or somewhat more.");
             if (house.tank().workingPressureGiven()
                     && Limit.passes(
                             highest,
@@ -198,7 +201,7 @@ record Check(List<String> steps, List<Reading> readings, List<String> remarks) {
             }
             remarks.add("The range holds nine of ten of " + check.result().completed()
                     + " simulated houses within the uncertainties listed further down, and the error of a dial gauge of "
-                    + shown.pressure(GAUGE.span())
+                    + shown.pressure(check.gauge().span())
                     + ", class 1.6 of EN 837-1."
                     + (reseatAssumed()
                             ? " At which pressure a relief valve closes again is assumed, and varied from 70 % to 95 % of its set"
