@@ -79,15 +79,15 @@ class ComparisonPictureTest {
     /** One of two valves with the same set pressure is stuck open: nobody says so of both. */
     @Test
     void aFaultIsSaidOfTheRunThatHasItAlone() {
-        List<String> sets =
-                Chart.comparing(List.of(new NamedRun("stuck", Houses.stuckOpen()), run("sound", 7)), UnitSystem.SI)
-                        .picture()
-                        .upper()
-                        .levels()
-                        .stream()
-                        .filter(level -> level.kind() == Level.Kind.RELIEF_SET)
-                        .map(level -> level.amount() + " " + level.name())
-                        .toList();
+        List<String> sets = Chart.comparing(
+                        List.of(new NamedRun("stuck", Houses.stuckOpen()), run("sound", 7)), UnitSystem.SI)
+                .picture()
+                .upper()
+                .levels()
+                .stream()
+                .filter(level -> level.kind() == Level.Kind.RELIEF_SET)
+                .map(level -> level.amount() + " " + level.name())
+                .toList();
         assertEquals(List.of("7 bar relief set, but stuck open: “stuck”", "7 bar relief opens: “sound”"), sets);
     }
 

@@ -84,12 +84,14 @@ final class WaterTemperatureRule implements Rule {
     }
 
     private static Found unmixed(double delivered, boolean seen) {
-        String measure = "Measure at the nearest hot tap. If it is above {}, have a mixing valve fitted behind the tank;"
-                + " do not store the water below {} instead.";
+        String measure =
+                "Measure at the nearest hot tap. If it is above {}, have a mixing valve fitted behind the tank;"
+                        + " do not store the water below {} instead.";
         Finding.Draft scald = scald(delivered, seen);
         return (delivered > STORED + HOTTER
                         ? scald.advises(
-                                "Set the thermostat down to {}: hotter water is not needed against legionella. " + measure,
+                                "Set the thermostat down to {}: hotter water is not needed against legionella. "
+                                        + measure,
                                 temperature(STORED),
                                 temperature(DELIVERED),
                                 temperature(STORED))

@@ -13,8 +13,8 @@ import static io.github.heatswell.diagnosis.Parameter.VESSEL_VOLUME;
 import static io.github.heatswell.diagnosis.Parameter.WEEPS_FROM;
 
 import io.github.heatswell.system.Element;
-import io.github.heatswell.system.ExpansionVessel.Condition;
 import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.ExpansionVessel.Condition;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.PipeRun;
@@ -144,8 +144,10 @@ record Hypothesis(Cause cause, String device, Consumer<SuspectHouse> change, Lis
         private void heat() {
             Heater heater = house.heater();
             double set = heater.setPoint();
-            double highest =
-                    heater.elements().stream().mapToDouble(Element::setPoint).max().orElseThrow();
+            double highest = heater.elements().stream()
+                    .mapToDouble(Element::setPoint)
+                    .max()
+                    .orElseThrow();
             double cutOut = heater.cutOut().orElse(Double.POSITIVE_INFINITY);
             double most = Math.min(Math.max(set + 8, HOTTEST), set + cutOut - highest - BEFORE_CUT_OUT);
             if (most > set + 3) {
@@ -229,7 +231,8 @@ record Hypothesis(Cause cause, String device, Consumer<SuspectHouse> change, Lis
                 add(
                         valve,
                         Cause.RELIEF_OPENS_HIGH,
-                        FreeParameter.open(OPENING_PRESSURE, JUST_ABOVE * setPressure, most, 0.05, 0.15, 0.3, 0.5, 0.75));
+                        FreeParameter.open(
+                                OPENING_PRESSURE, JUST_ABOVE * setPressure, most, 0.05, 0.15, 0.3, 0.5, 0.75));
             }
             FreeParameter weep = FreeParameter.open(
                     SEAT_WEEP, 0.5 * MILLILITRE_PER_MINUTE, 5_000 * MILLILITRE_PER_MINUTE, 0.3, 0.45, 0.6, 0.75);
@@ -240,5 +243,5 @@ record Hypothesis(Cause cause, String device, Consumer<SuspectHouse> change, Lis
                     Cause.RELIEF_STUCK_OPEN,
                     FreeParameter.open(STUCK_LIFT, 1e-4, 0.3, 0.05, 0.15, 0.25, 0.35, 0.45, 0.6, 0.8));
         }
-}
+    }
 }

@@ -132,7 +132,8 @@ public record Alarm(Level level, Statement what, Optional<Statement> advice) {
     static Statement meaning(Event.Kind kind, HotWaterSystem system) {
         return kind == Event.Kind.WORKING_PRESSURE_EXCEEDED
                 ? plain("The maker allows no more than ")
-                        .then(gauge(system.tank().workingPressure(), system.site().atmosphere()))
+                        .then(gauge(
+                                system.tank().workingPressure(), system.site().atmosphere()))
                         .then(" in use.")
                 : plain(kind.meaning());
     }

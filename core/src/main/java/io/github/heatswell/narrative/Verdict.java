@@ -154,7 +154,10 @@ final class Verdict {
     private List<Statement> reliefParts(List<NamedSummary> sound) {
         List<NamedSummary> bare =
                 having(sound, run -> run.summary().system().reliefValves().isEmpty());
-        List<NamedSummary> wet = sound.stream().filter(Verdict::isWet).sorted(BY_VOLUME.reversed()).toList();
+        List<NamedSummary> wet = sound.stream()
+                .filter(Verdict::isWet)
+                .sorted(BY_VOLUME.reversed())
+                .toList();
         List<NamedSummary> dry = having(sound, run -> !bare.contains(run) && !wet.contains(run));
         List<Statement> parts = new ArrayList<>();
         if (wet.isEmpty() && !dry.isEmpty()) {
@@ -203,7 +206,8 @@ final class Verdict {
                     .then(relieved(most))
                     .then(", with " + quoted(most) + fault(most));
         }
-        Statement first = plain(quoted(most) + " discharges ").then(relieved(most)).then(fault(most));
+        Statement first =
+                plain(quoted(most) + " discharges ").then(relieved(most)).then(fault(most));
         return wet.size() == 1
                 ? first
                 : first.then("; " + quoted(wet.get(1)) + " ")

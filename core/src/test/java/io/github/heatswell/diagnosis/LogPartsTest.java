@@ -61,10 +61,10 @@ class LogPartsTest {
         Arrays.setAll(temperature, i -> i == 3 ? Double.NaN : 280 + 0.01 * i);
         Arrays.fill(burner, 30, 60, true);
         PressureLog thinned = log(count, 10)
-                        .temperature(temperature)
-                        .burner(burner)
-                        .timeOfDay(7_200)
-                        .build()
+                .temperature(temperature)
+                .burner(burner)
+                .timeOfDay(7_200)
+                .build()
                 .thinned();
         assertEquals(2_034, thinned.count(), "every third");
         assertEquals(3e5 + 33, thinned.gauge(11));

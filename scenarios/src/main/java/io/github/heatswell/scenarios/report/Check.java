@@ -135,7 +135,12 @@ record Check(List<String> steps, List<Reading> readings, List<String> remarks) {
                     .run();
             UncertainCheck check = new UncertainCheck(sheet, UncertainCheck.Gauge.dialFor(highest(sheet)), samples);
             count.add(check.sampled());
-            return new Check(steps, check.readings().stream().map(read -> reading(read, check.gauge().error())).toList(), remarks(check));
+            return new Check(
+                    steps,
+                    check.readings().stream()
+                            .map(read -> reading(read, check.gauge().error()))
+                            .toList(),
+                    remarks(check));
         }
 
         private Check.Reading reading(UncertainCheck.ToleratedReading tolerated, double error) {
@@ -176,7 +181,8 @@ record Check(List<String> steps, List<Reading> readings, List<String> remarks) {
                     .orElse("This sheet is for the house without an expansion vessel."));
             charge().ifPresent(remarks::add);
             double highest = highest(sheet);
-            remarks.add("Use a gauge that reads to " + shown.pressure(check.gauge().span()) + " or somewhat more.");
+            remarks.add(
+                    "Use a gauge that reads to " + shown.pressure(check.gauge().span()) + " or somewhat more.");
             if (house.tank().workingPressureGiven()
                     && Limit.passes(
                             highest,

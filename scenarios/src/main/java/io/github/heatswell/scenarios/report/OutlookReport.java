@@ -57,8 +57,7 @@ public final class OutlookReport {
         String basis = Narrative.basis(answer.fading()).text(shown);
         List<Finding> found =
                 Findings.of(answer.scenario().system(), answer.scenario().doubts());
-        String title =
-                answer.scenario().title() + ": the next " + (result.years() == 1 ? "year" : years());
+        String title = answer.scenario().title() + ": the next " + (result.years() == 1 ? "year" : years());
         return Document.of(
                 title,
                 answer.scenario().name(),
@@ -129,7 +128,9 @@ public final class OutlookReport {
     private List<String> vessel(String name, OutlookCourse course, QuantityFormat shown) {
         return List.of(
                 name,
-                course.firstDripping().map(Narrative::month).orElse(relieves() ? "not within " + years() : "no working relief valve"),
+                course.firstDripping()
+                        .map(Narrative::month)
+                        .orElse(relieves() ? "not within " + years() : "no working relief valve"),
                 shown.volume(course.relieved()),
                 PageSizes.money(answer.cost(course), costs().currency()));
     }

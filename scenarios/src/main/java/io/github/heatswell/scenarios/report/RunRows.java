@@ -81,7 +81,9 @@ final class RunRows {
         Limit.reliefSet(result)
                 .ifPresentOrElse(
                         limit -> row(
-                                "relief set", shown.pressure(limit.gauge()), limit.name() + ": " + reliefRoom(limit, result, shown)),
+                                "relief set",
+                                shown.pressure(limit.gauge()),
+                                limit.name() + ": " + reliefRoom(limit, result, shown)),
                         () -> row("relief set", "none", withoutRelief(result) + " is described"));
         Limit working = Limit.workingPressure(result);
         row(
