@@ -200,16 +200,18 @@ final class Course {
                             <= result.trace().grid().time(sample);
         }
 
-        /** The flow (m3/s) of a modulating valve as it opens, by its lift; 0 for any other. */
+        /** The flow (m3/s) of a valve as it opens, if it falls from there along its curve; 0 for one that then drops at once. */
         private double firstFlow(String name) {
             double atmosphere = result.system().site().atmosphere();
             for (ReliefValve valve : result.system().reliefValves()) {
-                if (valve.name().equals(name)
-                        && valve.liftCharacteristic() == ReliefValve.LiftCharacteristic.MODULATING) {
+                if (valve.name().equals(name)) {
                     double reseatPressure = valve.reseatPressure().gauge(atmosphere);
-                    double lift = (valve.setPressure().gauge(atmosphere) - reseatPressure)
+                    double share = (valve.setPressure().gauge(atmosphere) - reseatPressure)
                             / (valve.fullLiftPressure().gauge(atmosphere) - reseatPressure);
-                    return lift * valve.fullFlow();
+                    return switch (valve.liftCharacteristic()) {
+                        case MODULATING -> valve.liftCharacteristic().lift(share) * valve.fullFlow();
+                        case SNAP -> 0;
+                    };
                 }
             }
             return 0;

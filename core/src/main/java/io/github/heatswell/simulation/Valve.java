@@ -35,7 +35,7 @@ final class Valve {
     final boolean blocked;
 
     private final double fullLiftPressure;
-    private final boolean snap;
+    private final ReliefValve.LiftCharacteristic curve;
     /** Pressure of the air (Pa, absolute), likewise at the height of the drain cock. */
     final double atmosphere;
 
@@ -55,7 +55,7 @@ final class Valve {
         opensAt = described.setTemperature().orElse(Double.POSITIVE_INFINITY);
         reseatsAt = described.reseatTemperature().orElse(Double.POSITIVE_INFINITY);
         onTank = described.location() == ReliefValve.Location.TANK_TOP;
-        snap = described.liftCharacteristic() == ReliefValve.LiftCharacteristic.SNAP;
+        curve = described.liftCharacteristic();
         fullFlow = described.fullFlow();
         stuckOpen = described.condition() == ReliefFault.Condition.STUCK_OPEN;
         blocked = described.condition() == ReliefFault.Condition.BLOCKED;
@@ -90,10 +90,9 @@ final class Valve {
         if (pressure <= atmosphere || !by.isOpen()) {
             return 0;
         }
-        double lift = lift(pressure, by);
-        boolean rising = by == Lift.PRESSURE && !snap && !stuckOpen && lift < 1;
-        return throughFull(pressure)
-                * ((rising ? 1 / (fullLiftPressure - reseatPressure) : 0) + lift / (2 * (pressure - atmosphere)));
+        double slope =
+                by == Lift.TEMPERATURE || stuckOpen ? 0 : curve.slope(share(pressure)) / (fullLiftPressure - reseatPressure);
+        return throughFull(pressure) * (slope + lift(pressure, by) / (2 * (pressure - atmosphere)));
     }
 
     /** Slope of the seat leakage with pressure (m3/s/Pa); 0 for a tight seat or an open valve. */
@@ -115,8 +114,12 @@ final class Valve {
         if (stuckOpen) {
             return stuckLift;
         }
-        boolean full = snap || by == Lift.TEMPERATURE;
-        return full ? 1 : Math.min(1, (pressure - reseatPressure) / (fullLiftPressure - reseatPressure));
+        return by == Lift.TEMPERATURE ? 1 : curve.lift(share(pressure));
+    }
+
+    /** Where a pressure stands between reseat (0) and full lift (1). */
+    private double share(double pressure) {
+        return (pressure - reseatPressure) / (fullLiftPressure - reseatPressure);
     }
 
     private double throughFull(double pressure) {

@@ -70,12 +70,38 @@ public final class ReliefValve {
                 .build();
     }
 
-    /** How the lift of an open valve depends on pressure. */
+    /** How the lift of an open valve depends on pressure: its curve and the slope of that, which the compiler asks for. */
     public enum LiftCharacteristic {
         /** Lift grows linearly from zero at the reseat pressure to full at the full-lift pressure. */
         MODULATING,
         /** Fully lifted from the moment it opens until it reseats. */
-        SNAP
+        SNAP;
+
+        /**
+         * Lift of the open valve.
+         *
+         * @param share where pressure stands between reseat (0) and full lift (1)
+         * @return the share of full lift (-), at most 1; below reseat the curve continues
+         */
+        public double lift(double share) {
+            return switch (this) {
+                case MODULATING -> Math.min(1, share);
+                case SNAP -> 1;
+            };
+        }
+
+        /**
+         * How fast lift grows with pressure.
+         *
+         * @param share where pressure stands between reseat (0) and full lift (1)
+         * @return the derivative of {@link #lift} (-)
+         */
+        public double slope(double share) {
+            return switch (this) {
+                case MODULATING -> share < 1 ? 1 : 0;
+                case SNAP -> 0;
+            };
+        }
     }
 
     /** Where a valve sits. */

@@ -61,7 +61,10 @@ final class ReliefPort {
 
     /** {@return whether it is fully lifted from opening to reseating} */
     boolean snaps() {
-        return valve.liftCharacteristic() == ReliefValve.LiftCharacteristic.SNAP;
+        return switch (valve.liftCharacteristic()) {
+            case MODULATING -> false;
+            case SNAP -> true;
+        };
     }
 
     /** {@return whether it opens and closes at all} */

@@ -3,7 +3,9 @@ package io.github.heatswell.scenarios.cli;
 import io.github.heatswell.scenarios.report.Version;
 import java.io.PrintWriter;
 import java.io.Reader;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
@@ -17,8 +19,8 @@ public final class CommandFactory {
 
     private static final int WIDTH = 80;
 
-    private static final List<String> NAMES = List.of(
-            "run", "compare", "size", "map", "spread", "interview", "diagnose", "outlook", "lessons", "list", "show");
+    private static final List<String> NAMES =
+            Arrays.stream(Name.values()).map(Name::word).toList();
 
     private CommandFactory() {}
 
@@ -54,20 +56,39 @@ public final class CommandFactory {
         return NAMES;
     }
 
-    private static Question question(String name) {
-        return switch (name) {
-            case "run" -> new RunCommand();
-            case "compare" -> new CompareCommand();
-            case "size" -> new SizeCommand();
-            case "map" -> new MapCommand();
-            case "spread" -> new SpreadCommand();
-            case "interview" -> new InterviewCommand();
-            case "diagnose" -> new DiagnoseCommand();
-            case "outlook" -> new OutlookCommand();
-            case "lessons" -> new LessonsCommand();
-            case "list" -> new ListCommand();
-            default -> new ShowCommand();
-        };
+    /** The commands in the order of the help text, each named as its constant; the compiler asks for the question of each. */
+    private enum Name {
+        RUN,
+        COMPARE,
+        SIZE,
+        MAP,
+        SPREAD,
+        INTERVIEW,
+        DIAGNOSE,
+        OUTLOOK,
+        LESSONS,
+        LIST,
+        SHOW;
+
+        String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+
+        Question question() {
+            return switch (this) {
+                case RUN -> new RunCommand();
+                case COMPARE -> new CompareCommand();
+                case SIZE -> new SizeCommand();
+                case MAP -> new MapCommand();
+                case SPREAD -> new SpreadCommand();
+                case INTERVIEW -> new InterviewCommand();
+                case DIAGNOSE -> new DiagnoseCommand();
+                case OUTLOOK -> new OutlookCommand();
+                case LESSONS -> new LessonsCommand();
+                case LIST -> new ListCommand();
+                case SHOW -> new ShowCommand();
+            };
+        }
     }
 
     /** The command line without a command. */
@@ -125,7 +146,9 @@ public final class CommandFactory {
         @Override
         public int execute(String... arguments) {
             try {
-                prepare(arguments.length > 0 && NAMES.contains(arguments[0]) ? List.of(arguments[0]) : NAMES);
+                List<Name> all = List.of(Name.values());
+                int named = arguments.length > 0 ? NAMES.indexOf(arguments[0]) : -1;
+                prepare(named < 0 ? all : List.of(all.get(named)));
                 return super.execute(arguments);
             } catch (RuntimeException | Error e) {
                 return ErrorMessages.failed(this, e);
@@ -133,9 +156,9 @@ public final class CommandFactory {
         }
 
         /** Creates subcommands; settings apply only to those that exist when they are set. */
-        private void prepare(List<String> needed) {
+        private void prepare(List<Name> needed) {
             NAMES.forEach(getCommandSpec()::removeSubcommand);
-            needed.forEach(name -> addSubcommand(name, Specs.command(question(name))));
+            needed.forEach(name -> addSubcommand(name.word(), Specs.command(name.question())));
             setOut(out);
             setErr(err);
             setExpandAtFiles(false);

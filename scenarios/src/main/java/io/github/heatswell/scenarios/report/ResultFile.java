@@ -28,15 +28,20 @@ public final class ResultFile {
     private final boolean toBeChanged;
 
     private ResultFile(String name, Content content, boolean toBeChanged) {
-        if (!isPlain(Objects.requireNonNull(name, "name"))) {
-            throw new IllegalArgumentException("name: " + Printable.quote(name) + " is not that of a file in a folder");
-        }
-        this.name = name;
+        this.name = requirePlain(name, "file");
         this.content = Objects.requireNonNull(content, "content");
         this.toBeChanged = toBeChanged;
     }
 
-    /** Whether a file of this name stays in the folder it is written into. */
+    /** Refuses the name of a file or folder that would not stay in the folder it is written into. */
+    static String requirePlain(String name, String what) {
+        if (!isPlain(Objects.requireNonNull(name, "name"))) {
+            throw new IllegalArgumentException(
+                    "name: " + Printable.quote(name) + " is not that of a " + what + " in a folder");
+        }
+        return name;
+    }
+
     private static boolean isPlain(String name) {
         try {
             Path path = Path.of(name);

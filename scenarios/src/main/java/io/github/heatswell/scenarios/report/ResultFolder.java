@@ -46,10 +46,12 @@ public final class ResultFolder {
      * @param parent the folder the user named
      * @param name the name of the folder inside, a single ordinary name
      * @return the place for results; nothing is written outside the parent, not even through a link
+     * @throws IllegalArgumentException if the name would lead out of the parent or cannot be one here
      */
     public static ResultFolder inside(Path parent, String name) {
         Objects.requireNonNull(parent, "parent");
-        return new ResultFolder(parent.resolve(Objects.requireNonNull(name, "name")), parent, List.of(), 0);
+        ResultFile.requirePlain(name, "folder");
+        return new ResultFolder(parent.resolve(name), parent, List.of(), 0);
     }
 
     /**

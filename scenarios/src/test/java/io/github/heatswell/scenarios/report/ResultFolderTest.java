@@ -204,6 +204,17 @@ class ResultFolderTest {
         assertEquals(List.of(), names(elsewhere));
     }
 
+    /** Contract: a folder inside another stays there by its name, and nothing is made before that is known. */
+    @ParameterizedTest
+    @ValueSource(strings = {"", ".", "..", "../yq", "a/b", "/yq", "a\0b"})
+    void aFolderInsideHasAPlainName(String name) throws IOException {
+        Path parent = temporary.resolve("out2/q");
+        IllegalArgumentException refusal =
+                assertThrows(IllegalArgumentException.class, () -> ResultFolder.inside(parent, name));
+        assertTrue(refusal.getMessage().endsWith(" is not that of a folder in a folder"), refusal::getMessage);
+        assertEquals(List.of(), names(temporary));
+    }
+
     @Test
     void aLinkInPlaceOfAFileIsReplacedAndNotFollowed() throws IOException {
         Path victim = Files.writeString(temporary.resolve("victim"), "mine");
