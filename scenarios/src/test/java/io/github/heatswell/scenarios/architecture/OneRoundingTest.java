@@ -48,7 +48,7 @@ class OneRoundingTest {
                 }
             }
         }
-        assertTrue(files > 500, files + " files seen");
+        assertTrue(files > 300, "an empty walk proves nothing: " + files + " files seen");
         assertEquals(List.of(), found);
     }
 }
