@@ -17,6 +17,9 @@ import java.util.function.UnaryOperator;
  */
 public final class ReliefValve {
 
+    /** What a change of units leaves of a pressure (-). */
+    private static final double ROUNDING = 1e-9;
+
     private static final Limits OPENS = Limits.between("opens", 0.2e5, 25e5);
     private static final Limits FULL_LIFT = Limits.between("full-lift", 0.2e5, 27.5e5);
     private static final Limits RESEATS = Limits.above("reseats", 0, 25e5);
@@ -401,10 +404,19 @@ public final class ReliefValve {
                     .present("character", liftCharacteristic);
             ReliefRules.device(requirements, setTemperature, reseatTemperature, location, ratedInput);
             if (setPressure != null && fullLiftPressure != null && reseatPressure != null) {
+                fullLiftPressure = notBelowByRounding(fullLiftPressure, setPressure);
                 new ReliefRules(setPressure, fullLiftPressure, reseatPressure, fault.leaksFrom()).alone(requirements);
             }
             requirements.orThrow();
             return new ReliefValve(this);
+        }
+
+        /** A pressure that misses another only by the rounding of a change of units is that other. */
+        private static Pressure notBelowByRounding(Pressure pressure, Pressure least) {
+            boolean rounded = pressure.reference() == least.reference()
+                    && pressure.value() < least.value()
+                    && pressure.value() >= least.value() * (1 - ROUNDING);
+            return rounded ? least : pressure;
         }
     }
 }
