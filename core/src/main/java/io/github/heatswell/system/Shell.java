@@ -56,6 +56,11 @@ public final class Shell {
                 .build();
     }
 
+    /** A shell whose relative growth with pressure (1/Pa) is known as a whole; it grows with heat as its material does. */
+    static Shell ofCompliance(Material material, double compliance) {
+        return new Shell(compliance, 3 * material.linearExpansion(), cylinder().material(material));
+    }
+
     /**
      * Starts the description of a closed thin-walled cylinder; everything must be set.
      *
@@ -66,7 +71,7 @@ public final class Shell {
         return new CylinderBuilder();
     }
 
-    /** A builder with the dimensions of this cylinder; empty for a rigid shell. */
+    /** A builder with what is known of material and dimensions of this cylinder; empty for a rigid shell. */
     CylinderBuilder toBuilder() {
         return dimensions.copy();
     }
@@ -99,6 +104,11 @@ public final class Shell {
 
         boolean isEmpty() {
             return material == null && diameter == null && wall == null;
+        }
+
+        /** The material, or null if it is not set. */
+        Material material() {
+            return material;
         }
 
         private CylinderBuilder copy() {

@@ -110,13 +110,13 @@ final class SystemRules {
                         air <= room, "trapped-air", litres(air) + " is more than the piping holds, " + litres(room)));
     }
 
-    /** A wall that stretches further would have torn long before. */
+    /** A shell that stretches further would have torn long before. */
     private void checkShell() {
         double stretch = tank.shell().compliance() * tank.workingPressure().gauge(atmosphere);
         requirements.rule(
                 stretch <= MAX_STRETCH,
-                "tank.wall",
-                "with this wall the tank would grow by "
+                tank.complianceGiven() ? "tank.compliance" : "tank.wall",
+                "with this " + (tank.complianceGiven() ? "compliance" : "wall") + " the tank would grow by "
                         + Limits.quantity(RatioUnit.PERCENT.fromSi(stretch), RatioUnit.PERCENT)
                         + " at its working pressure of " + tank.workingPressure() + "; at most 75 % is allowed");
     }

@@ -1,5 +1,6 @@
 package io.github.heatswell.system;
 
+import io.github.heatswell.units.ComplianceUnit;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Limits;
@@ -20,11 +21,20 @@ public final class Tank {
     private static final Limits STANDING_LOSS = Limits.between("standing-loss", 0, 100);
     private static final Limits WORKING_PRESSURE = Limits.between("working-pressure", 0.5e5, 12.5e5);
 
+    /**
+     * Range of the compliance (m3/Pa): from less than the thickest wall of stainless steel gives a litre (0.005 mL/bar) to three
+     * times what a usual wall gives the largest tank (20 m3: 3.3 L/bar).
+     */
+    private static final Limits COMPLIANCE = Limits.between("compliance", 1e-14, 1e-7);
+
     private static final Limits HEIGHT = Limits.between("height", 0.1, 10);
     private static final int MAX_LAYERS = 50;
 
     private final double volume;
     private final Shell shell;
+    /** The compliance (m3/Pa) as given; null if it follows from the shell. */
+    private final Double compliance;
+
     private final double standingLoss;
     private final Pressure workingPressure;
     private final boolean workingPressureGiven;
@@ -33,7 +43,8 @@ public final class Tank {
 
     private Tank(Builder from) {
         volume = from.volume;
-        shell = from.shell == null ? from.cylinder.build() : from.shell;
+        shell = from.completeShell();
+        compliance = from.compliance;
         standingLoss = from.standingLoss;
         workingPressure = from.workingPressure;
         workingPressureGiven = from.workingPressureGiven;
@@ -43,7 +54,7 @@ public final class Tank {
 
     /**
      * Starts a description; volume, standing loss, working pressure and the shell must be set, the shell by its material,
-     * diameter and wall, as rigid, or as a whole.
+     * diameter and wall, by its material and compliance, as rigid, or as a whole.
      *
      * @return an empty builder
      */
@@ -60,6 +71,10 @@ public final class Tank {
         Builder builder = new Builder();
         builder.volume = volume;
         builder.shell(shell);
+        if (compliance != null) {
+            builder.shell = null;
+            builder.compliance = compliance;
+        }
         builder.standingLoss = standingLoss;
         builder.workingPressure = workingPressure;
         builder.workingPressureGiven = workingPressureGiven;
@@ -84,6 +99,24 @@ public final class Tank {
      */
     public Shell shell() {
         return shell;
+    }
+
+    /**
+     * By how much the water space grows with pressure: the compliance of the shell for the whole tank.
+     *
+     * @return the compliance (m3/Pa), 0 for a rigid shell
+     */
+    public double compliance() {
+        return compliance == null ? shell.compliance() * volume : compliance;
+    }
+
+    /**
+     * Whether the compliance was given, such as a measured one, rather than calculated from the dimensions of the shell.
+     *
+     * @return false if it follows from the shell
+     */
+    public boolean complianceGiven() {
+        return compliance != null;
     }
 
     /**
@@ -150,6 +183,9 @@ public final class Tank {
         private Shell shell;
 
         private Shell.CylinderBuilder cylinder = Shell.cylinder();
+        /** The compliance (m3/Pa), or null if the shell gives it. */
+        private Double compliance;
+
         private Double standingLoss;
         private Pressure workingPressure;
         private boolean workingPressureGiven = true;
@@ -180,6 +216,7 @@ public final class Tank {
         public Builder shell(Shell value) {
             shell = Objects.requireNonNull(value, "shell");
             cylinder = value.toBuilder();
+            compliance = null;
             return this;
         }
 
@@ -193,7 +230,7 @@ public final class Tank {
         }
 
         /**
-         * Sets the material of the shell, a closed thin-walled cylinder.
+         * Sets the material of the shell. It sets how the shell grows with heat and, unless the compliance is given, with pressure.
          *
          * @param value the material
          * @return this builder
@@ -205,7 +242,7 @@ public final class Tank {
         }
 
         /**
-         * Sets the diameter of the shell, a closed thin-walled cylinder.
+         * Sets the diameter of the shell, a closed thin-walled cylinder, in place of a compliance.
          *
          * @param value the diameter, 50 mm to 3 m
          * @param unit its unit
@@ -215,11 +252,12 @@ public final class Tank {
         public Builder diameter(double value, LengthUnit unit) {
             cylinder.diameter(value, unit);
             shell = null;
+            compliance = null;
             return this;
         }
 
         /**
-         * Sets the thickness of the shell, a closed thin-walled cylinder.
+         * Sets the thickness of the shell, a closed thin-walled cylinder, in place of a compliance.
          *
          * @param value the thickness, 0.2 mm to 50 mm and at most a tenth of the diameter
          * @param unit its unit
@@ -228,6 +266,24 @@ public final class Tank {
          */
         public Builder wall(double value, LengthUnit unit) {
             cylinder.wall(value, unit);
+            shell = null;
+            compliance = null;
+            return this;
+        }
+
+        /**
+         * Sets by how much the water space of the tank grows with pressure, in place of the diameter and wall of its shell. The
+         * compression of the water is not part of it.
+         *
+         * @param value the compliance, 0.001 mL/bar to 10 L/bar
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the compliance is outside its range
+         */
+        public Builder compliance(double value, ComplianceUnit unit) {
+            compliance = COMPLIANCE.check(value, unit);
+            Material material = cylinder.material();
+            cylinder = material == null ? Shell.cylinder() : Shell.cylinder().material(material);
             shell = null;
             return this;
         }
@@ -307,17 +363,26 @@ public final class Tank {
         public Tank build() {
             Requirements requirements = new Requirements()
                     .present("volume", volume)
-                    .present("shell", shell == null && cylinder.isEmpty() ? null : cylinder)
+                    .present("shell", shell == null && compliance == null && cylinder.isEmpty() ? null : cylinder)
                     .present("standing-loss", standingLoss)
                     .present("working-pressure", workingPressure);
             if (layers > 1) {
                 requirements.present("height", height);
             }
-            if (shell == null && !cylinder.isEmpty()) {
+            if (compliance != null) {
+                requirements.present("material", cylinder.material());
+            } else if (shell == null && !cylinder.isEmpty()) {
                 requirements.absorb(cylinder::build);
             }
             requirements.orThrow();
             return new Tank(this);
+        }
+
+        private Shell completeShell() {
+            if (compliance != null) {
+                return Shell.ofCompliance(cylinder.material(), compliance / volume);
+            }
+            return shell == null ? cylinder.build() : shell;
         }
     }
 }

@@ -9,7 +9,8 @@ import java.util.List;
  * <p>Each kind of quantity has its own enum, so that a volume given in bar does not compile.
  */
 public sealed interface Unit
-        permits ConductanceUnit,
+        permits ComplianceUnit,
+                ConductanceUnit,
                 DurationUnit,
                 EnergyUnit,
                 FlowUnit,

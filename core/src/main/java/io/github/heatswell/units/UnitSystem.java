@@ -70,6 +70,7 @@ public enum UnitSystem {
             FlowUnit.US_GALLON_PER_MINUTE,
             PowerUnit.BTU_PER_HOUR,
             EnergyUnit.BTU,
+            ComplianceUnit.US_FLUID_OUNCE_PER_PSI,
             ConductanceUnit.BTU_PER_HOUR_FAHRENHEIT,
             MassUnit.POUND,
             MomentUnit.POUND_FORCE_FOOT,

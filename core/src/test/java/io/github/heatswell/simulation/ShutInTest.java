@@ -14,6 +14,8 @@ import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Shell;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.Tank;
+import io.github.heatswell.units.ComplianceUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.TemperatureUnit;
@@ -22,6 +24,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Validation: a full tank, shut in and heated, against isochores computed with IAPWS-95 (constructed integration checks;
@@ -47,6 +50,45 @@ class ShutInTest {
     @CsvSource({"15, 7.448", "20, 12.502"})
     void elasticTankRisesAThird(double toCelsius, double expectedBar) {
         assertRise(Systems.steel(450, 2.2), toCelsius, expectedBar, 3e-4); // as stated beside the values
+    }
+
+    /**
+     * Validation: a tank of given compliance, closed at 10 degC and 4.5 bar absolute and heated to 20 degC, rises by the growth
+     * that has no room over what gives way: {@code (V (rho_10/rho_20 - 1) - V 3 alpha 10 K) / (C + kappa_20 V)}. Densities at one
+     * atmosphere 999.7026 and 998.2071 kg/m3 (Tanaka et al., Metrologia 38, 2001), compressibilities 0.4781 and 0.4589 1/GPa
+     * (Kell, J. Chem. Eng. Data 20, 1975), both from memory.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {20, 28, 60, 300})
+    void aGivenComplianceSetsTheRise(double millilitrePerBar) {
+        double litres = 190;
+        double toCold = 1 + (0.4781e-4 - 0.4589e-4) * 3.49; // densities at 4.5 bar instead of one atmosphere
+        double growth = litres * (999.7026 / 998.2071 * toCold - 1 - 3 * 12e-6 * 10);
+        double rise = growth / (millilitrePerBar * 1e-3 + 0.4589e-4 * litres);
+        Tank tank = Systems.tank(190, Systems.steel(450, 2.2), 0, 12.5).toBuilder()
+                .compliance(millilitrePerBar, ComplianceUnit.MILLILITRE_PER_BAR)
+                .build();
+        Event off = heatedTo(20, tank).first(Event.Kind.HEATER_OFF).orElseThrow();
+        assertEquals(
+                rise,
+                BAR.fromSi(off.pressureAbsolute()) - 4.5,
+                3e-3 * rise); // second order: growth times rise, kappa of p
+    }
+
+    /** Contract: a compliance as large as the dimensions give is the same house, to the last digit. */
+    @Test
+    void aComplianceEqualToTheCalculatedOneIsTheSameRun() {
+        Tank calculated = Systems.tank(190, Systems.steel(450, 2.2), 0, 12.5);
+        Tank given = calculated.toBuilder()
+                .compliance(calculated.compliance(), ComplianceUnit.CUBIC_METRE_PER_PASCAL)
+                .build();
+        assertEquals(calculated.shell().compliance(), given.shell().compliance());
+        assertEquals(heatedTo(20, calculated).events(), heatedTo(20, given).events());
+    }
+
+    private static RunResult heatedTo(double celsius, Tank tank) {
+        return Simulation.of(Systems.textbook(190, 10, 4.5, celsius).tank(tank).build(), Duration.ofHours(1))
+                .run();
     }
 
     private static void assertRise(Shell shell, double toCelsius, double expectedBar, double tolerance) {

@@ -1,8 +1,11 @@
 package io.github.heatswell.system;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.units.ComplianceUnit;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.EnergyUnit;
@@ -77,6 +80,35 @@ class BuildersTest {
                         new InvalidDescriptionException.Problem("monthly-swing", "is missing")),
                 assertThrows(InvalidDescriptionException.class, SupplyTemperature.seasons()::build)
                         .problems());
+    }
+
+    /** Contract: a tank stretches as its dimensions or its compliance say, whichever was set last. */
+    @Test
+    void aComplianceTakesThePlaceOfDimensions() {
+        Tank.Builder described = tank().material(Material.STEEL)
+                .diameter(450, LengthUnit.MILLIMETRE)
+                .wall(2.2, LengthUnit.MILLIMETRE);
+        Tank calculated = described.build();
+        assertFalse(calculated.complianceGiven());
+        // (0.45 m / (200 GPa 2.2 mm)) (5/4 - 0.3) of 200 L, the formula of the shell
+        assertEquals(0.45 / (200e9 * 2.2e-3) * 0.95 * 0.2, calculated.compliance(), 1e-22);
+
+        Tank given = described.compliance(28, ComplianceUnit.MILLILITRE_PER_BAR).build();
+        assertTrue(given.complianceGiven());
+        assertEquals(28e-11, given.compliance(), 1e-24); // rounding
+        assertEquals(28e-11 / 0.2, given.shell().compliance(), 1e-21); // rounding
+        assertEquals(calculated.shell().thermalGrowth(), given.shell().thermalGrowth());
+
+        Tank larger = given.toBuilder().volume(300, VolumeUnit.LITRE).build();
+        assertEquals(given.compliance(), larger.compliance(), "it was measured for the whole tank");
+        assertFalse(given.toBuilder()
+                .diameter(450, LengthUnit.MILLIMETRE)
+                .wall(2.2, LengthUnit.MILLIMETRE)
+                .build()
+                .complianceGiven());
+        assertEquals(0, given.toBuilder().rigid().build().compliance());
+        assertRefused("material: is missing", tank().compliance(28, ComplianceUnit.MILLILITRE_PER_BAR)::build);
+        assertRefused("wall: is missing", given.toBuilder().diameter(450, LengthUnit.MILLIMETRE)::build);
     }
 
     private static Tank.Builder tank() {

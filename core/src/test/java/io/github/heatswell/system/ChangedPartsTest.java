@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.units.ComplianceUnit;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
@@ -47,10 +48,31 @@ class ChangedPartsTest {
                 List.of(
                         Tank::volume,
                         Tank::shell,
+                        Tank::compliance,
+                        Tank::complianceGiven,
                         Tank::standingLoss,
                         Tank::workingPressure,
                         Tank::layers,
                         Tank::height));
+    }
+
+    @Test
+    void aTankOfGivenCompliance() {
+        Tank tank = Tank.builder()
+                .volume(230, VolumeUnit.LITRE)
+                .material(Material.STEEL)
+                .compliance(28.3, ComplianceUnit.MILLILITRE_PER_BAR)
+                .standingLoss(2.4, ConductanceUnit.WATT_PER_KELVIN)
+                .workingPressure(Pressure.gauge(6, BAR))
+                .build();
+        same(
+                tank,
+                tank.toBuilder().build(),
+                List.of(
+                        Tank::compliance,
+                        Tank::complianceGiven,
+                        same -> same.shell().compliance(),
+                        same -> same.shell().thermalGrowth()));
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.units.ComplianceUnit;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
@@ -43,6 +44,12 @@ class RefusalTest {
                         0,
                         100,
                         "W/K"),
+                number(
+                        "compliance",
+                        v -> Tank.builder().compliance(v, ComplianceUnit.MILLILITRE_PER_BAR),
+                        0.001,
+                        10_000,
+                        "mL/bar"),
                 number(
                         "working-pressure",
                         v -> Tank.builder().workingPressure(Pressure.gauge(v, BAR)),
@@ -312,6 +319,13 @@ class RefusalTest {
         assertEquals(system.piping(), copy.piping());
         assertEquals(system.start(), copy.start());
         assertTrue(system.toBuilder().withoutVessel().build().vessel().isEmpty());
+    }
+
+    /** Contract: 4.48 bar and the same in psi are one pressure, though the last digit differs. */
+    @Test
+    void roundingOfUnitsIsNoContradiction() {
+        double rounded = Math.nextDown(4.48);
+        assertEquals(Pressure.gauge(4.48, BAR), valve("a", 4.48, rounded, 3).fullLiftPressure());
     }
 
     static HotWaterSystem.Builder whole(double supplyBar, double workingBar) {

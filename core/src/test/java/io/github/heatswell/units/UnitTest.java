@@ -33,6 +33,8 @@ class UnitTest {
         assertEquals(EnergyUnit.BTU.toSi(1), PowerUnit.BTU_PER_HOUR.toSi(1) * DurationUnit.HOUR.toSi(1), 1e-9);
         assertEquals(0.45359237, MassUnit.POUND.toSi(1)); // exact by definition
         assertEquals(1.3558179, MomentUnit.POUND_FORCE_FOOT.toSi(1), 5e-8); // printed digits
+        assertEquals(428.927e-11, ComplianceUnit.US_FLUID_OUNCE_PER_PSI.toSi(1), 1e-14); // 29.5735 mL by 0.0689476 bar
+        assertEquals(28e-11, ComplianceUnit.MILLILITRE_PER_BAR.toSi(28), 1e-24); // rounding
         assertEquals(0.78, RatioUnit.PERCENT.toSi(78), 1e-16);
     }
 

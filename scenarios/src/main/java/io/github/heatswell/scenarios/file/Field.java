@@ -91,12 +91,12 @@ final class Field<B> {
     private record Shape<B>(Form<B> form, Form<B> assumed, Nested<B, ?> nested) {}
 
     /** When a key is needed, and when it has no place. */
-    private record Presence(Predicate<Map<String, String>> needed, String otherwise, Exclusion exclusion) {
-        static final Presence REQUIRED = new Presence(given -> true, "must be given", null);
+    private record Presence(Predicate<Map<String, String>> needed, String otherwise, List<Exclusion> exclusions) {
+        static final Presence REQUIRED = new Presence(given -> true, "must be given", List.of());
     }
 
-    /** When a key has no place: where another key of the section has this value. */
-    private record Exclusion(String otherKey, String otherValue, String message) {}
+    /** When a key has no place beside others. */
+    private record Exclusion(String otherKey, Predicate<Map<String, String>> where, String message) {}
 
     /** The same key, whose value may also have keys of its own. */
     Field<B> or(Nested<B, ?> nested) {
@@ -121,12 +121,12 @@ final class Field<B> {
 
     /** The same key, which may be left out without anything taking its place. */
     Field<B> leftOutFreely() {
-        return with(new Presence(given -> false, "allowed", presence.exclusion()));
+        return with(new Presence(given -> false, "allowed", presence.exclusions()));
     }
 
     /** The same key, which may be left out without anything taking its place unless what else is given asks for it. */
     Field<B> needed(String when, Predicate<Map<String, String>> needed) {
-        return with(new Presence(needed, "must be given " + when, presence.exclusion()));
+        return with(new Presence(needed, "must be given " + when, presence.exclusions()));
     }
 
     /**
@@ -141,8 +141,18 @@ final class Field<B> {
 
     /** The same key, which has no place where another key has a certain value. */
     Field<B> exceptWhere(String otherKey, String otherValue, String message) {
-        return with(
-                new Presence(presence.needed(), presence.otherwise(), new Exclusion(otherKey, otherValue, message)));
+        return except(new Exclusion(otherKey, given -> otherValue.equalsIgnoreCase(given.get(otherKey)), message));
+    }
+
+    /** The same key, which has no place where another key is given, whatever its value. */
+    Field<B> exceptBeside(String otherKey, String message) {
+        return except(new Exclusion(otherKey, given -> given.containsKey(otherKey), message));
+    }
+
+    private Field<B> except(Exclusion another) {
+        List<Exclusion> all = Stream.concat(presence.exclusions().stream(), Stream.of(another))
+                .toList();
+        return with(new Presence(presence.needed(), presence.otherwise(), all));
     }
 
     private Field<B> with(Presence other) {
@@ -221,14 +231,21 @@ final class Field<B> {
         return presence.needed().test(given);
     }
 
+    /** Whether this key has no place beside another, or beside some value of it. */
+    boolean givesWayTo(String otherKey) {
+        return presence.exclusions().stream()
+                .anyMatch(exclusion -> exclusion.otherKey().equals(otherKey));
+    }
+
     List<String> related() {
         return related;
     }
 
-    /** Why this key has no place among the given values; empty if it has. */
-    Optional<String> excludedBy(Map<String, String> given) {
-        return Optional.ofNullable(presence.exclusion())
-                .filter(e -> e.otherValue().equalsIgnoreCase(given.get(e.otherKey())))
-                .map(Exclusion::message);
+    /** Why this key has no place beside what the section says; empty if it has. */
+    Optional<String> excludedBy(Map<String, String> present) {
+        return presence.exclusions().stream()
+                .filter(exclusion -> exclusion.where().test(present))
+                .map(Exclusion::message)
+                .findFirst();
     }
 }

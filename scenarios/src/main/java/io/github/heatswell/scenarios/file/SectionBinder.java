@@ -128,7 +128,7 @@ final class SectionBinder<B, T> {
 
     private void bind(Field<B> field) {
         String path = place.of(field.key());
-        Optional<String> excluded = field.excludedBy(given);
+        Optional<String> excluded = field.excludedBy(present());
         Node node = written.get(field.key());
         if (field.isPart()
                 && (node != null
@@ -143,9 +143,14 @@ final class SectionBinder<B, T> {
         } else if (excluded.isEmpty() && !findings.isUnsound(path)) {
             fillIn(field, path);
         }
-        if (excluded.isEmpty() && findings.isUnsound(path) && field.required() && !field.isPart()) {
+        if (excluded.isEmpty() && findings.isUnsound(path) && !field.isPart() && othersNeed(field)) {
             field.bindExample(target);
         }
+    }
+
+    /** Whether the section cannot be completed without the field, or other keys were left out for its sake. */
+    private boolean othersNeed(Field<B> field) {
+        return field.required() || section.fields().stream().anyMatch(other -> other.givesWayTo(field.key()));
     }
 
     private void bindWritten(Field<B> field, String path, Node node) {

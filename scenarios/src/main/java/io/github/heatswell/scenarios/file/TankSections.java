@@ -33,8 +33,18 @@ final class TankSections {
                             (Tank.Builder tank, Optional<Material> material) ->
                                     material.ifPresentOrElse(tank::material, tank::rigid)),
                     amount(
+                                    "compliance",
+                                    "by how much the water space grows with pressure, measured or stated by the maker; in"
+                                            + " place of diameter and wall, which give it if it is left out",
+                                    "28 mL/bar",
+                                    Kind.COMPLIANCE,
+                                    Tank.Builder::compliance)
+                            .leftOutFreely()
+                            .exceptWhere("material", "rigid", "does not apply to a rigid tank; remove it")
+                            .checkedAgainst("working-pressure"),
+                    amount(
                                     "diameter",
-                                    "diameter of the shell; not with rigid",
+                                    "diameter of the shell; not with rigid or compliance",
                                     "480 mm",
                                     Kind.LENGTH,
                                     Tank.Builder::diameter)
@@ -42,10 +52,12 @@ final class TankSections {
                                             "from the volume: height three times the diameter",
                                             "usual proportions of a storage tank, to 10 mm")
                                     .from(Typical.Tank::diameter, "volume"))
-                            .exceptWhere("material", "rigid", "does not apply to a rigid tank; remove it"),
+                            .exceptWhere("material", "rigid", "does not apply to a rigid tank; remove it")
+                            .exceptBeside("compliance", "does not apply to a tank of given compliance; remove it"),
                     amount(
                                     "wall",
-                                    "wall thickness of the shell, at most a tenth of the diameter;" + " not with rigid",
+                                    "wall thickness of the shell, at most a tenth of the diameter;"
+                                            + " not with rigid or compliance",
                                     "2.2 mm",
                                     Kind.LENGTH,
                                     Tank.Builder::wall)
@@ -54,6 +66,7 @@ final class TankSections {
                                             "usual sheet thickness for 6 to 10 bar, to 0.1 mm; no usual value for other materials")
                                     .from(Typical.Tank::wall, "diameter", "material"))
                             .exceptWhere("material", "rigid", "does not apply to a rigid tank; remove it")
+                            .exceptBeside("compliance", "does not apply to a tank of given compliance; remove it")
                             .checkedAgainst("diameter"),
                     amount(
                                     "standing-loss",
@@ -86,7 +99,7 @@ final class TankSections {
                                     Tank.Builder::height)
                             .typically(Typical.of(
                                             "volume divided by cross-section; only with layers",
-                                            "water fills the shell; rounded to 10 mm; no usual value for a rigid tank")
+                                            "water fills the shell; rounded to 10 mm; no usual value for a rigid tank or beside compliance")
                                     .from(Typical.Tank::height, "volume", "diameter", "layers"))
                             .needed("with layers", Typical.Tank::layered)));
 

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.quantity;
 
+import io.github.heatswell.units.ComplianceUnit;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.EnergyUnit;
@@ -66,6 +67,13 @@ public final class Kind<U extends Unit> {
     /** Thermal conductances. */
     public static final Kind<ConductanceUnit> CONDUCTANCE =
             new Kind<>("heat loss per degree", List.of(ConductanceUnit.values()));
+    /** Compliances: how much a volume grows with pressure. */
+    public static final Kind<ComplianceUnit> COMPLIANCE = new Kind<>(
+            "volume per pressure",
+            List.of(
+                    ComplianceUnit.MILLILITRE_PER_BAR,
+                    ComplianceUnit.LITRE_PER_BAR,
+                    ComplianceUnit.US_FLUID_OUNCE_PER_PSI));
     /** Elapsed times. */
     public static final Kind<DurationUnit> DURATION = new Kind<>("time", List.of(DurationUnit.values()));
     /** Pure ratios. They need a percent sign: of 78 and 0.78 both look right, and only one is. */
@@ -82,6 +90,7 @@ public final class Kind<U extends Unit> {
             LENGTH,
             MASS,
             CONDUCTANCE,
+            COMPLIANCE,
             DURATION,
             RATIO);
 

@@ -54,6 +54,21 @@ class ChangeTest {
         assertTrue(fields(changed).contains("tank.wall"));
     }
 
+    /** The house of the file with 28 mL/bar measured; then as an uncertain value, whose middle a run takes. */
+    @Test
+    void aMeasuredComplianceTakesThePlaceOfDimensions() {
+        List<Change> measured = List.of(
+                Change.of("tank.compliance=28 mL/bar"), Change.of("tank.diameter=none"), Change.of("tank.wall=none"));
+        Scenario changed = LODGE.with(measured);
+        assertTrue(changed.system().tank().complianceGiven());
+        assertEquals(28e-11, changed.system().tank().compliance(), 1e-24); // rounding
+        assertFalse(fields(changed).contains("tank.diameter"));
+        assertFalse(fields(changed).contains("tank.wall"));
+        Scenario uncertain = changed.with(List.of(Change.of("tank.compliance=0.07 fl oz/psi +- 10 %")));
+        assertEquals(0.07 * 428.927e-11, uncertain.system().tank().compliance(), 1e-15); // digits of the unit
+        assertEquals("tank.compliance", uncertain.uncertain().get(0).field());
+    }
+
     @Test
     void itemsAreAddedAndTakenOut() {
         Scenario two = LODGE.with(List.of(Change.of("relief[1].name=second"), Change.of("relief[1].opens=8 bar")));
@@ -68,7 +83,7 @@ class ChangeTest {
             tank.volume=-3 L           | tank.volume: -3 L is outside the allowed range, 1 L to 20000 L
             tank.volume=150            | tank.volume: '150' has no unit; a volume is given in L, m3 or gal
             tank..volume=3 L           | tank..volume: is not a field; write a field like tank.volume or relief[0].opens
-            tank[0].volume=3 L         | tank: needs keys and values, not a list; its keys are volume, material, diameter, wall, standing-loss, working-pressure, layers, height
+            tank[0].volume=3 L         | tank: needs keys and values, not a list; its keys are volume, material, compliance, diameter, wall, standing-loss, working-pressure, layers, height
             relief[4].opens=3 bar      | relief[4].opens: the list has 1 item; numbering starts at 0, so the next is number 1
             relief[-1].opens=3 bar     | relief[-1].opens: is not a field; write a field like tank.volume or relief[0].opens
             tank=none                  | tank.volume: is missing; write, for example, 'volume: 230 L'

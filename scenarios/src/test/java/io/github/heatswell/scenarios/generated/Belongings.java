@@ -52,7 +52,17 @@ final class Belongings {
         boolean plastic =
                 tank.word("material").toLowerCase(java.util.Locale.ROOT).startsWith("pe");
         if (rigid) {
+            tank.remove("diameter", "wall", "compliance");
+        }
+        if (tank.has("compliance")) {
             tank.remove("diameter", "wall");
+            // at most 60 % more room at the highest working pressure
+            double most = 0.6 * tank.si("volume", 0) / 12.5e5;
+            if (tank.si("compliance", 0) > most) {
+                tank.put("compliance", numbers.between(Format.single("tank.compliance"), most / 1000, most));
+            }
+            layeredHeight(tank);
+            return;
         }
         double diameter = tank.si("diameter", usualDiameter(tank.si("volume", 0)));
         if (plastic && !tank.has("wall") || !rigid && diameter / 350 > 0.05 || tank.si("wall", 0) > diameter / 10) {
@@ -63,6 +73,10 @@ final class Belongings {
             tank.put(
                     "wall", numbers.between(Format.single("tank.wall"), diameter / 90, Math.min(50e-3, diameter / 10)));
         }
+        layeredHeight(tank);
+    }
+
+    private void layeredHeight(Keyed tank) {
         if (tank.has("layers") && !tank.has("height")) {
             tank.put("height", numbers.drawn(Format.single("tank.height")));
         }

@@ -9,6 +9,7 @@ import io.github.heatswell.scenarios.generated.Part.Plain;
 import io.github.heatswell.scenarios.generated.Part.Quantity;
 import io.github.heatswell.scenarios.generated.Part.Several;
 import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.units.ComplianceUnit;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.EnergyUnit;
 import io.github.heatswell.units.FlowUnit;
@@ -28,17 +29,18 @@ import java.util.Optional;
 /** Writes a file in the units of another country, as its owner would, with the values that it leaves out. */
 final class Rewriting {
 
-    private static final Map<Kind<?>, Unit> US = Map.of(
-            Kind.PRESSURE, PressureUnit.PSI,
-            Kind.TEMPERATURE, TemperatureUnit.FAHRENHEIT,
-            Kind.TEMPERATURE_DIFFERENCE, TemperatureDifferenceUnit.FAHRENHEIT_DEGREE,
-            Kind.VOLUME, VolumeUnit.US_GALLON,
-            Kind.FLOW, FlowUnit.US_GALLON_PER_MINUTE,
-            Kind.POWER, PowerUnit.BTU_PER_HOUR,
-            Kind.ENERGY, EnergyUnit.BTU,
-            Kind.LENGTH, LengthUnit.FOOT,
-            Kind.MASS, MassUnit.POUND,
-            Kind.CONDUCTANCE, ConductanceUnit.BTU_PER_HOUR_FAHRENHEIT);
+    private static final Map<Kind<?>, Unit> US = Map.ofEntries(
+            Map.entry(Kind.PRESSURE, PressureUnit.PSI),
+            Map.entry(Kind.TEMPERATURE, TemperatureUnit.FAHRENHEIT),
+            Map.entry(Kind.TEMPERATURE_DIFFERENCE, TemperatureDifferenceUnit.FAHRENHEIT_DEGREE),
+            Map.entry(Kind.VOLUME, VolumeUnit.US_GALLON),
+            Map.entry(Kind.FLOW, FlowUnit.US_GALLON_PER_MINUTE),
+            Map.entry(Kind.POWER, PowerUnit.BTU_PER_HOUR),
+            Map.entry(Kind.ENERGY, EnergyUnit.BTU),
+            Map.entry(Kind.LENGTH, LengthUnit.FOOT),
+            Map.entry(Kind.MASS, MassUnit.POUND),
+            Map.entry(Kind.CONDUCTANCE, ConductanceUnit.BTU_PER_HOUR_FAHRENHEIT),
+            Map.entry(Kind.COMPLIANCE, ComplianceUnit.US_FLUID_OUNCE_PER_PSI));
 
     private Rewriting() {}
 
