@@ -32,7 +32,11 @@ final class DiagnosisPicture {
     }
 
     Picture compose() {
-        Caption caption = new Caption("", logged.title(), logged.facts());
+        String found = logged.found().text(amounts);
+        Caption caption = new Caption(
+                "",
+                found.substring(0, found.length() - 1),
+                logged.house() + ". Above the readings and the likeliest causes, below what each leaves unexplained.");
         return new Picture(size, caption, scale.axis(), OptionalDouble.empty(), readings(), residuals());
     }
 

@@ -1,19 +1,20 @@
 package io.github.heatswell.charts;
 
+import io.github.heatswell.assessment.Statement;
 import java.util.List;
 import java.util.Objects;
 
 /**
  * Gauge readings and the runs that may explain them.
  *
- * @param title what was found, in a sentence
- * @param facts what else to know, in a sentence or two
+ * @param found what was found, in a sentence with its full stop
+ * @param house what the house is called
  * @param times when the gauge was read (s), rising
  * @param readings what it showed (Pa, gauge)
  * @param runs the runs, the best first, at most three
  */
 public record LoggedRuns(
-        String title, String facts, List<Double> times, List<Double> readings, List<NamedReadings> runs) {
+        Statement found, String house, List<Double> times, List<Double> readings, List<NamedReadings> runs) {
 
     private static final int MAX_RUNS = 3;
 
@@ -40,16 +41,16 @@ public record LoggedRuns(
     /**
      * Copies the lists.
      *
-     * @param title what was found, in a sentence
-     * @param facts what else to know, in a sentence or two
+     * @param found what was found, in a sentence with its full stop
+     * @param house what the house is called
      * @param times when the gauge was read (s), rising
      * @param readings what it showed (Pa, gauge)
      * @param runs the runs, the best first, at most three
      * @throws IllegalArgumentException if there is no run or more than three, or if the numbers of readings differ
      */
     public LoggedRuns {
-        Objects.requireNonNull(title, "title");
-        Objects.requireNonNull(facts, "facts");
+        Objects.requireNonNull(found, "found");
+        Objects.requireNonNull(house, "house");
         times = List.copyOf(Objects.requireNonNull(times, "times"));
         readings = List.copyOf(Objects.requireNonNull(readings, "readings"));
         runs = List.copyOf(Objects.requireNonNull(runs, "runs"));

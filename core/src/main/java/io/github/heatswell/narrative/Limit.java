@@ -1,8 +1,11 @@
 package io.github.heatswell.narrative;
 
+import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import java.util.Comparator;
 import java.util.Optional;
@@ -95,6 +98,44 @@ public record Limit(String name, double gauge, double margin) {
     public static Limit testPressure(RunSummary result) {
         double air = result.system().site().atmosphere();
         return of("tank", result.system().tank().testPressureAbsolute(air) - air, result);
+    }
+
+    /**
+     * What stands in the place of a set pressure where no valve limits the pressure.
+     *
+     * @param house the house
+     * @return that there is no relief valve, or none that works
+     */
+    public static String withoutRelief(HotWaterSystem house) {
+        return house.reliefValves().isEmpty() ? "no relief valve" : "no working relief valve";
+    }
+
+    /**
+     * How much room the run left below the limit.
+     *
+     * @return such as {@code 1.2 bar left}, {@code reached} or {@code passed by 0.3 bar}
+     */
+    public Statement room() {
+        if (passed()) {
+            return Statement.of("passed by {}", new Measure(Measure.Kind.PRESSURE_DIFFERENCE, -margin));
+        }
+        return reached()
+                ? Statement.plain("reached")
+                : Statement.of("{} left", new Measure(Measure.Kind.PRESSURE_DIFFERENCE, margin));
+    }
+
+    /**
+     * The same for a limit that a relief valve sets: one that is stuck open keeps no distance from anything.
+     *
+     * @param result the run
+     * @return such as {@code 1.2 bar left} or {@code stuck open}
+     */
+    public Statement room(RunSummary result) {
+        return result.system().reliefValves().stream()
+                        .anyMatch(valve ->
+                                valve.name().equals(name) && valve.condition() == ReliefFault.Condition.STUCK_OPEN)
+                ? Statement.plain("stuck open")
+                : room();
     }
 
     private static Limit of(String name, double gauge, RunSummary result) {

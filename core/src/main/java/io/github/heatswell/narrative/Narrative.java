@@ -9,12 +9,15 @@ import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.checksheet.UncertainCheck;
 import io.github.heatswell.narrative.Observer.Observed;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.result.Totals;
 import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.study.SampledPeaks;
 import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
 import java.util.Objects;
@@ -233,6 +236,40 @@ public record Narrative(
      */
     public static Statement exceeded(SampledPeaks sampled, double limit) {
         return SpreadStory.exceeded(sampled, limit);
+    }
+
+    /**
+     * What samples found to be dangerous, each judged by its own values.
+     *
+     * @param ended how many runs ended in a hazard
+     * @param first the hazards of the first sample that has some
+     * @return whole sentences
+     */
+    public static Statement hazards(int ended, List<Finding> first) {
+        return SpreadStory.hazards(ended, first);
+    }
+
+    /**
+     * What to bear in mind with a check sheet.
+     *
+     * @param check the sheet, with its ranges
+     * @param house the house it is for
+     * @param reseatVaries whether the reseat pressure of a relief valve is assumed, and varied
+     * @return whole sentences
+     */
+    public static List<Statement> remarks(UncertainCheck check, HotWaterSystem house, boolean reseatVaries) {
+        return new CheckStory(check, house).remarks(reseatVaries);
+    }
+
+    /**
+     * What a relief valve did in a run.
+     *
+     * @param valve the valve
+     * @param total what it discharged
+     * @return such as {@code opened twice}, {@code stayed shut} or {@code which is blocked}
+     */
+    public static String did(ReliefValve valve, Totals.Relief total) {
+        return ReliefWords.did(valve, total);
     }
 
     /**

@@ -11,6 +11,7 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
 import java.util.Optional;
@@ -45,6 +46,17 @@ final class ReliefWords {
                     .then(relieved()));
         }
         return summary.totals().openings() == 0 ? circumstances.faultyValve() : Optional.of(opened());
+    }
+
+    /** What a valve did in a run. */
+    static String did(ReliefValve valve, Totals.Relief total) {
+        String opened = total.openings() == 0 ? "stayed shut" : "opened " + QuantityFormat.times(total.openings());
+        return switch (valve.condition()) {
+            case BLOCKED -> "which is blocked";
+            case STUCK_OPEN -> "which is stuck open";
+            case LEAKING_SEAT -> total.openings() == 0 ? "by its worn seat" : "worn, " + opened;
+            case SOUND -> opened;
+        };
     }
 
     /** On which of many days valves discharged, and when most; empty if on none. */

@@ -4,6 +4,7 @@ import static io.github.heatswell.assessment.Measure.gauge;
 import static io.github.heatswell.assessment.Measure.share;
 import static io.github.heatswell.assessment.Statement.plain;
 
+import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.study.SampledPeaks;
 import io.github.heatswell.study.StudyResult;
@@ -45,6 +46,14 @@ final class SpreadStory {
                     .then(sampled.endedEarly() == 0 ? "" : "; a run that reaches the test pressure ends there");
         }
         return dripping(new StudyResult.Share(sampled.dripping(), sampled.count()));
+    }
+
+    static Statement hazards(int ended, List<Finding> first) {
+        return plain("In the first of them: ")
+                .then(Statement.joined(
+                        " ", first.stream().map(Finding::sentence).toList()))
+                .then(" Each sample is judged by its own values; "
+                        + (ended > 0 ? ended + " of the runs end in it." : "no run ends in it."));
     }
 
     static Statement dripping(StudyResult.Share share) {

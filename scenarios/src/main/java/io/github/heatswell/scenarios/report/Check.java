@@ -1,10 +1,9 @@
 package io.github.heatswell.scenarios.report;
 
-import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.checksheet.CheckProcedure;
 import io.github.heatswell.checksheet.CheckSheet;
 import io.github.heatswell.checksheet.UncertainCheck;
-import io.github.heatswell.narrative.Limit;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.simulation.SimulationException;
@@ -30,9 +29,6 @@ record Check(List<String> steps, List<Reading> readings, List<String> remarks) {
     /** The readings that a diagnosis takes, under the names of their kinds. */
     private static final Set<CheckSheet.Reading.Kind> READ_BACK = Set.of(
             CheckSheet.Reading.Kind.COLD_STATIC, CheckSheet.Reading.Kind.PEAK, CheckSheet.Reading.Kind.NEXT_MORNING);
-
-    /** A charge further off (Pa) than a tyre gauge can tell. */
-    private static final double OFF = 0.1e5;
 
     /** Enough for the fifth and the ninety-fifth percentile to be right to a tenth of the band or so. */
     private static final int SAMPLES = 128;
@@ -171,81 +167,13 @@ record Check(List<String> steps, List<Reading> readings, List<String> remarks) {
         }
 
         private List<String> remarks(UncertainCheck check) {
-            CheckSheet sheet = check.sheet();
-            List<String> remarks = new ArrayList<>();
-            remarks.add(house.vessel()
-                    .map(vessel -> "This sheet is for the house with a vessel of " + shown.volume(vessel.volume())
-                            + ", charged to "
-                            + shown.pressure(
-                                    vessel.precharge().gauge(house.site().atmosphere())) + ".")
-                    .orElse("This sheet is for the house without an expansion vessel."));
-            charge().ifPresent(remarks::add);
-            double highest = highest(sheet);
-            remarks.add(
-                    "Use a gauge that reads to " + shown.pressure(check.gauge().span()) + " or somewhat more.");
-            if (house.tank().workingPressureGiven()
-                    && Limit.passes(
-                            highest,
-                            house.tank().workingPressure().gauge(house.site().atmosphere()))) {
-                remarks.add(
-                        "In this check a reading above the tank's working pressure is expected. Ask a licensed professional"
-                                + " before the heater is used.");
-            }
-            if (!sheet.heatUp().finished()) {
-                remarks.add(
-                        "The heater is not expected to come on and off again after the draw; the highest reading is that of"
-                                + " the whole ten hours.");
-            }
-            remarks.add("The hottest water is expected to reach "
-                    + shown.temperature(sheet.heatUp().hottest()) + "; take care when it is drawn.");
-            remarks.add(drips(sheet.drips()));
-            if (check.dripping().count() > 0
-                    && check.dripping().count() < check.dripping().of()) {
-                remarks.add("In " + check.dripping().count() + " of "
-                        + check.dripping().of()
-                        + " houses that differ from this one within the uncertainties, a relief valve discharges.");
-            }
-            remarks.add("The range holds nine of ten of " + check.result().completed()
-                    + " simulated houses within the uncertainties listed further down, and the error of a dial gauge of "
-                    + shown.pressure(check.gauge().span())
-                    + ", class 1.6 of EN 837-1."
-                    + (reseatAssumed()
-                            ? " At which pressure a relief valve closes again is assumed, and varied from 70 % to 95 % of its set"
-                                    + " pressure."
-                            : "")
-                    + " Whatever else was assumed counts as exact. If a reading lies outside, find out why before"
-                    + " anything is changed.");
-            return remarks;
+            return Narrative.remarks(check, house, reseatAssumed()).stream()
+                    .map(remark -> remark.text(shown))
+                    .toList();
         }
 
         private boolean reseatAssumed() {
             return varied.inputs().stream().anyMatch(input -> input.name().equals(VariedHouse.ASSUMED_RESEAT));
-        }
-
-        /** What the vessel should be charged to, by the rule of the findings, if it is not. */
-        private Optional<String> charge() {
-            double air = house.site().atmosphere();
-            return PrechargeTarget.of(house)
-                    .filter(PrechargeTarget::isAllowed)
-                    .filter(target -> Math.abs(target.pumpToGauge()
-                                    - house.vessel().orElseThrow().precharge().gauge(air))
-                            > OFF)
-                    .map(target -> "The vessel should be charged to " + shown.pressure(target.pumpToGauge())
-                            + "; once it is, this sheet no longer holds and a new run is needed.");
-        }
-
-        private String drips(CheckSheet.Drips drips) {
-            if (!drips.expected()) {
-                return "No relief valve is expected to discharge.";
-            }
-            String volume = "Relief valves are expected to discharge " + shown.volume(drips.volume())
-                    + " from the closing of the taps to the next morning";
-            String first = drips.firstAfter().isPresent()
-                    ? ", first after " + shown.time(drips.firstAfter().getAsDouble())
-                    : "";
-            return volume
-                    + first
-                    + (drips.whenCold() > 0 ? "; one runs even while the house is cold and at rest." : ".");
         }
     }
 }

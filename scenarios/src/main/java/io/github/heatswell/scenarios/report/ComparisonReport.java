@@ -136,8 +136,8 @@ public final class ComparisonReport {
                 shown.time(peak.time()),
                 shown.volume(result.totals().relieved()),
                 Limit.reliefSet(result)
-                        .map(limit -> RunRows.reliefRoom(limit, result, shown))
-                        .orElseGet(() -> RunRows.withoutRelief(result)));
+                        .map(limit -> limit.room(result).text(shown))
+                        .orElseGet(() -> Limit.withoutRelief(result.system())));
     }
 
     /** What is not known of the houses, with the names of their runs. */

@@ -43,7 +43,7 @@ public final class DiagnosisReport {
      * @return with the files diagnosis.json and, with a log, readings.csv, readings.png and readings.svg; report.html
      */
     public static Answer answer(DiagnosisAnswer answer, UnitSystem units) {
-        Optional<LoggedRuns> runs = answer.log().map(log -> logged(answer, log, units));
+        Optional<LoggedRuns> runs = answer.log().map(log -> logged(answer, log));
         Optional<Chart> chart = runs.map(logged -> Chart.of(logged, units));
         List<ResultFile> tables = new ArrayList<>();
         tables.add(DiagnosisJson.of(answer).file("diagnosis.json"));
@@ -57,7 +57,7 @@ public final class DiagnosisReport {
                 chart.map(drawn -> Answer.pictures("readings", drawn)).orElse(List.of()));
     }
 
-    private static LoggedRuns logged(DiagnosisAnswer answer, PressureLog log, UnitSystem units) {
+    private static LoggedRuns logged(DiagnosisAnswer answer, PressureLog log) {
         List<Double> times = new ArrayList<>();
         List<Double> readings = new ArrayList<>();
         for (int i = 0; i < log.count(); i++) {
@@ -68,14 +68,7 @@ public final class DiagnosisReport {
                 .limit(MAX_RUNS)
                 .map(DiagnosisReport::run)
                 .toList();
-        String title = answer.story().verdict().text(units);
-        return new LoggedRuns(
-                title.substring(0, title.length() - 1),
-                answer.scenario().title() + ". Above the readings and the likeliest causes, below what each leaves"
-                        + " unexplained.",
-                times,
-                readings,
-                runs);
+        return new LoggedRuns(answer.story().verdict(), answer.scenario().title(), times, readings, runs);
     }
 
     private static NamedReadings run(HypothesisFit fit) {

@@ -1,12 +1,12 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.narrative.Limit;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
 import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.system.ExpansionVessel;
-import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
@@ -49,14 +49,6 @@ final class RunRows {
         return new Grid("What the run found, gauge pressures", List.of("What", "Value", "Remark"), all.rows, true);
     }
 
-    /** How much room a run left below a limit. */
-    static String room(Limit limit, QuantityFormat shown) {
-        if (limit.passed()) {
-            return "passed by " + shown.pressureDifference(-limit.margin());
-        }
-        return limit.reached() ? "reached" : shown.pressureDifference(limit.margin()) + " left";
-    }
-
     private void course() {
         row(
                 "start",
@@ -83,27 +75,14 @@ final class RunRows {
                         limit -> row(
                                 "relief set",
                                 shown.pressure(limit.gauge()),
-                                limit.name() + ": " + reliefRoom(limit, result, shown)),
-                        () -> row("relief set", "none", withoutRelief(result) + " is described"));
+                                limit.name() + ": " + limit.room(result).text(shown)),
+                        () -> row("relief set", "none", Limit.withoutRelief(result.system()) + " is described"));
         Limit working = Limit.workingPressure(result);
         row(
                 "tank limit",
                 shown.pressure(working.gauge()),
                 (result.system().tank().workingPressureGiven() ? "" : "assumed ") + "working pressure: "
-                        + room(working, shown));
-    }
-
-    /** A valve that is stuck open keeps no distance from anything. */
-    static String reliefRoom(Limit limit, RunSummary result, QuantityFormat shown) {
-        boolean stuck = result.system().reliefValves().stream()
-                .anyMatch(valve ->
-                        valve.name().equals(limit.name()) && valve.condition() == ReliefFault.Condition.STUCK_OPEN);
-        return stuck ? "stuck open" : room(limit, shown);
-    }
-
-    /** What to say in place of a set pressure where no valve limits the pressure. */
-    static String withoutRelief(RunSummary result) {
-        return result.system().reliefValves().isEmpty() ? "no relief valve" : "no working relief valve";
+                        + working.room().text(shown));
     }
 
     private void vessel(ExpansionVessel vessel) {
@@ -130,7 +109,7 @@ final class RunRows {
         for (int i = 0; i < totals.size(); i++) {
             ReliefValve valve = result.system().reliefValves().get(i);
             Totals.Relief total = totals.get(i);
-            add("relieved", total.volume(), valve.name() + ", " + state(valve, total));
+            add("relieved", total.volume(), valve.name() + ", " + Narrative.did(valve, total));
         }
     }
 
@@ -152,21 +131,5 @@ final class RunRows {
 
     private void add(String label, double volume, String remark) {
         row(label, shown.volume(volume), remark);
-    }
-
-    private static String state(ReliefValve valve, Totals.Relief total) {
-        return switch (valve.condition()) {
-            case BLOCKED -> "which is blocked";
-            case STUCK_OPEN -> "which is stuck open";
-            case LEAKING_SEAT -> total.openings() == 0 ? "by its worn seat" : "worn, " + openings(total.openings());
-            case SOUND -> openings(total.openings());
-        };
-    }
-
-    private static String openings(int count) {
-        return switch (count) {
-            case 0 -> "stayed shut";
-            default -> "opened " + QuantityFormat.times(count);
-        };
     }
 }

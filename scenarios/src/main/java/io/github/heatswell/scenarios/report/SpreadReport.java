@@ -24,7 +24,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
-import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
@@ -99,16 +98,10 @@ public final class SpreadReport {
     private List<AlarmNote> alarms(QuantityFormat shown) {
         List<AlarmNote> alarms = new ArrayList<>(AlarmNote.of(answer.scenario(), shown));
         if (answer.hazardFound().count() > 0) {
-            String ended = answer.hazardous().count() > 0
-                    ? answer.hazardous().count() + " of the runs end in it."
-                    : "no run ends in it.";
             alarms.add(new AlarmNote(
                     "HAZARD in " + Narrative.inWords(answer.hazardFound()).text(shown),
-                    "In the first of them: "
-                            + answer.firstHazards().stream()
-                                    .map(finding -> finding.sentence().text(shown))
-                                    .collect(Collectors.joining(" "))
-                            + " Each sample is judged by its own values; " + ended));
+                    Narrative.hazards(answer.hazardous().count(), answer.firstHazards())
+                            .text(shown)));
         }
         alarms.addAll(AlarmNote.open(answer.balances(), shown));
         return alarms;

@@ -22,7 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.regex.MatchResult;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -32,7 +32,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Regression: screen, page, picture and summary of the same runs say the same, each with its own characters and units. */
 class OneNarrativeTest {
 
-    private static final Pattern LITERAL = Pattern.compile("\"(?:[^\"\\\\\\n]|\\\\.)*\"");
+    private static final Pattern LITERAL = Pattern.compile("\"((?:[^\"\\\\\\n]|\\\\.)*)\"");
 
     static Stream<Scenario> scenarios() {
         return Stream.of(
@@ -95,25 +95,29 @@ class OneNarrativeTest {
                     + "|trips?|chatters?|is (full|blocked|shut|stuck)|rises?)\\b");
 
     /**
-     * Names of events; keys of pictures, and what a picture shows; the message of a failed computation; and what a page
-     * explains of its method, of its check sheet or of its samples: no sentence in these says what a run came to.
+     * Texts that say of no run what it came to: keys and captions of pictures, the name of an event, the message of a failed
+     * computation, how a page's balance is to be read, and what a fitter must do.
      */
     private static final Set<String> EXPLAINS = Set.of(
-            "MapPicture",
-            "Marks",
-            "DaysPicture",
-            "HeatUpCase",
-            "CommissioningList",
-            "Check",
-            "PageMethods",
-            "Event",
-            "Block",
-            "SizingPicture",
-            "SpreadReport");
+            "rising hatch: the relief valve drips",
+            "valve drips here",
+            "falling hatch: the run ends at the tank\u2019s test pressure; the peak is at least ",
+            "the peak reaches the relief valve\u2019s set pressure, ",
+            ": the run ends",
+            " Smaller vessels peak above the top of the picture.",
+            "Gauge pressure on the worst day of each month above, and what the relief valves discharge below.",
+            "relief valve chatters",
+            "the run ends early: ",
+            "Of the mass that moved %.0e is unaccounted for, of the energy %.0e; a sound run stays below %.0e. The",
+            "The relief valve stays as it is: same place, same setting, same size, its outlet open and leading where",
+            "Before the heater is switched on: the tank is full, the relief valve's lever has been tried as its maker",
+            " the relief valve opens,",
+            "If the relief valve opens,");
 
     @Test
     void nobodyElseSaysWhatARunCameTo() throws IOException {
         Map<String, List<String>> told = new TreeMap<>();
+        Set<String> unused = new TreeSet<>(EXPLAINS);
         int files = 0;
         for (String tree : List.of("core", "charts", "scenarios")) {
             try (Stream<Path> sources = Files.walk(Path.of("..", tree, "src", "main", "java"))) {
@@ -122,18 +126,19 @@ class OneNarrativeTest {
                     List<String> texts = LITERAL.matcher(
                                     Files.readString(source).replaceAll("(?s)/\\*.*?\\*/|//[^\\n]*", ""))
                             .results()
-                            .map(MatchResult::group)
+                            .map(literal -> literal.group(1))
                             .filter(text -> TELLS.matcher(text).find())
                             .toList();
-                    if (!texts.isEmpty()) {
+                    unused.removeAll(texts);
+                    if (!EXPLAINS.containsAll(texts)) {
                         told.put(source.getFileName().toString().replace(".java", ""), texts);
                     }
                 }
             }
         }
         assertTrue(files > 300, files + " files seen");
-        told.keySet().removeAll(EXPLAINS);
         assertEquals(Map.of(), told);
+        assertEquals(Set.of(), unused, "let off although nobody says it");
         assertTrue(TELLS.matcher("the relief valve opens after ").find());
     }
 

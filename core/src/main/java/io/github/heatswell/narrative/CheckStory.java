@@ -1,0 +1,118 @@
+package io.github.heatswell.narrative;
+
+import static io.github.heatswell.assessment.Measure.gauge;
+import static io.github.heatswell.assessment.Measure.temperature;
+import static io.github.heatswell.assessment.Measure.time;
+import static io.github.heatswell.assessment.Measure.volume;
+import static io.github.heatswell.assessment.Statement.plain;
+
+import io.github.heatswell.assessment.PrechargeTarget;
+import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.checksheet.CheckSheet;
+import io.github.heatswell.checksheet.UncertainCheck;
+import io.github.heatswell.system.HotWaterSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What to bear in mind with a check sheet. */
+final class CheckStory {
+
+    /** A charge further off (Pa) than a tyre gauge can tell. */
+    private static final double OFF = 0.1e5;
+
+    private final UncertainCheck check;
+    private final HotWaterSystem house;
+    private final double air;
+
+    CheckStory(UncertainCheck check, HotWaterSystem house) {
+        this.check = check;
+        this.house = house;
+        this.air = house.site().atmosphere();
+    }
+
+    List<Statement> remarks(boolean reseatVaries) {
+        CheckSheet sheet = check.sheet();
+        List<Statement> remarks = new ArrayList<>();
+        remarks.add(house.vessel()
+                .map(vessel -> plain("This sheet is for the house with a vessel of ")
+                        .then(volume(vessel.volume()))
+                        .then(", charged to ")
+                        .then(gauge(vessel.precharge(), air))
+                        .then("."))
+                .orElse(plain("This sheet is for the house without an expansion vessel.")));
+        charge().ifPresent(remarks::add);
+        remarks.add(plain("Use a gauge that reads to ")
+                .then(gauge(check.gauge().span()))
+                .then(" or somewhat more."));
+        if (isAboveWorkingPressure(sheet)) {
+            remarks.add(plain(
+                    "In this check a reading above the tank's working pressure is expected. Ask a licensed professional"
+                            + " before the heater is used."));
+        }
+        if (!sheet.heatUp().finished()) {
+            remarks.add(plain(
+                    "The heater is not expected to come on and off again after the draw; the highest reading is that of"
+                            + " the whole ten hours."));
+        }
+        remarks.add(plain("The hottest water is expected to reach ")
+                .then(temperature(sheet.heatUp().hottest()))
+                .then("; take care when it is drawn."));
+        remarks.add(drips(sheet.drips()));
+        int dripping = check.dripping().count();
+        if (dripping > 0 && dripping < check.dripping().of()) {
+            remarks.add(plain("In " + dripping + " of " + check.dripping().of()
+                    + " houses that differ from this one within the uncertainties, a relief valve discharges."));
+        }
+        remarks.add(range(reseatVaries));
+        return remarks;
+    }
+
+    private boolean isAboveWorkingPressure(CheckSheet sheet) {
+        double highest = sheet.readings().stream()
+                .mapToDouble(CheckSheet.Reading::expectedGauge)
+                .max()
+                .orElse(Double.NEGATIVE_INFINITY);
+        return house.tank().workingPressureGiven()
+                && Limit.passes(highest, house.tank().workingPressure().gauge(air));
+    }
+
+    private Statement range(boolean reseatVaries) {
+        return plain(
+                        "The range holds nine of ten of " + check.result().completed()
+                                + " simulated houses within the uncertainties listed further down, and the error of a dial gauge of ")
+                .then(gauge(check.gauge().span()))
+                .then(", class 1.6 of EN 837-1."
+                        + (reseatVaries
+                                ? " At which pressure a relief valve closes again is assumed, and varied from 70 % to 95 % of its set"
+                                        + " pressure."
+                                : "")
+                        + " Whatever else was assumed counts as exact. If a reading lies outside, find out why before"
+                        + " anything is changed.");
+    }
+
+    /** What the vessel should be charged to, by the rule of the findings, if it is not. */
+    private Optional<Statement> charge() {
+        return PrechargeTarget.of(house)
+                .filter(PrechargeTarget::isAllowed)
+                .filter(target -> Math.abs(target.pumpToGauge()
+                                - house.vessel().orElseThrow().precharge().gauge(air))
+                        > OFF)
+                .map(target -> plain("The vessel should be charged to ")
+                        .then(gauge(target.pumpToGauge()))
+                        .then("; once it is, this sheet no longer holds and a new run is needed."));
+    }
+
+    private static Statement drips(CheckSheet.Drips drips) {
+        if (!drips.expected()) {
+            return plain("No relief valve is expected to discharge.");
+        }
+        Statement volume = plain("Relief valves are expected to discharge ")
+                .then(volume(drips.volume()))
+                .then(" from the closing of the taps to the next morning");
+        Statement first = drips.firstAfter().isPresent()
+                ? volume.then(", first after ").then(time(drips.firstAfter().getAsDouble()))
+                : volume;
+        return first.then(drips.whenCold() > 0 ? "; one runs even while the house is cold and at rest." : ".");
+    }
+}
