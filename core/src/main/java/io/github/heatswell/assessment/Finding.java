@@ -173,6 +173,11 @@ public record Finding(
             return this;
         }
 
+        Draft says(Statement whole) {
+            sentence = whole;
+            return this;
+        }
+
         Draft found(Measure value) {
             found = value;
             return this;

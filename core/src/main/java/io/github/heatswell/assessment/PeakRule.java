@@ -123,9 +123,9 @@ final class PeakRule implements Rule {
                         "static-pressure-high",
                         "working-pressure-exceeded")
                 .says(
-                        "The peak of {} leaves too little to " + Rule.quoted(valve.name())
-                                + ", which opens at {} and reseats only"
-                                + " at {}: with the tolerance of its setting, {} should be the highest.",
+                        "The peak of {} is too close to the set pressure of " + Rule.quoted(valve.name())
+                                + ", which opens at {} and reseats only at {}. Allowing for the tolerance of its setting,"
+                                + " keep the peak below {}.",
                         gauge(peak),
                         gauge(subject.setPressure(valve)),
                         gauge(subject.reseatPressure(valve)),

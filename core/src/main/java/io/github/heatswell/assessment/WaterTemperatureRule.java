@@ -5,8 +5,8 @@ import static io.github.heatswell.assessment.Measure.temperature;
 import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.units.TemperatureUnit;
-import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -109,30 +109,21 @@ final class WaterTemperatureRule implements Rule {
     }
 
     private static Finding.Draft scald(double delivered, boolean seen) {
-        Burns burns = Burns.nearest(delivered);
         String water = seen
                 ? "The water gets as hot as {} in the run, and no mixing valve is described"
                 : "The heater is set to {}, and no mixing valve is described";
         return Finding.draft("scald-without-mixing-valve", Severity.CAUTION)
                 .compares(NamedValue.SET_POINT, NamedValue.UPPER_SET_POINT, NamedValue.MIXED_TO)
-                .says(
-                        water + ". " + burns.beside(delivered),
-                        temperature(delivered),
-                        temperature(burns.temperature()),
-                        Measure.time(burns.seconds()))
+                .says(Statement.of(water + ". ", temperature(delivered)).then(Burns.by(delivered)))
                 .found(temperature(delivered))
                 .limit(temperature(DELIVERED));
     }
 
     private static Found mixedTooHot(double delivered) {
-        Burns burns = Burns.nearest(delivered);
         return Finding.draft("mixing-valve-set-high", Severity.CAUTION)
                 .compares(NamedValue.MIXED_TO)
-                .says(
-                        "The mixing valve delivers {} to the taps. " + burns.beside(delivered),
-                        temperature(delivered),
-                        temperature(burns.temperature()),
-                        Measure.time(burns.seconds()))
+                .says(Statement.of("The mixing valve delivers {} to the taps. ", temperature(delivered))
+                        .then(Burns.by(delivered)))
                 .found(temperature(delivered))
                 .limit(temperature(DELIVERED))
                 .advises(
@@ -144,7 +135,7 @@ final class WaterTemperatureRule implements Rule {
 
     /**
      * How soon hot water burns an adult's skin badly: the wording of the US Consumer Product Safety Commission on tap water
-     * (document 5098, seen quoted). Only its own points are told, never a time between them.
+     * (document 5098, seen quoted). Between two of its points both times are told, never one between them.
      *
      * @param temperature a temperature of the source (K)
      * @param seconds the time the source gives for it (s)
@@ -160,19 +151,23 @@ final class WaterTemperatureRule implements Rule {
             return new Burns(TemperatureUnit.FAHRENHEIT.toSi(fahrenheit), seconds);
         }
 
-        /** The point of the source nearest to a temperature (K). */
-        static Burns nearest(double kelvin) {
-            return TABLE.stream()
-                    .min(Comparator.comparingDouble(point -> Math.abs(point.temperature - kelvin)))
+        /** How soon water of a temperature (K) burns, no cooler than the first point: a sentence. */
+        static Statement by(double kelvin) {
+            Burns cooler = TABLE.stream()
+                    .filter(point -> point.temperature <= kelvin + SAME)
+                    .reduce((one, next) -> next)
                     .orElseThrow();
-        }
-
-        /** The point as a sentence with places for its temperature and its time, beside water of a temperature (K). */
-        String beside(double kelvin) {
-            String than = Math.abs(kelvin - temperature) < SAME
-                    ? ""
-                    : kelvin > temperature ? ", cooler than this," : ", hotter than this,";
-            return "Water at {}" + than + " burns an adult badly within {}, and a child sooner.";
+            Optional<Burns> hotter = TABLE.stream()
+                    .filter(point -> point.temperature > kelvin + SAME)
+                    .findFirst();
+            Statement water = Statement.of("Water at {} burns an adult badly within ", Measure.temperature(kelvin));
+            Statement time = Statement.of("{}", Measure.time(cooler.seconds));
+            boolean between = kelvin > cooler.temperature + SAME;
+            return water.then(
+                            between && hotter.isPresent()
+                                    ? Statement.of("{} to ", Measure.time(hotter.get().seconds)).then(time)
+                                    : between ? Statement.plain("less than ").then(time) : time)
+                    .then(", and a child sooner.");
         }
     }
 }

@@ -3,6 +3,7 @@ package io.github.heatswell.system;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Limits;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * How a tank's volume depends on pressure and temperature:
@@ -74,6 +75,15 @@ public final class Shell {
     /** A builder with what is known of material and dimensions of this cylinder; empty for a rigid shell. */
     CylinderBuilder toBuilder() {
         return dimensions.copy();
+    }
+
+    /**
+     * What it is made of.
+     *
+     * @return the material; empty for a rigid shell
+     */
+    public Optional<Material> material() {
+        return Optional.ofNullable(dimensions.material);
     }
 
     /**

@@ -40,7 +40,8 @@ final class AccuracyPage {
                 + count(simulated, Verdict.IN)
                 + "\npublished figures lie in the predicted band, " + count(simulated, Verdict.PARTLY) + " partly, and "
                 + (count(simulated, Verdict.ABOVE) + count(simulated, Verdict.BELOW))
-                + " outside it. The reasons stand below the table.\n";
+                + " outside it. A figure counts as in the band if it misses it by no more than its tolerance, which the data file explains.\n"
+                + "The reasons for the others stand below the table.\n";
     }
 
     private static long count(List<Comparison> comparisons, Verdict verdict) {
@@ -49,8 +50,8 @@ final class AccuracyPage {
 
     private static String table(List<Comparison> rows) {
         return rows.stream().map(AccuracyPage::row).collect(Collectors.joining("", """
-                | | What was published | By | Printed | Predicted | Verdict | Left open by the source, and varied |
-                | --- | --- | --- | --- | --- | --- | --- |
+                | | What was published | By | Printed | Tolerance | Predicted | Verdict | Left open by the source, and varied |
+                | --- | --- | --- | --- | --- | --- | --- | --- |
                 """, ""));
     }
 
@@ -60,12 +61,23 @@ final class AccuracyPage {
                 figure.standing().equals("from memory") && !figure.kind().contains("memory") ? ", from memory" : "";
         return "| " + figure.id() + " | " + figure.quantity() + ": " + figure.conditions() + " | " + figure.kind()
                 + memory
-                + " | " + printed(figure) + " | " + predicted(c) + " | " + c.verdict().words + " | "
+                + " | " + printed(figure) + " | " + tolerance(figure) + " | " + predicted(c) + " | " + c.verdict().words + " | "
                 + c.prediction().open() + " |\n";
     }
 
     private static String printed(PublishedFigure figure) {
         return figure.printed() + unit(figure);
+    }
+
+    /** How far the printed figure may lie outside the band and still count as in it. */
+    private static String tolerance(PublishedFigure figure) {
+        double most = figure.numbers().stream()
+                .mapToDouble(PublishedFigure.Value::tolerance)
+                .max()
+                .orElseThrow();
+        return most == 0
+                ? "none"
+                : "± " + BigDecimal.valueOf(most).stripTrailingZeros().toPlainString() + unit(figure);
     }
 
     private static String predicted(Comparison c) {

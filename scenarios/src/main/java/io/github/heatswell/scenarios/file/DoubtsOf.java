@@ -94,6 +94,12 @@ final class DoubtsOf {
                     case REDUCING_VALVE -> "a reducing valve";
                     default -> "an open connection";
                 };
+            case MATERIAL ->
+                house.tank()
+                        .shell()
+                        .material()
+                        .map(material -> material.name().replace('-', ' '))
+                        .orElse("described");
             case ENERGY -> house.heater().energy() == Heater.Energy.GAS ? "gas" : "electricity";
             case VESSEL -> house.vessel().isPresent() ? "present" : "missing";
             case SET_TEMPERATURE ->

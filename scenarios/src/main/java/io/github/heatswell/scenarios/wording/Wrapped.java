@@ -1,5 +1,7 @@
 package io.github.heatswell.scenarios.wording;
 
+import java.util.regex.Pattern;
+
 /**
  * Text broken into lines that fit a terminal of 80 columns.
  */
@@ -7,10 +9,15 @@ public final class Wrapped {
 
     private static final int WIDTH = 79;
 
+    /** The blank between the digits of one number, such as {@code 46 800}. */
+    private static final Pattern WITHIN_NUMBER = Pattern.compile("(?<=(?<!\\d)\\d{1,3}) (?=\\d{3}(?!\\d))");
+
+    private static final char KEPT = '\u00a0';
+
     private Wrapped() {}
 
     /**
-     * Breaks a text between words. Words longer than a line stay whole.
+     * Breaks a text between words, never within a number. Words longer than a line stay whole.
      *
      * @param text the text; any white space counts as one blank
      * @param first what stands before the first line
@@ -21,16 +28,20 @@ public final class Wrapped {
         StringBuilder lines = new StringBuilder();
         StringBuilder line = new StringBuilder(first);
         boolean begun = false;
-        for (String word : text.strip().split("\\s+")) {
+        for (String word : whole(text).split("\\s+")) {
             if (begun && line.length() + 1 + word.length() > WIDTH) {
                 lines.append(line).append('\n');
                 line.setLength(0);
                 line.append(rest);
                 begun = false;
             }
-            line.append(begun ? " " : "").append(word);
+            line.append(begun ? " " : "").append(word.replace(KEPT, ' '));
             begun = true;
         }
         return lines.append(line).append('\n').toString();
+    }
+
+    private static String whole(String text) {
+        return WITHIN_NUMBER.matcher(text.strip()).replaceAll(String.valueOf(KEPT));
     }
 }

@@ -35,6 +35,8 @@ class ScreenWordsTest {
                 "outlook birch-street-day -u us -y 5"
                         + "| of precharge left. The maker allows no more than 150 psi in use."
                         + "| no more than this",
+                "run beacon-tower | The peak of 7.44 bar is too close to the set pressure of 'cellar valve' | leaves too little",
+                "run ferry-cottage --set heater.set-point=58degC | Water at 58 degC burns an adult badly within 6 s to 30 s | hotter than this",
             })
     void anAnswerSays(String command, String said, String unsaid) {
         Outcome outcome = Outcome.execute((command + " -o " + folder.resolve("out")).split(" "));

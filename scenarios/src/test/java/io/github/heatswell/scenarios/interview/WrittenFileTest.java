@@ -167,7 +167,7 @@ class WrittenFileTest {
         for (String choice : List.of(
                 "what sits in the cold feed, taken as a check valve",
                 "the expansion vessel, taken as missing",
-                "the material of the tank",
+                "the material of the tank, taken as steel",
                 "what heats the water, taken as electricity",
                 "the set temperature of a relief valve, taken as none")) {
             assertTrue(said.contains(choice), said);

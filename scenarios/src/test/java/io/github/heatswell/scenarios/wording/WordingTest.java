@@ -46,4 +46,13 @@ class WordingTest {
         assertTrue(text.startsWith("- word"));
         assertEquals("x".repeat(200) + "\n", Wrapped.lines("x".repeat(200), "", ""));
     }
+
+    /** A number of more than three digits is one word, though a blank stands in it. */
+    @Test
+    void aNumberIsNotBroken() {
+        String text = "Mains pressure above the relief set: the valve runs for 3 d and discharges 46 800 L.";
+        assertEquals(
+                "Mains pressure above the relief set: the valve runs for 3 d and discharges\n46 800 L.\n",
+                Wrapped.lines(text, "", ""));
+    }
 }
