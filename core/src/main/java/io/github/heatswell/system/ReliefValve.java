@@ -83,7 +83,7 @@ public final class ReliefValve {
         /**
          * Lift of the open valve.
          *
-         * @param share where pressure stands between reseat (0) and full lift (1)
+         * @param share where pressure stands (-), from reseat (0) to full lift (1)
          * @return the share of full lift (-), at most 1; below reseat the curve continues
          */
         public double lift(double share) {
@@ -96,7 +96,7 @@ public final class ReliefValve {
         /**
          * How fast lift grows with pressure.
          *
-         * @param share where pressure stands between reseat (0) and full lift (1)
+         * @param share where pressure stands (-), from reseat (0) to full lift (1)
          * @return the derivative of {@link #lift} (-)
          */
         public double slope(double share) {
