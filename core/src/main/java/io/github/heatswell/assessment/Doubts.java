@@ -162,6 +162,21 @@ public final class Doubts {
     }
 
     /**
+     * The usual values that stand for what nobody has read or measured and that decide how far a heat-up drives the pressure.
+     *
+     * @return sentences that name them and say how to find them out; empty if there is none
+     */
+    public Optional<Statement> assumed() {
+        List<Doubt> usual =
+                of(Deciding.CUSHIONED).filter(doubt -> doubt.range().isEmpty()).toList();
+        return usual.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Statement.plain("Decided by what nobody has read or measured: ")
+                        .then(list(usual))
+                        .then(". Another value may change this answer. " + checks(usual)));
+    }
+
+    /**
      * A few words behind an answer that rests on values given as a range, or on a choice that nobody has looked at.
      *
      * @return such as {@code , if the supply pressure is 4.25 bar}; empty if nothing of the kind could change the answer

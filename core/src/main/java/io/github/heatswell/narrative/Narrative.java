@@ -58,6 +58,16 @@ public record Narrative(
     }
 
     /**
+     * What one run of a house found of which everything is known.
+     *
+     * @param run the run
+     * @return the narrative, without remarks
+     */
+    public static Narrative of(RunSummary run) {
+        return of(run, Doubts.NONE);
+    }
+
+    /**
      * What one run found, such as {@code Relief valve opens after 10 min 16 s and discharges 3.14 L}.
      *
      * @param run the run

@@ -68,7 +68,12 @@ public record SizeAdvice(SizingResult sizing, HotWaterSystem house, Optional<Siz
             case RELIEF_RESEAT -> "reseat pressure of '" + bound.device() + "', less 3 % of its set pressure";
             case CODE_CAP -> "cap of a US model code (UPC 608.2: 80 psi)";
             case VESSEL_RATING ->
-                bound.assumed() ? "rating assumed for the vessel: read its plate" : "rating of the vessel";
+                bound.assumed()
+                        ? "rating assumed for the vessel: read its plate"
+                                + (house.reliefValves().isEmpty()
+                                        ? ""
+                                        : "; it must be at least the relief valve's set pressure")
+                        : "rating of the vessel";
             case WORKING_PRESSURE ->
                 house.tank().workingPressureGiven()
                         ? "working pressure of the tank"

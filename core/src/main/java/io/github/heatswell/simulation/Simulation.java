@@ -47,6 +47,12 @@ public final class Simulation {
         return new Simulation(system, duration, Duration.ofMinutes(1));
     }
 
+    /** {@return duration, interval of the samples and system in a line} */
+    @Override
+    public String toString() {
+        return "run of " + duration + ", sampled every " + sample + ": " + system;
+    }
+
     /**
      * The same run, sampled differently. Results other than the trace do not depend on it.
      *

@@ -90,8 +90,9 @@ final class Valve {
         if (pressure <= atmosphere || !by.isOpen()) {
             return 0;
         }
-        double slope =
-                by == Lift.TEMPERATURE || stuckOpen ? 0 : curve.slope(share(pressure)) / (fullLiftPressure - reseatPressure);
+        double slope = by == Lift.TEMPERATURE || stuckOpen
+                ? 0
+                : curve.slope(share(pressure)) / (fullLiftPressure - reseatPressure);
         return throughFull(pressure) * (slope + lift(pressure, by) / (2 * (pressure - atmosphere)));
     }
 

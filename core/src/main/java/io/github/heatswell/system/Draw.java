@@ -4,7 +4,9 @@ import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.EnergyUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.Limits;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.Objects;
 import java.util.OptionalDouble;
@@ -79,6 +81,15 @@ public final class Draw {
     public static Draw ofHeat(double timeOfDay, double heat, EnergyUnit heatUnit, double flow, FlowUnit flowUnit) {
         double joules = ENERGY.check(heat, heatUnit);
         return new Draw(checkedTime(timeOfDay), checkedFlow(flow, flowUnit), 0, joules, 0);
+    }
+
+    /** {@return when and how much, in SI units: {@code 40 L at 8 L/min from 7 h}} */
+    @Override
+    public String toString() {
+        QuantityFormat si = QuantityFormat.ascii(UnitSystem.SI);
+        String much = heat > 0 ? si.energy(heat) : si.volume(volume);
+        return much + " at " + si.flow(flow) + " from " + si.time(time)
+                + (mixedTemperature > 0 ? ", mixed to " + si.temperature(mixedTemperature) : "");
     }
 
     /**

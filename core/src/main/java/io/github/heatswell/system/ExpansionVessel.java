@@ -5,8 +5,10 @@ import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.MassUnit;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.Objects;
 import java.util.Optional;
@@ -53,6 +55,12 @@ public final class ExpansionVessel {
      */
     public Builder toBuilder() {
         return new Builder(parts);
+    }
+
+    /** {@return volume and precharge in SI units: {@code 12 L vessel, precharge 4.2 bar gauge}} */
+    @Override
+    public String toString() {
+        return QuantityFormat.ascii(UnitSystem.SI).volume(volume()) + " vessel, precharge " + precharge();
     }
 
     /** What state the vessel is in. */

@@ -4,11 +4,14 @@ import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.Unit;
+import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -47,6 +50,16 @@ public final class HotWaterSystem {
      */
     public Builder toBuilder() {
         return new Builder(new SystemParts(parts));
+    }
+
+    /** {@return tank, heater, supply, relief valves and vessel in a line, in SI units} */
+    @Override
+    public String toString() {
+        QuantityFormat si = QuantityFormat.ascii(UnitSystem.SI);
+        return si.volume(tank().volume()) + " tank, set to " + si.temperature(heater().setPoint()) + ", "
+                + supply().arrangement().name().toLowerCase(Locale.ROOT).replace('_', ' ') + ", relief valves: "
+                + reliefValves().size() + ", "
+                + vessel().map(ExpansionVessel::toString).orElse("no vessel");
     }
 
     /** {@return where the heater stands} */
@@ -237,14 +250,29 @@ public final class HotWaterSystem {
          *
          * @param change makes another of it
          * @return this builder
+         * @throws IllegalStateException if there is none
          */
         public Builder changeSupply(UnaryOperator<Supply> change) {
-            return supply(change.apply(parts.supply));
+            return supply(changed("supply", parts.supply, change));
         }
 
-        /** Changes the tank set before. */
-        Builder changeTank(UnaryOperator<Tank> change) {
-            return tank(change.apply(parts.tank));
+        private static <T> T changed(String name, T part, UnaryOperator<T> change) {
+            Objects.requireNonNull(change, "change");
+            if (part == null) {
+                throw new IllegalStateException(name + ": is not set yet, so there is none to change");
+            }
+            return change.apply(part);
+        }
+
+        /**
+         * Changes the tank set before.
+         *
+         * @param change makes another of it
+         * @return this builder
+         * @throws IllegalStateException if there is none
+         */
+        public Builder changeTank(UnaryOperator<Tank> change) {
+            return tank(changed("tank", parts.tank, change));
         }
 
         /** The pressure of the air at the site set before (Pa). */
@@ -257,9 +285,10 @@ public final class HotWaterSystem {
          *
          * @param change makes another of it
          * @return this builder
+         * @throws IllegalStateException if there is none
          */
         public Builder changeHeater(UnaryOperator<Heater> change) {
-            return heater(change.apply(parts.heater));
+            return heater(changed("heater", parts.heater, change));
         }
 
         /**
@@ -269,7 +298,7 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder changeReliefValves(UnaryOperator<ReliefValve> change) {
-            parts.reliefValves.replaceAll(change);
+            parts.reliefValves.replaceAll(Objects.requireNonNull(change, "change"));
             return this;
         }
 
@@ -280,6 +309,7 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder changeVessel(UnaryOperator<ExpansionVessel> change) {
+            Objects.requireNonNull(change, "change");
             return parts.vessel == null ? this : vessel(change.apply(parts.vessel));
         }
 
@@ -290,7 +320,7 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder changeStart(UnaryOperator<Start> change) {
-            return start(change.apply(parts.start));
+            return start(changed("start", parts.start, change));
         }
 
         /**

@@ -6,6 +6,7 @@ import io.github.heatswell.scenarios.document.Node.Scalar;
 import io.github.heatswell.scenarios.document.YamlTree;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
+import io.github.heatswell.scenarios.wording.Nearest;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -138,7 +139,7 @@ public final class Catalogue {
      */
     public static String text(String name) {
         if (!NAMES.contains(Objects.requireNonNull(name, "name"))) {
-            throw new IllegalArgumentException("no scenario named " + name + " is bundled");
+            throw new IllegalArgumentException("no scenario named " + name + " is bundled" + Nearest.hint(name, NAMES));
         }
         try (InputStream in = Catalogue.class.getResourceAsStream(name + ".yaml")) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);

@@ -162,7 +162,8 @@ final class Specs {
         try {
             return Variation.of(text);
         } catch (IllegalArgumentException e) {
-            throw new TypeConversionException(e.getMessage());
+            boolean single = text.indexOf('=') > 0 && text.indexOf(',') < 0;
+            throw new TypeConversionException(e.getMessage() + (single ? ", or use --set for a single value" : ""));
         }
     }
 

@@ -200,6 +200,12 @@ public final class Scenario {
         return reading.units();
     }
 
+    /** {@return name and title: {@code orchard-lodge: Orchard Lodge}} */
+    @Override
+    public String toString() {
+        return name + ": " + title;
+    }
+
     /**
      * What is simulated.
      *

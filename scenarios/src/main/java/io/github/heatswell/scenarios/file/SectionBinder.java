@@ -7,10 +7,17 @@ import io.github.heatswell.scenarios.document.Node.Mapping;
 import io.github.heatswell.scenarios.document.Node.Scalar;
 import io.github.heatswell.scenarios.fault.Location;
 import io.github.heatswell.scenarios.file.Section.Place;
+import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.scenarios.quantity.Uncertain;
 import io.github.heatswell.scenarios.wording.Nearest;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.system.InvalidDescriptionException;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.Unit;
+import io.github.heatswell.units.UnitSystem;
+import io.github.heatswell.units.VolumeUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -249,7 +256,31 @@ final class SectionBinder<B, T> {
     }
 
     private void missing(Field<B> field, String path) {
-        findings.wrong(path, place.at(), "is missing; write, for example, '" + sample(field) + "'");
+        findings.wrong(
+                path,
+                place.at(),
+                place.at().inText()
+                        ? "is missing; write, for example, '" + sample(field) + "'"
+                        : "is missing; give it too, on the command line such as --set '" + path + "="
+                                + inUnitsOfChange(field.example()) + "'");
+    }
+
+    /** An example in the units of what a change brought with it. */
+    private String inUnitsOfChange(String example) {
+        boolean us = written.values().stream()
+                .filter(Scalar.class::isInstance)
+                .flatMap(node -> QuantityReader.units(((Scalar) node).text()).stream())
+                .anyMatch(unit -> unit == VolumeUnit.US_GALLON || unit == PressureUnit.PSI);
+        List<Unit> unit = QuantityReader.units(example);
+        QuantityFormat shown = QuantityFormat.ascii(UnitSystem.US);
+        if (us && unit.equals(List.of(PressureUnit.BAR))) {
+            return shown.pressure(QuantityReader.pressure(example).gauge(0));
+        }
+        if (us && unit.equals(List.of(VolumeUnit.LITRE))) {
+            return shown.volume(VolumeUnit.LITRE.toSi(
+                    QuantityReader.read(example, Kind.VOLUME).value()));
+        }
+        return example;
     }
 
     private static String sample(Field<?> field) {

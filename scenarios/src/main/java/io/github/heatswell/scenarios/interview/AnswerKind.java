@@ -140,7 +140,7 @@ interface AnswerKind {
         private static final Pattern AROUND = Pattern.compile(
                 "^(?:(?:i think|i guess|maybe|probably|about|around|approximately|approx\\.?|roughly|circa|ca\\.?|some|between"
                         + "|it is|it's|~)\\s*)+|(?:,? (?:or so|or thereabouts|approximately|approx\\.?|i think|i guess|maybe))+$|[?!]+$"
-                        + "|(?<=[a-zA-Z])\\.$",
+                        + "|(?<=[a-zA-Z])\\.$|(?<=\\d)[ -]?ish\\b",
                 Pattern.CASE_INSENSITIVE);
 
         private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<![\\d,.])(\\d+),(\\d{1,2})(?![\\d,.])");
@@ -149,7 +149,7 @@ interface AnswerKind {
                 "(\\d+(?:\\.\\d+)?)( ?[a-zA-Z/\u00b0]*) ?(?:-|\u2013|\u2014|\\bto\\b|\\band\\b) ?(\\d+(?:\\.\\d+)?.*)",
                 Pattern.CASE_INSENSITIVE);
 
-        private static final Set<String> NONE_SPELLINGS = Set.of(NONE, "no", "nothing");
+        private static final Set<String> NONE_SPELLINGS = Set.of(NONE, "no", "n", "nothing");
 
         private final Kind<?> kind;
         private final Choice example;

@@ -16,6 +16,7 @@ import io.github.heatswell.scenarios.variation.VariantRuns;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,7 +28,7 @@ import java.util.stream.Collectors;
  */
 public final class ComparisonReport {
 
-    /** So many runs are told with what is not known of their house. */
+    /** So many sentences tell what is not known of the houses, each of so many runs by name. */
     private static final int MAX_DOUBTS = 6;
 
     private final List<NamedRun> drawn;
@@ -140,11 +141,25 @@ public final class ComparisonReport {
                         .orElseGet(() -> Limit.withoutRelief(result.system())));
     }
 
-    /** What is not known of the houses, with the names of their runs. */
+    /** What is not known of the houses: each sentence once, with the names of its runs unless it is said of all of them. */
     private List<String> doubts(QuantityFormat shown) {
-        return runs.stream()
-                .flatMap(run -> run.doubts().sentence().stream().map(said -> run.name() + ": " + said.text(shown)))
+        Map<String, List<String>> names = new LinkedHashMap<>();
+        for (NamedSummary run : runs) {
+            run.doubts()
+                    .sentence()
+                    .ifPresent(said -> names.computeIfAbsent(said.text(shown), any -> new ArrayList<>())
+                            .add(run.name()));
+        }
+        return names.entrySet().stream()
+                .map(said -> whose(said.getValue()) + said.getKey())
                 .limit(MAX_DOUBTS)
                 .toList();
+    }
+
+    private String whose(List<String> names) {
+        if (names.size() == runs.size()) {
+            return "";
+        }
+        return (names.size() > MAX_DOUBTS ? names.size() + " of the runs" : String.join(", ", names)) + ": ";
     }
 }

@@ -15,6 +15,7 @@ import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Report on the years ahead.
@@ -66,7 +67,7 @@ public final class OutlookReport {
                         Document.answer(
                                 "",
                                 narrative.headline().text(shown) + ".",
-                                Document.withDoubts(answer.scenario(), shown, narrative.texts(shown)),
+                                Document.withDoubts(answer.scenario(), shown, remarks(shown)),
                                 ""),
                         Document.pictures(
                                 List.of(Block.Picture.ofYears(chart)),
@@ -75,9 +76,17 @@ public final class OutlookReport {
                                         vessels(shown),
                                         new Block.Paragraph(basis, Block.Tone.PLAIN).onScreen())),
                         PageFindings.section(found, shown).onPage(),
-                        PageBasis.ofYears(answer.scenario(), shown).onPage(),
+                        PageBasis.ofYears(answer.scenario(), shown),
                         PageMethods.ofYears(basis)),
                 shown);
+    }
+
+    /** What is only assumed, before what follows from it: the simulated houses do not differ in that. */
+    private List<String> remarks(QuantityFormat shown) {
+        return Stream.concat(
+                        answer.scenario().doubts().assumed().map(said -> said.text(shown)).stream(),
+                        narrative.texts(shown).stream())
+                .toList();
     }
 
     private List<AlarmNote> alarms(QuantityFormat shown) {

@@ -40,7 +40,7 @@ final class PageWords {
             new Known(PowerUnit.BTU_PER_HOUR, QuantityFormat::power),
             new Known(ConductanceUnit.WATT_PER_KELVIN, PageWords::conductance),
             new Known(ConductanceUnit.BTU_PER_HOUR_FAHRENHEIT, PageWords::conductance),
-            new Known(LengthUnit.METRE, QuantityFormat::length),
+            new Known(LengthUnit.METRE, PageWords::metres),
             new Known(LengthUnit.MILLIMETRE, QuantityFormat::length),
             new Known(LengthUnit.FOOT, QuantityFormat::length),
             new Known(LengthUnit.INCH, QuantityFormat::length));
@@ -62,22 +62,25 @@ final class PageWords {
             return OF_THE_US.contains(unit) ? UnitSystem.US : UnitSystem.SI;
         }
 
-        /** In feet what a file has in metres, also if it is nothing. */
         String inUnits(double number, QuantityFormat shown) {
-            double si = unit.toSi(number);
-            return unit == LengthUnit.METRE
-                    ? shown.given(LengthUnit.FOOT.fromSi(si), LengthUnit.FOOT, 3)
-                    : written.apply(shown, si);
+            return written.apply(shown, unit.toSi(number));
         }
 
         String inBoth(double number, QuantityFormat shown) {
             String given = shown.given(number, unit, DIGITS);
-            String other = written.apply(shown.only(system().other()), unit.toSi(number));
+            String other = inUnits(number, shown.only(system().other()));
             return shown.units() == system() ? given + " (" + other + ")" : other + " (" + given + ")";
         }
     }
 
     private PageWords() {}
+
+    /** In feet what a file has in metres, also if it is nothing. */
+    private static String metres(QuantityFormat shown, double metres) {
+        return shown.units() == UnitSystem.US
+                ? shown.given(LengthUnit.FOOT.fromSi(metres), LengthUnit.FOOT, 3)
+                : shown.length(metres);
+    }
 
     private static String conductance(QuantityFormat shown, double wattPerKelvin) {
         ConductanceUnit unit = shown.units() == UnitSystem.US

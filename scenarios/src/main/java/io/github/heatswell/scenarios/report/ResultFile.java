@@ -171,7 +171,13 @@ public final class ResultFile {
         }
     }
 
-    private byte[] bytes() throws IOException {
+    /**
+     * The content, without any folder.
+     *
+     * @return the bytes, held in memory
+     * @throws IOException if the content cannot be made
+     */
+    public byte[] bytes() throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         writeTo(bytes);
         return bytes.toByteArray();
@@ -183,8 +189,8 @@ public final class ResultFile {
      * @param out takes the bytes; stays open
      * @throws IOException if writing fails, also where the content keeps that to itself
      */
-    void writeTo(OutputStream out) throws IOException {
-        Tracked tracked = new Tracked(out);
+    public void writeTo(OutputStream out) throws IOException {
+        Tracked tracked = new Tracked(Objects.requireNonNull(out, "out"));
         BufferedOutputStream buffered = new BufferedOutputStream(tracked);
         content.writeTo(buffered);
         buffered.flush();

@@ -126,7 +126,7 @@ public final class ResultFolder {
     /** What can be known beforehand is said beforehand: a long run writes while it goes. */
     void refuseObstacles(List<ResultFile> files) throws OutputException {
         Set<String> names = new HashSet<>();
-        for (ResultFile file : files) {
+        for (ResultFile file : Objects.requireNonNull(files, "files")) {
             if (!names.add(file.name())) {
                 throw new IllegalArgumentException("files: two have the name " + Printable.quote(file.name())
                         + "; every file of a folder needs its own");

@@ -5,6 +5,7 @@ import io.github.heatswell.scenarios.wording.Printable;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 
 /**
@@ -27,11 +28,11 @@ public record Variation(String field, List<String> values) {
      * @throws IllegalArgumentException if there are fewer than two values, or one is empty or given twice
      */
     public Variation {
-        values = List.copyOf(values);
+        Objects.requireNonNull(field, "field");
+        values = List.copyOf(Objects.requireNonNull(values, "values"));
         if (values.size() < FEWEST) {
-            throw new IllegalArgumentException(field
-                    + ": one value is not a variation; write two or more, separated by commas, or use --set for a"
-                    + " single value");
+            throw new IllegalArgumentException(
+                    field + ": one value is not a variation; write two or more, separated by commas");
         }
         Set<String> seen = new HashSet<>();
         for (String value : values) {
@@ -52,7 +53,7 @@ public record Variation(String field, List<String> values) {
      * @throws IllegalArgumentException if the text is none; the message says how to write it
      */
     public static Variation of(String text) {
-        int equals = text.indexOf('=');
+        int equals = Objects.requireNonNull(text, "text").indexOf('=');
         if (equals < 0 || text.substring(0, equals).isBlank()) {
             throw new IllegalArgumentException(Printable.quote(text)
                     + " is not a variation; write a field, = and values separated by commas, such as"

@@ -53,6 +53,36 @@ class OutlookCommandTest {
                 page.contains("of year 4") && page.contains("psi)") && page.contains("<svg"), "in both unit systems");
     }
 
+    /** Contract: what decides and is only assumed is named on screen and page, and no more once it is given. */
+    @Test
+    void whatDecidesAndIsOnlyAssumedIsNamed() throws IOException {
+        String assumed = "the share of the vessel that water can fill, assumed 60";
+        Outcome outcome = Outcome.execute(
+                "outlook",
+                "orchard-lodge-vessel",
+                "-y",
+                "1",
+                "--set",
+                "vessel.acceptance=none",
+                "-o",
+                folder.toString());
+        String out = outcome.out().replaceAll("\\s+", " ");
+        assertTrue(out.contains("Decided by what nobody has read or measured: ") && out.contains(assumed), out);
+        assertTrue(out.contains("Read the vessel's plate."), out);
+        assertTrue(out.contains("Assumed, since the file does not say"), out);
+        assertTrue(Files.readString(folder.resolve("report.html")).contains(assumed));
+        Outcome given = Outcome.execute(
+                "outlook",
+                "orchard-lodge-vessel",
+                "-y",
+                "1",
+                "--set",
+                "vessel.acceptance=60 %",
+                "-o",
+                folder.toString());
+        assertFalse(given.out().replaceAll("\\s+", " ").contains(assumed), given.out());
+    }
+
     @Test
     void aKnownRateThatLosesNothingStaysDry() {
         Outcome outcome = Outcome.execute(

@@ -28,6 +28,34 @@ class VaryTest {
     @TempDir
     private Path folder;
 
+    /** Contract: what is not known of every house is said once. */
+    @Test
+    void whatIsNotKnownOfAllRunsIsSaidOnce() {
+        Outcome outcome = Outcome.execute(
+                "compare",
+                "orchard-lodge",
+                "--set",
+                "supply.pressure=3 bar to 5 bar",
+                "--vary",
+                "tank.volume=150L,180L",
+                "-o",
+                folder.toString());
+        assertEquals(2, outcome.out().split("Not known: ", -1).length, outcome.out());
+    }
+
+    /** Contract: a part that a change brings along is missing in the owner's units, with the option that gives it. */
+    @Test
+    void whatAVariedVesselLacksIsAskedForInItsUnits() {
+        Outcome outcome = Outcome.execute(
+                "compare", "orchard-lodge", "--vary", "vessel.volume=2gal,4.5gal", "-u", "us", "-o", folder.toString());
+        assertTrue(
+                outcome.err()
+                                .contains("vessel.precharge: is missing; give it too, on the command line such as"
+                                        + " --set 'vessel.precharge=61 psi'")
+                        || outcome.err().contains("=60.9 psi'"),
+                outcome.err());
+    }
+
     @Test
     void everyRowIsThatOfAScenarioWithTheValue() throws IOException {
         Outcome outcome =

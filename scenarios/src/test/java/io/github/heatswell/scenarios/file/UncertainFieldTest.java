@@ -130,7 +130,6 @@ class UncertainFieldTest {
     @Test
     void aDifferenceOfTemperaturesIsNoTemperature() {
         assertEquals("5 K", DoubtsOf.measured("heater.differential", "5 K").text(UnitSystem.US));
-        assertEquals(
-                "136 °F", DoubtsOf.measured("heater.set-point", "58 degC").text(UnitSystem.US));
+        assertEquals("136 °F", DoubtsOf.measured("heater.set-point", "58 degC").text(UnitSystem.US));
     }
 }

@@ -80,6 +80,8 @@ class InterviewTest {
     @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
             75 psi or so             | 75 psi
             about 75 psi             | 75 psi
+            95ish psi                | 95 psi
+            4-ish bar                | 4 bar
             4,2 bar                  | 4.2 bar
             maybe 4,25 bar?          | 4.25 bar
             PN10                     | 10 bar

@@ -19,6 +19,7 @@ class PageWordsTest {
         "440 mm, 440_mm (17.3_in)",
         "0.045 in, 0.00114_m (0.045_in)",
         "20 m, 20_m (65.6_ft)",
+        "0 m, 0_m (0_ft)",
         "4.5 gal, 17_L (4.5_gal)",
         "20 L/min, 20_L/min (5.28_gal/min)",
         "2 W/K, 2_W/K (3.79_Btu/h/°F)",

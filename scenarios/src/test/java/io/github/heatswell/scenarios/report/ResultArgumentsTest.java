@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.report;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -11,8 +12,13 @@ import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.scenarios.variation.VariantRuns;
+import io.github.heatswell.scenarios.variation.Variation;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.Draw;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.UnitSystem;
+import io.github.heatswell.units.VolumeUnit;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -94,6 +100,13 @@ class ResultArgumentsTest {
         missing("parent", () -> ResultFolder.inside(null, "a"));
         missing("name", () -> ResultFolder.inside(folder, null));
         missing("text", () -> ResultFile.ofText("a.txt", null));
+        missing("files", () -> ResultFolder.at(folder).write(null));
+        missing("out", () -> ResultFile.ofText("a.txt", out -> {}).writeTo(null));
+        missing("text", () -> Variation.of(null));
+        missing("change", () -> LODGE.system().toBuilder().changeHeater(null));
+        missing("change", () -> LODGE.system().toBuilder().changeTank(null));
+        missing("change", () -> LODGE.system().toBuilder().changeVessel(null));
+        missing("change", () -> LODGE.system().toBuilder().changeReliefValves(null));
         missing("name", () -> Catalogue.read(null));
         missing("name", () -> Catalogue.listing(null));
         missing("file", () -> ScenarioReader.read(null));
@@ -101,6 +114,45 @@ class ResultArgumentsTest {
         Chart chart = Chart.of(RUN, UnitSystem.SI);
         missing("out", () -> chart.writePng((OutputStream) null));
         missing("out", () -> chart.writeSvg(null));
+    }
+
+    /** Contract: what a program asks wrongly is answered in its own terms. */
+    @Test
+    void aProgramIsToldWhatIsWrong() {
+        HotWaterSystem.Builder empty = HotWaterSystem.builder();
+        String nothing = assertThrows(
+                        IllegalStateException.class,
+                        () -> empty.changeHeater(heater -> heater.toBuilder().build()))
+                .getMessage();
+        assertEquals("heater: is not set yet, so there is none to change", nothing);
+        refused("did you mean orchard-lodge?", () -> Catalogue.read("orchard-loge"));
+        String one = assertThrows(IllegalArgumentException.class, () -> Variation.of("tank.volume=1 L"))
+                .getMessage();
+        assertFalse(one.contains("--set"), one);
+    }
+
+    /** Contract: a result needs no folder. */
+    @Test
+    void aFileGivesItsBytes() throws IOException {
+        assertEquals(
+                "1",
+                new String(ResultFile.ofText("a.txt", out -> out.append("1")).bytes(), UTF_8));
+    }
+
+    /** Contract: a debugger shows what a thing is. */
+    @Test
+    void thingsSayWhatTheyAre() {
+        Scenario house = Catalogue.read("orchard-lodge-vessel");
+        assertTrue(house.toString().startsWith("orchard-lodge-vessel: "), house::toString);
+        assertEquals(
+                "12 L vessel, precharge 4.2 bar gauge",
+                house.system().vessel().orElseThrow().toString());
+        assertTrue(house.system().toString().endsWith(" L vessel, precharge 4.2 bar gauge"), house.system()::toString);
+        assertTrue(house.simulation().toString().contains(house.system().toString()));
+        assertEquals(
+                "40 L at 8 L/min from 7 h",
+                Draw.ofVolume(7 * 3_600, 40, VolumeUnit.LITRE, 8, FlowUnit.LITRE_PER_MINUTE)
+                        .toString());
     }
 
     private static void refused(String part, Executable mistake) {

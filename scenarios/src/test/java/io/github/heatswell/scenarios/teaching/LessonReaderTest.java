@@ -75,7 +75,7 @@ class LessonReaderTest {
                 "readings: | reedings: | a-lesson:29:1: 'reedings' is no key here; the keys are houses, others, try,"
                         + " figures, ask, title, aim, question, cautions, cautions-after, predict, notice, why, formula, sources,"
                         + " expect, slider, readings; did you mean readings?",
-                "orchard-lodge | orchard-lotch | a-lesson:6:46: scenario: no scenario named orchard-lotch is bundled",
+                "orchard-lodge | orchard-lotch | a-lesson:6:46: scenario: no scenario named orchard-lotch is bundled; did you mean orchard-lodge?",
                 "[Some words here] | [never-plugg] | a-lesson:3:12: 'never-plugg' is no shared caution; there are look-only,"
                         + " never-plug, gas-valve, overheated, tp-valve; did you mean never-plug?",
                 "from-memory | remembered | a-lesson:26:46: standing: 'remembered' is not known here; there are seen,"
