@@ -50,7 +50,10 @@ final class Levels {
         system.vessel()
                 .filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND)
                 .ifPresent(vessel -> levels.add(
-                        level(Kind.PRECHARGE, atDrainCock(vessel.precharge(), vessel.height()), "vessel precharge")));
+                        level(
+                                Kind.PRECHARGE,
+                                atDrainCock(vessel.precharge(), vessel.height()),
+                                "vessel precharge" + seen(vessel.height()))));
         return levels;
     }
 
@@ -116,7 +119,12 @@ final class Levels {
 
     private String whose(ReliefValve valve) {
         String name = system.reliefValves().size() == 1 ? "" : ", " + valve.name();
-        return Math.abs(system.head(valve.height())) < 1_000 ? name : name + ", as seen at the drain cock";
+        return name + seen(valve.height());
+    }
+
+    /** That a pressure at another height is drawn as it would read at the drain cock. */
+    private String seen(double height) {
+        return Math.abs(system.head(height)) < 1_000 ? "" : ", as seen at the drain cock";
     }
 
     private double atDrainCock(Pressure seen, double height) {

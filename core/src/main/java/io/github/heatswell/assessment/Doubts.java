@@ -12,6 +12,8 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -83,12 +85,13 @@ public final class Doubts {
             return NamedValue.of(field).map(NamedValue::words).orElse(field);
         }
 
-        /** The value as a sentence names it: {@code the supply pressure, taken as 4.25 bar (3 bar to 5.5 bar)}. */
-        Statement words() {
+        /** The value as a sentence names it: {@code the supply pressure, taken as 4.25 bar (3 bar to 5.5 bar)}; of which valve, if told. */
+        Statement words(String valve) {
+            String name = valve.isEmpty() ? name() : name().replace("a relief valve", valve);
             if (range.isEmpty()) {
-                return Statement.plain(name() + ", assumed ").then(taken);
+                return Statement.plain(name + ", assumed ").then(taken);
             }
-            Statement known = Statement.plain(name() + ", taken as ").then(taken);
+            Statement known = Statement.plain(name + ", taken as ").then(taken);
             return range.get().equals(NOT_LOOKED_AT)
                     ? known
                     : known.then(" (").then(range.get()).then(")");
@@ -103,6 +106,8 @@ public final class Doubts {
 
     /** What stands behind an answer that rests on several values nobody knows. */
     public static final Statement AS_TAKEN = Statement.plain(", if the values not known are as taken");
+
+    private static final Pattern OF_VALVE = Pattern.compile("relief\\[(\\d+)]");
 
     /** More values than these are not named behind an answer. */
     private static final int MAX_NAMED = 2;
@@ -235,8 +240,26 @@ public final class Doubts {
                 finding.askAuthority());
     }
 
-    private static Statement list(List<Doubt> doubts) {
-        return Statement.joined("; ", doubts.stream().map(Doubt::words).toList());
+    private Statement list(List<Doubt> doubts) {
+        boolean alike = doubts.stream()
+                        .map(doubt -> NamedValue.of(doubt.field()))
+                        .distinct()
+                        .count()
+                < doubts.size();
+        Optional<HotWaterSystem> house = alike ? houses.apply(Map.of()) : Optional.empty();
+        return Statement.joined(
+                "; ",
+                doubts.stream()
+                        .map(doubt -> doubt.words(house.map(known -> valve(doubt.field(), known)).orElse("")))
+                        .toList());
+    }
+
+    /** The name of the relief valve a field such as {@code relief[0].opens} is of, quoted; empty for any other field. */
+    private static String valve(String field, HotWaterSystem house) {
+        Matcher place = OF_VALVE.matcher(field);
+        return place.lookingAt()
+                ? "'" + house.reliefValves().get(Integer.parseInt(place.group(1))).name() + "'"
+                : "";
     }
 
     /** Another house, not another number: whatever a run shows, it stays open with these. */

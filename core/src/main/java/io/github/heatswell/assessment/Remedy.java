@@ -74,7 +74,7 @@ final class Remedy {
         } else if (setting < subject.highestStatic() - Rule.SAME) {
             draft.advisesWork(
                     (wrong ? "The right precharge alone will not do. " : "") + lower()
-                            + " about {} with no water running, and the vessel charged to {}: then the {} vessel keeps"
+                            + " about {} with no water running, and the vessel charged to {}" + where(vessel.get()) + ": then the {} vessel keeps"
                             + " the peak below {}. At the present supply it takes a larger one.",
                     Measure.gauge(setting),
                     Measure.gauge(setting - subject.lift(vessel.get().height())),
@@ -87,6 +87,11 @@ final class Remedy {
                             + " supply pressure lowered.",
                     Measure.gauge(limit));
         }
+    }
+
+    /** That a charge is another pressure than the supply's, which is named beside it. */
+    private String where(ExpansionVessel vessel) {
+        return Math.abs(subject.lift(vessel.height())) < Rule.SAME ? "" : ", which is that supply at its height";
     }
 
     private String lower() {

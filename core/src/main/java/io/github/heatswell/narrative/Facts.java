@@ -188,8 +188,9 @@ final class Facts {
         if (valves.size() == 1) {
             return plain("relief valve set at ").then(first).then(fault(valves.get(0)));
         }
+        String between = valves.size() == 2 ? " and " : " to ";
         Statement range =
-                highest - sets.get(0) < ALIKE ? first : first.then(" to ").then(gauge(highest));
+                highest - sets.get(0) < ALIKE ? first : first.then(between).then(gauge(highest));
         String faults = String.join(
                 "",
                 valves.stream()

@@ -1,5 +1,6 @@
 package io.github.heatswell.narrative;
 
+import static io.github.heatswell.assessment.Measure.gauge;
 import static io.github.heatswell.assessment.Measure.volume;
 import static io.github.heatswell.assessment.Statement.plain;
 
@@ -14,6 +15,7 @@ import io.github.heatswell.system.HotWaterSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /** Takes notes of the samples of a run as they come, without keeping them. */
 public final class Observer implements Simulation.SampleListener {
@@ -25,6 +27,9 @@ public final class Observer implements Simulation.SampleListener {
 
     /** Less than this share of what was discharged is not worth a remark (-). */
     private static final double SHARE = 0.05;
+
+    /** A column of water of less than this (Pa), two metres of it, is not worth a remark. */
+    private static final double HEAD = 20e3;
 
     /** Less than this (m3) is not worth a remark. */
     private static final double VOLUME = 0.1e-3;
@@ -145,6 +150,7 @@ public final class Observer implements Simulation.SampleListener {
         /** What must be said of the run besides its headline: where discharged water came from, and draws that fell short. */
         List<Statement> remarks(RunSummary run) {
             List<Statement> remarks = new ArrayList<>();
+            heights(run).ifPresent(remarks::add);
             double relieved = run.totals().relieved();
             double fed = Math.min(relieved, relievedWhileFed);
             if (fed > VOLUME && fed > SHARE * relieved) {
@@ -169,6 +175,33 @@ public final class Observer implements Simulation.SampleListener {
                         + ", begun at midnight: no household draws at these times of day."));
             }
             return remarks;
+        }
+
+        /** What gauge, vessel and relief valves see of the peak where they sit at other heights than the drain cock. */
+        private static Optional<Statement> heights(RunSummary run) {
+            HotWaterSystem system = run.system();
+            List<Statement> seen = new ArrayList<>();
+            seen("the gauge shows ", system.gaugeHeight(), run).ifPresent(seen::add);
+            system.vessel()
+                    .flatMap(vessel -> seen("the vessel sees ", vessel.height(), run))
+                    .ifPresent(seen::add);
+            system.reliefValves()
+                    .forEach(valve ->
+                            seen("“" + valve.name() + "” sees ", valve.height(), run).ifPresent(seen::add));
+            return seen.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(plain("At the peak of ")
+                            .then(gauge(run.peak().value()))
+                            .then(" at the drain cock, each at its own height: ")
+                            .then(Statement.joined(", ", seen))
+                            .then("."));
+        }
+
+        private static Optional<Statement> seen(String what, double height, RunSummary run) {
+            double head = run.system().head(height);
+            return Math.abs(head) < HEAD
+                    ? Optional.empty()
+                    : Optional.of(plain(what).then(gauge(run.peak().value() - head)));
         }
 
         private static String draws(long count) {

@@ -5,7 +5,7 @@
  * <p>An {@link io.github.heatswell.study.Study.Input} has a {@link io.github.heatswell.study.Distribution}. A {@link
  * io.github.heatswell.study.Study} runs an {@link io.github.heatswell.study.Study.Model} for many samples of the inputs,
  * on several threads, and its {@link io.github.heatswell.study.StudyResult} tells the quantiles of each answer, how likely
- * it exceeds a threshold, and how it goes with each input. {@link io.github.heatswell.study.VarianceShares} say more about
+ * it exceeds a threshold, and how strongly it correlates with each input. {@link io.github.heatswell.study.VarianceShares} say more about
  * the inputs, for many more runs.
  *
  * <p>{@link io.github.heatswell.study.HouseDay} makes a model of a house; {@link io.github.heatswell.study.UncertainHouse}

@@ -26,7 +26,7 @@ final class UseQuestions {
                         AnswerKind.Word.of(words).also(AnswerKind.Quantity.NONE, "no", "nothing"))
                 .asks("How much hot water is used in a day?")
                 .find(
-                        "none, or the closest published profile.",
+                        "count the people in the house, and ask whether they shower or bathe.",
                         "European profiles: eu-3xs to eu-s range from a washbasin to one person; eu-m is a couple"
                                 + " with showers, eu-l a family with showers, eu-xl a family with baths; there are"
                                 + " larger ones. US profiles: us-very-small, us-low, us-medium and us-high are"

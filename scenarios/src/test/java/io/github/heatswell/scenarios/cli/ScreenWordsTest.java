@@ -36,6 +36,14 @@ class ScreenWordsTest {
                         + "| of precharge left. The maker allows no more than 150 psi in use."
                         + "| no more than this",
                 "run beacon-tower | The peak of 7.44 bar is too close to the set pressure of 'cellar valve' | leaves too little",
+                // Tank, vessel, gauge and valves at four heights: what each sees.
+                "run beacon-tower"
+                        + "| At the peak of 7.44 bar at the drain cock, each at its own height: the gauge shows 6.45 bar, the vessel sees 5.67 bar, \"attic valve\" sees 5.96 bar."
+                        + "| and the vessel charged to 1.84 bar:",
+                "run beacon-tower"
+                        + "| Not confirmed on site: the reseat pressure of 'cellar valve', assumed 6 bar; the reseat pressure of 'attic valve', assumed 5.2 bar"
+                        + "| of a relief valve, assumed",
+                "run kiln-house-blocked | Relief set none no relief valve works | working relief valve is described",
                 "run ferry-cottage --set heater.set-point=58degC | Water at 58 degC burns an adult badly within 6 s to 30 s | hotter than this",
             })
     void anAnswerSays(String command, String said, String unsaid) {
