@@ -39,6 +39,8 @@ final class RegimeSelector {
     private static final double CARRIED_INVERSION = 1e-4;
 
     private static final double QUICKLY_CARRIED = 60;
+    /** Layers replaced more often than this (1/s) are stiff and mix as early as resting ones. */
+    private static final double MAX_CARRYING = 2;
     /** Largest such difference (K): merging then changes mass and heat by less than the audit can see. */
     static final double HARDLY = 0.01;
 
@@ -264,10 +266,10 @@ final class RegimeSelector {
      */
     private boolean mixes(double[] y, int layer, double fasterBy) {
         double warmerBy = y[vector.lowest + layer] - y[vector.lowest + layer + 1];
-        double inversion = inversion(balance.column().turnover(layer));
-        double carried = (2 * SAME_TEMPERATURE + inversion - INVERSION)
-                * balance.column().turnover(layer);
-        return warmerBy > inversion / 2 || warmerBy >= -SAME_TEMPERATURE && fasterBy > SAME_RATE + carried;
+        double turnover = balance.column().turnover(layer);
+        // less than any inversion that a detector waits for, so that a pair which is due does mix
+        double carried = (2 * SAME_TEMPERATURE + inversion(turnover) - INVERSION) * turnover;
+        return warmerBy > INVERSION / 2 || warmerBy >= -SAME_TEMPERATURE && fasterBy > SAME_RATE + carried;
     }
 
     /**
@@ -276,7 +278,7 @@ final class RegimeSelector {
      * @param turnover how often a second (1/s) the flow replaces its water
      */
     static double inversion(double turnover) {
-        return turnover > 1 / QUICKLY_CARRIED ? CARRIED_INVERSION : INVERSION;
+        return turnover > 1 / QUICKLY_CARRIED && turnover < MAX_CARRYING ? CARRIED_INVERSION : INVERSION;
     }
 
     private void mix(double[] y, int layer, int size) {

@@ -40,7 +40,10 @@ class DifficultHousesTest {
                 "cooling-behind-a-leaking-feed",
                 "three-thousand-firings",
                 "flushed-in-a-moment",
-                "emptied-for-hours"
+                "emptied-for-hours",
+                "flood-through-many-layers",
+                "hot-tank-behind-shut-mains",
+                "layers-that-part-at-once"
             })
     void theirDayEndsWithItsBooksClosed(String name) throws IOException {
         RunResult result = Simulation.of(house(name), Duration.ofDays(1))
