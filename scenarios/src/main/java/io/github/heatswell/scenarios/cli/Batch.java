@@ -132,9 +132,12 @@ final class Batch {
     }
 
     private static Scenario found(String word) throws IOException {
-        return !looksLikeFile(word) && Catalogue.names().contains(word)
-                ? Catalogue.read(word)
-                : ScenarioReader.read(Path.of(word));
+        return isBundled(word) ? Catalogue.read(word) : ScenarioReader.read(Path.of(word));
+    }
+
+    /** Whether a word on a command line is the name of a bundled scenario and no file. */
+    static boolean isBundled(String word) {
+        return !looksLikeFile(word) && Catalogue.names().contains(word);
     }
 
     private static boolean looksLikeFile(String word) {

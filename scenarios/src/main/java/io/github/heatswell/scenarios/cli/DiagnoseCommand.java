@@ -10,10 +10,12 @@ import io.github.heatswell.scenarios.report.DiagnosisAnswer;
 import io.github.heatswell.scenarios.report.DiagnosisReport;
 import io.github.heatswell.scenarios.report.ResultFolder;
 import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -41,7 +43,9 @@ final class DiagnoseCommand implements ScenarioQuestion {
         spec.addOption(Specs.threads());
         spec.addOption(Specs.out("Default: heatswell-out/NAME-diagnosis."));
         spec.addOption(Specs.set());
-        spec.addOption(Specs.units());
+        spec.addOption(Specs.units(
+                "Units of report, tables and charts: si (bar, degC, L) or us (psi, degF, gal). Default: those of the"
+                        + " scenario file; for a bundled scenario those of the log."));
         Specs.describe(
                 spec,
                 "Work out from gauge readings why the relief valve drips.",
@@ -73,7 +77,24 @@ final class DiagnoseCommand implements ScenarioQuestion {
     @Override
     public Answer answer(Scenario scenario, Request request) throws NoAnswerException {
         OwnersReadings readings = readings(scenario.system().site().atmosphere(), request);
-        return DiagnosisReport.answer(diagnose(scenario, readings, request), scenario.units());
+        UnitSystem units = units(scenario, readings, request);
+        return DiagnosisReport.answer(diagnose(scenario.in(units), withHint(readings, units, request), request), units);
+    }
+
+    /** Those asked for; else those of the owner's file; of a bundled house, which is nobody's, those of the log. */
+    private static UnitSystem units(Scenario scenario, OwnersReadings readings, Request request) {
+        UnitSystem unasked =
+                Batch.isBundled(request.words().get(0)) ? readings.units().orElse(scenario.units()) : scenario.units();
+        return request.option(Specs.UNITS, unasked);
+    }
+
+    private static OwnersReadings withHint(OwnersReadings readings, UnitSystem units, Request request) {
+        boolean other = readings.units().filter(logged -> logged != units).isPresent();
+        return other && request.option(Specs.UNITS, null) == null
+                ? readings.remarked("the log is in " + units.other().pressure().symbol() + ", the house in "
+                        + units.pressure().symbol() + "; for an answer in the units of the log, add --units "
+                        + units.other().name().toLowerCase(Locale.ROOT))
+                : readings;
     }
 
     private static OwnersReadings readings(double atmosphere, Request request) throws NoAnswerException {

@@ -2,7 +2,6 @@ package io.github.heatswell.scenarios.readings;
 
 import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.units.QuantityFormat;
-import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -11,10 +10,6 @@ import java.util.stream.IntStream;
 
 /** Assembles the rows of a file into a log, and notes oddities. */
 final class LogAssembly {
-
-    /** Remarks are read on screens and pages, by owners with either kind of gauge. */
-    private static final QuantityFormat BOTH =
-            QuantityFormat.ascii(UnitSystem.SI).inBoth();
 
     private static final int FEWEST = 3;
     /** What a diagnosis uses of a log (s): its first two days. */
@@ -28,6 +23,9 @@ final class LogAssembly {
     private static final double OUTLIER = 8;
 
     private final LogColumns columns;
+    /** Remarks are in the unit of the log, with the other in brackets: the report may be in either. */
+    private final QuantityFormat both;
+
     private final LogClock clock = new LogClock();
     private final LogRows rows = new LogRows();
     private double lastRead = Double.NaN;
@@ -40,6 +38,7 @@ final class LogAssembly {
 
     LogAssembly(LogColumns columns) {
         this.columns = columns;
+        both = QuantityFormat.ascii(columns.units()).inBoth();
     }
 
     void add(List<String> row, long line) {
@@ -126,7 +125,7 @@ final class LogAssembly {
                 "one line above the names of the columns was skipped",
                 "%d lines above the names of the columns were skipped");
         remarks.addAll(remarks(log));
-        return new LogReader.LogFile(log, columns.understood(), remarks);
+        return new LogReader.LogFile(log, columns.units(), columns.understood(), remarks);
     }
 
     private List<String> remarks(PressureLog log) {
@@ -148,7 +147,7 @@ final class LogAssembly {
         }
         gaps(remarks, log);
         if (log.step() > 0) {
-            remarks.add("the readings move in steps of " + BOTH.pressureDifference(log.step()));
+            remarks.add("the readings move in steps of " + both.pressureDifference(log.step()));
         }
         note(
                 remarks,
@@ -158,11 +157,11 @@ final class LogAssembly {
         return remarks;
     }
 
-    private static void unlikelyUnit(List<String> remarks, PressureLog log) {
+    private void unlikelyUnit(List<String> remarks, PressureLog log) {
         double peak =
                 IntStream.range(0, log.count()).mapToDouble(log::gauge).max().orElse(0);
         if (peak < LogMarks.LEAST_PEAK || peak > LogMarks.MAX_PEAK) {
-            remarks.add("the highest pressure is " + BOTH.pressure(peak) + "; is the pressure unit right?");
+            remarks.add("the highest pressure is " + both.pressure(peak) + "; is the pressure unit right?");
         }
     }
 
@@ -172,7 +171,7 @@ final class LogAssembly {
         }
     }
 
-    private static void gaps(List<String> remarks, PressureLog log) {
+    private void gaps(List<String> remarks, PressureLog log) {
         double[] steps = new double[log.count() - 1];
         for (int i = 0; i < steps.length; i++) {
             steps[i] = log.time(i + 1) - log.time(i);
@@ -181,7 +180,7 @@ final class LogAssembly {
         double usual = steps[steps.length / 2];
         long gaps = Arrays.stream(steps).filter(step -> step > GAP * usual).count();
         if (gaps > 0) {
-            String longest = BOTH.time(steps[steps.length - 1]);
+            String longest = both.time(steps[steps.length - 1]);
             remarks.add(
                     gaps == 1
                             ? "readings are missing once, for " + longest

@@ -6,6 +6,7 @@ import io.github.heatswell.scenarios.wording.Nearest;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.Unit;
+import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -45,6 +46,7 @@ final class LogColumns {
     private Unit temperatureUnit;
     private DoubleUnaryOperator toGauge;
     private String pressureUnit = "";
+    private UnitSystem units = UnitSystem.SI;
     private boolean absolute;
 
     /**
@@ -109,7 +111,7 @@ final class LogColumns {
         }
         String clock = "time in " + (date < 0 ? "" : name(date) + " and ") + name(time);
         return Optional.of(Stream.of(
-                        Optional.of(clock),
+                        Optional.of("The columns were understood like this: " + clock),
                         Optional.of("pressure in " + name(pressure) + " (" + pressureUnit + ", "
                                 + (absolute ? "absolute" : "as a gauge shows it") + ")"),
                         Optional.of(temperature)
@@ -118,7 +120,7 @@ final class LogColumns {
                                         "water temperature in " + name(place) + " (" + temperatureUnit.symbol() + ")"),
                         Optional.of(burner).filter(place -> place >= 0).map(place -> "burner in " + name(place)))
                 .flatMap(Optional::stream)
-                .collect(Collectors.joining("; ")));
+                .collect(Collectors.joining("; ", "", ".")));
     }
 
     private String name(int place) {
@@ -275,9 +277,15 @@ final class LogColumns {
         Pressure one = QuantityReader.pressure("1 " + unit);
         double factor = one.value();
         absolute = one.reference() == Pressure.Reference.ABSOLUTE;
+        units = UnitSystem.ofMost(QuantityReader.units("1 " + unit));
         pressureUnit = unit.replaceAll("[ (]*(?:abs|a|g|gauge)\\)?$", "");
         double zero = absolute ? atmosphere : 0;
         return value -> value * factor - zero;
+    }
+
+    /** The unit system that the unit of the pressures belongs to. */
+    UnitSystem units() {
+        return units;
     }
 
     boolean hasTemperature() {

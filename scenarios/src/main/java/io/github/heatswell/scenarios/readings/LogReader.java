@@ -7,6 +7,7 @@ import io.github.heatswell.scenarios.fault.Fault;
 import io.github.heatswell.scenarios.fault.Location;
 import io.github.heatswell.scenarios.readings.LogHeading.Quantity;
 import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.units.UnitSystem;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -205,20 +206,24 @@ public final class LogReader {
      * A log and what was strange about its file.
      *
      * @param log the log
-     * @param understood how columns were understood whose names are none of those documented; empty if there are none
+     * @param units the unit system that the unit of the pressures belongs to
+     * @param understood how columns were understood whose names are none of those documented, as whole sentences; empty if there
+     *     are none
      * @param remarks sentences about gaps, repeated readings, jumps of the clock, coarse steps and the like
      */
-    public record LogFile(PressureLog log, Optional<String> understood, List<String> remarks) {
+    public record LogFile(PressureLog log, UnitSystem units, Optional<String> understood, List<String> remarks) {
 
         /**
          * Checks and copies.
          *
          * @param log the log
+         * @param units the unit system that the unit of the pressures belongs to
          * @param understood how columns were understood whose names are none of those documented
          * @param remarks sentences about gaps, repeated readings, jumps of the clock, coarse steps and the like
          */
         public LogFile {
             Objects.requireNonNull(log, "log");
+            Objects.requireNonNull(units, "units");
             Objects.requireNonNull(understood, "understood");
             remarks = List.copyOf(remarks);
         }

@@ -4,6 +4,7 @@ import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.diagnosis.SiteCheck;
 import io.github.heatswell.diagnosis.SpotReading;
 import io.github.heatswell.diagnosis.SpotReadings;
+import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -11,29 +12,37 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * All readings of an owner.
  *
  * @param log the log of a gauge, if there is one
  * @param spots readings on site, possibly none
- * @param understood how columns of the log were understood whose names are none of those documented
+ * @param units the unit system of the log; empty without a log
+ * @param understood how columns of the log were understood whose names are none of those documented, as whole sentences
  * @param remarks what was odd about the log
  */
 public record OwnersReadings(
-        Optional<PressureLog> log, SpotReadings spots, Optional<String> understood, List<String> remarks) {
+        Optional<PressureLog> log,
+        SpotReadings spots,
+        Optional<UnitSystem> units,
+        Optional<String> understood,
+        List<String> remarks) {
 
     /**
      * Copies the remarks.
      *
      * @param log the log of a gauge, if there is one
      * @param spots readings on site, possibly none
-     * @param understood how columns of the log were understood whose names are none of those documented
+     * @param units the unit system of the log; empty without a log
+     * @param understood how columns of the log were understood whose names are none of those documented, as whole sentences
      * @param remarks what was odd about the log
      */
     public OwnersReadings {
         Objects.requireNonNull(log, "log");
         Objects.requireNonNull(spots, "spots");
+        Objects.requireNonNull(units, "units");
         Objects.requireNonNull(understood, "understood");
         remarks = List.copyOf(remarks);
     }
@@ -44,7 +53,7 @@ public record OwnersReadings(
      * @return nothing read
      */
     public static OwnersReadings none() {
-        return new OwnersReadings(Optional.empty(), SpotReadings.none(), Optional.empty(), List.of());
+        return new OwnersReadings(Optional.empty(), SpotReadings.none(), Optional.empty(), Optional.empty(), List.of());
     }
 
     /**
@@ -64,13 +73,29 @@ public record OwnersReadings(
                 throw new IllegalArgumentException("a second log was given; one diagnosis takes one log");
             }
             LogReader.LogFile read = LogReader.read(file, atmosphere);
-            return new OwnersReadings(Optional.of(read.log()), spots, read.understood(), read.remarks());
+            return new OwnersReadings(
+                    Optional.of(read.log()), spots, Optional.of(read.units()), read.understood(), read.remarks());
         }
         SpotReadings more = spots;
         for (Map.Entry<SiteCheck, SpotReading> reading :
                 SpotReader.read(file, atmosphere).all().entrySet()) {
             more = more.with(reading.getKey(), reading.getValue());
         }
-        return new OwnersReadings(log, more, understood, remarks);
+        return new OwnersReadings(log, more, units, understood, remarks);
+    }
+
+    /**
+     * The same with one more remark about the log.
+     *
+     * @param remark a sentence without capital and point
+     * @return all readings
+     */
+    public OwnersReadings remarked(String remark) {
+        return new OwnersReadings(
+                log,
+                spots,
+                units,
+                understood,
+                Stream.concat(remarks.stream(), Stream.of(remark)).toList());
     }
 }

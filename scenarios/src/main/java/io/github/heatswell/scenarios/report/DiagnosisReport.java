@@ -105,9 +105,7 @@ public final class DiagnosisReport {
         List<String> remarks = Stream.of(
                         Optional.of(story.details().text(shown)).filter(details -> !details.isEmpty()),
                         story.next().map(next -> next.text(shown)),
-                        answer.readings()
-                                .understood()
-                                .map(how -> "The columns were understood like this: " + how + "."),
+                        answer.readings().understood(),
                         story.start().map(start -> start.text(shown)),
                         answer.scenario().doubts().sentence().map(doubts -> doubts.text(shown)))
                 .flatMap(Optional::stream)

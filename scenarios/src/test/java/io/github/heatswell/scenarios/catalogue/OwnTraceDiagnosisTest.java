@@ -15,14 +15,20 @@ import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefFault;
 import java.time.Duration;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Regression: a trace of the library itself without noise, logged with temperature and burner or without, is explained by the
  * house it came from, however far apart its readings are and wherever in the tank the thermometer sits. Every combination is
- * looked at with {@code -Dtest.jvm.options=-Dlong.look=true}, which takes about an hour.
+ * looked at with {@code -Dlong.look=true} in {@code test.jvm.options}, which takes about an hour; {@code -Dlong.look.houses=REGEX}
+ * picks some of the houses.
  */
 class OwnTraceDiagnosisTest {
 
@@ -98,27 +104,32 @@ class OwnTraceDiagnosisTest {
         isExplained(house, hours, minutes, columns, idle);
     }
 
-    /** The long look. */
+    /** The long look: one test for each house, spacing and choice of columns. */
+    static Stream<Arguments> everyLog() {
+        return Stream.of(
+                        "birch-street-day",
+                        "orchard-lodge",
+                        "mill-cottage",
+                        "weir-house-day",
+                        "tannery-yard",
+                        "ridge-house",
+                        "quarry-row",
+                        "mill-cottage-worn-seat",
+                        "beacon-tower",
+                        "orchard-lodge-vessel")
+                .filter(Pattern.compile(System.getProperty("long.look.houses", ".*"))
+                        .asMatchPredicate())
+                .flatMap(house -> IntStream.of(1, 2, 4, 5, 10, 15)
+                        .boxed()
+                        .flatMap(minutes -> Stream.of(Columns.values())
+                                .map(columns -> Arguments.of(house, HOURS, minutes, columns, 0))));
+    }
+
     @ParameterizedTest
     @EnabledIfSystemProperty(named = "long.look", matches = "true")
-    @CsvSource({
-        "birch-street-day",
-        "orchard-lodge",
-        "mill-cottage",
-        "weir-house-day",
-        "tannery-yard",
-        "ridge-house",
-        "quarry-row",
-        "mill-cottage-worn-seat",
-        "beacon-tower",
-        "orchard-lodge-vessel"
-    })
-    void soDoesEveryHouse(String house) {
-        for (int minutes : new int[] {1, 2, 4, 5, 10, 15}) {
-            for (Columns columns : Columns.values()) {
-                isExplained(house, HOURS, minutes, columns, 0);
-            }
-        }
+    @MethodSource("everyLog")
+    void soDoesEveryHouse(String house, int hours, int minutes, Columns columns, int idle) {
+        isExplained(house, hours, minutes, columns, idle);
     }
 
     /** A seat that leaks, in a house described as sound: found, or left open, but nothing else is blamed. */

@@ -12,6 +12,7 @@ import io.github.heatswell.units.PressureUnit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
@@ -46,11 +47,70 @@ class DiagnoseCommandTest {
                 outcome.out());
         assertFalse(
                 text.contains("what do the readings say? The readings are explained best by this: everything"), text);
-        assertTrue(Files.readAllLines(out.resolve("readings.csv")).get(0).startsWith("time_s,reading_gauge_bar,"));
+        assertTrue(Files.readAllLines(out.resolve("readings.csv")).get(0).startsWith("time_s,reading_gauge_psi,"));
         outcome.out()
                 .lines()
                 .filter(line -> !line.contains(folder.toString()))
                 .forEach(line -> assertTrue(line.length() <= 79, line));
+    }
+
+    /** Screen, page, table and picture are in the units asked for, else of the owner's file, else of the log. */
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+            bundled, psi, '',   psi
+            bundled, bar, '',   bar
+            bundled, psi, si,   bar
+            file,    psi, '',   bar
+            file,    psi, us,   psi
+            psi,     bar, '',   psi
+            """)
+    void theAnswerIsInTheUnitsOfItsOwner(String house, String logged, String asked, String answered)
+            throws IOException {
+        String text = Catalogue.text("orchard-lodge-vessel");
+        Path own = Files.writeString(
+                folder.resolve("own.yaml"),
+                "psi".equals(house)
+                        ? text.replace("310 m,", "1017 ft,")
+                                .replace("17 degC", "63 degF")
+                                .replace("4.2 bar", "61 psi")
+                                .replace("9 degC", "48 degF")
+                                .replace("230 L", "60 gal")
+                                .replace("10 bar", "150 psi")
+                                .replace("58 degC", "136 degF")
+                                .replace(" 7 bar", " 102 psi")
+                                .replace("7.7 bar", "112 psi")
+                                .replace("5.6 bar", "81 psi")
+                                .replace("12 L,", "3 gal,")
+                        : text);
+        StringBuilder log = new StringBuilder("time_min,pressure_" + logged + "\n");
+        for (int i = 0; i < 30; i++) {
+            log.append(5 * i).append("psi".equals(logged) ? ",61\n" : ",4.2\n");
+        }
+        Path readings = Files.writeString(folder.resolve("log.csv"), log);
+        Path out = folder.resolve("out");
+        List<String> words = new ArrayList<>(List.of(
+                "diagnose",
+                "bundled".equals(house) ? "orchard-lodge-vessel" : own.toString(),
+                "-r",
+                readings.toString(),
+                "-o",
+                out.toString()));
+        if (!asked.isEmpty()) {
+            words.addAll(List.of("-u", asked));
+        }
+        Outcome outcome = Outcome.execute(words.toArray(String[]::new));
+        assertEquals(0, outcome.status(), outcome.err());
+        String other = "psi".equals(answered) ? "bar" : "psi";
+        String screen = outcome.out().replaceAll("\\s+", " ");
+        String hint = "add --units " + ("psi".equals(logged) ? "us" : "si");
+        assertEquals(asked.isEmpty() && !logged.equals(answered), screen.contains(hint), screen);
+        assertTrue(screen.matches(".*\\d " + answered + "\\b.*"), screen);
+        assertFalse(screen.matches(".*\\d " + other + "\\b.*"), screen);
+        String page = Files.readString(out.resolve("report.html"));
+        assertTrue(page.contains("\u00a0" + answered) || page.contains(" " + answered), page);
+        assertTrue(Files.readString(out.resolve("readings.csv")).startsWith("time_s,reading_gauge_" + answered));
+        assertTrue(Files.readString(out.resolve("readings.svg")).contains(answered));
+        assertFalse(Files.readString(out.resolve("readings.svg")).contains(other));
     }
 
     /** The heater was off: the gauge showed the same all the time, and there is no span to draw it over. */

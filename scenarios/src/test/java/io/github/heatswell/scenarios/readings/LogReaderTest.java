@@ -159,7 +159,7 @@ class LogReaderTest {
         assertTrue(remarks.contains("repeat the time"), remarks);
         assertTrue(remarks.contains("set back once"), remarks);
         assertTrue(remarks.contains("missing once, for 3 h 21 min"), remarks);
-        assertTrue(remarks.contains("steps of 0.07 bar (1 psi)"), remarks);
+        assertTrue(remarks.contains("steps of 1 psi (0.07 bar)"), remarks);
         assertTrue(remarks.contains("one reading stands out"), remarks);
         assertEquals(PressureUnit.PSI.factor(), file.log().step(), 1, "one psi, to a pascal");
     }
