@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.cli;
 import io.github.heatswell.diagnosis.Diagnosis;
 import io.github.heatswell.diagnosis.InstalledCheck;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.scenarios.readings.InvalidReadingsException;
 import io.github.heatswell.scenarios.readings.OwnersReadings;
 import io.github.heatswell.scenarios.report.Answer;
@@ -22,11 +23,13 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.TypeConversionException;
 
 /** {@code heatswell diagnose}: what the readings of a gauge say of a house. */
 final class DiagnoseCommand implements ScenarioQuestion {
 
     private static final String READINGS = "--readings";
+    private static final String PRESSURE_UNIT = "--pressure-unit";
 
     @Override
     public void describe(CommandSpec spec) {
@@ -38,7 +41,14 @@ final class DiagnoseCommand implements ScenarioQuestion {
                 .auxiliaryTypes(Path.class)
                 .description(
                         "A gauge log in CSV (a header line that names columns and units, then a time and a pressure"
-                                + " in every row), or site readings in a .yaml file. Give it twice for one of each.")
+                                + " in every row), a list as written by hand (6:45 am 61 psi dripping), or site readings in a .yaml"
+                                + " file. Give it twice for one of each.")
+                .build());
+        spec.addOption(OptionSpec.builder(PRESSURE_UNIT)
+                .paramLabel("UNIT")
+                .type(String.class)
+                .converters(DiagnoseCommand::pressureUnit)
+                .description("The unit of the pressures in a log that names none, such as psi or bar.")
                 .build());
         spec.addOption(Specs.threads());
         spec.addOption(Specs.out("Default: heatswell-out/NAME-diagnosis."));
@@ -55,6 +65,15 @@ final class DiagnoseCommand implements ScenarioQuestion {
                 "  diagnosis.json, report.html and, with a log,",
                 "  readings.csv, readings.png, readings.svg",
                 "Pressures are gauge pressures.");
+    }
+
+    private static String pressureUnit(String text) {
+        try {
+            QuantityReader.pressure("1 " + text);
+            return text.toLowerCase(Locale.ROOT);
+        } catch (IllegalArgumentException none) {
+            throw new TypeConversionException(none.getMessage());
+        }
     }
 
     @Override
@@ -101,7 +120,7 @@ final class DiagnoseCommand implements ScenarioQuestion {
         OwnersReadings readings = OwnersReadings.none();
         for (Path file : files(request)) {
             try {
-                readings = readings.with(file, atmosphere);
+                readings = readings.with(file, atmosphere, Optional.ofNullable(request.option(PRESSURE_UNIT, null)));
             } catch (InvalidReadingsException e) {
                 throw wrong(file, e.getMessage().lines().map(line -> ":" + line));
             } catch (FileSystemException e) {

@@ -33,6 +33,7 @@ final class LogColumns {
     private final LogNumbers temperatures;
     private final List<String> remarks = new ArrayList<>();
     private final boolean commas;
+    private final Optional<String> asked;
     private SplitDecimals split;
     private long line;
     private int unused;
@@ -55,9 +56,11 @@ final class LogColumns {
      * @param header the cells of the first line
      * @param commas whether decimals may stand behind a comma
      * @param atmosphere the absolute pressure (Pa) of the air at the gauge
+     * @param asked the unit of the pressures where their column names none
      * @throws IllegalArgumentException if the columns of time and pressure are not there
      */
-    LogColumns(List<String> header, boolean commas, double atmosphere) {
+    LogColumns(List<String> header, boolean commas, double atmosphere, Optional<String> asked) {
+        this.asked = asked;
         this.commas = commas;
         names = withoutEmptyEnd(header);
         times = new LogNumbers("time", commas);
@@ -242,7 +245,7 @@ final class LogColumns {
         switch (heading.quantity()) {
             case PRESSURE -> {
                 pressure = once(pressure, place, "pressure");
-                toGauge = toGauge(heading.unit(), atmosphere);
+                toGauge = toGauge(heading.unit().isEmpty() ? asked.orElse("") : heading.unit(), atmosphere);
             }
             case TEMPERATURE -> {
                 temperature = once(temperature, place, "temperature");
@@ -272,7 +275,8 @@ final class LogColumns {
     private DoubleUnaryOperator toGauge(String unit, double atmosphere) {
         if (unit.isEmpty()) {
             throw new IllegalArgumentException(
-                    "the pressure column has no unit; name it, for example, 'pressure_bar' or 'pressure (psi)'");
+                    "the pressure column has no unit; name it, for example, 'pressure_bar' or 'pressure (psi)', or add"
+                            + " --pressure-unit psi or --pressure-unit bar");
         }
         Pressure one = QuantityReader.pressure("1 " + unit);
         double factor = one.value();

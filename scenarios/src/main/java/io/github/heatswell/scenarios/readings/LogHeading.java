@@ -135,11 +135,11 @@ record LogHeading(Quantity quantity, String unit, boolean guessed) {
         return words.stream().anyMatch(some::contains);
     }
 
-    private static boolean isPressure(String unit) {
+    static boolean isPressure(String unit) {
         return reads(unit, QuantityReader::pressure);
     }
 
-    private static boolean is(String unit, Kind<?> kind) {
+    static boolean is(String unit, Kind<?> kind) {
         return reads(unit, text -> QuantityReader.read(text, kind));
     }
 

@@ -12,6 +12,7 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.Reader;
+import java.io.StringReader;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
@@ -29,7 +30,7 @@ import java.util.stream.Stream;
  * Reads the file of a pressure logger: delimited text in UTF-8 with a first line that names the columns and their units, such as
  * {@code time_s,pressure_bar} or {@code time;pressure (psi);temperature (F);burner}. Other names are understood by their words and
  * units, and lines above the names are skipped; both are said. Times are numbers with a unit, dates with times, or times on a clock,
- * which may pass midnight. With a semicolon or a tab between the columns decimals may have a comma. Files of any
+ * which may pass midnight. A list without names of columns, as people write it, is read as {@link PaperList} says. With a semicolon or a tab between the columns decimals may have a comma. Files of any
  * length are read in bounded memory.
  */
 public final class LogReader {
@@ -51,6 +52,20 @@ public final class LogReader {
      * @throws IOException if the file cannot be read
      */
     public static LogFile read(Path file, double atmosphere) throws IOException {
+        return read(file, atmosphere, Optional.empty());
+    }
+
+    /**
+     * The same, where the file may name no unit for its pressures.
+     *
+     * @param file the file
+     * @param atmosphere the absolute pressure (Pa) of the air at the gauge, for columns in absolute pressure
+     * @param asked the unit of the pressures, such as {@code psi}, if the file names none
+     * @return the log and remarks about the file
+     * @throws InvalidReadingsException if the file cannot be understood; the message names the line
+     * @throws IOException if the file cannot be read
+     */
+    public static LogFile read(Path file, double atmosphere, Optional<String> asked) throws IOException {
         SourceFile.check(file);
         try (Reader decoded = new InputStreamReader(
                         Files.newInputStream(file),
@@ -59,12 +74,54 @@ public final class LogReader {
                                 .onMalformedInput(CodingErrorAction.REPORT)
                                 .onUnmappableCharacter(CodingErrorAction.REPORT));
                 BufferedReader text = new BufferedReader(decoded)) {
+            if (isPaperList(text)) {
+                return paperList(text, file, atmosphere, asked);
+            }
             Layout layout = layout(text);
             try (RowReader rows = new RowReader(text, layout.delimiter)) {
-                return read(rows, layout, new LogPlaces(file, layout.delimiter), atmosphere);
+                return read(rows, layout, new LogPlaces(file, layout.delimiter), atmosphere, asked);
             }
         } catch (CharacterCodingException wrong) {
             throw fault(1, "the text is not UTF-8; save the file as UTF-8");
+        }
+    }
+
+    /** Looks ahead whether a person wrote the readings one a line, and named no columns. */
+    private static boolean isPaperList(BufferedReader text) throws IOException {
+        List<String> lines = ahead(text);
+        return lines.stream().noneMatch(LogReader::isHeader) && PaperList.looksLike(lines);
+    }
+
+    /** The first lines, which are still to be read. */
+    private static List<String> ahead(BufferedReader text) throws IOException {
+        text.mark(HEADER + 1);
+        char[] start = new char[HEADER];
+        int length = Math.max(0, text.read(start, 0, HEADER));
+        text.reset();
+        return new String(start, 0, length)
+                .lines()
+                .map(line -> line.replace(String.valueOf(BYTE_ORDER_MARK), ""))
+                .limit(MAX_SKIPPED + 1)
+                .toList();
+    }
+
+    private static LogFile paperList(BufferedReader text, Path file, double atmosphere, Optional<String> asked)
+            throws IOException {
+        StringBuilder all = new StringBuilder();
+        for (int next = text.read(); next >= 0; next = text.read()) {
+            if (all.length() == PaperList.MAX_LENGTH) {
+                throw fault(
+                        1,
+                        "a list as long as this needs a first line that names the columns, such as 'time,pressure_psi'");
+            }
+            if (next != BYTE_ORDER_MARK) {
+                all.append((char) next);
+            }
+        }
+        PaperList.Table table = PaperList.read(all.toString().lines().toList(), asked);
+        try (RowReader rows = new RowReader(new StringReader(table.csv()), ',')) {
+            LogFile read = read(rows, new Layout(',', -1), new LogPlaces(file, '\0'), atmosphere, Optional.empty());
+            return new LogFile(read.log(), read.units(), Optional.of(table.understood()), read.remarks());
         }
     }
 
@@ -142,12 +199,14 @@ public final class LogReader {
         return line.chars().filter(each -> each == c).count();
     }
 
-    private static LogFile read(RowReader rows, Layout layout, LogPlaces places, double atmosphere) throws IOException {
+    private static LogFile read(
+            RowReader rows, Layout layout, LogPlaces places, double atmosphere, Optional<String> asked)
+            throws IOException {
         long read = 0;
         try {
             List<String> header = header(rows);
             read = line(rows, layout);
-            LogAssembly assembly = new LogAssembly(new LogColumns(header, layout.delimiter != ',', atmosphere));
+            LogAssembly assembly = new LogAssembly(new LogColumns(header, layout.delimiter != ',', atmosphere, asked));
             for (var row = rows.next(); row.isPresent(); row = rows.next()) {
                 read = line(rows, layout);
                 if (!isEmpty(row.get())) {

@@ -67,12 +67,27 @@ public record OwnersReadings(
      * @throws IOException if the file cannot be read
      */
     public OwnersReadings with(Path file, double atmosphere) throws IOException {
+        return with(file, atmosphere, Optional.empty());
+    }
+
+    /**
+     * The same, where a log may name no unit for its pressures.
+     *
+     * @param file the file
+     * @param atmosphere the pressure of the air at the site (Pa, absolute)
+     * @param asked the unit of the pressures of a log that names none, such as {@code psi}
+     * @return all readings
+     * @throws InvalidReadingsException if the file makes no sense; it lists what is wrong with lines and columns
+     * @throws IllegalArgumentException if it is a second log
+     * @throws IOException if the file cannot be read
+     */
+    public OwnersReadings with(Path file, double atmosphere, Optional<String> asked) throws IOException {
         String name = file.toString().toLowerCase(Locale.ROOT);
         if (!name.endsWith(".yaml") && !name.endsWith(".yml")) {
             if (log.isPresent()) {
                 throw new IllegalArgumentException("a second log was given; one diagnosis takes one log");
             }
-            LogReader.LogFile read = LogReader.read(file, atmosphere);
+            LogReader.LogFile read = LogReader.read(file, atmosphere, asked);
             return new OwnersReadings(
                     Optional.of(read.log()), spots, Optional.of(read.units()), read.understood(), read.remarks());
         }

@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.catalogue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import io.github.heatswell.diagnosis.Cause;
 import io.github.heatswell.diagnosis.Diagnosis;
@@ -59,7 +60,9 @@ class OwnTraceDiagnosisTest {
                 .sampledEvery(Duration.ofMinutes(1))
                 .run()
                 .trace();
-        int count = (hours * 60 + idle) / minutes;
+        // a run that a hazard ends is shorter
+        int count = (Math.min(hours * 60, trace.count()) + idle) / minutes;
+        assumeTrue(count > 2, "fewer readings than a log needs");
         double[] times = new double[count];
         double[] gauge = new double[count];
         double[] kelvin = new double[count];

@@ -1,0 +1,89 @@
+package io.github.heatswell.scenarios.readings;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Regression: lists of readings as people type them, each with what it says or why it is refused. */
+class PaperListTest {
+
+    private static final double AIR = 101_325;
+
+    @TempDir
+    Path folder;
+
+    private LogReader.LogFile read(String text, String unit) throws IOException {
+        Path file = Files.writeString(folder.resolve("paper.txt"), text.replace("|", "\n"));
+        return LogReader.read(file, AIR, Optional.ofNullable(unit));
+    }
+
+    /** Each list ends 1200 s after its first reading, at 4 bar to a thousandth (58 psi, 400 kPa). */
+    @ParameterizedTest
+    @CsvSource(delimiter = '!', quoteCharacter = '~', textBlock = """
+            6:45 am 50 heater came on|6:55 am 55|7:05 am 58 dripping!psi!06:45 'heater came on'; 07:05 'dripping'
+            6:45 am 50 psi heater came on|6:55 am 55|7:05 am 58 psi!!06:45 'heater came on'
+            18:45 3,5 bar|18:55 3,6 bar|19:05 4,0 bar, tropft!!19:05 'tropft'
+            Gauge in the basement, psi||6:45a.m. 50|6:55 a.m. 55|heater on|7:05 a.m. 58!!'heater on'
+            11:50 am 50psi|11:55 52psi|12:10 58psi!!A time without am or pm was taken as the next such time
+            23:50 - 350 kPa|00:00 - 360 kPa|0:10 - 400 kPa!!(kpa, as a gauge shows it)
+            7 am: 50 psi|7:10 am: 55 psi|7:20 am: 58 psi!!Each line was read as a time and a pressure
+            6:45,50,heater on|6:55,55,|7:05,58,dripping!psi!06:45 'heater on'; 07:05 'dripping'
+            6:45 am no reading|6:50 am 50 psi|7:00 am 51 psi|7:10 am 58 psi!!06:45 'no reading'
+            3/1/2026 6:45 am 50 psi|3/1/2026 6:55 am 55 psi|3/1/2026 7:05 am 58 psi!!Each line was read
+            """)
+    void readsWhatPeopleType(String text, String unit, String understood) throws IOException {
+        LogReader.LogFile file = read(text, unit);
+        assertEquals(1200, file.log().end(), 1e-6, "digits of the text");
+        assertEquals(4e5, file.log().gauge(file.log().count() - 1), 110, "58 psi are 3.9990 bar");
+        assertTrue(file.understood().orElseThrow().contains(understood), file::toString);
+    }
+
+    /** A unit is never guessed, and what is no reading is not taken for one. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '!', quoteCharacter = '~', textBlock = """
+            6:45 am 78|7:00 am 80|7:10 am 102!!1:1: no unit stands beside the pressures; a highest reading of 102 only makes sense in psi
+            6:45 am 4.2|7:00 am 5|7:10 am 6.9!!a highest reading of 6.9 only makes sense in bar
+            6:45 am 25|7:00 am 25|7:10 am 25!!look at the gauge
+            6:45 am 78 psi|7:00 am 5 bar|7:10 am 102!!2:1: pressures are in psi before and in bar here
+            6:45 am 78 psi|7:00 am 80|7:10 am 102!bar!the command line another
+            12:30 60 psi|1:00 62 psi|1:30 64 psi!!2:1: this time is earlier than the one before
+            6:45 am 78 psi|7:00 am 120F|7:10 am 80!!2:1: '120F' is not a pressure
+            6:45 am 78 psi|79 psi|7:10 am 80!!2:1: '79 psi' does not begin with a time of day
+            6:45 am 78 psi|13:00 pm 79 psi|7:10 am 80!!before am or pm stand the hours 1 to 12
+            6:45 am 78 psi|7:00 am 80!!only 2 readings
+            when,differential bar|6:45,1|7:00,2|7:10,3!!must name the columns
+            """)
+    void refusesWhatIsOpen(String text, String unit, String message) {
+        InvalidReadingsException refused = assertThrows(InvalidReadingsException.class, () -> read(text, unit));
+        assertTrue(refused.getMessage().contains(message), refused.getMessage());
+    }
+
+    @Test
+    void theUnitAskedForServesATableThatNamesNone() throws IOException {
+        LogReader.LogFile file = read("time_min,pressure|0,58|10,58|20,58", "psi");
+        assertEquals(4e5, file.log().gauge(0), 110, "58 psi are 3.9990 bar");
+        assertThrows(InvalidReadingsException.class, () -> read("time_min,pressure|0,58|10,58|20,58", null));
+    }
+
+    @Test
+    void manyNotesAreCounted() throws IOException {
+        StringBuilder text = new StringBuilder();
+        for (int i = 10; i < 40; i++) {
+            text.append("6:").append(i).append(" 58 psi drip ").append(i).append('\n');
+        }
+        String understood = read(text.toString(), null).understood().orElseThrow();
+        assertTrue(understood.contains("06:10 'drip 10'"), understood);
+        assertFalse(understood.contains("06:39 'drip 39'"), understood);
+        assertTrue(understood.endsWith("; and 18 more."), understood);
+    }
+}
