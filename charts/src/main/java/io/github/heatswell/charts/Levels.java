@@ -49,11 +49,10 @@ final class Levels {
         }
         system.vessel()
                 .filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND)
-                .ifPresent(vessel -> levels.add(
-                        level(
-                                Kind.PRECHARGE,
-                                atDrainCock(vessel.precharge(), vessel.height()),
-                                "vessel precharge" + seen(vessel.height()))));
+                .ifPresent(vessel -> levels.add(level(
+                        Kind.PRECHARGE,
+                        atDrainCock(vessel.precharge(), vessel.height()),
+                        "vessel precharge" + seen(vessel.height()))));
         return levels;
     }
 

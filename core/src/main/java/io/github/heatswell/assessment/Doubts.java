@@ -250,7 +250,8 @@ public final class Doubts {
         return Statement.joined(
                 "; ",
                 doubts.stream()
-                        .map(doubt -> doubt.words(house.map(known -> valve(doubt.field(), known)).orElse("")))
+                        .map(doubt -> doubt.words(
+                                house.map(known -> valve(doubt.field(), known)).orElse("")))
                         .toList());
     }
 
@@ -258,7 +259,10 @@ public final class Doubts {
     private static String valve(String field, HotWaterSystem house) {
         Matcher place = OF_VALVE.matcher(field);
         return place.lookingAt()
-                ? "'" + house.reliefValves().get(Integer.parseInt(place.group(1))).name() + "'"
+                ? "'"
+                        + house.reliefValves()
+                                .get(Integer.parseInt(place.group(1)))
+                                .name() + "'"
                 : "";
     }
 

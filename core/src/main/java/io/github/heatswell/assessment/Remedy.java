@@ -74,7 +74,8 @@ final class Remedy {
         } else if (setting < subject.highestStatic() - Rule.SAME) {
             draft.advisesWork(
                     (wrong ? "The right precharge alone will not do. " : "") + lower()
-                            + " about {} with no water running, and the vessel charged to {}" + where(vessel.get()) + ": then the {} vessel keeps"
+                            + " about {} with no water running, and the vessel charged to {}" + where(vessel.get())
+                            + ": then the {} vessel keeps"
                             + " the peak below {}. At the present supply it takes a larger one.",
                     Measure.gauge(setting),
                     Measure.gauge(setting - subject.lift(vessel.get().height())),

@@ -165,7 +165,8 @@ final class WaterTemperatureRule implements Rule {
             boolean between = kelvin > cooler.temperature + SAME;
             return water.then(
                             between && hotter.isPresent()
-                                    ? Statement.of("{} to ", Measure.time(hotter.get().seconds)).then(time)
+                                    ? Statement.of("{} to ", Measure.time(hotter.get().seconds))
+                                            .then(time)
                                     : between ? Statement.plain("less than ").then(time) : time)
                     .then(", and a child sooner.");
         }

@@ -186,8 +186,8 @@ public final class Observer implements Simulation.SampleListener {
                     .flatMap(vessel -> seen("the vessel sees ", vessel.height(), run))
                     .ifPresent(seen::add);
             system.reliefValves()
-                    .forEach(valve ->
-                            seen("“" + valve.name() + "” sees ", valve.height(), run).ifPresent(seen::add));
+                    .forEach(valve -> seen("“" + valve.name() + "” sees ", valve.height(), run)
+                            .ifPresent(seen::add));
             return seen.isEmpty()
                     ? Optional.empty()
                     : Optional.of(plain("At the peak of ")

@@ -217,8 +217,7 @@ class LimitsTest {
     })
     void burnTimesAreThoseOfTheWaterItself(double fahrenheit, String celsius, String time) {
         double is = CELSIUS.fromSi(FAHRENHEIT.toSi(fahrenheit));
-        String expected =
-                "Water at " + celsius + " °C burns an adult badly within " + time + ", and a child sooner.";
+        String expected = "Water at " + celsius + " °C burns an adult badly within " + time + ", and a child sooner.";
         String unmixed = only(of(house().heater(unmixed(is).build())), "scald-without-mixing-valve")
                 .sentence()
                 .text(UnitSystem.SI);

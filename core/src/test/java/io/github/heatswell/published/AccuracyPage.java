@@ -61,7 +61,8 @@ final class AccuracyPage {
                 figure.standing().equals("from memory") && !figure.kind().contains("memory") ? ", from memory" : "";
         return "| " + figure.id() + " | " + figure.quantity() + ": " + figure.conditions() + " | " + figure.kind()
                 + memory
-                + " | " + printed(figure) + " | " + tolerance(figure) + " | " + predicted(c) + " | " + c.verdict().words + " | "
+                + " | " + printed(figure) + " | " + tolerance(figure) + " | " + predicted(c) + " | " + c.verdict().words
+                + " | "
                 + c.prediction().open() + " |\n";
     }
 

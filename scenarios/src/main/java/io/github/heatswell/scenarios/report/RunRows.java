@@ -76,7 +76,12 @@ final class RunRows {
                                 "relief set",
                                 shown.pressure(limit.gauge()),
                                 limit.name() + ": " + limit.room(result).text(shown)),
-                        () -> row("relief set", "none", result.system().reliefValves().isEmpty() ? "no relief valve is described" : "no relief valve works"));
+                        () -> row(
+                                "relief set",
+                                "none",
+                                result.system().reliefValves().isEmpty()
+                                        ? "no relief valve is described"
+                                        : "no relief valve works"));
         Limit working = Limit.workingPressure(result);
         row(
                 "tank limit",
