@@ -88,8 +88,10 @@ final class ExpansionRule implements Rule {
                 .rests(subject.limitInputs())
                 .unless("relief-valve-controls-expansion")
                 .asks(ASK);
-        String closed = "The " + (check ? "check valve" : "reducing valve, described without a bypass,")
-                + " closes the way back to the mains and no expansion vessel is described";
+        String closed = (check
+                        ? "Nothing can flow back to the mains"
+                        : "The reducing valve, described without a bypass, closes the way back to the mains")
+                + " and no expansion vessel is described";
         draft = gives(subject)
                 ? draft.says(
                                 closed + (isTight(subject) ? ": every" : ". Once nothing leaks any more, every")

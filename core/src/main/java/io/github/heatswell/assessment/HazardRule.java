@@ -9,6 +9,7 @@ import io.github.heatswell.citation.Citation;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.NamedValue;
+import io.github.heatswell.water.Saturation;
 import java.util.Set;
 import java.util.function.Consumer;
 
@@ -51,6 +52,7 @@ final class HazardRule implements Rule {
         Measure when = Measure.time(event.time());
         Measure pressure = gauge(run.gauge(event.pressureAbsolute()));
         Measure hottest = temperature(run.extremes().highestTemperature().value());
+        Measure boiling = temperature(Saturation.temperature(event.pressureAbsolute()));
         return switch (event.kind()) {
             case TEST_PRESSURE_REACHED ->
                 draft("test-pressure-reached", event, "After {} the pressure reaches {}.", when, pressure)
@@ -58,8 +60,8 @@ final class HazardRule implements Rule {
                         .by(Authority.code(
                                 "ANSI Z21.10.1 and UL 174: 300 psi for 150 psi", Citation.Standing.FROM_MEMORY));
             case VAPOUR_FORMS ->
-                draft("vapour-forms", event, "After {} the water boils at {} under {}.", when, hottest, pressure)
-                        .found(hottest)
+                draft("vapour-forms", event, "After {} the water boils at {} under {}.", when, boiling, pressure)
+                        .found(boiling)
                         .by(Codes.RUN);
             case RELIEF_CHATTERS ->
                 draft(

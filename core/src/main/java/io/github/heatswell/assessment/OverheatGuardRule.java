@@ -131,7 +131,7 @@ final class OverheatGuardRule implements Rule {
                 .says(Rule.quoted(valve.name()) + " opens only at {}, above the {} at which it should.", opensAt, limit)
                 .found(opensAt)
                 .limit(limit)
-                .advisesWork("Have the valve replaced by one that opens before water can boil in the open.")
+                .advisesWork("Have the valve replaced by one that opens at that temperature or below.")
                 .asks("Ask the local authority which temperature it prescribes; some ask for less.")
                 .by(Codes.RELIEF_SETTING);
     }

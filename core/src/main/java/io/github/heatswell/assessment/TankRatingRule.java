@@ -25,37 +25,53 @@ final class TankRatingRule implements Rule {
             return;
         }
         double assumed = subject.workingPressure();
-        double peak = Math.max(subject.peak(), subject.highestStatic());
         double relief = subject.firstRelief()
                 .map(valve -> OverheatGuardRule.setPressure(subject, valve))
                 .orElse(Double.NEGATIVE_INFINITY);
-        if (Math.max(peak, relief) > assumed + SAME) {
-            found.accept(unread(subject, peak, Math.max(peak, relief)));
+        double highest = Math.max(Math.max(subject.peak(), subject.highestStatic()), relief);
+        if (highest > assumed + SAME) {
+            found.accept(unread(subject, relief, highest));
         }
     }
 
-    private static Found unread(AssessmentContext subject, double peak, double highest) {
+    private static Found unread(AssessmentContext subject, double relief, double highest) {
         Measure assumed = gauge(subject.workingPressure());
         boolean far = highest > (1 + FAR) * subject.workingPressure() + SAME;
-        Finding.Draft draft = Finding.draft("tank-rating-unread", far ? Severity.FAULT : Severity.CAUTION);
-        draft = peak > subject.workingPressure() + SAME
-                ? draft.says(
-                        "The pressure reaches {}; what the tank is made for is not given, and {} is assumed.",
-                        gauge(peak),
+        boolean run = subject.peak() > subject.workingPressure() + SAME;
+        boolean supply = subject.highestStatic() > subject.workingPressure() + SAME;
+        String what = run
+                ? "The pressure reaches {}"
+                : supply
+                        ? "The supply stands at up to {}"
+                        : Rule.quoted(subject.firstRelief()
+                                        .map(ReliefValve::name)
+                                        .orElseThrow()) + " opens at {}";
+        return Finding.draft("tank-rating-unread", far ? Severity.FAULT : Severity.CAUTION)
+                .says(
+                        what + "; what the tank is made for is not given, and {} is assumed.",
+                        gauge(run ? subject.peak() : supply ? subject.highestStatic() : relief),
                         assumed)
-                : draft.says(
-                        Rule.quoted(subject.firstRelief().map(ReliefValve::name).orElseThrow())
-                                + " opens at {}; what the tank is made for is not given, and {} is assumed.",
-                        gauge(highest),
-                        assumed);
-        return draft.found(gauge(highest))
+                .found(gauge(highest))
                 .limit(assumed)
                 .advises(
                         "Read the working pressure on the tank's plate and add it to the description. If it is below {}, turn"
-                                + " the heater off until the relief valve has been replaced by one set to the plate's pressure"
-                                + " or less.",
+                                + " the heater off until " + remedy(subject, relief, supply) + ".",
                         gauge(highest))
                 .asks("Ask the maker or a licensed professional if the plate cannot be read.")
                 .by(ASSUMED);
+    }
+
+    /** What has to be done before the heater may be on again: about the relief valve, the supply, or both. */
+    private static String remedy(AssessmentContext subject, double relief, boolean supply) {
+        String lower = "a reducing valve keeps the supply below the plate's pressure";
+        String valve = subject.firstRelief().isEmpty()
+                ? "a relief valve set to the plate's pressure or less has been fitted"
+                : "the relief valve has been replaced by one set to the plate's pressure or less";
+        if (subject.firstRelief().isEmpty() || relief > subject.workingPressure() + SAME) {
+            return supply ? valve + " and " + lower : valve;
+        }
+        return supply
+                ? lower
+                : "a licensed professional has found why the relief valve does not hold the pressure lower";
     }
 }

@@ -261,7 +261,7 @@ public final class PressureLog {
             }
             if (Arrays.stream(gauge).max().orElseThrow() < LEAST_PRESSURE) {
                 throw new IllegalArgumentException(
-                        "no pressure in the log reaches 0.01 bar (gauge); either the unit is wrong (Java uses Pa),"
+                        "no pressure in the log reaches 0.01 bar (1000 Pa, gauge); either the unit is wrong,"
                                 + " or there is nothing to diagnose");
             }
         }

@@ -388,6 +388,32 @@ class LimitsTest {
         assertTrue(has(Findings.of(read), "relief-set-above-tank"));
     }
 
+    /** The mains of another hour is above the assumed rating; the run is not, and neither is the relief valve. */
+    @Test
+    void aSupplyAboveAnAssumedRatingIsNotSaidOfTheRun() {
+        HotWaterSystem house = unguarded()
+                .tank(Sound.unread(10))
+                .supply(Sound.supply(11).build())
+                .addReliefValve(guard(7, 5).build())
+                .build();
+        Finding unread = only(Findings.of(run(house, 4.99, 60)), "tank-rating-unread");
+        assertTrue(
+                unread.sentence().text(UnitSystem.SI).startsWith("The supply stands at up to 11 bar"),
+                unread.sentence()::toString);
+        String advice = unread.advice().text(UnitSystem.SI);
+        assertTrue(advice.contains("until a reducing valve keeps the supply below the plate's pressure"), advice);
+        assertFalse(advice.contains("replaced"), advice);
+        String without = only(
+                        Findings.of(unguarded()
+                                .tank(Sound.unread(10))
+                                .supply(Sound.supply(11).build())
+                                .build()),
+                        "tank-rating-unread")
+                .advice()
+                .text(UnitSystem.SI);
+        assertTrue(without.contains("has been fitted"), without);
+    }
+
     /** Whatever a vessel is sized against is a caution where a run passes it, and one does not silence the other. */
     @Test
     void aPeakNearTheReliefValveAndAboveTheCodeIsBoth() {

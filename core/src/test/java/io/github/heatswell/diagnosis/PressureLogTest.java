@@ -211,7 +211,7 @@ class PressureLogTest {
                         "reading 2: a pressure must be a finite number, not NaN"),
                 bad(
                         () -> PressureLog.builder(times, new double[] {4, 4.2, 5}),
-                        "no pressure in the log reaches 0.01 bar (gauge); either the unit is wrong (Java uses Pa),"
+                        "no pressure in the log reaches 0.01 bar (1000 Pa, gauge); either the unit is wrong,"
                                 + " or there is nothing to diagnose"),
                 bad(() -> three().temperature(290, 291), "a log of 3 times needs as many temperatures, not 2"),
                 bad(

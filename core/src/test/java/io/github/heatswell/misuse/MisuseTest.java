@@ -256,7 +256,7 @@ class MisuseTest {
                         "reading 1: time must begin at 0 s and run forward, but here it is 60.0 s"),
                 refused(
                         () -> PressureLog.builder(times, new double[] {4.2, 4.3, 4.4}),
-                        "no pressure in the log reaches 0.01 bar (gauge); either the unit is wrong (Java uses Pa),"
+                        "no pressure in the log reaches 0.01 bar (1000 Pa, gauge); either the unit is wrong,"
                                 + " or there is nothing to diagnose"),
                 refused(
                         () -> PressureLog.builder(times, gauge).temperature(15, 20, 60),

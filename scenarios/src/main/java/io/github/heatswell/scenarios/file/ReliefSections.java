@@ -102,7 +102,7 @@ final class ReliefSections {
                     word(
                                     "location",
                                     "branch: on the cold pipe, discharging cold water; tank-top: in the hottest"
-                                            + " water; branch if left out",
+                                            + " water. With opens-at it must be tank-top",
                                     "tank-top",
                                     Words.of(ReliefValve.Location.values()),
                                     ReliefValve.Builder::location)
