@@ -4,6 +4,7 @@ import io.github.heatswell.system.HotWaterSystem;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * What the owner knows only roughly, whatever the cause: the pressure of the supply, the heating rate, the set point of
@@ -15,6 +16,9 @@ final class Circumstances {
     private static final double SUPPLY_SPREAD = 0.1e5;
     private static final double HEATING_SPREAD = 0.1;
     private static final double SET_POINT_SPREAD = 1.5;
+    private static final double FREEZING = 273.15;
+    /** A thermometer on a tank errs by no more (K); common practice, no source. */
+    private static final double THERMOMETER = 3;
     /** A leak may hide the first hours of a rise (s). */
     private static final double START_RANGE = 3 * 3_600.0;
 
@@ -41,6 +45,9 @@ final class Circumstances {
         addUnlessThere(
                 all, FreeParameter.known(Parameter.SET_POINT, house.heater().setPoint(), SET_POINT_SPREAD));
         if (startIsOpen()) {
+            if (log.hasTemperature() && mayHaveBegunBefore()) {
+                all.add(startTemperature());
+            }
             all.add(start());
         }
         return List.copyOf(all);
@@ -65,6 +72,33 @@ final class Circumstances {
             return FreeParameter.open(Parameter.START_OF_HEATING, onset - START_RANGE, onset + START_RANGE, 0.5);
         }
         return FreeParameter.open(Parameter.START_OF_HEATING, burner.lastSeenOff(), burner.firstSeenOn(), 0.5);
+    }
+
+    /** Whether nothing in the log says that the heater was still off when it began. */
+    private boolean mayHaveBegunBefore() {
+        return Double.isNaN(new BurnerColumn(log).firstSeenOn());
+    }
+
+    /** The house starts with the first temperature of the log; when the heater came on before, the water was colder. */
+    private FreeParameter startTemperature() {
+        double first = house.start().waterTemperature().orElseThrow();
+        double cold = Math.min(first, house.supply().water().on(house.start().dayOfYear()));
+        return new FreeParameter(
+                Parameter.START_TEMPERATURE,
+                Math.max(FREEZING, cold - THERMOMETER),
+                first + THERMOMETER,
+                List.of(warmsAtOnce() ? Math.max(cold, first - THERMOMETER) : first),
+                Double.POSITIVE_INFINITY);
+    }
+
+    /** Whether the first temperature of the log is the coldest of the first few, so that a search better begins before the log. */
+    private boolean warmsAtOnce() {
+        double[] known = IntStream.range(0, log.count())
+                .filter(i -> log.temperature(i).isPresent())
+                .limit(IN_A_ROW)
+                .mapToDouble(i -> log.temperature(i).orElseThrow())
+                .toArray();
+        return Arrays.stream(known).skip(1).allMatch(kelvin -> kelvin > known[0]);
     }
 
     /** Whether something in the house happens by the clock, so that the run must begin with the log. */

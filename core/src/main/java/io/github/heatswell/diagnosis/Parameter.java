@@ -11,6 +11,9 @@ public enum Parameter {
             "static pressure of the supply", "Pa", Scale.EVEN, SiteCheck.COLD_STATIC, SuspectHouse::supplyPressure),
     /** The heat that reaches the water, against that of the description (-). */
     HEATING_RATE("heating rate relative to the described one", "", Scale.RATIO, null, SuspectHouse::heatingRate),
+    /** The water when the heater came on, if that was before the log (K). */
+    START_TEMPERATURE(
+            "water temperature at the start of the heat-up", "K", Scale.EVEN, null, SuspectHouse::startTemperature),
     /** When the heater came on, in the time of the log (s). */
     START_OF_HEATING("start of the heat-up", "s", Scale.EVEN, null, (house, value) -> {}),
     /** The temperature at which the thermostat switches off (K). */

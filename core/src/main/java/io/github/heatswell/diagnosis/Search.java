@@ -128,17 +128,21 @@ final class Search {
             return start;
         }
         double[] best = start.clone();
-        double least = cost(best);
         for (int i = -BEGINNINGS; i <= BEGINNINGS; i++) {
-            double[] aside = start.clone();
-            aside[start.length - 1] = BEGINNING * i;
-            double cost = cost(aside);
-            if (cost < least) {
-                least = cost;
-                best = aside;
-            }
+            best = better(best, BEGINNING * i);
+        }
+        for (double step = BEGINNING / 2; step > DIFFERENCE / 2; step /= 2) {
+            double home = best[best.length - 1];
+            best = better(better(best, home - step), home + step);
         }
         return best;
+    }
+
+    /** A position, or the same with another start of the heat-up if that costs less. */
+    private double[] better(double[] position, double beginning) {
+        double[] aside = position.clone();
+        aside[aside.length - 1] = beginning;
+        return cost(aside) < cost(position) ? aside : position;
     }
 
     /** The best of the positions around a start, one coordinate after the other, the last first: when the heat-up began. */

@@ -85,6 +85,11 @@ final class SuspectHouse {
         return start.toBuilder().pressure(Pressure.gauge(moved, PASCAL)).build();
     }
 
+    void startTemperature(double kelvin) {
+        house.changeStart(
+                start -> start.toBuilder().water(kelvin, TemperatureUnit.KELVIN).build());
+    }
+
     void seatLeakage(double flow) {
         house.changeSupply(supply -> supply.toBuilder()
                 .seatLeakage(flow, FlowUnit.CUBIC_METRE_PER_SECOND)

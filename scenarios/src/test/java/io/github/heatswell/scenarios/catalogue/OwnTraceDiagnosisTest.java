@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import io.github.heatswell.diagnosis.Cause;
 import io.github.heatswell.diagnosis.Diagnosis;
 import io.github.heatswell.diagnosis.DiagnosisResult;
+import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.Parameter;
 import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.result.Channel;
@@ -54,7 +55,10 @@ class OwnTraceDiagnosisTest {
         }
     }
 
-    /** The idle minutes put before the run, so that the heater comes on at no reading and at no middle of two. */
+    /**
+     * The idle minutes are put before the run, so that the heater comes on at no reading and at no middle of two; below 0, so many
+     * minutes of the run are cut off.
+     */
     private static PressureLog log(HotWaterSystem house, int hours, int minutes, Columns columns, int idle) {
         Trace trace = Simulation.of(house, Duration.ofHours(hours))
                 .sampledEvery(Duration.ofMinutes(1))
@@ -89,9 +93,7 @@ class OwnTraceDiagnosisTest {
                 .run();
         assertEquals(Cause.AS_DESCRIBED, found.best().cause(), found.fits()::toString);
         assertFalse(found.misfit(), found.best()::toString);
-        assertTrue(
-                found.best().estimate(Parameter.HEATING_RATE).orElseThrow().contains(1),
-                found.best().estimates()::toString);
+        assertHolds(found.best(), Parameter.HEATING_RATE, 1);
     }
 
     @ParameterizedTest
@@ -105,6 +107,31 @@ class OwnTraceDiagnosisTest {
     })
     void theHouseAsDescribedExplainsItsOwnTrace(String house, int hours, int minutes, Columns columns, int idle) {
         isExplained(house, hours, minutes, columns, idle);
+    }
+
+    /**
+     * A log that begins a while after the heater came on: what the thermometer shows first is not what the house began with, and
+     * the heat-up began before the log.
+     */
+    @ParameterizedTest
+    @CsvSource({"1, 1, TOP", "1, 3, TOP", "5, 1, TOP"})
+    void aLogThatBeginsDuringTheHeatUpIsExplainedToo(int late, int minutes, Columns columns) {
+        HotWaterSystem described = Catalogue.read("orchard-lodge").system();
+        DiagnosisResult found = Diagnosis.builder(described)
+                .log(log(described, 4, minutes, columns, -late))
+                .build()
+                .run();
+        HypothesisFit best = found.best();
+        assertEquals(Cause.AS_DESCRIBED, best.cause(), found.fits()::toString);
+        assertFalse(found.misfit(), best::toString);
+        assertHolds(best, Parameter.HEATING_RATE, 1);
+        assertHolds(best, Parameter.START_OF_HEATING, -60.0 * late);
+        assertHolds(best, Parameter.START_TEMPERATURE, 282.15);
+    }
+
+    private static void assertHolds(HypothesisFit fit, Parameter parameter, double truth) {
+        assertTrue(
+                fit.estimate(parameter).orElseThrow().contains(truth), fit.estimates()::toString);
     }
 
     /** The long look: one test for each house, spacing and choice of columns. */
