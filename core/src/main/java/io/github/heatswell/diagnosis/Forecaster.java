@@ -22,6 +22,11 @@ final class Forecaster {
     private static final double MAX_SAMPLES = 2_400;
     /** So many samples between two readings, for an opening valve lets the pressure jump. */
     private static final double OVERSAMPLED = 4;
+    /** Samples for readings by hand are no further apart than this (s): a peak seen once must not fall between two of them. */
+    private static final double COARSEST = 15;
+
+    /** How far the time of a reading by hand may be off (s); common practice, no source. */
+    private static final double BY_HAND = 60;
 
     private static final double SHORTEST = 60;
     /** A run is made longer in steps of so much (s), to serve for several starts. */
@@ -107,18 +112,21 @@ final class Forecaster {
     }
 
     /**
-     * Readings of the log that a house does not show within one interval of their time, however its events fall between them.
+     * Readings of the log that a house does not show about their time, however its events fall between them: within one interval of
+     * a logger, within a minute of readings by hand, whose times are read off a clock.
      *
      * @param house the house
      * @param start the time of the log (s) at which the run starts
      */
     List<Misfit.Stray> strays(HotWaterSystem house, double start) {
         Course course = course(house, start);
+        double around = log.tellsItsScatter() ? log.interval() : Math.min(BY_HAND, log.interval());
         List<Misfit.Stray> strays = new ArrayList<>();
         for (int i = 0; i < log.count(); i++) {
-            double beyond = course.beyond(log.gauge(i), log.time(i) - start, log.interval());
+            double time = log.time(i) - start;
+            double beyond = course.beyond(log.gauge(i), time, around);
             if (Math.abs(beyond) > Misfit.ASTRAY * log.uncertainty()) {
-                strays.add(new Misfit.Stray(log.time(i), beyond));
+                strays.add(new Misfit.Stray(log.time(i), log.gauge(i) - course.between(course.gauge, time)));
             }
         }
         return strays;
@@ -137,7 +145,9 @@ final class Forecaster {
     }
 
     private Course run(HotWaterSystem house, double duration) {
-        double step = Math.max(FINEST, Math.max(log.interval() / OVERSAMPLED, duration / MAX_SAMPLES));
+        double apart = log.interval() / OVERSAMPLED;
+        double coarsest = log.tellsItsScatter() ? apart : Math.min(COARSEST, apart);
+        double step = Math.max(FINEST, Math.max(coarsest, duration / MAX_SAMPLES));
         double used = Math.rint(Math.min(step, duration) * 1e3) / 1e3;
         int most = (int) Math.ceil(duration / used) + 2;
         double[] gauge = new double[most];

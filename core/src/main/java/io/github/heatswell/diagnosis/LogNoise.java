@@ -29,6 +29,10 @@ record LogNoise(double scatter, double step, boolean measured) {
     private static final double UNKNOWN = 5_000;
     /** Readings this close (Pa) are the same reading. */
     private static final double SAME = 1;
+    /** So many different readings, all on marks this far apart (Pa) or further, are on them by no accident. */
+    private static final int MANY = 10;
+
+    private static final double MARKS = 2_000;
 
     static LogNoise of(double[] times, double[] gauge) {
         double step = step(gauge);
@@ -63,7 +67,7 @@ record LogNoise(double scatter, double step, boolean measured) {
         return Math.sqrt(Arrays.stream(sorted, 0, kept).sum() / kept);
     }
 
-    /** The smallest difference of two readings, if all differences are multiples of it and it is coarse. */
+    /** The smallest difference of two readings, if all differences are multiples of it, and they are so often or are so many. */
     private static double step(double[] gauge) {
         double[] sorted = gauge.clone();
         Arrays.sort(sorted);
@@ -76,7 +80,8 @@ record LogNoise(double scatter, double step, boolean measured) {
                 levels++;
             }
         }
-        boolean coarse = levels > 1 && levels * 3 <= sorted.length + 3;
+        boolean repeated = levels > 1 && levels * 3 <= sorted.length + 3;
+        boolean coarse = repeated || levels >= MANY && smallest > MARKS;
         return coarse && multiples(sorted, smallest) ? smallest : 0;
     }
 

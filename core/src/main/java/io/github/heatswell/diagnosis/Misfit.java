@@ -25,7 +25,7 @@ public record Misfit(
         int readings,
         List<Stray> strays) {
 
-    /** A reading so many standard uncertainties from everything forecast around its time is not explained. */
+    /** A reading so many standard uncertainties from everything forecast about its time is not explained. */
     static final double ASTRAY = 5;
 
     private static final double TOO_MUCH = 2;
@@ -48,10 +48,10 @@ public record Misfit(
     }
 
     /**
-     * A reading far from everything the gauge is forecast to show between the reading before and the one after.
+     * A reading far from everything the gauge is forecast to show about its time.
      *
      * @param time when it was taken (s, in the time of the log)
-     * @param above how far it lies above the forecast, negative if below (Pa, difference)
+     * @param above how far it lies above the forecast for that very time, negative if below (Pa, difference)
      */
     public record Stray(double time, double above) {}
 

@@ -9,8 +9,10 @@ import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.diagnosis.Cause;
 import io.github.heatswell.diagnosis.DiagnosisResult;
+import io.github.heatswell.diagnosis.Estimate;
 import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.Misfit;
+import io.github.heatswell.diagnosis.Parameter;
 import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.diagnosis.SeparatingCheck;
 import io.github.heatswell.diagnosis.SiteCheck;
@@ -46,6 +48,8 @@ public final class DiagnosisStory {
 
     /** A log that rises by this (Pa) shows a heat-up; own judgement. */
     private static final double HEAT_UP = 0.5e5;
+    /** A heat-up that began less than this (s) before the first reading began with it: clocks are read to the minute. */
+    private static final double BEFORE = 60;
 
     private final DiagnosisResult result;
     private final HotWaterSystem house;
@@ -137,7 +141,7 @@ public final class DiagnosisStory {
 
     private static String closest(List<HypothesisFit> tested) {
         if (tested.size() > 1) {
-            return "The closest are these: " + named(tested) + ".";
+            return "These come closest, about equally: " + named(tested) + ".";
         }
         return tested.get(0).cause() == Cause.AS_DESCRIBED
                 ? "The house as described comes closest."
@@ -158,13 +162,15 @@ public final class DiagnosisStory {
                 Collections.max(misfit.strays(), Comparator.comparingDouble(stray -> Math.abs(stray.above())));
         return plain((one ? "One of " : misfit.strays().size() + " of ")
                         + misfit.readings()
-                        + (one
-                                ? " readings is not explained: that "
-                                : " readings are not explained; the furthest off, "))
-                .then(Measure.time(worst.time()))
-                .then(one ? " after the first is " : " after the first, is ")
+                        + (one ? " readings is not explained: " : " readings are not explained; the furthest off, "))
+                .then(worst.time() == 0 ? plain("the first") : after(worst.time(), one))
+                .then(one ? " is " : ", is ")
                 .then(new Measure(Measure.Kind.PRESSURE_DIFFERENCE, Math.abs(worst.above())))
                 .then(worst.above() > 0 ? " too high." : " too low.");
+    }
+
+    private static Statement after(double time, boolean one) {
+        return plain(one ? "that " : "").then(Measure.time(time)).then(" after the first");
     }
 
     /** Why the valve drips where nothing is wrong but that no vessel takes up the water; nothing where that is not so. */
@@ -201,9 +207,21 @@ public final class DiagnosisStory {
     public Optional<Statement> start() {
         boolean told = house.start().waterTemperature().isPresent();
         return log.filter(one -> !told && !one.hasTemperature())
-                .map(one -> plain(
-                        "The tank was taken as cold at the first reading. If it was warm, give start.water and run"
-                                + " again: the answer may change."));
+                .map(one -> plain("The tank was taken as cold ")
+                        .then(beginning())
+                        .then(". If it was warm, give start.water and run again: the answer may change."));
+    }
+
+    /** When the tank was taken as cold: where the heat-up began before the log, it was not so any more at the first reading. */
+    private Statement beginning() {
+        return result.best()
+                .estimate(Parameter.START_OF_HEATING)
+                .map(Estimate::value)
+                .filter(start -> start < -BEFORE)
+                .map(start -> plain("when the heat-up began, about ")
+                        .then(Measure.time(-start))
+                        .then(" before the first reading"))
+                .orElse(plain("at the first reading"));
     }
 
     /** The likeliest, and those that the readings test but cannot tell from it. */
@@ -230,7 +248,7 @@ public final class DiagnosisStory {
                 ? Optional.of(
                         plain("Next: log one heat-up of a cold tank with every tap shut, a reading every minute or two."
                                 + heating()))
-                : check.isPresent() || result.isDecided()
+                : check.isPresent() || result.isDecided() || result.best().cause() == Cause.AS_DESCRIBED
                         ? check
                         : Optional.of(
                                 plain("No simple reading tells them apart. Leave it to a licensed professional."));

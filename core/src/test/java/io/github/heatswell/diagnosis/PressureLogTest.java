@@ -155,6 +155,19 @@ class PressureLogTest {
         assertTrue(log.uncertainty() < 0.05e5, log.uncertainty() + " Pa");
     }
 
+    /** Regression: a reading every three minutes, rounded to 1 psi, repeats too few values to be called coarse, but is rounded. */
+    @Test
+    void findsTheStepsOfManyDifferentReadings() {
+        double psi = 6_894.757;
+        double[] gauge = new double[39];
+        for (int i = 0; i < gauge.length; i++) {
+            gauge[i] = psi * (i < 3 ? 66 + 28 * i : 120 - Math.rint(13.0 * i / 38));
+        }
+        PressureLog log = PressureLog.builder(minutes(gauge.length), gauge).build();
+        assertEquals(psi, log.step(), 1);
+        assertTrue(log.uncertainty() >= psi / Math.sqrt(12));
+    }
+
     private static double step(double... gauge) {
         return PressureLog.builder(minutes(gauge.length), gauge).build().step();
     }

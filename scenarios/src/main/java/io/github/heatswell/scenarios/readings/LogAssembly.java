@@ -152,8 +152,8 @@ final class LogAssembly {
         note(
                 remarks,
                 outliers(log),
-                "one reading stands out from its neighbours and gets little weight",
-                "%d readings stand out from their neighbours and get little weight");
+                "one reading stands out from its neighbours; unless a cause explains it, it gets little weight",
+                "%d readings stand out from their neighbours; those that no cause explains get little weight");
         return remarks;
     }
 

@@ -71,6 +71,11 @@ public final class DiagnosisReport {
         return new LoggedRuns(answer.story().verdict(), answer.scenario().title(), times, readings, runs);
     }
 
+    /** What the first causes are, which are not likely where none explains the readings. */
+    private static String nearest(DiagnosisResult result) {
+        return result.misfit() ? "closest" : "likeliest";
+    }
+
     private static NamedReadings run(HypothesisFit fit) {
         return new NamedReadings(fit.cause().words(), fit.gauge());
     }
@@ -82,7 +87,8 @@ public final class DiagnosisReport {
         List<Block.Picture> pictures = chart
                 .map(drawn -> Block.Picture.of(
                         drawn,
-                        "The readings and the likeliest causes above, what each cause leaves unexplained below; gauge pressure.",
+                        "The readings and the " + nearest(result)
+                                + " causes above, what each cause leaves unexplained below; gauge pressure.",
                         "Chart of the readings over time. " + story.answer().text(shown)))
                 .stream()
                 .toList();
@@ -128,7 +134,7 @@ public final class DiagnosisReport {
     private List<Block> figures(QuantityFormat shown) {
         DiagnosisTables tables = new DiagnosisTables(answer, shown);
         List<Block> figures = new ArrayList<>();
-        figures.add(tables.causes().captionedOnScreen("Causes, the likeliest first"));
+        figures.add(tables.causes().captionedOnScreen(tables.order()));
         tables.evidence().map(Grid::onPage).ifPresent(figures::add);
         tables.against().ifPresent(against -> {
             figures.add(new Block.Subheading("What speaks against the others").onScreen());
@@ -136,7 +142,7 @@ public final class DiagnosisReport {
         });
         tables.estimates().map(Grid::onPage).forEach(figures::add);
         tables.numbers().ifPresent(numbers -> {
-            figures.add(new Block.Subheading("Numbers, with the likeliest cause").onScreen());
+            figures.add(new Block.Subheading("Numbers, with the " + nearest(result) + " cause").onScreen());
             figures.add(numbers.onScreen());
         });
         tables.check().map(Grid::onPage).ifPresent(figures::add);

@@ -35,12 +35,19 @@ final class DiagnosisTables {
         this.cells = new DiagnosisCells(result, shown);
     }
 
+    /** How the causes are ordered; where none explains the readings, a weight tells them apart and no more. */
+    String order() {
+        return result.misfit()
+                ? "Causes, the closest first; none explains the readings, so the weights only compare them"
+                : "Causes, the likeliest first";
+    }
+
     /** The causes with how well each explains the readings. */
     Grid causes() {
         return new Grid(
-                "Causes, the likeliest first. A weight is the share among the causes looked at. The misfit is the usual"
+                order() + ". A weight is the share among the causes looked at. The misfit is the usual"
                         + " distance of forecast and reading, against the uncertainty of a reading: about 1 is as good as can be.",
-                List.of("Cause", "Weight", "Misfit"),
+                List.of("Cause", result.misfit() ? "Relative weight" : "Weight", "Misfit"),
                 ranked().stream()
                         .map(fit -> List.of(
                                 PageWords.capitalised(fit.inWords() + cells.standing(fit)),

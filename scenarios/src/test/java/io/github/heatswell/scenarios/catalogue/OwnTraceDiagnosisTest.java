@@ -16,7 +16,11 @@ import io.github.heatswell.result.Trace;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefFault;
+import io.github.heatswell.units.PressureUnit;
 import java.time.Duration;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.IntUnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -132,6 +136,52 @@ class OwnTraceDiagnosisTest {
     private static void assertHolds(HypothesisFit fit, Parameter parameter, double truth) {
         assertTrue(
                 fit.estimate(parameter).orElseThrow().contains(truth), fit.estimates()::toString);
+    }
+
+    /** Minutes at which a person may read a gauge, often at first; the valve of the house opens just after the third. */
+    private static final List<Integer> BY_HAND = List.of(0, 5, 10, 15, 30, 50, 55, 70, 90, 115);
+
+    /** A few readings of a fast heat-up, rounded as gauges are read, at an instant that no sample of the search need meet. */
+    private static void areExplained(PressureUnit unit, double digit, IntUnaryOperator minute, int count) {
+        HotWaterSystem house = Catalogue.read("orchard-lodge").system();
+        Trace trace = Simulation.of(house, Duration.ofHours(5))
+                .sampledEvery(Duration.ofMinutes(1))
+                .run()
+                .trace();
+        double[] times = new double[count];
+        double[] gauge = new double[count];
+        for (int i = 0; i < count; i++) {
+            int at = minute.applyAsInt(i);
+            times[i] = 60.0 * at;
+            double shown = unit.fromSi(trace.value(Channel.GAUGE_READING, at));
+            gauge[i] = unit.toSi(digit * Math.rint(shown / digit));
+        }
+        DiagnosisResult found = Diagnosis.builder(house)
+                .log(PressureLog.builder(times, gauge).build())
+                .build()
+                .run();
+        assertFalse(found.misfit(), () -> Arrays.toString(gauge) + found.best());
+        assertEquals(List.of(), found.best().misfit().orElseThrow().strays());
+        assertTrue(found.alike().stream().anyMatch(fit -> fit.cause() == Cause.AS_DESCRIBED), found.fits()::toString);
+    }
+
+    /** Regression: ten readings of a sound house, its peak seen once, rounded to what a gauge shows. */
+    @ParameterizedTest
+    @CsvSource({"PSI, 1", "BAR, 0.1"})
+    void readingsByHandOfASoundHouseAreExplained(PressureUnit unit, double digit) {
+        areExplained(unit, digit, BY_HAND::get, BY_HAND.size());
+    }
+
+    /** The long look. */
+    @ParameterizedTest
+    @EnabledIfSystemProperty(named = "long.look", matches = "true")
+    @CsvSource({"PSI, 1", "BAR, 0.1"})
+    void soAreThoseAtAnySpacing(PressureUnit unit, double digit) {
+        for (int spacing : new int[] {3, 5, 8, 10, 12, 20}) {
+            for (int late : new int[] {0, 1, 3}) {
+                areExplained(unit, digit, i -> i == 0 ? 0 : spacing * i + late, 10);
+            }
+        }
     }
 
     /** The long look: one test for each house, spacing and choice of columns. */

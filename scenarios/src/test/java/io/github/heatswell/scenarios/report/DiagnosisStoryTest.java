@@ -191,6 +191,63 @@ class DiagnosisStoryTest {
                 text.contains("2 of 10 readings are not explained; the furthest off, 1 h after the first, is"), text);
         assertTrue(text.contains("Next: log one heat-up of a cold tank"), text);
         assertFalse(text.contains("agree"), text);
+        Misfit first = new Misfit(1, 0, 0, 0, 1, 100, List.of(new Misfit.Stray(0, 1e5)));
+        assertTrue(words(answer(OPEN_ENDED, log().build(), fit(Cause.AS_DESCRIBED, 0, 0.9, first)))
+                .answer()
+                .text(UnitSystem.SI)
+                .endsWith("One of 100 readings is not explained: the first is 1 bar too high."));
+    }
+
+    /** "Over 95 %" beside "none explains the readings" is said to be a comparison only, on the screen and on the page. */
+    @Test
+    void whereNothingExplainsTheReadingsWeightsOnlyCompare() throws IOException {
+        DiagnosisAnswer none = answer(
+                OPEN_ENDED, log().build(), fit(Cause.LEAK, 0, 0.97, SERIOUS), fit(Cause.TRAPPED_AIR, 1, 0.03, SERIOUS));
+        for (String text : List.of(report(none), page(none))) {
+            assertTrue(text.contains("none explains the readings, so the weights only compare them"), text);
+            assertTrue(text.contains("These come closest, about equally"), text);
+            assertFalse(text.contains("ikeliest"), text);
+        }
+        assertTrue(report(answer(OPEN_ENDED, log().build(), fit(Cause.LEAK, 0, 0.97, NONE)))
+                .contains("Causes, the likeliest first"));
+    }
+
+    /** Whoever is told what to do is not sent away. */
+    @Test
+    void ordinaryExpansionNeedsNobodyToTellSlightFaultsApart() {
+        DiagnosisStory story = words(answer(
+                OPEN_ENDED,
+                log().build(),
+                fit(Cause.AS_DESCRIBED, 0, 0.8, NONE),
+                fit(Cause.SUPPLY_PRESSURE, 3, 0.2, NONE)));
+        assertTrue(story.verdict().text(UnitSystem.SI).contains("Fit an expansion vessel."));
+        assertEquals(Optional.empty(), story.next());
+    }
+
+    @Test
+    void aHeatUpThatBeganBeforeTheLogFoundTheTankCold() {
+        Estimate start = new Estimate(
+                Parameter.START_OF_HEATING, -1_620, -1_700, -1_500, Estimate.Standing.CARRIED, Optional.empty());
+        HypothesisFit plain = fit(Cause.LEAK, 0, 0.9, NONE);
+        HypothesisFit fit = new HypothesisFit(
+                plain.cause(),
+                "",
+                5,
+                0,
+                0.9,
+                List.of(start),
+                0,
+                plain.misfit(),
+                List.of(),
+                plain.house(),
+                plain.gauge());
+        assertEquals(
+                "The tank was taken as cold when the heat-up began, about 27 min before the first reading. If it was warm,"
+                        + " give start.water and run again: the answer may change.",
+                words(answer(OPEN_ENDED, log().build(), fit))
+                        .start()
+                        .orElseThrow()
+                        .text(UnitSystem.SI));
     }
 
     /** Three causes at most are named in a sentence, and the picture's title is the verdict alone. */
