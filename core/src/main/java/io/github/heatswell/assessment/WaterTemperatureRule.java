@@ -160,14 +160,14 @@ final class WaterTemperatureRule implements Rule {
             Optional<Burns> hotter = TABLE.stream()
                     .filter(point -> point.temperature > kelvin + SAME)
                     .findFirst();
-            Statement water = Statement.of("Water at {} burns an adult badly within ", Measure.temperature(kelvin));
+            Statement water = Statement.of("Water at {} burns an adult badly in ", Measure.temperature(kelvin));
             Statement time = Statement.of("{}", Measure.time(cooler.seconds));
             boolean between = kelvin > cooler.temperature + SAME;
             return water.then(
                             between && hotter.isPresent()
                                     ? Statement.of("{} to ", Measure.time(hotter.get().seconds))
                                             .then(time)
-                                    : between ? Statement.plain("less than ").then(time) : time)
+                                    : between ? Statement.plain("under ").then(time) : time)
                     .then(", and a child sooner.");
         }
     }

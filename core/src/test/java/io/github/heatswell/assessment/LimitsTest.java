@@ -213,11 +213,11 @@ class LimitsTest {
         "140, 60, 6 s",
         "143.6, 62, 2 s to 6 s",
         "150, 65.6, 2 s",
-        "200, 93.3, less than 2 s"
+        "200, 93.3, under 2 s"
     })
     void burnTimesAreThoseOfTheWaterItself(double fahrenheit, String celsius, String time) {
         double is = CELSIUS.fromSi(FAHRENHEIT.toSi(fahrenheit));
-        String expected = "Water at " + celsius + " °C burns an adult badly within " + time + ", and a child sooner.";
+        String expected = "Water at " + celsius + " °C burns an adult badly in " + time + ", and a child sooner.";
         String unmixed = only(of(house().heater(unmixed(is).build())), "scald-without-mixing-valve")
                 .sentence()
                 .text(UnitSystem.SI);

@@ -267,8 +267,7 @@ class DiagnosisResultTest {
             double[] kelvin = Arrays.stream(logged[i]).map(t -> t + 273.15).toArray();
             boolean[] on = new boolean[kelvin.length];
             on[1] = true;
-            HypothesisFit fit =
-                    described(log().temperature(kelvin).burner(on).build());
+            HypothesisFit fit = described(log().temperature(kelvin).burner(on).build());
             double start = fit.house().start().waterTemperature().orElseThrow();
             assertEquals(starts[i], TemperatureUnit.CELSIUS.fromSi(start), 1e-9);
         }

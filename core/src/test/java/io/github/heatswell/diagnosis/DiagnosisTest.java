@@ -164,7 +164,8 @@ class DiagnosisTest {
         List<Misfit.Stray> strays = strays(times, gauge);
         assertEquals(1, strays.size());
         assertEquals(7 * 2_700, strays.get(0).time());
-        assertEquals(1.8e5, strays.get(0).above(), 500, "against the forecast for that time, as in the table of readings");
+        assertEquals(
+                1.8e5, strays.get(0).above(), 500, "against the forecast for that time, as in the table of readings");
         assertTrue(Diagnosis.builder(house).log(log(times, gauge)).build().run().misfit());
     }
 

@@ -134,8 +134,7 @@ class OwnTraceDiagnosisTest {
     }
 
     private static void assertHolds(HypothesisFit fit, Parameter parameter, double truth) {
-        assertTrue(
-                fit.estimate(parameter).orElseThrow().contains(truth), fit.estimates()::toString);
+        assertTrue(fit.estimate(parameter).orElseThrow().contains(truth), fit.estimates()::toString);
     }
 
     /** Minutes at which a person may read a gauge, often at first; the valve of the house opens just after the third. */

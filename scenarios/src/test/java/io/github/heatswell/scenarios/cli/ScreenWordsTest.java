@@ -44,7 +44,7 @@ class ScreenWordsTest {
                         + "| Not confirmed on site: the reseat pressure of 'cellar valve', assumed 6 bar; the reseat pressure of 'attic valve', assumed 5.2 bar"
                         + "| of a relief valve, assumed",
                 "run kiln-house-blocked | Relief set none no relief valve works | working relief valve is described",
-                "run ferry-cottage --set heater.set-point=58degC | Water at 58 degC burns an adult badly within 6 s to 30 s | hotter than this",
+                "run ferry-cottage --set heater.set-point=58degC | Water at 58 degC burns an adult badly in 6 s to 30 s | hotter than this",
             })
     void anAnswerSays(String command, String said, String unsaid) {
         Outcome outcome = Outcome.execute((command + " -o " + folder.resolve("out")).split(" "));

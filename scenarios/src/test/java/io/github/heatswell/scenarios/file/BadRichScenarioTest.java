@@ -16,7 +16,7 @@ class BadRichScenarioTest {
     @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
             at: 06:00, pressure: 5 bar | at: 25:00, pressure: 5 bar | 3:20 | supply.pressure[0].at: 25:00 is outside the allowed range, 00:00 to 23:59:59; midnight is 00:00
             at: 06:00, pressure: 5 bar | at: 6, pressure: 5 bar | 3:20 | supply.pressure[0].at: '6' is not a time of day; write hours and minutes: 06:30 or 18:30
-            at: 06:00, pressure: 5 bar | at: 6:00 pm, pressure: 5 bar | 3:20 | supply.pressure[0].at: '6:00 pm' is not a time of day
+            at: 06:00, pressure: 5 bar | at: 26:00 pm, pressure: 5 bar | 3:20 | supply.pressure[0].at: 26:00 pm is no time of day
             pressure: 5 bar } | pressure: 50 bar } | 3:37 | supply.pressure[0].pressure: 50 bar is outside the allowed range, above 0 bar to 25 bar
             pressure: 5 bar } | presure: 5 bar } | 3:27 | supply.pressure[0].presure: is not a known key here; did you mean pressure?
             at: 23:30 | at: 06:00 | 3:3 | supply.pressure: gives two pressures for the same time of day
