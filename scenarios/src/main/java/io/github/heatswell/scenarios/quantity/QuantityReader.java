@@ -49,6 +49,26 @@ public final class QuantityReader {
     }
 
     /**
+     * Whether a text is a unit of a kind; of pressure also one with its reference, {@code bar abs}.
+     *
+     * @param text such as {@code psi}
+     * @param kind the kind
+     * @return whether a number before it makes a quantity of that kind
+     */
+    public static boolean isUnit(String text, Kind<?> kind) {
+        try {
+            String unit = QuantityText.of("1 " + text).unit();
+            return kind.unit(
+                            kind == Kind.PRESSURE
+                                    ? QuantityText.ReferenceText.of(unit).unit()
+                                    : unit)
+                    .isPresent();
+        } catch (IllegalArgumentException notAQuantity) {
+            return false;
+        }
+    }
+
+    /**
      * The units in a text, of whatever kind.
      *
      * @param text such as {@code 60 psi +- 2 psi}

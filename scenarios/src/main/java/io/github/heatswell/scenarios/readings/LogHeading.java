@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -136,19 +135,10 @@ record LogHeading(Quantity quantity, String unit, boolean guessed) {
     }
 
     static boolean isPressure(String unit) {
-        return reads(unit, QuantityReader::pressure);
+        return is(unit, Kind.PRESSURE);
     }
 
     static boolean is(String unit, Kind<?> kind) {
-        return reads(unit, text -> QuantityReader.read(text, kind));
-    }
-
-    private static boolean reads(String unit, Consumer<String> reader) {
-        try {
-            reader.accept("1 " + unit);
-            return !unit.isEmpty();
-        } catch (IllegalArgumentException none) {
-            return false;
-        }
+        return !unit.isEmpty() && QuantityReader.isUnit(unit, kind);
     }
 }

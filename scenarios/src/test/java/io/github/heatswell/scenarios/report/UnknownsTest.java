@@ -45,7 +45,7 @@ class UnknownsTest {
     @Test
     void theHoursOfATestAreNoTimesOfDay() {
         Scenario house = Catalogue.read("orchard-lodge-vessel");
-        String said = "The hours of the draws are those of a test, us-medium";
+        String said = "The hours of the draws are those of a test (US test pattern, medium use)";
         assertTrue(report(house.with(List.of(Change.of("draws=us-medium")))).contains(said));
         assertFalse(report(house.with(List.of(Change.of("draws=eu-m")))).contains("hours of the draws"));
     }
