@@ -61,7 +61,7 @@ class OwnUnitsTest {
                 .out();
         assertTrue(said.contains("Set pressure of relief valve 1"), said);
         assertTrue(said.contains("Supply pressure"), said);
-        assertTrue(said.contains("Setting of the reducing valve"), said);
+        assertTrue(said.contains("Reducing valve's set pressure"), said);
         assertFalse(said.contains("elief[0]") || said.contains("upply.pressure"), said);
         String drawn = Files.readString(folder.resolve("out").resolve("spread.svg"));
         assertFalse(drawn.contains("relief[0]"), "the picture too");
