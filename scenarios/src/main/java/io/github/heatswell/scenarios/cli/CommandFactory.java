@@ -53,7 +53,7 @@ public final class CommandFactory {
      * @return their names, in the order of the help text
      */
     public static List<String> names() {
-        return NAMES;
+        return List.copyOf(NAMES);
     }
 
     /** The commands in the order of the help text, each named as its constant; the compiler asks for the question of each. */

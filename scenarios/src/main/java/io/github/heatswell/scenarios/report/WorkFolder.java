@@ -165,8 +165,11 @@ final class WorkFolder {
         if (!Files.isDirectory(inside(name), LinkOption.NOFOLLOW_LINKS)) {
             return List.of();
         }
-        try (Stream<Path> files = Files.list(inside(name))) {
-            return files.map(file -> file.getFileName().toString()).sorted().toList();
+        Path within = inside(name);
+        try (Stream<Path> files = Files.list(within)) {
+            return files.map(file -> within.relativize(file).toString())
+                    .sorted()
+                    .toList();
         }
     }
 
