@@ -76,7 +76,7 @@ class ComparisonPictureTest {
         assertEquals("highest 55 °F", picture.lower().curves().get(0).label());
     }
 
-    /** One of two valves with the same set pressure is stuck open: nobody says so of both. */
+    /** One of two valves with the same set pressure is stuck open: the picture must not say so of both. */
     @Test
     void aFaultIsSaidOfTheRunThatHasItAlone() {
         List<String> sets = Chart.comparing(

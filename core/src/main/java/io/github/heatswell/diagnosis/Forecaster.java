@@ -201,7 +201,7 @@ final class Forecaster {
 
         /**
          * How far the water nearest to a thermometer's reading lies above it (K): 0 for a reading between bottom and top, since
-         * nobody says at what height the thermometer sits.
+         * the height of the thermometer is not given.
          */
         double warmer(int index, double reading) {
             return Math.max(Math.min(0, top[index] - reading), bottom[index] - reading);

@@ -138,7 +138,7 @@ class OneNarrativeTest {
         }
         assertTrue(files > 300, files + " files seen");
         assertEquals(Map.of(), told);
-        assertEquals(Set.of(), unused, "let off although nobody says it");
+        assertEquals(Set.of(), unused, "exempt, but nothing says it");
         assertTrue(TELLS.matcher("the relief valve opens after ").find());
     }
 
