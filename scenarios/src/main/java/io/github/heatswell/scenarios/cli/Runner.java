@@ -20,6 +20,7 @@ final class Runner {
     private final Batch batch;
     private final Optional<Path> out;
     private final Console console;
+    private boolean interrupted;
 
     private Runner(ScenarioQuestion question, Request request, Batch batch, Optional<Path> out) {
         this.question = question;
@@ -51,7 +52,7 @@ final class Runner {
             return ExitStatus.BAD_INPUT;
         }
         ExitStatus status = ExitStatus.RAN;
-        for (int i = 0; i < batch.size() && !request.interrupted().getAsBoolean(); i++) {
+        for (int i = 0; i < batch.size() && !interrupted; i++) {
             int index = i;
             status = status.and(attempt(batch.name(i), console, () -> ask(index)));
         }
@@ -72,17 +73,20 @@ final class Runner {
         String name = batch.name(index);
         ResultFolder folder = question.folder(folder(name), request);
         if (!question.reserves()) {
-            return answer(index, answer -> deliver(answer, folder, name, console));
+            return answer(index, request, answer -> deliver(answer, folder, name, console));
         }
         try (FileTransaction reserved = folder.awaited().reserve()) {
-            return answer(index, answer -> deliver(answer, reserved, name, console));
+            ExitStatus status = answer(
+                    index, request.until(reserved::isInterrupted), answer -> deliver(answer, reserved, name, console));
+            interrupted = reserved.isInterrupted();
+            return status;
         } catch (OutputException e) {
             console.complain(name + ": " + e.getMessage());
             return ExitStatus.NOT_WRITTEN;
         }
     }
 
-    private ExitStatus answer(int index, Function<Answer, ExitStatus> delivery) {
+    private ExitStatus answer(int index, Request request, Function<Answer, ExitStatus> delivery) {
         Answer answer;
         try {
             answer = question.answer(batch.scenario(index), request.about(batch.name(index)));

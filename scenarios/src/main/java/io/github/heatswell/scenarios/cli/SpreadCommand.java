@@ -64,9 +64,7 @@ final class SpreadCommand implements ScenarioQuestion {
                     .complain("heatswell: --samples: " + samples + " is outside the allowed range, 16 to 1000000");
             return ExitStatus.BAD_INPUT;
         }
-        try (Interruption interruption = new Interruption()) {
-            return Runner.each(this, request.until(interruption));
-        }
+        return Runner.each(this, request);
     }
 
     @Override

@@ -9,7 +9,9 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -30,6 +32,8 @@ public final class FileTransaction implements AutoCloseable {
     private final CountDownLatch closed = new CountDownLatch(1);
     private final Thread onShutdown = new Thread(this::interrupt);
     private final List<String> names = new ArrayList<>();
+    private final Deque<Move> moved = new ArrayDeque<>();
+    private volatile boolean interrupted;
     private WorkFolder work;
     /** Whether nothing may be written any more: everything has its name, or the program is being ended. */
     private boolean over;
@@ -78,9 +82,7 @@ public final class FileTransaction implements AutoCloseable {
         work = WorkFolder.take(place);
         // What a killed program left half moved is moved first, or waits for the next run.
         over = true;
-        for (Move move : swap(work.files(WorkFolder.READY))) {
-            mover.move(move.from(), move.to());
-        }
+        swap(work.files(WorkFolder.READY));
         over = false;
         work.clear();
         work.make(WorkFolder.NEW);
@@ -93,6 +95,15 @@ public final class FileTransaction implements AutoCloseable {
      */
     public Path path() {
         return place.path();
+    }
+
+    /**
+     * Whether the user has asked for the end of the program, so that long work should stop and be written.
+     *
+     * @return true from then on
+     */
+    public boolean isInterrupted() {
+        return interrupted;
     }
 
     /**
@@ -135,60 +146,55 @@ public final class FileTransaction implements AutoCloseable {
                 work.inside(WorkFolder.NEW).resolve(name), StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
     }
 
-    /** Gives every file its name, or none. */
+    /** Gives every file its name, or none; until that is settled, nothing may be removed. */
     synchronized void commit() throws OutputException {
         refuseIfOver();
-        List<Move> moves = new ArrayList<>();
-        moves.add(new Move(work.inside(WorkFolder.NEW), work.inside(WorkFolder.READY)));
+        over = true;
+        boolean done = false;
         try {
-            moves.addAll(swap(names));
+            moved.clear();
+            move(work.inside(WorkFolder.NEW), work.inside(WorkFolder.READY));
+            swap(names);
+            done = true;
         } catch (IOException e) {
             throw OutputException.cannotWrite(path(), e);
-        }
-        moveAll(moves);
-        end();
-    }
-
-    /** How the files of these names move in, after those that have the names move out. */
-    private List<Move> swap(List<String> files) throws IOException {
-        List<Move> moves = new ArrayList<>();
-        for (String name : files) {
-            if (Files.exists(path().resolve(name), LinkOption.NOFOLLOW_LINKS)) {
-                moves.add(
-                        new Move(path().resolve(name), work.make(WorkFolder.OLD).resolve(name)));
-            }
-        }
-        files.forEach(name -> moves.add(new Move(work.inside(WorkFolder.READY).resolve(name), path().resolve(name))));
-        return moves;
-    }
-
-    /** Makes all moves or none; until that is settled, nothing may be removed. */
-    private void moveAll(List<Move> moves) throws OutputException {
-        over = true;
-        int done = 0;
-        try {
-            for (; done < moves.size(); done++) {
-                mover.move(moves.get(done).from(), moves.get(done).to());
-            }
-        } catch (IOException e) {
-            throw OutputException.cannotWrite(
-                    path().resolve(moves.get(done).to().getFileName()), e);
         } finally {
-            if (done < moves.size()) {
-                undo(moves.subList(0, done));
+            if (!done) {
+                undo();
             }
         }
         over = false;
+        end();
     }
 
-    private void undo(List<Move> done) throws OutputException {
-        for (int i = done.size() - 1; i >= 0; i--) {
-            Path was = done.get(i).from();
+    /** The ready files move in, after those that have their names move out. */
+    private void swap(List<String> ready) throws IOException {
+        for (String name : ready) {
+            if (Files.exists(path().resolve(name), LinkOption.NOFOLLOW_LINKS)) {
+                move(path().resolve(name), work.make(WorkFolder.OLD).resolve(name));
+            }
+        }
+        for (String name : ready) {
+            move(work.inside(WorkFolder.READY).resolve(name), path().resolve(name));
+        }
+    }
+
+    private void move(Path from, Path to) throws OutputException {
+        try {
+            mover.move(from, to);
+            moved.push(new Move(from, to));
+        } catch (IOException e) {
+            throw OutputException.cannotWrite(path().resolve(to.getFileName()), e);
+        }
+    }
+
+    private void undo() throws OutputException {
+        for (Move move : moved) {
             try {
-                mover.move(done.get(i).to(), was);
+                mover.move(move.to(), move.from());
             } catch (IOException e) {
                 throw new OutputException(
-                        OutputException.cannotWrite(was, e).getMessage() + "; what was there before is in "
+                        OutputException.cannotWrite(move.from(), e).getMessage() + "; what was there before is in "
                                 + work.inside(WorkFolder.OLD) + " until the next run",
                         e);
             }
@@ -216,6 +222,7 @@ public final class FileTransaction implements AutoCloseable {
 
     /** What happens when the program is being ended. */
     void interrupt() {
+        interrupted = true;
         try {
             if (closed.await(place.patience(), TimeUnit.SECONDS)) {
                 return;

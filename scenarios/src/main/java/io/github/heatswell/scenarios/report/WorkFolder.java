@@ -1,14 +1,15 @@
 package io.github.heatswell.scenarios.report;
 
+import static java.nio.file.LinkOption.NOFOLLOW_LINKS;
+import static java.nio.file.StandardOpenOption.WRITE;
+
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.List;
 import java.util.Objects;
@@ -36,14 +37,18 @@ final class WorkFolder {
     private static final int MAX_TRIES = 10;
 
     private final Path folder;
-    /** The highest folder on the way that was made for it; null if it was there. */
-    private final Path made;
+    /** The folders on the way that have to be made for it, innermost first. */
+    private final List<Path> missing;
 
     private FileChannel lock;
 
-    private WorkFolder(Path folder) {
-        this.folder = folder;
-        this.made = firstMissing(folder.toAbsolutePath());
+    private WorkFolder(Path results) {
+        this.folder = results.resolve(NAME);
+        this.missing = Stream.iterate(
+                        results.toAbsolutePath(),
+                        part -> part != null && !Files.exists(part, NOFOLLOW_LINKS),
+                        Path::getParent)
+                .toList();
     }
 
     /** Takes the work folder of a place, whether it is new or was left over; refused if another program holds it. */
@@ -52,22 +57,20 @@ final class WorkFolder {
         try {
             makeFolders(place.path());
             place.refuseIfAstray();
-            work.lock = lock(place.path());
+            for (int i = 0; i < MAX_TRIES && work.lock == null; i++) {
+                work.lock = work.tryLock();
+            }
+            if (work.lock == null) {
+                throw new OutputException(
+                        "another Heatswell is writing into " + place.path() + "; nothing was written there, try again",
+                        null);
+            }
             return work;
         } finally {
             if (work.lock == null) {
-                work.takeAway();
+                work.missing.forEach(WorkFolder::delete);
             }
         }
-    }
-
-    private static Path firstMissing(Path folder) {
-        Path missing = null;
-        for (Path part = folder; part != null && !Files.exists(part, LinkOption.NOFOLLOW_LINKS); ) {
-            missing = part;
-            part = part.getParent();
-        }
-        return missing;
     }
 
     private static void makeFolders(Path folder) throws IOException {
@@ -85,55 +88,41 @@ final class WorkFolder {
         }
     }
 
-    private static FileChannel lock(Path folder) throws IOException {
-        Path path = folder.resolve(NAME);
-        for (int i = 0; i < MAX_TRIES; i++) {
-            try {
-                makeFolder(path);
-                FileChannel lock = lockFile(path.resolve(LOCK));
-                if (lock != null) {
-                    return lock;
-                }
-            } catch (NoSuchFileException e) {
-                // Another program has just finished and taken the folder away.
-                continue;
-            }
-        }
-        throw new OutputException(
-                "another Heatswell is writing into " + folder + "; nothing was written there, try again", null);
-    }
-
-    private static void makeFolder(Path path) throws IOException {
+    private static Path makeFolder(Path path) throws IOException {
         try {
-            Files.createDirectory(path);
+            return Files.createDirectory(path);
         } catch (FileAlreadyExistsException e) {
-            if (!Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS) && Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
+            if (!Files.isDirectory(path, NOFOLLOW_LINKS) && Files.exists(path, NOFOLLOW_LINKS)) {
                 throw new OutputException(path + " is in the way; Heatswell prepares its files there", e);
             }
+            return path;
         }
     }
 
-    /** The locked file; null if another program holds it or took it away meanwhile. */
-    private static FileChannel lockFile(Path file) throws IOException {
-        if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-            FileChannel.open(file, StandardOpenOption.WRITE, StandardOpenOption.CREATE, LinkOption.NOFOLLOW_LINKS)
-                    .close();
-        }
-        // Read before it is opened: what is locked is then what still has the name afterwards.
-        Object before = key(file);
-        FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
+    /** The locked file; null if another program holds it, made it or took it away meanwhile. */
+    private FileChannel tryLock() throws IOException {
+        FileChannel channel = null;
         boolean mine = false;
         try {
-            mine = tryLock(channel) && Objects.equals(before, key(file));
-            return mine ? channel : null;
+            Path file = makeFolder(folder).resolve(LOCK);
+            if (!Files.exists(file, NOFOLLOW_LINKS)) {
+                Files.createFile(file);
+            }
+            // Read before it is opened: what is locked is then what still has the name afterwards.
+            Object before = key(file);
+            channel = FileChannel.open(file, WRITE, NOFOLLOW_LINKS);
+            mine = isLocked(channel) && Objects.equals(before, key(file));
+        } catch (NoSuchFileException | FileAlreadyExistsException e) {
+            return null;
         } finally {
-            if (!mine) {
+            if (channel != null && !mine) {
                 channel.close();
             }
         }
+        return mine ? channel : null;
     }
 
-    private static boolean tryLock(FileChannel channel) {
+    private static boolean isLocked(FileChannel channel) {
         try {
             return channel.tryLock() != null;
         } catch (OverlappingFileLockException e) {
@@ -145,29 +134,27 @@ final class WorkFolder {
     }
 
     private static Object key(Path file) throws IOException {
-        return Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS)
+        return Files.readAttributes(file, BasicFileAttributes.class, NOFOLLOW_LINKS)
                 .fileKey();
     }
 
     /** A folder inside. */
     Path inside(String name) {
-        return folder.resolve(NAME).resolve(name);
+        return folder.resolve(name);
     }
 
     /** Makes a folder inside if it is missing. */
     Path make(String name) throws IOException {
-        makeFolder(inside(name));
-        return inside(name);
+        return makeFolder(inside(name));
     }
 
     /** The names of the files of a folder inside; none if there is no such folder. */
     List<String> files(String name) throws IOException {
-        if (!Files.isDirectory(inside(name), LinkOption.NOFOLLOW_LINKS)) {
+        if (!Files.isDirectory(inside(name), NOFOLLOW_LINKS)) {
             return List.of();
         }
-        Path within = inside(name);
-        try (Stream<Path> files = Files.list(within)) {
-            return files.map(file -> within.relativize(file).toString())
+        try (Stream<Path> files = Files.list(inside(name))) {
+            return files.map(file -> inside(name).relativize(file).toString())
                     .sorted()
                     .toList();
         }
@@ -188,8 +175,8 @@ final class WorkFolder {
     /** Gives the folder up. It goes away if it is empty, with the folders made for it from the innermost up. */
     void release() {
         delete(inside(LOCK));
-        delete(folder.resolve(NAME));
-        takeAway();
+        delete(folder);
+        missing.forEach(WorkFolder::delete);
         try {
             lock.close();
         } catch (IOException e) {
@@ -198,20 +185,12 @@ final class WorkFolder {
         }
     }
 
-    private void takeAway() {
-        Path part = folder.toAbsolutePath();
-        while (made != null && part.startsWith(made) && delete(part)) {
-            part = part.getParent();
-        }
-    }
-
     /** What cannot be deleted takes room, and the next run tries again. */
-    private static boolean delete(Path path) {
+    private static void delete(Path path) {
         try {
             Files.deleteIfExists(path);
-            return true;
         } catch (IOException e) {
-            return false;
+            return;
         }
     }
 }

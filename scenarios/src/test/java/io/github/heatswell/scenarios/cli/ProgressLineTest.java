@@ -39,18 +39,4 @@ class ProgressLineTest {
         }
         assertEquals("", err.toString());
     }
-
-    @Test
-    void anInterruptionAsksTheWorkToStopAndWaitsForIt() throws InterruptedException {
-        Interruption interruption = new Interruption();
-        assertTrue(!interruption.getAsBoolean());
-        Thread user = new Thread(interruption::interrupt);
-        user.start();
-        while (!interruption.getAsBoolean()) {
-            Thread.onSpinWait();
-        }
-        assertTrue(user.isAlive(), "waits for results to be written");
-        interruption.close();
-        user.join();
-    }
 }

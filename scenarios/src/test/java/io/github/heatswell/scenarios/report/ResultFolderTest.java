@@ -121,12 +121,17 @@ class ResultFolderTest {
     }
 
     @Test
-    void anInterruptionMayWaitForFiles() throws Exception {
+    void anInterruptionAsksTheWorkToStopAndMayWaitForItsFiles() throws Exception {
         FileTransaction pending = ResultFolder.at(temporary).awaited().reserve();
+        assertFalse(pending.isInterrupted());
         Thread interrupting = new Thread(pending::interrupt);
         interrupting.start();
+        while (!pending.isInterrupted()) {
+            Thread.onSpinWait();
+        }
         pending.write(text("one.txt", "1"));
         pending.commit();
+        assertTrue(interrupting.isAlive(), "waits until everything is written and shown");
         pending.close();
         interrupting.join();
         assertEquals(List.of("one.txt"), names(temporary));
