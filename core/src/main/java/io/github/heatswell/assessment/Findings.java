@@ -28,6 +28,7 @@ public final class Findings {
             new PeakRule(),
             new HiddenExpansionRule(),
             new VesselWeightRule(),
+            new IdleHeaterRule(),
             new WaterTemperatureRule(),
             new MixedWaterRule());
 

@@ -100,10 +100,9 @@ final class Circumstances {
         boolean vessel = system.vessel()
                 .filter(found -> found.condition() == ExpansionVessel.Condition.SOUND)
                 .isPresent();
-        boolean heated = summary.first(Event.Kind.HEATER_ON).isPresent();
         return closed
                 && !vessel
-                && heated
+                && summary.heats()
                 && leaked().isPresent()
                 && summary.totals().returned() < DROP;
     }

@@ -92,7 +92,8 @@ final class RunHeadline {
         }
         clauses.add(circumstances.shutOff());
         clauses.add(circumstances.draws());
-        return joined(start, clauses);
+        boolean idle = !summary.heats() && circumstances.cutOut().isEmpty();
+        return joined(idle ? plain("the heater never switches on; ").then(start) : start, clauses);
     }
 
     /** What else went on. A valve that runs for hours on fed water leaves no room for the taps. */

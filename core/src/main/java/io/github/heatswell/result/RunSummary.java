@@ -75,6 +75,15 @@ public record RunSummary(
     }
 
     /**
+     * Whether the heater heats at any time.
+     *
+     * @return false if no burner or element ever switches on
+     */
+    public boolean heats() {
+        return totals.heaterInput() > 0 || first(Event.Kind.HEATER_ON).isPresent();
+    }
+
+    /**
      * The first event of a kind.
      *
      * @param kind what to look for

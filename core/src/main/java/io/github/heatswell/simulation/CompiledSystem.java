@@ -162,7 +162,7 @@ final class CompiledSystem {
             output = input * heater.recoveryEfficiency();
             layer = Math.min(layers - 1, (int) (element.height() * layers));
             setPoint = element.setPoint();
-            switchOn = setPoint - element.differential();
+            switchOn = element.switchesOn();
             stuck = lower && heater.thermostatStuck();
             name = heater.elements().size() == 1 ? "" : lower ? "lower element" : "upper element";
         }

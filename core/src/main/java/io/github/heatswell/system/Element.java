@@ -85,6 +85,15 @@ public final class Element {
         return differential;
     }
 
+    /**
+     * The water temperature below which the thermostat switches on: the set point less the differential.
+     *
+     * @return the temperature (K)
+     */
+    public double switchesOn() {
+        return setPoint - differential;
+    }
+
     /** Builds an {@link Element}. */
     public static final class Builder {
         private Double input;

@@ -26,6 +26,7 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
@@ -193,6 +194,7 @@ final class Cases {
         ALL.put(
                 "relief-valve-opened-by-heat",
                 () -> of(run(sound, 6, 99, opened("T&P valve", 5, Event.OpeningCause.TEMPERATURE))));
+        ALL.put("heater-never-heats", () -> of(run(startingAt(60), 4, 60)));
         ALL.put("vessel-bottomed-out", () -> of(run(sound, 5.4, 60, event(Event.Kind.VESSEL_BOTTOMED_OUT, 5.4))));
         ALL.put("working-pressure-exceeded", () -> of(run(sound, 12, 60)));
         ALL.put("peak-above-code-limit", () -> of(run(sound, 5.6, 60)));
@@ -207,6 +209,12 @@ final class Cases {
         hazard("pressure-lost", Event.Kind.ATMOSPHERE_REACHED, 5);
         hazard("water-out-of-range", Event.Kind.WATER_OUT_OF_RANGE, 5);
         hazard("water-freezes", Event.Kind.WATER_FREEZES, 5);
+    }
+
+    /** Whose thermostat switches on below 56 degC. */
+    static HotWaterSystem startingAt(double celsius) {
+        return house().start(Start.builder().water(celsius, TemperatureUnit.CELSIUS).build())
+                .build();
     }
 
     private static void hazard(String id, Event.Kind kind, double peakBar) {

@@ -60,7 +60,7 @@ class FindingSuppressionTest {
     }
 
     static Stream<Row> rows() {
-        return Stream.of(vessels(), expansion(), pressures(), cool()).flatMap(List::stream);
+        return Stream.of(vessels(), expansion(), pressures(), cool(), idle()).flatMap(List::stream);
     }
 
     private static Event opens() {
@@ -179,6 +179,14 @@ class FindingSuppressionTest {
                         COOL,
                         of(guarded(open, guard(7, 6).ratedInput(2.9, PowerUnit.KILOWATT)))));
         return Stream.concat(ended, others).toList();
+    }
+
+    /** Water that trips the cut-out before any thermostat calls. */
+    private static List<Row> idle() {
+        return List.of(new Row(
+                "cut-out-tripped",
+                "heater-never-heats",
+                Cases.of(run(Cases.startingAt(60), 4, 60, event(Event.Kind.CUT_OUT_TRIPPED, 4)))));
     }
 
     private static HotWaterSystem.Builder guarded(HotWaterSystem.Builder open, ReliefValve.Builder valve) {

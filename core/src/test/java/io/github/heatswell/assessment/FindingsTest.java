@@ -40,6 +40,7 @@ class FindingsTest {
             "dripping-hides-expansion",
             "expansion-control-missing",
             "expansion-returns-to-street",
+            "heater-never-heats",
             "mixed-draw-below-feed",
             "mixing-valve-below-feed",
             "mixing-valve-set-high",

@@ -23,6 +23,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.result.Event;
+import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.ExpansionVessel.Mounting;
 import io.github.heatswell.system.HotWaterSystem;
@@ -36,6 +37,7 @@ import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.water.Saturation;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -137,6 +139,10 @@ class LimitsTest {
                         bar -> of(house().supply(reduced(bar, reducer(4))
                                 .seatLeakage(0.1, FlowUnit.LITRE_PER_MINUTE)
                                 .build()))),
+                // the heater of the house switches on 4 K below 60 degC; in ten seconds the tank cools by less than a millikelvin
+                above("heater-never-heats", 56, 1e-2, c -> Findings.of(Simulation.of(
+                                Cases.startingAt(c), Duration.ofSeconds(10))
+                        .summary())),
                 atOrAbove("relief-water-loss", 0.01, 1e-6, l -> Findings.of(run(sound, 5, 4, 60, l))));
     }
 

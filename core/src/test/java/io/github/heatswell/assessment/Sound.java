@@ -160,6 +160,9 @@ final class Sound {
                 .limit(1)
                 .map(valve -> new Totals.Relief(valve.name(), relieved, relieved * 1e-3, events.length))
                 .toList();
+        double warmed =
+                hottest + 273.15 - house.start().waterTemperature().orElse(house.coldAtStart());
+        double heat = Math.max(0, warmed) * house.tank().volume() * 4.2e6;
         return new RunSummary(
                 house,
                 43_200,
@@ -169,7 +172,7 @@ final class Sound {
                         new RunSummary.Extreme(lowBar * 1e5 + air, 0),
                         new RunSummary.Extreme(hottest + 273.15, 3_600),
                         new RunSummary.Extreme(0, 0)),
-                new Totals(relief, 0, 0, 0, 0, 0, 0, 0, 0, 0),
+                new Totals(relief, 0, 0, 0, 0, 0, heat, heat, 0, 0),
                 new RunSummary.Audit(0, 1, 0, 1),
                 new RunSummary.Numerics("by hand", 1e-9, 0, 0, 1),
                 Set.of());
