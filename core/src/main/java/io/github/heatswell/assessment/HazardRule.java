@@ -80,7 +80,7 @@ final class HazardRule implements Rule {
                 draft(
                                 "water-out-of-range",
                                 event,
-                                "After {} the water has left the temperatures the model knows, at most {} in the run.",
+                                "After {} the water has left the temperatures and pressures the model knows, at most {} in the run.",
                                 when,
                                 hottest)
                         .found(hottest)

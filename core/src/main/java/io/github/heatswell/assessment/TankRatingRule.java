@@ -8,7 +8,7 @@ import io.github.heatswell.system.ReliefValve;
 import java.util.function.Consumer;
 
 /**
- * A tank whose working pressure is assumed, and a pressure above that: no maker has said that it is too much, and nobody has read
+ * A tank that never fails, which is none; and a tank whose working pressure is assumed, and a pressure above that: no maker has said that it is too much, and nobody has read
  * the plate.
  */
 final class TankRatingRule implements Rule {
@@ -19,8 +19,14 @@ final class TankRatingRule implements Rule {
     private static final Authority ASSUMED =
             Authority.computed("a working pressure that is assumed, since the description gives none");
 
+    private static final Authority TEXTBOOK =
+            Authority.computed("the description, which asks for a tank that never fails");
+
     @Override
     public void look(AssessmentContext subject, Consumer<Found> found) {
+        if (subject.house.tank().neverFails()) {
+            found.accept(textbook(subject));
+        }
         if (subject.house.tank().workingPressureGiven()) {
             return;
         }
@@ -32,6 +38,28 @@ final class TankRatingRule implements Rule {
         if (highest > assumed + SAME) {
             found.accept(unread(subject, relief, highest));
         }
+    }
+
+    /** A tank of a textbook; beyond the test pressure of a real one it is a hazard all the same. */
+    private static Found textbook(AssessmentContext subject) {
+        double test = subject.house.tank().testPressureAbsolute(subject.atmosphere) - subject.atmosphere;
+        return subject.peak() > test + SAME
+                ? Finding.draft("textbook-run-beyond-test-pressure", Severity.HAZARD)
+                        .says(
+                                "Textbook run: the pressure reaches {}, and a tank is tested to {}. No real heater survives"
+                                        + " this: the run goes on only because the tank is described as one that never fails.",
+                                gauge(subject.peak()),
+                                gauge(test))
+                        .found(gauge(subject.peak()))
+                        .limit(gauge(test))
+                        .advises(
+                                "Turn the heater off if this house is real, and leave it off until a relief valve has been found"
+                                        + " to work.")
+                        .by(TEXTBOOK)
+                : Finding.draft("textbook-run", Severity.NOTE)
+                        .says("Textbook run: the tank is described as one that never fails, which no real heater is.")
+                        .advises("For a real house, remove never-fails from the description.")
+                        .by(TEXTBOOK);
     }
 
     private static Found unread(AssessmentContext subject, double relief, double highest) {
@@ -47,6 +75,7 @@ final class TankRatingRule implements Rule {
                                         .map(ReliefValve::name)
                                         .orElseThrow()) + " opens at {}";
         return Finding.draft("tank-rating-unread", far ? Severity.FAULT : Severity.CAUTION)
+                .unless("textbook-run-beyond-test-pressure")
                 .says(
                         what + "; what the tank is made for is not given, and {} is assumed.",
                         gauge(run ? subject.peak() : supply ? subject.highestStatic() : relief),

@@ -37,12 +37,21 @@ final class RunHeadline {
 
     /** Such as {@code Relief valve opens after 10 min 16 s and discharges 3.14 L}, without a full stop. */
     Statement sentence() {
+        if (!summary.system().tank().neverFails()) {
+            return told().capitalised();
+        }
+        boolean beyond = Limit.testPressure(summary).passed();
+        return plain(beyond ? "Textbook run, which no real heater survives: " : "Textbook run: ")
+                .then(told());
+    }
+
+    private Statement told() {
         if (summary.hazard().isPresent()) {
-            return new HazardWords(summary).sentence().capitalised();
+            return new HazardWords(summary).sentence();
         }
         Optional<Statement> relieved = relief.sentence();
         if (relieved.isEmpty() && !exceeds) {
-            return calm().capitalised();
+            return calm();
         }
         List<Statement> clauses = new ArrayList<>();
         if (exceeds) {
@@ -50,7 +59,7 @@ final class RunHeadline {
         }
         circumstances.cutOut().ifPresent(clauses::add);
         relieved.ifPresent(clauses::add);
-        return joined(Statement.joined("; ", clauses), besides()).capitalised();
+        return joined(Statement.joined("; ", clauses), besides());
     }
 
     /** The same for a run over weeks or years: on how many days valves discharged water, and when most. */

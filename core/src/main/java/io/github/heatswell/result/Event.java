@@ -143,7 +143,7 @@ public record Event(
         ATMOSPHERE_REACHED("pressure down to atmosphere"),
         /** Hazard: a relief valve opens and closes several times a second, which no valve stands for long. The run ends. */
         RELIEF_CHATTERS("relief valve chatters"),
-        /** Hazard: the hottest water left the temperature range of the water properties. The run ends. */
+        /** Hazard: the water left the temperatures or pressures of its known properties. The run ends. */
         WATER_OUT_OF_RANGE("water temperature out of range"),
         /** Hazard: the coldest water fell below 0 degC. The run ends. */
         WATER_FREEZES("water freezes");

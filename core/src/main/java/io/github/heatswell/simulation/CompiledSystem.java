@@ -9,6 +9,8 @@ import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.Tank;
 import io.github.heatswell.water.GibbsPolynomialWater;
+import io.github.heatswell.water.If97Region1;
+import io.github.heatswell.water.LiquidWater;
 
 /**
  * A description compiled into the numbers the equations need: absolute pressures at drain-cock height, sums over the
@@ -42,6 +44,10 @@ final class CompiledSystem {
 
     final double workingPressure;
     final double testPressure;
+    /** Whether the run goes on beyond the test pressure, */
+    final boolean textbook;
+    /** for which the water is that of a formulation that knows such pressures. */
+    final LiquidWater water;
     /** Pressure (Pa, absolute) and temperature (K) of the cold fill, to which the volume of the tank refers. */
     final double coldPressure;
 
@@ -88,6 +94,8 @@ final class CompiledSystem {
         double height = tank.height().orElse(1);
         conductance = CONDUCTIVITY * tankVolume / height / (height / layers);
         workingPressure = tank.workingPressure().absolute(atmosphere);
+        textbook = tank.neverFails();
+        water = textbook ? If97Region1.instance() : GibbsPolynomialWater.instance();
         testPressure = tank.testPressureAbsolute(atmosphere);
 
         startPressure =

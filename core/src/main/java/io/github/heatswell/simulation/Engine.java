@@ -11,7 +11,6 @@ import io.github.heatswell.simulation.Recorder.SampleSink;
 import io.github.heatswell.simulation.Schedule.Conditions;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.HotWaterSystem;
-import io.github.heatswell.water.GibbsPolynomialWater;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
@@ -72,7 +71,7 @@ final class Engine {
         end = planned.end();
         plant = new CompiledSystem(system);
         vector = new StateVector(plant);
-        balance = new Balance(plant, vector, GibbsPolynomialWater.instance());
+        balance = new Balance(plant, vector, plant.water);
         watches = new EventDetectors(plant, vector, balance);
         chooser = new RegimeSelector(plant, vector, balance);
         schedule = new Schedule(system);
@@ -80,7 +79,7 @@ final class Engine {
         solver = new SegmentSolver(plant, vector, balance, effort, relativeTolerance);
         pauses = new Pauses(plant.sources.length);
         recorder = new Recorder(plant, vector, balance, planned.step(), sink);
-        Inventory inventory = new Inventory(plant, vector, GibbsPolynomialWater.instance());
+        Inventory inventory = new Inventory(plant, vector, plant.water);
         approach = new StiffApproach(vector, balance, inventory);
         rates = new double[vector.length];
         state = startState();

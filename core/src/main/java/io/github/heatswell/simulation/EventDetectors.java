@@ -8,6 +8,7 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.simulation.ColdBranch.GasCushion;
 import io.github.heatswell.simulation.Modes.Diaphragm;
 import io.github.heatswell.simulation.Schedule.Conditions;
+import io.github.heatswell.water.If97Region1;
 import io.github.heatswell.water.Saturation;
 import java.util.ArrayList;
 import java.util.List;
@@ -53,6 +54,9 @@ final class EventDetectors {
     private static final double FREEZES = 273.149;
     /** Highest water temperature (K) of the water properties. */
     private static final double MAX_TEMPERATURE = 423.15;
+    /** The highest pressure (Pa, absolute) of the formulation for textbook runs. */
+    private static final double MAX_TEXTBOOK_PRESSURE =
+            If97Region1.instance().validity().highestPressureAbsolute();
     /** Water up to this temperature (K) boils at half the air pressure of sea level at most. */
     private static final double TEPID = 353.15;
 
@@ -340,8 +344,16 @@ final class EventDetectors {
                     EventDetector.SAME,
                     y -> plant.workingPressure - y[PRESSURE]));
         }
-        watches.add(EventDetector.of(
-                Event.Kind.TEST_PRESSURE_REACHED, EventDetector.SAME, y -> plant.testPressure - y[PRESSURE]));
+        watches.add(
+                plant.textbook
+                        ? EventDetector.of(
+                                Event.Kind.WATER_OUT_OF_RANGE,
+                                EventDetector.SAME,
+                                y -> MAX_TEXTBOOK_PRESSURE - y[PRESSURE])
+                        : EventDetector.of(
+                                Event.Kind.TEST_PRESSURE_REACHED,
+                                EventDetector.SAME,
+                                y -> plant.testPressure - y[PRESSURE]));
         watches.add(EventDetector.of(
                 Event.Kind.ATMOSPHERE_REACHED,
                 EventDetector.SAME,

@@ -13,7 +13,7 @@ import java.util.Optional;
  */
 final class SegmentSolver {
 
-    /** The relative tolerance of a step (-) that every run uses; tests of convergence use others. */
+    /** The relative tolerance of a step (-) of a run, unless it asks for another. */
     static final double RELATIVE_TOLERANCE = 1e-8;
 
     /** Errors below these are ignored: temperatures (K), masses (kg), energies (J). */

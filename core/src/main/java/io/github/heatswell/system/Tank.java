@@ -38,6 +38,7 @@ public final class Tank {
     private final double standingLoss;
     private final Pressure workingPressure;
     private final boolean workingPressureGiven;
+    private final boolean neverFails;
     private final int layers;
     private final double height;
 
@@ -48,6 +49,7 @@ public final class Tank {
         standingLoss = from.standingLoss;
         workingPressure = from.workingPressure;
         workingPressureGiven = from.workingPressureGiven;
+        neverFails = from.neverFails;
         layers = from.layers;
         height = from.height == null ? 0 : from.height;
     }
@@ -78,6 +80,7 @@ public final class Tank {
         builder.standingLoss = standingLoss;
         builder.workingPressure = workingPressure;
         builder.workingPressureGiven = workingPressureGiven;
+        builder.neverFails = neverFails;
         builder.layers = layers;
         builder.height = height > 0 ? height : null;
         return builder;
@@ -147,6 +150,16 @@ public final class Tank {
     }
 
     /**
+     * Whether it is a tank out of a textbook, which no pressure harms, so that a run goes on beyond the test pressure. No
+     * real tank is.
+     *
+     * @return false for a real tank
+     */
+    public boolean neverFails() {
+        return neverFails;
+    }
+
+    /**
      * Into how many layers of equal volume the water is divided, from the bottom up, as described. A simulation
      * resolves at most one per half litre.
      *
@@ -189,6 +202,7 @@ public final class Tank {
         private Double standingLoss;
         private Pressure workingPressure;
         private boolean workingPressureGiven = true;
+        private boolean neverFails;
         private int layers = 1;
         private Double height;
 
@@ -325,6 +339,18 @@ public final class Tank {
         public Builder assumedWorkingPressure(Pressure value) {
             workingPressure(value);
             workingPressureGiven = false;
+            return this;
+        }
+
+        /**
+         * Makes it a tank out of a textbook, which no pressure harms: a run ends at 1000 bar instead of the test pressure. For
+         * teaching and for comparison with formulas; no real tank survives that.
+         *
+         * @param yes whether no pressure harms it; false if not set
+         * @return this builder
+         */
+        public Builder neverFails(boolean yes) {
+            neverFails = yes;
             return this;
         }
 

@@ -195,6 +195,11 @@ final class Cases {
                 "relief-valve-opened-by-heat",
                 () -> of(run(sound, 6, 99, opened("T&P valve", 5, Event.OpeningCause.TEMPERATURE))));
         ALL.put("heater-never-heats", () -> of(run(startingAt(60), 4, 60)));
+        HotWaterSystem textbook = house().tank(
+                        Sound.tank(10).toBuilder().neverFails(true).build())
+                .build();
+        ALL.put("textbook-run", () -> of(run(textbook, 12, 60)));
+        ALL.put("textbook-run-beyond-test-pressure", () -> of(run(textbook, 59, 60)));
         ALL.put("vessel-bottomed-out", () -> of(run(sound, 5.4, 60, event(Event.Kind.VESSEL_BOTTOMED_OUT, 5.4))));
         ALL.put("working-pressure-exceeded", () -> of(run(sound, 12, 60)));
         ALL.put("peak-above-code-limit", () -> of(run(sound, 5.6, 60)));
@@ -213,7 +218,8 @@ final class Cases {
 
     /** Whose thermostat switches on below 56 degC. */
     static HotWaterSystem startingAt(double celsius) {
-        return house().start(Start.builder().water(celsius, TemperatureUnit.CELSIUS).build())
+        return house().start(
+                        Start.builder().water(celsius, TemperatureUnit.CELSIUS).build())
                 .build();
     }
 

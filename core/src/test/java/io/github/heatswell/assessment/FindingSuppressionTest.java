@@ -126,6 +126,9 @@ class FindingSuppressionTest {
                 .build();
         HotWaterSystem unread = house().tank(Sound.unread(10)).build();
         HotWaterSystem weak = house().tank(Sound.tank(6)).build();
+        HotWaterSystem textbook = house().tank(
+                        Sound.tank(10).toBuilder().neverFails(true).build())
+                .build();
         Event tested = event(Event.Kind.TEST_PRESSURE_REACHED, 20);
         return List.of(
                 new Row("static-pressure-high", NEAR, Cases.of(run(high, 6.2, 60))),
@@ -133,6 +136,20 @@ class FindingSuppressionTest {
                         "test-pressure-reached",
                         "working-pressure-exceeded",
                         Cases.of(run(house().build(), 20, 60, tested))),
+                new Row(
+                        "textbook-run-beyond-test-pressure",
+                        "working-pressure-exceeded",
+                        Cases.of(run(textbook, 59, 60))),
+                new Row(
+                        "textbook-run-beyond-test-pressure",
+                        "tank-rating-unread",
+                        Cases.of(run(
+                                house().tank(Sound.unread(10).toBuilder()
+                                                .neverFails(true)
+                                                .build())
+                                        .build(),
+                                59,
+                                60))),
                 new Row("test-pressure-reached", CODE, Cases.of(run(unread, 20, 60, tested))),
                 new Row("working-pressure-exceeded", CODE, Cases.of(run(house().build(), 12, 60))),
                 new Row("working-pressure-exceeded", NEAR, Cases.of(run(weak, 6.5, 60))),

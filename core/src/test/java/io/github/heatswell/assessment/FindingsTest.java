@@ -69,6 +69,8 @@ class FindingsTest {
             "supply-opens-relief-valve",
             "temperature-relief-missing",
             "test-pressure-reached",
+            "textbook-run",
+            "textbook-run-beyond-test-pressure",
             "thermostat-stuck",
             "tp-relief-rating-low",
             "tank-rating-unread",

@@ -139,10 +139,25 @@ class LimitsTest {
                         bar -> of(house().supply(reduced(bar, reducer(4))
                                 .seatLeakage(0.1, FlowUnit.LITRE_PER_MINUTE)
                                 .build()))),
-                // the heater of the house switches on 4 K below 60 degC; in ten seconds the tank cools by less than a millikelvin
-                above("heater-never-heats", 56, 1e-2, c -> Findings.of(Simulation.of(
-                                Cases.startingAt(c), Duration.ofSeconds(10))
-                        .summary())),
+                // the heater of the house switches on 4 K below 60 degC; in ten seconds the tank cools by less than a
+                // millikelvin
+                above(
+                        "heater-never-heats",
+                        56,
+                        1e-2,
+                        c -> Findings.of(Simulation.of(Cases.startingAt(c), Duration.ofSeconds(10))
+                                .summary())),
+                above(
+                        "textbook-run-beyond-test-pressure",
+                        20,
+                        1e-4,
+                        bar -> Findings.of(run(
+                                house().tank(tank(10).toBuilder()
+                                                .neverFails(true)
+                                                .build())
+                                        .build(),
+                                bar,
+                                60))),
                 atOrAbove("relief-water-loss", 0.01, 1e-6, l -> Findings.of(run(sound, 5, 4, 60, l))));
     }
 

@@ -160,8 +160,7 @@ final class Sound {
                 .limit(1)
                 .map(valve -> new Totals.Relief(valve.name(), relieved, relieved * 1e-3, events.length))
                 .toList();
-        double warmed =
-                hottest + 273.15 - house.start().waterTemperature().orElse(house.coldAtStart());
+        double warmed = hottest + 273.15 - house.start().waterTemperature().orElse(house.coldAtStart());
         double heat = Math.max(0, warmed) * house.tank().volume() * 4.2e6;
         return new RunSummary(
                 house,

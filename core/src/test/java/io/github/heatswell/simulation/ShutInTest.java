@@ -32,6 +32,52 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 class ShutInTest {
 
+    /**
+     * Validation: water shut into a rigid vessel at air pressure and warmed. Rises by IAPWS-95, recomputed for two exercises of
+     * textbooks: 40 to 100 degF 2324 psi, 10.9 to 40.0 degC 169.6 atm. A run of a tank that never fails goes that far; that of any other
+     * ends at 25 bar.
+     */
+    @ParameterizedTest
+    @CsvSource({"4.4444, 37.7778, 160.23e5", "10.9, 40.0, 171.85e5"})
+    void aTextbookTankGoesOnBeyondItsTestPressure(double from, double to, double rise) {
+        HotWaterSystem rigid = Systems.textbook(190, from, 1.1, to)
+                .tank(Systems.tank(190, Shell.rigid(), 0, 12.5).toBuilder()
+                        .neverFails(true)
+                        .build())
+                .build();
+        RunResult result = Simulation.of(rigid, Duration.ofHours(3)).run();
+        Event off = result.first(Event.Kind.HEATER_OFF).orElseThrow();
+        assertEquals(rise, off.pressureAbsolute() - 1.1e5, 5e-4 * rise); // four digits
+        assertEquals(Optional.empty(), result.hazard());
+        assertTrue(Math.abs(result.summary().audit().massFraction()) < 1e-9);
+        HotWaterSystem real = rigid.toBuilder()
+                .tank(rigid.tank().toBuilder().neverFails(false).build())
+                .build();
+        assertEquals(
+                Event.Kind.TEST_PRESSURE_REACHED,
+                Simulation.of(real, Duration.ofHours(3))
+                        .run()
+                        .hazard()
+                        .orElseThrow()
+                        .kind());
+    }
+
+    /** Even the water of a textbook is known no further than to 1000 bar. */
+    @Test
+    void aTextbookRunEndsWhereTheWaterIsNotKnown() {
+        HotWaterSystem rigid = Systems.textbook(190, 20, 4.5, 80)
+                .heater(Systems.heater(4.5, 100, 80, 0.5).toBuilder()
+                        .thermostatStuck(true)
+                        .build())
+                .tank(Systems.tank(190, Shell.rigid(), 0, 12.5).toBuilder()
+                        .neverFails(true)
+                        .build())
+                .build();
+        Event end = Simulation.of(rigid, Duration.ofHours(9)).run().hazard().orElseThrow();
+        assertEquals(Event.Kind.WATER_OUT_OF_RANGE, end.kind());
+        assertEquals(1e8, end.pressureAbsolute(), 1e-3); // located by root finding
+    }
+
     /** Without elasticity only: a steel so stiff that it does not stretch, but grows with heat. */
     private static final Material UNYIELDING = new Material("unyielding", 1e20, 0.30, 12e-6);
 

@@ -141,9 +141,26 @@ class SimulationContractTest {
     }
 
     private static RunResult run(double tolerance) {
-        Trace.Grid planned = new Trace.Grid(60, 3 * 3600);
-        Trace.Builder trace = new Trace.Builder(planned);
-        return new RunResult(new Engine(protectedLodge(), planned, trace::addAll, tolerance).run(), trace.build());
+        return Simulation.of(protectedLodge(), Duration.ofHours(3))
+                .withTolerance(tolerance)
+                .run();
+    }
+
+    /** A tolerance is kept by a change of the samples, told with the result, and refused outside its range. */
+    @Test
+    void aToleranceIsKeptAndTold() {
+        Simulation run = Simulation.of(protectedLodge(), Duration.ofHours(1));
+        assertEquals(1e-8, run.summary().numerics().relativeTolerance());
+        assertEquals(
+                1e-6,
+                run.withTolerance(1e-6)
+                        .sampledEvery(Duration.ofMinutes(2))
+                        .summary()
+                        .numerics()
+                        .relativeTolerance());
+        for (double bad : new double[] {0, 9e-13, 2e-4, Double.NaN}) {
+            assertThrows(IllegalArgumentException.class, () -> run.withTolerance(bad));
+        }
     }
 
     /** A count of work, not of time: a normal day stays cheap. */

@@ -16,8 +16,12 @@ import java.util.Optional;
  * @param sample the distance of the samples
  * @param begins the clock time at the start (s since midnight)
  * @param day the day of the year at the start, 1 to 366
+ * @param tolerance how closely it is integrated: the relative tolerance of a step (-)
  */
-record Run(Duration duration, Duration sample, double begins, int day) {
+record Run(Duration duration, Duration sample, double begins, int day, double tolerance) {
+
+    /** The tolerance (-) of a run that says nothing of it. */
+    static final double TOLERANCE = 1e-8;
 
     /** As the simulation allows (s); a run has two samples at least, so that it is no shorter either. */
     private static final double MIN_SAMPLE = 1;
@@ -33,7 +37,7 @@ record Run(Duration duration, Duration sample, double begins, int day) {
 
     /** The same run, sampled differently. */
     Run sampledEvery(Duration other) {
-        return new Run(duration, other, begins, day);
+        return new Run(duration, other, begins, day, tolerance);
     }
 
     /** A start when the run begins. */
@@ -69,6 +73,7 @@ record Run(Duration duration, Duration sample, double begins, int day) {
         private double sample;
         private double begins;
         private int day = 1;
+        private double tolerance = TOLERANCE;
 
         void begins(double secondsSinceMidnight) {
             begins = secondsSinceMidnight;
@@ -76,6 +81,10 @@ record Run(Duration duration, Duration sample, double begins, int day) {
 
         void day(int ofYear) {
             day = ofYear;
+        }
+
+        void tolerance(double relative) {
+            tolerance = relative;
         }
 
         void duration(double value, DurationUnit unit) {
@@ -102,7 +111,7 @@ record Run(Duration duration, Duration sample, double begins, int day) {
          * @throws InvalidDescriptionException if duration and sample do not go together
          */
         Run build() {
-            Run run = new Run(exact(duration), exact(sample), begins, day);
+            Run run = new Run(exact(duration), exact(sample), begins, day, tolerance);
             conflict(run.duration(), run.sample()).ifPresent(message -> {
                 throw new InvalidDescriptionException(
                         List.of(new InvalidDescriptionException.Problem("sample", message)));

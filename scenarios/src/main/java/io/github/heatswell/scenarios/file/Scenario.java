@@ -42,7 +42,8 @@ public final class Scenario {
         notKnown = from.notKnown;
         system = from.system();
         run = from.run;
-        simulation = Simulation.of(system, run.duration()).sampledEvery(run.sample());
+        simulation =
+                Simulation.of(system, run.duration()).sampledEvery(run.sample()).withTolerance(run.tolerance());
         this.reading = reading;
         prices = from.prices;
         costs = prices.apply(reading.units());
@@ -64,7 +65,7 @@ public final class Scenario {
         builder.title(Objects.requireNonNull(title, "title"));
         builder.system = Objects.requireNonNull(system, "system");
         builder.run(new Run(
-                duration, sample, system.start().timeOfDay(), system.start().dayOfYear()));
+                duration, sample, system.start().timeOfDay(), system.start().dayOfYear(), Run.TOLERANCE));
         return new Scenario(name, builder, Reading.nothing());
     }
 
@@ -166,10 +167,11 @@ public final class Scenario {
     /**
      * The heading of results.
      *
-     * @return the title, or the name if none was given
+     * @return the title, or the name if none was given; a textbook run is marked as one
      */
     public String title() {
-        return title.isEmpty() ? name : title;
+        String plain = title.isEmpty() ? name : title;
+        return system.tank().neverFails() ? plain + " (textbook run: the tank never fails)" : plain;
     }
 
     /**

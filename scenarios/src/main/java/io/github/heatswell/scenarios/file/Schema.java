@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.file;
 import static io.github.heatswell.scenarios.file.Field.amount;
 import static io.github.heatswell.scenarios.file.Field.pressure;
 import static io.github.heatswell.scenarios.file.Field.text;
+import static io.github.heatswell.scenarios.file.Field.word;
 
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.Price;
@@ -124,7 +125,15 @@ final class Schema {
                                             "1 min; 1 h in runs above 60 d",
                                             "fine enough for the charts; never longer than the run")
                                     .from(given -> Typical.Run.sample(given.get("duration")), "duration"))
-                            .checkedAgainst("duration")));
+                            .checkedAgainst("duration"),
+                    word(
+                                    "tolerance",
+                                    "how closely the equations are integrated: the relative tolerance of a step, to study how"
+                                            + " results converge; 1e-8 if left out",
+                                    "1e-9",
+                                    Words.tolerances(),
+                                    Run.Builder::tolerance)
+                            .leftOutFreely()));
 
     private static final int MAX_SIZES = 200;
 

@@ -85,6 +85,14 @@ final class TankSections {
                                     Tank.Builder::workingPressure)
                             .typically("10 bar", "a common marking, close to 150 psi; read the plate")
                             .whenAssumed(Form.pressure(Tank.Builder::assumedWorkingPressure)),
+                    word(
+                                    "never-fails",
+                                    "yes: a textbook tank, which no pressure harms, so that a run goes on beyond the test"
+                                            + " pressure; no real heater survives that; no if left out",
+                                    "no",
+                                    Words.yesOrNo(),
+                                    Tank.Builder::neverFails)
+                            .leftOutFreely(),
                     new Field<>(
                                     "layers",
                                     "number of water layers, at most one per half litre; one (fully mixed) if left out",

@@ -54,6 +54,15 @@ final class Words {
         return words;
     }
 
+    /** Tolerances of a study of convergence. */
+    static Map<String, Double> tolerances() {
+        Map<String, Double> words = new LinkedHashMap<>();
+        for (int digits = 4; digits <= 12; digits++) {
+            words.put("1e-" + digits, Double.valueOf("1e-" + digits));
+        }
+        return words;
+    }
+
     /** The materials of pipes. */
     static Map<String, Material> materials() {
         Map<String, Material> words = new LinkedHashMap<>();

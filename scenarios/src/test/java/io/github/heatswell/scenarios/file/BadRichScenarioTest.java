@@ -49,8 +49,10 @@ class BadRichScenarioTest {
             layers: 12 | layers: 0 | 8:67 | tank.layers: 0 is outside the allowed range, 1 to 50
             layers: 12 | layers: 51 | 8:67 | tank.layers: 51 is outside the allowed range, 1 to 50
             layers: 12 | layers: 1.5 | 8:67 | tank.layers: '1.5' is not a whole number
-            height: 1.3 m } | height: 13 m } | 8:79 | tank.height: 13 m is outside the allowed range, 0.1 m to 10 m
+            height: 1.3 m, | height: 13 m, | 8:79 | tank.height: 13 m is outside the allowed range, 0.1 m to 10 m
             material: steel, diameter: 480 mm, layers: 12, height: 1.3 m | material: rigid, layers: 12 | 8:1 | tank.height: is missing; write, for example, 'height: 1300 mm'
+            never-fails: no | never-fails: true | 8:99 | tank.never-fails: 'true' is not one of yes, no
+            tolerance: 1e-9 | tolerance: 1e-13 | 21:62 | run.tolerance: '1e-13' is not one of 1e-4, 1e-5, 1e-6, 1e-7, 1e-8, 1e-9, 1e-10, 1e-11, 1e-12
             height: 10 % | height: 96 % | 9:70 | heater.height: 96 % is outside the allowed range, 0 % to 95 %
             height: 10 % | height: 80 % | 10:3 | heater.upper: must sit above the lower element
             height: 70 % | height: 96 % | 10:33 | heater.upper.height: 96 % is outside the allowed range, 0 % to 95 %
