@@ -80,7 +80,7 @@ public record Evidence(Part part, double from, int count, double meanDifference,
         }
 
         private double square(Forecaster.Forecast forecast, int i) {
-            double residual = Target.robust((forecast.gauge()[i] - log.gauge(i)) / log.uncertainty());
+            double residual = Target.robust(log.beyond(i, forecast.gauge()[i]));
             return residual * residual;
         }
 

@@ -7,11 +7,16 @@ import java.util.Arrays;
  * neighbours, which removes slow changes. The largest tenth, which holds jumps and outliers, is dropped. Where readings
  * are so far apart that more than a tenth of them hold real changes, the quieter half says much less, and is taken instead.
  *
+ * <p>Rounding is an error of its own kind. Where the pressure rests, a quiet gauge shows the same digit for an hour, and a
+ * hundred such readings say no more than one: that the pressure lies within half a step. Where noise carries the reading from
+ * digit to digit, the mean of many tells more than one. {@link #hidden} is what no mean removes, {@link #error} what it does.
+ *
  * @param scatter the standard deviation of a reading (Pa)
+ * @param noise the part of the scatter that is not rounding (Pa)
  * @param step the distance of the marks or digits the readings fall on (Pa), 0 if none shows
  * @param measured whether the log is long enough to tell its scatter
  */
-record LogNoise(double scatter, double step, boolean measured) {
+record LogNoise(double scatter, double noise, double step, boolean measured) {
 
     private static final double MOST = 0.9;
     private static final double HALF = 0.5;
@@ -36,12 +41,38 @@ record LogNoise(double scatter, double step, boolean measured) {
 
     static LogNoise of(double[] times, double[] gauge) {
         double step = step(gauge);
-        return new LogNoise(Math.max(scatter(times, gauge, step), LEAST), step, times.length >= FEW);
+        double scatter = scatter(times, gauge, step);
+        double noise = Math.sqrt(Math.max(0, scatter * scatter - step * step / 12));
+        return new LogNoise(Math.max(scatter, LEAST), noise, step, times.length >= FEW);
+    }
+
+    /** What is known of the scatter of a log, for so many of its readings. */
+    LogNoise of(int readings) {
+        return new LogNoise(scatter, noise, step, readings >= FEW);
     }
 
     /** The standard uncertainty (Pa) of one reading: scatter, but never less than the steps leave open. */
     double uncertainty() {
         return Math.max(scatter, step / Math.sqrt(12));
+    }
+
+    /** How far (Pa) the pressure may lie from what is read again and again: half a step where nothing but rounding is at work. */
+    double hidden() {
+        return step / 2 * constant();
+    }
+
+    /** The standard deviation (Pa) of a reading about what lies within {@link #hidden} of the pressure; it averages out. */
+    double error() {
+        double averaged = (1 - constant() * constant()) * step * step / 12;
+        return Math.max(LEAST, Math.sqrt(noise * noise + averaged));
+    }
+
+    /**
+     * The share of a rounding error that stays the same from reading to reading (-). Normal noise weakens the first harmonic of the
+     * error by its characteristic function (theory of dither; from memory): half a step of noise leaves a hundredth.
+     */
+    private double constant() {
+        return step == 0 ? 0 : Math.exp(-2 * Math.pow(Math.PI * noise / step, 2));
     }
 
     private static double scatter(double[] times, double[] gauge, double step) {

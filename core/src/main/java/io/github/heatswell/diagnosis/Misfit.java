@@ -73,12 +73,16 @@ public record Misfit(
 
         private final PressureLog log;
         private final double[] left;
+        /** What rounding does not account for (standard uncertainties), outliers held back. */
+        private final double[] beyond;
 
         Residuals(PressureLog log, Forecaster.Forecast forecast) {
             this.log = log;
             left = new double[log.count()];
+            beyond = new double[left.length];
             for (int i = 0; i < left.length; i++) {
                 left[i] = forecast.gauge()[i] - log.gauge(i);
+                beyond[i] = Target.robust(log.beyond(i, forecast.gauge()[i]));
             }
         }
 
@@ -95,8 +99,8 @@ public record Misfit(
             double products = 0;
             double squares = 0;
             for (int i = 1; i < left.length; i++) {
-                products += held(i - 1) * held(i);
-                squares += held(i) * held(i);
+                products += beyond[i - 1] * beyond[i];
+                squares += beyond[i] * beyond[i];
             }
             return squares == 0 ? 0 : products / squares;
         }

@@ -30,7 +30,7 @@ public final class PressureLog {
     private final boolean[] burner;
     private final Double timeOfDay;
     private final LogNoise noise;
-    private final double uncertainty;
+    private final Double given;
 
     private PressureLog(Builder from) {
         times = from.times;
@@ -38,8 +38,8 @@ public final class PressureLog {
         temperature = from.temperature;
         burner = from.burner;
         timeOfDay = from.timeOfDay;
-        noise = LogNoise.of(times, gauge);
-        uncertainty = from.uncertainty == null ? noise.uncertainty() : from.uncertainty;
+        noise = from.noise == null ? LogNoise.of(times, gauge) : from.noise;
+        given = from.uncertainty;
     }
 
     /**
@@ -148,7 +148,7 @@ public final class PressureLog {
      * @return the uncertainty (Pa, difference)
      */
     public double uncertainty() {
-        return uncertainty;
+        return given == null ? noise.uncertainty() : given;
     }
 
     /**
@@ -176,7 +176,7 @@ public final class PressureLog {
      * @return true if it did; false too if the log does not say when the heater was on
      */
     public boolean fellWhileHeating() {
-        double least = CLEAR_FALL * uncertainty;
+        double least = CLEAR_FALL * uncertainty();
         double highest = Double.NEGATIVE_INFINITY;
         for (int i = 0; hasBurner() && i < count(); i++) {
             highest = burner[i] ? Math.max(highest, gauge[i]) : Double.NEGATIVE_INFINITY;
@@ -186,6 +186,18 @@ public final class PressureLog {
             }
         }
         return false;
+    }
+
+    /**
+     * How far a pressure lies beyond all that a reading may stand for, in standard deviations of what averages out.
+     *
+     * @param index the number of the reading, from 0
+     * @param pressure the pressure (Pa, gauge)
+     */
+    double beyond(int index, double pressure) {
+        double above = pressure - gauge[index];
+        double beyond = Math.max(0, Math.abs(above) - noise.hidden());
+        return Math.copySign(beyond, above) / (given == null ? noise.error() : given);
     }
 
     /** How far the readings scatter about a smooth course (Pa), whatever uncertainty was given. */
@@ -224,7 +236,9 @@ public final class PressureLog {
             kelvin[i] = temperature(i * stride).orElse(Double.NaN);
             on[i] = burnerOn(i * stride);
         }
-        PressureLog.Builder builder = PressureLog.builder(at, read).uncertainty(uncertainty());
+        PressureLog.Builder builder = PressureLog.builder(at, read);
+        builder.noise = noise.of(count);
+        builder.uncertainty = given;
         timeOfDay().ifPresent(builder::timeOfDay);
         if (hasTemperature()) {
             builder.temperature(kelvin);
@@ -240,6 +254,8 @@ public final class PressureLog {
         private boolean[] burner;
         private Double timeOfDay;
         private Double uncertainty;
+        /** What is known of the scatter from a longer log, or null. */
+        private LogNoise noise;
 
         private Builder(double[] times, double[] gauge) {
             this.times = Objects.requireNonNull(times, "times").clone();

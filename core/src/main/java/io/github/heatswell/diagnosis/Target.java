@@ -36,7 +36,6 @@ final class Target {
     private final double[] blockUncertainty;
     private final List<Integer> withTemperature = new ArrayList<>();
     private final double firstBurn;
-    private final double uncertainty;
 
     /**
      * Readings to meet.
@@ -51,7 +50,6 @@ final class Target {
         this.block = block;
         this.count = count;
         blockUncertainty = log == null ? new double[0] : blockUncertainties();
-        uncertainty = log == null ? 1 : log.uncertainty();
         firstBurn = log == null ? Double.NaN : new BurnerColumn(log).firstBurn();
         for (int i = 0; log != null && i < log.count(); i++) {
             if (log.temperature(i).isPresent()) {
@@ -121,7 +119,7 @@ final class Target {
         double[] residuals = new double[count()];
         int next = 0;
         for (int i = 0; log != null && i < log.count(); i++) {
-            residuals[i / block] += (forecast.gauge()[i] - log.gauge(i)) / uncertainty;
+            residuals[i / block] += log.beyond(i, forecast.gauge()[i]);
         }
         for (; next < blockUncertainty.length; next++) {
             residuals[next] = robust(residuals[next] / blockUncertainty[next]);

@@ -267,4 +267,69 @@ class PressureLogTest {
                         OptionalDouble.of(200),
                         three().temperature(200, 100, 100).build().temperature(0)));
     }
+
+    /** An hour at one pressure, which a quiet gauge shows as the same mark, and then a fall through several marks. */
+    private static PressureLog rounded(double pressure, double scatter, double step) {
+        Random random = new Random(3);
+        double[] gauge = new double[240];
+        Arrays.setAll(gauge, i -> pressure - 400 * Math.max(0, i - 180) + scatter * random.nextGaussian());
+        return PressureLog.builder(
+                        minutes(gauge.length),
+                        Arrays.stream(gauge)
+                                .map(p -> step * Math.rint(p / step))
+                                .toArray())
+                .build();
+    }
+
+    private static double squares(PressureLog log, double pressure) {
+        double sum = 0;
+        for (int i = 0; i < 180; i++) {
+            sum += Math.pow(log.beyond(i, pressure), 2);
+        }
+        return sum;
+    }
+
+    /**
+     * Regression: an hour on one digit counted as many readings, each off by as much, and told a pressure from another within that
+     * digit.
+     */
+    @Test
+    void aDigitShownForHoursSaysNoMoreThanThatDigit() {
+        PressureLog log = rounded(5.54e5, 0, 1e4);
+        assertEquals(5.5e5, log.gauge(0), 1e-6);
+        assertEquals(0, squares(log, 5.54e5), 5, "less than what tells one cause from another");
+        assertEquals(0, squares(log, 5.47e5));
+        assertTrue(squares(log, 5.59e5) > 1_000, "another digit is another pressure");
+        assertTrue(log.beyond(0, 5.59e5) > 3, "above");
+        assertTrue(log.beyond(0, 5.41e5) < -3, "below");
+    }
+
+    /** Noise of a digit carries readings to both neighbours: their mean is worth its number, as without rounding. */
+    @Test
+    void noiseLetsTheMeanOfManyDigitsTellMore() {
+        PressureLog log = rounded(5.54e5, 1e4, 1e4);
+        double variance = 1e8 + 1e8 / 12;
+        assertEquals(180, squares(log, 5.54e5), 4 * Math.sqrt(2 * 180), "what scatter makes of 180 squares");
+        // a fifth of a scatter off adds its square for each reading
+        assertEquals(
+                180 * 4e6 / variance,
+                0.5 * (squares(log, 5.56e5) + squares(log, 5.52e5)) - squares(log, 5.54e5),
+                2,
+                "the scatter is found to a tenth or so");
+    }
+
+    /** A reading that has its own uncertainty still stands for all that its digit leaves open. */
+    @Test
+    void aGivenUncertaintyCountsBeyondTheDigit() {
+        double[] times = minutes(6);
+        double[] gauge = {5e5, 5e5, 5e5, 5.1e5, 5.1e5, 5.1e5};
+        PressureLog log = PressureLog.builder(times, gauge).uncertainty(2_000).build();
+        PressureLog fine = PressureLog.builder(times, new double[] {5e5, 5.01e5, 5.033e5, 5.1e5, 5.15e5, 5.22e5})
+                .uncertainty(2_000)
+                .build();
+        assertEquals(0, fine.step());
+        assertEquals(1.5, fine.beyond(0, 5.03e5), 1e-9);
+        assertEquals(1e4, log.step(), 1e-6);
+        assertTrue(Math.abs(log.beyond(0, 5.03e5)) < 1.5);
+    }
 }
