@@ -1,5 +1,6 @@
 package io.github.heatswell.simulation;
 
+import io.github.heatswell.simulation.Contributions.Outlet;
 import io.github.heatswell.simulation.Schedule.Conditions;
 import io.github.heatswell.water.LiquidWater;
 import java.util.Arrays;
@@ -9,13 +10,13 @@ import java.util.function.ToDoubleFunction;
  * Mass and energy balances: rates of change of the state for given modes.
  *
  * <p>The tank ({@link TankColumn}) gives the flow j (kg/s) it takes from the cold branch, linear in dp/dt. The branch
- * ({@link ColdBranch}) obeys
+ * obeys
  *
  * <pre>
- *   S_b dp/dt + s_b = supply - relief - leaks - j
+ *   S_b dp/dt + s_b = supply - outflows - j
  * </pre>
  *
- * with its mass stiffness S_b and its source s_b. Water that flows back out of the tank carries its own enthalpy and
+ * with its mass stiffness S_b, its source s_b and the outflows that the devices add ({@link Contributions}). Water that flows back out of the tank carries its own enthalpy and
  * cools to branch temperature on the way. The {@link PressureRegime} determines which unknown the last equation is
  * solved for; {@link PressureResponse} judges how the pressure responds to the flows found.
  *
@@ -41,12 +42,9 @@ final class Balance {
     private final StateVector vector;
     private final LiquidWater water;
     private final TankColumn column;
-    private final ColdBranch branch;
-    private final ReliefFlows relief;
-    private final Leaks leaks;
+    private final Contributions flows;
     private final ReducingValveOutlet outlet;
     private final PressureResponse response;
-    private final Tap tap;
     private final LiquidWater.State cold = new LiquidWater.State();
     private final double referenceEnthalpy;
     private final double[] probe;
@@ -60,26 +58,27 @@ final class Balance {
     private final double[] lastRates;
     private Conditions conditions;
 
-    private double drawFlow;
+    private final boolean leaky;
+    private double branchStiffness;
+    private double branchSource;
     private double pressureRate;
     private double supplyFlow;
-    private double reliefFlow;
-    private double topFlow;
-    private double topGiven;
+    /** Flow (kg/s) of outlets on the tank beyond their curves, in equilibrium. */
+    private double topBeyond;
+
     private double stiffness;
+    /** Pressure (Pa) that the flows are ahead of, along the slopes of their curves. */
     private double beyond;
 
-    Balance(CompiledSystem plant, StateVector vector, LiquidWater water) {
+    Balance(CompiledSystem plant, LiquidWater water) {
         this.plant = plant;
-        this.vector = vector;
+        vector = plant.vector;
         this.water = water;
         column = new TankColumn(plant, water);
-        branch = new ColdBranch(plant);
-        relief = new ReliefFlows(plant);
-        leaks = new Leaks(plant);
+        flows = new Contributions(plant);
         outlet = new ReducingValveOutlet(plant.feed);
-        response = new PressureResponse(plant.feed, relief, leaks, outlet, this);
-        tap = new Tap(water, plant.coldPressure);
+        response = new PressureResponse(plant.feed, flows, outlet, this);
+        leaky = Arrays.stream(plant.devices).anyMatch(Device::leaks);
         probe = new double[vector.length];
         lastState = new double[vector.length];
         lastRates = new double[vector.length];
@@ -91,12 +90,12 @@ final class Balance {
     void under(Conditions now) {
         conditions = now;
         lastModes = null;
-        tap.serve(now.draw());
+        flows.under(now);
     }
 
     /** Flow (m3/s) of the open tap, 0 if there is none. */
     double drawn() {
-        return tap.flow();
+        return plant.tap.flow();
     }
 
     /**
@@ -124,10 +123,9 @@ final class Balance {
         double p = y[StateVector.PRESSURE];
         prepareCold(y[StateVector.COLD], p);
         column.prepare(y, vector, modes);
-        branch.prepare(y, modes.diaphragm, cold, conditions.coldRate());
-        relief.prepare(p, modes, cold.density(), column.topDensity());
-        leaks.prepare(p, y[StateVector.MAINS], cold.density(), conditions.supplyOpen());
-        drawFlow = tap.hotFlow(y[StateVector.COLD], column.topTemperature(), column.topDensity());
+        flows.prepare(y, modes, cold, column);
+        branchStiffness = flows.stiffness();
+        branchSource = flows.source();
         beyond = 0;
         response.prepare(
                 modes.rule == PressureRegime.FILLING
@@ -147,17 +145,7 @@ final class Balance {
 
     /** Mass flow (kg/s) to the taps in a state, without the balance as a whole. */
     double drawFlow(double[] y) {
-        return tap.hotFlowAt(y[StateVector.COLD], y[vector.highest], y[StateVector.PRESSURE]);
-    }
-
-    /** Leakage out of the branch through holes and closed seats, minus leakage in through the feed's seat (kg/s). */
-    private double drain() {
-        return leaks.out() + relief.branchSeatLeakage() - leaks.in();
-    }
-
-    /** Flow out of the top of the tank apart from open valves (kg/s). */
-    private double topDrain() {
-        return drawFlow + relief.topSeatLeakage();
+        return plant.tap.hotFlowAt(y[StateVector.COLD], y[vector.highest], y[StateVector.PRESSURE]);
     }
 
     /** The feed holds the pressure, or a reducing valve lets it droop with the flow. */
@@ -177,20 +165,17 @@ final class Balance {
     /** Pressure follows the feed; the supply makes up the difference. */
     private void solveHeld(double rate) {
         pressureRate = rate;
-        reliefFlow = relief.open();
-        topFlow = relief.onTop();
-        topGiven = topDrain();
-        TankColumn.Linear inflow = column.inflow(topGiven, topFlow, rate, cold.enthalpy());
-        supplyFlow =
-                branch.stiffness() * rate + branch.source() + relief.onBranch() + drain() + inflow.at(rate, topFlow);
-        stiffness = branch.stiffness() + inflow.byPressure;
+        topBeyond = 0;
+        TankColumn.Linear inflow = column.inflow(flows.topFlow(), 0, rate, cold.enthalpy());
+        supplyFlow = branchStiffness * rate + branchSource + flows.branchFlow() + inflow.at(rate, 0);
+        stiffness = branchStiffness + inflow.byPressure;
     }
 
     /** The pressure follows the outlet of a reducing valve. */
     private void solveDrooping(double[] y, Modes modes, double[] rates) {
         double now = drooped(y);
         rates[StateVector.MAINS] = conditions.mainsRate();
-        rates[StateVector.GAS] = 0;
+        Arrays.fill(rates, StateVector.OWN, vector.lowest, 0);
         double drift = drift(now, this::drooped, y, modes, rates);
         solveHeld(outlet.rate(y[StateVector.PRESSURE], now, drift, stiffness));
     }
@@ -206,10 +191,10 @@ final class Balance {
      *
      * @param now the equilibrium, just found for the state
      * @param equilibrium finds it for a state that is prepared
-     * @param rates rates of gas temperature and mains; receives those of the tank
+     * @param rates rates of the devices' temperatures and of the mains; receives those of the tank
      */
     private double drift(double now, ToDoubleFunction<double[]> equilibrium, double[] y, Modes modes, double[] rates) {
-        column.fill(0, topFlow, rates, vector.lowest);
+        column.fill(0, topBeyond, rates, vector.lowest);
         double step = lookAhead(y, rates);
         prepare(probe, modes);
         double drift = (equilibrium.applyAsDouble(probe) - now) / step;
@@ -226,8 +211,7 @@ final class Balance {
         double step = fastest > 0 ? Math.min(PROBE / fastest, MAX_PROBE) : MAX_PROBE;
         System.arraycopy(y, 0, probe, 0, y.length);
         probe[StateVector.MAINS] += step * rates[StateVector.MAINS];
-        probe[StateVector.GAS] += step * rates[StateVector.GAS];
-        for (int i = vector.lowest; i <= vector.highest; i++) {
+        for (int i = StateVector.OWN; i <= vector.highest; i++) {
             probe[i] += step * rates[i];
         }
         return step;
@@ -255,17 +239,15 @@ final class Balance {
     /** The flow of the feed is given; pressure takes up the difference. */
     void solveFree(double feed) {
         supplyFlow = feed;
-        reliefFlow = relief.open();
-        topFlow = relief.onTop();
-        topGiven = topDrain();
+        topBeyond = 0;
         int passes = 0;
         do {
-            TankColumn.Linear inflow = column.inflow(topGiven, topFlow, pressureRate, cold.enthalpy());
-            stiffness = branch.stiffness() + inflow.byPressure;
-            double surplus = feed - relief.onBranch() - drain() - branch.source() - inflow.at(0, topFlow);
+            TankColumn.Linear inflow = column.inflow(flows.topFlow(), 0, pressureRate, cold.enthalpy());
+            stiffness = branchStiffness + inflow.byPressure;
+            double surplus = feed - flows.branchFlow() - branchSource - inflow.at(0, 0);
             pressureRate = surplus / stiffness;
             passes++;
-        } while (!column.agrees(pressureRate, topFlow) && passes < MAX_PASSES);
+        } while (!column.agrees(pressureRate, 0) && passes < MAX_PASSES);
     }
 
     /**
@@ -278,18 +260,16 @@ final class Balance {
         supplyFlow = 0;
         double now = excess(0);
         rates[StateVector.MAINS] = 0;
-        rates[StateVector.GAS] = branch.gasTemperatureRate(y, modes.diaphragm, 0);
+        fillTemperatures(y, modes, 0, rates);
         double drift = drift(now, ahead -> excess(0), y, modes, rates);
         // where nothing responds to pressure any more, the run is about to leave this rule and must not diverge
         // meanwhile
         double slope = response.slope();
         double steep = Math.max(slope, stiffness / PressureResponse.SLOW);
-        double follows = (drift + leaks.inSlope() * conditions.mainsRate()) / steep;
+        double follows = (drift + flows.slope(Outlet.SUPPLY) * conditions.mainsRate()) / steep;
         pressureRate = follows + (now - stiffness * follows) / steep / RETURN_TIME;
         double passed = excess(pressureRate);
         beyond = slope > 0 ? passed / slope : 0;
-        reliefFlow = relief.open() + beyond * relief.slope();
-        leaks.shift(beyond);
     }
 
     /**
@@ -298,36 +278,35 @@ final class Balance {
      */
     private double excess(double rate) {
         double slope = response.slope();
-        double topShare = slope > 0 ? relief.topSlope() / slope : 0;
-        topGiven = topDrain() + relief.onTop();
+        double topShare = slope > 0 ? flows.topSlope() / slope : 0;
         double excess = 0;
         int passes = 0;
         do {
-            topFlow = topShare * excess;
-            TankColumn.Linear inflow = column.inflow(topGiven, topFlow, rate, cold.enthalpy());
-            stiffness = branch.stiffness() + inflow.byPressure;
-            double missing =
-                    branch.stiffness() * rate + branch.source() + relief.onBranch() + drain() + inflow.at(rate, 0);
+            topBeyond = topShare * excess;
+            TankColumn.Linear inflow = column.inflow(flows.topFlow(), topBeyond, rate, cold.enthalpy());
+            stiffness = branchStiffness + inflow.byPressure;
+            double missing = branchStiffness * rate + branchSource + flows.branchFlow() + inflow.at(rate, 0);
             excess = -missing / (1 - topShare + topShare * inflow.byRelief);
             passes++;
         } while (!column.agrees(rate, topShare * excess) && passes < MAX_PASSES);
-        topFlow = topShare * excess;
+        topBeyond = topShare * excess;
         return excess;
     }
 
     private void fill(double[] y, Modes modes, double[] rates) {
         double p = y[StateVector.PRESSURE];
-        double tankInflow = column.inflow().at(pressureRate, topFlow);
-        column.fill(pressureRate, topFlow, rates, vector.lowest);
+        boolean outward = modes.of(plant.feed);
+        double tankInflow = column.inflow().at(pressureRate, topBeyond);
+        double drawFlow = flows.flow(Outlet.TAP);
+        column.fill(pressureRate, topBeyond, rates, vector.lowest);
         rates[StateVector.PRESSURE] = pressureRate;
-        rates[StateVector.GAS] = branch.gasTemperatureRate(y, modes.diaphragm, pressureRate);
         rates[StateVector.MAINS] = conditions.mainsRate();
         rates[StateVector.COLD] = conditions.coldRate();
         // where the flow turns, it continues smoothly past zero, for the solver
-        rates[StateVector.LET_IN] = modes.outward ? 0 : fromMains();
-        rates[StateVector.RETURNED] = modes.outward ? -fromMains() : 0;
-        rates[StateVector.DRAWN] = drawFlow;
-        rates[StateVector.LEAKED] = leaks.out();
+        rates[StateVector.LET_IN] = outward ? 0 : fromMains();
+        rates[StateVector.RETURNED] = outward ? -fromMains() : 0;
+        rates[StateVector.DRAWN] = 0;
+        rates[StateVector.LEAKED] = 0;
         // water no warmer than the feed delivers no heat to a tap
         double leaving = column.passingTop() == 0 ? 0 : column.passingTop() / overTop();
         rates[StateVector.DELIVERED] = drawFlow * Math.max(0, column.topEnthalpy() + leaving - cold.enthalpy());
@@ -337,12 +316,21 @@ final class Balance {
                 - overTop() * (column.topEnthalpy() - referenceEnthalpy)
                 - column.passingTop()
                 - p * column.shellRate(pressureRate);
-        relief.fill(p, modes, beyond, rates);
+        fillTemperatures(y, modes, pressureRate, rates);
+        flows.fill(beyond, rates);
+    }
+
+    /** Writes the rates of the devices' own temperatures, and 0 for whatever else they own. */
+    private void fillTemperatures(double[] y, Modes modes, double rate, double[] rates) {
+        Arrays.fill(rates, StateVector.OWN, vector.lowest, 0);
+        for (Device<?> device : plant.warming) {
+            device.fillRates(y, modes, rate, rates);
+        }
     }
 
     /** Mass flow (kg/s) from the mains, through the supply or its leaking seat, as last evaluated; negative if back. */
     double fromMains() {
-        return supplyFlow + leaks.in();
+        return supplyFlow - flows.flow(Outlet.SUPPLY, beyond);
     }
 
     /** Mass flow (kg/s) from the supply as last evaluated; negative if water goes back. */
@@ -352,7 +340,7 @@ final class Balance {
 
     /** Mass flow (kg/s) out of the top of the tank as last evaluated. */
     double overTop() {
-        return topGiven + topFlow;
+        return flows.topFlow() + topBeyond;
     }
 
     /** Mass (kg) the whole system takes up per pascal, as last evaluated. */
@@ -362,22 +350,27 @@ final class Balance {
 
     /** Mass flow (kg/s) through open relief valves as last evaluated. */
     double reliefFlow() {
-        return reliefFlow;
+        return flows.flow(Outlet.VALVE, beyond);
     }
 
     /** Mass flow (kg/s) through all relief valves, closed seats included, as last evaluated. */
     double discharged() {
-        return reliefFlow + seatLeakage();
+        return reliefFlow() + seatLeakage();
     }
 
     /** Mass flow (kg/s) past the closed seats of relief valves as last evaluated. */
     double seatLeakage() {
-        return relief.branchSeatLeakage() + relief.topSeatLeakage() + beyond * relief.seatLeakageSlope();
+        return flows.flow(Outlet.SEAT, beyond);
     }
 
     /** The water of the tank, as last evaluated. */
     TankColumn column() {
         return column;
+    }
+
+    /** Whether water can leave a closed system through a seat or a hole. */
+    boolean leaks() {
+        return leaky;
     }
 
     /** How the pressure responds to the flows last evaluated. */

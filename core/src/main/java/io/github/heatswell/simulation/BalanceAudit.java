@@ -20,9 +20,9 @@ final class BalanceAudit {
     private double heaterInput;
     private double heatToWater;
 
-    BalanceAudit(CompiledSystem plant, StateVector vector, Inventory inventory) {
+    BalanceAudit(CompiledSystem plant, Inventory inventory) {
         this.plant = plant;
-        this.vector = vector;
+        vector = plant.vector;
         this.inventory = inventory;
     }
 
@@ -38,12 +38,8 @@ final class BalanceAudit {
         double now = inventory.relaxedTankMass(y, modes);
         displaced += Math.abs(now - tankMass);
         tankMass = now;
-        for (int i = 0; i < plant.sources.length; i++) {
-            if (modes.isOn(i, plant)) {
-                heaterInput += plant.sources[i].input * length;
-                heatToWater += plant.sources[i].output * length;
-            }
-        }
+        heaterInput += plant.heat.input(modes) * length;
+        heatToWater += plant.heat.output(modes) * length;
     }
 
     /**
@@ -68,10 +64,9 @@ final class BalanceAudit {
 
     Totals totals(double[] y, List<Event> events, int drawsCutShort) {
         List<Totals.Relief> relief = new ArrayList<>();
-        for (int i = 0; i < plant.valves.length; i++) {
-            String name = plant.valves[i].name;
-            double mass = y[StateVector.RELIEVED + i];
-            relief.add(new Totals.Relief(name, mass, mass / plant.coldDensity, openings(events, name)));
+        for (Valve valve : plant.valves) {
+            double mass = y[valve.relieved];
+            relief.add(new Totals.Relief(valve.name, mass, mass / plant.coldDensity, openings(events, valve.name)));
         }
         return new Totals(
                 relief,
@@ -122,17 +117,15 @@ final class BalanceAudit {
         private final StateVector vector;
         private final LiquidWater water;
         private final TankColumn column;
-        private final ColdBranch branch;
         private final LiquidWater.State cold = new LiquidWater.State();
         private final double referenceEnthalpy;
         private final double[] probe;
 
-        Inventory(CompiledSystem plant, StateVector vector, LiquidWater water) {
+        Inventory(CompiledSystem plant, LiquidWater water) {
             this.plant = plant;
-            this.vector = vector;
+            vector = plant.vector;
             this.water = water;
             column = new TankColumn(plant, water);
-            branch = new ColdBranch(plant);
             probe = new double[vector.length];
             water.evaluate(plant.coldTemperature, plant.coldPressure, cold);
             referenceEnthalpy = cold.enthalpy();
@@ -141,7 +134,11 @@ final class BalanceAudit {
         /** All water in the system (kg). */
         double mass(double[] y, Modes modes) {
             prepare(y, modes);
-            return column.mass() + cold.density() * branch.volume(y, modes.diaphragm);
+            double branch = 0;
+            for (Device<?> device : plant.devices) {
+                branch += device.volume(y, modes);
+            }
+            return column.mass() + cold.density() * branch;
         }
 
         private void prepare(double[] y, Modes modes) {

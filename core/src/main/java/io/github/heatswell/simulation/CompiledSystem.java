@@ -1,9 +1,6 @@
 package io.github.heatswell.simulation;
 
-import io.github.heatswell.simulation.ColdBranch.GasCushion;
-import io.github.heatswell.system.Element;
 import io.github.heatswell.system.ExpansionVessel;
-import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.PipeRun;
@@ -11,10 +8,13 @@ import io.github.heatswell.system.Tank;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import io.github.heatswell.water.If97Region1;
 import io.github.heatswell.water.LiquidWater;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 
 /**
- * A description compiled into the numbers the equations need: absolute pressures at drain-cock height, sums over the
- * piping, the vessel's gas. All in SI units; computed once per run and immutable.
+ * A description compiled into the numbers the equations need, with absolute pressures at drain-cock height, and into its
+ * {@link Device devices}. All in SI units; made once per run.
  */
 final class CompiledSystem {
 
@@ -54,24 +54,20 @@ final class CompiledSystem {
     final double coldTemperature;
     final double coldDensity;
 
-    final double pipeVolume;
-    /** Growth of the piping's volume with pressure (m3/Pa). */
-    final double pipeGrowth;
-    /** Trapped air: pressure times volume (J). */
-    final double airConstant;
-    /** Leaks: volume flow at one pascal above the air (m3/s/Pa^0.5). */
-    final double leakage;
+    /** All devices: of simultaneous events, the first one's is taken. */
+    final Device<?>[] devices;
+    /** Those with a temperature of their own that changes. */
+    final Device<?>[] warming;
+    /** Where the parts of the state stand. */
+    final StateVector vector;
 
+    final HeatSources heat;
     final SupplyBoundary feed;
-    final HeatSource[] sources;
-    final boolean simultaneous;
-    /** Temperature (K) of the hottest water at which the cut-out trips; infinite without one. */
-    final double cutOut;
-
+    final Tap tap;
     final Valve[] valves;
     final boolean anySeatLeaks;
-    /** The vessel, or null if there is none that takes water. */
-    final GasCushion vessel;
+    /** The vessels that take water. */
+    final GasCushion[] vessels;
 
     final double gaugeOffset;
     final double startPressure;
@@ -80,7 +76,6 @@ final class CompiledSystem {
     CompiledSystem(HotWaterSystem system) {
         atmosphere = system.site().atmosphere();
         roomTemperature = system.site().roomTemperature();
-        feed = new SupplyBoundary(system.supply(), atmosphere);
         coldPressure = system.supply().staticAbsolute(system.start().timeOfDay(), atmosphere);
         coldTemperature = system.supply().water().on(system.start().dayOfYear());
         coldDensity = GibbsPolynomialWater.instance().density(coldTemperature, atmosphere);
@@ -103,30 +98,40 @@ final class CompiledSystem {
         startTemperature = system.start().waterTemperature().orElse(coldTemperature);
         gaugeOffset = system.head(system.gaugeHeight());
 
-        pipeVolume = system.piping().stream().mapToDouble(PipeRun::volume).sum() + waterlogged(system);
-        pipeGrowth = system.piping().stream()
-                .mapToDouble(pipe -> pipe.volume() * pipe.compliance())
-                .sum();
-        airConstant = system.trappedAir().orElse(0) * startPressure;
-        leakage = system.leaks().stream().mapToDouble(this::leakage).sum();
-
-        Heater heater = system.heater();
-        sources = heater.elements().stream()
-                .map(element -> new HeatSource(heater, element, layers))
-                .toArray(HeatSource[]::new);
-        simultaneous = heater.simultaneous();
-        cutOut = heater.cutOut().orElse(Double.POSITIVE_INFINITY);
-
+        StateVector.Slots slots = new StateVector.Slots();
+        heat = new HeatSources(slots, system.heater(), layers);
+        feed = new SupplyBoundary(slots, system.supply(), atmosphere);
         valves = system.reliefValves().stream()
-                .map(valve -> new Valve(valve, atmosphere, system.head(valve.height())))
+                .map(valve -> new Valve(slots, valve, atmosphere, system.head(valve.height())))
                 .toArray(Valve[]::new);
-        anySeatLeaks =
-                system.reliefValves().stream().anyMatch(valve -> valve.fault().leakage() > 0);
-        vessel = system.vessel()
+        vessels = system.vessel().stream()
                 .filter(described -> described.condition() == ExpansionVessel.Condition.SOUND)
                 .map(described ->
-                        new GasCushion(described, atmosphere, roomTemperature, system.head(described.height())))
-                .orElse(null);
+                        new GasCushion(slots, described, atmosphere, roomTemperature, system.head(described.height())))
+                .toArray(GasCushion[]::new);
+        tap = new Tap(slots, water, coldPressure);
+        anySeatLeaks = Arrays.stream(valves).anyMatch(Device::leaks);
+
+        List<Device<?>> all = new ArrayList<>();
+        heat.addTo(all);
+        all.add(feed);
+        all.addAll(List.of(valves));
+        all.addAll(List.of(vessels));
+        all.add(piping(slots, system));
+        all.add(new Leaks(
+                slots, system.leaks().stream().mapToDouble(this::leakage).sum(), atmosphere));
+        all.add(tap);
+        devices = all.toArray(Device<?>[]::new);
+        warming = all.stream().filter(Device::hasTemperature).toArray(Device<?>[]::new);
+        vector = new StateVector(slots, layers);
+    }
+
+    private Piping piping(StateVector.Slots slots, HotWaterSystem system) {
+        double volume = system.piping().stream().mapToDouble(PipeRun::volume).sum() + waterlogged(system);
+        double growth = system.piping().stream()
+                .mapToDouble(pipe -> pipe.volume() * pipe.compliance())
+                .sum();
+        return new Piping(slots, volume, growth, system.trappedAir().orElse(0) * startPressure, coldPressure);
     }
 
     private static int resolved(Tank tank) {
@@ -144,35 +149,55 @@ final class CompiledSystem {
                 .orElse(0.0);
     }
 
-    /** Whether water can leave a closed system through a seat or a hole. */
-    boolean leaks() {
-        return anySeatLeaks || leakage > 0 || feed.leaks();
-    }
-
-    /** Whether the temperature of the vessel's gas is part of the state. */
-    boolean hasGasState() {
-        return vessel != null && vessel.timeConstant > 0;
-    }
-
-    /** A burner or element. */
-    static final class HeatSource {
-        final double input;
-        final double output;
-        final int layer;
-        final double setPoint;
-        final double switchOn;
-        final boolean stuck;
-        final String name;
-
-        HeatSource(Heater heater, Element element, int layers) {
-            boolean lower = element == heater.elements().get(0);
-            input = element.input();
-            output = input * heater.recoveryEfficiency();
-            layer = Math.min(layers - 1, (int) (element.height() * layers));
-            setPoint = element.setPoint();
-            switchOn = element.switchesOn();
-            stuck = lower && heater.thermostatStuck();
-            name = heater.elements().size() == 1 ? "" : lower ? "lower element" : "upper element";
+    /** The modes a state starts with, before any pressure regime is chosen. */
+    Modes atStart(double[] y) {
+        Modes modes = Modes.resting(this);
+        for (Device<?> device : devices) {
+            modes = device.atStart(modes, y);
         }
+        return modes;
+    }
+
+    /** The modes to which a state moves the devices, by events that fall due at once. */
+    Modes moved(Modes before, double[] y) {
+        Modes modes = before;
+        for (Device<?> device : devices) {
+            modes = device.moved(modes, y);
+        }
+        return modes;
+    }
+
+    /** The modes that a state brings about without any event. */
+    Modes adapted(Modes before, double[] y) {
+        Modes modes = before;
+        for (Device<?> device : devices) {
+            modes = device.adapted(modes, y);
+        }
+        return modes;
+    }
+
+    /** Of the modes that an event asks for (at a time, s since the start of the run), those that the devices permit. */
+    Modes permitted(Modes before, Modes wanted, double time) {
+        Modes modes = wanted;
+        for (Device<?> device : devices) {
+            modes = device.permitted(before, modes, time);
+        }
+        return modes;
+    }
+
+    /** When (s since the start of the run) a device next needs a new segment. */
+    double nextChange(Modes modes, double time) {
+        double next = Double.POSITIVE_INFINITY;
+        for (Device<?> device : devices) {
+            next = Math.min(next, device.nextChange(modes, time));
+        }
+        return next;
+    }
+
+    /** Roughly how far (m3/Pa) the devices give to pressure, at their softest. */
+    double compliance() {
+        return Arrays.stream(devices)
+                .mapToDouble(device -> device.compliance(startPressure))
+                .sum();
     }
 }

@@ -6,7 +6,7 @@ package io.github.heatswell.simulation;
  *
  * <p>Step size follows the estimated error: the root mean square of the components' errors, each in units of its
  * tolerance. Components from a given index on are alike and count as one, so that their number cannot hide the error of
- * the others; those before them are running totals.
+ * the others.
  *
  * <p>Source: E. Hairer, S. P. Nørsett, G. Wanner, Solving Ordinary Differential Equations I, 2nd ed., Springer 1993,
  * sections II.4 (step size and starting step) and II.5 (coefficients).
@@ -87,7 +87,7 @@ final class DormandPrince {
     private final double shortest;
     private final double[] absolute;
     private final double[] relative;
-    private final int totals;
+    private final boolean[] totals;
     private final int alike;
     private final double[][] rates;
     private final double[] found;
@@ -103,14 +103,14 @@ final class DormandPrince {
      * @param shortest the shortest step (s)
      * @param absolute absolute tolerance of each component of the state, in its unit
      * @param relative relative tolerance of each component (-)
-     * @param totals the index from which, up to the next, they are running totals
+     * @param totals which components are running totals
      * @param alike the index from which the components are alike
      */
-    DormandPrince(double shortest, double[] absolute, double[] relative, int totals, int alike) {
+    DormandPrince(double shortest, double[] absolute, double[] relative, boolean[] totals, int alike) {
         this.shortest = shortest;
         this.absolute = absolute.clone();
         this.relative = relative.clone();
-        this.totals = totals;
+        this.totals = totals.clone();
         this.alike = alike;
         rates = new double[STAGES.length + 1][absolute.length];
         found = new double[absolute.length];
@@ -241,8 +241,7 @@ final class DormandPrince {
         double from = y[component];
         double to = after[component];
         double part = relative[component] * Math.max(Math.abs(from), Math.abs(to));
-        boolean total = component >= totals && component < alike;
-        return absolute[component] + (total ? Math.min(part, OF_INCREMENT * Math.abs(to - from)) : part);
+        return absolute[component] + (totals[component] ? Math.min(part, OF_INCREMENT * Math.abs(to - from)) : part);
     }
 
     private double tolerance(int component) {

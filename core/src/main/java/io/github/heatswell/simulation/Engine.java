@@ -5,8 +5,7 @@ import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.simulation.BalanceAudit.Inventory;
-import io.github.heatswell.simulation.Modes.Diaphragm;
-import io.github.heatswell.simulation.Modes.Pauses;
+import io.github.heatswell.simulation.Device.Segment;
 import io.github.heatswell.simulation.Recorder.SampleSink;
 import io.github.heatswell.simulation.Schedule.Conditions;
 import io.github.heatswell.system.Draw;
@@ -46,7 +45,6 @@ final class Engine {
     private final BalanceAudit ledger;
     private final Effort effort;
     private final Chatter chatter = new Chatter();
-    private final Pauses pauses;
     private final StiffApproach approach;
     private final double[] rates;
 
@@ -70,32 +68,33 @@ final class Engine {
         this.system = system;
         end = planned.end();
         plant = new CompiledSystem(system);
-        vector = new StateVector(plant);
-        balance = new Balance(plant, vector, plant.water);
-        watches = new EventDetectors(plant, vector, balance);
-        chooser = new RegimeSelector(plant, vector, balance);
+        vector = plant.vector;
+        balance = new Balance(plant, plant.water);
+        watches = new EventDetectors(plant, balance);
+        chooser = new RegimeSelector(plant, balance);
         schedule = new Schedule(system);
         effort = new Effort(plant, balance);
-        solver = new SegmentSolver(plant, vector, balance, effort, relativeTolerance);
-        pauses = new Pauses(plant.sources.length);
-        recorder = new Recorder(plant, vector, balance, planned.step(), sink);
-        Inventory inventory = new Inventory(plant, vector, plant.water);
+        solver = new SegmentSolver(plant, balance, effort, relativeTolerance);
+        recorder = new Recorder(plant, balance, planned.step(), sink);
+        Inventory inventory = new Inventory(plant, plant.water);
         approach = new StiffApproach(vector, balance, inventory);
         rates = new double[vector.length];
         state = startState();
-        modes = chooser.atStart(state);
+        modes = plant.atStart(state);
         reported = Modes.resting(plant);
-        ledger = new BalanceAudit(plant, vector, inventory);
+        ledger = new BalanceAudit(plant, inventory);
         nextDraw = schedule.nextDraw(-SHORTEST_SEGMENT);
     }
 
     private double[] startState() {
         double[] y = new double[vector.length];
         y[StateVector.PRESSURE] = plant.startPressure;
-        y[StateVector.GAS] = plant.vessel == null ? plant.roomTemperature : plant.vessel.temperature;
         y[StateVector.MAINS] = schedule.mains(0);
         y[StateVector.COLD] = schedule.cold(0);
         Arrays.fill(y, vector.lowest, vector.length, plant.startTemperature);
+        for (Device<?> device : plant.devices) {
+            device.start(y);
+        }
         return y;
     }
 
@@ -149,11 +148,8 @@ final class Engine {
         } else if (returns(modes.rule)) {
             phases.add(Interval.Phase.BYPASS_OPEN);
         }
-        if (modes.diaphragm == Diaphragm.FLOATING || modes.diaphragm == Diaphragm.BOTTOMED_OUT) {
-            phases.add(Interval.Phase.VESSEL_HOLDS_WATER);
-        }
-        if (modes.diaphragm == Diaphragm.BOTTOMED_OUT) {
-            phases.add(Interval.Phase.VESSEL_FULL);
+        for (Device<?> device : plant.devices) {
+            device.addPhases(modes, phases);
         }
         return phases;
     }
@@ -162,8 +158,7 @@ final class Engine {
     private Optional<EventDetector> advance() {
         recorder.begin(time, state, modes, draw != null);
         balance.evaluate(state, modes, rates);
-        List<EventDetector> now =
-                watches.during(modes, conditions, state, drawEndsWith, i -> pauses.isPausing(i, time));
+        List<EventDetector> now = watches.during(new Segment(modes, conditions, state, time, balance), drawEndsWith);
         if (!maySettle) {
             now.removeIf(EventDetector::settles);
         } else if (modes.rule == PressureRegime.FILLING && plant.feed.droop > 0) {
@@ -177,7 +172,7 @@ final class Engine {
                 return Optional.of(watch);
             }
         }
-        double until = Math.min(Math.min(end, conditions.until()), pauses.nextEnd(time));
+        double until = Math.min(Math.min(end, conditions.until()), plant.nextChange(modes, time));
         if (!maySettle) {
             until = Math.min(until, time + INTEGRATED_FOR * balance.response().settlingTime());
         }
@@ -275,11 +270,11 @@ final class Engine {
                 return true;
             }
         }
-        if (due.after() == EventDetector.TURN) {
+        if (due.after() == plant.feed.turn) {
             modes = due.after().apply(modes);
             return false;
         }
-        Modes after = pauses.keptBy(modes, due.after().apply(modes), time);
+        Modes after = plant.permitted(modes, due.after().apply(modes), time);
         if (modes.rule == PressureRegime.FREE && after.rule == PressureRegime.SETTLED) {
             modes = after;
             settledAt = time;
@@ -302,18 +297,18 @@ final class Engine {
         double pressure = state[StateVector.PRESSURE];
         modes = chooser.choose(candidate, conditions, state, maySettle);
         if (state[StateVector.PRESSURE] != pressure) {
-            ledger.adjust(state, modes, chooser.withDiaphragm(modes, state), pressure);
+            ledger.adjust(state, modes, plant.moved(modes, state), pressure);
         }
         reportSupply(before.rule, modes.rule);
         reportHeater();
     }
 
     private void reportHeater() {
-        for (int i = 0; i < plant.sources.length; i++) {
-            boolean on = modes.isOn(i, plant);
-            if (on != reported.isOn(i, plant)) {
+        for (int i = 0; i < plant.heat.count(); i++) {
+            boolean on = plant.heat.isOn(i, modes);
+            if (on != plant.heat.isOn(i, reported)) {
                 Event.Kind kind = on ? Event.Kind.HEATER_ON : Event.Kind.HEATER_OFF;
-                recorder.event(time, kind, plant.sources[i].name, state);
+                recorder.event(time, kind, plant.heat.get(i).name, state);
             }
         }
         reported = modes;

@@ -30,8 +30,8 @@ record EventDetector(
     /** The outlet of a reducing valve now follows the flow. */
     static final UnaryOperator<Modes> FOLLOW = modes -> modes.withRule(PressureRegime.FREE);
 
-    /** The flow from the mains turns round; nothing else changes. */
-    static final UnaryOperator<Modes> TURN = modes -> modes.withOutward(!modes.outward);
+    /** The pressure follows from the balance. */
+    static final UnaryOperator<Modes> FREED = modes -> modes.withRule(PressureRegime.FREE);
 
     /** A quantity that falls to zero at the event. */
     interface Distance {

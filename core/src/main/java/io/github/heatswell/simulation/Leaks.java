@@ -1,69 +1,47 @@
 package io.github.heatswell.simulation;
 
-/**
- * What the cold branch loses through a hole, and gains through the closed but leaking seat of its feed, by their
- * curves.
- *
- * <p>Working memory of one run, not thread-safe.
- */
-final class Leaks {
+import io.github.heatswell.simulation.Contributions.Outlet;
+import io.github.heatswell.simulation.Schedule.Conditions;
 
-    private final CompiledSystem plant;
-    private double seatFlow;
-    private double seatSlope;
-    private double leakFlow;
-    private double leakSlope;
+/** Holes in the cold branch. */
+final class Leaks extends Device<Boolean> {
 
-    Leaks(CompiledSystem plant) {
-        this.plant = plant;
-    }
+    private final double leakage;
+    private final double atmosphere;
 
     /**
-     * Evaluates the flows.
+     * The leaks of a house.
      *
-     * @param p pressure of the system (Pa, absolute)
-     * @param mains pressure of the mains (Pa, absolute)
-     * @param density of the cold water (kg/m3)
-     * @param supplyOpen whether the supply is open
+     * @param leakage volume flow of all at one pascal above the air (m3/s/Pa^0.5)
+     * @param atmosphere the pressure of the air (Pa, absolute)
      */
-    void prepare(double p, double mains, double density, boolean supplyOpen) {
-        seatFlow = 0;
-        seatSlope = 0;
-        if (plant.feed.leaks() && supplyOpen) {
-            seatFlow = density * plant.feed.throughSeat(p, mains);
-            seatSlope = density * plant.feed.seatSlope(p, mains);
+    Leaks(StateVector.Slots slots, double leakage, double atmosphere) {
+        super(slots);
+        this.leakage = leakage;
+        this.atmosphere = atmosphere;
+    }
+
+    @Override
+    Boolean resting() {
+        return true;
+    }
+
+    @Override
+    boolean leaks() {
+        return leakage > 0;
+    }
+
+    @Override
+    boolean contributes(Modes modes, Conditions now) {
+        return leakage > 0;
+    }
+
+    @Override
+    void contribute(double[] y, Modes modes, Contributions to) {
+        double excess = y[StateVector.PRESSURE] - atmosphere;
+        if (excess > 0) {
+            double flow = to.density(false) * leakage * Math.sqrt(excess);
+            to.pass(Outlet.HOLE, false, StateVector.LEAKED, flow, flow / (2 * excess));
         }
-        leakFlow = 0;
-        leakSlope = 0;
-        if (plant.leakage > 0 && p > plant.atmosphere) {
-            leakFlow = density * plant.leakage * Math.sqrt(p - plant.atmosphere);
-            leakSlope = leakFlow / (2 * (p - plant.atmosphere));
-        }
-    }
-
-    /** Takes the flows at a pressure this much (Pa) higher, along their slopes. */
-    void shift(double higher) {
-        leakFlow += higher * leakSlope;
-        seatFlow -= higher * seatSlope;
-    }
-
-    /** Mass flow (kg/s) out of the hole. */
-    double out() {
-        return leakFlow;
-    }
-
-    /** Slope (kg/s/Pa) with which {@link #out} grows with pressure. */
-    double outSlope() {
-        return leakSlope;
-    }
-
-    /** Mass flow (kg/s) in through the feed's seat; negative if water goes back. */
-    double in() {
-        return seatFlow;
-    }
-
-    /** Slope (kg/s/Pa) with which {@link #in} falls with pressure. */
-    double inSlope() {
-        return seatSlope;
     }
 }

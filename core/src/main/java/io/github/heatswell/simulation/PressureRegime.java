@@ -1,7 +1,7 @@
 package io.github.heatswell.simulation;
 
 import io.github.heatswell.result.Trace;
-import io.github.heatswell.simulation.Schedule.Conditions;
+import io.github.heatswell.simulation.Device.Segment;
 import java.util.List;
 
 /**
@@ -17,8 +17,8 @@ enum PressureRegime {
         }
 
         @Override
-        void addEnds(EventDetectors to, List<EventDetector> ends, Modes modes, Conditions now, double[] start) {
-            to.addEndOfHeld(ends, start);
+        void addEnds(List<EventDetector> to, Segment now, SupplyBoundary feed) {
+            feed.addEndOfHeld(to, now);
         }
 
         @Override
@@ -34,8 +34,8 @@ enum PressureRegime {
         }
 
         @Override
-        void addEnds(EventDetectors to, List<EventDetector> ends, Modes modes, Conditions now, double[] start) {
-            to.addEndOfReturning(ends);
+        void addEnds(List<EventDetector> to, Segment now, SupplyBoundary feed) {
+            feed.addEndOfReturning(to, now);
         }
 
         @Override
@@ -51,8 +51,13 @@ enum PressureRegime {
         }
 
         @Override
-        void addEnds(EventDetectors to, List<EventDetector> ends, Modes modes, Conditions now, double[] start) {
-            to.addEndOfFree(ends, modes, now);
+        void addEnds(List<EventDetector> to, Segment now, SupplyBoundary feed) {
+            Balance balance = now.balance();
+            boolean supplyOpen = now.conditions().supplyOpen();
+            if (now.modes().anyValveOpen() || balance.leaks()) {
+                to.add(EventDetector.ofFlows(
+                        EventDetector.SETTLE, y -> balance.response().distanceFromSettled(y, supplyOpen)));
+            }
         }
 
         @Override
@@ -68,8 +73,8 @@ enum PressureRegime {
         }
 
         @Override
-        void addEnds(EventDetectors to, List<EventDetector> ends, Modes modes, Conditions now, double[] start) {
-            to.addEndOfFilling(ends, start);
+        void addEnds(List<EventDetector> to, Segment now, SupplyBoundary feed) {
+            feed.addEndOfFilling(to, now);
         }
 
         @Override
@@ -89,8 +94,14 @@ enum PressureRegime {
         }
 
         @Override
-        void addEnds(EventDetectors to, List<EventDetector> ends, Modes modes, Conditions now, double[] start) {
-            to.addEndOfSettled(ends, modes);
+        void addEnds(List<EventDetector> to, Segment now, SupplyBoundary feed) {
+            Balance balance = now.balance();
+            if (now.modes().anyValveOpen()) {
+                to.add(EventDetector.ofFlows(EventDetector.FREED, y -> balance.reliefFlow() + FLOW_GAP));
+            }
+            to.add(EventDetector.ofFlows(
+                    EventDetector.FREED,
+                    y -> PressureResponse.SLOW - balance.response().settlingTime()));
         }
 
         @Override
@@ -99,11 +110,14 @@ enum PressureRegime {
         }
     };
 
+    /** Half the gap (kg/s) between the two thresholds of a flow: a drop every few hours. */
+    static final double FLOW_GAP = 1e-9;
+
     /** Solves the balance of a state for the rate of pressure and the flow of the supply. */
     abstract void solve(Balance balance, double[] y, Modes modes, double[] rates);
 
     /** Adds the detectors of what ends this regime by itself. */
-    abstract void addEnds(EventDetectors to, List<EventDetector> ends, Modes modes, Conditions now, double[] start);
+    abstract void addEnds(List<EventDetector> to, Segment now, SupplyBoundary feed);
 
     /**
      * What the trace calls it.

@@ -1,5 +1,7 @@
 package io.github.heatswell.simulation;
 
+import io.github.heatswell.simulation.Contributions.Outlet;
+
 /**
  * How the pressure responds to the flows last evaluated: how fast, how far it is from its equilibrium, and to what. All
  * distances are to first order. The choice of a {@link PressureRegime} rests on these.
@@ -11,19 +13,23 @@ final class PressureResponse {
     /** A settled pressure whose equilibrium takes longer than this (s) is integrated again. */
     static final double SLOW = 2 * FAST;
 
+    /** A pressure this close (Pa) to equilibrium with the flows counts as settled, */
+    private static final double SETTLED_WITHIN = 1;
+    /** provided it is also this close (-) relative to the valve's lift at equilibrium. */
+    private static final double SETTLED_WITHIN_LIFT = 0.05;
+    /** But not closer than this (Pa): again a drop an hour, and more than the solver's noise. */
+    private static final double SETTLED_ENOUGH = Valve.RESEAT_GAP;
+
     private final SupplyBoundary feed;
-    private final ReliefFlows relief;
-    private final Leaks leaks;
+    private final Contributions flows;
     private final ReducingValveOutlet outlet;
     private final Balance balance;
     private double slope;
     private double settlingSlope;
 
-    PressureResponse(
-            SupplyBoundary feed, ReliefFlows relief, Leaks leaks, ReducingValveOutlet outlet, Balance balance) {
+    PressureResponse(SupplyBoundary feed, Contributions flows, ReducingValveOutlet outlet, Balance balance) {
         this.feed = feed;
-        this.relief = relief;
-        this.leaks = leaks;
+        this.flows = flows;
         this.outlet = outlet;
         this.balance = balance;
     }
@@ -34,7 +40,7 @@ final class PressureResponse {
      * @param filling slope with which the flow of a feed that fills the system falls with pressure (kg/s/Pa), else 0
      */
     void prepare(double filling) {
-        slope = relief.slope() + relief.seatLeakageSlope() + leaks.outSlope() + leaks.inSlope();
+        slope = flows.slope();
         settlingSlope = slope + filling;
     }
 
@@ -71,7 +77,8 @@ final class PressureResponse {
      * the mains.
      */
     double distanceFromEquilibrium() {
-        double moves = leaks.inSlope() > 0 ? balance.mainsRate() * leaks.inSlope() / slope : 0;
+        double bySupply = flows.slope(Outlet.SUPPLY);
+        double moves = bySupply > 0 ? balance.mainsRate() * bySupply / slope : 0;
         return (moves - balance.pressureRate()) * settlingTime();
     }
 
@@ -80,8 +87,9 @@ final class PressureResponse {
      * if the water shrinks, so that they will close; infinite without such valves or seats.
      */
     double equilibriumLift() {
-        double steep = relief.slope() > 0 ? relief.slope() : relief.seatLeakageSlope();
-        double flow = relief.slope() > 0 ? balance.reliefFlow() : balance.seatLeakage();
+        boolean open = flows.slope(Outlet.VALVE) > 0;
+        double steep = flows.slope(open ? Outlet.VALVE : Outlet.SEAT);
+        double flow = open ? balance.reliefFlow() : balance.seatLeakage();
         return steep > 0 ? flow / steep - distanceFromEquilibrium() : Double.POSITIVE_INFINITY;
     }
 
@@ -95,12 +103,33 @@ final class PressureResponse {
         return outlet.droop(balance.supplyFlow());
     }
 
+    /** How far (Pa) the pressure still is from counting as settled; a constant if there is nothing to settle at. */
+    double distanceFromSettled(double[] y, boolean supplyOpen) {
+        double distance = distanceFromEquilibrium();
+        double lift = equilibriumLift();
+        double aboveFeed = supplyOpen ? y[StateVector.PRESSURE] - distance - feed.standing(y[StateVector.MAINS]) : lift;
+        // the solver's noise may keep the pressure above an equilibrium this little below the feed, which then never
+        // opens
+        if (!(lift > 0 && aboveFeed > -SETTLED_ENOUGH && settlingTime() < FAST)) {
+            return SETTLED_WITHIN;
+        }
+        double nearer = SETTLED_WITHIN_LIFT * Math.min(lift, aboveFeed);
+        return Math.abs(distance) - Math.min(SETTLED_WITHIN, Math.max(SETTLED_ENOUGH, nearer));
+    }
+
+    /** Distance (Pa) of the pressure from the feed's, while filling up or falling to it. */
+    double distanceFromFilled(double[] y) {
+        double p = y[StateVector.PRESSURE];
+        double mains = y[StateVector.MAINS];
+        if (feed.droop > 0 && !feed.returns(p, mains)) {
+            boolean slow = settlingTime() >= FAST;
+            return slow ? SETTLED_WITHIN : Math.abs(distanceFromFollowing(y)) - SETTLED_WITHIN;
+        }
+        return Math.abs(p - feed.target(p, mains)) - SETTLED_WITHIN;
+    }
+
     /** Name of the part that responds most steeply to pressure. */
     String steepest() {
-        double valves = relief.slope() + relief.seatLeakageSlope();
-        if (leaks.inSlope() >= Math.max(valves, leaks.outSlope()) && leaks.inSlope() > 0) {
-            return "the seat leakage of the supply";
-        }
-        return valves >= leaks.outSlope() ? "a relief valve" : "a leak";
+        return flows.steepest();
     }
 }

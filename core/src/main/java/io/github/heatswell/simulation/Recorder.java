@@ -23,7 +23,6 @@ final class Recorder {
     private final CompiledSystem plant;
     private final StateVector vector;
     private final Balance balance;
-    private final ColdBranch branch;
     private final double interval;
     private final double specificVolume;
     private final SampleSink sink;
@@ -47,11 +46,10 @@ final class Recorder {
     private double power;
     private Trace.Regime regime;
 
-    Recorder(CompiledSystem plant, StateVector vector, Balance balance, double interval, SampleSink sink) {
+    Recorder(CompiledSystem plant, Balance balance, double interval, SampleSink sink) {
         this.plant = plant;
-        this.vector = vector;
+        vector = plant.vector;
         this.balance = balance;
-        branch = new ColdBranch(plant);
         this.interval = interval;
         this.sink = sink;
         specificVolume = 1 / plant.coldDensity;
@@ -96,7 +94,7 @@ final class Recorder {
         segmentStart = time;
         modes = now;
         drawing = draw;
-        power = power();
+        power = plant.heat.input(modes);
         regime = regime(y);
         look(time, y);
     }
@@ -160,15 +158,20 @@ final class Recorder {
         put(step, count, Channel.WATER_BOTTOM, vector.lowest, vector.lowest, 1);
         put(step, count, Channel.PRESSURE_ABSOLUTE, StateVector.PRESSURE, StateVector.PRESSURE, 1);
         put(step, count, Channel.MAINS_ABSOLUTE, StateVector.MAINS, StateVector.MAINS, 1);
-        putTotal(step, count, Channel.RELIEVED_TOTAL, StateVector.RELIEVED, vector.lowest - 1);
+        int valves = plant.valves.length;
+        int first = valves == 0 ? 0 : plant.valves[0].relieved;
+        putTotal(step, count, Channel.RELIEVED_TOTAL, first, first + valves - 1);
         putTotal(step, count, Channel.INFLOW_TOTAL, StateVector.LET_IN, StateVector.LET_IN);
         putTotal(step, count, Channel.DRAWN_TOTAL, StateVector.DRAWN, StateVector.DRAWN);
         putTotal(step, count, Channel.RETURNED_TOTAL, StateVector.RETURNED, StateVector.RETURNED);
         Arrays.fill(channel(Channel.HEATER_POWER), 0, count, power);
         putFlows(step, count);
-        step.fill(StateVector.GAS, StateVector.GAS, 1, parts, count, gas);
         double[] pressure = channel(Channel.PRESSURE_ABSOLUTE);
-        branch.vesselWater(pressure, gas, modes.diaphragm, count, channel(Channel.VESSEL_WATER));
+        Arrays.fill(channel(Channel.VESSEL_WATER), 0, count, 0);
+        for (GasCushion vessel : plant.vessels) {
+            step.fill(vessel.gas, vessel.gas, 1, parts, count, gas);
+            vessel.addWater(modes.of(vessel), pressure, gas, count, channel(Channel.VESSEL_WATER));
+        }
         double[] reading = channel(Channel.GAUGE_READING);
         double zero = plant.atmosphere + plant.gaugeOffset;
         for (int i = 0; i < count; i++) {
@@ -221,14 +224,6 @@ final class Recorder {
         return channels[channel.ordinal()];
     }
 
-    private double power() {
-        double sum = 0;
-        for (int i = 0; i < plant.sources.length; i++) {
-            sum += modes.isOn(i, plant) ? plant.sources[i].input : 0;
-        }
-        return sum;
-    }
-
     private Trace.Regime regime(double[] y) {
         boolean down = plant.feed.returns(y[StateVector.PRESSURE], y[StateVector.MAINS]);
         return modes.rule.reported(plant.feed, down, modes.anyValveOpen());
@@ -238,23 +233,29 @@ final class Recorder {
         highestPressure.see(y[StateVector.PRESSURE], time);
         lowestPressure.see(y[StateVector.PRESSURE], time);
         highestTemperature.see(y[vector.highest], time);
-        mostVesselWater.see(branch.vesselWater(y[StateVector.PRESSURE], y[StateVector.GAS], modes.diaphragm), time);
+        double held = 0;
+        for (GasCushion vessel : plant.vessels) {
+            held += vessel.volume(y, modes);
+        }
+        mostVesselWater.see(held, time);
     }
 
     /** Finds turning points inside a step. */
     private void seeTurningPoints(DenseOutput step) {
         see(step, time -> step.rate(StateVector.PRESSURE, time));
         see(step, time -> step.rate(vector.highest, time));
-        if (plant.hasGasState()) {
-            see(step, time -> vesselRate(step, time));
+        for (GasCushion vessel : plant.vessels) {
+            if (vessel.hasTemperature()) {
+                see(step, time -> vesselRate(vessel, step, time));
+            }
         }
     }
 
     /** Rate (Pa/s) of the pressure relative to the gas's own, which governs how fast the vessel fills. */
-    private double vesselRate(DenseOutput step, double time) {
+    private double vesselRate(GasCushion vessel, DenseOutput step, double time) {
         step.at(time, inside);
-        double gas = plant.vessel.gasPressure(inside[StateVector.PRESSURE]) / inside[StateVector.GAS];
-        return step.rate(StateVector.PRESSURE, time) - gas * step.rate(StateVector.GAS, time);
+        double perKelvin = vessel.gasPressure(inside[StateVector.PRESSURE]) / inside[vessel.gas];
+        return step.rate(StateVector.PRESSURE, time) - perKelvin * step.rate(vessel.gas, time);
     }
 
     private void see(DenseOutput step, DenseOutput.Rate rate) {

@@ -3,7 +3,7 @@ package io.github.heatswell.simulation;
 import io.github.heatswell.simulation.Schedule.Conditions;
 
 /**
- * Selects the modes that follow from a state: the pressure rule, the mixed layers, the calling thermostats. Used
+ * Selects the modes that follow from a state: the pressure rule, the mixed layers, and what the devices adapt. Used
  * between segments.
  */
 final class RegimeSelector {
@@ -50,35 +50,11 @@ final class RegimeSelector {
     private final double[] rates;
     private boolean settling;
 
-    RegimeSelector(CompiledSystem plant, StateVector vector, Balance balance) {
+    RegimeSelector(CompiledSystem plant, Balance balance) {
         this.plant = plant;
-        this.vector = vector;
+        vector = plant.vector;
         this.balance = balance;
         rates = new double[vector.length];
-    }
-
-    /** The modes a state starts with, before any rule is chosen. */
-    Modes atStart(double[] y) {
-        Modes modes = withDiaphragm(Modes.resting(plant), y);
-        for (int i = 0; i < plant.valves.length; i++) {
-            if (plant.valves[i].stuckOpen) {
-                modes = modes.withLift(i, Valve.Lift.PRESSURE);
-            }
-        }
-        for (int i = 0; i < plant.sources.length; i++) {
-            CompiledSystem.HeatSource source = plant.sources[i];
-            if (source.stuck || y[vector.lowest + source.layer] <= source.switchOn) {
-                modes = modes.withCall(i, true);
-            }
-        }
-        return modes;
-    }
-
-    /** The modes with the diaphragm where the pressure of a state moves it. */
-    Modes withDiaphragm(Modes modes, double[] y) {
-        return plant.vessel == null
-                ? modes
-                : modes.withDiaphragm(plant.vessel.moved(modes.diaphragm, y[StateVector.PRESSURE], y[StateVector.GAS]));
     }
 
     /**
@@ -92,7 +68,7 @@ final class RegimeSelector {
      */
     Modes choose(Modes candidate, Conditions conditions, double[] y, boolean maySettle) {
         settling = maySettle;
-        Modes modes = withRule(withSeats(candidate, y[StateVector.PRESSURE]), conditions, y);
+        Modes modes = withRule(plant.adapted(candidate, y), conditions, y);
         // the layers' tendency depends on the flows and hence on the rule; the rule depends only slightly on the layers
         return directed(plant.layers > 1 ? withRule(withZones(modes, y), conditions, y) : modes, y);
     }
@@ -101,26 +77,11 @@ final class RegimeSelector {
     private Modes directed(Modes modes, double[] y) {
         if (plant.feed.open || plant.feed.leaks()) {
             balance.evaluate(y, modes, rates);
-            return modes.withOutward(balance.fromMains() <= 0);
+            return modes.with(plant.feed, balance.fromMains() <= 0);
         }
         boolean down = modes.rule == PressureRegime.FILLING
                 && plant.feed.returns(y[StateVector.PRESSURE], y[StateVector.MAINS]);
-        return modes.withOutward(down || modes.rule == PressureRegime.RETURNING);
-    }
-
-    /** A closed valve leaks above a pressure and is tight below it. */
-    private Modes withSeats(Modes candidate, double pressure) {
-        if (!plant.anySeatLeaks) {
-            return candidate;
-        }
-        Modes modes = candidate;
-        for (int i = 0; i < plant.valves.length; i++) {
-            Valve.Lift onSeat = plant.valves[i].onSeat(pressure);
-            if (!modes.lift(i).isOpen() && modes.lift(i) != onSeat) {
-                modes = modes.withLift(i, onSeat);
-            }
-        }
-        return modes;
+        return modes.with(plant.feed, down || modes.rule == PressureRegime.RETURNING);
     }
 
     private Modes withRule(Modes modes, Conditions conditions, double[] y) {

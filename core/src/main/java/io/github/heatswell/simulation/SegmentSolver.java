@@ -51,7 +51,8 @@ final class SegmentSolver {
     private double time;
     private boolean tooMuch;
 
-    SegmentSolver(CompiledSystem plant, StateVector vector, Balance balance, Effort effort, double relativeTolerance) {
+    SegmentSolver(CompiledSystem plant, Balance balance, Effort effort, double relativeTolerance) {
+        StateVector vector = plant.vector;
         this.plant = plant;
         this.balance = balance;
         this.effort = effort;
@@ -60,18 +61,20 @@ final class SegmentSolver {
         double[] absolute = new double[vector.length];
         double[] relative = new double[vector.length];
         Arrays.fill(absolute, MASS_TOLERANCE);
-        Arrays.fill(relative, relativeTolerance);
+        boolean[] totals = vector.totals();
+        for (int i = 0; i < vector.length; i++) {
+            relative[i] = totals[i] ? OF_TOTALS * relativeTolerance : relativeTolerance;
+        }
         relative[StateVector.PRESSURE] = 0;
-        Arrays.fill(relative, StateVector.LET_IN, vector.lowest, OF_TOTALS * relativeTolerance);
         // a relative error of temperature counts against 300 K, of which a heat-up is a sixth
         Arrays.fill(relative, vector.lowest, vector.length, 0.1 * relativeTolerance);
         absolute[StateVector.PRESSURE] = pressureTolerance(plant);
         Arrays.fill(absolute, vector.lowest, vector.length, TEMPERATURE_TOLERANCE);
-        absolute[StateVector.GAS] = TEMPERATURE_TOLERANCE;
+        vector.setTemperatures(absolute, TEMPERATURE_TOLERANCE);
         absolute[StateVector.DELIVERED] = ENERGY_TOLERANCE;
         absolute[StateVector.HEAT_LOST] = ENERGY_TOLERANCE;
         absolute[StateVector.CARRIED] = ENERGY_TOLERANCE;
-        stepper = new DormandPrince(SHORTEST_STEP, absolute, relative, StateVector.LET_IN, vector.lowest);
+        stepper = new DormandPrince(SHORTEST_STEP, absolute, relative, totals, vector.lowest);
     }
 
     /**
@@ -80,18 +83,12 @@ final class SegmentSolver {
      * relative tolerance's part of what a small heat-up moves.
      */
     private double pressureTolerance(CompiledSystem plant) {
-        double vessel = plant.vessel == null ? 0 : plant.vessel.volume / plant.startPressure;
-        double air = plant.airConstant / (plant.startPressure * plant.startPressure);
-        double give = plant.tankVolume * (5e-10 + plant.shellCompliance) + plant.pipeGrowth + vessel + air;
+        double give = plant.tankVolume * (5e-10 + plant.shellCompliance) + plant.compliance();
         return relativeTolerance * Math.min(plant.startPressure, moved(plant) / give);
     }
 
     private static double moved(CompiledSystem plant) {
-        double part = HEAT_UP;
-        for (CompiledSystem.HeatSource source : plant.sources) {
-            part = Math.min(part, HEAT_UP_PER_KELVIN * (source.setPoint - source.switchOn));
-        }
-        return part * plant.tankVolume;
+        return Math.min(HEAT_UP, HEAT_UP_PER_KELVIN * plant.heat.smallestDifferential()) * plant.tankVolume;
     }
 
     /**
@@ -127,7 +124,7 @@ final class SegmentSolver {
     Outcome advance(double[] start, Modes modes, List<EventDetector> watches, double length, StepReader reader) {
         double begins = time;
         first.begin(modes, watches);
-        boolean heating = modes.isHeating(plant);
+        boolean heating = plant.heat.anyOn(modes);
         double drawn = balance.drawn();
         boolean drawing = drawn > 0;
         FirstStep guess = firstSteps[FirstStep.kind(modes, heating, drawing)];

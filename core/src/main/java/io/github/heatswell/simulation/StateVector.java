@@ -1,38 +1,40 @@
 package io.github.heatswell.simulation;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
 /**
- * Layout of the solver's state array: pressure, gas temperature, what follows a timetable, the accumulated amounts
- * (integrated with the same error control as the rest), and last the temperatures of the layers.
+ * Layout of the solver's state array: pressure, what follows a timetable, the accumulated amounts (integrated with the
+ * same error control as the rest), the slots that devices own, and last the temperatures of the layers.
  */
 final class StateVector {
 
     /** Pressure (Pa, absolute) at the height of the tank's drain cock. */
     static final int PRESSURE = 0;
-    /** Vessel gas temperature (K); constant for isothermal gas. */
-    static final int GAS = 1;
     /** Mains pressure (Pa, absolute), which follows its timetable. */
-    static final int MAINS = 2;
+    static final int MAINS = 1;
     /** Cold water temperature (K), which follows the seasons. */
-    static final int COLD = 3;
+    static final int COLD = 2;
     /** Mass let in from the supply since the start (kg). */
-    static final int LET_IN = 4;
+    static final int LET_IN = 3;
     /** Mass returned to the mains since the start (kg). */
-    static final int RETURNED = 5;
+    static final int RETURNED = 4;
     /** Mass drawn from the tank since the start (kg). */
-    static final int DRAWN = 6;
+    static final int DRAWN = 5;
     /** Mass lost by leaks since the start (kg). */
-    static final int LEAKED = 7;
+    static final int LEAKED = 6;
     /** Heat delivered to the taps, above cold water, since the start (J). */
-    static final int DELIVERED = 8;
+    static final int DELIVERED = 7;
     /** Standing loss since the start (J). */
-    static final int HEAT_LOST = 9;
+    static final int HEAT_LOST = 8;
     /**
      * Energy carried into the tank water by flows, relative to the cold water of the start, minus the work done on its
      * shell, since the start (J).
      */
-    static final int CARRIED = 10;
-    /** Mass discharged by the first relief valve since the start (kg); the others follow. */
-    static final int RELIEVED = 11;
+    static final int CARRIED = 9;
+    /** The first slot that a device may own; they end before {@link #lowest}. */
+    static final int OWN = 10;
 
     /** The temperature of the lowest layer (K); the others follow upwards. */
     final int lowest;
@@ -41,10 +43,66 @@ final class StateVector {
     /** The length of the array. */
     final int length;
 
-    StateVector(CompiledSystem plant) {
-        lowest = RELIEVED + plant.valves.length;
-        highest = lowest + plant.layers - 1;
+    private final int[] discharges;
+    private final int[] temperatures;
+
+    StateVector(Slots slots, int layers) {
+        lowest = OWN + slots.discharges.size() + slots.temperatures.size();
+        highest = lowest + layers - 1;
         length = highest + 1;
+        discharges = slots.discharges.stream().mapToInt(Integer::intValue).toArray();
+        temperatures = slots.temperatures.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    /** Hands out the slots of a system's devices, in the order of their construction. */
+    static final class Slots {
+
+        private final List<Integer> discharges = new ArrayList<>();
+        private final List<Integer> temperatures = new ArrayList<>();
+        private int devices;
+
+        /** The place of a device among the {@link Modes}. */
+        int device() {
+            return devices++;
+        }
+
+        /** A slot for the mass that a device has discharged since the start (kg). */
+        int discharge() {
+            return taken(discharges);
+        }
+
+        /** A slot for a temperature of a device's own (K). */
+        int temperature() {
+            return taken(temperatures);
+        }
+
+        private int taken(List<Integer> of) {
+            int slot = OWN + discharges.size() + temperatures.size();
+            of.add(slot);
+            return slot;
+        }
+    }
+
+    /** Which components are running totals. */
+    boolean[] totals() {
+        boolean[] totals = new boolean[length];
+        Arrays.fill(totals, LET_IN, OWN, true);
+        for (int slot : discharges) {
+            totals[slot] = true;
+        }
+        return totals;
+    }
+
+    /** Sets a value for each temperature of a device. */
+    void setTemperatures(double[] into, double value) {
+        for (int slot : temperatures) {
+            into[slot] = value;
+        }
+    }
+
+    /** Temperature (K) of the highest layer of a state, which stands last. */
+    static double top(double[] y) {
+        return y[y.length - 1];
     }
 
     /** Mean temperature (K) of the tank's layers, which have equal volumes. */
@@ -56,12 +114,19 @@ final class StateVector {
         return sum / (highest - lowest + 1);
     }
 
-    /** Mass (kg) all relief valves have discharged. */
+    /** Mass (kg) that devices have discharged, drawn water and leaks apart. */
     double relieved(double[] y) {
         double sum = 0;
-        for (int i = RELIEVED; i < lowest; i++) {
-            sum += y[i];
+        for (int slot : discharges) {
+            sum += y[slot];
         }
         return sum;
+    }
+
+    /** Adds a time (s) at given rates to everything that devices have discharged. */
+    void discharge(double[] y, double seconds, double[] rates) {
+        for (int slot : discharges) {
+            y[slot] += seconds * rates[slot];
+        }
     }
 }

@@ -94,8 +94,6 @@ final class StiffApproach {
         y[StateVector.DRAWN] += seconds * rates[StateVector.DRAWN];
         y[StateVector.DELIVERED] += seconds * rates[StateVector.DELIVERED];
         y[StateVector.LEAKED] += seconds * rates[StateVector.LEAKED];
-        for (int i = StateVector.RELIEVED; i < vector.lowest; i++) {
-            y[i] += seconds * rates[i];
-        }
+        vector.discharge(y, seconds, rates);
     }
 }

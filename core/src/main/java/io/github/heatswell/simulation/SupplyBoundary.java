@@ -1,12 +1,22 @@
 package io.github.heatswell.simulation;
 
+import io.github.heatswell.simulation.Contributions.Outlet;
+import io.github.heatswell.simulation.Schedule.Conditions;
 import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.Supply;
+import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
- * The cold feed as a boundary condition in absolute pressures: static pressure, flow resistance, and return flow.
+ * The cold feed as a boundary condition in absolute pressures: static pressure, flow resistance, and return flow. Its
+ * mode says whether what passes through it, its seat included, goes back to the mains.
  */
-final class SupplyBoundary {
+final class SupplyBoundary extends Device<Boolean> {
+
+    /** Half the gap (Pa) between the two thresholds of a check valve. */
+    private static final double PRESSURE_GAP = 1e-4;
+    /** Half the gap (kg/s) between the two thresholds of a flow that only turns round: rounding. */
+    private static final double NO_FLOW = 1e-13;
 
     /**
      * Flow resistance (Pa s/m3) of the service line: 0.3 bar at 20 L/min. It matters only in the seconds in which a
@@ -35,9 +45,13 @@ final class SupplyBoundary {
     /** The same, but never 0: flow resistance while filling. */
     final double resistance;
 
+    /** The flow from the mains turns round; nothing else changes. */
+    final UnaryOperator<Modes> turn = modes -> modes.changed(this, outward -> !outward);
+
     private final double seatLeakage;
 
-    SupplyBoundary(Supply supply, double atmosphere) {
+    SupplyBoundary(StateVector.Slots slots, Supply supply, double atmosphere) {
+        super(slots);
         open = supply.arrangement() == Supply.Arrangement.DIRECT;
         ReducingValve reducing = supply.reducingValve().orElse(null);
         bypass = reducing != null && reducing.bypassOpens().isPresent();
@@ -48,6 +62,99 @@ final class SupplyBoundary {
         droop = reducing == null ? 0 : (reducing.lockUpRise() + reducing.droop()) / reducing.ratedFlow();
         resistance = droop > 0 ? droop : SERVICE_LINE;
         seatLeakage = supply.seatLeakage() / Math.sqrt(1e5);
+    }
+
+    @Override
+    Boolean resting() {
+        return false;
+    }
+
+    @Override
+    boolean contributes(Modes modes, Conditions now) {
+        return leaks() && now.supplyOpen();
+    }
+
+    @Override
+    void contribute(double[] y, Modes modes, Contributions to) {
+        double p = y[StateVector.PRESSURE];
+        double mains = y[StateVector.MAINS];
+        double density = to.density(false);
+        to.pass(Outlet.SUPPLY, false, -1, -density * throughSeat(p, mains), density * seatSlope(p, mains));
+    }
+
+    /** Adds what ends the pressure regime, what turns the flow round, and what opens the closed supply. */
+    @Override
+    void addDetectors(List<EventDetector> to, Segment now) {
+        PressureRegime rule = now.modes().rule;
+        rule.addEnds(to, now, this);
+        boolean connected = now.conditions().supplyOpen();
+        if (open || leaks() && connected) {
+            double side = now.modes().of(this) ? -1 : 1;
+            Balance balance = now.balance();
+            to.add(EventDetector.ofFlows(turn, y -> side * balance.fromMains() + NO_FLOW));
+        }
+        boolean shut = rule == PressureRegime.FREE || rule == PressureRegime.SETTLED;
+        if (shut && connected) {
+            to.add(EventDetector.silent(EventDetector.FREED, y -> aboveFeed(y) + PRESSURE_GAP));
+            if (bypass) {
+                to.add(EventDetector.silent(EventDetector.FREED, y -> PRESSURE_GAP - aboveBypass(y)));
+            }
+        }
+    }
+
+    private double aboveFeed(double[] y) {
+        return y[StateVector.PRESSURE] - standing(y[StateVector.MAINS]);
+    }
+
+    private double aboveBypass(double[] y) {
+        return y[StateVector.PRESSURE] - y[StateVector.MAINS] - bypassOpens;
+    }
+
+    /** The feed closes where it would have to take water back. */
+    void addEndOfHeld(List<EventDetector> to, Segment now) {
+        Balance balance = now.balance();
+        if (!open) {
+            to.add(EventDetector.ofFlows(EventDetector.FREED, y -> balance.supplyFlow() + PressureRegime.FLOW_GAP));
+        }
+        if (lockUp < Double.POSITIVE_INFINITY) {
+            addReducingValve(to, now);
+        }
+    }
+
+    /** The bypass closes where the mains would have to give water. */
+    void addEndOfReturning(List<EventDetector> to, Segment now) {
+        Balance balance = now.balance();
+        to.add(EventDetector.ofFlows(EventDetector.FREED, y -> PressureRegime.FLOW_GAP - balance.supplyFlow()));
+    }
+
+    /** The pressure has come to the feed's, or passed it. */
+    void addEndOfFilling(List<EventDetector> to, Segment now) {
+        boolean down = returns(now.start()[StateVector.PRESSURE], now.start()[StateVector.MAINS]);
+        to.add(EventDetector.ofFlows(
+                droop > 0 && !down ? EventDetector.FOLLOW : EventDetector.FREED,
+                now.balance().response()::distanceFromFilled));
+        if (!open && aboveFeed(now.start()) < PRESSURE_GAP) {
+            to.add(EventDetector.silent(EventDetector.FREED, y -> PRESSURE_GAP - aboveFeed(y)));
+        } else if (down) {
+            to.add(EventDetector.silent(EventDetector.FREED, y -> aboveBypass(y) + PRESSURE_GAP));
+        }
+    }
+
+    /**
+     * A reducing valve stops regulating when the mains pressure falls below its outlet pressure, and resumes above it.
+     * Its outlet starts to follow the flow above a small droop, and stops well below it.
+     */
+    private void addReducingValve(List<EventDetector> to, Segment now) {
+        PressureResponse response = now.balance().response();
+        double side = followsMains(now.start()[StateVector.MAINS]) ? 1 : -1;
+        to.add(EventDetector.silent(EventDetector.FREED, y -> side * (lockUp - y[StateVector.MAINS]) + PRESSURE_GAP));
+        if (response.droops(now.start())) {
+            to.add(EventDetector.silent(
+                    EventDetector.FREED, y -> -aboveFeed(y) - ReducingValveOutlet.LITTLE_DROOP / 2));
+        } else if (droop > 0) {
+            to.add(EventDetector.ofFlows(
+                    EventDetector.FREED, y -> 1.01 * ReducingValveOutlet.LITTLE_DROOP - response.droopOfFlow()));
+        }
     }
 
     /** Static pressure of the feed (Pa, absolute) at a mains pressure (Pa, absolute). */
@@ -116,6 +223,7 @@ final class SupplyBoundary {
     }
 
     /** Whether the closed seat leaks. */
+    @Override
     boolean leaks() {
         return seatLeakage > 0;
     }

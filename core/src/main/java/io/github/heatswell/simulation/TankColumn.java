@@ -140,20 +140,8 @@ final class TankColumn {
         }
         for (int z = 0; z < zones; z++) {
             zone[z].share = (double) zone[z].count / plant.layers;
-            zone[z].power = heating(zone[z].first, zone[z].end());
+            zone[z].power = plant.heat.output(modes, zone[z].first, zone[z].end());
         }
-    }
-
-    /** Heat (W) from burners and elements into a range of layers, end exclusive. */
-    private double heating(int first, int end) {
-        double sum = 0;
-        for (int i = 0; i < plant.sources.length; i++) {
-            CompiledSystem.HeatSource source = plant.sources[i];
-            if (source.layer >= first && source.layer < end && modes.isOn(i, plant)) {
-                sum += source.output;
-            }
-        }
-        return sum;
     }
 
     /**
@@ -381,9 +369,9 @@ final class TankColumn {
         int z = zoneOf(layer);
         Zone here = zone[z];
         int split = layer + 1;
-        double lower = heating(here.first, split)
+        double lower = plant.heat.output(modes, here.first, split)
                 + Math.max(flow[z].at(pressureRate, topRelief), 0) * (enthalpyBelow(z) - here.enthalpy());
-        double upper = heating(split, here.end());
+        double upper = plant.heat.output(modes, split, here.end());
         if (z > 0) {
             lower += plant.conductance * (zone[z - 1].temperature - here.temperature);
         }

@@ -1,10 +1,16 @@
 package io.github.heatswell.simulation;
 
+import io.github.heatswell.simulation.Contributions.Outlet;
+import io.github.heatswell.simulation.Schedule.Conditions;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.water.LiquidWater;
 
-/** The open tap, and its share of hot water. Working memory of one run, not thread-safe. */
-final class Tap {
+/**
+ * The open tap, and its share of hot water. The timetable alone opens and shuts it, so it has one mode.
+ *
+ * <p>Working memory of one run, not thread-safe.
+ */
+final class Tap extends Device<Boolean> {
 
     private final LiquidWater water;
     private final double pressure;
@@ -18,17 +24,35 @@ final class Tap {
      * @param water the properties of water
      * @param pressure the pressure (Pa, absolute) at which the density of mixed water is taken
      */
-    Tap(LiquidWater water, double pressure) {
+    Tap(StateVector.Slots slots, LiquidWater water, double pressure) {
+        super(slots);
         this.water = water;
         this.pressure = pressure;
     }
 
-    /** Opens for a draw, or shuts for null. */
-    void serve(Draw running) {
-        draw = running;
+    @Override
+    Boolean resting() {
+        return true;
+    }
+
+    /** Opens for the running draw, or shuts if there is none. */
+    @Override
+    void under(Conditions now) {
+        draw = now.draw();
         if (draw != null && draw.mixedTemperature().isPresent()) {
             water.evaluate(draw.mixedTemperature().getAsDouble(), pressure, mixed);
         }
+    }
+
+    @Override
+    boolean contributes(Modes modes, Conditions now) {
+        return now.draw() != null;
+    }
+
+    @Override
+    void contribute(double[] y, Modes modes, Contributions to) {
+        double flow = hotFlow(y[StateVector.COLD], to.topTemperature(), to.density(true));
+        to.pass(Outlet.TAP, true, StateVector.DRAWN, flow, 0);
     }
 
     /** Flow (m3/s) of the tap, 0 if it is shut. */

@@ -1,10 +1,25 @@
 package io.github.heatswell.simulation;
 
+import io.github.heatswell.result.Event;
+import io.github.heatswell.simulation.Contributions.Outlet;
+import io.github.heatswell.simulation.Schedule.Conditions;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
+import java.util.List;
+import java.util.function.UnaryOperator;
 
 /** A relief valve in pressures (Pa, absolute) at the height of the drain cock. */
-final class Valve {
+final class Valve extends Device<Valve.Lift> {
+
+    /** Half the gap (Pa) between the two thresholds of a seat that leaks. */
+    private static final double PRESSURE_GAP = 1e-4;
+    /**
+     * A modulating valve this close (Pa) to its reseat pressure passes a drop an hour and counts as closed; otherwise
+     * it would approach the reseat pressure forever.
+     */
+    static final double RESEAT_GAP = 1e-2;
+    /** This close (Pa) to air pressure an opening takes in air instead of discharging water. */
+    static final double AT_ATMOSPHERE = 10;
 
     /** What lifts an open valve. */
     enum Lift {
@@ -31,6 +46,7 @@ final class Valve {
 
     final double reseatsAt;
     final boolean onTank;
+    private final boolean higher;
     final boolean stuckOpen;
     final boolean blocked;
 
@@ -44,11 +60,17 @@ final class Valve {
     /** Pressure (Pa, absolute) from which the closed seat leaks. */
     final double leaksFrom;
 
+    /** The slot of what it has discharged (kg). */
+    final int relieved;
+
     private final double leakage;
 
-    Valve(ReliefValve described, double air, double offset) {
+    Valve(StateVector.Slots slots, ReliefValve described, double air, double offset) {
+        super(slots);
+        relieved = slots.discharge();
         name = described.name();
         atmosphere = air + offset;
+        higher = offset > 0;
         setPressure = described.setPressure().absolute(air) + offset;
         reseatPressure = described.reseatPressure().absolute(air) + offset;
         fullLiftPressure = described.fullLiftPressure().absolute(air) + offset;
@@ -63,6 +85,122 @@ final class Valve {
         leakage = described.fault().leakage();
         leaksFrom =
                 described.fault().leaksFrom().map(p -> p.absolute(air) + offset).orElse(setPressure);
+    }
+
+    @Override
+    Lift resting() {
+        return Lift.CLOSED;
+    }
+
+    @Override
+    Modes atStart(Modes modes, double[] y) {
+        return stuckOpen ? modes.with(this, Lift.PRESSURE) : modes;
+    }
+
+    /** A closed valve leaks above a pressure and is tight below it. */
+    @Override
+    Modes adapted(Modes modes, double[] y) {
+        return modes.of(this).isOpen() ? modes : modes.with(this, onSeat(y[StateVector.PRESSURE]));
+    }
+
+    @Override
+    boolean releases(Lift lift) {
+        return lift.isOpen();
+    }
+
+    @Override
+    boolean leaks() {
+        return leakage > 0;
+    }
+
+    @Override
+    boolean contributes(Modes modes, Conditions now) {
+        return modes.of(this) != Lift.CLOSED;
+    }
+
+    @Override
+    void contribute(double[] y, Modes modes, Contributions to) {
+        Lift lift = modes.of(this);
+        double p = y[StateVector.PRESSURE];
+        double density = to.density(onTank);
+        boolean open = lift.isOpen();
+        to.pass(
+                open ? Outlet.VALVE : Outlet.SEAT,
+                onTank,
+                relieved,
+                density * flow(p, lift),
+                density * (open ? flowSlope(p, lift) : seatLeakageSlope(lift)));
+    }
+
+    @Override
+    void addDetectors(List<EventDetector> to, Segment now) {
+        Lift lift = now.modes().of(this);
+        if (!stuckOpen && !blocked) {
+            if (lift.isOpen()) {
+                addClosing(to, lift);
+            } else {
+                addOpening(to);
+            }
+        }
+        if (seatLeaks() && !lift.isOpen()) {
+            double side = lift == Lift.SEEPING ? -1 : 1;
+            to.add(EventDetector.silent(
+                    EventDetector.SAME, y -> side * (leaksFrom - y[StateVector.PRESSURE]) + PRESSURE_GAP));
+        }
+        if (lift.isOpen() && higher) {
+            // it reaches air pressure before the tank does
+            to.add(EventDetector.of(
+                    Event.Kind.ATMOSPHERE_REACHED,
+                    name,
+                    EventDetector.SAME,
+                    y -> y[StateVector.PRESSURE] - atmosphere - AT_ATMOSPHERE));
+        }
+    }
+
+    private UnaryOperator<Modes> becoming(Lift lift) {
+        return modes -> modes.with(this, lift);
+    }
+
+    private double belowSet(double[] y) {
+        return setPressure - y[StateVector.PRESSURE];
+    }
+
+    private double belowHot(double[] y) {
+        return opensAt - StateVector.top(y);
+    }
+
+    private void addOpening(List<EventDetector> to) {
+        Event.Kind opened = Event.Kind.RELIEF_OPENED;
+        UnaryOperator<Modes> hot = becoming(Lift.TEMPERATURE);
+        if (opensAt < Double.POSITIVE_INFINITY) {
+            to.add(EventDetector.opening(
+                    opened, name, Event.OpeningCause.BOTH, hot, y -> Math.max(belowSet(y), belowHot(y))));
+            to.add(EventDetector.opening(opened, name, Event.OpeningCause.TEMPERATURE, hot, this::belowHot));
+        }
+        to.add(EventDetector.opening(
+                opened, name, Event.OpeningCause.PRESSURE, becoming(Lift.PRESSURE), this::belowSet));
+    }
+
+    private void addClosing(List<EventDetector> to, Lift lift) {
+        UnaryOperator<Modes> closed = becoming(Lift.CLOSED);
+        if (lift == Lift.TEMPERATURE) {
+            to.add(EventDetector.of(
+                    Event.Kind.RELIEF_RESEATED,
+                    name,
+                    closed,
+                    y -> Math.max(StateVector.top(y) - reseatsAt, -belowSet(y))));
+            return;
+        }
+        to.add(EventDetector.of(
+                Event.Kind.RELIEF_RESEATED, name, closed, y -> y[StateVector.PRESSURE] - reseatPressure - RESEAT_GAP));
+        if (opensAt < Double.POSITIVE_INFINITY) {
+            to.add(EventDetector.opening(
+                    Event.Kind.RELIEF_OPENED_FULLY,
+                    name,
+                    Event.OpeningCause.TEMPERATURE,
+                    becoming(Lift.TEMPERATURE),
+                    this::belowHot));
+        }
     }
 
     /**

@@ -14,7 +14,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.simulation.Modes.Diaphragm;
+import io.github.heatswell.simulation.GasCushion.Diaphragm;
 import io.github.heatswell.simulation.Schedule.Conditions;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.LengthUnit;
@@ -106,9 +106,9 @@ class BalanceTest {
             System.arraycopy(now.along(now.rates(now.y), step), 0, now.y, 0, now.y.length);
         }
         double[] rates = now.rates(now.y);
-        double warmer = now.plant.sources[0].output / (flow * 4192);
+        double warmer = now.plant.heat.get(0).output / (flow * 4192);
         assertEquals(warmer, now.y[now.vector.highest] - Systems.celsius(9), 0.001 * warmer);
-        assertEquals(now.plant.sources[0].output, rates[StateVector.DELIVERED], 5); // and a little standing loss
+        assertEquals(now.plant.heat.get(0).output, rates[StateVector.DELIVERED], 5); // and a little standing loss
     }
 
     private static double netMass(double[] rates, StateVector vector) {
@@ -146,12 +146,12 @@ class BalanceTest {
                         - now.inventory.tankEnergy(now.along(rates, -h), now.modes))
                 / (2 * h);
         double heat = 0;
-        for (int i = 0; i < now.plant.sources.length; i++) {
-            heat += now.modes.isOn(i, now.plant) ? now.plant.sources[i].output : 0;
+        for (int i = 0; i < now.plant.heat.count(); i++) {
+            heat += now.plant.heat.isOn(i, now.modes) ? now.plant.heat.get(i).output : 0;
         }
         double net = heat - rates[StateVector.HEAT_LOST] + rates[StateVector.CARRIED];
         assertEquals(net, change, 0.02 + 1e-4 * Math.abs(net));
-        assertEquals(now.modes.isHeating(now.plant), heat > 0);
+        assertEquals(now.plant.heat.anyOn(now.modes), heat > 0);
     }
 
     /**
@@ -162,7 +162,7 @@ class BalanceTest {
     void aFlowThatTurnsHasNoKink() {
         Moment now = new Moment(leaky(), 4.2, 50);
         double mains = now.y[StateVector.MAINS];
-        now.modes = now.modes.withOutward(true);
+        now.modes = now.modes.with(now.plant.feed, true);
         double above = now.rates(now.at(mains + 2))[StateVector.RETURNED];
         double[] below = now.rates(now.at(mains - 2));
         assertTrue(above > 0);
@@ -196,14 +196,15 @@ class BalanceTest {
         double[] pressures = {6e5, 7e5};
         double[] gas = {290, 295};
         double[] into = new double[2];
-        ColdBranch branch = new ColdBranch(now.plant);
-        branch.vesselWater(pressures, gas, Diaphragm.FLOATING, 2, into);
-        assertEquals(branch.vesselWater(7e5, 295, Diaphragm.FLOATING), into[1], 1e-15);
+        GasCushion vessel = now.plant.vessels[0];
+        vessel.addWater(Diaphragm.FLOATING, pressures, gas, 2, into);
+        assertEquals(vessel.water(Diaphragm.FLOATING, 7e5, 295), into[1], 1e-15);
         assertTrue(into[1] > into[0] && into[0] > 0);
-        branch.vesselWater(pressures, gas, Diaphragm.SEATED, 2, into);
-        assertArrayEquals(new double[2], into);
-        branch.vesselWater(pressures, gas, Diaphragm.BOTTOMED_OUT, 2, into);
-        assertArrayEquals(new double[] {now.plant.vessel.largestWater, now.plant.vessel.largestWater}, into);
+        double[] more = into.clone();
+        vessel.addWater(Diaphragm.SEATED, pressures, gas, 2, more);
+        assertArrayEquals(into, more);
+        vessel.addWater(Diaphragm.BOTTOMED_OUT, pressures, gas, 2, more);
+        assertEquals(into[0] + vessel.largestWater, more[0]);
     }
 
     /** The part of a mixed draw that is hot, by the mixing of enthalpies taken as temperatures. */
@@ -225,9 +226,9 @@ class BalanceTest {
     @Test
     void gasBehindASeatedDiaphragmRelaxes() {
         Moment now = new Moment(withVessel(), 2, 40).heating();
-        now.modes = now.modes.withDiaphragm(Diaphragm.SEATED);
-        assertEquals(-6.0 / 120, now.rates(now.y)[StateVector.GAS], 1e-12);
+        now.modes = now.modes.with(now.plant.vessels[0], Diaphragm.SEATED);
+        assertEquals(-6.0 / 120, now.rates(now.y)[now.plant.vessels[0].gas], 1e-12);
         Moment isothermal = new Moment(Systems.lodge().vessel(Systems.vessel(12, Pressure.gauge(4, BAR), 80)), 5, 40);
-        assertEquals(0, isothermal.heating().rates(isothermal.y)[StateVector.GAS]);
+        assertEquals(0, isothermal.heating().rates(isothermal.y)[isothermal.plant.vessels[0].gas]);
     }
 }

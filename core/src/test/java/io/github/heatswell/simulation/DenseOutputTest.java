@@ -39,7 +39,7 @@ class DenseOutputTest {
     }
 
     private static void hunt(DormandPrince.Reader reader) {
-        new DormandPrince(1e-9, ABSOLUTE, RELATIVE, 2, 2)
+        new DormandPrince(1e-9, ABSOLUTE, RELATIVE, new boolean[2], 2)
                 .integrate(DenseOutputTest::hunt, new double[] {1, 0.5}, END, END, -1, reader);
     }
 

@@ -41,7 +41,7 @@ class DeviceCurvesTest {
     }
 
     private static Valve valve(ReliefValve described) {
-        return new Valve(described, AIR, OFFSET);
+        return new Valve(new StateVector.Slots(), described, AIR, OFFSET);
     }
 
     /** Opens at 7 bar, fully lifted at 7.7, reseats at 5.6: at 6.65 bar a modulating valve is lifted half. */
@@ -166,7 +166,8 @@ class DeviceCurvesTest {
     }
 
     private static SupplyBoundary feed(Supply.Arrangement arrangement) {
-        return new SupplyBoundary(Systems.supply(arrangement, Pressure.gauge(4, BAR), 10), AIR);
+        return new SupplyBoundary(
+                new StateVector.Slots(), Systems.supply(arrangement, Pressure.gauge(4, BAR), 10), AIR);
     }
 
     /** Locks up at 3.2 bar, gives 2.5 bar at 20 L/min, and lets water back above 0.3 bar more than the mains. */
@@ -180,6 +181,7 @@ class DeviceCurvesTest {
             valve.bypassOpens(0.3, BAR);
         }
         return new SupplyBoundary(
+                new StateVector.Slots(),
                 Systems.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4, BAR), 10).toBuilder()
                         .arrangement(Supply.Arrangement.REDUCING_VALVE)
                         .reducingValve(valve.build())
@@ -236,6 +238,7 @@ class DeviceCurvesTest {
     @Test
     void leakingFeedSeatPassesEitherWay() {
         SupplyBoundary feed = new SupplyBoundary(
+                new StateVector.Slots(),
                 Systems.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4, BAR), 10).toBuilder()
                         .seatLeakage(0.2, LITRE_PER_MINUTE)
                         .build(),

@@ -27,7 +27,7 @@ class DormandPrinceTest {
 
     private static double errorOfEvenSteps(double length) {
         double end = 2;
-        DenseOutput last = new DormandPrince(1e-9, LOOSE, LOOSE, 2, 2)
+        DenseOutput last = new DormandPrince(1e-9, LOOSE, LOOSE, new boolean[2], 2)
                 .integrate(DormandPrinceTest::swing, new double[] {1, 0}, end, length, length, step -> true);
         return Math.hypot(last.last()[0] - Math.cos(end), last.last()[1] + Math.sin(end));
     }
@@ -43,7 +43,7 @@ class DormandPrinceTest {
     @Test
     void keepsToItsTolerance() {
         for (double tolerance : new double[] {1e-5, 1e-8, 1e-11}) {
-            new DormandPrince(1e-9, tolerances(tolerance), tolerances(0), 2, 2)
+            new DormandPrince(1e-9, tolerances(tolerance), tolerances(0), new boolean[2], 2)
                     .integrate(DormandPrinceTest::swing, new double[] {1, 0}, 20, 20, -1, step -> {
                         double middle = 0.5 * (step.from() + step.to());
                         double[] inside = new double[2];
@@ -59,7 +59,7 @@ class DormandPrinceTest {
     @Test
     void stepsFromStartToEnd() {
         List<Double> times = new ArrayList<>(List.of(0.0));
-        new DormandPrince(1e-9, tolerances(1e-6), tolerances(0), 2, 2)
+        new DormandPrince(1e-9, tolerances(1e-6), tolerances(0), new boolean[2], 2)
                 .integrate(DormandPrinceTest::swing, new double[] {1, 0}, 10, 0.3, -1, step -> {
                     assertEquals(times.get(times.size() - 1), step.from());
                     assertTrue(step.to() - step.from() <= 0.3 + 1e-12);
@@ -73,7 +73,7 @@ class DormandPrinceTest {
     @Test
     void stopsWhenTheReaderHasEnough() {
         int[] steps = {0};
-        DenseOutput last = new DormandPrince(1e-9, tolerances(1e-6), tolerances(0), 2, 2)
+        DenseOutput last = new DormandPrince(1e-9, tolerances(1e-6), tolerances(0), new boolean[2], 2)
                 .integrate(DormandPrinceTest::swing, new double[] {1, 0}, 10, 0.5, -1, step -> ++steps[0] < 3);
         assertEquals(3, steps[0]);
         assertArrayEquals(new double[] {Math.cos(last.to()), -Math.sin(last.to())}, last.last(), 1e-5);
@@ -83,7 +83,7 @@ class DormandPrinceTest {
     @Test
     void shortensAStepThatIsTooLong() {
         DormandPrince.Equations tank = (time, y, rates) -> rates[0] = -Math.sqrt(y[0]);
-        DenseOutput last = new DormandPrince(1e-9, new double[] {1e-8}, new double[] {0}, 1, 1)
+        DenseOutput last = new DormandPrince(1e-9, new double[] {1e-8}, new double[] {0}, new boolean[1], 1)
                 .integrate(tank, new double[] {1}, 1.5, 1.5, 1.5, step -> true);
         assertEquals(Math.pow(1 - 1.5 / 2, 2), last.last()[0], 1e-7);
     }
@@ -91,7 +91,7 @@ class DormandPrinceTest {
     /** Contract: a solution that ends before the time given is not followed past its end. */
     @Test
     void givesUpWhereTheShortestStepIsTooLong() {
-        DormandPrince stepper = new DormandPrince(1e-9, new double[] {1e-8}, new double[] {1e-8}, 1, 1);
+        DormandPrince stepper = new DormandPrince(1e-9, new double[] {1e-8}, new double[] {1e-8}, new boolean[1], 1);
         DormandPrince.Equations runaway = (time, y, rates) -> rates[0] = y[0] * y[0];
         ArithmeticException stopped = assertThrows(
                 ArithmeticException.class, () -> stepper.integrate(runaway, new double[] {1}, 2, 2, -1, step -> true));
@@ -108,10 +108,11 @@ class DormandPrinceTest {
             Arrays.fill(rates, 0);
             swing(time, y, rates);
         };
-        new DormandPrince(1e-9, tolerance, new double[2 + still], 2, 2).integrate(swing, start, 20, 20, 0.1, step -> {
-            steps[0]++;
-            return true;
-        });
+        new DormandPrince(1e-9, tolerance, new double[2 + still], new boolean[2 + still], 2)
+                .integrate(swing, start, 20, 20, 0.1, step -> {
+                    steps[0]++;
+                    return true;
+                });
         return steps[0];
     }
 

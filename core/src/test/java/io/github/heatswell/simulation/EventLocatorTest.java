@@ -23,7 +23,7 @@ class EventLocatorTest {
     @BeforeEach
     void oneStep() {
         double[] tolerance = {1e-3, 1e-3};
-        DormandPrince stepper = new DormandPrince(1e-9, tolerance, tolerance, 2, 2);
+        DormandPrince stepper = new DormandPrince(1e-9, tolerance, tolerance, new boolean[2], 2);
         DormandPrince.Equations arch = (time, y, rates) -> {
             rates[0] = 1 - time;
             rates[1] = 1;

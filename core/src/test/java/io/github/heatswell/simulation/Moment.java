@@ -4,7 +4,7 @@ import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import io.github.heatswell.simulation.BalanceAudit.Inventory;
-import io.github.heatswell.simulation.Modes.Diaphragm;
+import io.github.heatswell.simulation.GasCushion.Diaphragm;
 import io.github.heatswell.simulation.Schedule.Conditions;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.Element;
@@ -39,12 +39,12 @@ final class Moment {
     Moment(HotWaterSystem.Builder house, double gaugeBar, double... celsius) {
         HotWaterSystem built = house.build();
         plant = new CompiledSystem(built);
-        vector = new StateVector(plant);
-        balance = new Balance(plant, vector, GibbsPolynomialWater.instance());
-        inventory = new Inventory(plant, vector, GibbsPolynomialWater.instance());
+        vector = plant.vector;
+        balance = new Balance(plant, GibbsPolynomialWater.instance());
+        inventory = new Inventory(plant, GibbsPolynomialWater.instance());
         y = new double[vector.length];
         y[StateVector.PRESSURE] = plant.atmosphere + BAR.toSi(gaugeBar);
-        y[StateVector.GAS] = plant.roomTemperature + 6;
+        vector.setTemperatures(y, plant.roomTemperature + 6);
         y[StateVector.MAINS] = built.supply().mains().absolute(0, plant.atmosphere);
         y[StateVector.COLD] = plant.coldTemperature;
         for (int i = 0; i < celsius.length; i++) {
@@ -52,8 +52,8 @@ final class Moment {
         }
         assertEquals(plant.layers, celsius.length);
         modes = Modes.resting(plant);
-        if (plant.vessel != null) {
-            modes = modes.withDiaphragm(Diaphragm.FLOATING);
+        for (GasCushion vessel : plant.vessels) {
+            modes = modes.with(vessel, Diaphragm.FLOATING);
         }
     }
 
@@ -63,12 +63,16 @@ final class Moment {
     }
 
     Moment heating() {
-        modes = modes.withCall(0, true);
+        return calling(0);
+    }
+
+    Moment calling(int source) {
+        modes = modes.changed(plant.heat.get(source), call -> call.switched(true));
         return this;
     }
 
     Moment open(int valve) {
-        modes = modes.withLift(valve, Valve.Lift.PRESSURE);
+        modes = modes.with(plant.valves[valve], Valve.Lift.PRESSURE);
         return this;
     }
 

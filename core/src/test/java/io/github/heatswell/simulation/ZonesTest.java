@@ -30,7 +30,7 @@ class ZonesTest {
                             .with(PressureRegime.HELD)
                             .under(0, 0, true, draw)
                             .heating();
-                    now.modes = now.modes.withCall(1, true);
+                    now.calling(1);
                     Moment mixed = now.joined(zones[i]);
                     mixed.rates(mixed.y);
                     double lead = mixed.balance.column().inversionTendency(cut);
@@ -73,10 +73,9 @@ class ZonesTest {
     @CsvSource({"0.8, true", "1.2, false"})
     void layersMixWithThoseThatWouldOvertakeThem(double kilowatt, boolean joined) {
         Moment now = new Moment(twoElements(4, 3, kilowatt), 5, 40, 40, 40, 40).heating();
-        now.modes = now.modes.withCall(1, true);
+        now.calling(1);
         now.balance.under(now.conditions);
-        Modes chosen =
-                new RegimeSelector(now.plant, now.vector, now.balance).choose(now.modes, now.conditions, now.y, true);
+        Modes chosen = new RegimeSelector(now.plant, now.balance).choose(now.modes, now.conditions, now.y, true);
         assertTrue(chosen.joined(0) && chosen.joined(1));
         assertEquals(joined, chosen.joined(2));
     }

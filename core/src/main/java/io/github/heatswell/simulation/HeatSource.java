@@ -1,0 +1,112 @@
+package io.github.heatswell.simulation;
+
+import io.github.heatswell.system.Element;
+import io.github.heatswell.system.Heater;
+import java.util.List;
+import java.util.function.UnaryOperator;
+
+/** A burner or element with its thermostat. */
+final class HeatSource extends Device<HeatSource.Call> {
+
+    /**
+     * The shortest time (s) between off and on again. A thermostat takes some tens of seconds to sense cooling water,
+     * and a burner control as long to relight. It matters only when a draw cools a very small tank through the
+     * thermostat's differential within that time. Own choice; common practice, no source.
+     */
+    static final double MIN_PAUSE = 30;
+
+    /** Electrical or fuel power (W). */
+    final double input;
+    /** The part of it (W) that reaches the water. */
+    final double output;
+    /** The layer it heats and senses. */
+    final int layer;
+    /** Temperatures (K) at which its thermostat switches off and on. */
+    final double setPoint;
+
+    final double switchOn;
+    final boolean stuck;
+    final String name;
+    private final int belowTop;
+
+    HeatSource(StateVector.Slots slots, Heater heater, Element element, int layers) {
+        super(slots);
+        boolean lower = element == heater.elements().get(0);
+        input = element.input();
+        output = input * heater.recoveryEfficiency();
+        layer = Math.min(layers - 1, (int) (element.height() * layers));
+        belowTop = layers - layer;
+        setPoint = element.setPoint();
+        switchOn = element.switchesOn();
+        stuck = lower && heater.thermostatStuck();
+        name = heater.elements().size() == 1 ? "" : lower ? "lower element" : "upper element";
+    }
+
+    /**
+     * Whether the thermostat calls for heat.
+     *
+     * @param calls whether it does
+     * @param offSince when (s since the start of the run) it last stopped calling, minus infinity if it never did
+     * @param pausedUntil when (s) the last pause ends that held it off
+     */
+    record Call(boolean calls, double offSince, double pausedUntil) {
+
+        static final Call NONE = new Call(false, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY);
+
+        Call switched(boolean on) {
+            return on == calls ? this : new Call(on, offSince, pausedUntil);
+        }
+    }
+
+    @Override
+    Call resting() {
+        return Call.NONE;
+    }
+
+    @Override
+    Modes atStart(Modes modes, double[] y) {
+        return modes.with(this, Call.NONE.switched(stuck || sensed(y) <= switchOn));
+    }
+
+    /** Temperature (K) at the thermostat; the layers are the last of the state. */
+    private double sensed(double[] y) {
+        return y[y.length - belowTop];
+    }
+
+    /** Records when it goes off, and holds it off if it would switch on again too soon. */
+    @Override
+    Modes permitted(Modes before, Modes wanted, double time) {
+        Call now = before.of(this);
+        Call next = wanted.of(this);
+        if (now.calls() == next.calls()) {
+            return wanted;
+        }
+        double earliest = now.offSince() + MIN_PAUSE;
+        if (now.calls()) {
+            return wanted.with(this, new Call(false, time, now.pausedUntil()));
+        }
+        return time < earliest ? wanted.with(this, new Call(false, now.offSince(), earliest)) : wanted;
+    }
+
+    @Override
+    double nextChange(Modes modes, double time) {
+        double until = modes.of(this).pausedUntil();
+        return until > time ? until : Double.POSITIVE_INFINITY;
+    }
+
+    @Override
+    void addDetectors(List<EventDetector> to, Segment now) {
+        Call call = now.modes().of(this);
+        if (!call.calls()) {
+            if (now.time() >= call.pausedUntil()) {
+                to.add(EventDetector.silent(switching(true), y -> sensed(y) - switchOn));
+            }
+        } else if (!stuck) {
+            to.add(EventDetector.silent(switching(false), y -> setPoint - sensed(y)));
+        }
+    }
+
+    private UnaryOperator<Modes> switching(boolean on) {
+        return modes -> modes.changed(this, call -> call.switched(on));
+    }
+}
