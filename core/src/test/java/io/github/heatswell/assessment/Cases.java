@@ -1,18 +1,18 @@
 package io.github.heatswell.assessment;
 
-import static io.github.heatswell.assessment.Sound.event;
-import static io.github.heatswell.assessment.Sound.guard;
-import static io.github.heatswell.assessment.Sound.heater;
-import static io.github.heatswell.assessment.Sound.house;
-import static io.github.heatswell.assessment.Sound.opened;
-import static io.github.heatswell.assessment.Sound.reduced;
-import static io.github.heatswell.assessment.Sound.reducer;
-import static io.github.heatswell.assessment.Sound.run;
-import static io.github.heatswell.assessment.Sound.supply;
-import static io.github.heatswell.assessment.Sound.unguarded;
-import static io.github.heatswell.assessment.Sound.unmixed;
-import static io.github.heatswell.assessment.Sound.valve;
-import static io.github.heatswell.assessment.Sound.vessel;
+import static io.github.heatswell.assessment.FaultlessHouse.event;
+import static io.github.heatswell.assessment.FaultlessHouse.guard;
+import static io.github.heatswell.assessment.FaultlessHouse.heater;
+import static io.github.heatswell.assessment.FaultlessHouse.house;
+import static io.github.heatswell.assessment.FaultlessHouse.opened;
+import static io.github.heatswell.assessment.FaultlessHouse.reduced;
+import static io.github.heatswell.assessment.FaultlessHouse.reducer;
+import static io.github.heatswell.assessment.FaultlessHouse.run;
+import static io.github.heatswell.assessment.FaultlessHouse.supply;
+import static io.github.heatswell.assessment.FaultlessHouse.unguarded;
+import static io.github.heatswell.assessment.FaultlessHouse.unmixed;
+import static io.github.heatswell.assessment.FaultlessHouse.valve;
+import static io.github.heatswell.assessment.FaultlessHouse.vessel;
 import static io.github.heatswell.units.PressureUnit.BAR;
 
 import io.github.heatswell.assessment.Doubts.Doubt;
@@ -95,7 +95,7 @@ final class Cases {
         ALL.put(
                 "tank-rating-unread",
                 () -> of(unguarded()
-                        .tank(Sound.unread(10))
+                        .tank(FaultlessHouse.unread(10))
                         .addReliefValve(guard(10.34, 8.3).build())
                         .build()));
         ALL.put(
@@ -196,7 +196,7 @@ final class Cases {
                 () -> of(run(sound, 6, 99, opened("T&P valve", 5, Event.OpeningCause.TEMPERATURE))));
         ALL.put("heater-never-heats", () -> of(run(startingAt(60), 4, 60)));
         HotWaterSystem textbook = house().tank(
-                        Sound.tank(10).toBuilder().neverFails(true).build())
+                        FaultlessHouse.tank(10).toBuilder().neverFails(true).build())
                 .build();
         ALL.put("textbook-run", () -> of(run(textbook, 12, 60)));
         ALL.put("textbook-run-beyond-test-pressure", () -> of(run(textbook, 59, 60)));

@@ -1,16 +1,16 @@
 package io.github.heatswell.assessment;
 
-import static io.github.heatswell.assessment.Sound.event;
-import static io.github.heatswell.assessment.Sound.guard;
-import static io.github.heatswell.assessment.Sound.heater;
-import static io.github.heatswell.assessment.Sound.house;
-import static io.github.heatswell.assessment.Sound.opened;
-import static io.github.heatswell.assessment.Sound.reduced;
-import static io.github.heatswell.assessment.Sound.reducer;
-import static io.github.heatswell.assessment.Sound.run;
-import static io.github.heatswell.assessment.Sound.supply;
-import static io.github.heatswell.assessment.Sound.unguarded;
-import static io.github.heatswell.assessment.Sound.vessel;
+import static io.github.heatswell.assessment.FaultlessHouse.event;
+import static io.github.heatswell.assessment.FaultlessHouse.guard;
+import static io.github.heatswell.assessment.FaultlessHouse.heater;
+import static io.github.heatswell.assessment.FaultlessHouse.house;
+import static io.github.heatswell.assessment.FaultlessHouse.opened;
+import static io.github.heatswell.assessment.FaultlessHouse.reduced;
+import static io.github.heatswell.assessment.FaultlessHouse.reducer;
+import static io.github.heatswell.assessment.FaultlessHouse.run;
+import static io.github.heatswell.assessment.FaultlessHouse.supply;
+import static io.github.heatswell.assessment.FaultlessHouse.unguarded;
+import static io.github.heatswell.assessment.FaultlessHouse.vessel;
 import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -124,10 +124,10 @@ class FindingSuppressionTest {
         HotWaterSystem high = house().supply(supply(5.6).build())
                 .vessel(vessel(80, 5.6).build())
                 .build();
-        HotWaterSystem unread = house().tank(Sound.unread(10)).build();
-        HotWaterSystem weak = house().tank(Sound.tank(6)).build();
+        HotWaterSystem unread = house().tank(FaultlessHouse.unread(10)).build();
+        HotWaterSystem weak = house().tank(FaultlessHouse.tank(6)).build();
         HotWaterSystem textbook = house().tank(
-                        Sound.tank(10).toBuilder().neverFails(true).build())
+                        FaultlessHouse.tank(10).toBuilder().neverFails(true).build())
                 .build();
         Event tested = event(Event.Kind.TEST_PRESSURE_REACHED, 20);
         return List.of(
@@ -144,7 +144,7 @@ class FindingSuppressionTest {
                         "textbook-run-beyond-test-pressure",
                         "tank-rating-unread",
                         Cases.of(run(
-                                house().tank(Sound.unread(10).toBuilder()
+                                house().tank(FaultlessHouse.unread(10).toBuilder()
                                                 .neverFails(true)
                                                 .build())
                                         .build(),

@@ -98,8 +98,9 @@ class FindingsTest {
 
     @Test
     void aSoundHouseHasNone() {
-        assertEquals(List.of(), Findings.of(Sound.house().build()));
-        assertEquals(List.of(), Findings.of(Sound.run(Sound.house().build(), 5.3, 60)));
+        assertEquals(List.of(), Findings.of(FaultlessHouse.house().build()));
+        assertEquals(
+                List.of(), Findings.of(FaultlessHouse.run(FaultlessHouse.house().build(), 5.3, 60)));
     }
 
     @Test
@@ -151,9 +152,9 @@ class FindingsTest {
     /** A valve may have any name, braces too. */
     @Test
     void aNameIsNoPattern() {
-        HotWaterSystem unread = Sound.unguarded()
-                .tank(Sound.unread(10))
-                .addReliefValve(Sound.guard(10.34, 8.3).name("{}").build())
+        HotWaterSystem unread = FaultlessHouse.unguarded()
+                .tank(FaultlessHouse.unread(10))
+                .addReliefValve(FaultlessHouse.guard(10.34, 8.3).name("{}").build())
                 .build();
         Finding found = Findings.of(unread).stream()
                 .filter(finding -> finding.id().equals("tank-rating-unread"))
@@ -165,14 +166,14 @@ class FindingsTest {
     /** Nobody is told to have a mixing valve fitted who has one. */
     @Test
     void hotterWaterIsAdvisedWithTheMixingValveThereIs() {
-        assertTrue(coolAdvice(Sound.unmixed(55)).contains("have a mixing valve fitted first"));
-        String mixed = coolAdvice(Sound.heater(55));
+        assertTrue(coolAdvice(FaultlessHouse.unmixed(55)).contains("have a mixing valve fitted first"));
+        String mixed = coolAdvice(FaultlessHouse.heater(55));
         assertFalse(mixed.contains("fitted"), mixed);
         assertTrue(mixed.contains("measure at the nearest tap"), mixed);
     }
 
     private static String coolAdvice(Heater.Builder heater) {
-        return Findings.of(Sound.house().heater(heater.build()).build()).stream()
+        return Findings.of(FaultlessHouse.house().heater(heater.build()).build()).stream()
                 .filter(finding -> finding.id().equals("stored-too-cool"))
                 .findFirst()
                 .orElseThrow()

@@ -1,18 +1,18 @@
 package io.github.heatswell.assessment;
 
-import static io.github.heatswell.assessment.Sound.event;
-import static io.github.heatswell.assessment.Sound.guard;
-import static io.github.heatswell.assessment.Sound.heater;
-import static io.github.heatswell.assessment.Sound.house;
-import static io.github.heatswell.assessment.Sound.reduced;
-import static io.github.heatswell.assessment.Sound.reducer;
-import static io.github.heatswell.assessment.Sound.run;
-import static io.github.heatswell.assessment.Sound.supply;
-import static io.github.heatswell.assessment.Sound.tank;
-import static io.github.heatswell.assessment.Sound.unguarded;
-import static io.github.heatswell.assessment.Sound.unmixed;
-import static io.github.heatswell.assessment.Sound.valve;
-import static io.github.heatswell.assessment.Sound.vessel;
+import static io.github.heatswell.assessment.FaultlessHouse.event;
+import static io.github.heatswell.assessment.FaultlessHouse.guard;
+import static io.github.heatswell.assessment.FaultlessHouse.heater;
+import static io.github.heatswell.assessment.FaultlessHouse.house;
+import static io.github.heatswell.assessment.FaultlessHouse.reduced;
+import static io.github.heatswell.assessment.FaultlessHouse.reducer;
+import static io.github.heatswell.assessment.FaultlessHouse.run;
+import static io.github.heatswell.assessment.FaultlessHouse.supply;
+import static io.github.heatswell.assessment.FaultlessHouse.tank;
+import static io.github.heatswell.assessment.FaultlessHouse.unguarded;
+import static io.github.heatswell.assessment.FaultlessHouse.unmixed;
+import static io.github.heatswell.assessment.FaultlessHouse.valve;
+import static io.github.heatswell.assessment.FaultlessHouse.vessel;
 import static io.github.heatswell.units.PressureUnit.BAR;
 import static io.github.heatswell.units.PressureUnit.PSI;
 import static io.github.heatswell.units.TemperatureUnit.CELSIUS;
@@ -389,7 +389,7 @@ class LimitsTest {
     @Test
     void anAssumedRatingMakesNoHazard() {
         HotWaterSystem house = unguarded()
-                .tank(Sound.unread(10))
+                .tank(FaultlessHouse.unread(10))
                 .addReliefValve(guard(150 * PSI.factor() / 1e5, 8.3).build())
                 .build();
         for (List<Finding> found : List.of(Findings.of(house), Findings.of(run(house, 10.34, 60)))) {
@@ -413,8 +413,8 @@ class LimitsTest {
     @Test
     void aSupplyAboveAnAssumedRatingIsNotSaidOfTheRun() {
         HotWaterSystem house = unguarded()
-                .tank(Sound.unread(10))
-                .supply(Sound.supply(11).build())
+                .tank(FaultlessHouse.unread(10))
+                .supply(FaultlessHouse.supply(11).build())
                 .addReliefValve(guard(7, 5).build())
                 .build();
         Finding unread = only(Findings.of(run(house, 4.99, 60)), "tank-rating-unread");
@@ -426,8 +426,8 @@ class LimitsTest {
         assertFalse(advice.contains("replaced"), advice);
         String without = only(
                         Findings.of(unguarded()
-                                .tank(Sound.unread(10))
-                                .supply(Sound.supply(11).build())
+                                .tank(FaultlessHouse.unread(10))
+                                .supply(FaultlessHouse.supply(11).build())
                                 .build()),
                         "tank-rating-unread")
                 .advice()

@@ -1,16 +1,16 @@
 package io.github.heatswell.assessment;
 
-import static io.github.heatswell.assessment.Sound.event;
-import static io.github.heatswell.assessment.Sound.guard;
-import static io.github.heatswell.assessment.Sound.heater;
-import static io.github.heatswell.assessment.Sound.house;
-import static io.github.heatswell.assessment.Sound.opened;
-import static io.github.heatswell.assessment.Sound.run;
-import static io.github.heatswell.assessment.Sound.supply;
-import static io.github.heatswell.assessment.Sound.tank;
-import static io.github.heatswell.assessment.Sound.unguarded;
-import static io.github.heatswell.assessment.Sound.valve;
-import static io.github.heatswell.assessment.Sound.vessel;
+import static io.github.heatswell.assessment.FaultlessHouse.event;
+import static io.github.heatswell.assessment.FaultlessHouse.guard;
+import static io.github.heatswell.assessment.FaultlessHouse.heater;
+import static io.github.heatswell.assessment.FaultlessHouse.house;
+import static io.github.heatswell.assessment.FaultlessHouse.opened;
+import static io.github.heatswell.assessment.FaultlessHouse.run;
+import static io.github.heatswell.assessment.FaultlessHouse.supply;
+import static io.github.heatswell.assessment.FaultlessHouse.tank;
+import static io.github.heatswell.assessment.FaultlessHouse.unguarded;
+import static io.github.heatswell.assessment.FaultlessHouse.valve;
+import static io.github.heatswell.assessment.FaultlessHouse.vessel;
 import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;

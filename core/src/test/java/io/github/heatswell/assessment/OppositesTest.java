@@ -1,7 +1,7 @@
 package io.github.heatswell.assessment;
 
-import static io.github.heatswell.assessment.Sound.guard;
-import static io.github.heatswell.assessment.Sound.reducer;
+import static io.github.heatswell.assessment.FaultlessHouse.guard;
+import static io.github.heatswell.assessment.FaultlessHouse.reducer;
 import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -57,8 +57,8 @@ class OppositesTest {
         }
 
         Set<String> found() {
-            HotWaterSystem changed = house.apply(Sound.house().build());
-            RunSummary run = Sound.run(changed, peak, Math.min(peak, 3.9), hottest, relieved, events);
+            HotWaterSystem changed = house.apply(FaultlessHouse.house().build());
+            RunSummary run = FaultlessHouse.run(changed, peak, Math.min(peak, 3.9), hottest, relieved, events);
             return Findings.of(run).stream().map(Finding::id).collect(Collectors.toCollection(TreeSet::new));
         }
     }
@@ -82,14 +82,16 @@ class OppositesTest {
         cause("mixing-valve-set-high", heater(60, 52));
         CAUSES.put("water-hotter-than-boiling", new Cause(house -> house, 4, 105, 0));
         CAUSES.put("boiling-margin-small", new Cause(heater(95, 45), 0.1, 98.9, 0));
-        CAUSES.put("vapour-forms", new Cause(house -> house, 4, 60, 0, Sound.event(Event.Kind.VAPOUR_FORMS, "", 4)));
+        CAUSES.put(
+                "vapour-forms",
+                new Cause(house -> house, 4, 60, 0, FaultlessHouse.event(Event.Kind.VAPOUR_FORMS, "", 4)));
     }
 
     private static void supplies(UnaryOperator<HotWaterSystem> bare) {
         cause(
                 "expansion-returns-to-street",
                 house -> house.toBuilder()
-                        .supply(Sound.supply(4)
+                        .supply(FaultlessHouse.supply(4)
                                 .arrangement(Supply.Arrangement.DIRECT)
                                 .build())
                         .build());
@@ -97,7 +99,7 @@ class OppositesTest {
         cause(
                 "bypass-opens-too-late",
                 house -> bare.apply(house).toBuilder()
-                        .supply(Sound.reduced(6.9, reducer(4).bypassOpens(0.2, BAR))
+                        .supply(FaultlessHouse.reduced(6.9, reducer(4).bypassOpens(0.2, BAR))
                                 .build())
                         .build());
         cause(
@@ -110,7 +112,7 @@ class OppositesTest {
     }
 
     private static void vessels(UnaryOperator<HotWaterSystem> bare) {
-        Event opens = Sound.event(Event.Kind.RELIEF_OPENED, "T&P valve", 7);
+        Event opens = FaultlessHouse.event(Event.Kind.RELIEF_OPENED, "T&P valve", 7);
         CAUSES.put("relief-valve-controls-expansion", new Cause(bare, 7, 60, 0, opens));
         cause("vessel-isolated", vessel(vessel -> vessel.condition(Condition.ISOLATED)));
         cause("vessel-waterlogged", vessel(vessel -> vessel.condition(Condition.WATERLOGGED)));
@@ -119,7 +121,7 @@ class OppositesTest {
                 "vessel-too-small", new Cause(vessel(vessel -> vessel.volume(2, VolumeUnit.LITRE)), 7, 60, 0, opens));
         CAUSES.put(
                 "vessel-bottomed-out",
-                new Cause(vessel(v -> v), 5, 60, 0, Sound.event(Event.Kind.VESSEL_BOTTOMED_OUT, 5)));
+                new Cause(vessel(v -> v), 5, 60, 0, FaultlessHouse.event(Event.Kind.VESSEL_BOTTOMED_OUT, 5)));
         cause("precharge-above-static", vessel(vessel -> vessel.precharge(Pressure.gauge(4.5, BAR))));
         cause("precharge-below-static", vessel(vessel -> vessel.precharge(Pressure.gauge(3.5, BAR))));
         cause("vessel-weight", vessel(mounted(Mounting.UPRIGHT)));
@@ -130,8 +132,8 @@ class OppositesTest {
         cause(
                 "relief-valve-missing",
                 house -> house.toBuilder().withoutReliefValves().build());
-        cause("temperature-relief-missing", valve(Sound.valve(7, 6)));
-        cause("relief-set-above-tank", valve(Sound.guard(11, 9)));
+        cause("temperature-relief-missing", valve(FaultlessHouse.valve(7, 6)));
+        cause("relief-set-above-tank", valve(FaultlessHouse.guard(11, 9)));
         cause("relief-valve-blocked", valve(guard(7, 6).fault(ReliefFault.blocked())));
         cause("relief-valve-stuck-open", valve(guard(7, 6).fault(ReliefFault.stuckOpen(5, RatioUnit.PERCENT))));
         CAUSES.put("relief-water-loss", new Cause(house -> house, 4, 60, 1));
@@ -146,7 +148,7 @@ class OppositesTest {
     private static UnaryOperator<HotWaterSystem> vessel(UnaryOperator<ExpansionVessel.Builder> change) {
         return house -> house.toBuilder()
                 .vessel(change.apply(
-                                house.vessel().map(ExpansionVessel::toBuilder).orElse(Sound.vessel(18, 4)))
+                                house.vessel().map(ExpansionVessel::toBuilder).orElse(FaultlessHouse.vessel(18, 4)))
                         .build())
                 .build();
     }
@@ -167,10 +169,10 @@ class OppositesTest {
         return house -> house.toBuilder()
                 .heater(
                         mixed > 0
-                                ? Sound.heater(set)
+                                ? FaultlessHouse.heater(set)
                                         .mixedTo(mixed, TemperatureUnit.CELSIUS)
                                         .build()
-                                : Sound.unmixed(set).build())
+                                : FaultlessHouse.unmixed(set).build())
                 .build();
     }
 

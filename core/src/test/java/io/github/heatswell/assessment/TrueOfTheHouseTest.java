@@ -1,15 +1,15 @@
 package io.github.heatswell.assessment;
 
-import static io.github.heatswell.assessment.Sound.event;
-import static io.github.heatswell.assessment.Sound.guard;
-import static io.github.heatswell.assessment.Sound.house;
-import static io.github.heatswell.assessment.Sound.reduced;
-import static io.github.heatswell.assessment.Sound.reducer;
-import static io.github.heatswell.assessment.Sound.run;
-import static io.github.heatswell.assessment.Sound.supply;
-import static io.github.heatswell.assessment.Sound.unguarded;
-import static io.github.heatswell.assessment.Sound.valve;
-import static io.github.heatswell.assessment.Sound.vessel;
+import static io.github.heatswell.assessment.FaultlessHouse.event;
+import static io.github.heatswell.assessment.FaultlessHouse.guard;
+import static io.github.heatswell.assessment.FaultlessHouse.house;
+import static io.github.heatswell.assessment.FaultlessHouse.reduced;
+import static io.github.heatswell.assessment.FaultlessHouse.reducer;
+import static io.github.heatswell.assessment.FaultlessHouse.run;
+import static io.github.heatswell.assessment.FaultlessHouse.supply;
+import static io.github.heatswell.assessment.FaultlessHouse.unguarded;
+import static io.github.heatswell.assessment.FaultlessHouse.valve;
+import static io.github.heatswell.assessment.FaultlessHouse.vessel;
 import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -102,7 +102,7 @@ class TrueOfTheHouseTest {
     /** EN 1488 and EN 1491 end at 10 bar; a valve set higher is no European expansion valve. */
     @Test
     void aValveBeyondTheEuropeanRangeIsNone() {
-        HotWaterSystem.Builder american = bare(valve(10.34, 8)).tank(Sound.tank(10.4));
+        HotWaterSystem.Builder american = bare(valve(10.34, 8)).tank(FaultlessHouse.tank(10.4));
         assertEquals(
                 Severity.FAULT,
                 find(Findings.of(american.build()), MISSING).orElseThrow().severity());

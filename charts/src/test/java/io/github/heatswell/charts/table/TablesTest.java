@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.charts.Gallery;
 import io.github.heatswell.charts.Handmade;
+import io.github.heatswell.charts.Houses;
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.charts.Plants;
 import io.github.heatswell.result.Channel;
@@ -157,5 +158,25 @@ class TablesTest {
         try (InputStream file = TablesTest.class.getResourceAsStream(name)) {
             return new String(Objects.requireNonNull(file, name).readAllBytes(), StandardCharsets.UTF_8);
         }
+    }
+
+    @Test
+    void tablesTellWhatOpenedAValve() throws IOException {
+        RunResult runaway = Houses.runaway();
+        StringBuilder events = new StringBuilder();
+        EventTable.write(runaway, UnitSystem.SI, events);
+        assertTrue(events.toString().contains(",no,temperature\n"));
+        assertTrue(events.toString().contains(",no,pressure\n"));
+        StringBuilder comparison = new StringBuilder();
+        ComparisonTable.write(
+                List.of(new NamedRun("bypass", Houses.bypass()), new NamedRun("cut-out", Houses.cutOut())),
+                UnitSystem.SI,
+                comparison);
+        String[] rows = comparison.toString().split("\n");
+        String[] bypass = rows[1].split(",", -1);
+        assertEquals("23", bypass[15]);
+        assertTrue(Double.parseDouble(bypass[17]) > 1, "returned: " + bypass[17]);
+        assertEquals("6", bypass[20]);
+        assertTrue(Double.parseDouble(rows[2].split(",", -1)[22]) > 3600, "cut-out");
     }
 }

@@ -30,12 +30,12 @@ import java.util.Optional;
 import java.util.Set;
 
 /** An invented house in which nothing is wrong, taken apart so that one thing can be, and runs of it written by hand. */
-final class Sound {
+public final class FaultlessHouse {
 
-    private Sound() {}
+    private FaultlessHouse() {}
 
     /** Behind a check valve at 4 bar, with vessel, temperature and pressure relief valve, cut-out and mixing valve. */
-    static HotWaterSystem.Builder house() {
+    public static HotWaterSystem.Builder house() {
         return HotWaterSystem.builder()
                 .site(Site.builder()
                         .altitude(0, LengthUnit.METRE)
@@ -55,7 +55,7 @@ final class Sound {
     }
 
     /** The same without its relief valve. */
-    static HotWaterSystem.Builder unguarded() {
+    public static HotWaterSystem.Builder unguarded() {
         HotWaterSystem whole = house().build();
         return HotWaterSystem.builder()
                 .site(whole.site())
@@ -65,18 +65,18 @@ final class Sound {
                 .vessel(whole.vessel().orElseThrow());
     }
 
-    static Supply.Builder supply(double bar) {
+    public static Supply.Builder supply(double bar) {
         return Supply.builder()
                 .arrangement(Supply.Arrangement.CHECK_VALVE)
                 .pressure(Pressure.gauge(bar, BAR))
                 .water(10, TemperatureUnit.CELSIUS);
     }
 
-    static Supply.Builder reduced(double mains, ReducingValve.Builder valve) {
+    public static Supply.Builder reduced(double mains, ReducingValve.Builder valve) {
         return supply(mains).arrangement(Supply.Arrangement.REDUCING_VALVE).reducingValve(valve.build());
     }
 
-    static ReducingValve.Builder reducer(double set) {
+    public static ReducingValve.Builder reducer(double set) {
         return ReducingValve.builder()
                 .set(Pressure.gauge(set, BAR))
                 .lockUpRise(0, BAR)
@@ -84,7 +84,7 @@ final class Sound {
                 .ratedFlow(20, FlowUnit.LITRE_PER_MINUTE);
     }
 
-    static Tank tank(double workingBar) {
+    public static Tank tank(double workingBar) {
         return Tank.builder()
                 .volume(200, VolumeUnit.LITRE)
                 .shell(Shell.rigid())
@@ -94,13 +94,13 @@ final class Sound {
     }
 
     /** A tank whose plate nobody has read. */
-    static Tank unread(double assumedBar) {
+    public static Tank unread(double assumedBar) {
         return tank(10).toBuilder()
                 .assumedWorkingPressure(Pressure.gauge(assumedBar, BAR))
                 .build();
     }
 
-    static Heater.Builder heater(double celsius) {
+    public static Heater.Builder heater(double celsius) {
         return Heater.builder()
                 .energy(Heater.Energy.ELECTRIC)
                 .input(3, PowerUnit.KILOWATT)
@@ -111,7 +111,7 @@ final class Sound {
                 .mixedTo(45, TemperatureUnit.CELSIUS);
     }
 
-    static Heater.Builder unmixed(double celsius) {
+    public static Heater.Builder unmixed(double celsius) {
         return Heater.builder()
                 .energy(Heater.Energy.ELECTRIC)
                 .input(3, PowerUnit.KILOWATT)
@@ -121,7 +121,7 @@ final class Sound {
     }
 
     /** A temperature and pressure relief valve. */
-    static ReliefValve.Builder guard(double setPressure, double reseatPressure) {
+    public static ReliefValve.Builder guard(double setPressure, double reseatPressure) {
         return valve(setPressure, reseatPressure)
                 .name("T&P valve")
                 .opensAt(99, TemperatureUnit.CELSIUS)
@@ -130,7 +130,7 @@ final class Sound {
                 .ratedInput(3, PowerUnit.KILOWATT);
     }
 
-    static ReliefValve.Builder valve(double setPressure, double reseatPressure) {
+    public static ReliefValve.Builder valve(double setPressure, double reseatPressure) {
         return ReliefValve.builder()
                 .name("safety valve")
                 .setPressure(Pressure.gauge(setPressure, BAR))
@@ -140,7 +140,7 @@ final class Sound {
                 .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING);
     }
 
-    static ExpansionVessel.Builder vessel(double litres, double chargeBar) {
+    public static ExpansionVessel.Builder vessel(double litres, double chargeBar) {
         return ExpansionVessel.builder()
                 .volume(litres, VolumeUnit.LITRE)
                 .precharge(Pressure.gauge(chargeBar, BAR))
@@ -148,12 +148,12 @@ final class Sound {
     }
 
     /** A run that reached a highest gauge pressure and a highest temperature, in half a day. */
-    static RunSummary run(HotWaterSystem house, double peakBar, double hottestCelsius, Event... events) {
+    public static RunSummary run(HotWaterSystem house, double peakBar, double hottestCelsius, Event... events) {
         return run(house, peakBar, 4, hottestCelsius, 0, events);
     }
 
     /** A run with its extremes and what the first relief valve gave off (L), in half a day. */
-    static RunSummary run(
+    public static RunSummary run(
             HotWaterSystem house, double peakBar, double lowBar, double hottest, double relieved, Event... events) {
         double air = house.site().atmosphere();
         List<Totals.Relief> relief = house.reliefValves().stream()
@@ -177,17 +177,17 @@ final class Sound {
                 Set.of());
     }
 
-    static Event event(Event.Kind kind, double gaugeBar) {
+    public static Event event(Event.Kind kind, double gaugeBar) {
         return event(kind, "", gaugeBar);
     }
 
     /** An event after an hour; a relief valve opens by pressure. */
-    static Event event(Event.Kind kind, String device, double gaugeBar) {
+    public static Event event(Event.Kind kind, String device, double gaugeBar) {
         return event(kind, device, gaugeBar, kind == Event.Kind.RELIEF_OPENED ? Event.OpeningCause.PRESSURE : null);
     }
 
     /** A relief valve opens by pressure, temperature or both. */
-    static Event opened(String device, double gaugeBar, Event.OpeningCause cause) {
+    public static Event opened(String device, double gaugeBar, Event.OpeningCause cause) {
         return event(Event.Kind.RELIEF_OPENED, device, gaugeBar, cause);
     }
 

@@ -1,0 +1,290 @@
+package io.github.heatswell.narrative;
+
+import static io.github.heatswell.narrative.Houses.bar;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.assessment.FaultlessHouse;
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.result.Balances;
+import io.github.heatswell.sizing.NominalSize;
+import io.github.heatswell.sizing.PeakSurvey;
+import io.github.heatswell.sizing.PrechargeRule;
+import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.sizing.VesselSizing;
+import io.github.heatswell.study.SizeCertainty;
+import io.github.heatswell.study.StudyResult;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefFault;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.UnitSystem;
+import io.github.heatswell.units.VolumeUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Regression: what is said of a sizing and of a map of peaks, and whether the vessel that is there will do. */
+class SizeStoriesTest {
+
+    private static final String ASKED = "Is the vessel large enough?";
+
+    private static HotWaterSystem house(double litres, double chargeBar) {
+        return FaultlessHouse.house()
+                .vessel(FaultlessHouse.vessel(litres, chargeBar).build())
+                .build();
+    }
+
+    private static SizingResult sized(HotWaterSystem house, double... litres) {
+        List<NominalSize> sizes = DoubleStream.of(litres)
+                .mapToObj(size -> NominalSize.of(size, VolumeUnit.LITRE))
+                .toList();
+        SizingTarget target = SizingTarget.builder(house)
+                .vesselRating(bar(10))
+                .withoutCodeCap()
+                .build();
+        return VesselSizing.builder(house, target)
+                .precharge(PrechargeRule.STATIC)
+                .sizes(sizes)
+                .build()
+                .size();
+    }
+
+    private static SizeAdvice known(HotWaterSystem house, double... litres) {
+        return new SizeAdvice(sized(house, litres), house, Optional.empty());
+    }
+
+    /** Of 100 sampled houses so many go above the limit with each vessel (L). */
+    private static SizeCertainty sampled(double[] litres, int... above) {
+        SizeCertainty.Tried[] tried = new SizeCertainty.Tried[above.length];
+        for (int i = 0; i < above.length; i++) {
+            tried[i] = new SizeCertainty.Tried(VolumeUnit.LITRE.toSi(litres[i]), new StudyResult.Share(above[i], 100));
+        }
+        return new SizeCertainty(true, List.of(tried), Balances.NONE);
+    }
+
+    private static String told(SizeAdvice advice) {
+        Narrative story = Narrative.of(advice);
+        assertEquals(List.of(), story.alarms());
+        return story.answer().text(UnitSystem.SI);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Is the 12 L vessel charged to 40 psi good enough?           | true",
+                "Will this expansion tank be enough for the new heater?      | true",
+                "Does a vessel of 12 litres keep the relief valve shut?      | false",
+                "Is the vessel too small, or large enough?                   | false",
+                "Isn't the vessel large enough?                              | false",
+                "Which vessel is enough?                                     | false",
+                "Why does it drip?                                           | false"
+            })
+    void onlyThePlainQuestionIsUnderstood(String question, boolean asked) {
+        assertEquals(asked, Narrative.verdict(question, house(18, 4), List.of()).isPresent());
+        assertTrue(Narrative.verdict(question, Houses.bare().build(), List.of()).isEmpty());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "35 | 4 | Yes: in this run it keeps the pressure within every limit checked.",
+                "35 | 1 | No: its precharge is too low.",
+                "35 | 6 | No: its precharge is too high.",
+                "3  | 4 | No: it is too small."
+            })
+    void theFirstWordIsTheAnswer(double litres, double charge, String answer) {
+        HotWaterSystem house = house(litres, charge);
+        List<Finding> found = Findings.of(Houses.day(house.toBuilder()).summary());
+        assertEquals(Optional.of(answer), Narrative.verdict(ASKED, house, found));
+        assertEquals(Optional.empty(), Narrative.verdict("Why does it drip?", house, found));
+    }
+
+    @Test
+    void aHazardComesBeforeTheVessel() {
+        HotWaterSystem house = house(18, 4).toBuilder()
+                .heater(FaultlessHouse.heater(60).thermostatStuck(true).build())
+                .build();
+        assertEquals(
+                Optional.of("That cannot be said before the hazard above is dealt with."),
+                Narrative.verdict(
+                        ASKED,
+                        house.toBuilder().withoutReliefValves().build(),
+                        Findings.of(house.toBuilder().withoutReliefValves().build())));
+    }
+
+    /** The sizing says first whether the vessel that is there will do. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "3  | Is it good enough?          | The 3 L vessel of this house is too small.",
+                "3  | Is the vessel large enough? | No: the 3 L vessel of this house is too small.",
+                "35 | Is the vessel large enough? | Yes: the 35 L vessel of this house is large enough, once its precharge is right."
+            })
+    void theSizingAnswersToo(double litres, String question, String answer) {
+        assertEquals(
+                Optional.of(answer),
+                Narrative.verdict(question, known(house(litres, 4), 8, 12, 18, 35))
+                        .map(said -> said.text(QuantityFormat.ascii(UnitSystem.SI))));
+    }
+
+    @Test
+    void onlyAVesselThatWorksIsJudged() {
+        HotWaterSystem isolated = FaultlessHouse.house()
+                .vessel(FaultlessHouse.vessel(18, 4)
+                        .condition(ExpansionVessel.Condition.ISOLATED)
+                        .build())
+                .build();
+        assertEquals(Optional.empty(), Narrative.verdict(ASKED, known(isolated, 12, 18)));
+        assertEquals(Optional.empty(), Narrative.verdict(ASKED, known(stuck(18), 12, 18)));
+    }
+
+    private static HotWaterSystem stuck(double litres) {
+        return house(litres, 4).toBuilder()
+                .withoutReliefValves()
+                .addReliefValve(Houses.valve("lid", 7, 6)
+                        .fault(ReliefFault.stuckOpen(2, RatioUnit.PERCENT))
+                        .build())
+                .build();
+    }
+
+    @Test
+    void theSizeToTakeIsToldWithWhatItLeaves() {
+        SizeAdvice advice = known(house(18, 4), 8, 12, 18, 35);
+        SizingResult.Vessel vessel = advice.recommended().orElseThrow();
+        QuantityFormat si = QuantityFormat.unicode(UnitSystem.SI);
+        String said = told(advice);
+        assertTrue(
+                said.matches(
+                        "A vessel of .* L, precharged to 4 bar, keeps the peak of the worst heat-up at .* bar, .* bar"
+                                + " below the limit of .* bar\\."),
+                said);
+        assertTrue(said.contains("A vessel of " + si.volume(vessel.volume())), said);
+        assertTrue(
+                said.contains("limit of " + si.pressure(advice.sizing().target().gauge())), said);
+        String facts = Narrative.of(advice).facts().text(UnitSystem.SI);
+        assertTrue(facts.contains("reseat pressure of 'T&P valve', less 3 % of its set pressure"), facts);
+    }
+
+    @Test
+    void howSureASizeIsSpeaksForALargerOne() {
+        HotWaterSystem house = house(18, 4);
+        SizingResult sizing = sized(house, 12, 18, 35);
+        double smallest =
+                VolumeUnit.LITRE.fromSi(sizing.smallestOnSale().orElseThrow().volume());
+        SizeAdvice sure = new SizeAdvice(sizing, house, Optional.of(sampled(new double[] {smallest}, 7)));
+        assertEquals(sizing.smallestOnSale(), sure.recommended());
+        assertTrue(
+                told(sure).endsWith("That holds in 93 of 100 sampled houses (values varied by the usual tolerances)."),
+                told(sure));
+
+        SizeAdvice larger = new SizeAdvice(sizing, house, Optional.of(sampled(new double[] {smallest, 35}, 40, 0)));
+        String said = told(larger);
+        assertTrue(said.startsWith("A vessel of 35 L"), said);
+        assertTrue(said.contains("That holds in all 100 sampled houses"), said);
+        assertTrue(said.contains("The smallest that is enough by the best estimates"), said);
+        assertTrue(said.endsWith("below it: in 40 of the 100 the pressure goes above the limit."), said);
+        assertTrue(Narrative.of(larger)
+                .facts()
+                .text(UnitSystem.SI)
+                .contains("is enough; but in 40 of 100 sampled houses (values varied by the usual tolerances)"));
+
+        SizeAdvice none = new SizeAdvice(sizing, house, Optional.of(sampled(new double[] {smallest, 35}, 90, 100)));
+        assertEquals(Optional.empty(), none.recommended());
+        assertTrue(told(none).startsWith("By the best estimates a vessel of "), told(none));
+        assertTrue(
+                told(none).contains("No size on the list holds in nine of ten sampled houses. Find out more"),
+                told(none));
+    }
+
+    @Test
+    void whereNoSizeWillDoSomethingElseIsSaid() {
+        String none = told(known(house(18, 4), 1, 2));
+        assertTrue(none.matches("It takes a vessel of at least .* L, precharged to 4 bar, to stay .*"), none);
+        assertTrue(none.contains("No size on the list is large enough."), none);
+
+        HotWaterSystem high = house(18, 4).toBuilder()
+                .supply(FaultlessHouse.supply(6.5).build())
+                .build();
+        String never = told(known(high, 8, 18, 100));
+        assertTrue(never.startsWith("No vessel of any size can keep the peak within the limit of "), never);
+        assertTrue(never.contains("The supply stands at 6.5 bar and leaves no room"), never);
+        assertTrue(never.contains("Lower the supply first, by a reducing valve, to "), never);
+
+        HotWaterSystem open = house(18, 4).toBuilder()
+                .supply(FaultlessHouse.supply(4)
+                        .arrangement(Supply.Arrangement.DIRECT)
+                        .build())
+                .build();
+        assertTrue(told(known(open, 8)).startsWith("No vessel is needed: without one the peak"), told(known(open, 8)));
+    }
+
+    @Test
+    void whatNoVesselCuresIsPutRightFirst() {
+        String large = told(known(stuck(35), 8, 12, 18, 35));
+        assertTrue(
+                large.startsWith("No vessel cures this: 'lid' is stuck open and runs whatever the pressure. "), large);
+        assertTrue(large.contains("The 35 L vessel of this house is large enough, so none is to be bought."), large);
+        String small = told(known(stuck(2), 8, 12, 18, 35));
+        assertTrue(small.contains("Have it replaced first; what follows holds after that. A vessel of "), small);
+    }
+
+    private static Narrative map(HotWaterSystem house) {
+        return Narrative.of(PeakSurvey.builder(house)
+                .vesselLike(FaultlessHouse.vessel(18, 4).build())
+                .volumes(2e-3, 18e-3, 35e-3)
+                .precharges(2e5, 4e5)
+                .build()
+                .map());
+    }
+
+    @Test
+    void aMapTellsWhereTheHouseStands() {
+        Narrative kept = map(house(18, 4));
+        String headline = kept.headline().text(UnitSystem.SI);
+        assertTrue(
+                headline.matches("With 18 L at 4 bar the peak is .* bar; below .* L the valve drips at every .*"),
+                headline);
+        assertEquals(List.of(), kept.alarms());
+        assertTrue(
+                kept.facts().text(UnitSystem.SI).contains("Worst heat-up from a cold fill with every tap closed"),
+                kept.facts()::toString);
+        String drips = map(house(3, 4)).headline().text(UnitSystem.SI);
+        assertTrue(drips.contains(" the relief valve drips, and without it the peak would be "), drips);
+        String high = map(house(18, 4).toBuilder()
+                        .supply(FaultlessHouse.supply(7.5).build())
+                        .build())
+                .headline()
+                .text(UnitSystem.SI);
+        assertTrue(high.contains("the supply alone, 7.5 bar, opens the relief valve set at 7 bar"), high);
+    }
+
+    @Test
+    void aMapOfAHouseWithoutAValveBeginsWithTheHazard() {
+        Narrative bare = map(Houses.bare().build());
+        assertTrue(bare.isHazard());
+        assertEquals(
+                "Peaks of the worst heat-up over vessel and precharge",
+                bare.headline().text(UnitSystem.SI));
+        Narrative open = map(Houses.bare()
+                .supply(FaultlessHouse.supply(4)
+                        .pressure(bar(4))
+                        .arrangement(Supply.Arrangement.DIRECT)
+                        .build())
+                .build());
+        assertEquals(
+                "The peak is 4 bar with every vessel: the house is open to the mains",
+                open.headline().text(UnitSystem.SI));
+        assertEquals(List.of(), open.alarms());
+    }
+}
