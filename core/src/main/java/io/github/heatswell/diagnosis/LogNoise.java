@@ -38,6 +38,8 @@ record LogNoise(double scatter, double noise, double step, boolean measured) {
     private static final int MANY = 10;
 
     private static final double MARKS = 2_000;
+    /** Into no more parts is the smallest difference divided. */
+    private static final int MOST_PARTS = 4;
 
     static LogNoise of(double[] times, double[] gauge) {
         double step = step(gauge);
@@ -98,7 +100,10 @@ record LogNoise(double scatter, double noise, double step, boolean measured) {
         return Math.sqrt(Arrays.stream(sorted, 0, kept).sum() / kept);
     }
 
-    /** The smallest difference of two readings, if all differences are multiples of it, and they are so often or are so many. */
+    /**
+     * The smallest difference of two readings, or the largest part of it, of which all differences are multiples, if they are so
+     * often or are so many. Where the pressure changes fast no two readings may be on neighbouring digits.
+     */
     private static double step(double[] gauge) {
         double[] sorted = gauge.clone();
         Arrays.sort(sorted);
@@ -112,8 +117,15 @@ record LogNoise(double scatter, double noise, double step, boolean measured) {
             }
         }
         boolean repeated = levels > 1 && levels * 3 <= sorted.length + 3;
-        boolean coarse = repeated || levels >= MANY && smallest > MARKS;
-        return coarse && multiples(sorted, smallest) ? smallest : 0;
+        // a few levels are multiples of some part by accident
+        for (int parts = 1; parts == 1 || parts <= MOST_PARTS && levels > 2 * parts; parts++) {
+            double step = smallest / parts;
+            boolean coarse = repeated || levels >= MANY && step > MARKS;
+            if (coarse && multiples(sorted, step)) {
+                return step;
+            }
+        }
+        return 0;
     }
 
     private static boolean multiples(double[] sorted, double step) {

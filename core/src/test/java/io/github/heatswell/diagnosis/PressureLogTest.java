@@ -10,6 +10,7 @@ import io.github.heatswell.units.PressureUnit;
 import java.util.Arrays;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
@@ -179,6 +180,10 @@ class PressureLogTest {
         assertEquals(0, step(3.03e5, 3.03e5, 3.13e5, 3.13e5, 3.43e5), "of five they might be chance");
         assertEquals(0, step(3.03e5, 3.03e5, 3.13e5, 3.13e5, 3.28e5, 3.28e5), "one and a half times the least");
         assertEquals(0, step(3e5, 3e5, 3e5, 3e5), "one level tells of no step");
+        double[] apart = {3.0e5, 3.2e5, 3.5e5, 3.7e5, 4.2e5};
+        double[] resting =
+                Arrays.stream(apart).flatMap(p -> DoubleStream.of(p, p, p)).toArray();
+        assertEquals(1e4, step(resting), 1e-6, "no two on neighbouring marks: half the least difference");
     }
 
     /** The interval of a log is the middle one, in whatever order they come. */

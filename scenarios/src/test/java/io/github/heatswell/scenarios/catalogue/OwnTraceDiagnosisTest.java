@@ -105,7 +105,12 @@ class OwnTraceDiagnosisTest {
      * opening low, at 99.9 % in two hours read every three minutes.
      */
     @ParameterizedTest
-    @CsvSource({"orchard-lodge, 2, 3, PSI, 1", "orchard-lodge, 2, 2, PSI, 1", "orchard-lodge, 12, 3, BAR, 0.1"})
+    @CsvSource({
+        "orchard-lodge, 2, 3, PSI, 1",
+        "orchard-lodge, 2, 2, PSI, 1",
+        "orchard-lodge, 6, 10, PSI, 1",
+        "orchard-lodge, 12, 3, BAR, 0.1"
+    })
     void aDigitShownForAnHourAccusesNothing(String house, int hours, int minutes, PressureUnit unit, double digit) {
         HotWaterSystem described = Catalogue.read(house).system();
         PressureLog log = rounded(log(described, hours, minutes, Columns.PRESSURE, 0), unit, digit);
