@@ -36,7 +36,8 @@ final class DiagnosisPicture {
         Caption caption = new Caption(
                 "",
                 found.substring(0, found.length() - 1),
-                logged.house() + ". Above the readings and the likeliest causes, below what each leaves unexplained.");
+                logged.house()
+                        + ". Above the readings and what comes closest to them, below what each leaves unexplained.");
         return new Picture(size, caption, scale.axis(), OptionalDouble.empty(), readings(), residuals());
     }
 

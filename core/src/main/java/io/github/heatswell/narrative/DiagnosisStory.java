@@ -234,7 +234,7 @@ public final class DiagnosisStory {
         String causes =
                 fits.stream().limit(MAX_NAMED).map(HypothesisFit::inWords).collect(Collectors.joining("; "));
         int others = fits.size() - MAX_NAMED;
-        return causes + (others > 0 ? "; " + (others == 1 ? "one other cause" : others + " other causes") : "");
+        return causes + (others > 0 ? "; and " + (others == 1 ? "one other" : others + " others") : "");
     }
 
     /**

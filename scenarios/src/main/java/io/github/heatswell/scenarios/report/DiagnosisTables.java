@@ -5,6 +5,7 @@ import io.github.heatswell.diagnosis.Estimate;
 import io.github.heatswell.diagnosis.Evidence;
 import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.InstalledCheck;
+import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.narrative.DiagnosisStory;
 import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.units.Decimals;
@@ -13,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** The tables of a printed diagnosis. */
@@ -180,7 +182,7 @@ final class DiagnosisTables {
     /** What was found about the readings themselves. */
     Grid readings() {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("Readings used", String.valueOf(result.readings())));
+        rows.add(List.of("Readings used", used()));
         answer.log().ifPresent(log -> {
             rows.add(List.of("Length of the log", shown.time(log.end())));
             if (Double.isFinite(result.uncertainty())) {
@@ -203,6 +205,25 @@ final class DiagnosisTables {
         rows.add(List.of(
                 "Simulations behind this", String.valueOf(answer.balances().runs())));
         return new Grid("About the readings", List.of("What", "Found"), rows, true);
+    }
+
+    /** How many readings there were of each kind; a row of a log may hold several. */
+    private String used() {
+        List<String> kinds = new ArrayList<>();
+        int rest = result.readings();
+        if (answer.log().isPresent()) {
+            PressureLog log = answer.log().get();
+            int temperatures = (int) IntStream.range(0, log.count())
+                    .filter(i -> log.temperature(i).isPresent())
+                    .count();
+            kinds.add(log.count() + " of pressure");
+            kinds.add(temperatures == 0 ? "" : temperatures + " of temperature");
+            rest -= log.count() + temperatures;
+        }
+        int spots = answer.readings().spots().all().size();
+        kinds.add(rest > spots ? "how long the heater ran at first" : "");
+        kinds.add(spots == 0 ? "" : spots + " on site");
+        return kinds.stream().filter(kind -> !kind.isEmpty()).collect(Collectors.joining(", "));
     }
 
     /** The likeliest, and in any case all that explain the readings about as well as the first. */

@@ -73,6 +73,26 @@ class DiagnosisStoryTest {
         return Report.of(new DiagnosisReport(answer, Optional.empty()).content(shown), answer.balances());
     }
 
+    /** Regression: a row of pressure and temperature was counted as two readings, and 25 rows as 50. */
+    @Test
+    void readingsAreCountedByTheirKind() {
+        double none = Double.NaN;
+        PressureLog log = log().temperature(290, none, 300, none, 310)
+                .burner(false, true, true, false, false)
+                .build();
+        DiagnosisAnswer answer = new DiagnosisAnswer(
+                OPEN_ENDED,
+                OwnersReadings.none(),
+                Optional.of(log),
+                new DiagnosisResult(
+                        List.of(fit(Cause.AS_DESCRIBED, 0, 1, NONE)), 9, 5_000, new Balances(0, 1), Optional.empty()),
+                Optional.empty());
+        String text = report(answer);
+        assertTrue(text.contains("Readings used 5 of pressure, 3 of temperature, how long the heater"), text);
+        String plain = report(answer(OPEN_ENDED, log().build(), fit(Cause.AS_DESCRIBED, 0, 1, NONE)));
+        assertTrue(plain.contains("Readings used 5 of pressure Length"), plain);
+    }
+
     private static DiagnosisStory words(DiagnosisAnswer answer) {
         return answer.story();
     }
@@ -265,7 +285,7 @@ class DiagnosisStoryTest {
                 words(many).verdict().text(UnitSystem.SI));
         assertEquals(
                 "The likeliest are these: water is lost at a tap or elsewhere; air is trapped in the piping; the check valve"
-                        + " leaks water back to the mains; one other cause.",
+                        + " leaks water back to the mains; and one other.",
                 words(many).details().text(UnitSystem.SI));
     }
 }
