@@ -1,7 +1,9 @@
 package io.github.heatswell.system;
 
+import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Limits;
+import io.github.heatswell.units.TemperatureUnit;
 import java.util.Objects;
 
 /**
@@ -13,17 +15,31 @@ public final class PipeRun {
     private static final Limits OUTSIDE_DIAMETER = Limits.between("outside-diameter", 3e-3, 0.2);
     private static final Limits WALL = Limits.between("wall", 0.1e-3, 20e-3);
     private static final Limits LENGTH = Limits.above("length", 0, 5_000);
+    private static final Limits STIFFNESS_AT = Limits.between("stiffness-at", 273.15, 368.15);
+    private static final Limits LOADED_FOR = Limits.between("loaded-for", 360, 3.6e6);
+
+    /** The test that gives the modulus of a plastic in tables: its temperature (K) and how long it lasts (s). */
+    private static final double TEST_TEMPERATURE = 296.15;
+
+    private static final double TEST_TIME = 10;
 
     private final Material material;
     private final double outsideDiameter;
     private final double wall;
     private final double length;
+    private final double modulus;
 
     private PipeRun(Builder from) {
         material = from.material;
         outsideDiameter = from.outsideDiameter;
         wall = from.wall;
         length = from.length;
+        boolean tested = from.stiffnessAt == null && from.loadedFor == null;
+        modulus = tested
+                ? material.youngsModulus()
+                : material.modulus(
+                        from.stiffnessAt == null ? TEST_TEMPERATURE : from.stiffnessAt,
+                        from.loadedFor == null ? TEST_TIME : from.loadedFor);
     }
 
     /**
@@ -65,15 +81,28 @@ public final class PipeRun {
         double b = outsideDiameter / 2;
         double a = b - wall;
         double nu = material.poissonRatio();
-        return (3 * (1 - 2 * nu) * a * a + 2 * (1 + nu) * b * b) / (material.youngsModulus() * (b * b - a * a));
+        return (3 * (1 - 2 * nu) * a * a + 2 * (1 + nu) * b * b) / (modulus * (b * b - a * a));
+    }
+
+    /**
+     * How stiff the wall is: Young's modulus of the material, or that of a plastic at the temperature and under the load described.
+     *
+     * @return the modulus (Pa)
+     */
+    public double modulus() {
+        return modulus;
     }
 
     /** Builds a {@link PipeRun}. */
     public static final class Builder {
+        private static final String METAL = "makes no difference for metal; remove it";
+
         private Material material;
         private Double outsideDiameter;
         private Double wall;
         private Double length;
+        private Double stiffnessAt;
+        private Double loadedFor;
 
         private Builder() {}
 
@@ -128,6 +157,32 @@ public final class PipeRun {
         }
 
         /**
+         * Sets the temperature at which the stiffness of a plastic wall counts: 23 degC if not set.
+         *
+         * @param value the temperature, 0 degC to 95 degC
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the temperature is outside its range
+         */
+        public Builder stiffnessAt(double value, TemperatureUnit unit) {
+            stiffnessAt = STIFFNESS_AT.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Sets how long a rise of pressure loads a plastic wall, which creeps meanwhile: as long as a short test if not set.
+         *
+         * @param value the time, 0.1 h to 1000 h
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the time is outside its range
+         */
+        public Builder loadedFor(double value, DurationUnit unit) {
+            loadedFor = LOADED_FOR.check(value, unit);
+            return this;
+        }
+
+        /**
          * Completes the description.
          *
          * @return the run of pipe
@@ -147,6 +202,10 @@ public final class PipeRun {
                                 + " leaves no bore in a pipe of "
                                 + Limits.quantity(LengthUnit.MILLIMETRE.fromSi(outsideDiameter), LengthUnit.MILLIMETRE)
                                 + " outside diameter");
+            }
+            if (requirements.met() && !material.yields()) {
+                requirements.rule(stiffnessAt == null, "stiffness-at", METAL);
+                requirements.rule(loadedFor == null, "loaded-for", METAL);
             }
             requirements.orThrow();
             return new PipeRun(this);

@@ -72,6 +72,11 @@ public final class Shell {
         return new CylinderBuilder();
     }
 
+    /** The same shell with another linear expansion (1/K). */
+    Shell expanding(double linearExpansion) {
+        return new Shell(compliance, 3 * linearExpansion, dimensions);
+    }
+
     /** A builder with what is known of material and dimensions of this cylinder; empty for a rigid shell. */
     CylinderBuilder toBuilder() {
         return dimensions.copy();

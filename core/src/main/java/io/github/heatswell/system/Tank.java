@@ -2,6 +2,7 @@ package io.github.heatswell.system;
 
 import io.github.heatswell.units.ComplianceUnit;
 import io.github.heatswell.units.ConductanceUnit;
+import io.github.heatswell.units.ExpansionUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.Pressure;
@@ -27,6 +28,8 @@ public final class Tank {
      */
     private static final Limits COMPLIANCE = Limits.between("compliance", 1e-14, 1e-7);
 
+    private static final Limits EXPANSION = Limits.between("expansion", 0, 300e-6);
+
     private static final Limits HEIGHT = Limits.between("height", 0.1, 10);
     private static final int MAX_LAYERS = 50;
 
@@ -34,6 +37,8 @@ public final class Tank {
     private final Shell shell;
     /** The compliance (m3/Pa) as given; null if it follows from the shell. */
     private final Double compliance;
+    /** The linear expansion (1/K) as given; null if it is that of the shell's material. */
+    private final Double expansion;
 
     private final double standingLoss;
     private final Pressure workingPressure;
@@ -46,6 +51,7 @@ public final class Tank {
         volume = from.volume;
         shell = from.completeShell();
         compliance = from.compliance;
+        expansion = from.expansion;
         standingLoss = from.standingLoss;
         workingPressure = from.workingPressure;
         workingPressureGiven = from.workingPressureGiven;
@@ -77,6 +83,7 @@ public final class Tank {
             builder.shell = null;
             builder.compliance = compliance;
         }
+        builder.expansion = expansion;
         builder.standingLoss = standingLoss;
         builder.workingPressure = workingPressure;
         builder.workingPressureGiven = workingPressureGiven;
@@ -198,6 +205,8 @@ public final class Tank {
         private Shell.CylinderBuilder cylinder = Shell.cylinder();
         /** The compliance (m3/Pa), or null if the shell gives it. */
         private Double compliance;
+        /** The linear expansion (1/K), or null if the material gives it. */
+        private Double expansion;
 
         private Double standingLoss;
         private Pressure workingPressure;
@@ -231,6 +240,7 @@ public final class Tank {
             shell = Objects.requireNonNull(value, "shell");
             cylinder = value.toBuilder();
             compliance = null;
+            expansion = null;
             return this;
         }
 
@@ -299,6 +309,19 @@ public final class Tank {
             Material material = cylinder.material();
             cylinder = material == null ? Shell.cylinder() : Shell.cylinder().material(material);
             shell = null;
+            return this;
+        }
+
+        /**
+         * Sets by how much the shell grows with heat in place of the usual value of its material.
+         *
+         * @param value the linear expansion, 0 to 300 ppm/K; 12 ppm/K for steel, 17 ppm/K for stainless steel and copper
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the expansion is outside its range
+         */
+        public Builder expansion(double value, ExpansionUnit unit) {
+            expansion = EXPANSION.check(value, unit);
             return this;
         }
 
@@ -400,11 +423,19 @@ public final class Tank {
             } else if (shell == null && !cylinder.isEmpty()) {
                 requirements.absorb(cylinder::build);
             }
+            requirements.rule(
+                    expansion == null || shell == null || shell.material().isPresent(),
+                    "expansion",
+                    "does not apply to a rigid shell");
             requirements.orThrow();
             return new Tank(this);
         }
 
         private Shell completeShell() {
+            return expansion == null ? plainShell() : plainShell().expanding(expansion);
+        }
+
+        private Shell plainShell() {
             if (compliance != null) {
                 return Shell.ofCompliance(cylinder.material(), compliance / volume);
             }

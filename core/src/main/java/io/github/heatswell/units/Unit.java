@@ -13,6 +13,7 @@ public sealed interface Unit
                 ConductanceUnit,
                 DurationUnit,
                 EnergyUnit,
+                ExpansionUnit,
                 FlowUnit,
                 LengthUnit,
                 MassUnit,

@@ -72,6 +72,7 @@ public enum UnitSystem {
             EnergyUnit.BTU,
             ComplianceUnit.US_FLUID_OUNCE_PER_PSI,
             ConductanceUnit.BTU_PER_HOUR_FAHRENHEIT,
+            ExpansionUnit.MILLIONTH_PER_FAHRENHEIT,
             MassUnit.POUND,
             MomentUnit.POUND_FORCE_FOOT,
             LengthUnit.INCH,

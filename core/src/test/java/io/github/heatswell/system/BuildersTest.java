@@ -9,6 +9,7 @@ import io.github.heatswell.units.ComplianceUnit;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.EnergyUnit;
+import io.github.heatswell.units.ExpansionUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
@@ -109,6 +110,24 @@ class BuildersTest {
         assertEquals(0, given.toBuilder().rigid().build().compliance());
         assertRefused("material: is missing", tank().compliance(28, ComplianceUnit.MILLILITRE_PER_BAR)::build);
         assertRefused("wall: is missing", given.toBuilder().diameter(450, LengthUnit.MILLIMETRE)::build);
+    }
+
+    /** Contract: the linear expansion given is that of the shell, whatever else changes; a rigid one has none. */
+    @Test
+    void anExpansionTakesThePlaceOfTheMaterials() {
+        Tank given = tank().material(Material.STEEL)
+                .diameter(450, LengthUnit.MILLIMETRE)
+                .wall(2.2, LengthUnit.MILLIMETRE)
+                .expansion(0.016, ExpansionUnit.MILLIMETRE_PER_METRE_KELVIN)
+                .build();
+        assertEquals(48e-6, given.shell().thermalGrowth(), 1e-18); // three times
+        Tank thicker = given.toBuilder().wall(3, LengthUnit.MILLIMETRE).build();
+        assertEquals(given.shell().thermalGrowth(), thicker.shell().thermalGrowth());
+        assertTrue(thicker.compliance() < given.compliance());
+        assertEquals(0, given.toBuilder().rigid().build().shell().thermalGrowth());
+        assertRefused(
+                "expansion: does not apply to a rigid shell",
+                tank().rigid().expansion(12, ExpansionUnit.MILLIONTH_PER_KELVIN)::build);
     }
 
     private static Tank.Builder tank() {

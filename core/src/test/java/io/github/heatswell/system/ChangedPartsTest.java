@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.units.ComplianceUnit;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.DurationUnit;
+import io.github.heatswell.units.ExpansionUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.PowerUnit;
@@ -62,6 +63,8 @@ class ChangedPartsTest {
                 .volume(230, VolumeUnit.LITRE)
                 .material(Material.STEEL)
                 .compliance(28.3, ComplianceUnit.MILLILITRE_PER_BAR)
+                .expansion(14, ExpansionUnit.MILLIONTH_PER_KELVIN)
+                .neverFails(true)
                 .standingLoss(2.4, ConductanceUnit.WATT_PER_KELVIN)
                 .workingPressure(Pressure.gauge(6, BAR))
                 .build();
@@ -71,6 +74,7 @@ class ChangedPartsTest {
                 List.of(
                         Tank::compliance,
                         Tank::complianceGiven,
+                        Tank::neverFails,
                         same -> same.shell().compliance(),
                         same -> same.shell().thermalGrowth()));
     }

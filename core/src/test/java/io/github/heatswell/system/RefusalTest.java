@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.units.ComplianceUnit;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.DurationUnit;
+import io.github.heatswell.units.ExpansionUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.MassUnit;
@@ -44,6 +45,14 @@ class RefusalTest {
                         0,
                         100,
                         "W/K"),
+                number(
+                        "expansion",
+                        v -> Tank.builder().expansion(v, ExpansionUnit.MILLIONTH_PER_KELVIN),
+                        0,
+                        300,
+                        "ppm/K"),
+                number("stiffness-at", v -> PipeRun.builder().stiffnessAt(v, TemperatureUnit.CELSIUS), 0, 95, "degC"),
+                number("loaded-for", v -> PipeRun.builder().loadedFor(v, DurationUnit.HOUR), 0.1, 1000, "h"),
                 number(
                         "compliance",
                         v -> Tank.builder().compliance(v, ComplianceUnit.MILLILITRE_PER_BAR),

@@ -35,6 +35,9 @@ class UnitTest {
         assertEquals(1.3558179, MomentUnit.POUND_FORCE_FOOT.toSi(1), 5e-8); // printed digits
         assertEquals(428.927e-11, ComplianceUnit.US_FLUID_OUNCE_PER_PSI.toSi(1), 1e-14); // 29.5735 mL by 0.0689476 bar
         assertEquals(28e-11, ComplianceUnit.MILLILITRE_PER_BAR.toSi(28), 1e-24); // rounding
+        assertEquals(12e-6, ExpansionUnit.MILLIONTH_PER_KELVIN.toSi(12), 1e-21); // rounding
+        assertEquals(12e-6, ExpansionUnit.MILLIMETRE_PER_METRE_KELVIN.toSi(0.012), 1e-21); // rounding
+        assertEquals(6.12e-5, ExpansionUnit.MILLIONTH_PER_FAHRENHEIT.toSi(34), 1e-19); // nine fifths
         assertEquals(0.78, RatioUnit.PERCENT.toSi(78), 1e-16);
     }
 

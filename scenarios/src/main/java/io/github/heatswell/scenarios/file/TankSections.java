@@ -69,6 +69,15 @@ final class TankSections {
                             .exceptBeside("compliance", "does not apply to a tank of given compliance; remove it")
                             .checkedAgainst("diameter"),
                     amount(
+                                    "expansion",
+                                    "linear expansion of the shell with heat; that of the material if left out: 12 ppm/K for"
+                                            + " steel, 17 ppm/K for stainless steel and copper",
+                                    "12 ppm/K",
+                                    Kind.EXPANSION,
+                                    Tank.Builder::expansion)
+                            .leftOutFreely()
+                            .exceptWhere("material", "rigid", "does not apply to a rigid tank; remove it"),
+                    amount(
                                     "standing-loss",
                                     "heat loss to the room per degree of temperature difference",
                                     "2.4 W/K",
@@ -125,7 +134,25 @@ final class TankSections {
                             PipeRun.Builder::outsideDiameter),
                     amount("wall", "wall thickness; must leave a bore", "0.9 mm", Kind.LENGTH, PipeRun.Builder::wall)
                             .checkedAgainst("outside-diameter"),
-                    amount("length", "length", "14 m", Kind.LENGTH, PipeRun.Builder::length)));
+                    amount("length", "length", "14 m", Kind.LENGTH, PipeRun.Builder::length),
+                    amount(
+                                    "stiffness-at",
+                                    "temperature at which the stiffness of plastic counts, such as 60 degC for hot pipe; 23 degC if"
+                                            + " left out; not for metal",
+                                    "60 degC",
+                                    Kind.TEMPERATURE,
+                                    PipeRun.Builder::stiffnessAt)
+                            .leftOutFreely()
+                            .checkedAgainst("material"),
+                    amount(
+                                    "loaded-for",
+                                    "how long a rise of pressure loads plastic, which creeps meanwhile; as long as a short test, 10 s,"
+                                            + " if left out; not for metal",
+                                    "1 h",
+                                    Kind.DURATION,
+                                    PipeRun.Builder::loadedFor)
+                            .leftOutFreely()
+                            .checkedAgainst("material")));
 
     private static final Section<Element.Builder, Element> UPPER = new Section<>(
             "heater.upper",

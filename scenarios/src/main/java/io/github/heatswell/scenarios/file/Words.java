@@ -66,8 +66,15 @@ final class Words {
     /** The materials of pipes. */
     static Map<String, Material> materials() {
         Map<String, Material> words = new LinkedHashMap<>();
-        for (Material material :
-                List.of(Material.STEEL, Material.STAINLESS_STEEL, Material.COPPER, Material.PEX, Material.PE)) {
+        for (Material material : List.of(
+                Material.STEEL,
+                Material.STAINLESS_STEEL,
+                Material.COPPER,
+                Material.PEX,
+                Material.PE,
+                Material.PPR,
+                Material.PB,
+                Material.PVCC)) {
             words.put(material.name(), material);
         }
         return words;

@@ -4,6 +4,7 @@ import io.github.heatswell.units.ComplianceUnit;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.EnergyUnit;
+import io.github.heatswell.units.ExpansionUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.MassUnit;
@@ -74,6 +75,13 @@ public final class Kind<U extends Unit> {
                     ComplianceUnit.MILLILITRE_PER_BAR,
                     ComplianceUnit.LITRE_PER_BAR,
                     ComplianceUnit.US_FLUID_OUNCE_PER_PSI));
+    /** Linear expansions with heat. */
+    public static final Kind<ExpansionUnit> EXPANSION = new Kind<>(
+            "linear expansion",
+            List.of(
+                    ExpansionUnit.MILLIONTH_PER_KELVIN,
+                    ExpansionUnit.MILLIMETRE_PER_METRE_KELVIN,
+                    ExpansionUnit.MILLIONTH_PER_FAHRENHEIT));
     /** Elapsed times. */
     public static final Kind<DurationUnit> DURATION = new Kind<>("time", List.of(DurationUnit.values()));
     /** Pure ratios. They need a percent sign: of 78 and 0.78 both look right, and only one is. */
@@ -91,6 +99,7 @@ public final class Kind<U extends Unit> {
             MASS,
             CONDUCTANCE,
             COMPLIANCE,
+            EXPANSION,
             DURATION,
             RATIO);
 

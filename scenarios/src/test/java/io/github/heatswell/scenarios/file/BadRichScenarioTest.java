@@ -50,7 +50,13 @@ class BadRichScenarioTest {
             layers: 12 | layers: 51 | 8:67 | tank.layers: 51 is outside the allowed range, 1 to 50
             layers: 12 | layers: 1.5 | 8:67 | tank.layers: '1.5' is not a whole number
             height: 1.3 m, | height: 13 m, | 8:79 | tank.height: 13 m is outside the allowed range, 0.1 m to 10 m
-            material: steel, diameter: 480 mm, layers: 12, height: 1.3 m | material: rigid, layers: 12 | 8:1 | tank.height: is missing; write, for example, 'height: 1300 mm'
+            material: steel, diameter: 480 mm, layers: 12, height: 1.3 m, never-fails: no, expansion: 12 ppm/K | material: rigid, layers: 12 | 8:1 | tank.height: is missing; write, for example, 'height: 1300 mm'
+            expansion: 12 ppm/K | expansion: 301 ppm/K | 8:114 | tank.expansion: 301 ppm/K is outside the allowed range, 0 ppm/K to 300 ppm/K
+            expansion: 12 ppm/K | expansion: 12 mm | 8:114 | tank.expansion: 'mm' is a unit of length; a linear expansion is given in ppm/K, mm/(m K) or ppm/degF
+            material: steel, diameter: 480 mm, | material: rigid, | 8:96 | tank.expansion: does not apply to a rigid tank; remove it
+            stiffness-at: 60 degC | stiffness-at: 96 degC | 11:92 | piping[0].stiffness-at: 96 degC is outside the allowed range, 0 degC to 95 degC
+            loaded-for: 1 h | loaded-for: 2000 h | 11:113 | piping[0].loaded-for: 2000 h is outside the allowed range, 0.1 h to 1000 h
+            stiffness-at: 60 degC, loaded-for: 1 h | loaded-for: 1 h }, { material: steel, outside-diameter: 22 mm, wall: 3 mm, length: 14 m, stiffness-at: 60 degC | 11:181 | piping[1].stiffness-at: makes no difference for metal; remove it
             never-fails: no | never-fails: true | 8:99 | tank.never-fails: 'true' is not one of yes, no
             tolerance: 1e-9 | tolerance: 1e-13 | 21:62 | run.tolerance: '1e-13' is not one of 1e-4, 1e-5, 1e-6, 1e-7, 1e-8, 1e-9, 1e-10, 1e-11, 1e-12
             height: 10 % | height: 96 % | 9:70 | heater.height: 96 % is outside the allowed range, 0 % to 95 %

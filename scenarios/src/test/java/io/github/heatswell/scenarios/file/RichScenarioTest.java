@@ -165,7 +165,7 @@ class RichScenarioTest {
     /** What is assumed for the further keys, and only where they come into play. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            height: 1.3 m, never-fails: no }    | }                 | tank.height = 1270 mm
+            height: 1.3 m, never-fails: no,     | never-fails: no,  | tank.height = 1270 mm
             , differential: 4 K                | ''                | heater.upper.differential = 5 K
             lock-up-rise: 0.2 bar,             | ''                | supply.reducing-valve.lock-up-rise = 0.3 bar
             droop: 0.6 bar,                    | ''                | supply.reducing-valve.droop = 0.7 bar

@@ -49,10 +49,9 @@ final class Belongings {
 
     private void tank(Keyed tank) {
         boolean rigid = tank.word("material").equalsIgnoreCase("rigid");
-        boolean plastic =
-                tank.word("material").toLowerCase(java.util.Locale.ROOT).startsWith("pe");
+        boolean plastic = isPlastic(tank);
         if (rigid) {
-            tank.remove("diameter", "wall", "compliance");
+            tank.remove("diameter", "wall", "compliance", "expansion");
         }
         if (tank.has("compliance")) {
             tank.remove("diameter", "wall");
@@ -74,6 +73,11 @@ final class Belongings {
                     "wall", numbers.between(Format.single("tank.wall"), diameter / 90, Math.min(50e-3, diameter / 10)));
         }
         layeredHeight(tank);
+    }
+
+    /** All plastics begin with a p, and no metal does. */
+    private static boolean isPlastic(Keyed part) {
+        return part.word("material").toLowerCase(java.util.Locale.ROOT).startsWith("p");
     }
 
     private void layeredHeight(Keyed tank) {
@@ -118,6 +122,9 @@ final class Belongings {
     }
 
     private void pipe(Keyed pipe) {
+        if (!isPlastic(pipe)) {
+            pipe.remove("stiffness-at", "loaded-for");
+        }
         double outside = pipe.si("outside-diameter", 0);
         double most = Math.min(20e-3, 0.48 * outside);
         if (pipe.si("wall", 0) > most) {

@@ -12,6 +12,7 @@ import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.units.ComplianceUnit;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.EnergyUnit;
+import io.github.heatswell.units.ExpansionUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.MassUnit;
@@ -40,6 +41,7 @@ final class Rewriting {
             Map.entry(Kind.LENGTH, LengthUnit.FOOT),
             Map.entry(Kind.MASS, MassUnit.POUND),
             Map.entry(Kind.CONDUCTANCE, ConductanceUnit.BTU_PER_HOUR_FAHRENHEIT),
+            Map.entry(Kind.EXPANSION, ExpansionUnit.MILLIONTH_PER_FAHRENHEIT),
             Map.entry(Kind.COMPLIANCE, ComplianceUnit.US_FLUID_OUNCE_PER_PSI));
 
     private Rewriting() {}
