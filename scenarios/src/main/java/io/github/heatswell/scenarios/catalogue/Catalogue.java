@@ -13,6 +13,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * The bundled scenarios.
@@ -69,6 +71,7 @@ public final class Catalogue {
                             "weir-house-mixed",
                             "weir-house-two-elements",
                             "birch-street-day")));
+    private static final Pattern SECTION = Pattern.compile("(?m)^(site|supply):");
     private static final List<String> NAMES =
             TOPICS.stream().flatMap(topic -> topic.names().stream()).toList();
 
@@ -149,7 +152,7 @@ public final class Catalogue {
     }
 
     /**
-     * What a bundled scenario is about. Nothing but its heading is read, so this is quick.
+     * What a bundled scenario is about. Nothing but its heading is parsed, so this is quick.
      *
      * @param name its name
      * @return its heading
@@ -157,8 +160,14 @@ public final class Catalogue {
      */
     public static Listing listing(String name) {
         List<Entry> entries =
-                YamlTree.of(text(name), new Faults()).orElseThrow().entries();
+                YamlTree.of(heading(text(name)), new Faults()).orElseThrow().entries();
         return new Listing(name, value(entries, "title"), value(entries, "question"));
+    }
+
+    /** What stands before the first section: its title, its question and what is expected. */
+    private static String heading(String text) {
+        Matcher section = SECTION.matcher(text);
+        return section.find() ? text.substring(0, section.start()) : text;
     }
 
     private static String value(List<Entry> entries, String key) {

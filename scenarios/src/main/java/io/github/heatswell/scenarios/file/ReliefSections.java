@@ -21,7 +21,7 @@ final class ReliefSections {
             "relief.fault",
             ReliefFault::builder,
             ReliefFault.Builder::build,
-            List.of(
+            () -> List.of(
                     amount(
                                     "stuck-open",
                                     "lift at which it is stuck open",
@@ -49,7 +49,7 @@ final class ReliefSections {
             "relief",
             ReliefValve::builder,
             ReliefValve.Builder::build,
-            List.of(
+            () -> List.of(
                     new Field<>(
                                     "name",
                                     "name in the results; different for every valve",

@@ -28,7 +28,7 @@ final class Schema {
             "",
             Scenario.Builder::new,
             scenario -> scenario,
-            List.of(
+            () -> List.of(
                     text(
                             "title",
                             "heading of the results; the file's name if left out",
@@ -59,7 +59,7 @@ final class Schema {
             "site",
             Site::builder,
             Site.Builder::build,
-            List.of(
+            () -> List.of(
                     amount(
                                     "altitude",
                                     "height above sea level, which determines the air pressure",
@@ -79,7 +79,7 @@ final class Schema {
             "start",
             Start::builder,
             Start.Builder::build,
-            List.of(
+            () -> List.of(
                     amount(
                                     "water",
                                     "water temperature in the tank at the start; that of the supply if left out",
@@ -100,7 +100,7 @@ final class Schema {
             "run",
             Run.Builder::new,
             Run.Builder::build,
-            List.of(
+            () -> List.of(
                     new Field<>(
                                     "begins",
                                     "time of day at the start; midnight if left out",
@@ -141,7 +141,7 @@ final class Schema {
             "vessels",
             Costs.Size::new,
             size -> size,
-            List.of(
+            () -> List.of(
                     amount("volume", "size on sale", "12 L", Kind.VOLUME, Costs.Size::volume),
                     new Field<>(
                                     "price",
@@ -154,7 +154,7 @@ final class Schema {
             "costs",
             Costs.Builder::new,
             costs -> costs,
-            List.of(
+            () -> List.of(
                     new Field<>(
                                     "currency",
                                     "currency of the prices; if left out, EUR, or USD in a file in US units",
@@ -192,7 +192,7 @@ final class Schema {
 
     /** A whole file. */
     static final Section<Scenario.Builder, Scenario.Builder> SCENARIO =
-            new Section<>("", Scenario.Builder::new, Scenario.Builder::complete, fields());
+            new Section<>("", Scenario.Builder::new, Scenario.Builder::complete, Schema::fields);
 
     private Schema() {}
 
@@ -246,15 +246,14 @@ final class Schema {
     }
 
     /** The field that a path leads to, such as {@code relief[0].reseats}. */
-    static Optional<? extends Field<?>> field(String path) {
-        String plain = path.replaceAll("\\[\\d+]", "");
-        String section = plain.substring(0, Math.max(0, plain.lastIndexOf('.')));
-        String key = plain.substring(plain.lastIndexOf('.') + 1);
-        return Stream.concat(Stream.of(SCENARIO), allSections().stream())
-                .filter(candidate -> candidate.name().equals(section))
-                .flatMap(candidate -> candidate.fields().stream())
-                .filter(field -> field.key().equals(key))
-                .findFirst();
+    static Optional<Field<?>> field(String path) {
+        Optional<Section<?, ?>> section = Optional.of(SCENARIO);
+        Optional<Field<?>> found = Optional.empty();
+        for (String key : path.replaceAll("\\[\\d+]", "").split("\\.", -1)) {
+            found = section.flatMap(keys -> keys.field(key));
+            section = found.flatMap(Field::nested).map(Nested::section);
+        }
+        return found;
     }
 
     /** The typical values by the fields that may be left out because of them, in the order of the format. */

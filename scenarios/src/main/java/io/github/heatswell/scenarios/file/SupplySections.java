@@ -27,7 +27,7 @@ final class SupplySections {
             "supply.pressure",
             Entry::new,
             entry -> entry,
-            List.of(
+            () -> List.of(
                     new Field<>("at", "time of day", "06:00", Form.clock(Entry::at)),
                     pressure(
                             "pressure",
@@ -39,7 +39,7 @@ final class SupplySections {
             "supply.water",
             SupplyTemperature::seasons,
             SupplyTemperature.SeasonsBuilder::build,
-            List.of(
+            () -> List.of(
                     amount(
                             "annual-mean",
                             "mean annual air temperature, from which the water's seasons follow",
@@ -64,7 +64,7 @@ final class SupplySections {
             "supply.reducing-valve",
             ReducingValve::builder,
             ReducingValve.Builder::build,
-            List.of(
+            () -> List.of(
                     pressure("set", "outlet pressure it is set to", "3.5 bar", ReducingValve.Builder::set),
                     amount(
                                     "lock-up-rise",
@@ -101,7 +101,7 @@ final class SupplySections {
             "supply.shut-off",
             Supply.Outage::builder,
             Supply.Outage.Builder::build,
-            List.of(
+            () -> List.of(
                     amount("from", "since the start of the run", "2 h", Kind.DURATION, Supply.Outage.Builder::from),
                     amount(
                                     "to",
@@ -115,7 +115,7 @@ final class SupplySections {
             "supply",
             Supply::builder,
             Supply.Builder::build,
-            List.of(
+            () -> List.of(
                     word(
                             "arrangement",
                             "direct: water can flow back to the mains; check-valve (or backflow-preventer): it"

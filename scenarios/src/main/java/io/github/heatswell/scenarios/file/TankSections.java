@@ -23,7 +23,7 @@ final class TankSections {
             "tank",
             Tank::builder,
             Tank.Builder::build,
-            List.of(
+            () -> List.of(
                     amount("volume", "water it holds", "230 L", Kind.VOLUME, Tank.Builder::volume),
                     word(
                             "material",
@@ -124,7 +124,7 @@ final class TankSections {
             "piping",
             PipeRun::builder,
             PipeRun.Builder::build,
-            List.of(
+            () -> List.of(
                     word("material", "material of the pipe", "copper", Words.materials(), PipeRun.Builder::material),
                     amount(
                             "outside-diameter",
@@ -158,7 +158,7 @@ final class TankSections {
             "heater.upper",
             Element::builder,
             Element.Builder::build,
-            List.of(
+            () -> List.of(
                     amount("input", "power while on", "2 kW", Kind.POWER, Element.Builder::input),
                     amount(
                             "height",
@@ -185,7 +185,7 @@ final class TankSections {
             "heater",
             Heater::builder,
             Heater.Builder::build,
-            List.of(
+            () -> List.of(
                     word(
                             "energy",
                             "where the heat comes from",

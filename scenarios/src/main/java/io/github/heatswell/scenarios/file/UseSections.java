@@ -22,7 +22,7 @@ final class UseSections {
             "leaks",
             Leak::builder,
             Leak.Builder::build,
-            List.of(
+            () -> List.of(
                     amount("flow", "leakage flow", "40 mL/min", Kind.FLOW, Leak.Builder::flow),
                     pressure("at", "pressure at which that flow is stated", "4 bar", Leak.Builder::at)));
 
@@ -30,7 +30,7 @@ final class UseSections {
             "draws",
             Draw::builder,
             Draw.Builder::build,
-            List.of(
+            () -> List.of(
                     new Field<>("at", "time of day at which the tap opens", "07:00", Form.clock(Draw.Builder::at)),
                     amount("volume", "volume drawn at the tap", "40 L", Kind.VOLUME, Draw.Builder::volume)
                             .needed("unless energy is", given -> !given.containsKey("energy"))
@@ -56,7 +56,7 @@ final class UseSections {
             "gauge",
             Gauge::new,
             gauge -> gauge.metres,
-            List.of(amount(
+            () -> List.of(amount(
                     "height",
                     "height of the owner's gauge above the tank's drain cock",
                     "1.5 m",
@@ -67,7 +67,7 @@ final class UseSections {
             "",
             Scenario.Builder::new,
             scenario -> scenario,
-            List.of(
+            () -> List.of(
                     amount(
                                     "trapped-air",
                                     "air trapped in the piping, at the starting pressure; no more than the piping"

@@ -15,7 +15,7 @@ final class VesselSections {
             "vessel",
             ExpansionVessel::builder,
             ExpansionVessel.Builder::build,
-            List.of(
+            () -> List.of(
                     amount(
                             "volume",
                             "total volume, gas and water together",
