@@ -1,5 +1,10 @@
 package io.github.heatswell.assessment;
 
+import io.github.heatswell.assessment.Finding.Authority;
+import io.github.heatswell.citation.Citation;
+import io.github.heatswell.place.Place;
+import io.github.heatswell.place.PlaceRule;
+import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.Element;
@@ -40,6 +45,8 @@ final class AssessmentContext {
     final Optional<RunSummary> run;
     final Doubts doubts;
     final double atmosphere;
+    /** Whose rules hold. */
+    final Place place;
 
     AssessmentContext(HotWaterSystem house, Optional<RunSummary> run) {
         this(house, run, Doubts.NONE);
@@ -50,6 +57,44 @@ final class AssessmentContext {
         this.run = run;
         this.doubts = doubts;
         atmosphere = house.site().atmosphere();
+        place = house.site().place();
+    }
+
+    /** The limits on a topic, the lowest first: those of the place, or where nobody read any those of all places. */
+    List<PlaceRule> limits(Topic topic) {
+        List<PlaceRule> own = place.limits(topic);
+        return own.isEmpty() ? Place.NOT_KNOWN.limits(topic) : own;
+    }
+
+    /** Whether a limit of the place itself was read. */
+    boolean hasLimit(Topic topic) {
+        return place.isKnown() && !place.limits(topic).isEmpty();
+    }
+
+    /** The rule of the place on a topic; what is said elsewhere where the place is not known or nobody read any. */
+    Authority by(Topic topic, Authority elsewhere) {
+        if (!place.isKnown()) {
+            return elsewhere;
+        }
+        Citation other = elsewhere.source();
+        return place.rules(topic).stream()
+                .findFirst()
+                .map(Authority::of)
+                .orElseGet(() -> new Authority(
+                        elsewhere.basis(),
+                        new Citation(
+                                "no rule on this was read for this place; elsewhere " + other.text(),
+                                other.standing())));
+    }
+
+    /** The highest pressure (Pa, gauge) that heating may bring, by the place; empty if no rule says so. */
+    Optional<PlaceRule> peakRule() {
+        return place.strictest(Topic.PEAK_LIMIT);
+    }
+
+    /** The highest static pressure (Pa, gauge) that is allowed for sure. */
+    double staticLimit() {
+        return limits(Topic.STATIC_LIMIT).get(0).limit().orElseThrow();
     }
 
     /** Whether nobody knows the charge of the vessel, so that the value of the house only stands in its place. */
@@ -136,11 +181,12 @@ final class AssessmentContext {
 
     /**
      * What the peak of a heat-up should stay below, by the same yardstick as the sizing of a vessel: the pressure at which each
-     * relief valve closes, less the tolerance of its setting, the limit of the model codes, and what vessel and tank are made
+     * relief valve closes, less the tolerance of its setting, the limit of the place, and what vessel and tank are made
      * for.
      */
     double peakLimit() {
-        double lowest = Math.min(SupplyRule.CODE_LIMIT, workingPressure());
+        double lowest = Math.min(
+                peakRule().map(rule -> rule.limit().orElseThrow()).orElse(Double.POSITIVE_INFINITY), workingPressure());
         for (ReliefValve valve : house.reliefValves()) {
             lowest = Math.min(lowest, closesFor(valve));
         }
@@ -161,13 +207,19 @@ final class AssessmentContext {
 
     /**
      * Whether local rules may let a relief valve discharge the expansion: one that opens by pressure alone and at no more than
-     * 10 bar, as European safety valves on the cold feed do, in a house whose hot-water use is not a US pattern. A temperature
-     * and pressure relief valve is nowhere meant for that.
+     * 10 bar, as European safety valves on the cold feed do, where the rules of the place leave that open; where the place is not
+     * known, in a house whose hot-water use is not a US pattern. A temperature and pressure relief valve is nowhere meant for
+     * that.
      */
     boolean mayDischargeExpansion(ReliefValve valve) {
-        return valve.setTemperature().isEmpty()
-                && valve.setPressure().gauge(atmosphere) <= MAX_EXPANSION_VALVE + Rule.SAME
-                && !house.draws().name().startsWith(US_DRAWS);
+        boolean here = place.isKnown()
+                ? place.demand(Topic.RELIEF_FOR_EXPANSION)
+                        .filter(rule -> !rule.requires())
+                        .isPresent()
+                : !house.draws().name().startsWith(US_DRAWS);
+        return here
+                && valve.setTemperature().isEmpty()
+                && valve.setPressure().gauge(atmosphere) <= MAX_EXPANSION_VALVE + Rule.SAME;
     }
 
     /** The same of the valve that would open first; false if there is none. */

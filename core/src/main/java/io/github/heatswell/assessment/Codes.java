@@ -1,6 +1,5 @@
 package io.github.heatswell.assessment;
 
-import static io.github.heatswell.citation.Citation.Standing.FROM_MEMORY;
 import static io.github.heatswell.citation.Citation.Standing.SECOND_HAND;
 import static io.github.heatswell.citation.Citation.Standing.SEEN;
 
@@ -8,10 +7,6 @@ import io.github.heatswell.assessment.Finding.Authority;
 
 /** Sources cited by more than one rule. */
 final class Codes {
-
-    /** 80 psi. */
-    static final Authority STATIC_80_PSI = Authority.code(
-            "UPC 608.2 (2015, 2024): a regulator reduces a static pressure above it to 80 psi or less", SEEN);
 
     static final Authority EXPANSION_CONTROL = Authority.code(
             "codes of many places, such as IPC 607.3 adopted in Philadelphia (P-607.3) and Chicago (18-29-607): a device to"
@@ -23,12 +18,6 @@ final class Codes {
             "IPC 607.3 as adopted in Philadelphia (P-607.3) and Chicago (18-29-607): a device to control expansion behind a"
                     + " reducing valve; UPC 608.2 (2015, 2024): an expansion tank downstream of each regulator; no"
                     + " exemption for a bypass in either",
-            SEEN);
-
-    /** The static limit holds for what heating adds, too. */
-    static final Authority EXPANSION_LIMIT = Authority.code(
-            "Chicago 18-29-607 and UPC 608.2 (2024): expansion control keeps the pressure within the static limit; 80 psi in"
-                    + " the latter",
             SEEN);
 
     static final Authority RELIEF_IS_NO_CONTROL = Authority.code(
@@ -65,8 +54,8 @@ final class Codes {
             "older DIN 1988-2 by a heater manual: supply at most 80 % of the relief set; EN 806-2 16.1 by a trade paper: 75 %",
             SECOND_HAND);
 
-    static final Authority SET_TOLERANCE = Authority.practice(
-            "tolerance of the set pressure taken as 3 %; no standard for these valves was read", FROM_MEMORY);
+    static final Authority SET_TOLERANCE = Authority.computed(
+            "own judgement: tolerance of the set pressure taken as 3 %; no standard for these valves was read");
 
     static final Authority BURNS = Authority.practice(
             "US Consumer Product Safety Commission, document 5098: 150 degF 2 s, 140 degF 6 s, 130 degF 30 s, 120 degF 5 min",

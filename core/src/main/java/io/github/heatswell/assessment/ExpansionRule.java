@@ -2,7 +2,10 @@ package io.github.heatswell.assessment;
 
 import static io.github.heatswell.assessment.Measure.gauge;
 
+import io.github.heatswell.assessment.Finding.Authority;
 import io.github.heatswell.assessment.Finding.Severity;
+import io.github.heatswell.place.PlaceRule;
+import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefFault;
@@ -37,7 +40,7 @@ final class ExpansionRule implements Rule {
             subject.house
                     .vessel()
                     .filter(vessel -> vessel.condition() != ExpansionVessel.Condition.SOUND)
-                    .ifPresent(vessel -> found.accept(outOfService(vessel)));
+                    .ifPresent(vessel -> found.accept(outOfService(subject, vessel)));
         } else if (subject.bypassOpens().isPresent()) {
             found.accept(bypassTooLate(subject));
         } else {
@@ -55,7 +58,7 @@ final class ExpansionRule implements Rule {
                             "If a check valve, backflow preventer or reducing valve is ever fitted on the supply, a vessel"
                                     + " is needed.")
                     .asks("Ask the water company whether its meter or connection holds a check valve.")
-                    .by(Codes.EXPANSION_CONTROL);
+                    .by(subject.by(Topic.EXPANSION_CONTROL, Codes.EXPANSION_CONTROL));
         }
         boolean vessel = subject.soundVessel().isPresent();
         Finding.Draft draft = Finding.draft("expansion-returns-to-street", vessel ? Severity.NOTE : Severity.CAUTION)
@@ -75,9 +78,15 @@ final class ExpansionRule implements Rule {
                         : draft.advises("Do not rely on the bypass alone: plan an expansion vessel behind the reducing"
                                 + " valve."))
                 .asks(
-                        "Model codes ask for expansion control behind a reducing valve and exempt no bypass; some places accept"
-                                + " one. Ask the local authority.")
-                .by(Codes.EXPANSION_BEHIND_REGULATOR);
+                        subject.place
+                                        .demand(Topic.BYPASS)
+                                        .filter(PlaceRule::requires)
+                                        .isPresent()
+                                ? "The rules here ask for expansion control behind a reducing valve and exempt no bypass; some"
+                                        + " towns accept one. Ask the local authority."
+                                : "US model codes ask for expansion control behind a reducing valve and exempt no bypass; some"
+                                        + " places accept one. Ask the local authority.")
+                .by(subject.by(Topic.BYPASS, Codes.EXPANSION_BEHIND_REGULATOR));
     }
 
     private static Found missing(AssessmentContext subject) {
@@ -100,10 +109,10 @@ final class ExpansionRule implements Rule {
                         .limit(gauge(subject.firstLimit()))
                 : draft.says(closed + ": tank, pipes and trapped air alone have to take what the heated water gains.");
         return may
-                ? draft.advises(MAY_DRIP).by(Codes.RELIEF_MAY_DRIP)
+                ? draft.advises(MAY_DRIP).by(subject.by(Topic.RELIEF_FOR_EXPANSION, Codes.RELIEF_MAY_DRIP))
                 : draft.advisesWork("Have an expansion vessel of the right size and charge fitted on the tank's side of"
                                 + " the valve.")
-                        .by(check ? Codes.EXPANSION_CONTROL : Codes.EXPANSION_BEHIND_REGULATOR);
+                        .by(behind(subject, check));
     }
 
     /** Whether nothing leaks that would let the expansion out unseen. */
@@ -141,12 +150,25 @@ final class ExpansionRule implements Rule {
                 .limit(gauge(subject.firstLimit()))
                 .asks(ASK);
         return may
-                ? draft.advises(MAY_DRIP).by(Codes.RELIEF_MAY_DRIP)
+                ? draft.advises(MAY_DRIP).by(subject.by(Topic.RELIEF_FOR_EXPANSION, Codes.RELIEF_MAY_DRIP))
                 : draft.advisesWork("Have an expansion vessel fitted between the reducing valve and the tank.")
-                        .by(Codes.EXPANSION_BEHIND_REGULATOR);
+                        .by(behind(subject, false));
     }
 
-    private static Found outOfService(ExpansionVessel vessel) {
+    /** What asks for expansion control; where a vessel is a choice, what says that this relief valve does not do instead. */
+    private static Authority behind(AssessmentContext subject, boolean check) {
+        boolean choice = subject.place
+                .demand(Topic.EXPANSION_CONTROL)
+                .filter(rule -> !rule.requires())
+                .isPresent();
+        return choice
+                ? subject.by(Topic.RELIEF_FOR_EXPANSION, Codes.RELIEF_MAY_DRIP)
+                : subject.by(
+                        Topic.EXPANSION_CONTROL, check ? Codes.EXPANSION_CONTROL : Codes.EXPANSION_BEHIND_REGULATOR);
+    }
+
+    private static Found outOfService(AssessmentContext subject, ExpansionVessel vessel) {
+        Authority control = subject.by(Topic.EXPANSION_CONTROL, Codes.EXPANSION_CONTROL);
         Measure size = Measure.volume(vessel.volume());
         return switch (vessel.condition()) {
             case ISOLATED ->
@@ -155,7 +177,7 @@ final class ExpansionRule implements Rule {
                         .says("The isolating valve of the {} vessel is closed, so it takes no water.", size)
                         .advises(
                                 "With the heater off and the water cool, open the valve and secure it in that position.")
-                        .by(Codes.EXPANSION_CONTROL);
+                        .by(control);
             case UPSTREAM_OF_CHECK ->
                 Finding.draft("vessel-upstream-of-check", Severity.FAULT)
                         .rests(NamedValue.VESSEL_VOLUME)
@@ -164,7 +186,7 @@ final class ExpansionRule implements Rule {
                                 size)
                         .advisesWork("Have the vessel moved between the supply valve and the tank.")
                         .asks("Ask a licensed plumber which fitting on the supply closes the way back.")
-                        .by(Codes.EXPANSION_CONTROL);
+                        .by(control);
             default ->
                 Finding.draft("vessel-waterlogged", Severity.FAULT)
                         .rests(NamedValue.VESSEL_VOLUME)

@@ -1,6 +1,7 @@
 package io.github.heatswell.assessment;
 
 import io.github.heatswell.citation.Citation;
+import io.github.heatswell.place.PlaceRule;
 import io.github.heatswell.system.NamedValue;
 import java.util.Collection;
 import java.util.EnumSet;
@@ -64,14 +65,26 @@ public record Finding(
         }
 
         /**
-         * Checks that both parts are there.
+         * Checks that both parts are there, and that nothing rests on memory.
          *
          * @param basis what kind of authority it is
          * @param source the publication with its section, or what was computed, and how far it was checked
+         * @throws IllegalArgumentException if nobody read the source
          */
         public Authority {
             Objects.requireNonNull(basis, "basis");
-            Objects.requireNonNull(source, "source");
+            if (Objects.requireNonNull(source, "source").standing() == Citation.Standing.FROM_MEMORY) {
+                throw new IllegalArgumentException("source: nobody read " + source.text());
+            }
+        }
+
+        /** A rule of the place where the house stands, which somebody read. */
+        static Authority of(PlaceRule rule) {
+            return new Authority(
+                    rule.isCode() ? Basis.CODE : Basis.PRACTICE,
+                    new Citation(
+                            rule.clause() + ": " + rule.words(),
+                            rule.source().orElseThrow().standing()));
         }
 
         static Authority code(String text, Citation.Standing standing) {

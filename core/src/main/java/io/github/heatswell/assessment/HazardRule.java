@@ -5,7 +5,6 @@ import static io.github.heatswell.assessment.Measure.temperature;
 
 import io.github.heatswell.assessment.Finding.Authority;
 import io.github.heatswell.assessment.Finding.Severity;
-import io.github.heatswell.citation.Citation;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.NamedValue;
@@ -57,8 +56,8 @@ final class HazardRule implements Rule {
             case TEST_PRESSURE_REACHED ->
                 draft("test-pressure-reached", event, "After {} the pressure reaches {}.", when, pressure)
                         .found(pressure)
-                        .by(Authority.code(
-                                "ANSI Z21.10.1 and UL 174: 300 psi for 150 psi", Citation.Standing.FROM_MEMORY));
+                        .by(Authority.computed(
+                                "the test pressure described, or twice the working pressure, which is own judgement"));
             case VAPOUR_FORMS ->
                 draft("vapour-forms", event, "After {} the water boils at {} under {}.", when, boiling, pressure)
                         .found(boiling)

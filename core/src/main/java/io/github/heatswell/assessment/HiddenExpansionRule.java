@@ -2,6 +2,7 @@ package io.github.heatswell.assessment;
 
 import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.assessment.Measure.Kind;
+import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.Supply;
@@ -29,7 +30,7 @@ final class HiddenExpansionRule implements Rule {
                     .found(flow)
                     .advisesWork("Have the check valve replaced, and expansion control provided first. " + WATCH)
                     .asks("Ask the water company what it requires against water flowing back into its pipes.")
-                    .by(Codes.EXPANSION_CONTROL));
+                    .by(subject.by(Topic.EXPANSION_CONTROL, Codes.EXPANSION_CONTROL)));
         }
         subject.house
                 .trappedAir()

@@ -4,19 +4,18 @@ import static io.github.heatswell.assessment.Measure.gauge;
 import static io.github.heatswell.assessment.Measure.temperature;
 
 import io.github.heatswell.assessment.Finding.Severity;
+import io.github.heatswell.place.Place;
+import io.github.heatswell.place.PlaceRule;
+import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefValve;
-import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** What keeps the tank from bursting: is there a temperature and pressure relief valve, is it set right, is it big enough? */
 final class OverheatGuardRule implements Rule {
-
-    private static final double MAX_SET = PressureUnit.PSI.toSi(150);
-    /** 210 degF are 98.9 degC; the same source gives it as 99 degC, and valves are marked with either. */
-    private static final double MAX_TEMPERATURE = TemperatureUnit.CELSIUS.toSi(99);
 
     private static final String ASK = "Ask the local authority which safety devices a storage heater must have here.";
 
@@ -26,7 +25,7 @@ final class OverheatGuardRule implements Rule {
                 .filter(valve -> valve.setTemperature().isPresent())
                 .toList();
         if (subject.house.reliefValves().isEmpty()) {
-            found.accept(noReliefValve());
+            found.accept(noReliefValve(subject));
         } else if (guards.isEmpty()) {
             found.accept(noTemperatureRelief(subject));
         }
@@ -45,21 +44,37 @@ final class OverheatGuardRule implements Rule {
 
     private static void look(AssessmentContext subject, ReliefValve valve, Consumer<Found> found) {
         double set = valve.setPressure().gauge(subject.atmosphere);
-        double highest =
-                subject.house.tank().workingPressureGiven() ? Math.min(MAX_SET, subject.workingPressure()) : MAX_SET;
+        double most = subject.limits(Topic.RELIEF_PRESSURE).get(0).limit().orElseThrow();
+        double highest = subject.house.tank().workingPressureGiven() ? Math.min(most, subject.workingPressure()) : most;
         if (set > highest + SAME) {
-            found.accept(setHigh(valve, gauge(set), gauge(highest)));
+            found.accept(setHigh(subject, valve, gauge(set), gauge(highest)));
         }
         double opensAt = valve.setTemperature().orElseThrow();
-        if (opensAt > MAX_TEMPERATURE + 1e-6) {
-            found.accept(hot(valve, temperature(opensAt)));
+        double anywhere = marked(Place.NOT_KNOWN.laxest(Topic.RELIEF_TEMPERATURE));
+        double here = subject.hasLimit(Topic.RELIEF_TEMPERATURE)
+                ? marked(subject.place.strictest(Topic.RELIEF_TEMPERATURE))
+                : anywhere;
+        if (opensAt > here + 1e-6) {
+            found.accept(hot(
+                    subject,
+                    valve,
+                    opensAt > anywhere + 1e-6 ? Severity.FAULT : Severity.CAUTION,
+                    temperature(opensAt),
+                    temperature(here)));
         }
         if (valve.ratedInput().orElse(Double.POSITIVE_INFINITY) < subject.heatInput() * (1 - 1e-9)) {
             found.accept(tooSmall(subject, valve));
         }
     }
 
-    private static Found noReliefValve() {
+    /** A limit in the whole degrees Celsius that valves are marked with: 210 degF are 98.9 degC, and marked as 99 degC. */
+    private static double marked(Optional<PlaceRule> rule) {
+        double celsius =
+                TemperatureUnit.CELSIUS.fromSi(rule.orElseThrow().limit().orElseThrow());
+        return TemperatureUnit.CELSIUS.toSi(Math.ceil(celsius - 1e-6));
+    }
+
+    private static Found noReliefValve(AssessmentContext subject) {
         return Finding.draft("relief-valve-missing", Severity.HAZARD)
                 .says(
                         "No relief valve is described: nothing keeps the tank from bursting when the water swells or boils.")
@@ -67,10 +82,13 @@ final class OverheatGuardRule implements Rule {
                         "Turn the heater off and leave it off until a temperature and pressure relief valve with a free"
                                 + " discharge pipe has been fitted.")
                 .asks(ASK)
-                .by(Codes.RELIEF_SETTING);
+                .by(subject.by(Topic.RELIEF_PRESSURE, Codes.RELIEF_SETTING));
     }
 
     private static Found noTemperatureRelief(AssessmentContext subject) {
+        if (subject.place.demand(Topic.HEAT_RELIEF).filter(PlaceRule::requires).isPresent()) {
+            return temperatureReliefAskedFor(subject);
+        }
         Finding.Draft draft =
                 Finding.draft("temperature-relief-missing", Severity.NOTE).rests(NamedValue.SET_TEMPERATURE);
         return (subject.house.heater().cutOut().isPresent()
@@ -80,8 +98,11 @@ final class OverheatGuardRule implements Rule {
                                                 + " (T&P) does. Many European heaters are built that way.")
                                 .advises(
                                         "Look for a T&P valve at the top of the tank and add it with the temperature on its plate if"
-                                                + " there is one. In the US a storage heater must have one; in the UK an unvented one needs"
-                                                + " it, or another second device, besides the cut-out.")
+                                                + " there is one."
+                                                + (subject.place.isKnown()
+                                                        ? ""
+                                                        : " In the US a storage heater must have one; in the UK an unvented one"
+                                                                + " needs it, or another second device, besides the cut-out."))
                         : draft.says(
                                         "No cut-out is described, and for no relief valve a temperature at which it opens, as a"
                                                 + " temperature and pressure relief valve (T&P) does: what guards against boiling,"
@@ -91,7 +112,23 @@ final class OverheatGuardRule implements Rule {
                                                 + " top of the tank and names its temperature on its plate, a cut-out behind the thermostat's cover. If there is neither,"
                                                 + " turn the heater off and call a licensed professional."))
                 .asks(ASK)
-                .by(Codes.TWO_DEVICES);
+                .by(subject.by(Topic.HEAT_RELIEF, Codes.TWO_DEVICES));
+    }
+
+    /** Where the rules of the place ask for it, a cut-out does not take its place. */
+    private static Found temperatureReliefAskedFor(AssessmentContext subject) {
+        String cutOut = subject.house.heater().cutOut().isPresent()
+                ? " Besides the thermostat only the cut-out guards against boiling."
+                : " No cut-out is described either.";
+        return Finding.draft("temperature-relief-missing", Severity.FAULT)
+                .compares(NamedValue.SET_TEMPERATURE)
+                .says("No temperature and pressure relief valve (T&P) is described, and the rules here ask for one."
+                        + cutOut)
+                .advises(
+                        "Look for a T&P valve at the top of the tank and add it with the temperature on its plate if there is"
+                                + " one. If there is none, turn the heater off and have a licensed professional fit one.")
+                .asks(ASK)
+                .by(subject.by(Topic.HEAT_RELIEF, Codes.TWO_DEVICES));
     }
 
     private static Found aboveWorkingPressure(AssessmentContext subject, ReliefValve valve) {
@@ -108,10 +145,10 @@ final class OverheatGuardRule implements Rule {
                         "Turn the heater off and leave it off until the relief valve has been replaced by one set to the"
                                 + " tank's working pressure or less.")
                 .asks(ASK)
-                .by(Codes.RELIEF_SETTING);
+                .by(subject.by(Topic.RELIEF_PRESSURE, Codes.RELIEF_SETTING));
     }
 
-    private static Found setHigh(ReliefValve valve, Measure set, Measure highest) {
+    private static Found setHigh(AssessmentContext subject, ReliefValve valve, Measure set, Measure highest) {
         return Finding.draft("tp-relief-set-high", Severity.FAULT)
                 .compares(NamedValue.SET_PRESSURE, NamedValue.WORKING_PRESSURE)
                 .unless("relief-set-above-tank")
@@ -121,19 +158,19 @@ final class OverheatGuardRule implements Rule {
                 .advisesWork(
                         "Have the valve replaced by one with the right setting; a setting must not be altered by hand.")
                 .asks(ASK)
-                .by(Codes.RELIEF_SETTING);
+                .by(subject.by(Topic.RELIEF_PRESSURE, Codes.RELIEF_SETTING));
     }
 
-    private static Found hot(ReliefValve valve, Measure opensAt) {
-        Measure limit = temperature(MAX_TEMPERATURE);
-        return Finding.draft("tp-relief-temperature-high", Severity.FAULT)
+    private static Found hot(
+            AssessmentContext subject, ReliefValve valve, Severity severity, Measure opensAt, Measure limit) {
+        return Finding.draft("tp-relief-temperature-high", severity)
                 .compares(NamedValue.SET_TEMPERATURE)
                 .says(Rule.quoted(valve.name()) + " opens only at {}, above the {} at which it should.", opensAt, limit)
                 .found(opensAt)
                 .limit(limit)
                 .advisesWork("Have the valve replaced by one that opens at that temperature or below.")
                 .asks("Ask the local authority which temperature it prescribes; some ask for less.")
-                .by(Codes.RELIEF_SETTING);
+                .by(subject.by(Topic.RELIEF_TEMPERATURE, Codes.RELIEF_SETTING));
     }
 
     private static Found tooSmall(AssessmentContext subject, ReliefValve valve) {
@@ -151,6 +188,6 @@ final class OverheatGuardRule implements Rule {
                         "Turn the heater off and leave it off until the valve has been replaced by one that is certified"
                                 + " for its input.")
                 .asks(ASK)
-                .by(Codes.RELIEF_CAPACITY);
+                .by(subject.by(Topic.RELIEF_CAPACITY, Codes.RELIEF_CAPACITY));
     }
 }

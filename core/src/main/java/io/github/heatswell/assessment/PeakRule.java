@@ -4,6 +4,7 @@ import static io.github.heatswell.assessment.Measure.gauge;
 
 import io.github.heatswell.assessment.Finding.Authority;
 import io.github.heatswell.assessment.Finding.Severity;
+import io.github.heatswell.place.PlaceRule;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefValve;
@@ -43,12 +44,12 @@ final class PeakRule implements Rule {
         if (new Remedy(subject).isPrecharge()) {
             return; // the peak has one cause, and the finding on the precharge names it
         }
-        boolean code = subject.highestStatic() <= SupplyRule.CODE_LIMIT + SAME && peak > SupplyRule.CODE_LIMIT + SAME;
-        if (code) {
-            found.accept(aboveCode(subject, peak));
-        }
+        Optional<PlaceRule> passed = subject.peakRule()
+                .filter(rule -> subject.highestStatic() <= rule.limit().orElseThrow() + SAME)
+                .filter(rule -> peak > rule.limit().orElseThrow() + SAME);
+        passed.ifPresent(rule -> found.accept(aboveCode(subject, peak, rule)));
         subject.firstRelief()
-                .flatMap(valve -> nearRelief(subject, valve, peak, code))
+                .flatMap(valve -> nearRelief(subject, valve, peak, passed.isPresent()))
                 .ifPresent(found);
     }
 
@@ -83,7 +84,8 @@ final class PeakRule implements Rule {
                 .by(Codes.DESCRIPTION);
     }
 
-    private static Found aboveCode(AssessmentContext subject, double peak) {
+    private static Found aboveCode(AssessmentContext subject, double peak, PlaceRule rule) {
+        Measure limit = gauge(rule.limit().orElseThrow());
         Finding.Draft draft = Finding.draft("peak-above-code-limit", Severity.CAUTION)
                 .rests(Deciding.CUSHIONED)
                 .unless(
@@ -98,14 +100,16 @@ final class PeakRule implements Rule {
                         "working-pressure-exceeded",
                         "test-pressure-reached")
                 .says(
-                        "Heating drives the pressure to {}, above the {} that US model codes allow in a building.",
+                        "Heating drives the pressure to {}, above the {} that "
+                                + (subject.place.isKnown() ? "the rules here allow" : "US model codes allow")
+                                + " in a building.",
                         gauge(peak),
-                        gauge(SupplyRule.CODE_LIMIT))
+                        limit)
                 .found(gauge(peak))
-                .limit(gauge(SupplyRule.CODE_LIMIT))
+                .limit(limit)
                 .asks("Ask the local authority which limit it holds the peak of a heat-up to.");
         new Remedy(subject).advise(draft);
-        return draft.by(Codes.EXPANSION_LIMIT);
+        return draft.by(Authority.of(rule));
     }
 
     private static Optional<Found> nearRelief(

@@ -201,7 +201,7 @@ final class PrechargeRule implements Rule {
 
     /** The charge follows the supply, so a supply that is to be lowered comes first. */
     private static String supplyFirst(AssessmentContext subject) {
-        return subject.highestStatic() > SupplyRule.CODE_LIMIT + SAME || new Remedy(subject).isSupply()
+        return subject.highestStatic() > subject.staticLimit() + SAME || new Remedy(subject).isSupply()
                 ? "If the supply pressure is to be lowered, do that first: the charge has to match it. "
                 : "";
     }

@@ -3,6 +3,7 @@ package io.github.heatswell.assessment;
 import static io.github.heatswell.assessment.Measure.gauge;
 
 import io.github.heatswell.assessment.Finding.Severity;
+import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.NamedValue;
@@ -60,11 +61,11 @@ final class ReliefOpeningRule implements Rule {
                 .asks(ExpansionRule.ASK);
         return may
                 ? draft.advises(ExpansionRule.MAY_DRIP + ExpansionRule.NEVER_PLUG)
-                        .by(Codes.RELIEF_MAY_DRIP)
+                        .by(subject.by(Topic.RELIEF_FOR_EXPANSION, Codes.RELIEF_MAY_DRIP))
                 : draft.advisesWork(
                                 "Have an expansion vessel of the right size and charge fitted on the tank's side of the"
                                         + " supply valve." + ExpansionRule.NEVER_PLUG)
-                        .by(Codes.RELIEF_IS_NO_CONTROL);
+                        .by(subject.by(Topic.RELIEF_FOR_EXPANSION, Codes.RELIEF_IS_NO_CONTROL));
     }
 
     private static String often(long byPressure, long all) {

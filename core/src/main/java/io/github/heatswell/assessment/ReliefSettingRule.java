@@ -2,7 +2,10 @@ package io.github.heatswell.assessment;
 
 import static io.github.heatswell.assessment.Measure.gauge;
 
+import io.github.heatswell.assessment.Finding.Authority;
 import io.github.heatswell.assessment.Finding.Severity;
+import io.github.heatswell.place.PlaceRule;
+import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
@@ -10,9 +13,6 @@ import java.util.function.Consumer;
 
 /** A supply too close to the set pressure of a relief valve, or to the pressure at which it closes. */
 final class ReliefSettingRule implements Rule {
-
-    /** Highest share of the set pressure the supply may stand at. */
-    private static final double MAX_SHARE = 0.80;
 
     @Override
     public void look(AssessmentContext subject, Consumer<Found> found) {
@@ -22,20 +22,25 @@ final class ReliefSettingRule implements Rule {
     }
 
     private static void look(AssessmentContext subject, ReliefValve valve, Consumer<Found> found) {
+        PlaceRule rule = subject.limits(Topic.SUPPLY_TO_RELIEF).get(0);
+        double share = rule.limit().orElseThrow();
+        Authority authority = subject.hasLimit(Topic.SUPPLY_TO_RELIEF) ? Authority.of(rule) : Codes.SUPPLY_TO_RELIEF;
         double lift = subject.lift(valve.height());
         double supply = subject.highestStatic() - lift;
         double set = valve.setPressure().gauge(subject.atmosphere);
         double reseatPressure = valve.reseatPressure().gauge(subject.atmosphere);
         if (supply >= set - SAME) {
-            found.accept(runs(valve, gauge(supply), gauge(set)));
+            found.accept(runs(valve, gauge(supply), gauge(set)).by(authority));
         } else if (supply >= reseatPressure - SAME) {
-            found.accept(keepsRunning(valve, gauge(supply), gauge(reseatPressure)));
-        } else if (supply > MAX_SHARE * set + SAME) {
-            found.accept(close(valve, gauge(supply), gauge(set), gauge(MAX_SHARE * set)));
+            found.accept(
+                    keepsRunning(valve, gauge(supply), gauge(reseatPressure)).by(authority));
+        } else if (supply > share * set + SAME) {
+            found.accept(
+                    close(valve, gauge(supply), gauge(set), gauge(share * set)).by(authority));
         }
     }
 
-    private static Found runs(ReliefValve valve, Measure supply, Measure set) {
+    private static Finding.Draft runs(ReliefValve valve, Measure supply, Measure set) {
         return Finding.draft("supply-opens-relief-valve", Severity.FAULT)
                 .compares(Deciding.STATIC, NamedValue.SET_PRESSURE)
                 .says(
@@ -47,11 +52,10 @@ final class ReliefSettingRule implements Rule {
                 .limit(set)
                 .advisesWork(
                         "Have a pressure reducing valve fitted or set lower, and the charge of the vessel matched to"
-                                + " it. Never plug, cap or replace the relief valve by one set above the tank's working pressure.")
-                .by(Codes.SUPPLY_TO_RELIEF);
+                                + " it. Never plug, cap or replace the relief valve by one set above the tank's working pressure.");
     }
 
-    private static Found keepsRunning(ReliefValve valve, Measure supply, Measure reseatPressure) {
+    private static Finding.Draft keepsRunning(ReliefValve valve, Measure supply, Measure reseatPressure) {
         return Finding.draft("relief-reseats-below-supply", Severity.FAULT)
                 .compares(Deciding.STATIC, NamedValue.SET_PRESSURE, NamedValue.RESEAT_PRESSURE)
                 .says(
@@ -64,11 +68,10 @@ final class ReliefSettingRule implements Rule {
                 .limit(supply)
                 .advisesWork(
                         "Have the supply pressure lowered by a reducing valve; never plug or cap the relief valve.")
-                .asks("Ask a licensed plumber whether the valve is worn or the supply too high for it.")
-                .by(Codes.SUPPLY_TO_RELIEF);
+                .asks("Ask a licensed plumber whether the valve is worn or the supply too high for it.");
     }
 
-    private static Found close(ReliefValve valve, Measure supply, Measure set, Measure limit) {
+    private static Finding.Draft close(ReliefValve valve, Measure supply, Measure set, Measure limit) {
         return Finding.draft("supply-near-relief-set", Severity.CAUTION)
                 .compares(Deciding.STATIC, NamedValue.SET_PRESSURE)
                 .says(
@@ -81,7 +84,6 @@ final class ReliefSettingRule implements Rule {
                 .limit(limit)
                 .advisesWork(
                         "Have a pressure reducing valve fitted or set lower, and the charge of the vessel matched to"
-                                + " it.")
-                .by(Codes.SUPPLY_TO_RELIEF);
+                                + " it.");
     }
 }

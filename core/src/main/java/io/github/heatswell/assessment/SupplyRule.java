@@ -4,15 +4,14 @@ import static io.github.heatswell.assessment.Measure.gauge;
 
 import io.github.heatswell.assessment.Finding.Authority;
 import io.github.heatswell.assessment.Finding.Severity;
+import io.github.heatswell.place.PlaceRule;
+import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.system.ReducingValve;
-import io.github.heatswell.units.PressureUnit;
+import java.util.List;
 import java.util.function.Consumer;
 
 /** A supply that stands too high, and a reducing valve that lets it by. */
 final class SupplyRule implements Rule {
-
-    /** The highest static pressure in a building by the model codes (Pa). */
-    static final double CODE_LIMIT = PressureUnit.PSI.toSi(80);
 
     /** A supply below this (Pa, gauge) is probably a typing error; own judgement. */
     private static final double HARDLY_ANY = 0.3e5;
@@ -25,8 +24,13 @@ final class SupplyRule implements Rule {
             found.accept(hardlyAny(subject.highestStatic()));
         }
         double high = subject.highestStatic();
-        if (high > CODE_LIMIT + SAME) {
-            found.accept(tooHigh(subject, high));
+        List<PlaceRule> limits = subject.limits(Topic.STATIC_LIMIT);
+        PlaceRule lowest = limits.get(0);
+        PlaceRule highest = limits.get(limits.size() - 1);
+        if (high > limit(highest) + SAME && (subject.hasLimit(Topic.STATIC_LIMIT) || !subject.place.isKnown())) {
+            found.accept(tooHigh(subject, high, highest));
+        } else if (high > limit(lowest) + SAME) {
+            found.accept(perhapsTooHigh(subject, high, lowest, highest));
         }
         subject.house
                 .supply()
@@ -47,25 +51,63 @@ final class SupplyRule implements Rule {
                 .by(Authority.computed("the supply pressure described; the limit is own judgement"));
     }
 
-    private static Found tooHigh(AssessmentContext subject, double high) {
-        boolean reduced = subject.house.supply().reducingValve().isPresent();
-        Finding.Draft draft = Finding.draft("static-pressure-high", Severity.FAULT)
+    private static double limit(PlaceRule rule) {
+        return rule.limit().orElseThrow();
+    }
+
+    private static Found tooHigh(AssessmentContext subject, double high, PlaceRule rule) {
+        return lowered(
+                subject,
+                draft(subject, Severity.FAULT, high, rule)
+                        .says(
+                                who(subject) + "up to {}, above the {} that "
+                                        + (subject.place.isKnown() ? "the rules here" : "US model codes")
+                                        + " allow in a building.",
+                                gauge(high),
+                                gauge(limit(rule))),
+                rule,
+                "");
+    }
+
+    /** Above what some places allow; whether it is too high here, nobody said. */
+    private static Found perhapsTooHigh(AssessmentContext subject, double high, PlaceRule lowest, PlaceRule highest) {
+        String known = subject.place.isKnown() ? " No limit was found for this place." : "";
+        return lowered(
+                subject,
+                draft(subject, Severity.CAUTION, high, lowest)
+                        .says(
+                                who(subject)
+                                        + "up to {}. European and Australian rules allow {} at the taps, US model codes {} in a"
+                                        + " building." + known,
+                                gauge(high),
+                                gauge(limit(lowest)),
+                                gauge(limit(highest))),
+                lowest,
+                "If the lower limit holds here: ");
+    }
+
+    private static String who(AssessmentContext subject) {
+        return subject.house.supply().reducingValve().isPresent()
+                ? "The reducing valve holds the house at "
+                : "The supply stands at ";
+    }
+
+    private static Finding.Draft draft(AssessmentContext subject, Severity severity, double high, PlaceRule rule) {
+        return Finding.draft("static-pressure-high", severity)
                 .compares(Deciding.STATIC)
                 .found(gauge(high))
-                .limit(gauge(CODE_LIMIT))
+                .limit(gauge(limit(rule)))
                 .asks(ASK);
-        String who = reduced ? "The reducing valve holds the house at " : "The supply stands at ";
-        draft.says(
-                who + "up to {}, above the {} that US model codes allow in a building.",
-                gauge(high),
-                gauge(CODE_LIMIT));
-        return reduced
-                ? draft.advisesWork("Have the reducing valve set lower, and the charge of the vessel matched to it.")
-                        .by(Codes.STATIC_80_PSI)
-                : draft.advisesWork(
-                                "Have a pressure reducing valve fitted, with a vessel behind it, since the valve closes"
-                                        + " the way back to the mains.")
-                        .by(Codes.STATIC_80_PSI);
+    }
+
+    private static Found lowered(AssessmentContext subject, Finding.Draft draft, PlaceRule rule, String condition) {
+        boolean reduced = subject.house.supply().reducingValve().isPresent();
+        return draft.advisesWork(condition
+                        + (reduced
+                                ? "Have the reducing valve set lower, and the charge of the vessel matched to it."
+                                : "Have a pressure reducing valve fitted, with a vessel behind it, since the valve closes"
+                                        + " the way back to the mains."))
+                .by(Authority.of(rule));
     }
 
     private static Found creeping(AssessmentContext subject, ReducingValve valve, double high) {

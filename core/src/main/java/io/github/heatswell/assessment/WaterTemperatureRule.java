@@ -3,6 +3,7 @@ package io.github.heatswell.assessment;
 import static io.github.heatswell.assessment.Measure.temperature;
 
 import io.github.heatswell.assessment.Finding.Severity;
+import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.units.TemperatureUnit;
 import java.util.List;
@@ -56,11 +57,14 @@ final class WaterTemperatureRule implements Rule {
         double hottest = subject.hottest().orElse(Double.NEGATIVE_INFINITY);
         boolean seen = hottest > set - HEATED_THROUGH;
         double delivered = Math.min(seen ? hottest : set, mixed.orElse(Double.POSITIVE_INFINITY));
-        if (delivered > DELIVERED + EQUAL) {
+        double limit = subject.hasLimit(Topic.TAP_TEMPERATURE)
+                ? subject.limits(Topic.TAP_TEMPERATURE).get(0).limit().orElseThrow()
+                : DELIVERED;
+        if (delivered > limit + EQUAL) {
             found.accept(
                     mixed.isPresent()
-                            ? mixedTooHot(delivered)
-                            : subject.overheats() ? runaway(delivered, seen) : unmixed(delivered, seen));
+                            ? mixedTooHot(subject, delivered, limit)
+                            : subject.overheats() ? runaway(delivered, limit, seen) : unmixed(delivered, limit, seen));
         }
     }
 
@@ -83,32 +87,32 @@ final class WaterTemperatureRule implements Rule {
                 .by(Codes.LEGIONELLA);
     }
 
-    private static Found unmixed(double delivered, boolean seen) {
+    private static Found unmixed(double delivered, double limit, boolean seen) {
         String measure =
                 "Measure at the nearest hot tap. If it is above {}, have a mixing valve fitted behind the tank;"
                         + " do not store the water below {} instead.";
-        Finding.Draft scald = scald(delivered, seen);
+        Finding.Draft scald = scald(delivered, limit, seen);
         return (delivered > STORED + HOTTER
                         ? scald.advises(
                                 "Set the thermostat down to {}: hotter water is not needed against legionella. "
                                         + measure,
                                 temperature(STORED),
-                                temperature(DELIVERED),
+                                temperature(limit),
                                 temperature(STORED))
-                        : scald.advises(measure, temperature(DELIVERED), temperature(STORED)))
+                        : scald.advises(measure, temperature(limit), temperature(STORED)))
                 .asks(ASK)
                 .by(Codes.BURNS);
     }
 
     /** No mixing valve is the remedy for a heater that does not stop. */
-    private static Found runaway(double delivered, boolean seen) {
-        return scald(delivered, seen)
+    private static Found runaway(double delivered, double limit, boolean seen) {
+        return scald(delivered, limit, seen)
                 .advises("Open no hot tap until the heater is off and the water has cooled.")
                 .asks(ASK)
                 .by(Codes.BURNS);
     }
 
-    private static Finding.Draft scald(double delivered, boolean seen) {
+    private static Finding.Draft scald(double delivered, double limit, boolean seen) {
         String water = seen
                 ? "The water gets as hot as {} in the run, and no mixing valve is described"
                 : "The heater is set to {}, and no mixing valve is described";
@@ -116,21 +120,22 @@ final class WaterTemperatureRule implements Rule {
                 .compares(NamedValue.SET_POINT, NamedValue.UPPER_SET_POINT, NamedValue.MIXED_TO)
                 .says(Statement.of(water + ". ", temperature(delivered)).then(Burns.by(delivered)))
                 .found(temperature(delivered))
-                .limit(temperature(DELIVERED));
+                .limit(temperature(limit));
     }
 
-    private static Found mixedTooHot(double delivered) {
+    private static Found mixedTooHot(AssessmentContext subject, double delivered, double limit) {
         return Finding.draft("mixing-valve-set-high", Severity.CAUTION)
                 .compares(NamedValue.MIXED_TO)
                 .says(Statement.of("The mixing valve delivers {} to the taps. ", temperature(delivered))
                         .then(Burns.by(delivered)))
                 .found(temperature(delivered))
-                .limit(temperature(DELIVERED))
-                .advises(
-                        "Have the mixing valve set to {} or less, and measure at the nearest tap.",
-                        temperature(DELIVERED))
+                .limit(temperature(limit))
+                .advises("Have the mixing valve set to {} or less, and measure at the nearest tap.", temperature(limit))
                 .asks(ASK)
-                .by(Codes.BURNS);
+                .by(
+                        subject.hasLimit(Topic.TAP_TEMPERATURE)
+                                ? subject.by(Topic.TAP_TEMPERATURE, Codes.BURNS)
+                                : Codes.BURNS);
     }
 
     /**
@@ -151,8 +156,11 @@ final class WaterTemperatureRule implements Rule {
             return new Burns(TemperatureUnit.FAHRENHEIT.toSi(fahrenheit), seconds);
         }
 
-        /** How soon water of a temperature (K) burns, no cooler than the first point: a sentence. */
+        /** How soon water of a temperature (K) burns: a sentence, which for water cooler than the first point gives no time. */
         static Statement by(double kelvin) {
+            if (kelvin < TABLE.get(0).temperature - SAME) {
+                return Statement.plain("That is hotter than the rules here allow.");
+            }
             Burns cooler = TABLE.stream()
                     .filter(point -> point.temperature <= kelvin + SAME)
                     .reduce((one, next) -> next)

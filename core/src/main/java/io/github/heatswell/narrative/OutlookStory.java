@@ -11,6 +11,7 @@ import io.github.heatswell.ageing.PrechargeLoss;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.place.PlaceRule;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.system.HotWaterSystem;
@@ -98,15 +99,20 @@ final class OutlookStory {
 
     /** When the pressure first passes the cap to which vessels are sized, or nothing. */
     Optional<Statement> cap() {
-        double cap = SizingTarget.CODE_CAP.gauge(house.site().atmosphere());
+        OptionalDouble rule = SizingTarget.cap(house).map(PlaceRule::limit).orElse(OptionalDouble.empty());
+        if (rule.isEmpty()) {
+            return Optional.empty();
+        }
+        double cap = rule.getAsDouble();
         return IntStream.range(0, result.years())
                 .filter(year -> Limit.passes(result.expected().highestInYear(year), cap))
                 .boxed()
                 .findFirst()
                 .map(year -> plain("In year " + (year + 1) + " the pressure passes ")
                         .then(gauge(cap))
-                        .then(" for the first time, the cap of a model code (UPC 608.2) to which 'heatswell size' keeps"
-                                + " unless told otherwise."));
+                        .then(" for the first time, the cap of "
+                                + (house.site().place().isKnown() ? "the rules here" : "a model code (UPC 608.2)")
+                                + " to which 'heatswell size' keeps unless told otherwise."));
     }
 
     /** How sure that is. */

@@ -66,7 +66,13 @@ public record SizeAdvice(SizingResult sizing, HotWaterSystem house, Optional<Siz
     public String name(SizingTarget.Bound bound) {
         return switch (bound.rule()) {
             case RELIEF_RESEAT -> "reseat pressure of '" + bound.device() + "', less 3 % of its set pressure";
-            case CODE_CAP -> "cap of a US model code (UPC 608.2: 80 psi)";
+            case CODE_CAP ->
+                SizingTarget.cap(house)
+                        .filter(rule -> bound.source().text().startsWith(rule.clause()))
+                        .map(rule -> house.site().place().isKnown()
+                                ? "limit here (" + rule.clause() + ")"
+                                : "cap of a US model code (" + rule.clause() + ")")
+                        .orElse("cap asked for");
             case VESSEL_RATING ->
                 bound.assumed()
                         ? "rating assumed for the vessel: read its plate"

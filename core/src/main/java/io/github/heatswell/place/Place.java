@@ -124,6 +124,7 @@ public enum Place {
 
     /**
      * The limits on a topic: of a known place the one that decides, of a place that is not known one of each place that has one.
+     * Of equal limits that comes first whose own text was read.
      *
      * @param topic the topic
      * @return the rules, the lowest limit first; none if nobody read any
@@ -135,7 +136,9 @@ public enum Place {
                 .flatMap(place -> place.rules(topic).stream()
                         .filter(rule -> rule.limit().isPresent())
                         .limit(1))
-                .sorted(Comparator.comparingDouble(rule -> rule.limit().orElseThrow()))
+                .sorted(Comparator.<PlaceRule>comparingDouble(
+                                rule -> rule.limit().orElseThrow())
+                        .thenComparing(rule -> rule.source().orElseThrow().standing()))
                 .toList();
     }
 

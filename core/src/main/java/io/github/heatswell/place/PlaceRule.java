@@ -166,6 +166,15 @@ public record PlaceRule(
         return source.map(Citation::text).orElse("");
     }
 
+    /**
+     * Whether it stands in a code, a standard or an official guide.
+     *
+     * @return false if the trade or a maker says so
+     */
+    public boolean isCode() {
+        return !clause().isEmpty() && Character.isUpperCase(clause().charAt(0));
+    }
+
     private static boolean read(Optional<Citation> source) {
         return source.map(Citation::standing)
                 .filter(standing -> standing == Citation.Standing.SEEN || standing == Citation.Standing.SECOND_HAND)

@@ -1,5 +1,7 @@
 package io.github.heatswell.sizing;
 
+import io.github.heatswell.place.Customs;
+import io.github.heatswell.place.Place;
 import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
@@ -7,7 +9,6 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.DoubleStream;
 
 /**
  * A vessel size on sale.
@@ -89,9 +90,19 @@ public record NominalSize(double volume, Optional<Price> price) {
      * @return the sizes, the smallest first
      */
     public static List<NominalSize> common(UnitSystem units) {
-        DoubleStream sizes = units == UnitSystem.SI
-                ? DoubleStream.of(2, 3, 5, 8, 12, 18, 24, 35, 50, 80)
-                : DoubleStream.of(1, 2, 3, 4.5, 6, 8, 10, 14, 20);
-        return sizes.mapToObj(size -> of(size, units.volume())).toList();
+        return common(
+                (units == UnitSystem.SI ? Place.EN : Place.US_IPC).customs().orElseThrow());
+    }
+
+    /**
+     * Sizes that are common at a place.
+     *
+     * @param customs what is usual there
+     * @return the sizes, the smallest first, without prices
+     */
+    public static List<NominalSize> common(Customs customs) {
+        return customs.sizes().stream()
+                .map(size -> of(size, customs.units().volume()))
+                .toList();
     }
 }

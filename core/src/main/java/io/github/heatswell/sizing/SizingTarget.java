@@ -1,6 +1,8 @@
 package io.github.heatswell.sizing;
 
 import io.github.heatswell.citation.Citation;
+import io.github.heatswell.place.PlaceRule;
+import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.LengthUnit;
@@ -12,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * The pressure a heat-up must stay below: the lowest of several bounds, each with its reason.
@@ -23,8 +26,9 @@ import java.util.Objects;
  * %: common practice, no standard for these valves was read. Valves count by their nominal values, whatever their
  * condition: faults are repaired, not sized for.
  *
- * <p><b>Model codes.</b> 80 psi (552 kPa) in the building, including thermal expansion: UPC 608.2 (2024), read in an
- * extract by its publisher. It can be changed or dropped.
+ * <p><b>Place.</b> What the rules of the place allow in the building, including thermal expansion: 80 psi (552 kPa) in the
+ * United States and where the place is not known (UPC 608.2 of 2024, read in an extract by its publisher); nothing where no such
+ * rule was read. It can be changed or dropped.
  *
  * <p><b>Vessel and tank.</b> The rating of the vessel and the working pressure of the tank.
  *
@@ -32,14 +36,8 @@ import java.util.Objects;
  */
 public final class SizingTarget {
 
-    /** The cap of the model codes, taken unless it is changed or dropped. */
-    public static final Pressure CODE_CAP = Pressure.gauge(80, PressureUnit.PSI);
-
     private static final double RELIEF_MARGIN = 0.03;
     private static final double HIGHEST = 25e5;
-    private static final Citation CODE = new Citation(
-            "UPC 608.2 (2024): no more than 80 psi in the building, including thermal expansion",
-            Citation.Standing.SEEN);
     private static final Citation TOLERANCE = new Citation(
             "reseat as given; tolerance of the setting taken as 3 %; no standard for these valves was read",
             Citation.Standing.FROM_MEMORY);
@@ -59,10 +57,20 @@ public final class SizingTarget {
      * Starts a target for a house; the rating of the vessel must be set.
      *
      * @param system the house, of which relief valves and tank are taken
-     * @return a builder with a relief margin of 3 % and the cap of 80 psi
+     * @return a builder with a relief margin of 3 % and the cap of the place, if it has one
      */
     public static Builder builder(HotWaterSystem system) {
         return new Builder(system);
+    }
+
+    /**
+     * The rule that caps the pressure of a house, whatever its devices bear.
+     *
+     * @param system the house
+     * @return the rule of its place; empty if none was read
+     */
+    public static Optional<PlaceRule> cap(HotWaterSystem system) {
+        return system.site().place().strictest(Topic.PEAK_LIMIT);
     }
 
     /** What can bound the pressure. */
@@ -154,8 +162,8 @@ public final class SizingTarget {
         private final HotWaterSystem system;
         private final double atmosphere;
         private double reliefMargin = RELIEF_MARGIN;
-        private Pressure cap = CODE_CAP;
-        private Citation capSource = CODE;
+        private Pressure cap;
+        private Citation capSource = Citation.given();
         private Pressure rating;
         private Citation ratingSource = Citation.given();
         private double vesselHeight;
@@ -164,6 +172,12 @@ public final class SizingTarget {
         private Builder(HotWaterSystem system) {
             this.system = Objects.requireNonNull(system, "system");
             atmosphere = system.site().atmosphere();
+            cap(system).ifPresent(rule -> {
+                cap = Pressure.gauge(rule.limit().orElseThrow(), PressureUnit.PASCAL);
+                capSource = new Citation(
+                        rule.clause() + ": " + rule.words(),
+                        rule.source().orElseThrow().standing());
+            });
             vesselHeight = system.vessel().map(vessel -> vessel.height()).orElse(0.0);
         }
 
@@ -194,7 +208,7 @@ public final class SizingTarget {
         }
 
         /**
-         * Drops the cap of the model codes, where no such code applies.
+         * Drops the cap of the place.
          *
          * @return this builder
          */

@@ -1,12 +1,14 @@
 package io.github.heatswell.system;
 
+import io.github.heatswell.place.Place;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.TemperatureUnit;
+import java.util.Objects;
 
 /**
  * Where the heater stands. The altitude determines the air pressure that gauges read against; the room temperature
- * governs the standing loss and the gas temperature of an expansion vessel.
+ * governs the standing loss and the gas temperature of an expansion vessel; the place says which rules hold.
  */
 public final class Site {
 
@@ -24,10 +26,12 @@ public final class Site {
 
     private final double altitude;
     private final double roomTemperature;
+    private final Place place;
 
-    private Site(double altitude, double roomTemperature) {
+    private Site(double altitude, double roomTemperature, Place place) {
         this.altitude = altitude;
         this.roomTemperature = roomTemperature;
+        this.place = place;
     }
 
     /**
@@ -58,6 +62,15 @@ public final class Site {
     }
 
     /**
+     * Whose rules hold.
+     *
+     * @return the place, or that nobody said which
+     */
+    public Place place() {
+        return place;
+    }
+
+    /**
      * Pressure of the surrounding air by the ISO 2533 standard atmosphere,
      * {@code 101325 (1 - 0.0065 h / 288.15)^5.25588}.
      *
@@ -72,6 +85,7 @@ public final class Site {
     public static final class Builder {
         private Double altitude;
         private Double roomTemperature;
+        private Place place = Place.NOT_KNOWN;
 
         private Builder() {}
 
@@ -102,6 +116,17 @@ public final class Site {
         }
 
         /**
+         * Sets whose rules hold; without it, that is not known.
+         *
+         * @param value the place
+         * @return this builder
+         */
+        public Builder place(Place value) {
+            place = Objects.requireNonNull(value, "place");
+            return this;
+        }
+
+        /**
          * Completes the description.
          *
          * @return the site
@@ -112,7 +137,7 @@ public final class Site {
                     .present("altitude", altitude)
                     .present("room", roomTemperature)
                     .orThrow();
-            return new Site(altitude, roomTemperature);
+            return new Site(altitude, roomTemperature, place);
         }
     }
 }

@@ -19,6 +19,7 @@ final class CompareCommand implements Question {
     public void describe(CommandSpec spec) {
         spec.addPositional(Specs.scenarios());
         spec.addOption(Specs.out("Default: heatswell-out/comparison."));
+        spec.addOption(Specs.place());
         spec.addOption(Specs.set());
         spec.addOption(Specs.vary());
         spec.addOption(Specs.threads());

@@ -52,6 +52,7 @@ final class DiagnoseCommand implements ScenarioQuestion {
                 .build());
         spec.addOption(Specs.threads());
         spec.addOption(Specs.out("Default: heatswell-out/NAME-diagnosis."));
+        spec.addOption(Specs.place());
         spec.addOption(Specs.set());
         spec.addOption(Specs.units(
                 "Units of report, tables and charts: si (bar, degC, L) or us (psi, degF, gal). Default: those of the"

@@ -16,6 +16,7 @@ final class MapCommand implements ScenarioQuestion {
         spec.addPositional(Specs.scenarios());
         spec.addOption(Specs.threads());
         spec.addOption(Specs.out("Default: heatswell-out/NAME-map. With several scenarios: DIR/NAME-map for each."));
+        spec.addOption(Specs.place());
         spec.addOption(Specs.set());
         spec.addOption(Specs.units());
         Specs.describe(

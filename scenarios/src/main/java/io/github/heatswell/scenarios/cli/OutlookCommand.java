@@ -38,6 +38,7 @@ final class OutlookCommand implements ScenarioQuestion {
         spec.addOption(Specs.threads());
         spec.addOption(
                 Specs.out("Default: heatswell-out/NAME-outlook. With several scenarios: DIR/NAME-outlook for each."));
+        spec.addOption(Specs.place());
         spec.addOption(Specs.set());
         spec.addOption(Specs.units());
         Specs.describe(

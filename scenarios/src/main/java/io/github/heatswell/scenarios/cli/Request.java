@@ -1,8 +1,10 @@
 package io.github.heatswell.scenarios.cli;
 
+import io.github.heatswell.place.Place;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
@@ -63,8 +65,13 @@ record Request(ParseResult arguments, Console console, BooleanSupplier interrupt
         return option(Specs.UNITS, UnitSystem.SI);
     }
 
+    /** What is changed about every scenario, the place first. */
     List<Change> changes() {
-        return option(Specs.SET, List.of());
+        List<Change> changes = new ArrayList<>();
+        Optional.ofNullable(option(Specs.PLACE, (Place) null))
+                .ifPresent(place -> changes.add(Change.of("site.place=" + place.key())));
+        changes.addAll(option(Specs.SET, List.of()));
+        return List.copyOf(changes);
     }
 
     /** How many threads are to share the work. */

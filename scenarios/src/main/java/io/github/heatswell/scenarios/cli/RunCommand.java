@@ -13,6 +13,7 @@ final class RunCommand implements ScenarioQuestion {
     public void describe(CommandSpec spec) {
         spec.addPositional(Specs.scenarios());
         spec.addOption(Specs.out("Default: heatswell-out/NAME. With several scenarios: DIR/NAME for each."));
+        spec.addOption(Specs.place());
         spec.addOption(Specs.set());
         spec.addOption(Specs.units());
         spec.addOption(Specs.sample());

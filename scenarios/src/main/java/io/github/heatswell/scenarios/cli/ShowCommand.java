@@ -23,6 +23,7 @@ final class ShowCommand implements Question {
                 .type(String.class)
                 .description("The name of a bundled scenario.")
                 .build());
+        spec.addOption(Specs.place());
         spec.addOption(Specs.set());
         Specs.describe(
                 spec,

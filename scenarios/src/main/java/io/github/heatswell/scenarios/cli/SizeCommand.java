@@ -36,6 +36,7 @@ final class SizeCommand implements ScenarioQuestion {
         spec.addOption(precharge());
         spec.addOption(
                 Specs.out("Default: heatswell-out/NAME-sizing. With several scenarios: DIR/NAME-sizing for each."));
+        spec.addOption(Specs.place());
         spec.addOption(Specs.set());
         spec.addOption(Specs.units());
         Specs.describe(
@@ -80,8 +81,8 @@ final class SizeCommand implements ScenarioQuestion {
         return pressure(
                 LIMIT,
                 "Your own limit for the peak pressure, such as '5 bar'. The lowest of these governs: this limit, the"
-                        + " reseat pressure of a relief valve less 3 %% of its set pressure, 80 psi, and the"
-                        + " ratings of vessel and tank.");
+                        + " reseat pressure of a relief valve less 3 %% of its set pressure, the limit of the place (80 psi"
+                        + " in the US and where the place is not known), and the ratings of vessel and tank.");
     }
 
     private static OptionSpec rating() {
@@ -91,7 +92,7 @@ final class SizeCommand implements ScenarioQuestion {
 
     private static OptionSpec noCodeCap() {
         return OptionSpec.builder(NO_CODE_CAP)
-                .description("Drop the 80 psi cap where no code requires it.")
+                .description("Drop the limit of the place.")
                 .build();
     }
 

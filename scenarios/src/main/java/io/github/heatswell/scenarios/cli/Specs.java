@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.cli;
 
+import io.github.heatswell.place.Place;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.quantity.Amount;
 import io.github.heatswell.scenarios.quantity.Kind;
@@ -11,9 +12,11 @@ import io.github.heatswell.units.UnitSystem;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -27,6 +30,7 @@ final class Specs {
 
     static final String UNITS = "--units";
     static final String SAMPLE = "--sample";
+    static final String PLACE = "--place";
     static final String SET = "--set";
     static final String VARY = "--vary";
     static final String THREADS = "--threads";
@@ -36,6 +40,9 @@ final class Specs {
     static final String DEFAULT_OUT = "heatswell-out";
 
     private static final Map<String, UnitSystem> UNIT_SYSTEMS = Map.of("si", UnitSystem.SI, "us", UnitSystem.US);
+
+    private static final String PLACES =
+            Arrays.stream(Place.values()).map(Place::key).collect(Collectors.joining(", "));
 
     private Specs() {}
 
@@ -118,6 +125,23 @@ final class Specs {
                 .converters(Specs::duration)
                 .description("Sampling interval that overrides the scenario's, such as 10s or 5min.")
                 .build();
+    }
+
+    static OptionSpec place() {
+        return OptionSpec.builder(PLACE)
+                .paramLabel("PLACE")
+                .type(Place.class)
+                .converters(Specs::place)
+                .description("Whose rules hold: " + PLACES + ". Overrides site.place of every scenario.")
+                .build();
+    }
+
+    private static Place place(String text) {
+        try {
+            return Place.of(text.toLowerCase(Locale.ROOT));
+        } catch (IllegalArgumentException e) {
+            throw new TypeConversionException(Printable.quote(text) + " is not one of " + PLACES);
+        }
     }
 
     static OptionSpec set() {
@@ -204,7 +228,6 @@ final class Specs {
         } catch (IllegalArgumentException e) {
             throw new TypeConversionException(e.getMessage());
         }
-        throw new TypeConversionException(
-                Printable.quote(text) + " is longer than any run can be can be can be can" + " be");
+        throw new TypeConversionException(Printable.quote(text) + " is longer than any run can be");
     }
 }

@@ -33,6 +33,7 @@ final class SpreadCommand implements ScenarioQuestion {
         spec.addOption(Specs.threads());
         spec.addOption(
                 Specs.out("Default: heatswell-out/NAME-spread. With several scenarios: DIR/NAME-spread for each."));
+        spec.addOption(Specs.place());
         spec.addOption(Specs.set());
         spec.addOption(Specs.units());
         Specs.describe(

@@ -1,5 +1,7 @@
 package io.github.heatswell.scenarios.file;
 
+import io.github.heatswell.place.Customs;
+import io.github.heatswell.place.Place;
 import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.units.Decimals;
@@ -27,7 +29,14 @@ public record Costs(
     /** Invented prices of a market: of a cubic metre of water, of a vessel without volume, and of each unit of its volume. */
     private record Market(String currency, BigDecimal water, BigDecimal base, BigDecimal each) {
 
-        static Market of(UnitSystem units) {
+        static Market of(UnitSystem units, Place place) {
+            Market market = of(units);
+            return place.customs()
+                    .map(customs -> new Market(customs.currency(), market.water, market.base, market.each))
+                    .orElse(market);
+        }
+
+        private static Market of(UnitSystem units) {
             return units == UnitSystem.SI
                     ? new Market("EUR", new BigDecimal("4.50"), new BigDecimal("28"), new BigDecimal("2"))
                     : new Market("USD", perCubicMetre(new BigDecimal("17")), new BigDecimal("30"), new BigDecimal("9"));
@@ -56,17 +65,19 @@ public record Costs(
 
     /**
      * Invented prices: 4.50 EUR for a cubic metre of water and, for vessels of the common sizes, 28 EUR and 2 EUR for every litre;
-     * in US units 17 USD for a thousand gallons, 30 USD, and 9 USD for every gallon.
+     * in US units 17 USD for a thousand gallons, 30 USD, and 9 USD for every gallon. A place that is known decides the sizes, and
+     * takes the same numbers in its own currency.
      *
-     * @param units the unit system of the market
+     * @param units the unit system of the market, where the place is not known
+     * @param place where the house stands
      * @return the invented prices
      */
-    public static Costs invented(UnitSystem units) {
-        return new Builder().build(units);
+    public static Costs invented(UnitSystem units, Place place) {
+        return new Builder().build(units, place);
     }
 
-    private static List<NominalSize> inventedVessels(Market market, UnitSystem units, String currency) {
-        return NominalSize.common(units).stream()
+    private static List<NominalSize> inventedVessels(Market market, UnitSystem units, Place place, String currency) {
+        return place.customs().map(NominalSize::common).orElseGet(() -> NominalSize.common(units)).stream()
                 .map(size -> size.at(
                         market.base.add(market.each.multiply(new BigDecimal(
                                 Decimals.significant(units.volume().fromSi(size.volume()), 3)))),
@@ -110,8 +121,9 @@ public record Costs(
             sizes = List.copyOf(values);
         }
 
-        Costs build(UnitSystem units) {
-            Market market = Market.of(units);
+        Costs build(UnitSystem shown, Place place) {
+            UnitSystem units = place.customs().map(Customs::units).orElse(shown);
+            Market market = Market.of(units, place);
             String named = currency == null ? market.currency : currency;
             List<NominalSize> vessels = sizes.stream()
                     .map(size -> size.price == null ? size.size : size.size.at(size.price, named))
@@ -121,7 +133,7 @@ public record Costs(
                     named,
                     water == null ? market.water : water,
                     water == null,
-                    vessels.isEmpty() ? inventedVessels(market, units, named) : vessels,
+                    vessels.isEmpty() ? inventedVessels(market, units, place, named) : vessels,
                     vessels.isEmpty());
         }
     }

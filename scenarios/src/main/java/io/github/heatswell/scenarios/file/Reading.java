@@ -1,5 +1,7 @@
 package io.github.heatswell.scenarios.file;
 
+import io.github.heatswell.place.Customs;
+import io.github.heatswell.place.Place;
 import io.github.heatswell.scenarios.document.Node;
 import io.github.heatswell.scenarios.document.Node.Items;
 import io.github.heatswell.scenarios.document.Node.Mapping;
@@ -49,9 +51,11 @@ record Reading(
                 List.of());
     }
 
-    /** The unit system that was asked for, or else that of most quantities in the text. */
-    UnitSystem units() {
-        return origin.asked().orElseGet(() -> UnitSystem.ofMost(units(tree).toList()));
+    /** The unit system that was asked for, or else that of the place, or else that of most quantities in the text. */
+    UnitSystem units(Place place) {
+        return origin.asked()
+                .or(() -> place.customs().map(Customs::units))
+                .orElseGet(() -> UnitSystem.ofMost(units(tree).toList()));
     }
 
     private static Stream<Unit> units(Node node) {

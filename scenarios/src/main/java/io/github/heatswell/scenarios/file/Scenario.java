@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.file;
 
 import io.github.heatswell.assessment.Doubts;
+import io.github.heatswell.place.Place;
 import io.github.heatswell.scenarios.document.YamlText;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.HotWaterSystem;
@@ -8,7 +9,7 @@ import io.github.heatswell.units.UnitSystem;
 import java.time.Duration;
 import java.util.List;
 import java.util.Objects;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 
 /**
  * A house and a run of it. Immutable.
@@ -22,7 +23,7 @@ public final class Scenario {
     private final List<String> notKnown;
     private final HotWaterSystem system;
     private final Run run;
-    private final Function<UnitSystem, Costs> prices;
+    private final BiFunction<UnitSystem, Place, Costs> prices;
     private final Costs costs;
     private final Simulation simulation;
     private final Reading reading;
@@ -46,7 +47,7 @@ public final class Scenario {
                 Simulation.of(system, run.duration()).sampledEvery(run.sample()).withTolerance(run.tolerance());
         this.reading = reading;
         prices = from.prices;
-        costs = prices.apply(reading.units());
+        costs = prices.apply(units(), system.site().place());
     }
 
     /**
@@ -125,7 +126,7 @@ public final class Scenario {
 
     /**
      * The same scenario for a reader who wants certain units: sizes on sale and prices that the text does not give are those of that
-     * market.
+     * market, unless the place is known.
      *
      * @param units the unit system
      * @return the scenario with those units
@@ -195,11 +196,11 @@ public final class Scenario {
     /**
      * The units its owner uses.
      *
-     * @return those asked for with {@link #in}, or else the system that most quantities of the text are written in; SI if a program
+     * @return those asked for with {@link #in}, or else those of the place, or else the system that most quantities of the text are written in; SI if a program
      *     made the scenario
      */
     public UnitSystem units() {
-        return reading.units();
+        return reading.units(system.site().place());
     }
 
     /** {@return name and title: {@code orchard-lodge: Orchard Lodge}} */
@@ -311,7 +312,7 @@ public final class Scenario {
         private String expectation = "";
         private List<String> notKnown = List.of();
         private Run run;
-        private Function<UnitSystem, Costs> prices = Costs::invented;
+        private BiFunction<UnitSystem, Place, Costs> prices = Costs::invented;
         private HotWaterSystem system;
 
         void title(String value) {

@@ -5,6 +5,7 @@ import static io.github.heatswell.scenarios.file.Field.pressure;
 import static io.github.heatswell.scenarios.file.Field.text;
 import static io.github.heatswell.scenarios.file.Field.word;
 
+import io.github.heatswell.place.Place;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.Price;
 import io.github.heatswell.system.HotWaterSystem;
@@ -73,7 +74,15 @@ final class Schema {
                                     "17 degC",
                                     Kind.TEMPERATURE,
                                     Site.Builder::room)
-                            .typically("20 degC", "a heated room")));
+                            .typically("20 degC", "a heated room"),
+                    word(
+                                    "place",
+                                    "whose rules hold; also decides units, currency and sizes on sale. If left out, it is not known"
+                                            + " and the rules of several places are compared",
+                                    "uk",
+                                    Words.of(Place.values()),
+                                    Site.Builder::place)
+                            .leftOutFreely()));
 
     static final Section<Start.Builder, Start> START = new Section<>(
             "start",
@@ -157,7 +166,7 @@ final class Schema {
             () -> List.of(
                     new Field<>(
                                     "currency",
-                                    "currency of the prices; if left out, EUR, or USD in a file in US units",
+                                    "currency of the prices; if left out, that of the place, or EUR, or USD in a file in US units",
                                     "EUR",
                                     Form.text(8, Costs.Builder::currency))
                             .leftOutFreely(),

@@ -72,7 +72,7 @@ class CommandLineTest {
             run                              | heatswell: Missing required parameter: 'SCENARIO'
             run --sampel 3s orchard-lodge    | heatswell: there is no option '--sampel'; did you mean --sample?
             run --sample 10 orchard-lodge    | heatswell: Invalid value for option '--sample': '10' has no unit; a time is given in s, min, h or d
-            run --sample 1e30h orchard-lodge | heatswell: Invalid value for option '--sample': '1e30h' is longer than any run can be can be can be can be
+            run --sample 1e30h orchard-lodge | heatswell: Invalid value for option '--sample': '1e30h' is longer than any run can be
             run --sample 5h orchard-lodge    | orchard-lodge: --sample: 18000 s is longer than the run, 14400 s
             run --sample 0.1s orchard-lodge  | orchard-lodge: --sample: 0.1 s is shorter than the shortest interval, 1 s
             run --units uk orchard-lodge     | heatswell: Invalid value for option '--units': 'uk' is neither si nor us

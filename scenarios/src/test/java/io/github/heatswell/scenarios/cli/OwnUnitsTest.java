@@ -51,6 +51,23 @@ class OwnUnitsTest {
         assertFalse(said.contains("EUR"), said);
     }
 
+    /** Regression: whose rules hold is said once on the command line, and changes limit, clause and currency together. */
+    @Test
+    void thePlaceOfTheCommandLineDecides() throws IOException {
+        Path file = Files.writeString(
+                folder.resolve("elm.yaml"), AMERICAN.replace("opens-at: 210 degF", "opens-at: 205 degF"));
+        String out = folder.resolve("out").toString();
+        String here = Outcome.execute("run", file.toString(), "--place", "us-upc", "-o", out)
+                .out();
+        assertTrue(here.replaceAll("\\s+", " ").contains("above the 80 psi that the rules here allow"), here);
+        String there = Outcome.execute("run", file.toString(), "--place", "en", "-u", "us", "-o", out)
+                .out();
+        assertFalse(there.contains("80 psi"), there);
+        Outcome wrong = Outcome.execute("run", file.toString(), "--place", "atlantis", "-o", out);
+        assertTrue(
+                wrong.err().contains("'atlantis' is not one of us-ipc, us-upc, uk, en, au-nz, not-known"), wrong.err());
+    }
+
     /** Nobody reads paths of fields; what is usual is told in the reader's units. */
     @Test
     void aSpreadNamesItsInputsInWords() throws IOException {

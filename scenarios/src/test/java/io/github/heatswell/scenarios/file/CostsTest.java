@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.place.Place;
 import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
@@ -46,7 +47,7 @@ class CostsTest {
 
     @Test
     void whatIsLeftOutIsInventedAndSaysSo() {
-        Costs none = Costs.invented(UnitSystem.SI);
+        Costs none = Costs.invented(UnitSystem.SI, Place.NOT_KNOWN);
         assertEquals(none, ScenarioReader.read("house", Sources.LEAST).costs());
         assertTrue(none.waterInvented() && none.vesselsInvented());
         Costs currency = costs("{ currency: USD }");
@@ -73,6 +74,29 @@ class CostsTest {
         Scenario changed = house.with(List.of(Change.of("costs.water=0.01 per gal")));
         assertEquals("USD", changed.costs().currency());
         assertEquals(costs, house.sampledEvery(Duration.ofMinutes(1)).costs());
+    }
+
+    /** Regression: the place decides units, currency and sizes on sale; asking for other units changes the units alone. */
+    @ParameterizedTest
+    @CsvSource({
+        "us-upc, US, USD, 3.785411784",
+        "uk, SI, GBP, 2",
+        "en, SI, EUR, 2",
+        "au-nz, SI, AUD, 2",
+        "not-known, SI, EUR, 2"
+    })
+    void aPlaceDecidesUnitsCurrencyAndSizes(String place, UnitSystem units, String currency, double smallest) {
+        Scenario house = ScenarioReader.read("house", Sources.LEAST + "site: { place: " + place + " }\n");
+        assertEquals(units, house.units());
+        assertEquals(currency, house.costs().currency());
+        assertEquals(
+                smallest, VolumeUnit.LITRE.fromSi(house.costs().vessels().get(0).volume()), 1e-9);
+        if (house.system().site().place().isKnown()) {
+            assertEquals(house.costs(), house.in(units.other()).costs());
+        }
+        assertEquals(units.other(), house.in(units.other()).units());
+        Scenario moved = house.with(List.of(Change.of("site.place=us-ipc")));
+        assertEquals("USD", moved.costs().currency());
     }
 
     @ParameterizedTest

@@ -1,0 +1,188 @@
+package io.github.heatswell.assessment;
+
+import static io.github.heatswell.assessment.Sound.guard;
+import static io.github.heatswell.assessment.Sound.heater;
+import static io.github.heatswell.assessment.Sound.house;
+import static io.github.heatswell.assessment.Sound.run;
+import static io.github.heatswell.assessment.Sound.supply;
+import static io.github.heatswell.assessment.Sound.unguarded;
+import static io.github.heatswell.assessment.Sound.valve;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.assessment.Finding.Authority;
+import io.github.heatswell.assessment.Finding.Severity;
+import io.github.heatswell.citation.Citation;
+import io.github.heatswell.place.Place;
+import io.github.heatswell.place.PlaceRule.Topic;
+import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Site;
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * The same house judged where it stands. Validation: every limit and severity is that of the clause named beside the place in the
+ * rules by place; where none was read, the finding says so.
+ */
+class PlaceFindingsTest {
+
+    /** 80 psi in the US (UPC 608.2), 500 kPa by EN 806-2 16.1 and AS/NZS 3500.1 3.3.4; no limit was found for the UK. */
+    @ParameterizedTest
+    @CsvSource({
+        "US_IPC, 5.3, ",
+        "US_UPC, 5.3, ",
+        "US_UPC, 5.6, FAULT",
+        "EN, 4.9, ",
+        "EN, 5.3, FAULT",
+        "AU_NZ, 5.3, FAULT",
+        "UK, 5.3, CAUTION",
+        "UK, 5.6, CAUTION",
+        "NOT_KNOWN, 5.3, CAUTION",
+        "NOT_KNOWN, 5.6, FAULT"
+    })
+    void staticPressure(Place place, double bar, Severity severity) {
+        Optional<Finding> high = find(house().supply(supply(bar).build()), place, "static-pressure-high");
+        assertEquals(Optional.ofNullable(severity), high.map(Finding::severity));
+    }
+
+    /** Below 80 psi while the water heats, by UPC 608.2 (2024); no European or Australian rule on that was found. */
+    @ParameterizedTest
+    @CsvSource({"US_IPC, true", "US_UPC, true", "NOT_KNOWN, true", "UK, false", "EN, false", "AU_NZ, false"})
+    void peak(Place place, boolean limited) {
+        HotWaterSystem here = at(house(), place).build();
+        assertEquals(limited, has(Findings.of(run(here, 5.6, 60)), "peak-above-code-limit"));
+        SizingTarget target = SizingTarget.builder(here)
+                .vesselRating(Pressure.gauge(10, PressureUnit.BAR))
+                .build();
+        assertEquals(limited, target.bounds().stream().anyMatch(bound -> bound.rule() == SizingTarget.Rule.CODE_CAP));
+    }
+
+    /** 75 % of the set pressure by EN 806-2 16.1, 80 % by a maker in Australia; of 7 bar, 5.25 and 5.6 bar. */
+    @ParameterizedTest
+    @CsvSource({"EN, 5.2, false", "EN, 5.3, true", "AU_NZ, 5.5, false", "AU_NZ, 5.7, true", "NOT_KNOWN, 5.3, true"})
+    void supplyToRelief(Place place, double bar, boolean close) {
+        assertEquals(
+                close,
+                find(house().supply(supply(bar).build()), place, "supply-near-relief-set")
+                        .isPresent());
+    }
+
+    /** 210 degF by ANSI Z21.22 is marked as 99 degC; the draft EN 1490 ends at 95 degC, which a sound 99 degC valve only misses. */
+    @ParameterizedTest
+    @CsvSource({
+        "US_UPC, 99, ",
+        "EN, 95, ",
+        "EN, 99, CAUTION",
+        "EN, 99.5, FAULT",
+        "NOT_KNOWN, 99, ",
+        "US_IPC, 99.5, FAULT"
+    })
+    void temperatureOfTheRelief(Place place, double celsius, Severity severity) {
+        HotWaterSystem.Builder hot = unguarded()
+                .addReliefValve(
+                        guard(7, 6).opensAt(celsius, TemperatureUnit.CELSIUS).build());
+        assertEquals(
+                Optional.ofNullable(severity),
+                find(hot, place, "tp-relief-temperature-high").map(Finding::severity));
+    }
+
+    /** US codes and the UK's G3 ask for a T&P valve, whatever the cut-out; EN 12897 leaves open by what 95 degC is kept. */
+    @ParameterizedTest
+    @CsvSource({"US_IPC, FAULT", "US_UPC, FAULT", "UK, FAULT", "AU_NZ, FAULT", "EN, NOTE", "NOT_KNOWN, NOTE"})
+    void temperatureRelief(Place place, Severity severity) {
+        HotWaterSystem.Builder pressureOnly =
+                unguarded().addReliefValve(valve(7, 6).build());
+        Finding missing =
+                find(pressureOnly, place, "temperature-relief-missing").orElseThrow();
+        assertEquals(severity, missing.severity());
+        String source = missing.authority().source().text();
+        assertEquals(
+                place.isKnown(),
+                source.startsWith(place.rules(Topic.HEAT_RELIEF).get(0).clause() + ": "),
+                source);
+    }
+
+    /** 48 degC at a bath in the UK (G3), 50 degC in New South Wales (NCC 2022), 120 degF in the US (UPC 2021). */
+    @ParameterizedTest
+    @CsvSource({"UK, 48.5, true", "UK, 48, false", "AU_NZ, 50, false", "AU_NZ, 50.5, true", "US_UPC, 49, true"})
+    void mixedWater(Place place, double celsius, boolean tooHot) {
+        Optional<Finding> set = find(
+                house().heater(heater(60)
+                        .mixedTo(celsius, TemperatureUnit.CELSIUS)
+                        .build()),
+                place,
+                "mixing-valve-set-high");
+        assertEquals(tooHot, set.isPresent());
+    }
+
+    /** A relief valve may take the expansion where the rules leave that open, and nowhere else. */
+    @ParameterizedTest
+    @CsvSource({"EN, CAUTION", "AU_NZ, CAUTION", "UK, FAULT", "US_IPC, FAULT", "US_UPC, FAULT", "NOT_KNOWN, CAUTION"})
+    void expansion(Place place, Severity severity) {
+        HotWaterSystem.Builder closed =
+                unguarded().addReliefValve(valve(7, 6).build()).withoutVessel();
+        assertEquals(
+                severity,
+                find(closed, place, "expansion-control-missing").orElseThrow().severity());
+    }
+
+    /** A topic on which no rule of the place was read says so beside what is said elsewhere. */
+    @Test
+    void whatNobodyReadIsSaid() {
+        HotWaterSystem.Builder weak = unguarded().addReliefValve(guard(12, 9).build());
+        Finding high = find(weak, Place.UK, "relief-set-above-tank").orElseThrow();
+        assertTrue(high.authority().source().text().startsWith("no rule on this was read for this place"));
+        assertFalse(find(weak, Place.NOT_KNOWN, "relief-set-above-tank")
+                .orElseThrow()
+                .authority()
+                .source()
+                .text()
+                .startsWith("no rule"));
+    }
+
+    /** No finding rests on memory, wherever the house stands; a rule that nobody read cannot become an authority. */
+    @Test
+    void nothingRestsOnMemory() {
+        for (Supplier<List<Finding>> found : Cases.all().values()) {
+            for (Finding finding : found.get()) {
+                assertNotEquals(
+                        Citation.Standing.FROM_MEMORY,
+                        finding.authority().source().standing(),
+                        finding.id());
+            }
+        }
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> Authority.code("a code nobody read", Citation.Standing.FROM_MEMORY));
+    }
+
+    private static Optional<Finding> find(HotWaterSystem.Builder house, Place place, String id) {
+        return Findings.of(at(house, place).build()).stream()
+                .filter(finding -> finding.id().equals(id))
+                .findFirst();
+    }
+
+    private static boolean has(List<Finding> findings, String id) {
+        return findings.stream().anyMatch(finding -> finding.id().equals(id));
+    }
+
+    private static HotWaterSystem.Builder at(HotWaterSystem.Builder house, Place place) {
+        return house.site(Site.builder()
+                .altitude(0, LengthUnit.METRE)
+                .room(20, TemperatureUnit.CELSIUS)
+                .place(place)
+                .build());
+    }
+}
