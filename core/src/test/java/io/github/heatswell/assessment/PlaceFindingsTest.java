@@ -1,12 +1,12 @@
 package io.github.heatswell.assessment;
 
-import static io.github.heatswell.assessment.Sound.guard;
-import static io.github.heatswell.assessment.Sound.heater;
-import static io.github.heatswell.assessment.Sound.house;
-import static io.github.heatswell.assessment.Sound.run;
-import static io.github.heatswell.assessment.Sound.supply;
-import static io.github.heatswell.assessment.Sound.unguarded;
-import static io.github.heatswell.assessment.Sound.valve;
+import static io.github.heatswell.assessment.FaultlessHouse.guard;
+import static io.github.heatswell.assessment.FaultlessHouse.heater;
+import static io.github.heatswell.assessment.FaultlessHouse.house;
+import static io.github.heatswell.assessment.FaultlessHouse.run;
+import static io.github.heatswell.assessment.FaultlessHouse.supply;
+import static io.github.heatswell.assessment.FaultlessHouse.unguarded;
+import static io.github.heatswell.assessment.FaultlessHouse.valve;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
