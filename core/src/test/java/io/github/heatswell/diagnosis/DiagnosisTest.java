@@ -58,7 +58,14 @@ class DiagnosisTest {
                         Cause.REDUCING_VALVE_CREEPS)
                 .forEach(blind::without);
         assertTrue(blind.build().run().misfit());
-        assertFalse(Diagnosis.builder(house).log(leak.log()).build().run().misfit());
+        assertFalse(only(Cause.LEAK, leak.log()).misfit());
+    }
+
+    /** A diagnosis that looks at one cause besides that all is as described, in a fraction of the time. */
+    private DiagnosisResult only(Cause cause, PressureLog log) {
+        Diagnosis.Builder diagnosis = Diagnosis.builder(house).log(log);
+        EnumSet.complementOf(EnumSet.of(Cause.AS_DESCRIBED, cause)).forEach(diagnosis::without);
+        return diagnosis.build().run();
     }
 
     /** A leak of 3 mL/min: the pressure falls to that of the supply within hours. */
@@ -135,8 +142,7 @@ class DiagnosisTest {
             times[i] = clean.time(i);
             gauge[i] = clean.gauge(i) + (i % 97 == 50 ? 6e5 : 0);
         }
-        HypothesisFit without =
-                Diagnosis.builder(house).log(clean).build().run().best();
+        HypothesisFit without = only(Cause.WATER_TOO_HOT, clean).best();
         HypothesisFit with =
                 Diagnosis.builder(house).log(log(times, gauge)).build().run().best();
         assertEquals(Cause.WATER_TOO_HOT, without.cause());

@@ -13,9 +13,11 @@ import org.junit.jupiter.api.Test;
  */
 class RoundTripTest {
 
-    private static final int ORDINARY = 3;
+    /** Of the seven houses from the third on the log tells the cause in four, in a few seconds. */
+    private static final int ORDINARY = 7;
+
     private static final int CASES = Integer.getInteger("diagnosis.cases", ORDINARY);
-    private static final int FROM = Integer.getInteger("diagnosis.from", 0);
+    private static final int FROM = Integer.getInteger("diagnosis.from", 3);
 
     @Test
     void findsTheCauseAndItsNumbers() {

@@ -12,17 +12,26 @@ import io.github.heatswell.units.PressureUnit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Diagnoses for tests, from readings of known origin. */
 public final class Diagnoses {
 
+    /** Answers already found, by what they are of: each takes seconds, and several classes look at the same. */
+    private static final Map<String, DiagnosisAnswer> FOUND = new HashMap<>();
+
     private Diagnoses() {}
 
     /** What a log of a house with a change says, on steps of 1 psi, with a column of hostile texts, and readings on site. */
-    public static DiagnosisAnswer of(String name, String change, Path folder) throws IOException {
-        return of(Catalogue.read(name), log(name, change, folder), spots(folder));
+    public static synchronized DiagnosisAnswer of(String name, String change, Path folder) throws IOException {
+        String key = name + ", " + change;
+        if (!FOUND.containsKey(key)) {
+            FOUND.put(key, of(Catalogue.read(name), log(name, change, folder), spots(folder)));
+        }
+        return FOUND.get(key);
     }
 
     /** What readings on site alone say. */

@@ -28,7 +28,7 @@ import org.junit.jupiter.api.TestReporter;
  */
 class DoubtsTest {
 
-    private static final int FILES = Integer.getInteger("doubtful.files", 100);
+    private static final int FILES = Integer.getInteger("doubtful.files", 50);
 
     private static Scenario house(String... changes) {
         List<Change> all = new ArrayList<>();

@@ -25,7 +25,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -41,13 +41,15 @@ class LessonSiteBrowserTest {
     private static final Pattern PRINTED = Pattern.compile("/Type\\s*/Page\\b(?!s)");
 
     @TempDir
-    private Path folder;
+    private static Path folder;
 
-    private Path site;
-    private Browser browser;
+    private static Path site;
+    private static List<String> pages;
+    private static Browser browser;
 
-    @BeforeEach
-    void write() throws IOException {
+    /** The site is written once, which takes hundreds of runs; what a test adds has a name of its own. */
+    @BeforeAll
+    static void write() throws IOException {
         Optional<Browser> found = Browser.find(folder);
         assertTrue(
                 found.isPresent() || !Boolean.getBoolean("browser.required"),
@@ -56,17 +58,16 @@ class LessonSiteBrowserTest {
         browser = found.orElseThrow();
         site = folder.resolve("site");
         ResultFolder.at(site).write(Lessons.pages(Lessons.all(), UnitSystem.SI));
-    }
-
-    @Test
-    void everyPageFitsAPhoneAndPaperAndComplainsOfNothing() throws Exception {
-        List<String> pages;
         try (Stream<Path> files = Files.list(site)) {
             pages = files.map(file -> file.getFileName().toString())
                     .filter(name -> name.endsWith(".html"))
                     .sorted()
                     .toList();
         }
+    }
+
+    @Test
+    void everyPageFitsAPhoneAndPaperAndComplainsOfNothing() throws Exception {
         StringBuilder frames = new StringBuilder();
         for (String page : pages) {
             for (int width : WIDTHS) {
