@@ -3,6 +3,7 @@ package io.github.heatswell.charts;
 import io.github.heatswell.charts.picture.Axis;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.sizing.PeakMap;
+import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -69,13 +70,19 @@ final class MapGrid {
     }
 
     Axis precharges() {
-        String label = "precharge (gauge, " + units.pressure().symbol() + ")";
+        String label =
+                NamedValue.PRECHARGE.label() + " (gauge, " + units.pressure().symbol() + ")";
         return new Axis(label, left(), right(), ValueScale.roundStep((right() - left()) / ACROSS_TICKS));
     }
 
     Axis volumes() {
-        String label = "vessel volume (" + units.volume().symbol() + ", logarithmic scale)";
-        return Axis.logarithmic(label, foot(), top());
+        return volumes(units, foot(), top());
+    }
+
+    /** An axis of vessel volumes, in the unit of the reader. */
+    static Axis volumes(UnitSystem units, double from, double to) {
+        String label = NamedValue.VESSEL_VOLUME.label() + " (" + units.volume().symbol() + ", logarithmic scale)";
+        return Axis.logarithmic(label, from, to);
     }
 
     /** Where the valve begins to drip. */

@@ -66,8 +66,7 @@ final class SizingPicture {
     private Axis volumes() {
         double from = place(vessels.get(0)) - 0.04;
         double to = place(vessels.get(vessels.size() - 1)) + 0.04;
-        String label = "vessel volume (" + amounts.symbol(amounts.units().volume()) + ", logarithmic scale)";
-        return Axis.logarithmic(label, from, to);
+        return MapGrid.volumes(amounts.units(), from, to);
     }
 
     private List<Curve> lines(Axis across, Axis up) {

@@ -177,7 +177,7 @@ class MapChartTest {
                 "6 bar",
                 "target: the peak is 5.52 bar",
                 "vessel volume (L, logarithmic scale)",
-                "precharge (gauge, bar)")) {
+                "vessel's precharge (gauge, bar)")) {
             assertTrue(words.contains(expected), expected);
         }
         String description = svg.getElementsByTagName("desc").item(0).getTextContent();

@@ -23,9 +23,9 @@ public enum NamedValue {
     SUPPLY(
             "supply.pressure",
             "the supply pressure",
+            "supply pressure",
             Ways.GAUGE,
             new Change(
-                    "supply pressure",
                     "Pa",
                     (house, pascal) -> house.changeSupply(supply -> supply.toBuilder()
                             .mains(supply.mains().raisedBy(pascal, PressureUnit.PASCAL))
@@ -34,9 +34,9 @@ public enum NamedValue {
     REDUCED(
             "supply.reducing-valve.set",
             "the setting of the reducing valve",
+            "reducing valve's set pressure",
             Ways.RUNNING,
             new Change(
-                    "reducing valve's set pressure",
                     "Pa",
                     (house, pascal) -> house.changeSupply(supply -> supply.reducingValve()
                             .map(valve -> supply.toBuilder()
@@ -56,9 +56,9 @@ public enum NamedValue {
     COLD(
             "supply.water",
             "the temperature of the cold water",
+            "cold water temperature",
             "Hold a thermometer under a cold tap",
             new Change(
-                    "cold water temperature",
                     "K",
                     (house, kelvin) -> house.changeSupply(supply -> supply.toBuilder()
                             .water(supply.water().warmerBy(kelvin, TemperatureDifferenceUnit.KELVIN))
@@ -67,9 +67,9 @@ public enum NamedValue {
     TANK_VOLUME(
             "tank.volume",
             "the volume of the tank",
+            "tank volume",
             Ways.TANK,
             new Change(
-                    "tank volume",
                     "",
                     (house, share) -> house.changeTank(tank -> tank.toBuilder()
                             .volume(VolumeUnit.LITRE.fromSi(tank.volume() * (1 + share)), VolumeUnit.LITRE)
@@ -86,9 +86,9 @@ public enum NamedValue {
     RECOVERY_EFFICIENCY(
             "heater.recovery-efficiency",
             "the recovery efficiency of the heater",
+            "recovery efficiency",
             "Read the heater's papers",
             new Change(
-                    "recovery efficiency",
                     "",
                     (house, share) -> house.changeHeater(heater -> heater.toBuilder()
                             .recoveryEfficiency(
@@ -98,9 +98,9 @@ public enum NamedValue {
     SET_POINT(
             "heater.set-point",
             "the set point of the thermostat",
+            "set point",
             Ways.HOT,
             new Change(
-                    "set point",
                     "K",
                     (house, kelvin) -> house.changeHeater(heater -> heater.withElements(element -> element.toBuilder()
                             .setPoint(element.setPoint() + kelvin, TemperatureUnit.KELVIN)
@@ -115,9 +115,9 @@ public enum NamedValue {
     SET_PRESSURE(
             "relief.opens",
             "the set pressure of a relief valve",
+            "relief set pressure",
             Ways.RELIEF,
             new Change(
-                    "relief set pressure",
                     "",
                     (house, share) -> house.changeReliefValves(valve -> valve.scaled(1 + share, house.atmosphere())))),
     /** Where a relief valve closes again. */
@@ -129,14 +129,14 @@ public enum NamedValue {
     /** Whether there is a vessel; a choice. */
     VESSEL("vessel", "the expansion vessel", "Look for a vessel on the cold pipe of the heater"),
     /** The volume of the vessel. */
-    VESSEL_VOLUME("vessel.volume", "the volume of the vessel", Ways.VESSEL),
+    VESSEL_VOLUME("vessel.volume", "the volume of the vessel", "vessel volume", Ways.VESSEL, null),
     /** The precharge of the vessel. */
     PRECHARGE(
             "vessel.precharge",
             "the precharge of the vessel",
+            "vessel's precharge",
             "Measure it with the vessel drained",
             new Change(
-                    "vessel's precharge",
                     "Pa",
                     (house, pascal) -> house.changeVessel(vessel -> vessel.toBuilder()
                             .precharge(raised(vessel.precharge(), pascal))
@@ -157,7 +157,7 @@ public enum NamedValue {
     }
 
     /** How a house comes to have more or less of a value. */
-    private record Change(String label, String unit, Raise raise) {}
+    private record Change(String unit, Raise raise) {}
 
     /** Gives a house more of a value. */
     @FunctionalInterface
@@ -167,16 +167,18 @@ public enum NamedValue {
 
     private final String field;
     private final String words;
+    private final String label;
     private final String check;
     private final Optional<Change> change;
 
     NamedValue(String field, String words, String check) {
-        this(field, words, check, null);
+        this(field, words, words.replaceFirst("^the ", ""), check, null);
     }
 
-    NamedValue(String field, String words, String check, Change change) {
+    NamedValue(String field, String words, String label, String check, Change change) {
         this.field = field;
         this.words = words;
+        this.label = label;
         this.check = check;
         this.change = Optional.ofNullable(change);
     }
@@ -206,6 +208,15 @@ public enum NamedValue {
     }
 
     /**
+     * Its key in a section of a file.
+     *
+     * @return the last part of its field, such as {@code opens}
+     */
+    public String key() {
+        return field.substring(field.lastIndexOf('.') + 1);
+    }
+
+    /**
      * Its name in a sentence.
      *
      * @return such as {@code the set pressure of a relief valve}
@@ -220,7 +231,7 @@ public enum NamedValue {
      * @return such as {@code relief set pressure}
      */
     public String label() {
-        return change.map(Change::label).orElseGet(() -> words.replaceFirst("^the ", ""));
+        return label;
     }
 
     /**

@@ -27,6 +27,7 @@ class NamedValueTest {
         assertEquals(all.size(), all.stream().map(NamedValue::words).distinct().count());
         assertEquals(all.size(), all.stream().map(NamedValue::label).distinct().count());
         assertEquals("tank volume", NamedValue.TANK_VOLUME.label());
+        assertEquals("vessel volume", NamedValue.VESSEL_VOLUME.label());
         assertEquals("rating of the vessel", NamedValue.VESSEL_RATING.label());
     }
 

@@ -5,6 +5,7 @@ import static io.github.heatswell.scenarios.file.Field.pressure;
 import static io.github.heatswell.scenarios.file.Field.word;
 
 import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import java.util.List;
@@ -56,7 +57,7 @@ final class ReliefSections {
                                     "expansion valve",
                                     Form.text(60, ReliefValve.Builder::name))
                             .typically("relief valve", "what it is"),
-                    pressure("opens", "set pressure", "7 bar", ReliefValve.Builder::setPressure),
+                    pressure(NamedValue.SET_PRESSURE.key(), "set pressure", "7 bar", ReliefValve.Builder::setPressure),
                     pressure(
                                     "full-lift",
                                     "full-lift pressure; not below opens",
@@ -65,7 +66,11 @@ final class ReliefSections {
                             .typically(Typical.of("110 % of opens", "full lift at 10 % above the set pressure")
                                     .from(given -> Typical.Relief.share(given.get("opens"), 1.1), "opens"))
                             .checkedAgainst("opens"),
-                    pressure("reseats", "reseat pressure; below opens", "5.6 bar", ReliefValve.Builder::reseatPressure)
+                    pressure(
+                                    NamedValue.RESEAT_PRESSURE.key(),
+                                    "reseat pressure; below opens",
+                                    "5.6 bar",
+                                    ReliefValve.Builder::reseatPressure)
                             .typically(Typical.of(
                                             "80 % of opens", "a blowdown of 20 %; no usual value if opens is absolute")
                                     .from(given -> Typical.Relief.share(given.get("opens"), 0.8), "opens"))
@@ -80,7 +85,7 @@ final class ReliefSections {
                                     ReliefValve.Builder::liftCharacteristic)
                             .typically("modulating", "small spring-loaded valves dribble before they lift"),
                     amount(
-                                    "opens-at",
+                                    NamedValue.SET_TEMPERATURE.key(),
                                     "water temperature at which a temperature and pressure relief valve (T&P) opens"
                                             + " as well; if left out, it responds to pressure only",
                                     "99 degC",
@@ -113,7 +118,7 @@ final class ReliefSections {
                             .needed("with opens-at", ReliefSections::mindsTemperature)
                             .checkedAgainst("opens-at"),
                     amount(
-                                    "rated-input",
+                                    NamedValue.RATED_INPUT.key(),
                                     "heat input for which the T&P valve is certified, from its plate; unknown if"
                                             + " left out",
                                     "30 kW",

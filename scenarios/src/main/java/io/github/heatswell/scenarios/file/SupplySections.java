@@ -6,6 +6,7 @@ import static io.github.heatswell.scenarios.file.Field.word;
 
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.system.MainsPressure;
+import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.SupplyTemperature;
@@ -65,9 +66,13 @@ final class SupplySections {
             ReducingValve::builder,
             ReducingValve.Builder::build,
             () -> List.of(
-                    pressure("set", "outlet pressure it is set to", "3.5 bar", ReducingValve.Builder::set),
+                    pressure(
+                            NamedValue.REDUCED.key(),
+                            "outlet pressure it is set to",
+                            "3.5 bar",
+                            ReducingValve.Builder::set),
                     amount(
-                                    "lock-up-rise",
+                                    NamedValue.LOCK_UP.key(),
                                     "how far above the set pressure it closes tight",
                                     "0.3 bar",
                                     Kind.PRESSURE,
@@ -89,7 +94,7 @@ final class SupplySections {
                                     ReducingValve.Builder::ratedFlow)
                             .typically("20 L/min", "a valve for one household"),
                     amount(
-                                    "bypass-opens",
+                                    NamedValue.BYPASS.key(),
                                     "how far the house pressure must exceed the mains before the bypass opens; if"
                                             + " left out, there is no bypass",
                                     "0.2 bar",
@@ -117,21 +122,21 @@ final class SupplySections {
             Supply.Builder::build,
             () -> List.of(
                     word(
-                            "arrangement",
+                            NamedValue.ARRANGEMENT.key(),
                             "direct: water can flow back to the mains; check-valve (or backflow-preventer): it"
                                     + " cannot; reducing-valve: it cannot either, unless a bypass opens",
                             "check-valve",
                             Words.arrangements(),
                             Supply.Builder::arrangement),
                     pressure(
-                                    "pressure",
+                                    NamedValue.SUPPLY.key(),
                                     "static mains pressure, or a timetable over the day",
                                     "4.2 bar",
                                     Supply.Builder::pressure)
                             .or(Nested.list(MAINS, MAX_TIMES, (supply, entries) -> supply.mains(timetable(entries))))
                             .checkedAgainst("tank.working-pressure", "arrangement"),
                     amount(
-                                    "water",
+                                    NamedValue.COLD.key(),
                                     "cold-water temperature, or its seasons",
                                     "9 degC",
                                     Kind.TEMPERATURE,

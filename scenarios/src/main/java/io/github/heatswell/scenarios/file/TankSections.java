@@ -8,6 +8,7 @@ import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.system.Element;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.Material;
+import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.Tank;
 import java.util.List;
@@ -24,9 +25,9 @@ final class TankSections {
             Tank::builder,
             Tank.Builder::build,
             () -> List.of(
-                    amount("volume", "water it holds", "230 L", Kind.VOLUME, Tank.Builder::volume),
+                    amount(NamedValue.TANK_VOLUME.key(), "water it holds", "230 L", Kind.VOLUME, Tank.Builder::volume),
                     word(
-                            "material",
+                            NamedValue.MATERIAL.key(),
                             "material of the shell; rigid: it never stretches",
                             "steel",
                             Words.shellMaterials(),
@@ -88,7 +89,7 @@ final class TankSections {
                                             "a tank with foamed insulation")
                                     .from(Typical.Tank::standingLoss, "volume")),
                     pressure(
-                                    "working-pressure",
+                                    NamedValue.WORKING_PRESSURE.key(),
                                     "maximum working pressure on the maker's plate; the test pressure is twice that",
                                     "10 bar",
                                     Tank.Builder::workingPressure)
@@ -167,7 +168,7 @@ final class TankSections {
                             Kind.RATIO,
                             Element.Builder::height),
                     amount(
-                            "set-point",
+                            NamedValue.UPPER_SET_POINT.key(),
                             "water temperature there at which it switches off",
                             "60 degC",
                             Kind.TEMPERATURE,
@@ -187,19 +188,19 @@ final class TankSections {
             Heater.Builder::build,
             () -> List.of(
                     word(
-                            "energy",
+                            NamedValue.ENERGY.key(),
                             "where the heat comes from",
                             "gas",
                             Words.of(Heater.Energy.values()),
                             Heater.Builder::energy),
                     amount(
-                            "input",
+                            NamedValue.HEATER_INPUT.key(),
                             "power input of burner or element while on",
                             "11.2 kW",
                             Kind.POWER,
                             Heater.Builder::input),
                     amount(
-                                    "recovery-efficiency",
+                                    NamedValue.RECOVERY_EFFICIENCY.key(),
                                     "share of the input that reaches the water",
                                     "78 %",
                                     Kind.RATIO,
@@ -212,7 +213,7 @@ final class TankSections {
                                                     given.get("energy").equalsIgnoreCase("gas") ? "78 %" : "98 %"),
                                             "energy")),
                     amount(
-                            "set-point",
+                            NamedValue.SET_POINT.key(),
                             "water temperature at which the thermostat switches off",
                             "58 degC",
                             Kind.TEMPERATURE,
@@ -258,7 +259,7 @@ final class TankSections {
                                     Heater.Builder::thermostatStuck)
                             .leftOutFreely(),
                     amount(
-                                    "cut-out",
+                                    NamedValue.CUT_OUT.key(),
                                     "temperature of the hottest water at which the cut-out switches everything off"
                                             + " until somebody resets it; if left out, there is no cut-out",
                                     "85 degC",
@@ -267,7 +268,7 @@ final class TankSections {
                             .leftOutFreely()
                             .checkedAgainst("set-point", "upper"),
                     amount(
-                                    "mixed-to",
+                                    NamedValue.MIXED_TO.key(),
                                     "temperature that a mixing valve after the tank delivers to the taps; if left"
                                             + " out, there is none",
                                     "48 degC",

@@ -6,6 +6,7 @@ import static io.github.heatswell.scenarios.file.Field.word;
 
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.NamedValue;
 import java.util.List;
 
 /** Expansion vessel: gas, water and plate data. */
@@ -17,20 +18,20 @@ final class VesselSections {
             ExpansionVessel.Builder::build,
             () -> List.of(
                     amount(
-                            "volume",
+                            NamedValue.VESSEL_VOLUME.key(),
                             "total volume, gas and water together",
                             "12 L",
                             Kind.VOLUME,
                             ExpansionVessel.Builder::volume),
                     pressure(
-                                    "precharge",
+                                    NamedValue.PRECHARGE.key(),
                                     "gas pressure with the water side empty, at room temperature; not"
                                             + " above the tank's working pressure",
                                     "4.2 bar",
                                     ExpansionVessel.Builder::precharge)
                             .checkedAgainst("tank.working-pressure"),
                     amount(
-                                    "acceptance",
+                                    NamedValue.ACCEPTANCE.key(),
                                     "share of the volume that water may fill",
                                     "60 %",
                                     Kind.RATIO,
@@ -76,7 +77,7 @@ final class VesselSections {
                                     ExpansionVessel.Builder::condition)
                             .leftOutFreely(),
                     pressure(
-                                    "rating",
+                                    NamedValue.VESSEL_RATING.key(),
                                     "maximum working pressure on its plate; unknown if left out",
                                     "10 bar",
                                     ExpansionVessel.Builder::rating)
