@@ -286,7 +286,7 @@ public record Narrative(
      * So many samples, and how sure that share is.
      *
      * @param share how many they are
-     * @return such as {@code 12 of 32 samples (38 %, give or take 9 %)}
+     * @return such as {@code 12 of 32 samples (38 %, give or take 8.6 %)}
      */
     public static Statement inWords(StudyResult.Share share) {
         return SpreadStory.inWords(share);

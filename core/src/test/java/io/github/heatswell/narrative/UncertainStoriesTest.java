@@ -1,0 +1,245 @@
+package io.github.heatswell.narrative;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.ageing.Outlook;
+import io.github.heatswell.ageing.OutlookResult;
+import io.github.heatswell.ageing.PrechargeLoss;
+import io.github.heatswell.assessment.FaultlessHouse;
+import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.checksheet.CheckProcedure;
+import io.github.heatswell.checksheet.UncertainCheck;
+import io.github.heatswell.study.SampledPeaks;
+import io.github.heatswell.study.StudyResult;
+import io.github.heatswell.study.UncertainHouse;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
+import java.time.Duration;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Regression: what is said of samples, of the years ahead and with a check sheet. */
+class UncertainStoriesTest {
+
+    private static final QuantityFormat SI = QuantityFormat.unicode(UnitSystem.SI);
+
+    private static HotWaterSystem house(double litres, double chargeBar) {
+        return FaultlessHouse.house()
+                .vessel(FaultlessHouse.vessel(litres, chargeBar).build())
+                .build();
+    }
+
+    /** Peaks 5.01, 5.02 ... 6 bar. */
+    private static SampledPeaks.Builder hundred() {
+        return SampledPeaks.builder(
+                IntStream.rangeClosed(1, 100).mapToDouble(i -> 5e5 + 1e3 * i).toArray());
+    }
+
+    private static String headline(SampledPeaks.Builder sampled) {
+        return Narrative.of(sampled.build()).headline().text(SI);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "12 | 32  | 12 of 32 samples (38 %, give or take 8.6 %)",
+                "0  | 128 | none of the 128 samples (at most about 2.3 %)",
+                "50 | 50  | all 50 samples (at least about 94 %)",
+                "0  | 1   | none of the 1 samples (at most about 95 %)",
+                "999 | 1000 | 999 of 1000 samples (over 99 %, give or take 0.1 %)",
+                "1000 | 1000 | all 1000 samples (over 99 %)"
+            })
+    void aShareSaysHowSureItIs(int count, int of, String said) {
+        assertEquals(said, Narrative.inWords(new StudyResult.Share(count, of)).text(SI));
+        assertEquals(
+                "A relief valve discharges in " + said,
+                Narrative.dripping(new StudyResult.Share(count, of)).text(SI));
+    }
+
+    @Test
+    void peaksAreToldWhereNoValveDischarges() {
+        assertEquals("Half of the peaks are at least 5.5 bar, one in twenty at least 5.95 bar", headline(hundred()));
+        assertTrue(headline(hundred().endedEarly(3)).endsWith("; a run that reaches the test pressure ends there"));
+        assertEquals(
+                "A relief valve discharges in 11 of 100 samples (11 %, give or take 3.1 %)",
+                headline(hundred().reliefSet(5.9e5)));
+        assertTrue(headline(hundred().reliefSet(5.9e5).reliefVaries(true).dripping(0))
+                .startsWith("Half of the peaks"));
+    }
+
+    @Test
+    void samplesThatEndInAHazardAreSaidFirst() {
+        Narrative ended = Narrative.of(hundred().endedEarly(3).build());
+        assertTrue(ended.isHazard());
+        assertEquals(
+                "In 3 of 100 samples (3 %, give or take 1.7 %) the run ends in a hazard. What follows is not modelled.",
+                ended.hazard().orElseThrow().text(SI));
+        assertFalse(Narrative.of(hundred().build()).isHazard());
+    }
+
+    @Test
+    void linesAcrossSamplesHaveNames() {
+        SampledPeaks fixed = hundred().reliefSet(5.9e5).build();
+        assertEquals(
+                "relief valve set, 5.9 bar: reached in 11 of 100 samples",
+                Narrative.reached(fixed, 5.9e5).text(SI));
+        assertEquals(
+                "relief valve set, 7 bar: reached in none of 100 samples",
+                Narrative.reached(fixed, 7e5).text(SI));
+        assertEquals(
+                "working pressure, 5 bar: exceeded in all 100 samples",
+                Narrative.exceeded(fixed, 5e5).text(SI));
+        assertEquals(
+                "assumed working pressure, 5.99 bar: exceeded in 1 of 100 samples",
+                Narrative.exceeded(hundred().assumedWorkingPressure(5.99e5).build(), 5.99e5 + 1)
+                        .text(SI));
+        assertEquals(
+                "relief valve set, about 5.9 bar: discharges in 40 of 100 samples",
+                Narrative.reached(
+                                hundred()
+                                        .reliefSet(5.9e5)
+                                        .reliefVaries(true)
+                                        .dripping(40)
+                                        .build(),
+                                5.9e5)
+                        .text(SI));
+    }
+
+    @Test
+    void factsTellTheRangeOfThePeaks() {
+        String many =
+                Narrative.of(hundred().subject("A subject.").build()).facts().text(SI);
+        assertTrue(
+                many.startsWith("A subject. Nine in ten of the 100 samples peak between 5.05 bar and 5.95 bar. "),
+                many);
+        String few = Narrative.of(
+                        SampledPeaks.builder(DoubleStream.of(5e5, 5.5e5, 6e5).toArray())
+                                .build())
+                .facts()
+                .text(SI);
+        assertTrue(few.startsWith("The 3 samples peak between 5 bar and 6 bar. "), few);
+    }
+
+    @Test
+    void hazardsOfSamplesNameTheFirst() {
+        String said = Narrative.hazards(2, Findings.of(Houses.bare().build())).text(SI);
+        assertTrue(said.startsWith("In the first of them: "), said);
+        assertTrue(said.endsWith(" Each sample is judged by its own values; 2 of the runs end in it."), said);
+        assertTrue(Narrative.hazards(0, List.of()).text(SI).endsWith("no run ends in it."));
+    }
+
+    private static OutlookResult outlook(HotWaterSystem house, double yearly, int years) {
+        return Outlook.builder(house, Duration.ofHours(8))
+                .years(years)
+                .fading(PrechargeLoss.Range.exactly(new PrechargeLoss(yearly)))
+                .uncertain(List.of(), values -> house)
+                .sampled(study -> study.samples(16).threads(1))
+                .build()
+                .simulate();
+    }
+
+    @Test
+    void theYearsAreToldByTheirFirstDripping() {
+        HotWaterSystem house = house(14, 4);
+        OutlookResult found = outlook(house, 0.25, 6);
+        Narrative told = Narrative.of(found, house);
+        String answer = told.answer().text(SI);
+        assertTrue(
+                answer.matches(
+                        "A relief valve drips from [A-Z][a-z]+ of year \\d, once the precharge is down to .* bar\\..*"),
+                answer);
+        assertTrue(
+                answer.contains("Of 16 simulated houses within the uncertainties, all start to drip within 6 years: "),
+                answer);
+        assertTrue(answer.contains("Check the charge every "), answer);
+        assertTrue(
+                answer.contains("Pump it up to "
+                        + SI.pressure(found.limit().pumpToGauge().orElseThrow()) + " when it reads less than "
+                        + SI.pressure(found.limit().rechargeBelowGauge().orElseThrow())),
+                answer);
+        assertEquals(
+                "14 L vessel, charged to 4 bar, losing 25 % of its gauge pressure a year. Each point is the worst day of its"
+                        + " month.",
+                told.facts().text(SI));
+        assertEquals(List.of(), told.alarms());
+    }
+
+    @Test
+    void aHouseThatStaysDryIsSaidToStayDry() {
+        HotWaterSystem house = house(35, 4);
+        String answer = Narrative.of(outlook(house, 0, 1), house).answer().text(SI);
+        assertTrue(answer.startsWith("No relief valve drips within a year. "), answer);
+        assertTrue(answer.contains("none drips within a year."), answer);
+    }
+
+    @Test
+    void whatDripsTodayIsNotCuredByPumping() {
+        HotWaterSystem house = house(2, 4);
+        String answer = Narrative.of(outlook(house, 0.1, 1), house).answer().text(SI);
+        assertTrue(
+                answer.startsWith("A relief valve drips with today's precharge; loss of precharge is not the cause."),
+                answer);
+        assertTrue(answer.contains("at least nineteen in twenty drip at once."), answer);
+        assertTrue(answer.contains("Pumping at intervals does not help here"), answer);
+    }
+
+    @Test
+    void theLossIsToldWithItsBasis() {
+        assertEquals(
+                "The vessel is assumed to lose 25 % of its gauge pressure a year. This rate was given.",
+                Narrative.basis(PrechargeLoss.Range.exactly(new PrechargeLoss(0.25)))
+                        .text(SI));
+        String usual = Narrative.basis(PrechargeLoss.Range.usual()).text(SI);
+        assertTrue(usual.contains("a year (possible range 3 % to 25 %). The basis is weak: "), usual);
+    }
+
+    private static List<String> remarks(HotWaterSystem house, boolean reseatVaries) {
+        CheckProcedure procedure = CheckProcedure.of(house);
+        UncertainHouse uncertain = UncertainHouse.usual(house);
+        UncertainCheck check = UncertainCheck.of(
+                procedure,
+                uncertain,
+                new UncertainCheck.Gauge(10e5, 1.6),
+                UncertainCheck.study(procedure, uncertain)
+                        .samples(16)
+                        .threads(1)
+                        .build()
+                        .run());
+        return Narrative.remarks(check, house, reseatVaries).stream()
+                .map(remark -> remark.text(SI))
+                .toList();
+    }
+
+    @Test
+    void aSheetSaysForWhichHouseItIs() {
+        List<String> kept = remarks(house(35, 4), false);
+        assertEquals("This sheet is for the house with a vessel of 35 L, charged to 4 bar.", kept.get(0));
+        assertEquals("Use a gauge that reads to 10 bar or somewhat more.", kept.get(1));
+        assertTrue(kept.contains("No relief valve is expected to discharge."), kept::toString);
+        String range = kept.get(kept.size() - 1);
+        assertTrue(range.startsWith("The range holds nine of ten of 16 simulated houses"), range);
+        assertFalse(range.contains("closes again is assumed"), range);
+
+        List<String> low = remarks(house(35, 3), true);
+        assertEquals(
+                "The vessel should be charged to 4 bar; once it is, this sheet no longer holds and a new run is needed.",
+                low.get(1));
+        assertTrue(low.get(low.size() - 1).contains("closes again is assumed, and varied from 70 % to 95 %"));
+
+        List<String> dripping = remarks(Houses.warm().build(), false);
+        assertEquals("This sheet is for the house without an expansion vessel.", dripping.get(0));
+        assertTrue(
+                dripping.stream()
+                        .anyMatch(said -> said.matches("Relief valves are expected to discharge .* from the"
+                                + " closing of the taps to the next morning, first after .*\\.")),
+                dripping::toString);
+    }
+}
