@@ -70,7 +70,7 @@ final class ComparisonPicture {
         ValueScale.Range range = course(runs.get(0)).pressureRange();
         for (int i = 0; i < runs.size(); i++) {
             RunResult result = runs.get(i).result();
-            Course course = course(runs.get(i));
+            RunLines course = course(runs.get(i));
             range = range.with(course.pressureRange());
             String highest = "highest " + amounts.pressure(result.peak().value());
             // A hazard's mark names its run already.
@@ -148,7 +148,7 @@ final class ComparisonPicture {
         return new Panel(axis, curves, List.of(), List.of());
     }
 
-    private Course course(NamedRun run) {
-        return new Course(run.result(), amounts, scale, size.columns());
+    private RunLines course(NamedRun run) {
+        return new RunLines(run.result(), amounts, scale, size.columns());
     }
 }

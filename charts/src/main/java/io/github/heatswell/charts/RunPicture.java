@@ -41,7 +41,7 @@ final class RunPicture {
     private final Lanes lanes;
     private final Marks marks;
     private final TimeScale scale;
-    private final Course course;
+    private final RunLines course;
 
     RunPicture(RunResult result, Doubts doubts, UnitSystem units, Size size) {
         this.result = result;
@@ -51,7 +51,7 @@ final class RunPicture {
         Moments moments = Moments.of(result.system(), result.end());
         double end = result.hazard().isPresent() ? BEYOND_HAZARD * result.end() : result.end();
         this.scale = TimeScale.of(moments, end, size.mostTicks());
-        this.course = new Course(result, amounts, scale, size.columns());
+        this.course = new RunLines(result, amounts, scale, size.columns());
         this.lanes = new Lanes(result.summary(), amounts, scale, moments);
         this.marks = new Marks(result, amounts, scale, size.leastMarkDistance(scale.axis()));
     }
@@ -94,11 +94,11 @@ final class RunPicture {
 
         private final RunResult result;
         private final QuantityFormat amounts;
-        private final Course course;
+        private final RunLines course;
         private final Lanes lanes;
         private final Marks marks;
 
-        TemperaturePanel(RunResult result, QuantityFormat amounts, Course course, Lanes lanes, Marks marks) {
+        TemperaturePanel(RunResult result, QuantityFormat amounts, RunLines course, Lanes lanes, Marks marks) {
             this.result = result;
             this.amounts = amounts;
             this.course = course;

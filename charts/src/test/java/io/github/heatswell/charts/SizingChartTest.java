@@ -11,7 +11,6 @@ import io.github.heatswell.charts.picture.Panel.Mark;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.narrative.SizeAdvice;
 import io.github.heatswell.sizing.NominalSize;
-import io.github.heatswell.sizing.PrechargeRule;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.sizing.VesselSizing;
@@ -35,7 +34,7 @@ class SizingChartTest {
                 Maps.house().supply(supply).vessel(Plants.vessel(12, 3)).build();
         SizingTarget target =
                 SizingTarget.builder(house).vesselRating(Plants.bar(10)).build();
-        VesselSizing.Builder sizing = VesselSizing.builder(house, target).precharge(PrechargeRule.STATIC);
+        VesselSizing.Builder sizing = VesselSizing.builder(house, target).precharge(VesselSizing.Precharge.STATIC);
         if (litres.length > 0) {
             sizing.sizes(Arrays.stream(litres)
                     .mapToObj(each -> NominalSize.of(each, VolumeUnit.LITRE))

@@ -364,11 +364,7 @@ public record Narrative(
         return Alarm.hazards(Findings.of(house, doubts));
     }
 
-    /**
-     * Whether people may be hurt.
-     *
-     * @return true if one of the alarms is a hazard
-     */
+    /** {@return whether people may be hurt: whether one of the alarms is a hazard} */
     public boolean isHazard() {
         return hazard().isPresent();
     }
@@ -383,22 +379,14 @@ public record Narrative(
         return remarks.stream().map(remark -> remark.text(format)).toList();
     }
 
-    /**
-     * The answer with all its remarks.
-     *
-     * @return whole sentences
-     */
+    /** {@return the answer with all its remarks, in whole sentences} */
     public Statement answer() {
         return Statement.joined(
                 " ",
                 Stream.concat(Stream.of(headline.then(".")), remarks.stream()).toList());
     }
 
-    /**
-     * The gravest hazard.
-     *
-     * @return what happened or what is wrong, without what to do; empty without a hazard
-     */
+    /** {@return the gravest hazard: what happened or what is wrong, without what to do; empty without one} */
     public Optional<Statement> hazard() {
         return alarms.stream()
                 .filter(alarm -> alarm.level() == Alarm.Level.HAZARD)

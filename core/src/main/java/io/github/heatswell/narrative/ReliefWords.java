@@ -23,19 +23,19 @@ final class ReliefWords {
     private static final double DROP = 1e-6;
 
     private final RunSummary summary;
-    private final Circumstances circumstances;
+    private final Incidents incidents;
     private final Moments moments;
 
-    ReliefWords(RunSummary summary, Circumstances circumstances) {
+    ReliefWords(RunSummary summary, Incidents incidents) {
         this.summary = summary;
-        this.circumstances = circumstances;
-        this.moments = circumstances.moments();
+        this.incidents = incidents;
+        this.moments = incidents.moments();
     }
 
     /** The finding, or empty if no valve discharged anything. */
     Optional<Statement> sentence() {
-        if (circumstances.openedHot().isPresent()) {
-            return Optional.of(runaway(circumstances.openedHot().get()));
+        if (incidents.openedHot().isPresent()) {
+            return Optional.of(runaway(incidents.openedHot().get()));
         }
         List<Interval> fed = Interval.joined(summary.fedRelief());
         if (!fed.isEmpty()) {
@@ -45,7 +45,7 @@ final class ReliefWords {
                     .then(" and discharges ")
                     .then(relieved()));
         }
-        return summary.totals().openings() == 0 ? circumstances.faultyValve() : Optional.of(opened());
+        return summary.totals().openings() == 0 ? incidents.faultyValve() : Optional.of(opened());
     }
 
     /** What a valve did in a run. */

@@ -24,15 +24,15 @@ final class RunHeadline {
     private static final double STILL = 5e3;
 
     private final RunSummary summary;
-    private final Circumstances circumstances;
+    private final Incidents incidents;
     private final ReliefWords relief;
     private final boolean exceeds;
 
     RunHeadline(RunSummary summary) {
         this.summary = summary;
-        this.circumstances = new Circumstances(summary);
+        this.incidents = new Incidents(summary);
         this.exceeds = Limit.workingPressure(summary).passed();
-        this.relief = new ReliefWords(summary, circumstances);
+        this.relief = new ReliefWords(summary, incidents);
     }
 
     /** Such as {@code Relief valve opens after 10 min 16 s and discharges 3.14 L}, without a full stop. */
@@ -57,7 +57,7 @@ final class RunHeadline {
         if (exceeds) {
             clauses.add(peak(overWorkingPressure()));
         }
-        circumstances.cutOut().ifPresent(clauses::add);
+        incidents.cutOut().ifPresent(clauses::add);
         relieved.ifPresent(clauses::add);
         return joined(Statement.joined("; ", clauses), besides());
     }
@@ -66,8 +66,8 @@ final class RunHeadline {
     Statement ofDays(List<Double> relieved) {
         boolean own = !Narrative.isByDay(summary)
                 || summary.hazard().isPresent()
-                || circumstances.openedHot().isPresent()
-                || circumstances.cutOut().isPresent();
+                || incidents.openedHot().isPresent()
+                || incidents.cutOut().isPresent();
         Statement over = exceeds ? overWorkingPressure().then("; ") : plain("");
         return relief.onDays(relieved)
                 .filter(days -> !own)
@@ -76,7 +76,7 @@ final class RunHeadline {
     }
 
     private Statement peak(Statement said) {
-        return circumstances.peaksDuringShutOff()
+        return incidents.peaksDuringShutOff()
                 ? plain("with the supply shut off, ").then(said)
                 : said;
     }
@@ -84,34 +84,34 @@ final class RunHeadline {
     /** No valve discharged anything: what kept it shut, and how high the pressure rose. */
     private Statement calm() {
         Statement rise = peakSentence();
-        Optional<Statement> leaked = circumstances.leaked();
-        Optional<Statement> returned = circumstances.returned();
+        Optional<Statement> leaked = incidents.leaked();
+        Optional<Statement> returned = incidents.returned();
         List<Optional<Statement>> clauses = new ArrayList<>();
         Statement start = rise;
-        if (circumstances.cutOut().isPresent()) {
-            start = circumstances.cutOut().get().then("; ").then(rise);
+        if (incidents.cutOut().isPresent()) {
+            start = incidents.cutOut().get().then("; ").then(rise);
             clauses.add(returned);
-        } else if (circumstances.leaksHideExpansion()) {
+        } else if (incidents.leaksHideExpansion()) {
             start = leaked.orElseThrow().then(", which hides the expansion; ").then(rise);
         } else if (returned.isPresent()) {
             start = returned.get().then("; ").then(rise);
             clauses.add(leaked);
-        } else if (circumstances.peaksDuringShutOff()) {
-            return joined(peak(rise), List.of(leaked, circumstances.draws()));
+        } else if (incidents.peaksDuringShutOff()) {
+            return joined(peak(rise), List.of(leaked, incidents.draws()));
         }
-        clauses.add(circumstances.shutOff());
-        clauses.add(circumstances.draws());
-        boolean idle = !summary.heats() && circumstances.cutOut().isEmpty();
+        clauses.add(incidents.shutOff());
+        clauses.add(incidents.draws());
+        boolean idle = !summary.heats() && incidents.cutOut().isEmpty();
         return joined(idle ? plain("the heater never switches on; ").then(start) : start, clauses);
     }
 
     /** What else went on. A valve that runs for hours on fed water leaves no room for the taps. */
     private List<Optional<Statement>> besides() {
         return List.of(
-                circumstances.shutOff(),
-                circumstances.returned(),
-                circumstances.leaked(),
-                summary.fedRelief().isEmpty() ? circumstances.draws() : Optional.empty());
+                incidents.shutOff(),
+                incidents.returned(),
+                incidents.leaked(),
+                summary.fedRelief().isEmpty() ? incidents.draws() : Optional.empty());
     }
 
     /** The course in clauses, for those who cannot see a picture of it. */

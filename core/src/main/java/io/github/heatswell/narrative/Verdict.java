@@ -138,8 +138,8 @@ final class Verdict {
 
     /** Heaters that would not stop, held by a cut-out or by a valve that opens by temperature. */
     private static void heldRunaways(List<NamedSummary> sound, List<Statement> parts) {
-        List<NamedSummary> held = having(
-                sound, run -> new Circumstances(run.summary()).openedHot().isPresent());
+        List<NamedSummary> held =
+                having(sound, run -> new Incidents(run.summary()).openedHot().isPresent());
         List<NamedSummary> cut = having(
                 sound, run -> run.summary().first(Event.Kind.CUT_OUT_TRIPPED).isPresent());
         if (!held.isEmpty()) {
@@ -218,7 +218,7 @@ final class Verdict {
     /** Whether any water was discharged: a valve that is stuck open or whose seat leaks discharges without opening. */
     private static boolean isWet(NamedSummary run) {
         Totals totals = run.summary().totals();
-        return totals.openings() > 0 || totals.relieved() >= Circumstances.DROP;
+        return totals.openings() > 0 || totals.relieved() >= Incidents.DROP;
     }
 
     /** Why a valve discharges that need not open for it. */

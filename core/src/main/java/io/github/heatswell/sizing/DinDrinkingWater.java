@@ -45,7 +45,7 @@ record DinDrinkingWater(double heaterVolume, double hotTemperature, double suppl
         return new Result(
                 "Vn = n Vsp (pa + 1)(pe + 1)/[(pa + 0.8)(pe - pa)], pe = 0.8 psv",
                 volume,
-                PrechargeRule.STATIC_LESS_FIFTH_BAR.at(Pressure.gauge(supplyGauge, PressureUnit.PASCAL)),
+                VesselSizing.Precharge.STATIC_LESS_FIFTH_BAR.at(Pressure.gauge(supplyGauge, PressureUnit.PASCAL)),
                 List.of(
                         Input.given("Vsp", heaterVolume, "m3", "volume of the heater"),
                         new Input("n", n, "", "expansion of the water from 10 degC", SOURCE),

@@ -94,8 +94,8 @@ record PeakEvaluator(HeatUpCase trial, VesselType type, Balances.Count count) {
             return 0;
         }
         double limit = setting.reliefSetGauge().getAsDouble() + atmosphere();
-        SizingProblem setup = new SizingProblem(List.of(trial), type, PrechargeRule.STATIC, limit);
-        return new Search(count).smallest(setup).orElse(0);
+        SizingProblem setup = new SizingProblem(List.of(trial), type, VesselSizing.Precharge.STATIC, limit);
+        return new VesselSearch(count).smallest(setup).orElse(0);
     }
 
     private static OptionalDouble lowestRelief(HotWaterSystem system) {

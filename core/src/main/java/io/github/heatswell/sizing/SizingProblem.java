@@ -12,7 +12,7 @@ import java.util.function.UnaryOperator;
  * @param rule how it is precharged
  * @param limit the highest peak allowed (Pa, absolute)
  */
-record SizingProblem(List<HeatUpCase> trials, VesselType type, PrechargeRule rule, double limit) {
+record SizingProblem(List<HeatUpCase> trials, VesselType type, VesselSizing.Precharge rule, double limit) {
 
     HeatUpCase coldFill() {
         return trials.get(0);
@@ -42,7 +42,7 @@ record SizingProblem(List<HeatUpCase> trials, VesselType type, PrechargeRule rul
         return new SizingProblem(trials, other, rule, limit);
     }
 
-    SizingProblem withRule(PrechargeRule other) {
+    SizingProblem withRule(VesselSizing.Precharge other) {
         return new SizingProblem(trials, type, other, limit);
     }
 }

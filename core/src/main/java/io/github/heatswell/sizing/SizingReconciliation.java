@@ -184,7 +184,7 @@ public record SizingReconciliation(
         /** A modulus (Pa) high enough to be rigid. */
         private static final double UNYIELDING = 1e30;
 
-        private final Search search = new Search();
+        private final VesselSearch search = new VesselSearch();
         private final List<Term> terms = new ArrayList<>();
         private final HandCalculation book;
         private final double top;
@@ -218,7 +218,7 @@ public record SizingReconciliation(
             ladder.step(Effect.TANK_COMPLIANCE, setup);
             setup = setup.withType(setup.type().level());
             ladder.step(Effect.VESSEL_HEIGHT, setup);
-            ladder.step(Effect.PRECHARGE, setup.withRule(PrechargeRule.STATIC));
+            ladder.step(Effect.PRECHARGE, setup.withRule(VesselSizing.Precharge.STATIC));
             ladder.step(Effect.TEMPERATURE_REACHED, ladder.book.byMass());
             ladder.step(Effect.WATER_COMPRESSIBILITY, ladder.book.incompressible());
             ladder.step(Effect.COLD_VOLUME, ladder.book.byHotVolume());

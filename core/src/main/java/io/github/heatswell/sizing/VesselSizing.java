@@ -61,7 +61,7 @@ public final class VesselSizing {
      * @throws io.github.heatswell.simulation.SimulationException if the equations could not be integrated
      */
     public SizingResult size() {
-        Search search = new Search();
+        VesselSearch search = new VesselSearch();
         OptionalDouble found = search.smallest(setup);
         if (found.isEmpty()) {
             return noVesselCan(search);
@@ -108,7 +108,7 @@ public final class VesselSizing {
         return trial.peak(house.vessel(), count).absolute() - house.site().atmosphere();
     }
 
-    private SizingResult noVesselCan(Search search) {
+    private SizingResult noVesselCan(VesselSearch search) {
         double largest = sizes.stream().mapToDouble(NominalSize::volume).max().orElseThrow();
         double now = setup.staticAbsolute() - setup.atmosphere();
         OptionalDouble found = search.highestSupply(setup, largest);
@@ -129,11 +129,47 @@ public final class VesselSizing {
         return Pressure.gauge(setup.staticAbsolute() - setup.atmosphere(), PressureUnit.PASCAL);
     }
 
+    /**
+     * Rule for the precharge, from the static supply pressure at the height of the vessel.
+     */
+    public enum Precharge {
+        /** The static pressure itself: the rule of the trade in the United States; from memory. */
+        STATIC(0),
+        /**
+         * The static pressure minus 0.2 bar, so that the vessel holds a little water at the cold fill: DIN 4807-5 as quoted
+         * by a trade page, second-hand.
+         */
+        STATIC_LESS_FIFTH_BAR(0.2e5);
+
+        /** Precharge below the static pressure (Pa, difference). */
+        private final double below;
+
+        Precharge(double below) {
+            this.below = below;
+        }
+
+        /**
+         * The precharge for a static pressure.
+         *
+         * @param staticPressure the static pressure of the supply at the height of the vessel
+         * @return the precharge, against the same reference
+         */
+        public Pressure at(Pressure staticPressure) {
+            Objects.requireNonNull(staticPressure, "static pressure");
+            return new Pressure(staticPressure.value() - below, staticPressure.reference());
+        }
+
+        /** The precharge (Pa, gauge) for a static pressure (Pa, gauge). */
+        Pressure atGauge(double staticGauge) {
+            return at(Pressure.gauge(staticGauge, PressureUnit.PASCAL));
+        }
+    }
+
     /** Builds a {@link VesselSizing}. */
     public static final class Builder {
         private final HotWaterSystem system;
         private final SizingTarget target;
-        private PrechargeRule rule;
+        private Precharge rule;
         private ExpansionVessel pattern;
         private Duration run;
         private List<NominalSize> sizes = NominalSize.common(UnitSystem.SI);
@@ -150,7 +186,7 @@ public final class VesselSizing {
          * @param value the rule
          * @return this builder
          */
-        public Builder precharge(PrechargeRule value) {
+        public Builder precharge(Precharge value) {
             rule = Objects.requireNonNull(value, "precharge");
             return this;
         }
@@ -215,7 +251,7 @@ public final class VesselSizing {
         public VesselSizing build() {
             if (rule == null) {
                 throw new IllegalArgumentException(
-                        "precharge: is missing; give the rule it is set by, such as PrechargeRule.STATIC");
+                        "precharge: is missing; give the rule it is set by, such as Precharge.STATIC");
             }
             if (pattern == null) {
                 throw new IllegalArgumentException("vessel: is missing; give a vessel type with its acceptance limit");

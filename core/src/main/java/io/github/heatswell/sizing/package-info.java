@@ -12,7 +12,7 @@
  *
  * <pre>
  *   SizingTarget target = SizingTarget.builder(house).vesselRating(Pressure.gauge(10, BAR)).build();
- *   VesselSizing sizing = VesselSizing.builder(house, target).precharge(PrechargeRule.STATIC).build();
+ *   VesselSizing sizing = VesselSizing.builder(house, target).precharge(VesselSizing.Precharge.STATIC).build();
  *   SizingResult result = sizing.size();
  *   SizingReconciliation why = SizingReconciliation.fromHandbook(sizing, VesselFormula.NetExpansion.HANDBOOK_STEEL);
  * </pre>

@@ -64,7 +64,7 @@ public final class Study {
      *     {@link SampleFailedException} or a {@link io.github.heatswell.simulation.SimulationException}
      */
     public StudyResult run() {
-        Runner.Runs runs = new Runner(this, samples, () -> PointSource.plain(inputs, seed)).run();
+        SampleRunner.Runs runs = new SampleRunner(this, samples, () -> PointSource.plain(inputs, seed)).run();
         return new StudyResult(this, runs);
     }
 
@@ -77,7 +77,7 @@ public final class Study {
      */
     public VarianceShares varianceShares() {
         int total = Math.multiplyExact(samples, inputs.size() + 2);
-        Runner.Runs runs = new Runner(this, total, () -> PointSource.crossed(inputs, seed)).run();
+        SampleRunner.Runs runs = new SampleRunner(this, total, () -> PointSource.crossed(inputs, seed)).run();
         return new VarianceShares(this, runs);
     }
 

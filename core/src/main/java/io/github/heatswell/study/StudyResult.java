@@ -9,9 +9,9 @@ import java.util.Optional;
 public final class StudyResult {
 
     private final Study study;
-    private final Runner.Runs runs;
+    private final SampleRunner.Runs runs;
 
-    StudyResult(Study study, Runner.Runs runs) {
+    StudyResult(Study study, SampleRunner.Runs runs) {
         this.study = study;
         this.runs = runs;
     }

@@ -13,10 +13,10 @@ import java.util.Optional;
 public final class VarianceShares {
 
     private final Study study;
-    private final Runner.Runs runs;
+    private final SampleRunner.Runs runs;
     private final int group;
 
-    VarianceShares(Study study, Runner.Runs runs) {
+    VarianceShares(Study study, SampleRunner.Runs runs) {
         this.study = study;
         this.runs = runs;
         group = study.inputs().size() + 2;

@@ -13,6 +13,17 @@ import java.util.Optional;
  */
 record ReliefRules(Pressure set, Pressure fullLift, Pressure reseats, Optional<Pressure> leaksFrom) {
 
+    /** What a change of units leaves of a pressure (-). */
+    private static final double ROUNDING = 1e-9;
+
+    /** A pressure that misses another only by the rounding of a change of units is that other. */
+    static Pressure notBelowByRounding(Pressure pressure, Pressure least) {
+        boolean rounded = pressure.reference() == least.reference()
+                && pressure.value() < least.value()
+                && pressure.value() >= least.value() * (1 - ROUNDING);
+        return rounded ? least : pressure;
+    }
+
     /** Notes what contradicts itself in the temperatures, the place and the plate of a valve; what was not set is null. */
     static void device(
             Requirements requirements,

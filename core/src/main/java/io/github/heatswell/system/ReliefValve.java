@@ -17,9 +17,6 @@ import java.util.function.UnaryOperator;
  */
 public final class ReliefValve {
 
-    /** What a change of units leaves of a pressure (-). */
-    private static final double ROUNDING = 1e-9;
-
     private static final Limits OPENS = Limits.between("opens", 0.2e5, 25e5);
     private static final Limits FULL_LIFT = Limits.between("full-lift", 0.2e5, 27.5e5);
     private static final Limits RESEATS = Limits.above("reseats", 0, 25e5);
@@ -36,20 +33,12 @@ public final class ReliefValve {
         parts = new Builder(from);
     }
 
-    /**
-     * Starts a description; everything must be set.
-     *
-     * @return an empty builder
-     */
+    /** {@return an empty builder; everything must be set} */
     public static Builder builder() {
         return new Builder();
     }
 
-    /**
-     * Starts a description from this one, to change a part of it.
-     *
-     * @return a builder that holds everything this valve holds
-     */
+    /** {@return a builder that holds everything this valve holds, to change a part of it} */
     public Builder toBuilder() {
         return new Builder(parts);
     }
@@ -187,12 +176,7 @@ public final class ReliefValve {
         return parts.fault.condition();
     }
 
-    /**
-     * Whether the valve can discharge under pressure, which all but a blocked one can. Only such a valve limits the
-     * pressure.
-     *
-     * @return false if it is blocked
-     */
+    /** {@return whether it can discharge, which all but a blocked valve can; only such a valve limits the pressure} */
     public boolean relieves() {
         return condition() != ReliefFault.Condition.BLOCKED;
     }
@@ -404,19 +388,11 @@ public final class ReliefValve {
                     .present("character", liftCharacteristic);
             ReliefRules.device(requirements, setTemperature, reseatTemperature, location, ratedInput);
             if (setPressure != null && fullLiftPressure != null && reseatPressure != null) {
-                fullLiftPressure = notBelowByRounding(fullLiftPressure, setPressure);
+                fullLiftPressure = ReliefRules.notBelowByRounding(fullLiftPressure, setPressure);
                 new ReliefRules(setPressure, fullLiftPressure, reseatPressure, fault.leaksFrom()).alone(requirements);
             }
             requirements.orThrow();
             return new ReliefValve(this);
-        }
-
-        /** A pressure that misses another only by the rounding of a change of units is that other. */
-        private static Pressure notBelowByRounding(Pressure pressure, Pressure least) {
-            boolean rounded = pressure.reference() == least.reference()
-                    && pressure.value() < least.value()
-                    && pressure.value() >= least.value() * (1 - ROUNDING);
-            return rounded ? least : pressure;
         }
     }
 }

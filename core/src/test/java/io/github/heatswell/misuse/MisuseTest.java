@@ -180,7 +180,7 @@ class MisuseTest {
                                 + " vessel's plate"),
                 refused(
                         () -> VesselSizing.builder(LODGE, target).build(),
-                        "precharge: is missing; give the rule it is set by, such as PrechargeRule.STATIC"),
+                        "precharge: is missing; give the rule it is set by, such as Precharge.STATIC"),
                 refused(
                         () -> VesselSizing.builder(LODGE, target).sizes(List.of()),
                         "sizes: there must be at least one"),

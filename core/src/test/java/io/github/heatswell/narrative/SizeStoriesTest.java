@@ -10,7 +10,6 @@ import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.sizing.PeakSurvey;
-import io.github.heatswell.sizing.PrechargeRule;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.sizing.VesselSizing;
@@ -51,7 +50,7 @@ class SizeStoriesTest {
                 .withoutCodeCap()
                 .build();
         return VesselSizing.builder(house, target)
-                .precharge(PrechargeRule.STATIC)
+                .precharge(VesselSizing.Precharge.STATIC)
                 .sizes(sizes)
                 .build()
                 .size();

@@ -14,7 +14,6 @@ import static io.github.heatswell.units.VolumeUnit.US_GALLON;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
-import io.github.heatswell.sizing.PrechargeRule;
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.sizing.VesselFormula;
 import io.github.heatswell.sizing.VesselFormula.NetExpansion;
@@ -49,7 +48,7 @@ final class Sizings {
                                                         .power(4.5)
                                                         .supply(70, PSI)
                                                         .working(150, PSI),
-                                                PrechargeRule.STATIC,
+                                                VesselSizing.Precharge.STATIC,
                                                 Pressure.gauge(150, PSI))),
                                         House.WALL,
                                         open(40, 60),
@@ -96,7 +95,7 @@ final class Sizings {
                                                         .cold(10)
                                                         .to(at[1])
                                                         .supply(at[2], BAR),
-                                                PrechargeRule.STATIC,
+                                                VesselSizing.Precharge.STATIC,
                                                 Pressure.gauge(at[3], BAR))
                                         / 0.2,
                                 open(0, 200),
@@ -121,13 +120,13 @@ final class Sizings {
         return Band.over(
                 at -> LITRE.fromSi(sized(
                         House.of(100, LITRE).wall(at[0]).cold(10).to(70).supply(3, BAR),
-                        PrechargeRule.STATIC_LESS_FIFTH_BAR,
+                        VesselSizing.Precharge.STATIC_LESS_FIFTH_BAR,
                         Pressure.gauge(0.8 * psv, BAR))),
                 open(0, 150, 300));
     }
 
     /** The smallest vessel (m3). */
-    private static double sized(House house, PrechargeRule rule, Pressure limit) {
+    private static double sized(House house, VesselSizing.Precharge rule, Pressure limit) {
         HotWaterSystem system = house.system();
         SizingTarget target = SizingTarget.builder(system)
                 .vesselRating(Pressure.gauge(16, BAR))

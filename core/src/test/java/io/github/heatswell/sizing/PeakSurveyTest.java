@@ -172,7 +172,7 @@ class PeakSurveyTest {
                 .build();
         PeakMap map = small(COTTAGE).target(target).build().map();
         SizingResult.Vessel sized = VesselSizing.builder(COTTAGE, target)
-                .precharge(PrechargeRule.STATIC)
+                .precharge(VesselSizing.Precharge.STATIC)
                 .build()
                 .size()
                 .smallest()

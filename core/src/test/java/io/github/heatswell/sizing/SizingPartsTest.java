@@ -240,14 +240,14 @@ class SizingPartsTest {
         return new SizingProblem(
                 List.of(HeatUpCase.coldFill(house)),
                 type,
-                PrechargeRule.STATIC,
+                VesselSizing.Precharge.STATIC,
                 house.site().atmosphere() + 1e5 * limitBar);
     }
 
     @Test
     void theSmallestVesselKeepsTheLimitAndALittleLessDoesNot() {
         SizingProblem setup = setup(5.5);
-        Search search = new Search();
+        VesselSearch search = new VesselSearch();
         double smallest = search.smallest(setup).orElseThrow();
         long runs = search.balances().runs();
         assertTrue(runs > 5 && runs < 40, "runs: " + runs);
@@ -267,39 +267,46 @@ class SizingPartsTest {
         SizingProblem setup = new SizingProblem(
                 List.of(HeatUpCase.coldFill(house)),
                 new VesselType(house.vessel().orElseThrow()),
-                PrechargeRule.STATIC,
+                VesselSizing.Precharge.STATIC,
                 6e5);
-        assertEquals(VesselType.SMALLEST, new Search().smallest(setup).orElseThrow(), 0);
+        assertEquals(VesselType.SMALLEST, new VesselSearch().smallest(setup).orElseThrow(), 0);
     }
 
     @Test
     void aTriedVesselKnowsItsPeakAndWhatIsLeft() {
         SizingProblem setup = setup(5.5);
-        SizingResult.Vessel tried = new Search().tried(setup, NominalSize.of(30, VolumeUnit.LITRE));
-        double peak = new Search().peak(setup, 0.03);
+        SizingResult.Vessel tried = new VesselSearch().tried(setup, NominalSize.of(30, VolumeUnit.LITRE));
+        double peak = new VesselSearch().peak(setup, 0.03);
         assertEquals(peak, tried.peakAbsolute(), 0);
         assertEquals(setup.limit() - peak, tried.margin(), 1e-9);
         assertFalse(tried.higher());
         assertTrue(
-                new Search().tried(setup, NominalSize.of(1, VolumeUnit.LITRE)).higher(), "beyond the tank");
+                new VesselSearch()
+                        .tried(setup, NominalSize.of(1, VolumeUnit.LITRE))
+                        .higher(),
+                "beyond the tank");
     }
 
     @Test
     void theHighestSupplyAVesselIsEnoughFor() {
         SizingProblem setup = setup(5.5);
         double air = setup.atmosphere();
-        double highest = new Search().highestSupply(setup, 0.03).orElseThrow();
+        double highest = new VesselSearch().highestSupply(setup, 0.03).orElseThrow();
         SizingProblem there = setup.withColdFill(trial -> trial.behindCheckValve(highest + air));
-        assertEquals(setup.limit(), new Search().peak(there, 0.03), 5);
-        assertTrue(new Search().highestSupply(setup(0.9), 0.03).isEmpty(), "below what a service may have");
-        assertTrue(new Search().highestSupply(setup, 0.001).isEmpty());
+        assertEquals(setup.limit(), new VesselSearch().peak(there, 0.03), 5);
+        assertTrue(new VesselSearch().highestSupply(setup(0.9), 0.03).isEmpty(), "below what a service may have");
+        assertTrue(new VesselSearch().highestSupply(setup, 0.001).isEmpty());
         HotWaterSystem upstairs = Houses.cottage(3.5)
                 .vessel(Houses.vesselBuilder(60).height(5, LengthUnit.METRE).build())
                 .build();
         SizingProblem low = new SizingProblem(
-                List.of(HeatUpCase.coldFill(upstairs)), lab(upstairs).type(), PrechargeRule.STATIC, air + 1.5e5);
+                List.of(HeatUpCase.coldFill(upstairs)),
+                lab(upstairs).type(),
+                VesselSizing.Precharge.STATIC,
+                air + 1.5e5);
         assertTrue(
-                new Search().highestSupply(low, 5).isEmpty(), "five metres up there would be less than a service has");
+                new VesselSearch().highestSupply(low, 5).isEmpty(),
+                "five metres up there would be less than a service has");
     }
 
     private static PeakEvaluator lab(HotWaterSystem house) {
@@ -318,7 +325,7 @@ class SizingPartsTest {
         assertEquals(3.5e5, setting.staticAtVesselGauge(), 1e-6);
         assertEquals(7e5, setting.reliefSetGauge().orElseThrow(), 1e-6);
         assertTrue(setting.targetGauge().isEmpty());
-        double needed = new Search().smallest(setup(7)).orElseThrow();
+        double needed = new VesselSearch().smallest(setup(7)).orElseThrow();
         assertTrue(needed < 12e-3);
         assertEquals(12e-3, lab.vesselToShow(setting), EXACT);
         HotWaterSystem small = Houses.cottage(3.5)
@@ -362,10 +369,15 @@ class SizingPartsTest {
         double column = 999.8 * 9.80665 * 2; // density at 9 degC: handbook, 999.8
         assertEquals(3.5e5 - column, setting.staticAtVesselGauge(), 2);
         SizingProblem setup = new SizingProblem(
-                List.of(HeatUpCase.coldFill(house)), lab(house).type(), PrechargeRule.STATIC_LESS_FIFTH_BAR, 8e5);
+                List.of(HeatUpCase.coldFill(house)),
+                lab(house).type(),
+                VesselSizing.Precharge.STATIC_LESS_FIFTH_BAR,
+                8e5);
         assertEquals(3.3e5 - column, setup.precharge().gauge(setup.atmosphere()), 2);
         assertEquals(
-                3.5e5 - column, setup.withRule(PrechargeRule.STATIC).precharge().gauge(setup.atmosphere()), 2);
+                3.5e5 - column,
+                setup.withRule(VesselSizing.Precharge.STATIC).precharge().gauge(setup.atmosphere()),
+                2);
         assertEquals(3.3e5, setup.withType(setup.type().level()).precharge().gauge(setup.atmosphere()), 1e-6);
     }
 

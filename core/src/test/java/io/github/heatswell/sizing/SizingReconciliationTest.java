@@ -31,7 +31,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Why formula and simulation differ. */
 class SizingReconciliationTest {
 
-    private static VesselSizing.Builder sizing(HotWaterSystem house, PrechargeRule rule) {
+    private static VesselSizing.Builder sizing(HotWaterSystem house, VesselSizing.Precharge rule) {
         SizingTarget target = SizingTarget.builder(house)
                 .vesselRating(Pressure.gauge(10, BAR))
                 .build();
@@ -68,7 +68,7 @@ class SizingReconciliationTest {
 
     @Test
     void termsAddUpAndPointTheRightWay() {
-        VesselSizing sizing = sizing(everything(), PrechargeRule.STATIC_LESS_FIFTH_BAR)
+        VesselSizing sizing = sizing(everything(), VesselSizing.Precharge.STATIC_LESS_FIFTH_BAR)
                 .alsoRun(Duration.ofHours(12))
                 .build();
         SizingReconciliation differences =
@@ -95,7 +95,7 @@ class SizingReconciliationTest {
                         .build())
                 .build();
         SizingReconciliation differences = SizingReconciliation.fromHandbook(
-                sizing(house, PrechargeRule.STATIC).build(), 0);
+                sizing(house, VesselSizing.Precharge.STATIC).build(), 0);
         assertAddsUp(differences);
         assertTrue(differences.of(Effect.GAS_TEMPERATURE) > 0);
     }
@@ -104,7 +104,7 @@ class SizingReconciliationTest {
     @Test
     void layersDoNotMatterForAColdStart() {
         SizingReconciliation differences = SizingReconciliation.fromHandbook(
-                sizing(everything(), PrechargeRule.STATIC).build(), 0);
+                sizing(everything(), VesselSizing.Precharge.STATIC).build(), 0);
         assertEquals(0, differences.of(Effect.LAYERS), 1e-4 * differences.simulated()); // switch-off within a layer
     }
 
@@ -115,7 +115,7 @@ class SizingReconciliationTest {
     @ParameterizedTest
     @CsvSource({"60, STATIC_LESS_FIFTH_BAR, 5.1068, 12, 1.1e-3", "65, STATIC, 6.2256, 8, 5.6e-4"})
     void balanceOfMassAndSimulationAgreeInTheLimit(
-            double celsius, PrechargeRule rule, double peakBar, double litres, double tolerance) {
+            double celsius, VesselSizing.Precharge rule, double peakBar, double litres, double tolerance) {
         HotWaterSystem house = Houses.textbook(150, celsius);
         SizingReconciliation differences = SizingReconciliation.fromHandbook(
                 VesselSizing.builder(house, Houses.target(house, peakBar))
@@ -141,13 +141,13 @@ class SizingReconciliationTest {
     void formulaGivesTheTextbookPeakBack() {
         HotWaterSystem house = Houses.textbook(150, 65);
         HandCalculation book = HandCalculation.of(VesselSizing.builder(house, Houses.target(house, 6.3130))
-                .precharge(PrechargeRule.STATIC)
+                .precharge(VesselSizing.Precharge.STATIC)
                 .build()
                 .setup());
         assertEquals(8, LITRE.fromSi(book.byHotVolume()), 8 * 2e-4); // the printed peak to 5e-5 bar and 1e-4
         HotWaterSystem other = Houses.textbook(150, 60);
         HandCalculation hot = HandCalculation.of(VesselSizing.builder(other, Houses.target(other, 5.1350))
-                .precharge(PrechargeRule.STATIC)
+                .precharge(VesselSizing.Precharge.STATIC)
                 .build()
                 .setup());
         double withPrecharge = hot.hotVolume(0) / (3.8 / 4.0 - 3.8 / 5.1350);
@@ -156,7 +156,7 @@ class SizingReconciliationTest {
 
     @Test
     void differencesFromDinAddUp() {
-        VesselSizing sizing = sizing(Houses.cottage(3.5).build(), PrechargeRule.STATIC_LESS_FIFTH_BAR)
+        VesselSizing sizing = sizing(Houses.cottage(3.5).build(), VesselSizing.Precharge.STATIC_LESS_FIFTH_BAR)
                 .build();
         SizingReconciliation differences = SizingReconciliation.fromDin(sizing, Houses.valve(7, 5.9));
         assertAddsUp(differences);
@@ -168,8 +168,8 @@ class SizingReconciliationTest {
     /** Validation: the last steps are the formula's own, each worked out here by hand. */
     @Test
     void theStepsBetweenTrueWaterAndTheStandard() {
-        VesselSizing sizing =
-                sizing(Houses.cottage(3.5).build(), PrechargeRule.STATIC).build();
+        VesselSizing sizing = sizing(Houses.cottage(3.5).build(), VesselSizing.Precharge.STATIC)
+                .build();
         SizingReconciliation differences = SizingReconciliation.fromDin(sizing, Houses.valve(7, 5.9));
         assertEquals(
                 List.of(Effect.values()),
@@ -217,7 +217,8 @@ class SizingReconciliationTest {
     /** Higher up there is less pressure, of which the water needs the same difference: a larger part of the vessel. */
     @Test
     void aVesselUpstairsMayBeSmaller() {
-        VesselSizing sizing = sizing(everything(), PrechargeRule.STATIC).build();
+        VesselSizing sizing =
+                sizing(everything(), VesselSizing.Precharge.STATIC).build();
         assertTrue(SizingReconciliation.fromHandbook(sizing, 0).of(Effect.VESSEL_HEIGHT) < 0);
     }
 
@@ -227,13 +228,13 @@ class SizingReconciliationTest {
         HotWaterSystem above = Houses.cottage(3.5)
                 .start(Start.builder().pressure(Pressure.gauge(4.5, BAR)).build())
                 .build();
-        VesselSizing sizing = sizing(above, PrechargeRule.STATIC)
+        VesselSizing sizing = sizing(above, VesselSizing.Precharge.STATIC)
                 .alsoRun(Duration.ofHours(12))
                 .build();
         SizingReconciliation differences = SizingReconciliation.fromHandbook(sizing, 0);
         assertAddsUp(differences);
         assertTrue(differences.of(Effect.COURSE_OF_THE_RUN) > 0);
-        VesselSizing plain = sizing(above, PrechargeRule.STATIC).build();
+        VesselSizing plain = sizing(above, VesselSizing.Precharge.STATIC).build();
         assertEquals(0, SizingReconciliation.fromHandbook(plain, 0).of(Effect.COURSE_OF_THE_RUN));
     }
 
@@ -252,7 +253,7 @@ class SizingReconciliationTest {
                         .bypassOpens(0.2, BAR)
                         .build())
                 .build();
-        VesselSizing sizing = sizing(Houses.cottage(3).supply(bypassed).build(), PrechargeRule.STATIC)
+        VesselSizing sizing = sizing(Houses.cottage(3).supply(bypassed).build(), VesselSizing.Precharge.STATIC)
                 .build();
         SizingReconciliation differences = SizingReconciliation.fromHandbook(sizing, 0);
         assertAddsUp(differences);
@@ -263,19 +264,19 @@ class SizingReconciliationTest {
     @Test
     void comparisonsWithoutMeaningAreRefused() {
         VesselSizing high =
-                sizing(Houses.cottage(6).build(), PrechargeRule.STATIC).build();
+                sizing(Houses.cottage(6).build(), VesselSizing.Precharge.STATIC).build();
         assertRefused("supply (absolute): ", () -> SizingReconciliation.fromHandbook(high, 0));
         VesselSizing cold = sizing(
                         Houses.cottage(3)
                                 .supply(Houses.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(3, BAR), 20))
                                 .heater(Houses.heater(3, 15))
                                 .build(),
-                        PrechargeRule.STATIC)
+                        VesselSizing.Precharge.STATIC)
                 .build();
         assertRefused("set-point: ", () -> SizingReconciliation.fromHandbook(cold, 0));
         HotWaterSystem house = Houses.cottage(3.5).build();
         VesselSizing tight = VesselSizing.builder(house, Houses.target(house, 3.5 + 0.9766 + 1e-4))
-                .precharge(PrechargeRule.STATIC)
+                .precharge(VesselSizing.Precharge.STATIC)
                 .build();
         assertRefused("target: ", () -> SizingReconciliation.fromHandbook(tight, 0));
     }

@@ -44,7 +44,7 @@ class VesselSizingTest {
         SizingTarget target = SizingTarget.builder(house)
                 .vesselRating(Pressure.gauge(10, BAR))
                 .build();
-        return VesselSizing.builder(house, target).precharge(PrechargeRule.STATIC);
+        return VesselSizing.builder(house, target).precharge(VesselSizing.Precharge.STATIC);
     }
 
     /**
@@ -57,7 +57,7 @@ class VesselSizingTest {
         "65, STATIC, 6.2256, 8, 5.6e-4"
     })
     void givesTheVesselOfTheConstructedCases(
-            double celsius, PrechargeRule rule, double peakBar, double litres, double tolerance) {
+            double celsius, VesselSizing.Precharge rule, double peakBar, double litres, double tolerance) {
         HotWaterSystem house = Houses.textbook(150, celsius);
         SizingResult result = VesselSizing.builder(house, Houses.target(house, peakBar))
                 .precharge(rule)
@@ -66,7 +66,7 @@ class VesselSizingTest {
         SizingResult.Vessel smallest = result.smallest().orElseThrow();
         assertEquals(litres, LITRE.fromSi(smallest.volume()), litres * tolerance);
         NominalSize given = NominalSize.of(litres, LITRE);
-        double peak = new Search()
+        double peak = new VesselSearch()
                 .tried(
                         VesselSizing.builder(house, Houses.target(house, peakBar))
                                 .precharge(rule)
@@ -114,7 +114,10 @@ class VesselSizingTest {
         RandomGenerator random = new Well19937c(repetition.getCurrentRepetition());
         HotWaterSystem house = random(random);
         VesselSizing sizing = sizing(house)
-                .precharge(random.nextBoolean() ? PrechargeRule.STATIC : PrechargeRule.STATIC_LESS_FIFTH_BAR)
+                .precharge(
+                        random.nextBoolean()
+                                ? VesselSizing.Precharge.STATIC
+                                : VesselSizing.Precharge.STATIC_LESS_FIFTH_BAR)
                 .build();
         SizingResult result = sizing.size();
         double before = Double.POSITIVE_INFINITY;
@@ -124,7 +127,7 @@ class VesselSizingTest {
         }
         result.smallest().ifPresent(vessel -> {
             assertTrue(vessel.suffices());
-            double less = new Search().peak(sizing.setup(), vessel.volume() * 0.999);
+            double less = new VesselSearch().peak(sizing.setup(), vessel.volume() * 0.999);
             assertTrue(less > result.target().absolute(), "a smaller one would not do");
         });
     }
@@ -182,7 +185,7 @@ class VesselSizingTest {
                 .own(Pressure.gauge(3.5001, BAR))
                 .build();
         SizingResult result = VesselSizing.builder(house, target)
-                .precharge(PrechargeRule.STATIC)
+                .precharge(VesselSizing.Precharge.STATIC)
                 .build()
                 .size();
         assertEquals(SizingResult.Outcome.NO_VESSEL_CAN, result.outcome());
@@ -318,8 +321,9 @@ class VesselSizingTest {
     @Test
     void prechargeBelowTheAirIsRefused() {
         HotWaterSystem house = Houses.cottage(0.15).build();
-        VesselSizing sizing =
-                sizing(house).precharge(PrechargeRule.STATIC_LESS_FIFTH_BAR).build();
+        VesselSizing sizing = sizing(house)
+                .precharge(VesselSizing.Precharge.STATIC_LESS_FIFTH_BAR)
+                .build();
         assertRefused("precharge: ", sizing::size);
     }
 

@@ -6,7 +6,6 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.simulation.Simulation;
-import io.github.heatswell.sizing.PrechargeRule;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.sizing.VesselSizing;
@@ -48,7 +47,7 @@ public final class VesselChoice {
     private static final long MAX_SAMPLES = 20_000;
 
     private final Scenario scenario;
-    private final PrechargeRule rule;
+    private final VesselSizing.Precharge rule;
     private final Pressure rating;
     private final Pressure limit;
     private final boolean codeCap;
@@ -238,7 +237,7 @@ public final class VesselChoice {
     /** Builds a {@link VesselChoice}. */
     public static final class Builder {
         private final Scenario scenario;
-        private PrechargeRule rule = PrechargeRule.STATIC;
+        private VesselSizing.Precharge rule = VesselSizing.Precharge.STATIC;
         private Pressure rating;
         private Pressure limit;
         private boolean codeCap = true;
@@ -257,7 +256,7 @@ public final class VesselChoice {
          * @param value the rule
          * @return this builder
          */
-        public Builder precharge(PrechargeRule value) {
+        public Builder precharge(VesselSizing.Precharge value) {
             rule = Objects.requireNonNull(value, "precharge");
             return this;
         }

@@ -7,7 +7,7 @@ import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.scenarios.report.Answer;
 import io.github.heatswell.scenarios.report.SizingReport;
 import io.github.heatswell.scenarios.wording.Printable;
-import io.github.heatswell.sizing.PrechargeRule;
+import io.github.heatswell.sizing.VesselSizing;
 import io.github.heatswell.units.Pressure;
 import java.util.Locale;
 import java.util.Map;
@@ -24,8 +24,8 @@ final class SizeCommand implements ScenarioQuestion {
     private static final String NO_CODE_CAP = "--no-code-cap";
     private static final String PRECHARGE = "--precharge";
 
-    private static final Map<String, PrechargeRule> RULES =
-            Map.of("static", PrechargeRule.STATIC, "din", PrechargeRule.STATIC_LESS_FIFTH_BAR);
+    private static final Map<String, VesselSizing.Precharge> RULES =
+            Map.of("static", VesselSizing.Precharge.STATIC, "din", VesselSizing.Precharge.STATIC_LESS_FIFTH_BAR);
 
     @Override
     public void describe(CommandSpec spec) {
@@ -69,7 +69,7 @@ final class SizeCommand implements ScenarioQuestion {
     private static VesselChoice choice(Scenario scenario, Request request) {
         VesselChoice.Builder choice = VesselChoice.of(scenario)
                 .limit(Optional.ofNullable(request.option(LIMIT, (Pressure) null)))
-                .precharge(request.option(PRECHARGE, PrechargeRule.STATIC));
+                .precharge(request.option(PRECHARGE, VesselSizing.Precharge.STATIC));
         Optional.ofNullable(request.option(RATING, (Pressure) null)).ifPresent(choice::rating);
         if (request.arguments().hasMatchedOption(NO_CODE_CAP)) {
             choice.withoutCodeCap();
@@ -99,7 +99,7 @@ final class SizeCommand implements ScenarioQuestion {
     private static OptionSpec precharge() {
         return OptionSpec.builder(PRECHARGE)
                 .paramLabel("static|din")
-                .type(PrechargeRule.class)
+                .type(VesselSizing.Precharge.class)
                 .converters(SizeCommand::rule)
                 .description("Precharge: static (default), the static supply pressure; or din, 0.2 bar below it.")
                 .build();
@@ -122,8 +122,8 @@ final class SizeCommand implements ScenarioQuestion {
         }
     }
 
-    private static PrechargeRule rule(String text) {
-        PrechargeRule rule = RULES.get(text.toLowerCase(Locale.ROOT));
+    private static VesselSizing.Precharge rule(String text) {
+        VesselSizing.Precharge rule = RULES.get(text.toLowerCase(Locale.ROOT));
         if (rule == null) {
             throw new TypeConversionException(Printable.quote(text) + " is neither static nor din");
         }

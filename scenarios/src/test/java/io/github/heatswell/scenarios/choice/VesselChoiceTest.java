@@ -9,10 +9,10 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.simulation.Simulation;
-import io.github.heatswell.sizing.PrechargeRule;
 import io.github.heatswell.sizing.SizingReconciliation;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.sizing.VesselSizing;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Pressure;
@@ -68,7 +68,7 @@ class VesselChoiceTest {
                 PressureUnit.BAR.toSi(5.6 - 0.03 * 7), LODGE.sizing().target().gauge(), 1e-6);
         VesselAnswer own = VesselChoice.of(Catalogue.read("orchard-lodge"))
                 .limit(Optional.of(Pressure.gauge(5, PressureUnit.BAR)))
-                .precharge(PrechargeRule.STATIC_LESS_FIFTH_BAR)
+                .precharge(VesselSizing.Precharge.STATIC_LESS_FIFTH_BAR)
                 .build()
                 .answer();
         assertEquals(SizingTarget.Rule.OWN, own.sizing().target().ruling().rule());

@@ -9,7 +9,6 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.sizing.PeakSurvey;
-import io.github.heatswell.sizing.PrechargeRule;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.sizing.VesselSizing;
@@ -54,7 +53,7 @@ final class AnswersExample {
                 .vesselRating(Pressure.gauge(10, PressureUnit.BAR))
                 .build();
         SizingResult sizing = VesselSizing.builder(house, target)
-                .precharge(PrechargeRule.STATIC)
+                .precharge(VesselSizing.Precharge.STATIC)
                 .vesselLike(vessel)
                 .build()
                 .size();

@@ -10,7 +10,7 @@ import java.util.function.Supplier;
  * Runs a model repeatedly on a fixed number of threads. The outcome does not depend on thread timing, and a stopped
  * study has no gaps.
  */
-final class Runner {
+final class SampleRunner {
 
     private final Study study;
     private final Supplier<PointSource> source;
@@ -20,7 +20,7 @@ final class Runner {
     private int firstFailed = Integer.MAX_VALUE;
     private String firstFailure;
 
-    Runner(Study study, int total, Supplier<PointSource> source) {
+    SampleRunner(Study study, int total, Supplier<PointSource> source) {
         this.study = study;
         this.total = total;
         this.source = source;

@@ -20,7 +20,7 @@ import java.util.OptionalDouble;
  * The lines a run draws. Samples alone would cut off what happens between them, so the located events and the extremes
  * are corners of the line too: the drop of a snap-acting valve stands as the sharp edge it is.
  */
-final class Course {
+final class RunLines {
 
     /** Two moments this close (s) are one. */
     private static final double SAME = 1e-6;
@@ -30,7 +30,7 @@ final class Course {
     private final TimeScale scale;
     private final int columns;
 
-    Course(RunResult result, QuantityFormat amounts, TimeScale scale, int columns) {
+    RunLines(RunResult result, QuantityFormat amounts, TimeScale scale, int columns) {
         this.result = result;
         this.amounts = amounts;
         this.scale = scale;

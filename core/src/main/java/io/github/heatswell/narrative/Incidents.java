@@ -21,7 +21,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** What went on in a run besides the pressure, each as a clause: shut-offs, water that left by other ways, draws. */
-final class Circumstances {
+final class Incidents {
 
     /** A volume (m3) below this is not worth a word. */
     static final double DROP = 0.01e-3;
@@ -32,7 +32,7 @@ final class Circumstances {
     private final HotWaterSystem system;
     private final Moments moments;
 
-    Circumstances(RunSummary summary) {
+    Incidents(RunSummary summary) {
         this.summary = summary;
         this.system = summary.system();
         this.moments = Moments.of(system, summary.end());

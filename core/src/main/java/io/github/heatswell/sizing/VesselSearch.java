@@ -11,7 +11,7 @@ import org.hipparchus.analysis.solvers.AllowedSolution;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /** Runs trials with one vessel after another, and counts them. One instance per search and thread. */
-final class Search {
+final class VesselSearch {
 
     /** Relative accuracy of a volume, in its logarithm. */
     private static final double ACCURACY = 1e-8;
@@ -28,12 +28,12 @@ final class Search {
 
     private final Balances.Count count;
 
-    Search() {
+    VesselSearch() {
         this(new Balances.Count());
     }
 
     /** Adds its runs to those of others. */
-    Search(Balances.Count count) {
+    VesselSearch(Balances.Count count) {
         this.count = count;
     }
 
