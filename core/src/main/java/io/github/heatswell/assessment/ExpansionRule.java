@@ -20,9 +20,17 @@ final class ExpansionRule implements Rule {
                     + " every place asks for more than a relief valve that may drip.";
 
     /** Advice for a place that may accept a dripping safety valve. */
-    static final String MAY_DRIP =
-            "Where local rules let the relief valve handle expansion, as in much of Europe, it is meant to drip"
-                    + " while the water heats. To end that, before any work turn the heater off, let it cool and relieve the"
+    static String mayDrip(AssessmentContext subject) {
+        return (subject.place.isKnown()
+                        ? "The rules read for this place leave the expansion to this relief valve, which then drips while the water"
+                                + " heats."
+                        : "Where local rules let the relief valve handle expansion, as in much of Europe, it is meant to drip"
+                                + " while the water heats.")
+                + MAY_END;
+    }
+
+    private static final String MAY_END =
+            " To end that, before any work turn the heater off, let it cool and relieve the"
                     + " pressure; then have an expansion vessel of the right size and charge fitted on the tank's side of the supply"
                     + " valve.";
 
@@ -109,7 +117,7 @@ final class ExpansionRule implements Rule {
                         .limit(gauge(subject.firstLimit()))
                 : draft.says(closed + ": tank, pipes and trapped air alone have to take what the heated water gains.");
         return may
-                ? draft.advises(MAY_DRIP).by(subject.by(Topic.RELIEF_FOR_EXPANSION, Codes.RELIEF_MAY_DRIP))
+                ? draft.advises(mayDrip(subject)).by(subject.by(Topic.RELIEF_FOR_EXPANSION, Codes.RELIEF_MAY_DRIP))
                 : draft.advisesWork("Have an expansion vessel of the right size and charge fitted on the tank's side of"
                                 + " the valve.")
                         .by(behind(subject, check));
@@ -150,7 +158,7 @@ final class ExpansionRule implements Rule {
                 .limit(gauge(subject.firstLimit()))
                 .asks(ASK);
         return may
-                ? draft.advises(MAY_DRIP).by(subject.by(Topic.RELIEF_FOR_EXPANSION, Codes.RELIEF_MAY_DRIP))
+                ? draft.advises(mayDrip(subject)).by(subject.by(Topic.RELIEF_FOR_EXPANSION, Codes.RELIEF_MAY_DRIP))
                 : draft.advisesWork("Have an expansion vessel fitted between the reducing valve and the tank.")
                         .by(behind(subject, false));
     }

@@ -60,7 +60,7 @@ final class ReliefOpeningRule implements Rule {
                 .limit(set)
                 .asks(ExpansionRule.ASK);
         return may
-                ? draft.advises(ExpansionRule.MAY_DRIP + ExpansionRule.NEVER_PLUG)
+                ? draft.advises(ExpansionRule.mayDrip(subject) + ExpansionRule.NEVER_PLUG)
                         .by(subject.by(Topic.RELIEF_FOR_EXPANSION, Codes.RELIEF_MAY_DRIP))
                 : draft.advisesWork(
                                 "Have an expansion vessel of the right size and charge fitted on the tank's side of the"

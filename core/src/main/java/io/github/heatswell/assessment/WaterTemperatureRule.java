@@ -2,7 +2,9 @@ package io.github.heatswell.assessment;
 
 import static io.github.heatswell.assessment.Measure.temperature;
 
+import io.github.heatswell.assessment.Finding.Authority;
 import io.github.heatswell.assessment.Finding.Severity;
+import io.github.heatswell.citation.Citation;
 import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.units.TemperatureUnit;
@@ -64,7 +66,9 @@ final class WaterTemperatureRule implements Rule {
             found.accept(
                     mixed.isPresent()
                             ? mixedTooHot(subject, delivered, limit)
-                            : subject.overheats() ? runaway(delivered, limit, seen) : unmixed(delivered, limit, seen));
+                            : subject.overheats()
+                                    ? runaway(subject, delivered, limit, seen)
+                                    : unmixed(subject, delivered, limit, seen));
         }
     }
 
@@ -87,7 +91,7 @@ final class WaterTemperatureRule implements Rule {
                 .by(Codes.LEGIONELLA);
     }
 
-    private static Found unmixed(double delivered, double limit, boolean seen) {
+    private static Found unmixed(AssessmentContext subject, double delivered, double limit, boolean seen) {
         String measure =
                 "Measure at the nearest hot tap. If it is above {}, have a mixing valve fitted behind the tank;"
                         + " do not store the water below {} instead.";
@@ -101,15 +105,15 @@ final class WaterTemperatureRule implements Rule {
                                 temperature(STORED))
                         : scald.advises(measure, temperature(limit), temperature(STORED)))
                 .asks(ASK)
-                .by(Codes.BURNS);
+                .by(authority(subject));
     }
 
     /** No mixing valve is the remedy for a heater that does not stop. */
-    private static Found runaway(double delivered, double limit, boolean seen) {
+    private static Found runaway(AssessmentContext subject, double delivered, double limit, boolean seen) {
         return scald(delivered, limit, seen)
                 .advises("Open no hot tap until the heater is off and the water has cooled.")
                 .asks(ASK)
-                .by(Codes.BURNS);
+                .by(authority(subject));
     }
 
     private static Finding.Draft scald(double delivered, double limit, boolean seen) {
@@ -132,10 +136,21 @@ final class WaterTemperatureRule implements Rule {
                 .limit(temperature(limit))
                 .advises("Have the mixing valve set to {} or less, and measure at the nearest tap.", temperature(limit))
                 .asks(ASK)
-                .by(
-                        subject.hasLimit(Topic.TAP_TEMPERATURE)
-                                ? subject.by(Topic.TAP_TEMPERATURE, Codes.BURNS)
-                                : Codes.BURNS);
+                .by(authority(subject));
+    }
+
+    /** What limits the water at the taps here, and whose the burn times are. */
+    private static Authority authority(AssessmentContext subject) {
+        if (!subject.hasLimit(Topic.TAP_TEMPERATURE)) {
+            return Codes.BURNS;
+        }
+        Authority here = subject.by(Topic.TAP_TEMPERATURE, Codes.BURNS);
+        return new Authority(
+                here.basis(),
+                new Citation(
+                        here.source().text() + "; burn times: "
+                                + Codes.BURNS.source().text(),
+                        Citation.Standing.SECOND_HAND));
     }
 
     /**

@@ -96,8 +96,16 @@ class OpenBalanceTest {
     void noCommandThatSimulatesIsLeftOut() throws Exception {
         Set<String> covered = new TreeSet<>();
         EveryCommand.lines(Path.of("out"), Path.of("readings")).values().forEach(line -> covered.add(line.get(0)));
-        Map<String, List<String>> others =
-                Map.of("list", List.of("list"), "show", List.of("show", "orchard-lodge"), "help", List.of("help"));
+        Map<String, List<String>> others = Map.of(
+                "list", List.of("list"),
+                "show", List.of("show", "orchard-lodge"),
+                "rules",
+                        List.of(
+                                "rules",
+                                "orchard-lodge",
+                                "--out",
+                                temporary.resolve("rules").toString()),
+                "help", List.of("help"));
         for (String command : CommandFactory.names()) {
             if (covered.contains(command)) {
                 continue;

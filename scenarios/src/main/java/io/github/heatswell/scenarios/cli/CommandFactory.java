@@ -66,6 +66,7 @@ public final class CommandFactory {
         INTERVIEW,
         DIAGNOSE,
         OUTLOOK,
+        RULES,
         LESSONS,
         LIST,
         SHOW;
@@ -84,6 +85,7 @@ public final class CommandFactory {
                 case INTERVIEW -> new InterviewCommand();
                 case DIAGNOSE -> new DiagnoseCommand();
                 case OUTLOOK -> new OutlookCommand();
+                case RULES -> new RulesCommand();
                 case LESSONS -> new LessonsCommand();
                 case LIST -> new ListCommand();
                 case SHOW -> new ShowCommand();

@@ -35,6 +35,7 @@ class CommandLineTest {
         "interview --help, help-interview.txt",
         "diagnose --help, help-diagnose.txt",
         "outlook --help, help-outlook.txt",
+        "rules --help, help-rules.txt",
         "lessons --help, help-lessons.txt",
         "list --help, help-list.txt",
         "show --help, help-show.txt",

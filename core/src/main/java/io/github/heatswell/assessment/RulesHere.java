@@ -1,0 +1,179 @@
+package io.github.heatswell.assessment;
+
+import io.github.heatswell.place.Place;
+import io.github.heatswell.place.PlaceRule;
+import io.github.heatswell.place.PlaceRule.Topic;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Supply;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The rules of the place that matter for a house, and what the house has against them. Rules that nobody read are not among them:
+ * of these only the topics are told, to be asked of the authority.
+ *
+ * @param place the place
+ * @param rules the rules that were read, in the order of their topics
+ * @param unread the topics that matter and of which nobody read a rule of this place
+ */
+public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
+
+    /** Topics that a look at the description decides. */
+    private static final Set<Topic> JUDGED = EnumSet.of(
+            Topic.STATIC_LIMIT,
+            Topic.EXPANSION_CONTROL,
+            Topic.BYPASS,
+            Topic.RELIEF_FOR_EXPANSION,
+            Topic.HEAT_RELIEF,
+            Topic.RELIEF_TEMPERATURE,
+            Topic.RELIEF_PRESSURE,
+            Topic.SUPPLY_TO_RELIEF,
+            Topic.TAP_TEMPERATURE);
+
+    /** What became of a rule. */
+    public enum Verdict {
+        /** The house has something against it. */
+        AGAINST,
+        /** Nothing in the description is against it. */
+        KEPT,
+        /** It leaves the matter open. */
+        OPEN,
+        /** A run has to show it. */
+        BY_A_RUN,
+        /** It has to be looked at in the house. */
+        ON_SITE,
+        /** It holds in a smaller region, or in another edition. */
+        ELSEWHERE,
+        /** The place is not known. */
+        NOT_KNOWN
+    }
+
+    /**
+     * A rule and what became of it.
+     *
+     * @param rule the rule, which was read
+     * @param verdict what became of it
+     * @param finding what the house has against it; empty for all other verdicts
+     */
+    public record Held(PlaceRule rule, Verdict verdict, Optional<Finding> finding) {
+
+        /**
+         * Checks that everything is there.
+         *
+         * @param rule the rule, which was read
+         * @param verdict what became of it
+         * @param finding what the house has against it; empty for all other verdicts
+         * @throws IllegalArgumentException if nobody read the rule
+         */
+        public Held {
+            Objects.requireNonNull(verdict, "verdict");
+            Objects.requireNonNull(finding, "finding");
+            if (!rule.isRead()) {
+                throw new IllegalArgumentException("rule: nobody read " + rule.words());
+            }
+        }
+    }
+
+    /**
+     * Checks that everything is there and copies the lists.
+     *
+     * @param place the place
+     * @param rules the rules that were read, in the order of their topics
+     * @param unread the topics that matter and of which nobody read a rule of this place
+     */
+    public RulesHere {
+        Objects.requireNonNull(place, "place");
+        rules = List.copyOf(rules);
+        unread = List.copyOf(unread);
+    }
+
+    /**
+     * Looks at a house.
+     *
+     * @param house the house
+     * @param doubts what is not known of it
+     * @return the rules of its place; of a place that is not known, those of all places that state a number or ask for something
+     */
+    public static RulesHere of(HotWaterSystem house, Doubts doubts) {
+        Place place = house.site().place();
+        List<Finding> findings = Findings.of(house, doubts);
+        List<Topic> topics = Arrays.stream(Topic.values())
+                .filter(topic -> matters(topic, house))
+                .toList();
+        return new RulesHere(
+                place,
+                topics.stream()
+                        .flatMap(topic -> place.rules(topic).stream())
+                        .filter(rule -> place.isKnown()
+                                || rule.limit().isPresent()
+                                || rule.demand().isPresent())
+                        .map(rule -> held(rule, place, findings))
+                        .toList(),
+                topics.stream().filter(topic -> place.rules(topic).isEmpty()).toList());
+    }
+
+    /**
+     * The rules that the house has something against.
+     *
+     * @return the rules with their findings, possibly none
+     */
+    public List<Held> against() {
+        return rules.stream().filter(held -> held.verdict() == Verdict.AGAINST).toList();
+    }
+
+    private static Held held(PlaceRule rule, Place place, List<Finding> findings) {
+        String source = Finding.Authority.of(rule).source().text();
+        Finding.Severity least = isOpen(rule) ? Finding.Severity.FAULT : Finding.Severity.CAUTION;
+        Optional<Finding> finding = findings.stream()
+                .filter(one -> one.severity().compareTo(least) <= 0)
+                .filter(one -> one.authority().source().text().startsWith(source))
+                .findFirst();
+        if (!place.isKnown()) {
+            return new Held(rule, Verdict.NOT_KNOWN, Optional.empty());
+        }
+        return finding.isPresent()
+                ? new Held(rule, Verdict.AGAINST, finding)
+                : new Held(rule, unopposed(rule, place), Optional.empty());
+    }
+
+    /** Whether it leaves the matter open, so that only a fault is against it. */
+    private static boolean isOpen(PlaceRule rule) {
+        return rule.demand().filter(PlaceRule.Demand.OPTIONAL::equals).isPresent();
+    }
+
+    private static Verdict unopposed(PlaceRule rule, Place place) {
+        Topic topic = rule.topic();
+        if (!place.rules(topic).get(0).equals(rule)) {
+            return Verdict.ELSEWHERE;
+        }
+        if (isOpen(rule)) {
+            return Verdict.OPEN;
+        }
+        if (topic == Topic.PEAK_LIMIT) {
+            return Verdict.BY_A_RUN;
+        }
+        return JUDGED.contains(topic) && (rule.limit().isPresent() || rule.requires()) ? Verdict.KEPT : Verdict.ON_SITE;
+    }
+
+    private static boolean matters(Topic topic, HotWaterSystem house) {
+        boolean closed = house.supply().arrangement() != Supply.Arrangement.DIRECT;
+        boolean relief = !house.reliefValves().isEmpty();
+        boolean byHeat =
+                house.reliefValves().stream().map(ReliefValve::setTemperature).anyMatch(at -> at.isPresent());
+        return switch (topic) {
+            case EXPANSION_CONTROL, EXPANSION_MEANS -> closed;
+            case BYPASS -> house.supply().reducingValve().isPresent();
+            case VESSEL -> closed || house.vessel().isPresent();
+            case RELIEF_TEMPERATURE, RELIEF_PRESSURE -> byHeat;
+            case RELIEF_FOR_EXPANSION, RELIEF_CAPACITY, SUPPLY_TO_RELIEF, FULL_FLOW, DISCHARGE_PIPE, VALVES_BETWEEN ->
+                relief;
+            case TAP_TEMPERATURE, STORAGE_TEMPERATURE, STATIC_LIMIT, PEAK_LIMIT, HEAT_RELIEF, UPKEEP, WHO_MAY_WORK ->
+                true;
+        };
+    }
+}

@@ -1,0 +1,94 @@
+package io.github.heatswell.assessment;
+
+import static io.github.heatswell.assessment.FaultlessHouse.house;
+import static io.github.heatswell.assessment.FaultlessHouse.supply;
+import static io.github.heatswell.assessment.FaultlessHouse.unguarded;
+import static io.github.heatswell.assessment.FaultlessHouse.valve;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.assessment.RulesHere.Held;
+import io.github.heatswell.assessment.RulesHere.Verdict;
+import io.github.heatswell.place.Place;
+import io.github.heatswell.place.PlaceRule;
+import io.github.heatswell.place.PlaceRule.Topic;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Site;
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Regression: which rules of a place are shown of a house, and what became of each. */
+class RulesHereTest {
+
+    /** A supply of 5.3 bar is above 500 kPa of EN 806-2 and within 80 psi of UPC 608.2. */
+    @Test
+    void aBrokenRuleIsNamedWithItsFinding() {
+        HotWaterSystem.Builder high = house().supply(supply(5.3).build());
+        Held broken = held(RulesHere.of(at(high, Place.EN), Doubts.NONE), Topic.STATIC_LIMIT);
+        assertEquals(Verdict.AGAINST, broken.verdict());
+        assertEquals("static-pressure-high", broken.finding().orElseThrow().id());
+        Held kept = held(RulesHere.of(at(high, Place.US_UPC), Doubts.NONE), Topic.STATIC_LIMIT);
+        assertEquals(Verdict.KEPT, kept.verdict());
+        assertTrue(kept.finding().isEmpty());
+    }
+
+    /** Where a vessel is a choice, a dripping valve is nothing against the rules; where it is not, it is. */
+    @Test
+    void whatIsLeftOpenIsNotBroken() {
+        HotWaterSystem.Builder closed =
+                unguarded().addReliefValve(valve(7, 6).build()).withoutVessel();
+        assertEquals(
+                Verdict.OPEN,
+                held(RulesHere.of(at(closed, Place.EN), Doubts.NONE), Topic.RELIEF_FOR_EXPANSION)
+                        .verdict());
+        assertEquals(
+                Verdict.AGAINST,
+                held(RulesHere.of(at(closed, Place.US_IPC), Doubts.NONE), Topic.EXPANSION_CONTROL)
+                        .verdict());
+    }
+
+    /** What nobody read is a topic to ask about and no rule; no topic is both. */
+    @ParameterizedTest
+    @EnumSource(Place.class)
+    void nothingUnreadIsShown(Place place) {
+        RulesHere rules = RulesHere.of(at(house(), place), Doubts.NONE);
+        assertTrue(rules.rules().stream().allMatch(held -> held.rule().isRead()));
+        assertFalse(rules.rules().isEmpty());
+        assertEquals(!place.isKnown(), rules.unread().isEmpty());
+        assertTrue(rules.rules().stream().map(held -> held.rule().topic()).noneMatch(rules.unread()::contains));
+        if (!place.isKnown()) {
+            assertEquals(
+                    Set.of(Verdict.NOT_KNOWN),
+                    rules.rules().stream().map(Held::verdict).collect(Collectors.toSet()));
+        }
+        PlaceRule unread = Place.UK.rules().stream()
+                .filter(rule -> !rule.isRead())
+                .findFirst()
+                .orElseThrow();
+        assertThrows(IllegalArgumentException.class, () -> new Held(unread, Verdict.KEPT, Optional.empty()));
+    }
+
+    private static Held held(RulesHere rules, Topic topic) {
+        return rules.rules().stream()
+                .filter(held -> held.rule().topic() == topic)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static HotWaterSystem at(HotWaterSystem.Builder house, Place place) {
+        return house.site(Site.builder()
+                        .altitude(0, LengthUnit.METRE)
+                        .room(20, TemperatureUnit.CELSIUS)
+                        .place(place)
+                        .build())
+                .build();
+    }
+}

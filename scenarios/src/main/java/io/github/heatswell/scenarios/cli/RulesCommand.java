@@ -1,0 +1,37 @@
+package io.github.heatswell.scenarios.cli;
+
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.report.Answer;
+import io.github.heatswell.scenarios.report.RulesReport;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** {@code heatswell rules}: what the code says where a house stands. */
+final class RulesCommand implements ScenarioQuestion {
+
+    @Override
+    public void describe(CommandSpec spec) {
+        spec.addPositional(Specs.scenarios());
+        spec.addOption(
+                Specs.out("Default: heatswell-out/NAME-rules. With several scenarios: DIR/NAME-rules for each."));
+        spec.addOption(Specs.place());
+        spec.addOption(Specs.set());
+        spec.addOption(Specs.units());
+        Specs.describe(
+                spec,
+                "Tell what the code says where the house stands.",
+                "Lists the rules of the place that matter for the house, each with its clause, its own words where they were"
+                        + " read, and how far it was checked, and names those that the house does not keep. What nobody read is"
+                        + " left to ask the authority. Simulates nothing. Writes to a folder:",
+                "  report.html");
+    }
+
+    @Override
+    public String folderEnding() {
+        return "-rules";
+    }
+
+    @Override
+    public Answer answer(Scenario scenario, Request request) {
+        return RulesReport.answer(scenario, scenario.units());
+    }
+}

@@ -1,0 +1,153 @@
+package io.github.heatswell.scenarios.report;
+
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.RulesHere;
+import io.github.heatswell.assessment.RulesHere.Held;
+import io.github.heatswell.place.PlaceRule;
+import io.github.heatswell.result.Balances;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * Report on the rules of the place where a house stands.
+ */
+public final class RulesReport {
+
+    private RulesReport() {}
+
+    /**
+     * The answer.
+     *
+     * @param scenario whose house it is
+     * @param units the units of screen and page
+     * @return with the file report.html
+     */
+    public static Answer answer(Scenario scenario, UnitSystem units) {
+        RulesHere rules = RulesHere.of(scenario.system(), scenario.doubts());
+        return Answer.of(shown -> content(scenario, rules, shown), Balances.NONE, units, List.of(), List.of());
+    }
+
+    private static Document content(Scenario scenario, RulesHere rules, QuantityFormat shown) {
+        List<Document.Section> sections = new ArrayList<>();
+        sections.add(Document.answer("", verdict(rules), Document.withDoubts(scenario, shown, remarks(rules)), ""));
+        sections.add(against(rules, shown));
+        sections.add(new Document.Section("The rules", List.of(grid(rules).orOnScreen(list(rules)))));
+        sections.add(quotations(rules).onPage());
+        sections.add(toAsk(rules));
+        return Document.of(
+                        scenario.title() + ": what the code says here",
+                        scenario.name(),
+                        AlarmNote.of(scenario, shown),
+                        sections,
+                        shown)
+                .ofNoRun();
+    }
+
+    private static String verdict(RulesHere rules) {
+        if (!rules.place().isKnown()) {
+            return "Nobody said where the house stands, so these are the rules of several places.";
+        }
+        List<Held> against = rules.against();
+        return against.isEmpty()
+                ? "Nothing described is against a rule that was read for this place: "
+                        + rules.place().title() + "."
+                : "Not as the rules here ask: "
+                        + against.stream()
+                                .map(held -> held.rule().topic().label())
+                                .distinct()
+                                .collect(Collectors.joining(", "))
+                        + ". The place: " + rules.place().title() + ".";
+    }
+
+    private static List<String> remarks(RulesHere rules) {
+        return rules.place().isKnown()
+                ? List.of(
+                        "No code was read whole, and places change model codes: whoever enforces the rules has the last word.")
+                : List.of(
+                        "Write it into the file as site.place, or name it with --place: us-ipc, us-upc, uk, en or au-nz.");
+    }
+
+    private static Document.Section against(RulesHere rules, QuantityFormat shown) {
+        List<Finding> findings = rules.against().stream()
+                .flatMap(held -> held.finding().stream())
+                .distinct()
+                .toList();
+        return findings.isEmpty() ? new Document.Section("Findings", List.of()) : PageFindings.section(findings, shown);
+    }
+
+    private static Block.Grid grid(RulesHere rules) {
+        return new Block.Grid(
+                "Rules that matter for this house",
+                List.of("About", "What it says", "Clause, and how far it was read", "This house"),
+                rules.rules().stream()
+                        .map(held -> List.of(
+                                about(held, rules),
+                                held.rule().words(),
+                                held.rule().clause() + "; "
+                                        + PageFormulas.standing(
+                                                held.rule().source().orElseThrow()),
+                                word(held.verdict())))
+                        .toList());
+    }
+
+    private static Block.Items list(RulesHere rules) {
+        return new Block.Items(
+                rules.rules().stream()
+                        .map(held -> about(held, rules) + ": " + held.rule().words() + " ("
+                                + held.rule().clause() + "; "
+                                + PageFormulas.standing(held.rule().source().orElseThrow()) + ")"
+                                + (rules.place().isKnown() ? ". This house: " + word(held.verdict()) : "") + ".")
+                        .toList(),
+                Block.ListKind.BULLETS);
+    }
+
+    private static String about(Held held, RulesHere rules) {
+        String topic = held.rule().topic().label();
+        return rules.place().isKnown()
+                ? topic
+                : topic + ", " + held.rule().place().key();
+    }
+
+    private static Document.Section quotations(RulesHere rules) {
+        List<String> quoted = rules.rules().stream()
+                .map(Held::rule)
+                .filter(rule -> !rule.quotation().isEmpty())
+                .map(rule ->
+                        "\u201c" + rule.quotation() + "\u201d " + rule.clause() + "; seen at " + rule.seenAt() + ".")
+                .distinct()
+                .toList();
+        return new Document.Section(
+                "In their own words",
+                quoted.isEmpty() ? List.of() : List.of(new Block.Items(quoted, Block.ListKind.QUOTED_BULLETS)));
+    }
+
+    private static Document.Section toAsk(RulesHere rules) {
+        String topics = rules.unread().stream().map(PlaceRule.Topic::label).collect(Collectors.joining("; "));
+        return new Document.Section(
+                "To ask the authority",
+                List.of(new Block.Paragraph(
+                        rules.place().isKnown()
+                                ? topics.isEmpty()
+                                        ? "Ask whether the editions named here are those in force, and what was changed in them."
+                                        : "No rule was read on these; ask the local authority: " + topics + "."
+                                : "Ask the local authority which code holds, in which edition and with which changes: above all on"
+                                        + " static pressure, expansion control, the relief valve and who may do the work.",
+                        Block.Tone.PLAIN)));
+    }
+
+    private static String word(RulesHere.Verdict verdict) {
+        return switch (verdict) {
+            case AGAINST -> "not as the rule asks";
+            case KEPT -> "nothing described is against it";
+            case OPEN -> "left open";
+            case BY_A_RUN -> "a run shows it";
+            case ON_SITE -> "for you to check";
+            case ELSEWHERE -> "holds only where it says";
+            case NOT_KNOWN -> "place not known";
+        };
+    }
+}

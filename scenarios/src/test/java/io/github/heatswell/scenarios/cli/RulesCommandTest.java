@@ -1,0 +1,70 @@
+package io.github.heatswell.scenarios.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.place.Place;
+import io.github.heatswell.place.PlaceRule;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Regression: what the code says where a house stands. */
+class RulesCommandTest {
+
+    @TempDir
+    private Path folder;
+
+    private Outcome rules(String house, String place) {
+        return Outcome.execute(
+                "rules", house, "--place", place, "--out", folder.resolve(place).toString());
+    }
+
+    @Test
+    void theAnswerNamesWhatTheHouseDoesNotKeep() {
+        Outcome uk = rules("orchard-lodge", "uk");
+        assertEquals(0, uk.status(), uk.err());
+        String said = uk.out().replaceAll("\\s+", " ");
+        assertTrue(
+                said.contains(
+                        "Not as the rules here ask: expansion control, guard against boiling, water at the taps."),
+                said);
+        assertTrue(said.contains("No rule was read on these; ask the local authority: static pressure;"), said);
+        String en = rules("orchard-lodge", "en").out().replaceAll("\\s+", " ");
+        assertTrue(en.contains("Nothing described is against a rule that was read for this place"), en);
+    }
+
+    @Test
+    void aPlaceThatNobodyNamedIsAskedFor() {
+        String said = rules("orchard-lodge", "not-known").out().replaceAll("\\s+", " ");
+        assertTrue(said.contains("Nobody said where the house stands"), said);
+        assertTrue(said.contains("static pressure, en: a reducing valve above 500 kPa"), said);
+        assertTrue(said.contains("Ask the local authority which code holds"), said);
+    }
+
+    @Test
+    void aHazardStandsFirst() {
+        Outcome hazard = rules("kiln-house-blocked", "en");
+        assertTrue(hazard.out().startsWith("HAZARD"), hazard.out());
+        assertEquals(ExitStatus.HAZARD.code(), hazard.status());
+    }
+
+    /** No row from memory, or of something looked for and not found, reaches the page. */
+    @ParameterizedTest
+    @EnumSource(Place.class)
+    void nothingUnreadReachesThePage(Place place) throws IOException {
+        rules("orchard-lodge", place.key());
+        String page = Files.readString(folder.resolve(place.key()).resolve("report.html"));
+        for (PlaceRule rule : Place.NOT_KNOWN.rules()) {
+            if (!rule.isRead()) {
+                assertFalse(page.contains(rule.words()), rule.words());
+            }
+        }
+        assertFalse(page.contains("from memory"), "page rests on memory");
+    }
+}
