@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.stream.IntStream;
 
 /** Fits every hypothesis, puts them in order, and looks closer at those that explain the readings about as well as the best. */
 final class Comparison {
@@ -49,10 +50,22 @@ final class Comparison {
     /** A hypothesis with the end of its search. */
     private record Ended(Trial trial, Search.End end, List<Profile> profiles) {
 
-        /** The coordinates that are not those of the cause. */
-        double[] circumstances() {
-            double[] all = end.position();
-            return Arrays.copyOfRange(all, trial.hypothesis().open().size(), all.length);
+        /** What this end says of the circumstances of another trial, in their order: of each the number with the same name. */
+        double[] circumstances(Trial other) {
+            double[] values = trial.values(end.position());
+            return other.parameters().stream()
+                    .skip(other.hypothesis().open().size())
+                    .mapToDouble(free -> IntStream.range(0, values.length)
+                            .filter(i -> trial.parameters().get(i).parameter() == free.parameter())
+                            .mapToDouble(i -> free.clamp(free.position(values[i])))
+                            .findFirst()
+                            .orElse(0))
+                    .toArray();
+        }
+
+        /** Whether every other hypothesis contains this one as its slightest case, so that none may come closer for want of a search. */
+        boolean isContained() {
+            return trial.hypothesis().cause() == Cause.AS_DESCRIBED;
         }
 
         double criterion(double inflation) {
@@ -72,11 +85,13 @@ final class Comparison {
             Ended better = second.stream()
                     .min(Comparator.comparingDouble(e -> e.end.cost()))
                     .orElseThrow();
-            double[] circumstances = better.circumstances();
             List<Ended> all = workers.map(
                     second,
-                    ended -> ended.end.cost() < CONTENDING * better.end.cost() + CLOSE
-                            ? new Ended(ended.trial, Search.closer(ended.trial, ended.end, circumstances), List.of())
+                    ended -> ended.isContained() || ended.end.cost() < CONTENDING * better.end.cost() + CLOSE
+                            ? new Ended(
+                                    ended.trial,
+                                    Search.closer(ended.trial, ended.end, better.circumstances(ended.trial)),
+                                    List.of())
                             : ended);
             double worth = contending(all);
             List<Ended> profiled = workers.map(all, ended -> ended.criterion(1) < worth ? profiled(ended) : ended);
@@ -94,7 +109,6 @@ final class Comparison {
     /** A cause that leaves something unexplained is tried once more with the circumstances of the one that came closest, thoroughly
      * if it is among the first. */
     private List<Ended> again(List<Ended> screened, Ended least) {
-        double[] circumstances = least.circumstances();
         double worth = screened.stream()
                 .mapToDouble(e -> e.criterion(1))
                 .sorted()
@@ -107,6 +121,7 @@ final class Comparison {
                 return ended;
             }
             boolean thorough = ended.criterion(1) <= worth;
+            double[] circumstances = least.circumstances(ended.trial);
             return new Ended(ended.trial, Search.again(ended.trial, ended.end, circumstances, thorough), List.of());
         });
     }
