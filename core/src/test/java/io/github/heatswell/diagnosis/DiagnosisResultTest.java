@@ -14,25 +14,21 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.function.Executable;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
 
-/** How a result is read, and how a diagnosis is asked for. */
+/** How a result is read. */
 class DiagnosisResultTest {
 
-    private static final HotWaterSystem HOUSE = Abbey.plain().build();
+    static final HotWaterSystem HOUSE = Abbey.plain().build();
 
-    private static HypothesisFit fit(Cause cause, double criterion) {
+    static HypothesisFit fit(Cause cause, double criterion) {
         return Fits.of(cause, criterion, HOUSE);
     }
 
-    private static DiagnosisResult result(HypothesisFit... fits) {
+    static DiagnosisResult result(HypothesisFit... fits) {
         return new DiagnosisResult(List.of(fits), 50, Double.NaN, new Balances(0, 100), Optional.empty());
     }
 
@@ -232,12 +228,12 @@ class DiagnosisResultTest {
         return new InstalledCheck.Line(SiteCheck.COLD_STATIC, 3e5, new SpotReading(read, 0.1e5));
     }
 
-    private static PressureLog.Builder log() {
+    static PressureLog.Builder log() {
         return PressureLog.builder(
                 new double[] {0, 60, 120, 180, 240, 300, 360}, new double[] {3e5, 3e5, 3e5, 3e5, 3e5, 3e5, 3e5});
     }
 
-    private static HypothesisFit described(PressureLog log) {
+    static HypothesisFit described(PressureLog log) {
         Diagnosis.Builder builder = Diagnosis.builder(HOUSE).log(log).threads(1);
         EnumSet.complementOf(EnumSet.of(Cause.AS_DESCRIBED)).forEach(builder::without);
         DiagnosisResult result = builder.build().run();
@@ -245,65 +241,6 @@ class DiagnosisResultTest {
         assertTrue(result.check().isEmpty(), "there is nothing to tell it from");
         assertEquals(1, result.best().weight(), 1e-12);
         return result.best();
-    }
-
-    /**
-     * The first reading of a line through the first five temperatures, in degC here: faulty ones among them count
-     * little, the first included, and the line stays within them and within what liquid water has. The heater is seen off at
-     * first: without that, it may have come on before the log, and the beginning is fitted.
-     */
-    @Test
-    void theTankStartsAsWarmAsTheLogBegins() {
-        double[][] logged = {
-            {20, Double.NaN, 23, 21, 90, 22, 95},
-            {20, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN},
-            {-5, -5, -5, -5, -5, 30, 30},
-            {120, 120, 120, 120, 120, 30, 30},
-            {20, 21, 22, 23, 24, 25, 26},
-            {90, 20, 21, 22, 23, 24, 25}
-        };
-        double[] starts = {20, 20, 0, 99, 20, 20};
-        for (int i = 0; i < logged.length; i++) {
-            double[] kelvin = Arrays.stream(logged[i]).map(t -> t + 273.15).toArray();
-            boolean[] on = new boolean[kelvin.length];
-            on[1] = true;
-            HypothesisFit fit = described(log().temperature(kelvin).burner(on).build());
-            double start = fit.house().start().waterTemperature().orElseThrow();
-            assertEquals(starts[i], TemperatureUnit.CELSIUS.fromSi(start), 1e-9);
-        }
-        assertEquals(
-                OptionalDouble.empty(), described(log().build()).house().start().waterTemperature());
-    }
-
-    @Test
-    void theClockOfTheLogIsThatOfTheHouse() {
-        HypothesisFit fit = described(log().timeOfDay(30_000).build());
-        assertEquals(30_000, fit.house().start().timeOfDay());
-        assertEquals(0, described(log().build()).house().start().timeOfDay());
-    }
-
-    @Test
-    void aDiagnosisShowsTheLogItUses() {
-        PressureLog log = log().build();
-        assertEquals(Optional.of(log), Diagnosis.builder(HOUSE).log(log).build().log());
-        SpotReadings spots = SpotReadings.none().with(SiteCheck.HOT_TAP, 330);
-        Diagnosis.Builder few =
-                Diagnosis.builder(HOUSE).spots(spots).without(Cause.LEAK).threads(1);
-        EnumSet.complementOf(EnumSet.of(Cause.AS_DESCRIBED, Cause.SUPPLY_PRESSURE, Cause.WATER_TOO_HOT))
-                .forEach(few::without);
-        Diagnosis spotted = few.build();
-        assertEquals(Optional.empty(), spotted.log());
-        DiagnosisResult result = spotted.run();
-        assertTrue(result.of(Cause.LEAK).isEmpty());
-        assertEquals(1, result.readings());
-        assertTrue(Double.isNaN(result.uncertainty()));
-        assertTrue(result.best().misfit().isEmpty());
-        assertTrue(result.best().evidence().isEmpty());
-        assertTrue(result.balances().runs() > 30);
-        assertEquals(3, result.fits().size());
-        assertEquals(
-                1, result.fits().stream().mapToDouble(HypothesisFit::weight).sum(), 1e-9);
-        assertEquals(0, result.best().criterion());
     }
 
     private static DiagnosisResult of(SpotReadings spots, Cause... causes) {
@@ -395,57 +332,5 @@ class DiagnosisResultTest {
             assertEquals(Math.exp(-(criteria[i] - criteria[0]) / 2) / sum, fit.weight(), 1e-9);
             assertTrue(i == 0 || criteria[i] >= criteria[i - 1], "the best first");
         }
-    }
-
-    static Stream<Executable> misuses() {
-        return Stream.of(
-                () -> Diagnosis.builder(HOUSE).threads(0),
-                () -> Diagnosis.builder(HOUSE).build(),
-                () -> Diagnosis.builder(HOUSE).spots(SpotReadings.none()).build(),
-                () -> Diagnosis.builder(HOUSE).without(Cause.AS_DESCRIBED),
-                () -> result(),
-                () -> SpotReadings.none().with(SiteCheck.HOT_TAP, Double.NaN),
-                () -> new SpotReading(1, Double.POSITIVE_INFINITY),
-                () -> new SpotReading(1, Double.NaN),
-                () -> new SpotReading(1, 0));
-    }
-
-    @ParameterizedTest
-    @MethodSource("misuses")
-    void misuseIsRefused(Executable misuse) {
-        assertThrows(IllegalArgumentException.class, misuse);
-    }
-
-    static Stream<Executable> missing() {
-        return Stream.of(
-                () -> Diagnosis.builder(null),
-                () -> Diagnosis.builder(HOUSE).log(null),
-                () -> Diagnosis.builder(HOUSE).spots(null),
-                () -> Diagnosis.builder(HOUSE).without(null),
-                () -> result(fit(Cause.LEAK, 0)).of(null),
-                () -> fit(Cause.LEAK, 0).estimate(null),
-                () -> fit(null, 0),
-                () -> Fits.of(Cause.LEAK, 0, null),
-                () -> new Evidence(null, 0, 0, 0, 0),
-                () -> new DiagnosisResult(List.of(fit(Cause.LEAK, 0)), 1, 1, Balances.NONE, null),
-                () -> new DiagnosisResult(null, 1, 1, Balances.NONE, Optional.empty()),
-                () -> new Estimate(null, 1, 1, 1, Estimate.Standing.CARRIED, Optional.empty()),
-                () -> new Estimate(Parameter.LEAK, 1, 1, 1, null, Optional.empty()),
-                () -> new Estimate(Parameter.LEAK, 1, 1, 1, Estimate.Standing.CARRIED, null),
-                () -> new SeparatingCheck(null, Cause.LEAK, 1, Cause.LEAK, 1, 1),
-                () -> new SeparatingCheck(SiteCheck.HOT_TAP, null, 1, Cause.LEAK, 1, 1),
-                () -> new SeparatingCheck(SiteCheck.HOT_TAP, Cause.LEAK, 1, null, 1, 1),
-                () -> SpotReadings.none().with(null, 1),
-                () -> SpotReadings.none().with(SiteCheck.HOT_TAP, null),
-                () -> InstalledCheck.of(null, SpotReadings.none()),
-                () -> InstalledCheck.of(HOUSE, null),
-                () -> new InstalledCheck(null, Balances.NONE));
-    }
-
-    @ParameterizedTest
-    @MethodSource("missing")
-    void whatIsMissingIsNamed(Executable misuse) {
-        NullPointerException refused = assertThrows(NullPointerException.class, misuse);
-        assertTrue(refused.getMessage() != null && !refused.getMessage().isBlank());
     }
 }

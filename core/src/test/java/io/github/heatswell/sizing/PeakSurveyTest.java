@@ -5,7 +5,6 @@ import static io.github.heatswell.units.VolumeUnit.CUBIC_METRE;
 import static io.github.heatswell.units.VolumeUnit.LITRE;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.RunResult;
@@ -18,22 +17,15 @@ import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.TemperatureUnit;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
-import java.util.concurrent.CancellationException;
-import java.util.function.UnaryOperator;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.MethodSource;
 
 /** Peaks over volume and precharge, and where the relief valve begins to drip. */
 class PeakSurveyTest {
 
-    private static final HotWaterSystem COTTAGE = Houses.cottage(3.5).build();
+    static final HotWaterSystem COTTAGE = Houses.cottage(3.5).build();
 
     private static double[] litres(double... values) {
         return Arrays.stream(values).map(LITRE::toSi).toArray();
@@ -43,11 +35,11 @@ class PeakSurveyTest {
         return Arrays.stream(values).map(BAR::toSi).toArray();
     }
 
-    private static PeakSurvey.Builder small(HotWaterSystem house) {
+    static PeakSurvey.Builder small(HotWaterSystem house) {
         return PeakSurvey.builder(house).volumes(litres(4, 8, 16, 32)).precharges(bar(1.5, 2.5, 3.5, 4.5));
     }
 
-    private static ExpansionVessel vessel(double cubicMetres, double prechargeGauge) {
+    static ExpansionVessel vessel(double cubicMetres, double prechargeGauge) {
         return Houses.vesselBuilder(60)
                 .volume(cubicMetres, CUBIC_METRE)
                 .precharge(Pressure.gauge(BAR.fromSi(prechargeGauge), BAR))
@@ -288,55 +280,6 @@ class PeakSurveyTest {
     }
 
     @Test
-    void oneThreadAndManyGiveTheSame() {
-        PeakMap one = small(COTTAGE).threads(1).build().map();
-        PeakMap many = small(COTTAGE).threads(5).build().map();
-        for (int j = 0; j < one.prechargeCount(); j++) {
-            assertEquals(one.dripVolume(j), many.dripVolume(j));
-            for (int i = 0; i < one.volumeCount(); i++) {
-                assertEquals(one.peakGauge(i, j), many.peakGauge(i, j));
-            }
-        }
-    }
-
-    @Test
-    void listenerHearsEveryStep() {
-        List<Integer> heard = new ArrayList<>();
-        small(COTTAGE)
-                .threads(3)
-                .progress((done, total) -> {
-                    assertEquals(4 * 4 + 4, total);
-                    heard.add(done);
-                })
-                .build()
-                .map();
-        assertEquals(20, heard.size());
-        for (int i = 0; i < 20; i++) {
-            assertEquals(i + 1, heard.get(i));
-        }
-    }
-
-    @Test
-    void listenerThatFailsEndsTheSurvey() {
-        PeakSurvey survey = small(COTTAGE)
-                .threads(2)
-                .progress((done, total) -> {
-                    throw new IllegalStateException("enough");
-                })
-                .build();
-        assertEquals(
-                "enough", assertThrows(IllegalStateException.class, survey::map).getMessage());
-    }
-
-    @Test
-    void interruptedCallerGetsItsThreadBack() {
-        PeakSurvey survey = small(COTTAGE).build();
-        Thread.currentThread().interrupt();
-        assertThrows(CancellationException.class, survey::map);
-        assertTrue(Thread.interrupted(), "the mark stays until it is looked at");
-    }
-
-    @Test
     void rangesLeftOpenAreChosenAroundTheHouse() {
         PeakMap map = PeakSurvey.builder(Houses.cottage(3.5)
                         .heater(Houses.heater(3, 30))
@@ -357,54 +300,5 @@ class PeakSurveyTest {
             holdsStatic |= Math.abs(map.prechargeGauge(j) - 3.5e5) < 1e-6;
         }
         assertTrue(holdsStatic, "the static pressure is one of the precharges");
-    }
-
-    static Stream<Arguments> refusals() {
-        return Stream.of(
-                refused("volumes: the number of them: 1 ", b -> b.volumes(0.01)),
-                refused("volumes: the number of them: 61 ", b -> b.volumes(new double[61])),
-                refused("volumes: 0.00005 m3", b -> b.volumes(0.00005, 0.01)),
-                refused("volumes: NaN m3", b -> b.volumes(0.01, Double.NaN)),
-                refused("volumes: 0.01 m3 does not lie above 0.01 m3", b -> b.volumes(0.01, 0.01)),
-                refused("precharges: the number of them: 0 ", b -> b.precharges()),
-                refused("precharges: 0 Pa", b -> b.precharges(0, 1e5)),
-                refused("precharges: 1700000 Pa", b -> b.precharges(1e5, 17e5)),
-                refused("precharges: 100000 Pa does not lie above", b -> b.precharges(2e5, 1e5)),
-                refused("threads: 0 ", b -> b.threads(0)));
-    }
-
-    private static Arguments refused(String beginning, UnaryOperator<PeakSurvey.Builder> settings) {
-        return Arguments.of(beginning, settings);
-    }
-
-    @ParameterizedTest(name = "{0}")
-    @MethodSource("refusals")
-    void refusesWithAReason(String beginning, UnaryOperator<PeakSurvey.Builder> settings) {
-        PeakSurvey.Builder builder = PeakSurvey.builder(COTTAGE);
-        String message = assertThrows(IllegalArgumentException.class, () -> settings.apply(builder))
-                .getMessage();
-        assertTrue(message.startsWith(beginning), message);
-    }
-
-    @Test
-    void refusesAHouseItCannotSurvey() {
-        HotWaterSystem bare = Houses.cottage(3.5).withoutVessel().build();
-        HotWaterSystem stuck = Houses.cottage(3.5)
-                .heater(Houses.heaterBuilder(3, 62).thermostatStuck(true).build())
-                .build();
-        PeakSurvey.Builder without = PeakSurvey.builder(bare);
-        PeakSurvey.Builder hot = PeakSurvey.builder(stuck);
-        assertTrue(assertThrows(IllegalArgumentException.class, without::build)
-                .getMessage()
-                .startsWith("vessel: "));
-        assertTrue(assertThrows(IllegalArgumentException.class, hot::build)
-                .getMessage()
-                .startsWith("thermostat: "));
-        assertTrue(small(bare)
-                .vesselLike(Houses.vessel(50))
-                .build()
-                .map()
-                .present()
-                .isEmpty());
     }
 }
