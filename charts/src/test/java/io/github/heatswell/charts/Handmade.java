@@ -14,7 +14,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** Results written by hand, for what no sensible run would give and for numbers that are known beforehand. */
 public final class Handmade {
@@ -111,7 +110,7 @@ public final class Handmade {
                 new Totals(relief(), 0, returned, drawn, leaked, 0, 1e6, 1e6, 0, 0),
                 new RunSummary.Audit(0, 0, 0, 0),
                 new RunSummary.Numerics("by hand", 1e-9, 0, 0, 0),
-                Set.of());
+                Map.of());
         Trace.Grid grid = new Trace.Grid(step, step * (count - 1));
         return new RunResult(summary, new Trace(grid, columns, Collections.nCopies(count, Trace.Regime.SEALED)));
     }

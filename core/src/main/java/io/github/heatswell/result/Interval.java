@@ -10,7 +10,7 @@ import java.util.Objects;
  *
  * @param from start (s since the start of the run), 0 if it was already under way
  * @param to end (s since the start of the run), the end of the run if it was not over
- * @param device the relief valve or the element, or empty, as in {@link Event#device()}
+ * @param device the relief valve, the element, the vessel, or empty, as in {@link Event#device()}
  */
 public record Interval(double from, double to, String device) {
 
@@ -19,7 +19,7 @@ public record Interval(double from, double to, String device) {
      *
      * @param from its beginning (s since the start of the run)
      * @param to its end (s since the start of the run)
-     * @param device the relief valve or the element, or empty
+     * @param device the relief valve, the element, the vessel, or empty
      * @throws IllegalArgumentException if the end lies before the beginning
      */
     public Interval {
@@ -106,9 +106,9 @@ public record Interval(double from, double to, String device) {
         SUPPLY_FEEDING(Event.Kind.SUPPLY_OPENED, Event.Kind.SUPPLY_CLOSED),
         /** The bypass of the reducing valve returned water to the mains. */
         BYPASS_OPEN(Event.Kind.BYPASS_OPENED, Event.Kind.BYPASS_CLOSED),
-        /** The expansion vessel held water: its diaphragm was off its seat. */
+        /** An expansion vessel held water: its diaphragm was off its seat. */
         VESSEL_HOLDS_WATER(Event.Kind.VESSEL_LIFTED, Event.Kind.VESSEL_SEATED),
-        /** The expansion vessel was at its acceptance limit and took no more water. */
+        /** An expansion vessel was at its acceptance limit and took no more water. */
         VESSEL_FULL(Event.Kind.VESSEL_BOTTOMED_OUT, Event.Kind.VESSEL_FREED);
 
         private final Event.Kind begins;

@@ -24,7 +24,8 @@ import java.util.stream.Stream;
  * @param totals what crossed the boundary
  * @param audit the check of mass and energy
  * @param numerics how the run was integrated
- * @param initially what was already under way when the run started, and so has no starting event
+ * @param initially what was already under way when the run started, and so has no starting event, with its devices as in
+ *     {@link Event#device()}
  */
 public record RunSummary(
         HotWaterSystem system,
@@ -34,7 +35,7 @@ public record RunSummary(
         Totals totals,
         Audit audit,
         Numerics numerics,
-        Set<Interval.Phase> initially) {
+        Map<Interval.Phase, Set<String>> initially) {
 
     /** A valve that the supply feeds for less than this (s) has not run on it. */
     private static final double MIN_FED = 60;
@@ -49,7 +50,8 @@ public record RunSummary(
      * @param totals what crossed the boundary
      * @param audit the check of mass and energy
      * @param numerics how the run was integrated
-     * @param initially what was already under way when the run started, and so has no starting event
+     * @param initially what was already under way when the run started, and so has no starting event, with its devices as in
+     *     {@link Event#device()}
      * @throws IllegalArgumentException if the end is negative, NaN or infinite
      */
     public RunSummary {
@@ -61,7 +63,7 @@ public record RunSummary(
         Objects.requireNonNull(totals, "totals");
         Objects.requireNonNull(audit, "audit");
         Objects.requireNonNull(numerics, "numerics");
-        initially = Set.copyOf(Objects.requireNonNull(initially, "initially"));
+        initially = Map.copyOf(Objects.requireNonNull(initially, "initially"));
         events = List.copyOf(Objects.requireNonNull(events, "events"));
     }
 
@@ -149,9 +151,7 @@ public record RunSummary(
         Objects.requireNonNull(phase, "phase");
         List<Interval> intervals = new ArrayList<>();
         Map<String, Double> running = new LinkedHashMap<>();
-        if (initially.contains(phase)) {
-            running.put("", 0.0);
-        }
+        initially.getOrDefault(phase, Set.of()).forEach(device -> running.put(device, 0.0));
         for (Event event : events) {
             if (event.kind() == phase.begins()) {
                 running.putIfAbsent(event.device(), event.time());
@@ -260,7 +260,7 @@ public record RunSummary(
      * @param highestPressure the highest pressure at the tank's drain cock (Pa, absolute)
      * @param lowestPressure the lowest pressure at the tank's drain cock (Pa, absolute)
      * @param highestTemperature the highest temperature of the hottest water (K)
-     * @param mostVesselWater the most water the vessel held (m3); 0 without a vessel
+     * @param mostVesselWater the most water the vessels held together (m3); 0 without a vessel
      */
     public record Extremes(
             Extreme highestPressure, Extreme lowestPressure, Extreme highestTemperature, Extreme mostVesselWater) {
@@ -274,7 +274,7 @@ public record RunSummary(
          * @param highestPressure the highest pressure at the tank's drain cock (Pa, absolute)
          * @param lowestPressure the lowest pressure at the tank's drain cock (Pa, absolute)
          * @param highestTemperature the highest temperature of the hottest water (K)
-         * @param mostVesselWater the most water the vessel held (m3); 0 without a vessel
+         * @param mostVesselWater the most water the vessels held together (m3); 0 without a vessel
          */
         public Extremes {
             Objects.requireNonNull(highestPressure, "highestPressure");

@@ -11,6 +11,7 @@ import io.github.heatswell.water.LiquidWater;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A description compiled into the numbers the equations need, with absolute pressures at drain-cock height, and into its
@@ -104,10 +105,9 @@ final class CompiledSystem {
         valves = system.reliefValves().stream()
                 .map(valve -> new Valve(slots, valve, atmosphere, system.head(valve.height())))
                 .toArray(Valve[]::new);
-        vessels = system.vessel().stream()
-                .filter(described -> described.condition() == ExpansionVessel.Condition.SOUND)
-                .map(described ->
-                        new GasCushion(slots, described, atmosphere, roomTemperature, system.head(described.height())))
+        vessels = IntStream.range(0, system.vessels().size())
+                .filter(i -> system.vessels().get(i).condition() == ExpansionVessel.Condition.SOUND)
+                .mapToObj(i -> new GasCushion(slots, system, i))
                 .toArray(GasCushion[]::new);
         tap = new Tap(slots, water, coldPressure);
         anySeatLeaks = Arrays.stream(valves).anyMatch(Device::leaks);
@@ -143,10 +143,10 @@ final class CompiledSystem {
     }
 
     private static double waterlogged(HotWaterSystem system) {
-        return system.vessel()
+        return system.vessels().stream()
                 .filter(described -> described.condition() == ExpansionVessel.Condition.WATERLOGGED)
-                .map(ExpansionVessel::volume)
-                .orElse(0.0);
+                .mapToDouble(ExpansionVessel::volume)
+                .sum();
     }
 
     /** The modes a state starts with, before any pressure regime is chosen. */

@@ -3,7 +3,7 @@ package io.github.heatswell.simulation;
 import io.github.heatswell.result.Interval;
 import io.github.heatswell.simulation.Schedule.Conditions;
 import java.util.List;
-import java.util.Set;
+import java.util.function.BiConsumer;
 
 /**
  * A part of the installation with a behaviour of its own. It owns its slots of the {@link StateVector}, its mode, what
@@ -68,8 +68,8 @@ abstract class Device<M> {
         // most devices have none
     }
 
-    /** Adds the phases under way at the start of a run, which no event begins. */
-    void addPhases(Modes modes, Set<Interval.Phase> to) {
+    /** Hands over the phases under way at the start of a run, which no event begins, each with its device. */
+    void addPhases(Modes modes, BiConsumer<Interval.Phase, String> to) {
         // most devices have none
     }
 

@@ -11,8 +11,10 @@ import io.github.heatswell.simulation.Schedule.Conditions;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.HotWaterSystem;
 import java.util.Arrays;
-import java.util.EnumSet;
+import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.hipparchus.exception.MathRuntimeException;
@@ -62,7 +64,7 @@ final class Engine {
     private double drawEndsWith = Double.POSITIVE_INFINITY;
     private int drawsCutShort;
     private Optional<Schedule.Start> nextDraw;
-    private Set<Interval.Phase> initially = Set.of();
+    private Map<Interval.Phase, Set<String>> initially = Map.of();
 
     Engine(HotWaterSystem system, Trace.Grid planned, SampleSink sink, double relativeTolerance) {
         this.system = system;
@@ -141,15 +143,18 @@ final class Engine {
     }
 
     /** Phases already under way at the start, which have no starting event. */
-    private Set<Interval.Phase> phases() {
-        Set<Interval.Phase> phases = EnumSet.noneOf(Interval.Phase.class);
+    private Map<Interval.Phase, Set<String>> phases() {
+        Map<Interval.Phase, Set<String>> phases = new EnumMap<>(Interval.Phase.class);
         if (feeds(modes.rule)) {
-            phases.add(Interval.Phase.SUPPLY_FEEDING);
+            phases.put(Interval.Phase.SUPPLY_FEEDING, Set.of(""));
         } else if (returns(modes.rule)) {
-            phases.add(Interval.Phase.BYPASS_OPEN);
+            phases.put(Interval.Phase.BYPASS_OPEN, Set.of(""));
         }
         for (Device<?> device : plant.devices) {
-            device.addPhases(modes, phases);
+            device.addPhases(
+                    modes,
+                    (phase, name) -> phases.computeIfAbsent(phase, any -> new HashSet<>())
+                            .add(name));
         }
         return phases;
     }

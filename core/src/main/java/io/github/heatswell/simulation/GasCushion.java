@@ -5,8 +5,9 @@ import io.github.heatswell.result.Interval;
 import io.github.heatswell.simulation.GasCushion.Diaphragm;
 import io.github.heatswell.simulation.Schedule.Conditions;
 import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
 import java.util.List;
-import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.UnaryOperator;
 
 /**
@@ -52,23 +53,30 @@ final class GasCushion extends Device<Diaphragm> {
     /** The slot of the gas's temperature (K); constant for isothermal gas. */
     final int gas;
 
+    private final String name;
     private final double offset;
 
-    GasCushion(
-            StateVector.Slots slots,
-            ExpansionVessel described,
-            double atmosphere,
-            double roomTemperature,
-            double offset) {
+    /**
+     * A vessel of a system.
+     *
+     * @param slots gives its slots
+     * @param system the system
+     * @param index its place among the vessels described
+     */
+    GasCushion(StateVector.Slots slots, HotWaterSystem system, int index) {
         super(slots);
+        ExpansionVessel described = system.vessels().get(index);
+        double roomTemperature = system.site().roomTemperature();
+        double atmosphere = system.site().atmosphere();
+        name = system.vesselNames().get(index);
         gas = slots.temperature();
+        offset = system.head(described.height());
         volume = described.volume();
         largestWater = volume * described.acceptance();
         double chargedAt = described.chargedAt().orElse(roomTemperature);
         gasConstant = described.precharge().absolute(atmosphere) * volume / chargedAt;
         timeConstant = described.gasTimeConstant().orElse(0);
         temperature = described.temperature().orElse(roomTemperature);
-        this.offset = offset;
         double seat = pressureWith(0, temperature);
         gap = Math.min(MAX_GAP, Math.min(PART_GAP * Math.abs(seat), pressureOf(WATER_GAP)));
     }
@@ -89,13 +97,13 @@ final class GasCushion extends Device<Diaphragm> {
     }
 
     @Override
-    void addPhases(Modes modes, Set<Interval.Phase> to) {
+    void addPhases(Modes modes, BiConsumer<Interval.Phase, String> to) {
         Diaphragm mode = modes.of(this);
         if (mode != Diaphragm.SEATED) {
-            to.add(Interval.Phase.VESSEL_HOLDS_WATER);
+            to.accept(Interval.Phase.VESSEL_HOLDS_WATER, name);
         }
         if (mode == Diaphragm.BOTTOMED_OUT) {
-            to.add(Interval.Phase.VESSEL_FULL);
+            to.accept(Interval.Phase.VESSEL_FULL, name);
         }
     }
 
@@ -151,17 +159,20 @@ final class GasCushion extends Device<Diaphragm> {
     void addDetectors(List<EventDetector> to, Segment now) {
         UnaryOperator<Modes> floating = becoming(Diaphragm.FLOATING);
         switch (now.modes().of(this)) {
-            case SEATED -> to.add(EventDetector.of(Event.Kind.VESSEL_LIFTED, floating, y -> gap - aboveSeat(y)));
+            case SEATED -> to.add(EventDetector.of(Event.Kind.VESSEL_LIFTED, name, floating, y -> gap - aboveSeat(y)));
             case FLOATING -> {
-                to.add(EventDetector.of(Event.Kind.VESSEL_SEATED, becoming(Diaphragm.SEATED), y -> aboveSeat(y) + gap));
+                to.add(EventDetector.of(
+                        Event.Kind.VESSEL_SEATED, name, becoming(Diaphragm.SEATED), y -> aboveSeat(y) + gap));
                 if (largestWater < volume) {
                     to.add(EventDetector.of(
                             Event.Kind.VESSEL_BOTTOMED_OUT,
+                            name,
                             becoming(Diaphragm.BOTTOMED_OUT),
                             y -> gap - aboveLimit(y)));
                 }
             }
-            case BOTTOMED_OUT -> to.add(EventDetector.of(Event.Kind.VESSEL_FREED, floating, y -> aboveLimit(y) + gap));
+            case BOTTOMED_OUT ->
+                to.add(EventDetector.of(Event.Kind.VESSEL_FREED, name, floating, y -> aboveLimit(y) + gap));
         }
     }
 

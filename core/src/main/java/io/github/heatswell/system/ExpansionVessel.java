@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * A diaphragm expansion vessel on the cold branch: a fixed mass of gas behind a diaphragm that takes up water once the
+ * A diaphragm expansion vessel on the cold branch, or built into the tank: a fixed mass of gas behind a diaphragm that takes up water once the
  * system's pressure exceeds the precharge, up to the acceptance limit of the diaphragm.
  */
 public final class ExpansionVessel {
@@ -99,6 +99,15 @@ public final class ExpansionVessel {
         HORIZONTAL,
         /** Horizontal, carried by a bracket or a shelf. */
         HORIZONTAL_SUPPORTED
+    }
+
+    /**
+     * What to call it where there are several.
+     *
+     * @return the name, or empty if it has none
+     */
+    public Optional<String> name() {
+        return Optional.ofNullable(parts.name);
     }
 
     /**
@@ -192,6 +201,7 @@ public final class ExpansionVessel {
 
     /** Builds an {@link ExpansionVessel}. */
     public static final class Builder {
+        private String name;
         private Double volume;
         private Pressure precharge;
         private Double acceptance;
@@ -208,6 +218,7 @@ public final class ExpansionVessel {
         private Builder() {}
 
         private Builder(Builder from) {
+            name = from.name;
             volume = from.volume;
             precharge = from.precharge;
             acceptance = from.acceptance;
@@ -220,6 +231,19 @@ public final class ExpansionVessel {
             mounting = from.mounting;
             emptyMass = from.emptyMass;
             length = from.length;
+        }
+
+        /**
+         * Names it, for a system with several vessels.
+         *
+         * @param value the name, 1 to 60 visible characters, not blank
+         * @return this builder
+         * @throws IllegalArgumentException if the name is blank, too long, or contains a line break, a control
+         *     character or another invisible character
+         */
+        public Builder name(String value) {
+            name = Requirements.name(value);
+            return this;
         }
 
         /**

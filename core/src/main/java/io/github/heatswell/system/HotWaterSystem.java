@@ -16,11 +16,13 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * The whole installation as its owner would describe it: one storage tank, what heats it, its cold feed, the piping that
- * shares its pressure, its relief valves, at most one expansion vessel, and where a run starts. Immutable; may be
- * simulated by any number of threads at once.
+ * shares its pressure, its relief valves, its expansion vessels, and where a run starts. Immutable; may be simulated by any
+ * number of threads at once.
  */
 public final class HotWaterSystem {
 
@@ -59,7 +61,9 @@ public final class HotWaterSystem {
         return si.volume(tank().volume()) + " tank, set to " + si.temperature(heater().setPoint()) + ", "
                 + supply().arrangement().name().toLowerCase(Locale.ROOT).replace('_', ' ') + ", relief valves: "
                 + reliefValves().size() + ", "
-                + vessel().map(ExpansionVessel::toString).orElse("no vessel");
+                + (parts.vessels.isEmpty()
+                        ? "no vessel"
+                        : parts.vessels.stream().map(ExpansionVessel::toString).collect(Collectors.joining(", ")));
     }
 
     /** {@return where the heater stands} */
@@ -92,9 +96,26 @@ public final class HotWaterSystem {
         return Collections.unmodifiableList(parts.reliefValves);
     }
 
-    /** {@return the expansion vessel, or empty if there is none} */
+    /** {@return the first expansion vessel, which sizing, ageing and diagnosis are about, or empty if there is none} */
     public Optional<ExpansionVessel> vessel() {
-        return Optional.ofNullable(parts.vessel);
+        return parts.vessels.stream().findFirst();
+    }
+
+    /** {@return all expansion vessels, possibly none, in the order they were added} */
+    public List<ExpansionVessel> vessels() {
+        return Collections.unmodifiableList(parts.vessels);
+    }
+
+    /**
+     * What results call each vessel.
+     *
+     * @return the names in the order of {@link #vessels()}: empty for the only one; of several, each one's own, or its number
+     */
+    public List<String> vesselNames() {
+        int count = parts.vessels.size();
+        return IntStream.range(0, count)
+                .mapToObj(i -> count == 1 ? "" : parts.vessels.get(i).name().orElse("vessel " + (i + 1)))
+                .toList();
     }
 
     /** {@return the volume (m3) of air trapped in the piping, at the starting pressure, or empty if there is none} */
@@ -303,14 +324,14 @@ public final class HotWaterSystem {
         }
 
         /**
-         * Changes the expansion vessel set before; does nothing where there is none.
+         * Changes the first expansion vessel set before; does nothing where there is none.
          *
          * @param change makes another of it
          * @return this builder
          */
         public Builder changeVessel(UnaryOperator<ExpansionVessel> change) {
             Objects.requireNonNull(change, "change");
-            return parts.vessel == null ? this : vessel(change.apply(parts.vessel));
+            return parts.vessels.isEmpty() ? this : vessel(change.apply(parts.vessels.get(0)));
         }
 
         /**
@@ -324,23 +345,38 @@ public final class HotWaterSystem {
         }
 
         /**
-         * Sets the expansion vessel.
+         * Sets the first expansion vessel; others stay.
          *
          * @param value the vessel
          * @return this builder
          */
         public Builder vessel(ExpansionVessel value) {
-            parts.vessel = Objects.requireNonNull(value, "vessel");
+            Objects.requireNonNull(value, "vessel");
+            if (parts.vessels.isEmpty()) {
+                return addVessel(value);
+            }
+            parts.vessels.set(0, value);
             return this;
         }
 
         /**
-         * Removes the expansion vessel.
+         * Adds an expansion vessel, such as one built into the tank.
+         *
+         * @param value the vessel
+         * @return this builder
+         */
+        public Builder addVessel(ExpansionVessel value) {
+            parts.vessels.add(Objects.requireNonNull(value, "vessels"));
+            return this;
+        }
+
+        /**
+         * Removes all expansion vessels.
          *
          * @return this builder
          */
         public Builder withoutVessel() {
-            parts.vessel = null;
+            parts.vessels.clear();
             return this;
         }
 

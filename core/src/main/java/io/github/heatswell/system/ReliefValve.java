@@ -228,10 +228,7 @@ public final class ReliefValve {
          *     character or another invisible character
          */
         public Builder name(String value) {
-            if (Objects.requireNonNull(value, "name").isBlank() || value.length() > 60 || !Requirements.shows(value)) {
-                throw new IllegalArgumentException("name: must have 1 to 60 visible characters and not be blank");
-            }
-            name = value;
+            name = Requirements.name(value);
             return this;
         }
 

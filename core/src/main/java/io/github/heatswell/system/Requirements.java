@@ -3,6 +3,7 @@ package io.github.heatswell.system;
 import io.github.heatswell.units.Pressure;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /** Collects what is missing or contradictory while a description is being built. */
 final class Requirements {
@@ -31,6 +32,14 @@ final class Requirements {
         } catch (InvalidDescriptionException refused) {
             problems.addAll(refused.problems());
         }
+    }
+
+    /** Checks the name of a device: 1 to 60 visible characters, not blank. */
+    static String name(String value) {
+        if (Objects.requireNonNull(value, "name").isBlank() || value.length() > 60 || !shows(value)) {
+            throw new IllegalArgumentException("name: must have 1 to 60 visible characters and not be blank");
+        }
+        return value;
     }
 
     /** Whether a name has only visible characters: no line breaks, control or other invisible characters. */

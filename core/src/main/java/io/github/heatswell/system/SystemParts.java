@@ -12,7 +12,7 @@ final class SystemParts {
     Heater heater;
     final List<PipeRun> piping = new ArrayList<>();
     final List<ReliefValve> reliefValves = new ArrayList<>();
-    ExpansionVessel vessel;
+    final List<ExpansionVessel> vessels = new ArrayList<>();
     Double trappedAir;
     final List<Leak> leaks = new ArrayList<>();
     DrawProfile draws = DrawProfile.none();
@@ -30,7 +30,7 @@ final class SystemParts {
         heater = from.heater;
         piping.addAll(from.piping);
         reliefValves.addAll(from.reliefValves);
-        vessel = from.vessel;
+        vessels.addAll(from.vessels);
         trappedAir = from.trappedAir;
         leaks.addAll(from.leaks);
         draws = from.draws;

@@ -43,7 +43,7 @@ final class SystemRules {
             checkPressure("start.pressure", p, test);
             checkStart(p);
         });
-        system.vessel().ifPresent(vessel -> checkPrecharge(vessel.precharge()));
+        checkVessels();
         checkReliefValves();
         checkTrappedAir();
         checkShell();
@@ -78,12 +78,23 @@ final class SystemRules {
                         + ", which an open connection to the mains cannot hold");
     }
 
-    private void checkPrecharge(Pressure precharge) {
+    /** The first vessel stands under a key of its own, the others in a list; results tell them apart by their names. */
+    private void checkVessels() {
+        Set<String> names = new HashSet<>();
+        for (int i = 0; i < system.vessels().size(); i++) {
+            String path = i == 0 ? "vessel." : "vessels[" + (i - 1) + "].";
+            checkPrecharge(path + "precharge", system.vessels().get(i).precharge());
+            String name = system.vesselNames().get(i);
+            requirements.rule(names.add(name), path + "name", "'" + name + "' is already the name of another vessel");
+        }
+    }
+
+    private void checkPrecharge(String field, Pressure precharge) {
         Requirements.Compared compared = Requirements.Compared.of(precharge, tank.workingPressure());
         requirements.rule(
                 precharge.gauge(atmosphere) > 0
                         && precharge.gauge(atmosphere) <= tank.workingPressure().gauge(atmosphere) * (1 + ROUNDING),
-                NamedValue.PRECHARGE.field(),
+                field,
                 compared.one() + " must be above ambient pressure and not above the tank's working pressure of "
                         + compared.other());
     }

@@ -26,8 +26,8 @@ import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** An invented house in which nothing is wrong, taken apart so that one thing can be, and runs of it written by hand. */
 public final class FaultlessHouse {
@@ -174,7 +174,7 @@ public final class FaultlessHouse {
                 new Totals(relief, 0, 0, 0, 0, 0, heat, heat, 0, 0),
                 new RunSummary.Audit(0, 1, 0, 1),
                 new RunSummary.Numerics("by hand", 1e-9, 0, 0, 1),
-                Set.of());
+                Map.of());
     }
 
     public static Event event(Event.Kind kind, double gaugeBar) {

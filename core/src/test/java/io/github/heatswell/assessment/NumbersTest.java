@@ -38,6 +38,7 @@ import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.water.Saturation;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -189,7 +190,7 @@ class NumbersTest {
                 half.totals(),
                 half.audit(),
                 half.numerics(),
-                Set.of());
+                Map.of());
         assertEquals(said, said(Findings.of(run), "relief-water-loss"));
     }
 
@@ -304,7 +305,7 @@ class NumbersTest {
                 run.totals(),
                 run.audit(),
                 run.numerics(),
-                Set.of(Interval.Phase.VESSEL_FULL));
+                Map.of(Interval.Phase.VESSEL_FULL, Set.of("")));
     }
 
     /** The diaphragm of an 18 L vessel that takes 60 % ends at 10.8 L, also if it lay there before the run began. */

@@ -8,8 +8,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** What a run found, written by hand: for numbers known beforehand and for what no sensible run gives. */
 final class RunByHand {
@@ -116,7 +116,7 @@ final class RunByHand {
                 new Totals(relief(), 0, returned, drawn, leaked, 0, heat, heat, 0, cutShort),
                 new RunSummary.Audit(0, 0, open, 1),
                 new RunSummary.Numerics("by hand", 1e-9, 0, 0, 0),
-                Set.of());
+                Map.of());
     }
 
     private List<Totals.Relief> relief() {

@@ -4,6 +4,7 @@ import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Totals;
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.water.GibbsPolynomialWater;
@@ -98,9 +99,9 @@ final class Agreement {
         return largest;
     }
 
-    /** {@return the largest difference of the samples of the water in the vessel, as a share of the vessel (-)} */
+    /** {@return the largest difference of the samples of the water in the vessels, as a share of all of them (-)} */
     double vesselWater() {
-        if (system.vessel().isEmpty()) {
+        if (system.vessels().isEmpty()) {
             return 0;
         }
         double largest = 0;
@@ -111,7 +112,8 @@ final class Agreement {
                 largest = Math.max(largest, Math.abs(water - sample.vesselWater()));
             }
         }
-        return largest / system.vessel().get().volume();
+        return largest
+                / system.vessels().stream().mapToDouble(ExpansionVessel::volume).sum();
     }
 
     private int commonSamples() {

@@ -5,13 +5,14 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.Site;
 import io.github.heatswell.water.LiquidWater;
-import java.util.Optional;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /**
- * The cold water outside the tank, in pipes and vessel, at the temperature of the supply. Its pressure follows from its
- * mass: {@code rho(T_s, p) [sum V_i (1 + C_i (p - p_ref)) + V_w(p - rho g z) - V_air p_0/p] = m}. Trapped air is
+ * The cold water outside the tank, in pipes and vessels, at the temperature of the supply. Its pressure follows from its
+ * mass: {@code rho(T_s, p) [sum V_i (1 + C_i (p - p_ref)) + sum V_w(p - rho g z) - V_air p_0/p] = m}. Trapped air is
  * isothermal; a vessel above the drain cock stands under a column of cold water less. A vessel full of water is so much more
- * of rigid pipe, and one that is cut off is none.
+ * of rigid pipe, and one that is cut off is none. Only one vessel may have gas with a temperature of its own.
  *
  * <p>A rigid fitting of a millionth of the tank's volume stands in for the branch where there is neither pipe nor vessel;
  * it takes part in everything, at an effect of 1e-6.
@@ -33,8 +34,7 @@ final class BranchWater {
     private final double referencePressure;
     private final double volume;
     private final double give;
-    private final Optional<VesselGas> gas;
-    private final double vesselOffset;
+    private final List<Vessel> vessels;
     private final double airVolume;
     private final double airPressure;
     private final LiquidWater.State state = new LiquidWater.State();
@@ -59,11 +59,13 @@ final class BranchWater {
         }
         volume = pipes + FITTING * system.tank().volume() + volumeIf(system, ExpansionVessel.Condition.WATERLOGGED);
         give = compliance;
-        gas = system.vessel()
-                .filter(v -> v.condition() == ExpansionVessel.Condition.SOUND)
-                .map(v -> new VesselGas(v, site.atmosphere(), site.roomTemperature()));
-        vesselOffset =
-                system.vessel().map(v -> column(v.height(), site.atmosphere())).orElse(0.0);
+        vessels = IntStream.range(0, system.vessels().size())
+                .filter(i -> system.vessels().get(i).condition() == ExpansionVessel.Condition.SOUND)
+                .mapToObj(i -> vessel(system, i))
+                .toList();
+        if (vessels.stream().filter(v -> v.gas().hasOwnTemperature()).count() > 1) {
+            throw new IllegalArgumentException("only one vessel may have gas with a temperature of its own");
+        }
         airVolume = system.trappedAir().orElse(0);
         airPressure = system.start()
                 .pressure()
@@ -73,10 +75,36 @@ final class BranchWater {
     }
 
     private static double volumeIf(HotWaterSystem system, ExpansionVessel.Condition condition) {
-        return system.vessel()
+        return system.vessels().stream()
                 .filter(v -> v.condition() == condition)
-                .map(ExpansionVessel::volume)
-                .orElse(0.0);
+                .mapToDouble(ExpansionVessel::volume)
+                .sum();
+    }
+
+    private Vessel vessel(HotWaterSystem system, int index) {
+        ExpansionVessel described = system.vessels().get(index);
+        double air = system.site().atmosphere();
+        return new Vessel(
+                system.vesselNames().get(index),
+                new VesselGas(described, air, system.site().roomTemperature()),
+                column(described.height(), air));
+    }
+
+    /**
+     * A vessel that takes water.
+     *
+     * @param name what it is called
+     * @param gas its gas
+     * @param offset what the column of water up to it weighs (Pa)
+     */
+    record Vessel(String name, VesselGas gas, double offset) {
+
+        Mode.Diaphragm position(double p, double s) {
+            if (p - offset <= gas.seatPressure(s)) {
+                return Mode.Diaphragm.SEATED;
+            }
+            return p - offset < gas.stopPressure(s) ? Mode.Diaphragm.FLOATING : Mode.Diaphragm.STOPPED;
+        }
     }
 
     /** {@return what a column of cold water weighs (Pa), taken at the pressure of the air (Pa)} */
@@ -86,34 +114,44 @@ final class BranchWater {
 
     /** {@return s of gas that has rested while the branch stood at an absolute pressure (Pa)} */
     double adiabatAtRest(double p) {
-        return gas.isEmpty() ? 0 : gas.get().adiabatAtRest(p - vesselOffset);
+        return vessels.stream()
+                .filter(v -> v.gas().hasOwnTemperature())
+                .mapToDouble(v -> v.gas().adiabatAtRest(p - v.offset()))
+                .sum();
     }
 
     /** {@return the rate of s (1/s) at a pressure of the branch (Pa, absolute)} */
-    double adiabatRate(double p, double s, Mode.Diaphragm position) {
-        return gas.isEmpty() ? 0 : gas.get().adiabatRate(p - vesselOffset, s, position);
-    }
-
-    /** {@return where the diaphragm lies at a pressure of the branch (Pa, absolute)} */
-    Mode.Diaphragm diaphragmAt(double p, double s) {
-        if (gas.isEmpty() || p - vesselOffset <= gas.get().seatPressure(s)) {
-            return Mode.Diaphragm.SEATED;
+    double adiabatRate(double p, double s, List<Mode.Diaphragm> positions) {
+        double sum = 0;
+        for (int i = 0; i < vessels.size(); i++) {
+            Vessel v = vessels.get(i);
+            sum += v.gas().adiabatRate(p - v.offset(), s, positions.get(i));
         }
-        return p - vesselOffset < gas.get().stopPressure(s) ? Mode.Diaphragm.FLOATING : Mode.Diaphragm.STOPPED;
+        return sum;
     }
 
-    /** {@return the gas of the vessel, if there is one} */
-    Optional<VesselGas> gas() {
-        return gas;
+    /** {@return where the diaphragms lie at a pressure of the branch (Pa, absolute), in the order of the vessels} */
+    List<Mode.Diaphragm> diaphragmsAt(double p, double s) {
+        return vessels.stream().map(v -> v.position(p, s)).toList();
     }
 
-    /** {@return the water in the vessel (m3)} */
-    double vesselWater(double p, double s, Mode.Diaphragm position) {
-        return gas.isEmpty() ? 0 : gas.get().waterVolume(p - vesselOffset, s, position);
+    /** {@return the vessels that take water} */
+    List<Vessel> vessels() {
+        return vessels;
     }
 
-    private double volumeAt(double p, double s, Mode.Diaphragm position) {
-        return volume + give * (p - referencePressure) - airVolume * airPressure / p + vesselWater(p, s, position);
+    /** {@return the water in all vessels (m3)} */
+    double vesselWater(double p, double s, List<Mode.Diaphragm> positions) {
+        double sum = 0;
+        for (int i = 0; i < vessels.size(); i++) {
+            Vessel v = vessels.get(i);
+            sum += v.gas().waterVolume(p - v.offset(), s, positions.get(i));
+        }
+        return sum;
+    }
+
+    private double volumeAt(double p, double s, List<Mode.Diaphragm> positions) {
+        return volume + give * (p - referencePressure) - airVolume * airPressure / p + vesselWater(p, s, positions);
     }
 
     /** {@return the density (kg/m3) at an absolute pressure (Pa)} */
@@ -129,19 +167,24 @@ final class BranchWater {
     }
 
     /** {@return the mass (kg) in the branch} */
-    double massAt(double p, double s, Mode.Diaphragm position) {
-        return density(p) * volumeAt(p, s, position);
+    double massAt(double p, double s, List<Mode.Diaphragm> positions) {
+        return density(p) * volumeAt(p, s, positions);
     }
 
-    /** {@return by how much more water (-) the branch holds than at the moment the diaphragm leaves its seat} */
-    double fillAboveSeat(double mass, double s) {
-        return fillAbove(mass, massAt(gas.orElseThrow().seatPressure(s) + vesselOffset, s, Mode.Diaphragm.SEATED));
+    /** {@return by how much more water (-) the branch holds than at the moment a diaphragm leaves its seat} */
+    double fillAboveSeat(double mass, double s, List<Mode.Diaphragm> positions, int vessel) {
+        Vessel v = vessels.get(vessel);
+        double p = v.gas().seatPressure(s) + v.offset();
+        return fillAbove(mass, massAt(p, s, Mode.moved(positions, vessel, Mode.Diaphragm.SEATED)));
     }
 
-    /** {@return by how much more water (-) the branch holds than at the moment the diaphragm meets its stop, if any} */
-    double fillAboveStop(double mass, double s) {
-        double p = gas.orElseThrow().stopPressure(s) + vesselOffset;
-        return p < MAX_PRESSURE ? fillAbove(mass, massAt(p, s, Mode.Diaphragm.STOPPED)) : -1;
+    /** {@return by how much more water (-) the branch holds than at the moment a diaphragm meets its stop, if any} */
+    double fillAboveStop(double mass, double s, List<Mode.Diaphragm> positions, int vessel) {
+        Vessel v = vessels.get(vessel);
+        double p = v.gas().stopPressure(s) + v.offset();
+        return p < MAX_PRESSURE
+                ? fillAbove(mass, massAt(p, s, Mode.moved(positions, vessel, Mode.Diaphragm.STOPPED)))
+                : -1;
     }
 
     /** Where trapped air at the pressure of the seat would fill more than the pipes, the mass there is below zero. */
@@ -154,25 +197,32 @@ final class BranchWater {
      *
      * @param mass the mass (kg)
      * @param s the adiabat of the gas
-     * @param position where the diaphragm is
+     * @param positions where the diaphragms are
      * @return the pressure (Pa, absolute)
      */
-    double settle(double mass, double s, Mode.Diaphragm position) {
-        if (!settleFrom(pressure, mass, s, position) && !settleFrom(referencePressure, mass, s, position)) {
+    double settle(double mass, double s, List<Mode.Diaphragm> positions) {
+        if (!settleFrom(pressure, mass, s, positions) && !settleFrom(referencePressure, mass, s, positions)) {
             throw new ArithmeticException("no pressure holds " + mass + " kg in the branch");
         }
         return pressure;
     }
 
-    private boolean settleFrom(double first, double mass, double s, Mode.Diaphragm position) {
+    private double byPressure(double p, double s, List<Mode.Diaphragm> positions) {
+        double sum = 0;
+        for (int i = 0; i < vessels.size(); i++) {
+            Vessel v = vessels.get(i);
+            sum += v.gas().waterVolumeByPressure(p - v.offset(), s, positions.get(i));
+        }
+        return sum;
+    }
+
+    private boolean settleFrom(double first, double mass, double s, List<Mode.Diaphragm> positions) {
         double p = first;
         boolean settled = false;
         for (int i = 0; i < MAX_ITERATIONS && !settled; i++) {
-            double v = volumeAt(p, s, position);
+            double v = volumeAt(p, s, positions);
             double density = density(p);
-            double growth = give
-                    + airVolume * airPressure / (p * p)
-                    + (gas.isEmpty() ? 0 : gas.get().waterVolumeByPressure(p - vesselOffset, s, position));
+            double growth = give + airVolume * airPressure / (p * p) + byPressure(p, s, positions);
             double correction = (mass / density - v) / (v * state.compressibility() + growth);
             // Far from the solution the gas curve may send Newton's method below vacuum.
             double reached = Math.max(p + correction, p / 4);

@@ -11,7 +11,7 @@ import java.util.List;
  * @param warming whether warm water leaves the tank for the branch; if not, cold water enters it
  * @param rising for each boundary between layers, from below, whether water rises through it; a bit each
  * @param lifts what each relief valve does, in the order of the description
- * @param diaphragm where the vessel's diaphragm is
+ * @param diaphragms where the vessels' diaphragms are
  * @param overworked whether the pressure is above the tank's working pressure, which changes nothing but is reported
  * @param day how far the day has got
  */
@@ -21,7 +21,7 @@ record Mode(
         boolean warming,
         int rising,
         List<Lift> lifts,
-        Diaphragm diaphragm,
+        List<Diaphragm> diaphragms,
         boolean overworked,
         Day day) {
 
@@ -49,7 +49,7 @@ record Mode(
 
     /** Where the diaphragm is. */
     enum Diaphragm {
-        /** Pressed on its seat by the gas; also where there is no vessel. */
+        /** Pressed on its seat by the gas. */
         SEATED,
         /** Free between seat and stop. */
         FLOATING,
@@ -83,21 +83,22 @@ record Mode(
         }
     }
 
-    /** Copies the list. */
+    /** Copies the lists. */
     Mode {
+        diaphragms = List.copyOf(diaphragms);
         lifts = List.copyOf(lifts);
     }
 
     Mode withHeating(boolean on) {
-        return new Mode(on, mains, warming, rising, lifts, diaphragm, overworked, day);
+        return new Mode(on, mains, warming, rising, lifts, diaphragms, overworked, day);
     }
 
     Mode withMains(Mains way) {
-        return new Mode(heating, way, warming, rising, lifts, diaphragm, overworked, day);
+        return new Mode(heating, way, warming, rising, lifts, diaphragms, overworked, day);
     }
 
     Mode withWarming(boolean out) {
-        return new Mode(heating, mains, out, rising, lifts, diaphragm, overworked, day);
+        return new Mode(heating, mains, out, rising, lifts, diaphragms, overworked, day);
     }
 
     /** {@return whether water rises through a boundary between layers} */
@@ -106,24 +107,31 @@ record Mode(
     }
 
     Mode withTurned(int boundary) {
-        return new Mode(heating, mains, warming, rising ^ 1 << boundary, lifts, diaphragm, overworked, day);
+        return new Mode(heating, mains, warming, rising ^ 1 << boundary, lifts, diaphragms, overworked, day);
     }
 
     Mode withLift(int valve, Lift lift) {
         Lift[] changed = lifts.toArray(Lift[]::new);
         changed[valve] = lift;
-        return new Mode(heating, mains, warming, rising, List.of(changed), diaphragm, overworked, day);
+        return new Mode(heating, mains, warming, rising, List.of(changed), diaphragms, overworked, day);
     }
 
-    Mode withDiaphragm(Diaphragm position) {
-        return new Mode(heating, mains, warming, rising, lifts, position, overworked, day);
+    Mode withDiaphragm(int vessel, Diaphragm position) {
+        return new Mode(heating, mains, warming, rising, lifts, moved(diaphragms, vessel, position), overworked, day);
+    }
+
+    /** {@return diaphragms of which one has moved} */
+    static List<Diaphragm> moved(List<Diaphragm> diaphragms, int vessel, Diaphragm position) {
+        Diaphragm[] changed = diaphragms.toArray(Diaphragm[]::new);
+        changed[vessel] = position;
+        return List.of(changed);
     }
 
     Mode withOverworked(boolean above) {
-        return new Mode(heating, mains, warming, rising, lifts, diaphragm, above, day);
+        return new Mode(heating, mains, warming, rising, lifts, diaphragms, above, day);
     }
 
     Mode withDay(Day changed) {
-        return new Mode(heating, mains, warming, rising, lifts, diaphragm, overworked, changed);
+        return new Mode(heating, mains, warming, rising, lifts, diaphragms, overworked, changed);
     }
 }

@@ -117,7 +117,7 @@ final class ReferenceRun {
 
     private void sample() {
         double p = system.pressure(state, mode);
-        double water = system.branch().vesselWater(p, state[UnreducedSystem.ADIABAT], mode.diaphragm());
+        double water = system.branch().vesselWater(p, state[UnreducedSystem.ADIABAT], mode.diaphragms());
         samples.add(new Sample(time, p, system.temperature(state), water));
     }
 

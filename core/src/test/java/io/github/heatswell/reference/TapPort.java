@@ -37,7 +37,8 @@ final class TapPort {
             return draw.flow() * top.density();
         }
         double wanted = draw.mixedTemperature().orElseThrow();
-        double share = (wanted - coldTemperature) / (top.temperature() - coldTemperature);
+        // cold water that is warmer than wanted is drawn alone
+        double share = Math.max(0, wanted - coldTemperature) / (top.temperature() - coldTemperature);
         return draw.flow() * water.density(wanted, coldPressure) * share;
     }
 }

@@ -12,7 +12,7 @@ import java.util.Optional;
  * One way to leave a mode.
  *
  * @param kind what to report, or empty for a mere kink of the equations
- * @param device the relief valve, or empty
+ * @param device the relief valve, the vessel where there are several, or empty
  * @param cause the cause of a relief valve's opening, empty for all other events
  * @param trigger above zero once the mode is left
  * @param next the mode that follows, or empty if the run ends
@@ -55,7 +55,11 @@ record Transition(
     }
 
     static Transition of(Event.Kind kind, Trigger trigger, Mode next) {
-        return new Transition(Optional.of(kind), "", Optional.empty(), trigger, Optional.of(next));
+        return of(kind, "", trigger, next);
+    }
+
+    private static Transition of(Event.Kind kind, String device, Trigger trigger, Mode next) {
+        return new Transition(Optional.of(kind), device, Optional.empty(), trigger, Optional.of(next));
     }
 
     /** {@return every way to leave a mode of a system} */
@@ -77,8 +81,8 @@ record Transition(
             }
         }
         DayTransitions.add(list, system, mode);
-        if (system.branch().gas().isPresent()) {
-            addDiaphragm(list, system, mode);
+        for (int i = 0; i < system.branch().vessels().size(); i++) {
+            addDiaphragm(list, system, mode, i);
         }
         addTank(list, system, mode);
         return list;
@@ -188,20 +192,21 @@ record Transition(
         return kink(trigger, mode.withLift(valve, partial ? Mode.Lift.FULL : Mode.Lift.PARTIAL));
     }
 
-    private static void addDiaphragm(List<Transition> list, UnreducedSystem system, Mode mode) {
-        Trigger aboveSeat =
-                (t, y) -> system.branch().fillAboveSeat(y[UnreducedSystem.BRANCH_MASS], y[UnreducedSystem.ADIABAT]);
-        Trigger aboveStop =
-                (t, y) -> system.branch().fillAboveStop(y[UnreducedSystem.BRANCH_MASS], y[UnreducedSystem.ADIABAT]);
-        Mode floating = mode.withDiaphragm(Mode.Diaphragm.FLOATING);
-        switch (mode.diaphragm()) {
-            case SEATED -> list.add(of(Event.Kind.VESSEL_LIFTED, past(aboveSeat), floating));
-            case STOPPED -> list.add(of(Event.Kind.VESSEL_FREED, before(aboveStop), floating));
+    private static void addDiaphragm(List<Transition> list, UnreducedSystem system, Mode mode, int vessel) {
+        Trigger aboveSeat = (t, y) -> system.branch()
+                .fillAboveSeat(y[UnreducedSystem.BRANCH_MASS], y[UnreducedSystem.ADIABAT], mode.diaphragms(), vessel);
+        Trigger aboveStop = (t, y) -> system.branch()
+                .fillAboveStop(y[UnreducedSystem.BRANCH_MASS], y[UnreducedSystem.ADIABAT], mode.diaphragms(), vessel);
+        Mode floating = mode.withDiaphragm(vessel, Mode.Diaphragm.FLOATING);
+        String name = system.branch().vessels().get(vessel).name();
+        switch (mode.diaphragms().get(vessel)) {
+            case SEATED -> list.add(of(Event.Kind.VESSEL_LIFTED, name, past(aboveSeat), floating));
+            case STOPPED -> list.add(of(Event.Kind.VESSEL_FREED, name, before(aboveStop), floating));
             case FLOATING -> {
-                Mode seated = mode.withDiaphragm(Mode.Diaphragm.SEATED);
-                list.add(of(Event.Kind.VESSEL_SEATED, before(aboveSeat), seated));
-                Mode stopped = mode.withDiaphragm(Mode.Diaphragm.STOPPED);
-                list.add(of(Event.Kind.VESSEL_BOTTOMED_OUT, past(aboveStop), stopped));
+                Mode seated = mode.withDiaphragm(vessel, Mode.Diaphragm.SEATED);
+                list.add(of(Event.Kind.VESSEL_SEATED, name, before(aboveSeat), seated));
+                Mode stopped = mode.withDiaphragm(vessel, Mode.Diaphragm.STOPPED);
+                list.add(of(Event.Kind.VESSEL_BOTTOMED_OUT, name, past(aboveStop), stopped));
             }
         }
     }

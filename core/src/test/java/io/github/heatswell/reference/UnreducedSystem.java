@@ -114,12 +114,12 @@ final class UnreducedSystem {
             start[Column.massIndex(i)] = mass;
             start[Column.massIndex(i) + 1] = mass * water.internalEnergy(t, p);
         }
-        start[BRANCH_MASS] = branch.massAt(p, s, firstMode.diaphragm());
+        start[BRANCH_MASS] = branch.massAt(p, s, firstMode.diaphragms());
         start[ADIABAT] = s;
         magnitudes = magnitudes();
         vesselMagnitude = 0.1
                 * branch.density(p)
-                * system.vessel().map(ExpansionVessel::volume).orElse(0.0);
+                * system.vessels().stream().mapToDouble(ExpansionVessel::volume).sum();
     }
 
     private Mode modeAt(double t, double p, double s) {
@@ -129,7 +129,7 @@ final class UnreducedSystem {
         boolean overworked = p > system.tank().workingPressure().absolute(air);
         Mode.Mains way = mains.direct() ? Mode.Mains.IN : Mode.Mains.SHUT;
         Mode.Day day = new Mode.Day(0, -1, false, false);
-        return new Mode(heating, way, true, 0, closed, branch.diaphragmAt(p, s), overworked, day);
+        return new Mode(heating, way, true, 0, closed, branch.diaphragmsAt(p, s), overworked, day);
     }
 
     /** A kelvin of the tank, a per mille of its water: small against what moves, large against what is asked for. */
@@ -208,7 +208,7 @@ final class UnreducedSystem {
 
     /** {@return the pressure of the branch (Pa, absolute) in a state} */
     double pressure(double[] y, Mode mode) {
-        return branch.settle(y[BRANCH_MASS], y[ADIABAT], mode.diaphragm());
+        return branch.settle(y[BRANCH_MASS], y[ADIABAT], mode.diaphragms());
     }
 
     /** {@return by how much the pressure in the tank is above that of the branch (Pa) in a state} */
@@ -241,14 +241,14 @@ final class UnreducedSystem {
         @Override
         public int coupled() {
             boolean plain = column.count() == 1
-                    && branch.gas().filter(VesselGas::hasOwnTemperature).isEmpty();
+                    && branch.vessels().stream().noneMatch(v -> v.gas().hasOwnTemperature());
             return plain ? ADIABAT : integrals;
         }
 
         @Override
         public double magnitude(int component) {
             // Behind a floating diaphragm the same pressure takes far more water than in pipes.
-            boolean soft = component == BRANCH_MASS && mode.diaphragm() == Mode.Diaphragm.FLOATING;
+            boolean soft = component == BRANCH_MASS && mode.diaphragms().contains(Mode.Diaphragm.FLOATING);
             return magnitudes[component] + (soft ? vesselMagnitude : 0);
         }
 
@@ -268,7 +268,7 @@ final class UnreducedSystem {
                 offBranch += port.onTank() ? 0 : flow;
             }
             rates[BRANCH_MASS] = out + in - offBranch;
-            rates[ADIABAT] = branch.adiabatRate(p, y[ADIABAT], mode.diaphragm());
+            rates[ADIABAT] = branch.adiabatRate(p, y[ADIABAT], mode.diaphragms());
             rates[indexOf(Integral.LET_IN)] = Math.max(in, 0);
             rates[indexOf(Integral.RETURNED)] = Math.max(-in, 0);
             rates[indexOf(Integral.LEAKED)] = leaked;

@@ -219,7 +219,7 @@ class UnreducedSystemTest {
         double p = system.pressure(after, run.mode());
         double t = system.temperature(after);
         double held = system.branch()
-                .massAt(p, after[UnreducedSystem.ADIABAT], run.mode().diaphragm());
+                .massAt(p, after[UnreducedSystem.ADIABAT], run.mode().diaphragms());
         assertEquals(after[UnreducedSystem.BRANCH_MASS], held, 1e-12 * mass);
         assertEquals(after[UnreducedSystem.TANK_ENERGY], after[0] * WATER.internalEnergy(t, p), 1e-8 * mass * 4.2e3);
     }

@@ -176,7 +176,7 @@ class ResultTest {
                 new Totals(List.of(), 1, 2, 3, 4, 5, 6, 7, 8, 0),
                 new RunSummary.Audit(0, 1, 0, 1),
                 new RunSummary.Numerics("none", 1e-7, 0, 0, 0),
-                Set.of());
+                Map.of());
     }
 
     @Test
@@ -189,7 +189,7 @@ class ResultTest {
         assertEquals(4e5, summary.gauge(4e5 + 101_325), 1e-9); // rounding
     }
 
-    private static RunSummary with(Set<Interval.Phase> initially, Event... events) {
+    private static RunSummary with(Map<Interval.Phase, Set<String>> initially, Event... events) {
         RunSummary other = summary(Event.Kind.HEATER_OFF);
         return new RunSummary(
                 other.system(),
@@ -215,7 +215,7 @@ class ResultTest {
     @Test
     void whatLastedBeginsAndEndsWithItsEvents() {
         RunSummary run = with(
-                Set.of(),
+                Map.of(),
                 event(10, Event.Kind.RELIEF_OPENED, "a"),
                 event(15, Event.Kind.RELIEF_OPENED, "b"),
                 event(20, Event.Kind.RELIEF_RESEATED, "a"),
@@ -239,7 +239,7 @@ class ResultTest {
     @Test
     void whatGoesOnAtTheStartBeginsThere() {
         RunSummary run = with(
-                Set.of(Interval.Phase.SUPPLY_FEEDING, Interval.Phase.VESSEL_FULL),
+                Map.of(Interval.Phase.SUPPLY_FEEDING, Set.of(""), Interval.Phase.VESSEL_FULL, Set.of("")),
                 event(25, Event.Kind.SUPPLY_SHUT_OFF, ""),
                 event(35, Event.Kind.SUPPLY_RESTORED, ""),
                 event(45, Event.Kind.SUPPLY_OPENED, ""),
@@ -312,7 +312,7 @@ class ResultTest {
                 known.totals(),
                 known.audit(),
                 known.numerics(),
-                Set.of());
+                Map.of());
         assertEquals(List.of(10.0, 40.0), summary.openings("a").map(Event::time).toList());
         assertEquals(
                 List.of(20.0, 40.0),
@@ -337,7 +337,7 @@ class ResultTest {
                             known.totals(),
                             known.audit(),
                             known.numerics(),
-                            Set.of()));
+                            Map.of()));
         }
     }
 

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
+import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.ExpansionVessel;
@@ -16,6 +17,7 @@ import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import java.time.Duration;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -182,5 +184,64 @@ class VesselTest {
         }
         assertTrue(result.extremes().mostVesselWater().value() >= most);
         assertEquals(most, result.extremes().mostVesselWater().value(), 1e-6 * most);
+    }
+
+    /** Closed form: two vessels that share volume and charge of one behave as that one, to the last digits. */
+    @Test
+    void twoHalvesAreAsGoodAsTheWhole() {
+        ExpansionVessel half = Systems.vessel(4, Pressure.gauge(4.0, BAR), 40);
+        RunResult two = Simulation.of(
+                        Systems.lodge().addVessel(half).addVessel(half).build(), Duration.ofHours(3))
+                .run();
+        RunResult one = Simulation.of(
+                        Systems.lodge()
+                                .vessel(Systems.vessel(8, Pressure.gauge(4.0, BAR), 40))
+                                .build(),
+                        Duration.ofHours(3))
+                .run();
+        double peak = one.extremes().highestPressure().value();
+        assertEquals(peak, two.extremes().highestPressure().value(), 1e-6 * peak); // the solver's tolerance
+        double most = one.extremes().mostVesselWater().value();
+        assertEquals(most, two.extremes().mostVesselWater().value(), 1e-9 * most); // both at their limit
+        assertEquals(3.2e-3, most, 1e-12); // 40 % of 8 L
+        assertEquals(2, two.summary().count(Event.Kind.VESSEL_BOTTOMED_OUT));
+        assertTrue(two.audit().closes(), two.audit().toString());
+    }
+
+    /** Each vessel has its place and its condition, and answers by its name. */
+    @Test
+    void eachVesselLiftsAtItsOwnPressure() {
+        HotWaterSystem system = Systems.lodge()
+                .addVessel(Systems.vessel(8, Pressure.gauge(4.6, BAR), 60).toBuilder()
+                        .name("in the loft")
+                        .height(5, LengthUnit.METRE)
+                        .build())
+                .addVessel(Systems.vessel(12, Pressure.gauge(3, BAR), 60))
+                .addVessel(Systems.vessel(12, Pressure.gauge(4.5, BAR), 60))
+                .addVessel(Systems.vessel(12, Pressure.gauge(1, BAR), 60).toBuilder()
+                        .condition(ExpansionVessel.Condition.ISOLATED)
+                        .build())
+                .build();
+        RunResult run = Simulation.of(system, Duration.ofHours(8)).run();
+        assertEquals(List.of("in the loft", "vessel 2", "vessel 3", "vessel 4"), system.vesselNames());
+        double gap = 1e-3; // of the diaphragm (Pa)
+        assertEquals(
+                system.head(5) + BAR.toSi(4.6),
+                run.gauge(lifted(run, "in the loft").pressureAbsolute()),
+                gap);
+        assertEquals(BAR.toSi(4.5), run.gauge(lifted(run, "vessel 3").pressureAbsolute()), gap);
+        Interval low =
+                run.summary().intervals(Interval.Phase.VESSEL_HOLDS_WATER).get(0);
+        assertEquals("vessel 2", low.device());
+        assertEquals(0, low.from());
+        assertTrue(run.events().stream().noneMatch(event -> event.device().equals("vessel 4")));
+    }
+
+    private static Event lifted(RunResult run, String vessel) {
+        return run.events().stream()
+                .filter(event -> event.kind() == Event.Kind.VESSEL_LIFTED
+                        && event.device().equals(vessel))
+                .findFirst()
+                .orElseThrow();
     }
 }
