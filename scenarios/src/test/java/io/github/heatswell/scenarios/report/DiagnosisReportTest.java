@@ -11,7 +11,6 @@ import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.Misfit;
 import io.github.heatswell.diagnosis.Parameter;
 import io.github.heatswell.diagnosis.PressureLog;
-import io.github.heatswell.narrative.DiagnosisStory;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Change;
@@ -27,7 +26,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Regression: what a diagnosis says and what it leaves unsaid, for results made by hand. */
-class DiagnosisStoryTest {
+class DiagnosisReportTest {
 
     private static final Scenario OPEN_ENDED = Catalogue.read("orchard-lodge");
     private static final Misfit SERIOUS = new Misfit(3, 0, 0, 0, 1, 100, List.of());
@@ -93,10 +92,6 @@ class DiagnosisStoryTest {
         assertTrue(plain.contains("Readings used 5 of pressure Length"), plain);
     }
 
-    private static DiagnosisStory words(DiagnosisAnswer answer) {
-        return answer.story();
-    }
-
     @Test
     void whatNothingExplainsIsNoHazardAndNotSure() {
         DiagnosisAnswer nothing = answer(
@@ -122,28 +117,6 @@ class DiagnosisStoryTest {
         String text = report(answer(OPEN_ENDED, log().build(), high));
         assertTrue(text.startsWith("HAZARD: The readings speak for this: the relief valve opens at a higher"), text);
         assertTrue(text.contains("than described, or not at all."), text);
-    }
-
-    @Test
-    void ordinaryExpansionIsTheAnswerWithoutAVessel() {
-        HypothesisFit described = fit(Cause.AS_DESCRIBED, 0, 0.9, NONE);
-        String words =
-                words(answer(OPEN_ENDED, log().build(), described)).answer().text(UnitSystem.SI);
-        assertTrue(
-                words.startsWith("Ordinary expansion: the heated water has nowhere to go. Fit an expansion vessel."),
-                words);
-        assertTrue(words.contains("The readings agree with the house as described."), words);
-
-        Scenario vessel = Catalogue.read("orchard-lodge-vessel");
-        String cured = words(answer(vessel, log().build(), described)).answer().text(UnitSystem.SI);
-        assertTrue(cured.startsWith("The readings agree with the house"), cured);
-        Scenario isolated = vessel.with(List.of(Change.of("vessel.condition=isolated")));
-        String idle = words(answer(isolated, log().build(), described)).answer().text(UnitSystem.SI);
-        assertTrue(idle.contains("because the expansion vessel takes none. Have the vessel put right."), idle);
-        PressureLog constant = PressureLog.builder(new double[] {0, 60, 120}, new double[] {4e5, 4e5, 4e5})
-                .build();
-        String cold = words(answer(OPEN_ENDED, constant, described)).answer().text(UnitSystem.SI);
-        assertTrue(cold.startsWith("The readings agree with the house"), cold);
     }
 
     @Test
@@ -194,16 +167,6 @@ class DiagnosisStoryTest {
     @Test
     void readingsThatAreNotExplainedAreSaid() {
         Misfit.Stray low = new Misfit.Stray(3_600, -1.8e5);
-        Misfit one = new Misfit(1, 0, 0, 0, 1, 100, List.of(low));
-        assertEquals(
-                "The readings agree with the house as described. One of 100 readings is not explained: that 1 h after the"
-                        + " first is 1.8 bar too low.",
-                words(answer(
-                                Catalogue.read("orchard-lodge-vessel"),
-                                log().build(),
-                                fit(Cause.AS_DESCRIBED, 0, 0.9, one)))
-                        .answer()
-                        .text(UnitSystem.SI));
         Misfit two = new Misfit(1, 0, 0, 0, 1, 10, List.of(new Misfit.Stray(60, 1e5), low));
         String text = report(answer(OPEN_ENDED, log().build(), fit(Cause.AS_DESCRIBED, 0, 0.9, two)));
         assertTrue(text.contains("These readings don't settle it: none of the causes looked at explains them."), text);
@@ -211,11 +174,6 @@ class DiagnosisStoryTest {
                 text.contains("2 of 10 readings are not explained; the furthest off, 1 h after the first, is"), text);
         assertTrue(text.contains("Next: log one heat-up of a cold tank"), text);
         assertFalse(text.contains("agree"), text);
-        Misfit first = new Misfit(1, 0, 0, 0, 1, 100, List.of(new Misfit.Stray(0, 1e5)));
-        assertTrue(words(answer(OPEN_ENDED, log().build(), fit(Cause.AS_DESCRIBED, 0, 0.9, first)))
-                .answer()
-                .text(UnitSystem.SI)
-                .endsWith("One of 100 readings is not explained: the first is 1 bar too high."));
     }
 
     /** "Over 95 %" beside "none explains the readings" is said to be a comparison only, on the screen and on the page. */
@@ -230,62 +188,5 @@ class DiagnosisStoryTest {
         }
         assertTrue(report(answer(OPEN_ENDED, log().build(), fit(Cause.LEAK, 0, 0.97, NONE)))
                 .contains("Causes, the likeliest first"));
-    }
-
-    /** Whoever is told what to do is not sent away. */
-    @Test
-    void ordinaryExpansionNeedsNobodyToTellSlightFaultsApart() {
-        DiagnosisStory story = words(answer(
-                OPEN_ENDED,
-                log().build(),
-                fit(Cause.AS_DESCRIBED, 0, 0.8, NONE),
-                fit(Cause.SUPPLY_PRESSURE, 3, 0.2, NONE)));
-        assertTrue(story.verdict().text(UnitSystem.SI).contains("Fit an expansion vessel."));
-        assertEquals(Optional.empty(), story.next());
-    }
-
-    @Test
-    void aHeatUpThatBeganBeforeTheLogFoundTheTankCold() {
-        Estimate start = new Estimate(
-                Parameter.START_OF_HEATING, -1_620, -1_700, -1_500, Estimate.Standing.CARRIED, Optional.empty());
-        HypothesisFit plain = fit(Cause.LEAK, 0, 0.9, NONE);
-        HypothesisFit fit = new HypothesisFit(
-                plain.cause(),
-                "",
-                5,
-                0,
-                0.9,
-                List.of(start),
-                0,
-                plain.misfit(),
-                List.of(),
-                plain.house(),
-                plain.gauge());
-        assertEquals(
-                "The tank was taken as cold when the heat-up began, about 27 min before the first reading. If it was warm,"
-                        + " give start.water and run again: the answer may change.",
-                words(answer(OPEN_ENDED, log().build(), fit))
-                        .start()
-                        .orElseThrow()
-                        .text(UnitSystem.SI));
-    }
-
-    /** Three causes at most are named in a sentence, and the picture's title is the verdict alone. */
-    @Test
-    void noMoreThanThreeCausesAreNamedInASentence() {
-        DiagnosisAnswer many = answer(
-                OPEN_ENDED,
-                log().build(),
-                fit(Cause.LEAK, 0, 0.3, NONE),
-                fit(Cause.TRAPPED_AIR, 1, 0.2, NONE),
-                fit(Cause.CHECK_VALVE_PASSES, 2, 0.2, NONE),
-                fit(Cause.RELIEF_OPENS_LOW, 3, 0.1, NONE));
-        assertEquals(
-                "These readings don't settle it: 4 causes would explain them.",
-                words(many).verdict().text(UnitSystem.SI));
-        assertEquals(
-                "The likeliest are these: water is lost at a tap or elsewhere; air is trapped in the piping; the check valve"
-                        + " leaks water back to the mains; and one other.",
-                words(many).details().text(UnitSystem.SI));
     }
 }

@@ -1,0 +1,208 @@
+package io.github.heatswell.narrative;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.assessment.Doubts;
+import io.github.heatswell.assessment.FaultlessHouse;
+import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.diagnosis.Cause;
+import io.github.heatswell.diagnosis.DiagnosisResult;
+import io.github.heatswell.diagnosis.Estimate;
+import io.github.heatswell.diagnosis.HypothesisFit;
+import io.github.heatswell.diagnosis.Misfit;
+import io.github.heatswell.diagnosis.Parameter;
+import io.github.heatswell.diagnosis.PressureLog;
+import io.github.heatswell.diagnosis.SeparatingCheck;
+import io.github.heatswell.diagnosis.SiteCheck;
+import io.github.heatswell.result.Balances;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.UnitSystem;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** Regression: what is said of a diagnosis and what is left unsaid, for results made by hand. */
+class DiagnosisStoryTest {
+
+    private static final HotWaterSystem WITHOUT_VESSEL =
+            FaultlessHouse.house().withoutVessel().build();
+    private static final HotWaterSystem VESSEL = FaultlessHouse.house().build();
+    private static final Misfit SERIOUS = new Misfit(3, 0, 0, 0, 1, 100, List.of());
+    private static final Misfit NONE = new Misfit(1, 0, 0, 0, 1, 100, List.of());
+
+    private static PressureLog.Builder log() {
+        return PressureLog.builder(new double[] {0, 60, 120, 180, 240}, new double[] {4e5, 7e5, 10.3e5, 9.4e5, 9.6e5})
+                .uncertainty(5_000);
+    }
+
+    private static HypothesisFit fit(Cause cause, double criterion, double weight, Misfit misfit, Estimate... found) {
+        return new HypothesisFit(
+                cause,
+                "",
+                5,
+                criterion,
+                weight,
+                List.of(found),
+                0,
+                Optional.of(misfit),
+                List.of(),
+                WITHOUT_VESSEL,
+                List.of(4e5));
+    }
+
+    private static DiagnosisStory story(HotWaterSystem house, PressureLog log, HypothesisFit... fits) {
+        return story(house, log, Optional.empty(), fits);
+    }
+
+    private static DiagnosisStory story(
+            HotWaterSystem house, PressureLog log, Optional<SeparatingCheck> check, HypothesisFit... fits) {
+        DiagnosisResult result = new DiagnosisResult(List.of(fits), 5, 5_000, new Balances(0, 1), check);
+        return new DiagnosisStory(result, house, Doubts.NONE, Optional.of(log), Set.of());
+    }
+
+    private static String answer(HotWaterSystem house, HypothesisFit... fits) {
+        return story(house, log().build(), fits).answer().text(UnitSystem.SI);
+    }
+
+    private static Optional<String> text(Optional<Statement> said) {
+        return said.map(one -> one.text(UnitSystem.SI));
+    }
+
+    @Test
+    void ordinaryExpansionIsTheAnswerWithoutAVessel() {
+        HypothesisFit described = fit(Cause.AS_DESCRIBED, 0, 0.9, NONE);
+        String agree = "The readings agree with the house as described.";
+        assertEquals(
+                "Ordinary expansion: the heated water has nowhere to go. Fit an expansion vessel. " + agree,
+                answer(WITHOUT_VESSEL, described));
+        assertEquals(agree, answer(VESSEL, described));
+        HotWaterSystem isolated = FaultlessHouse.house()
+                .vessel(FaultlessHouse.vessel(18, 4)
+                        .condition(ExpansionVessel.Condition.ISOLATED)
+                        .build())
+                .build();
+        assertEquals(
+                "Ordinary expansion: the heated water has nowhere to go, because the expansion vessel takes none. Have the"
+                        + " vessel put right. " + agree,
+                answer(isolated, described));
+        PressureLog constant = PressureLog.builder(new double[] {0, 60, 120}, new double[] {4e5, 4e5, 4e5})
+                .build();
+        assertEquals(
+                agree, story(WITHOUT_VESSEL, constant, described).answer().text(UnitSystem.SI), "nothing was heated");
+    }
+
+    @Test
+    void readingsThatAreNotExplainedAreSaid() {
+        Misfit.Stray low = new Misfit.Stray(3_600, -1.8e5);
+        Misfit one = new Misfit(1, 0, 0, 0, 1, 100, List.of(low));
+        assertEquals(
+                "The readings agree with the house as described. One of 100 readings is not explained: that 1 h after the"
+                        + " first is 1.8 bar too low.",
+                answer(VESSEL, fit(Cause.AS_DESCRIBED, 0, 0.9, one)));
+        Misfit first = new Misfit(1, 0, 0, 0, 1, 100, List.of(new Misfit.Stray(0, 1e5)));
+        String said = answer(WITHOUT_VESSEL, fit(Cause.AS_DESCRIBED, 0, 0.9, first));
+        assertTrue(said.endsWith("One of 100 readings is not explained: the first is 1 bar too high."), said);
+        Misfit two = new Misfit(1, 0, 0, 0, 1, 10, List.of(new Misfit.Stray(60, 1e5), low));
+        String unsettled = answer(WITHOUT_VESSEL, fit(Cause.AS_DESCRIBED, 0, 0.9, two));
+        assertTrue(unsettled.contains("none of the causes looked at explains them."), unsettled);
+        assertTrue(unsettled.contains("the furthest off, 1 h after the first, is 1.8 bar too low."), unsettled);
+        assertFalse(unsettled.contains("agree"), unsettled);
+    }
+
+    /** Whoever is told what to do is not sent away. */
+    @Test
+    void ordinaryExpansionNeedsNobodyToTellSlightFaultsApart() {
+        DiagnosisStory story = story(
+                WITHOUT_VESSEL,
+                log().build(),
+                fit(Cause.AS_DESCRIBED, 0, 0.8, NONE),
+                fit(Cause.SUPPLY_PRESSURE, 3, 0.2, NONE));
+        assertTrue(story.verdict().text(UnitSystem.SI).contains("Fit an expansion vessel."));
+        assertEquals(Optional.empty(), story.next());
+    }
+
+    @Test
+    void aHeatUpThatBeganBeforeTheLogFoundTheTankCold() {
+        Estimate start = new Estimate(
+                Parameter.START_OF_HEATING, -1_620, -1_700, -1_500, Estimate.Standing.CARRIED, Optional.empty());
+        String warm = ". If it was warm, give start.water and run again: the answer may change.";
+        assertEquals(
+                Optional.of("The tank was taken as cold when the heat-up began, about 27 min before the first reading"
+                        + warm),
+                text(story(VESSEL, log().build(), fit(Cause.LEAK, 0, 0.9, NONE, start))
+                        .start()));
+        HypothesisFit plain = fit(Cause.LEAK, 0, 0.9, NONE);
+        assertEquals(
+                Optional.of("The tank was taken as cold at the first reading" + warm),
+                text(story(VESSEL, log().build(), plain).start()));
+        PressureLog warmed = log().temperature(290, 300, 310, 320, 330).build();
+        assertEquals(Optional.empty(), story(VESSEL, warmed, plain).start());
+    }
+
+    /** Three causes at most are named in a sentence, and the picture's title is the verdict alone. */
+    @Test
+    void noMoreThanThreeCausesAreNamedInASentence() {
+        DiagnosisStory many = story(
+                VESSEL,
+                log().build(),
+                fit(Cause.LEAK, 0, 0.3, NONE),
+                fit(Cause.TRAPPED_AIR, 1, 0.2, NONE),
+                fit(Cause.CHECK_VALVE_PASSES, 2, 0.2, NONE),
+                fit(Cause.RELIEF_OPENS_LOW, 3, 0.1, NONE));
+        assertEquals(
+                "These readings don't settle it: 4 causes would explain them.",
+                many.verdict().text(UnitSystem.SI));
+        assertEquals(
+                "The likeliest are these: water is lost at a tap or elsewhere; air is trapped in the piping; the check valve"
+                        + " leaks water back to the mains; and one other.",
+                many.details().text(UnitSystem.SI));
+        assertEquals(
+                Optional.of("No simple reading tells them apart. Leave it to a licensed professional."),
+                text(many.next()));
+    }
+
+    @Test
+    void aHazardIsSaidOnlyOfWhatReadingsSpeakFor() {
+        HypothesisFit high = fit(Cause.RELIEF_OPENS_HIGH, 0, 0.9, NONE);
+        DiagnosisStory alone = story(VESSEL, log().build(), high);
+        String said = text(alone.hazard()).orElseThrow();
+        assertTrue(said.startsWith("The readings speak for this: the relief valve opens at a higher"), said);
+        assertTrue(said.contains(", or not at all. Turn the heater off"), said);
+        PressureLog opened = log().burner(true, true, true, true, true).build();
+        assertFalse(text(story(VESSEL, opened, high).hazard()).orElseThrow().contains("not at all"), "it opened");
+
+        DiagnosisStory beside = story(VESSEL, log().build(), high, fit(Cause.LEAK, 1, 0.4, NONE));
+        assertEquals(Optional.empty(), beside.hazard());
+        String left = text(beside.notRuledOut()).orElseThrow();
+        assertTrue(left.startsWith("Not ruled out by these readings: the relief valve opens at a higher"), left);
+        assertTrue(left.contains("Watch the gauge during a heat-up"), left);
+        DiagnosisStory unexplained = story(VESSEL, log().build(), fit(Cause.RELIEF_OPENS_HIGH, 0, 0.9, SERIOUS));
+        assertEquals(Optional.empty(), unexplained.hazard());
+        assertTrue(text(unexplained.next()).orElseThrow().startsWith("Next: log one heat-up of a cold tank"));
+    }
+
+    /** A check that takes heating is left to a professional while the readings speak for a hazard. */
+    @Test
+    void theNextReadingTellsWhatToExpect() {
+        SeparatingCheck tap =
+                new SeparatingCheck(SiteCheck.HOT_TAP, Cause.WATER_TOO_HOT, 343.15, Cause.LEAK, 333.15, 9);
+        String apart = text(story(
+                                VESSEL,
+                                log().build(),
+                                Optional.of(tap),
+                                fit(Cause.WATER_TOO_HOT, 0, 0.6, NONE),
+                                fit(Cause.LEAK, 1, 0.4, NONE))
+                        .next())
+                .orElseThrow();
+        assertTrue(apart.matches("Next, to tell them apart, read .*: 70 °C if .*, 60 °C if .*\\."), apart);
+        String hazard = text(story(VESSEL, log().build(), Optional.of(tap), fit(Cause.WATER_TOO_HOT, 0, 0.9, NONE))
+                        .next())
+                .orElseThrow();
+        assertTrue(hazard.startsWith("Next, to make sure, read "), hazard);
+        assertTrue(hazard.endsWith("and there is a hazard: leave it to a licensed professional."), hazard);
+    }
+}
