@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.choice;
 
+import io.github.heatswell.scenarios.choice.VesselAnswer.FormulaAnswer;
 import io.github.heatswell.sizing.SizingReconciliation;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.VesselFormula;

@@ -4,7 +4,9 @@ import io.github.heatswell.narrative.SizeAdvice;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.sizing.SizingReconciliation;
 import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.sizing.VesselFormula;
 import io.github.heatswell.study.SizeCertainty;
 import java.time.Duration;
 import java.util.List;
@@ -107,5 +109,43 @@ public record VesselAnswer(
         proposed.ifPresent(all::add);
         certainty.ifPresent(some -> all.add(some.balances()));
         return all.sum();
+    }
+
+    /**
+     * Result of a published formula for a house.
+     *
+     * @param name what the formula is called
+     * @param result what it says; empty if it does not apply
+     * @param differences why the simulated volume differs, effect by effect; empty if unknown
+     * @param remark why the formula does not apply, or what to bear in mind; may be empty
+     */
+    public record FormulaAnswer(
+            String name,
+            Optional<VesselFormula.Result> result,
+            Optional<SizingReconciliation> differences,
+            String remark) {
+
+        /**
+         * Checks that everything is there.
+         *
+         * @param name what the formula is called
+         * @param result what it says; empty if it does not apply
+         * @param differences why the simulated volume differs, effect by effect; empty if unknown
+         * @param remark why the formula does not apply, or what to bear in mind; may be empty
+         */
+        public FormulaAnswer {
+            Objects.requireNonNull(name, "name");
+            Objects.requireNonNull(result, "result");
+            Objects.requireNonNull(differences, "differences");
+            Objects.requireNonNull(remark, "remark");
+        }
+
+        static FormulaAnswer of(String name, SizingReconciliation differences) {
+            return new FormulaAnswer(name, Optional.of(differences.formula()), Optional.of(differences), "");
+        }
+
+        static FormulaAnswer without(String name, String remark) {
+            return new FormulaAnswer(name, Optional.empty(), Optional.empty(), remark);
+        }
     }
 }

@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.cli;
 
 import io.github.heatswell.scenarios.file.InvalidScenarioException;
-import io.github.heatswell.scenarios.variation.VariantFailedException;
+import io.github.heatswell.scenarios.variation.VariantRuns.VariantFailedException;
 import io.github.heatswell.scenarios.wording.Nearest;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.simulation.SimulationException;

@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.cli;
 
 import io.github.heatswell.scenarios.interview.Interview;
-import io.github.heatswell.scenarios.interview.Outcome;
+import io.github.heatswell.scenarios.interview.Interview.Outcome;
 import io.github.heatswell.scenarios.report.OutputException;
 import io.github.heatswell.scenarios.wording.Printable;
 import java.nio.file.InvalidPathException;

@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.cli;
 
 import io.github.heatswell.place.Place;
+import io.github.heatswell.scenarios.cli.ScenarioQuestion.NoAnswerException;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;

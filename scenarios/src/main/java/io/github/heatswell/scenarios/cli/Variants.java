@@ -3,7 +3,7 @@ package io.github.heatswell.scenarios.cli;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.InvalidScenarioException;
 import io.github.heatswell.scenarios.variation.Combinations;
-import io.github.heatswell.scenarios.variation.Variant;
+import io.github.heatswell.scenarios.variation.Combinations.Variant;
 import io.github.heatswell.scenarios.variation.Variation;
 import io.github.heatswell.units.UnitSystem;
 import java.time.Duration;

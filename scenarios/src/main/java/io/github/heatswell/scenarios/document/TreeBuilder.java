@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.snakeyaml.engine.v2.events.AliasEvent;
 import org.snakeyaml.engine.v2.events.CollectionStartEvent;
 import org.snakeyaml.engine.v2.events.Event;
@@ -24,6 +25,9 @@ import org.snakeyaml.engine.v2.parser.Parser;
  * unsupported constructs before spending memory on them.
  */
 final class TreeBuilder {
+
+    private static final Pattern WHOLE = Pattern.compile("[-+]?\\d{1,9}");
+    private static final Pattern FRACTION = Pattern.compile("\\d.{0,40}");
 
     /** A scenario needs five levels. */
     private static final int DEEPEST = 8;
@@ -114,9 +118,9 @@ final class TreeBuilder {
         Entry last = null;
         while (!events.checkEvent(Event.ID.MappingEnd)) {
             Entry entry = entry();
-            Optional<Entry> rejoined = DecimalComma.rejoin(last, entry);
-            if (rejoined.isPresent()) {
-                entries.put(rejoined.get().key().text(), rejoined.get());
+            Optional<Entry> whole = rejoined(last, entry);
+            if (whole.isPresent()) {
+                entries.put(whole.get().key().text(), whole.get());
             } else {
                 add(entries, entry);
             }
@@ -124,6 +128,32 @@ final class TreeBuilder {
         }
         events.next();
         return new Mapping(List.copyOf(entries.values()), start(start));
+    }
+
+    /**
+     * Rejoins what a decimal comma inside braces has split: YAML takes <code>{ pressure: 4,2 bar }</code> for the keys
+     * {@code pressure} and {@code 2 bar}. The rejoined value gets the proper error message.
+     *
+     * @param last the entry before, or null
+     * @param entry the entry that may be its fraction
+     * @return the entry before with the number as it was meant, or empty if these are two entries indeed
+     */
+    private static Optional<Entry> rejoined(Entry last, Entry entry) {
+        if (last == null
+                || !(last.value() instanceof Scalar whole)
+                || !(entry.value() instanceof Scalar nothing)
+                || !nothing.text().isEmpty()) {
+            return Optional.empty();
+        }
+        Scalar fraction = entry.key();
+        boolean touching = whole.at().line() == fraction.at().line()
+                && whole.at().column() + whole.text().length() + 1
+                        == fraction.at().column();
+        boolean number = WHOLE.matcher(whole.text()).matches()
+                && FRACTION.matcher(fraction.text()).matches();
+        return touching && number
+                ? Optional.of(new Entry(last.key(), new Scalar(whole.text() + "," + fraction.text(), whole.at())))
+                : Optional.empty();
     }
 
     private Entry entry() {

@@ -1,10 +1,18 @@
 package io.github.heatswell.scenarios.document;
 
+import io.github.heatswell.scenarios.document.Node.Entry;
+import io.github.heatswell.scenarios.document.Node.Items;
 import io.github.heatswell.scenarios.document.Node.Mapping;
+import io.github.heatswell.scenarios.document.Node.Scalar;
 import io.github.heatswell.scenarios.fault.Fault;
 import io.github.heatswell.scenarios.fault.Location;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
+import org.snakeyaml.engine.v2.api.Dump;
+import org.snakeyaml.engine.v2.api.DumpSettings;
 import org.snakeyaml.engine.v2.api.LoadSettings;
+import org.snakeyaml.engine.v2.common.FlowStyle;
 import org.snakeyaml.engine.v2.events.Event;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
@@ -12,9 +20,11 @@ import org.snakeyaml.engine.v2.parser.ParserImpl;
 import org.snakeyaml.engine.v2.scanner.StreamReader;
 
 /**
- * Reads a text in YAML into a tree.
+ * Reads a text in YAML into a tree, and writes a tree as such a text.
  */
 public final class YamlTree {
+
+    private static final int WIDTH = 120;
 
     private YamlTree() {}
 
@@ -80,5 +90,34 @@ public final class YamlTree {
                 root.at(),
                 "the file must consist of keys and values, such as '" + example + "', not of " + root.kind());
         return Optional.empty();
+    }
+
+    /**
+     * A text that reads back as the tree.
+     *
+     * @param tree keys and values
+     * @return the text, one key in a line
+     */
+    public static String text(Mapping tree) {
+        DumpSettings settings = DumpSettings.builder()
+                .setDefaultFlowStyle(FlowStyle.BLOCK)
+                .setWidth(WIDTH)
+                .setSplitLines(false)
+                .build();
+        return new Dump(settings).dumpToString(plain(tree));
+    }
+
+    private static Object plain(Node node) {
+        if (node instanceof Scalar scalar) {
+            return scalar.text();
+        }
+        if (node instanceof Items items) {
+            return items.items().stream().map(YamlTree::plain).toList();
+        }
+        Map<String, Object> entries = new LinkedHashMap<>();
+        for (Entry entry : ((Mapping) node).entries()) {
+            entries.put(entry.key().text(), plain(entry.value()));
+        }
+        return entries;
     }
 }

@@ -2,7 +2,7 @@ package io.github.heatswell.scenarios.file;
 
 import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.place.Place;
-import io.github.heatswell.scenarios.document.YamlText;
+import io.github.heatswell.scenarios.document.YamlTree;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.UnitSystem;
@@ -292,7 +292,7 @@ public final class Scenario {
      * @return a text that reads back as this scenario, empty if a program made it
      */
     public String changedText() {
-        return reading.tree().entries().isEmpty() ? "" : YamlText.of(reading.tree());
+        return reading.tree().entries().isEmpty() ? "" : YamlTree.text(reading.tree());
     }
 
     /**

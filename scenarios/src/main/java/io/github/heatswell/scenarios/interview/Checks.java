@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.interview;
 import io.github.heatswell.scenarios.fault.Fault;
 import io.github.heatswell.scenarios.file.InvalidScenarioException;
 import io.github.heatswell.scenarios.file.ScenarioReader;
+import io.github.heatswell.scenarios.interview.ScenarioText.Reach;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 import java.util.regex.Pattern;

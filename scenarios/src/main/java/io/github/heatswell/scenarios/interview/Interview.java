@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.interview;
 
-import io.github.heatswell.scenarios.interview.Outcome.Ending;
+import io.github.heatswell.scenarios.interview.Interview.Outcome.Ending;
 import io.github.heatswell.scenarios.report.OutputException;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.units.UnitSystem;
@@ -9,6 +9,7 @@ import java.io.Reader;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -169,5 +170,37 @@ public final class Interview {
                     + " there.");
         }
         return new Outcome(ending, kept);
+    }
+
+    /**
+     * How an interview ended.
+     *
+     * @param ending how
+     * @param file the finished file, or the unfinished one that keeps the answers or stands in the way
+     */
+    public record Outcome(Ending ending, Path file) {
+
+        /** The ways to end. */
+        public enum Ending {
+            /** Every question was answered and the file is written. */
+            FINISHED,
+            /** The owner left; the answers so far, if any, are kept. */
+            LEFT,
+            /** There was nothing more to read, or nothing sensible; the answers so far, if any, are kept. */
+            ENDED,
+            /** A file that keeps no answers has the name of the unfinished file; nothing was asked. */
+            OBSTRUCTED
+        }
+
+        /**
+         * Checks that everything is there.
+         *
+         * @param ending how
+         * @param file the finished file, or the unfinished one that keeps the answers or stands in the way
+         */
+        public Outcome {
+            Objects.requireNonNull(ending, "ending");
+            Objects.requireNonNull(file, "file");
+        }
     }
 }

@@ -1,5 +1,7 @@
 package io.github.heatswell.scenarios.interview;
 
+import io.github.heatswell.scenarios.interview.Answers.Answer;
+import io.github.heatswell.scenarios.interview.Question.Unknown;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 import java.util.Locale;

@@ -1,5 +1,8 @@
 package io.github.heatswell.scenarios.interview;
 
+import io.github.heatswell.scenarios.interview.Answers.Answer;
+import io.github.heatswell.scenarios.interview.Question.Unknown;
+import io.github.heatswell.scenarios.interview.ScenarioText.Reach;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.interview;
 
+import io.github.heatswell.units.UnitSystem;
 import java.util.Objects;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -133,6 +134,47 @@ final class Question {
 
         Question build() {
             return new Question(this);
+        }
+    }
+
+    /**
+     * Substitute for an unknown answer.
+     *
+     * @param value what the file gives instead, empty if it leaves the field out
+     * @param reason why, as a comment of the file
+     */
+    record Unknown(Choice value, String reason) {
+
+        /** A range in which every value is equally likely. */
+        static Unknown range(String si, String us) {
+            return new Unknown(new Choice(si, us), "not known; typical range, common practice, no source");
+        }
+
+        /** A choice that is made for the owner. */
+        static Unknown taken(String word, String reason) {
+            return new Unknown(new Choice(word, word), "not known; " + reason);
+        }
+
+        /** Nothing: the format has a typical value, or goes without. */
+        static Unknown leftOut(String reason) {
+            return new Unknown(new Choice("", ""), "not known and left out; " + reason);
+        }
+
+        String in(UnitSystem units) {
+            return value.in(units);
+        }
+    }
+
+    /**
+     * The same thing said in both systems of units.
+     *
+     * @param si with bar, degrees Celsius, litres and kilowatts
+     * @param us with psi, degrees Fahrenheit, gallons and Btu an hour
+     */
+    record Choice(String si, String us) {
+
+        String in(UnitSystem units) {
+            return units == UnitSystem.US ? us : si;
         }
     }
 }

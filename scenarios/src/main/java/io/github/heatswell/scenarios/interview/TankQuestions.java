@@ -1,5 +1,7 @@
 package io.github.heatswell.scenarios.interview;
 
+import io.github.heatswell.scenarios.interview.Question.Choice;
+import io.github.heatswell.scenarios.interview.Question.Unknown;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.system.NamedValue;
 import java.util.List;

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.interview;
 
+import io.github.heatswell.scenarios.interview.Question.Unknown;
 import io.github.heatswell.system.DrawProfile;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.readings;
 
 import io.github.heatswell.diagnosis.PressureLog;
+import io.github.heatswell.scenarios.readings.LogRows.CellException;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.Arrays;

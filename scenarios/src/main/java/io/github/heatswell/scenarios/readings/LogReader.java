@@ -6,6 +6,7 @@ import io.github.heatswell.scenarios.document.SourceFile;
 import io.github.heatswell.scenarios.fault.Fault;
 import io.github.heatswell.scenarios.fault.Location;
 import io.github.heatswell.scenarios.readings.LogHeading.Quantity;
+import io.github.heatswell.scenarios.readings.LogRows.CellException;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.units.UnitSystem;
 import java.io.BufferedReader;

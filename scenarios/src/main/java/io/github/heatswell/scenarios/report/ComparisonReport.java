@@ -11,7 +11,7 @@ import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.report.Block.Grid;
-import io.github.heatswell.scenarios.variation.Variant;
+import io.github.heatswell.scenarios.variation.Combinations.Variant;
 import io.github.heatswell.scenarios.variation.VariantRuns;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;

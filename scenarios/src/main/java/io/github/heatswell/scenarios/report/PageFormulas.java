@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.citation.Citation;
-import io.github.heatswell.scenarios.choice.FormulaAnswer;
+import io.github.heatswell.scenarios.choice.VesselAnswer.FormulaAnswer;
 import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.sizing.SizingReconciliation;
 import io.github.heatswell.sizing.VesselFormula;

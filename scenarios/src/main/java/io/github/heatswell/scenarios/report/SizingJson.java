@@ -2,8 +2,8 @@ package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
-import io.github.heatswell.scenarios.choice.FormulaAnswer;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
+import io.github.heatswell.scenarios.choice.VesselAnswer.FormulaAnswer;
 import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Costs;
 import io.github.heatswell.sizing.SizingReconciliation;

@@ -4,6 +4,7 @@ import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.narrative.NamedSummary;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.scenarios.variation.Combinations.Variant;
 import io.github.heatswell.simulation.SimulationException;
 import io.github.heatswell.simulation.Workers;
 import java.util.ArrayList;
@@ -122,5 +123,36 @@ public record VariantRuns(List<Variant> variants, List<RunSummary> summaries, Li
                 .mapToObj(i -> ranked.get((int) Math.round(i * (values.size() - 1.0) / (count - 1))))
                 .sorted()
                 .toList();
+    }
+
+    /**
+     * The simulation of a variant failed.
+     */
+    public static final class VariantFailedException extends RuntimeException {
+
+        private static final long serialVersionUID = 1L;
+
+        /** Which variant. */
+        private final String variant;
+
+        /**
+         * Creates the exception.
+         *
+         * @param variant the name of the variant
+         * @param cause why it failed
+         */
+        VariantFailedException(String variant, SimulationException cause) {
+            super(cause.getMessage(), cause);
+            this.variant = variant;
+        }
+
+        /**
+         * Which variant failed.
+         *
+         * @return its name
+         */
+        public String variant() {
+            return variant;
+        }
     }
 }

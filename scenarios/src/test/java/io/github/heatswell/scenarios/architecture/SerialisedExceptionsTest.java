@@ -14,7 +14,7 @@ import io.github.heatswell.scenarios.readings.SpotReader;
 import io.github.heatswell.scenarios.report.OutputException;
 import io.github.heatswell.scenarios.report.ResultFile;
 import io.github.heatswell.scenarios.report.ResultFolder;
-import io.github.heatswell.scenarios.variation.VariantFailedException;
+import io.github.heatswell.scenarios.variation.VariantRuns.VariantFailedException;
 import io.github.heatswell.simulation.SimulationException;
 import io.github.heatswell.study.Study;
 import io.github.heatswell.system.InvalidDescriptionException;

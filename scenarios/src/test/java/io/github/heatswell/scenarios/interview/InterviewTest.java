@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.scenarios.interview.Outcome.Ending;
+import io.github.heatswell.scenarios.interview.Answers.Answer;
+import io.github.heatswell.scenarios.interview.Interview.Outcome;
+import io.github.heatswell.scenarios.interview.Interview.Outcome.Ending;
 import io.github.heatswell.scenarios.report.OutputException;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;

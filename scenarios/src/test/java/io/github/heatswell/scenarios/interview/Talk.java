@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.interview;
 
+import io.github.heatswell.scenarios.interview.Interview.Outcome;
 import io.github.heatswell.scenarios.report.OutputException;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
