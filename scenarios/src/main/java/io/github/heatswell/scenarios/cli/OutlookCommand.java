@@ -2,7 +2,7 @@ package io.github.heatswell.scenarios.cli;
 
 import io.github.heatswell.ageing.Outlook;
 import io.github.heatswell.ageing.PrechargeLoss;
-import io.github.heatswell.scenarios.cli.ScenarioQuestion.NoAnswerException;
+import io.github.heatswell.scenarios.cli.Request.NoAnswerException;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.outlook.HouseOutlook;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;

@@ -1,7 +1,6 @@
 package io.github.heatswell.scenarios.cli;
 
 import io.github.heatswell.place.Place;
-import io.github.heatswell.scenarios.cli.ScenarioQuestion.NoAnswerException;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;
@@ -79,5 +78,29 @@ record Request(ParseResult arguments, Console console, BooleanSupplier interrupt
     int threads() {
         return option(
                 Specs.THREADS, Math.min(Specs.MAX_THREADS, Runtime.getRuntime().availableProcessors()));
+    }
+
+    /** A question that has no answer. */
+    static final class NoAnswerException extends Exception {
+
+        private static final long serialVersionUID = 1L;
+
+        private final String hazards;
+
+        /**
+         * Creates the exception.
+         *
+         * @param complaints the reasons, one per line, each prefixed with its subject
+         * @param hazards hazards, reported first: paragraphs for a terminal, possibly none
+         */
+        NoAnswerException(String complaints, String hazards) {
+            super(complaints);
+            this.hazards = hazards;
+        }
+
+        /** What may hurt somebody, as paragraphs of a terminal; may be empty. */
+        String hazards() {
+            return hazards;
+        }
     }
 }

@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.cli;
 
-import io.github.heatswell.scenarios.cli.ScenarioQuestion.NoAnswerException;
+import io.github.heatswell.scenarios.cli.Request.NoAnswerException;
 import io.github.heatswell.scenarios.report.Answer;
 import io.github.heatswell.scenarios.report.FileTransaction;
 import io.github.heatswell.scenarios.report.OutputException;

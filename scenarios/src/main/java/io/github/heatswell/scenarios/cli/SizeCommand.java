@@ -2,7 +2,7 @@ package io.github.heatswell.scenarios.cli;
 
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.VesselChoice;
-import io.github.heatswell.scenarios.cli.ScenarioQuestion.NoAnswerException;
+import io.github.heatswell.scenarios.cli.Request.NoAnswerException;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.scenarios.report.Answer;

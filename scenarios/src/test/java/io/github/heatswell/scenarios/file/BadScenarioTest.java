@@ -44,7 +44,7 @@ class BadScenarioTest {
             volume: 230 L             | volume: -230 L          | 4:17 | tank.volume: -230 L is outside the allowed range, 1 L to 20000 L
             volume: 230 L             | volume: 1e9 gal         | 4:17 | tank.volume: 1000000000 gal is outside the allowed range, 0.264173 gal to 5283.44 gal (written as 1e9 gal)
             volume: 230 L,            |                         | 4:1  | tank.volume: is missing; write, for example, 'volume: 230 L'
-            material: steel           | material: brass         | 4:34 | tank.material: 'brass' is not one of steel, stainless-steel, copper, pex, pe, rigid
+            material: steel           | material: brass         | 4:34 | tank.material: 'brass' is not one of steel, stainless-steel, copper, pex, pe, pp-r, pb, pvc-c, rigid
             diameter: 480 mm          | diameter: 4.8 mm        | 4:51 | tank.diameter: 4.8 mm is outside the allowed range, 50 mm to 3000 mm
             wall: 2.2 mm              | wall: 2.2 m             | 4:65 | tank.wall: 2.2 m is outside the allowed range, 0.0002 m to 0.05 m
             wall: 2.2 mm              | wall: 49 mm             | 4:65 | tank.wall: 49 mm is more than a tenth of the diameter of 480 mm
@@ -66,7 +66,7 @@ class BadScenarioTest {
             set-point: 58 degC, differential: 6 K | set-point: 12 degC, differential: 20 K | 5:101 | heater.differential: 20 K would let the water cool to freezing
             outside-diameter: 22 mm   | outside-diameter: 22    | 7:43 | piping[0].outside-diameter: '22' has no unit
             wall: 0.9 mm              | wall: 11 mm             | 7:56 | piping[0].wall: 11 mm leaves no bore in a pipe of 22 mm outside diameter
-            material: copper          | material: rigid         | 7:17 | piping[0].material: 'rigid' is not one of steel, stainless-steel, copper, pex, pe
+            material: copper          | material: rigid         | 7:17 | piping[0].material: 'rigid' is not one of steel, stainless-steel, copper, pex, pe, pp-r, pb, pvc-c
             , length: 14 m            |                         | 7:5  | piping[0].length: is missing; write, for example, 'length: 14 m'
             length: 14 m              | lenght: 14 m            | 7:64 | piping[0].lenght: is not a known key here; did you mean length?
             opens: 7 bar              | opens: 70 bar           | 9:37 | relief[0].opens: 70 bar is outside the allowed range, 0.2 bar to 25 bar
