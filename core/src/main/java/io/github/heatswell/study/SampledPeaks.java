@@ -1,7 +1,6 @@
 package io.github.heatswell.study;
 
 import io.github.heatswell.units.Limits;
-import io.github.heatswell.units.RatioUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -17,6 +16,7 @@ import java.util.OptionalInt;
 public final class SampledPeaks {
 
     private final double[] peaks;
+    private final StudyResult.Spread spread;
     private final OptionalDouble reliefSet;
     private final boolean reliefVaries;
     private final OptionalDouble workingPressure;
@@ -28,6 +28,7 @@ public final class SampledPeaks {
 
     private SampledPeaks(Builder from) {
         peaks = from.peaks;
+        spread = StudyResult.Spread.of(peaks, peaks.length);
         reliefSet = from.reliefSet;
         reliefVaries = from.reliefVaries;
         workingPressure = from.workingPressure;
@@ -98,15 +99,14 @@ public final class SampledPeaks {
     }
 
     /**
-     * The peak that a share of the samples does not exceed: the lowest of the sampled peaks of which that holds.
+     * The peak that a share of the samples does not exceed, as {@link StudyResult.Spread#quantile} defines it.
      *
      * @param share the share (-), 0 to 1
      * @return the peak (Pa, gauge)
      * @throws IllegalArgumentException if the share is outside its range
      */
     public double quantileGauge(double share) {
-        int rank = (int) Math.ceil(Distribution.SHARE.checkSi(share, RatioUnit.ONE) * peaks.length - 1e-9);
-        return peaks[Math.max(0, rank - 1)];
+        return spread.quantile(share);
     }
 
     /**

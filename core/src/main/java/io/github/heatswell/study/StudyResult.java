@@ -199,23 +199,19 @@ public final class StudyResult {
         }
 
         /**
-         * The value that a share of the answers does not exceed, interpolated between neighbours: with the n answers in order,
-         * that of place 1 + share (n - 1) (definition 7 of Hyndman and Fan, The American Statistician 50 (1996) 361; from
-         * memory).
+         * The value that a share of the answers does not exceed: the lowest of the answers of which that holds (definition 1 of
+         * Hyndman and Fan, The American Statistician 50 (1996) 361; from memory). It is always one of the answers, so that no
+         * value is named that no sample found.
          *
          * @param share the share (-), 0 to 1, such as 0.05 or 0.95
          * @return the value, in the unit of the output; NaN without answers
          * @throws IllegalArgumentException if the share is outside its range
          */
         public double quantile(double share) {
-            double checked = Distribution.SHARE.checkSi(share, RatioUnit.ONE);
-            if (sorted.length == 0) {
-                return Double.NaN;
-            }
-            double place = checked * (sorted.length - 1);
-            int below = (int) place;
-            int above = Math.min(below + 1, sorted.length - 1);
-            return sorted[below] + (place - below) * (sorted[above] - sorted[below]);
+            double place = Distribution.SHARE.checkSi(share, RatioUnit.ONE) * sorted.length;
+            // a share such as 0.07 of 100 answers must not become 8 of them by rounding
+            int rank = (int) Math.ceil(place - 1e-9);
+            return sorted.length == 0 ? Double.NaN : sorted[Math.max(0, rank - 1)];
         }
 
         /**
