@@ -67,6 +67,8 @@ public enum UnitSystem {
             TemperatureUnit.FAHRENHEIT,
             TemperatureDifferenceUnit.FAHRENHEIT_DEGREE,
             VolumeUnit.US_GALLON,
+            VolumeUnit.US_QUART,
+            VolumeUnit.US_PINT,
             FlowUnit.US_GALLON_PER_MINUTE,
             PowerUnit.BTU_PER_HOUR,
             EnergyUnit.BTU,

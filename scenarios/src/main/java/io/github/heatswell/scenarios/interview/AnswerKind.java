@@ -138,13 +138,6 @@ interface AnswerKind {
 
         private static final String RANGE_SIGN = " to ";
 
-        /** Words around a quantity that say it was not read to the last digit. */
-        private static final Pattern AROUND = Pattern.compile(
-                "^(?:(?:i think|i guess|maybe|probably|about|around|approximately|approx\\.?|roughly|circa|ca\\.?|some|between"
-                        + "|it is|it's|~)\\s*)+|(?:,? (?:or so|or thereabouts|approximately|approx\\.?|i think|i guess|maybe))+$|[?!]+$"
-                        + "|(?<=[a-zA-Z])\\.$|(?<=\\d)[ -]?ish\\b",
-                Pattern.CASE_INSENSITIVE);
-
         private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<![\\d,.])(\\d+),(\\d{1,2})(?![\\d,.])");
         private static final Pattern NOMINAL = Pattern.compile("(?i)pn ?(\\d{1,2})");
         private static final Pattern RANGE = Pattern.compile(
@@ -190,8 +183,7 @@ interface AnswerKind {
 
         /** The quantity without what people say around it, and with a decimal point. */
         private String bare(String line) {
-            String said = AROUND.matcher(line.strip()).replaceAll("").strip();
-            said = DECIMAL_COMMA.matcher(said).replaceAll("$1.$2");
+            String said = DECIMAL_COMMA.matcher(QuantityReader.bare(line)).replaceAll("$1.$2");
             Matcher nominal = NOMINAL.matcher(said);
             return kind == Kind.PRESSURE && nominal.matches() ? nominal.group(1) + " bar" : said;
         }

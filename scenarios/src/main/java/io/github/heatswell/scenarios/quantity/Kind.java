@@ -43,8 +43,15 @@ public final class Kind<U extends Unit> {
     public static final Kind<TemperatureDifferenceUnit> TEMPERATURE_DIFFERENCE =
             new Kind<>("temperature difference", List.of(TemperatureDifferenceUnit.values()));
     /** Volumes. */
-    public static final Kind<VolumeUnit> VOLUME =
-            new Kind<>("volume", List.of(VolumeUnit.LITRE, VolumeUnit.CUBIC_METRE, VolumeUnit.US_GALLON));
+    public static final Kind<VolumeUnit> VOLUME = new Kind<>(
+            "volume",
+            List.of(
+                    VolumeUnit.LITRE,
+                    VolumeUnit.MILLILITRE,
+                    VolumeUnit.CUBIC_METRE,
+                    VolumeUnit.US_GALLON,
+                    VolumeUnit.US_QUART,
+                    VolumeUnit.US_PINT));
     /** Volume flows. */
     public static final Kind<FlowUnit> FLOW = new Kind<>(
             "flow",

@@ -18,6 +18,13 @@ public final class QuantityReader {
     /** What stands between the quantities of a range. */
     private static final Pattern PARTS = Pattern.compile("\\+-|\\+/-|\u00b1|\\sto\\s", Pattern.CASE_INSENSITIVE);
 
+    /** Words around a quantity that say it was not read to the last digit. */
+    private static final Pattern AROUND = Pattern.compile(
+            "^(?:(?:i think|i guess|maybe|probably|about|around|approximately|approx\\.?|roughly|circa|ca\\.?|some|between"
+                    + "|it is|it's|~)\\s*)+|(?:,? (?:or so|or thereabouts|approximately|approx\\.?|i think|i guess|maybe))+$|[?!]+$"
+                    + "|(?<=[a-zA-Z])\\.$|(?<=\\d)[ -]?ish\\b",
+            Pattern.CASE_INSENSITIVE);
+
     private QuantityReader() {}
 
     /**
@@ -46,6 +53,16 @@ public final class QuantityReader {
         QuantityText.ReferenceText reference = QuantityText.ReferenceText.of(parts.unit());
         PressureUnit unit = unit(parts, reference.unit(), Kind.PRESSURE);
         return new Pressure(unit.toSi(parts.number()), reference.reference());
+    }
+
+    /**
+     * A quantity as somebody says it, without the words that make it a rough one.
+     *
+     * @param said such as {@code about 75 psi or so}
+     * @return such as {@code 75 psi}
+     */
+    public static String bare(String said) {
+        return AROUND.matcher(said.strip()).replaceAll("").strip();
     }
 
     /**

@@ -22,6 +22,7 @@ record QuantityText(double number, String digits, String unit) {
             Pattern.compile("([-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?)(.*)");
     private static final Pattern COMMA = Pattern.compile("([-+]?)([\\d.]+),([\\d,.]*)(.*)");
     private static final Pattern GROUPED = Pattern.compile("[-+]?\\d+[ '_]\\d.*");
+    private static final Pattern THOUSANDS = Pattern.compile("([-+]?\\d{1,3}(?:['_]\\d{3})+)((?![\\d,' _]*\\d).*)");
     private static final Pattern SPACED = Pattern.compile("([-+]?[1-9]\\d{0,2}(?: \\d{3})+)((?![\\d,' _]*\\d).*)");
     private static final Pattern AMERICAN =
             Pattern.compile("([-+]?[1-9]\\d{0,2}(?:,\\d{3})+)((?:\\.\\d+)? ?btu.*)", Pattern.CASE_INSENSITIVE);
@@ -86,8 +87,12 @@ record QuantityText(double number, String digits, String unit) {
                     + correction(comma.group(1), comma.group(2), comma.group(3), comma.group(4)));
         }
         if (GROUPED.matcher(plain).matches()) {
+            Matcher thousands = THOUSANDS.matcher(plain);
             throw new IllegalArgumentException(Printable.quote(plain)
-                    + " has a mark or a space between the digits; write the digits without" + " gaps");
+                    + " has a mark or a space between the digits; "
+                    + (thousands.matches()
+                            ? "write " + thousands.group(1).replaceAll("['_]", "") + thousands.group(2)
+                            : "write the digits without gaps"));
         }
         if (NO_NUMBER.matcher(plain.toLowerCase(Locale.ROOT)).matches()) {
             throw notFinite(plain);

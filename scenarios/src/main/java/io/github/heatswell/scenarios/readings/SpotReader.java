@@ -21,7 +21,7 @@ import java.util.Optional;
 
 /**
  * Reads what was read on site, in YAML: a name for each reading and its value with unit, such as {@code cold-static: 4.2 bar},
- * possibly with its standard uncertainty: {@code tyre-gauge: 2.9 bar +- 0.1 bar}. The names are those of {@link SiteCheck} in lower case
+ * possibly with its standard uncertainty: {@code tyre-gauge: 2.9 bar +- 0.1 bar}, or as people say it: {@code about 61 psi}. The names are those of {@link SiteCheck} in lower case
  * with hyphens.
  */
 public final class SpotReader {
@@ -91,7 +91,7 @@ public final class SpotReader {
     }
 
     private static SpotReading reading(SiteCheck check, String text, double atmosphere) {
-        String[] parts = text.split("±|\\+/?-", 2);
+        String[] parts = QuantityReader.bare(text).split("±|\\+/?-", 2);
         double value = switch (check.unit()) {
             case "Pa" -> QuantityReader.pressure(parts[0].strip()).gauge(atmosphere);
             case "K" -> si(parts[0], Kind.TEMPERATURE);

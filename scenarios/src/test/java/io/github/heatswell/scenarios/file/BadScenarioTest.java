@@ -48,7 +48,7 @@ class BadScenarioTest {
             diameter: 480 mm          | diameter: 4.8 mm        | 4:51 | tank.diameter: 4.8 mm is outside the allowed range, 50 mm to 3000 mm
             wall: 2.2 mm              | wall: 2.2 m             | 4:65 | tank.wall: 2.2 m is outside the allowed range, 0.0002 m to 0.05 m
             wall: 2.2 mm              | wall: 49 mm             | 4:65 | tank.wall: 49 mm is more than a tenth of the diameter of 480 mm
-            steel, diameter: 480 mm, wall: 2.2 mm | pe, compliance: 28 mL | 4:50 | tank.compliance: 'mL' is not a known unit; a volume per pressure is given in mL/bar, L/bar or fl oz/psi
+            steel, diameter: 480 mm, wall: 2.2 mm | pe, compliance: 28 mL | 4:50 | tank.compliance: 'mL' is a unit of volume; a volume per pressure is given in mL/bar, L/bar or fl oz/psi
             steel, diameter: 480 mm, wall: 2.2 mm | pe, compliance: 0 mL/bar | 4:50 | tank.compliance: 0 mL/bar is outside the allowed range, 0.001 mL/bar to 10000 mL/bar
             steel, diameter: 480 mm, wall: 2.2 mm | pe, compliance: 30 fl oz/psi | 4:50 | tank.compliance: 30 fl oz/psi is outside the allowed range, 0.0000023314 fl oz/psi to 23.3139 fl oz/psi
             volume: 230 L, material: steel, diameter: 480 mm, wall: 2.2 mm | volume: 100 L, material: pe, compliance: 9 L/bar | 4:50 | tank.compliance: with this compliance the tank would grow by 90 %

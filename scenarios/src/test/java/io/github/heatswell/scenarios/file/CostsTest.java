@@ -102,7 +102,7 @@ class CostsTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
             { water: 4.5 }                       | costs.water: '4.5' does not give the amount of water; write, for example, 4.50 per m3
-            { water: 4.5 per year }              | costs.water: 'year' is not a known unit of volume; write the price per L, m3 or gal
+            { water: 4.5 per year }              | costs.water: 'year' is not a known unit of volume; write the price per L, mL, m3, gal, qt or pt
             { water: -4.5 per m3 }               | costs.water: '-4.5' is not an amount of money; write digits and a decimal point, such as 52.50
             { water: NaN per m3 }                | costs.water: 'NaN' is not an amount of money; write digits and a decimal point, such as 52.50
             { currency: Groats and crowns }      | costs.currency: has 17 characters; up to 8 are allowed

@@ -103,7 +103,7 @@ class UncertainFieldTest {
             supply.pressure=0.1 bar +- 0.2 bar  | supply.pressure: -0.2 bar is outside the allowed range, above 0 bar to 25 bar (written as 0.1 bar +- 0.2 bar)
             heater.set-point=90 degC to 120 degC | heater.set-point: 120 degC is outside the allowed range, 10 degC to 99 degC (written as 90 degC to 120 degC)
             heater.set-point=60 degC +- 5 %     | heater.set-point: a percentage of a temperature is meaningless; write, for example, '+- 3 K'
-            tank.volume=150 L +- 3 K            | tank.volume: 'K' is a unit of temperature or temperature difference; a volume is given in L, m3 or gal
+            tank.volume=150 L +- 3 K            | tank.volume: 'K' is a unit of temperature or temperature difference; a volume is given in L, mL, m3, gal, qt or pt
             tank.volume=150 L +- lots           | tank.volume: 'lots' does not start with a number; write a number and a unit
             tank.layers=3 to 5                  | tank.layers: '3 to 5' is not a whole number
             run.duration=3 h +- 1 h             | run.duration: is a choice of words and cannot be uncertain; write one value

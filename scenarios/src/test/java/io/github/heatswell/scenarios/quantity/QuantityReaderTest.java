@@ -111,7 +111,9 @@ class QuantityReaderTest {
             1.200,5 kPa   | '1.200,5 kPa' has a comma in the number; use a decimal point and no thousands separator
             1 20 kPa      | '1 20 kPa' has a mark or a space between the digits; write the digits without gaps
             1 2000 kPa    | '1 2000 kPa' has a mark or a space between the digits; write the digits without gaps
-            1'200 kPa     | '1'200 kPa' has a mark or a space between the digits; write the digits without gaps
+            1'200 kPa     | '1'200 kPa' has a mark or a space between the digits; write 1200 kPa
+            1_000 kPa     | '1_000 kPa' has a mark or a space between the digits; write 1000 kPa
+            1_00 kPa      | '1_00 kPa' has a mark or a space between the digits; write the digits without gaps
             NaN bar       | 'NaN bar' is not a finite number
             .nan          | '.nan' is not a finite number
             -.inf bar     | '-.inf bar' is not a finite number

@@ -39,6 +39,28 @@ class SpotReaderTest {
         assertEquals(7e5, readings.all().get(SiteCheck.HEAT_UP_MAXIMUM).value(), 1e-6, "rounding");
     }
 
+    /** Validation: the definitions of the US quart and pint, a quarter and an eighth of 231 cubic inches (from memory). */
+    @ParameterizedTest
+    @CsvSource({
+        "half a litre, 500 mL, 0.5e-3",
+        "quarts, 2 quarts, 1.892705892e-3",
+        "pint, 1 pint, 0.473176473e-3",
+        "pints, 1/2 pt, 0.2365882365e-3"
+    })
+    void waterIsCaughtInWhatIsAtHand(String name, String text, double cubicMetres) throws IOException {
+        SpotReadings readings = read("caught-volume: " + text + "\n");
+        assertEquals(cubicMetres, readings.all().get(SiteCheck.CAUGHT_VOLUME).value(), 1e-12, name + ", rounding");
+    }
+
+    /** As people say it; an interview understands the same words. */
+    @ParameterizedTest
+    @ValueSource(strings = {"75 psi or so", "about 75 psi", "~75 psi", "roughly 75 psi, I think"})
+    void aReadingMayBeRough(String said) throws IOException {
+        SpotReadings readings = read("cold-static: " + said + "\n");
+        assertEquals(
+                75 * 6894.757293168, readings.all().get(SiteCheck.COLD_STATIC).value(), 1e-6, "rounding");
+    }
+
     @Test
     void namesEveryFault() {
         InvalidReadingsException refused = assertThrows(
