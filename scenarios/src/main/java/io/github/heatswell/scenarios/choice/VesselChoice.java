@@ -17,11 +17,13 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
@@ -42,7 +44,10 @@ public final class VesselChoice {
     /** The cost of every trial grows with the run's length, and a week contains every draw of a day. */
     private static final Duration MAX_COUNTED = Duration.ofDays(7);
 
-    private static final Pressure USUAL_RATING = Pressure.gauge(10, PressureUnit.BAR);
+    /** Common markings of vessels; no source. */
+    private static final Map<UnitSystem, Pressure> USUAL_RATING = Map.of(
+            UnitSystem.SI, Pressure.gauge(10, PressureUnit.BAR), UnitSystem.US, Pressure.gauge(150, PressureUnit.PSI));
+
     private static final double USUAL_ACCEPTANCE = 60;
     private static final long MAX_SAMPLES = 20_000;
 
@@ -64,7 +69,8 @@ public final class VesselChoice {
      * Starts the question.
      *
      * @param scenario the house, its run, and what vessels cost
-     * @return a builder with the static pressure as precharge, the rating of the vessel it has, or 10 bar, and the cap of 80 psi
+     * @return a builder with the static pressure as precharge, the rating of the vessel it has, or else 10 bar or 150 psi by the units of the
+     *     scenario, and the cap of 80 psi
      */
     public static Builder of(Scenario scenario) {
         return new Builder(scenario);
@@ -200,7 +206,7 @@ public final class VesselChoice {
     public SizingTarget target() {
         SizingTarget.Builder target = SizingTarget.builder(scenario.system());
         if (rating == null) {
-            target.assumedVesselRating(USUAL_RATING);
+            target.assumedVesselRating(USUAL_RATING.get(scenario.units()));
         } else {
             target.vesselRating(rating);
         }

@@ -88,7 +88,8 @@ final class SizeCommand implements ScenarioQuestion {
 
     private static OptionSpec rating() {
         return pressure(
-                RATING, "Maximum working pressure of the vessel. Default: that of the scenario's vessel, or 10 bar.");
+                RATING,
+                "Maximum working pressure of the vessel. Default: that of the scenario's vessel, or 10 bar (in US units 150 psi).");
     }
 
     private static OptionSpec noCodeCap() {

@@ -93,7 +93,10 @@ final class TankSections {
                                     "maximum working pressure on the maker's plate; the test pressure is twice that",
                                     "10 bar",
                                     Tank.Builder::workingPressure)
-                            .typically("10 bar", "a common marking, close to 150 psi; read the plate")
+                            .typically(Typical.of(
+                                            "10 bar; 150 psi where the volume is in gallons",
+                                            "a common marking of the country; read the plate")
+                                    .from(Typical.Tank::workingPressure, "volume"))
                             .whenAssumed(Form.pressure(Tank.Builder::assumedWorkingPressure)),
                     word(
                                     "never-fails",

@@ -9,6 +9,7 @@ import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.List;
 import java.util.Locale;
@@ -69,6 +70,14 @@ record Typical(
         private static final double REFERENCE_VOLUME = 0.2;
 
         private Tank() {}
+
+        /** The usual marking of the country, which the unit of the volume tells. */
+        static Optional<String> workingPressure(Map<String, String> given) {
+            return Optional.of(
+                    UnitSystem.ofMost(QuantityReader.units(given.get("volume"))) == UnitSystem.US
+                            ? "150 psi"
+                            : "10 bar");
+        }
 
         static Optional<String> diameter(Map<String, String> given) {
             double metres = Math.cbrt(4 * volume(given) / (Math.PI * SLENDERNESS));

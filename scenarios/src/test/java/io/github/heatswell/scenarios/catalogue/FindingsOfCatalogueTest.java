@@ -22,7 +22,7 @@ class FindingsOfCatalogueTest {
 
     private static final String EXPECTED = """
             orchard-lodge                    | relief-valve-controls-expansion stored-too-cool scald-without-mixing-valve temperature-relief-missing relief-water-loss
-            ridge-house                      | relief-valve-controls-expansion tank-rating-unread stored-too-cool scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            ridge-house                      | relief-valve-controls-expansion stored-too-cool scald-without-mixing-valve temperature-relief-missing relief-water-loss
             mill-cottage                     | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss
             mill-cottage-small-vessel        | vessel-bottomed-out scald-without-mixing-valve temperature-relief-missing relief-water-loss
             mill-cottage-overcharged-vessel  | precharge-above-static scald-without-mixing-valve temperature-relief-missing relief-water-loss

@@ -73,21 +73,25 @@ class TypicalTest {
         }
     }
 
-    /** Proportions hold from the smallest tank to the largest, so no tank is refused for what was assumed. */
+    /**
+     * Proportions hold from the smallest tank to the largest, so no tank is refused for what was assumed; and a tank in gallons has
+     * the plate of the US.
+     */
     @ParameterizedTest
     @CsvSource({
-        "1 L, steel, 80 mm, 0.5 mm, 0.058 W/K",
-        "50 gal, stainless-steel, 430 mm, 1.2 mm, 1.9 W/K",
-        "20 m3, copper, 2040 mm, 8.2 mm, 43 W/K"
+        "1 L, steel, 80 mm, 0.5 mm, 0.058 W/K, 10 bar",
+        "50 gal, stainless-steel, 430 mm, 1.2 mm, 1.9 W/K, 150 psi",
+        "20 m3, copper, 2040 mm, 8.2 mm, 43 W/K, 10 bar"
     })
-    void tanksOfAnySizeHaveUsualProportions(String volume, String material, String diameter, String wall, String loss) {
+    void tanksOfAnySizeHaveUsualProportions(
+            String volume, String material, String diameter, String wall, String loss, String pressure) {
         String text = Sources.LEAST.replace(
                 "volume: 230 L, material: steel", "volume: " + volume + ", material: " + material);
         List<String> values = ScenarioReader.read("tank", text).assumptions().stream()
                 .filter(assumption -> assumption.field().startsWith("tank"))
                 .map(Assumption::value)
                 .toList();
-        assertEquals(List.of(diameter, wall, loss, "10 bar"), values);
+        assertEquals(List.of(diameter, wall, loss, pressure), values);
     }
 
     @Test
