@@ -17,6 +17,8 @@ public record Measure(Kind kind, double value) {
     public enum Kind {
         /** A pressure as a gauge shows it (Pa). */
         GAUGE_PRESSURE,
+        /** The highest pressure to which a reducing valve may be set (Pa, gauge), in words rounded down to what can be set. */
+        HIGHEST_SETTING,
         /** A difference of two pressures (Pa). */
         PRESSURE_DIFFERENCE,
         /** How far one pressure is above or below another (Pa); in words "just" where that is too little to show. */
@@ -143,6 +145,7 @@ public record Measure(Kind kind, double value) {
         Objects.requireNonNull(format, "format");
         return switch (kind) {
             case GAUGE_PRESSURE -> format.pressure(value);
+            case HIGHEST_SETTING -> format.setting(value);
             case PRESSURE_DIFFERENCE -> format.pressureDifference(value);
             case PRESSURE_GAP -> format.shows(value) ? format.pressureDifference(value) : "just";
             case TEMPERATURE -> format.temperature(value);

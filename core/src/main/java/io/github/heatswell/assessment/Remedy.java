@@ -2,6 +2,7 @@ package io.github.heatswell.assessment;
 
 import io.github.heatswell.system.ExpansionVessel;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Advice that brings the peak of a heat-up within its limits: the precharge first, then the supply setting at which the vessel is
@@ -14,9 +15,6 @@ final class Remedy {
     private static final double LEAST_SUPPLY = 1.5e5;
 
     private static final int HALVINGS = 40;
-
-    /** How exactly a supply can be set (Pa); own judgement. */
-    private static final double STEP = 0.1e5;
 
     /** What the estimate leaves out, above all piping and gas that warms up, as a factor on the expansion; own judgement. */
     private static final double MARGIN = 1.1;
@@ -72,15 +70,24 @@ final class Remedy {
                             + "Have a larger vessel fitted: this one is too small for {} at any useful supply pressure.",
                     Measure.gauge(limit));
         } else if (setting < subject.highestStatic() - Rule.SAME) {
+            double lift = subject.lift(vessel.get().height());
+            Optional<Measure> apart = Math.abs(lift) < Rule.SAME
+                    ? Optional.empty()
+                    : Optional.of(new Measure(Measure.Kind.PRESSURE_DIFFERENCE, Math.abs(lift)));
             draft.advisesWork(
                     (wrong ? "The right precharge alone will not do. " : "") + lower()
-                            + " about {} with no water running, and the vessel charged to {}" + where(vessel.get())
-                            + ": then the {} vessel keeps"
-                            + " the peak below {}. At the present supply it takes a larger one.",
-                    Measure.gauge(setting),
-                    Measure.gauge(setting - subject.lift(vessel.get().height())),
-                    Measure.volume(vessel.get().volume()),
-                    Measure.gauge(limit));
+                            + " {} or less with no water running, and the vessel charged to "
+                            + (apart.isEmpty()
+                                    ? "the same pressure"
+                                    : lift > 0 ? "{} less, since it hangs higher" : "{} more, since it hangs lower")
+                            + ": then the {} vessel keeps the peak below {}. At the present supply it takes a larger one.",
+                    Stream.of(
+                                    Optional.of(new Measure(Measure.Kind.HIGHEST_SETTING, setting)),
+                                    apart,
+                                    Optional.of(Measure.volume(vessel.get().volume())),
+                                    Optional.of(Measure.gauge(limit)))
+                            .flatMap(Optional::stream)
+                            .toArray(Measure[]::new));
         } else {
             draft.advisesWork(
                     (wrong ? "Have the precharge put right and watch" : "Have the precharge checked and watch")
@@ -90,11 +97,6 @@ final class Remedy {
         }
     }
 
-    /** That a charge is another pressure than the supply's, which is named beside it. */
-    private String where(ExpansionVessel vessel) {
-        return Math.abs(subject.lift(vessel.height())) < Rule.SAME ? "" : ", which is that supply at its height";
-    }
-
     private String lower() {
         return subject.house.supply().reducingValve().isPresent()
                 ? "Have the reducing valve set so that the supply stands at"
@@ -102,8 +104,7 @@ final class Remedy {
     }
 
     /**
-     * The highest supply (Pa, gauge) at which the vessel, charged to match, keeps within the limit, rounded down to what can be
-     * set; 0 if there is none.
+     * The highest supply (Pa, gauge) at which the vessel, charged to match, keeps within the limit; 0 if there is none.
      */
     private double setting(ExpansionVessel vessel) {
         double low = 0;
@@ -119,7 +120,7 @@ final class Remedy {
                 high = middle;
             }
         }
-        return STEP * Math.floor(low / STEP);
+        return low;
     }
 
     private boolean holds(ExpansionVessel vessel, double supply) {

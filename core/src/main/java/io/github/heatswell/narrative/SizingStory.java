@@ -218,8 +218,10 @@ final class SizingStory {
                 .then(" and leaves no room for the water to swell into."));
         said.add(sizing.lowerSupplyTo()
                 .map(lower -> plain("Lower the supply first, by a reducing valve, to ")
-                        .then(gauge(lower, atmosphere))
-                        .then(" or less; by the best estimates the largest size on the list is then enough."))
+                        .then(new Measure(Measure.Kind.HIGHEST_SETTING, lower.gauge(atmosphere)))
+                        .then(" or less with no water running; by the best estimates a vessel of ")
+                        .then(volume(sizing.largest()))
+                        .then(", precharged to match, is then enough."))
                 .orElse(plain(
                         "No lower supply pressure was found at which the largest size on the list is enough by the"
                                 + " best estimates.")));

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param nominal the sizes on sale with what each would do, in their order; empty if no vessel can
  * @param lowerSupplyTo if no vessel can: the highest static pressure of the supply at which the largest size on sale is
  *     enough behind a tight valve, if there is one above 15 psi
+ * @param largest the largest of the sizes on sale (m3)
  * @param balances those of all runs behind it
  */
 public record SizingResult(
@@ -25,6 +26,7 @@ public record SizingResult(
         Optional<Vessel> smallest,
         List<Vessel> nominal,
         Optional<Pressure> lowerSupplyTo,
+        double largest,
         Balances balances) {
 
     /** Whether a vessel is needed and can help. */
@@ -47,6 +49,7 @@ public record SizingResult(
      * @param nominal the sizes on sale with what each would do, in their order; empty if no vessel can
      * @param lowerSupplyTo if no vessel can: the highest static pressure of the supply at which the largest size on sale
      *     is enough behind a tight valve, if there is one above 15 psi
+     * @param largest the largest of the sizes on sale (m3)
      * @param balances those of all runs behind it
      */
     public SizingResult {

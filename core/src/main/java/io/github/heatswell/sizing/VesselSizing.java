@@ -79,6 +79,7 @@ public final class VesselSizing {
                 smallest,
                 nominal,
                 Optional.empty(),
+                largest(),
                 search.balances());
     }
 
@@ -109,9 +110,8 @@ public final class VesselSizing {
     }
 
     private SizingResult noVesselCan(VesselSearch search) {
-        double largest = sizes.stream().mapToDouble(NominalSize::volume).max().orElseThrow();
         double now = setup.staticAbsolute() - setup.atmosphere();
-        OptionalDouble found = search.highestSupply(setup, largest);
+        OptionalDouble found = search.highestSupply(setup, largest());
         Optional<Pressure> lower = found.isPresent() && found.getAsDouble() < now
                 ? Optional.of(Pressure.gauge(found.getAsDouble(), PressureUnit.PASCAL))
                 : Optional.empty();
@@ -122,7 +122,12 @@ public final class VesselSizing {
                 Optional.empty(),
                 List.of(),
                 lower,
+                largest(),
                 search.balances());
+    }
+
+    private double largest() {
+        return sizes.stream().mapToDouble(NominalSize::volume).max().orElseThrow();
     }
 
     private Pressure supplyStatic() {

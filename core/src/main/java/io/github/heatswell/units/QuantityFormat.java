@@ -144,6 +144,21 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
     }
 
     /**
+     * A pressure to which a reducing valve is set by hand.
+     *
+     * @param pascal the highest pressure that will do (Pa, gauge), 0 or more
+     * @return that pressure rounded down to 0.5 bar or 5 psi, such as {@code 5 bar} or {@code 75 psi}
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public String setting(double pascal) {
+        return shown(system -> {
+            double step = system == UnitSystem.SI ? 0.5 : 5;
+            double steps = Math.floor(system.pressure().fromSi(pascal) / step + 1e-9);
+            return given(steps * step, system.pressure(), 4);
+        });
+    }
+
+    /**
      * Tells whether a difference of two pressures shows in the unit system that comes first.
      *
      * @param pascal the difference (Pa)

@@ -58,6 +58,13 @@ class QuantityFormatTest {
         assertEquals(text, US.pressure(PressureUnit.PSI.toSi(psi)));
     }
 
+    @ParameterizedTest
+    @CsvSource({"5.32, 5 bar, 75 psi", "5.5, 5.5 bar, 75 psi", "1.04, 1 bar, 15 psi"})
+    void aSettingIsRoundedDownToWhatCanBeSet(double bar, String si, String us) {
+        assertEquals(si, QuantityFormat.ascii(UnitSystem.SI).setting(PressureUnit.BAR.toSi(bar)));
+        assertEquals(us, QuantityFormat.ascii(UnitSystem.US).setting(PressureUnit.BAR.toSi(bar)));
+    }
+
     /** The gauge pressure is the difference of two absolute ones, which leaves 4.00499999999 in a double. */
     @ParameterizedTest
     @ValueSource(doubles = {0.97655921, 1.01325, 1.0132500001, 0.9})

@@ -39,7 +39,7 @@ record KnownUnit(Kind kind, Unit unit) {
     static String symbol(Kind kind, UnitSystem units) {
         boolean si = units == UnitSystem.SI;
         return switch (kind) {
-            case GAUGE_PRESSURE, PRESSURE_DIFFERENCE, PRESSURE_GAP ->
+            case GAUGE_PRESSURE, HIGHEST_SETTING, PRESSURE_DIFFERENCE, PRESSURE_GAP ->
                 units.pressure().symbol();
             case TEMPERATURE -> si ? "\u00b0C" : "\u00b0F";
             case TEMPERATURE_DIFFERENCE -> si ? "K" : "\u00b0F";
