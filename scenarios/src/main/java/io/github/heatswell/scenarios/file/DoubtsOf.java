@@ -54,7 +54,7 @@ final class DoubtsOf {
                         assumed.field(),
                         measured(assumed.field(), assumed.value()),
                         Optional.empty(),
-                        usual(assumed.field()))));
+                        assumed.range())));
         scenario.notKnown()
                 .forEach(field ->
                         all.add(Doubt.ofChoice(field, taken(NamedValue.of(field).orElseThrow(), scenario.system()))));
@@ -79,10 +79,6 @@ final class DoubtsOf {
         } catch (IllegalArgumentException another) {
             return Optional.empty();
         }
-    }
-
-    private static List<String> usual(String field) {
-        return Schema.field(field).flatMap(Field::typical).map(Typical::range).orElse(List.of());
     }
 
     /** What a house takes for a choice, as a sentence says it. */

@@ -79,8 +79,8 @@ final class Findings {
                         other.equals(path) || other.startsWith(path) && ".[".indexOf(other.charAt(path.length())) >= 0);
     }
 
-    void assume(String path, String value, String basis) {
-        assumptions.add(new Assumption(path, value, basis));
+    void assume(String path, String value, Typical typical) {
+        assumptions.add(new Assumption(path, value, typical.basis(), typical.range()));
     }
 
     /** Whether a field was filled in. */

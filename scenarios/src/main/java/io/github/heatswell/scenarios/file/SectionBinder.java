@@ -211,7 +211,7 @@ final class SectionBinder<B, T> {
     }
 
     private void assume(Field<B> field, String path, String value, Typical typical) {
-        findings.assume(path, value, typical.basis());
+        findings.assume(path, value, typical);
         Optional<Form<B>> form = field.assumed();
         String remark = " (assumed, because the file does not give it)";
         if (form.isPresent() && take(field, form.get(), path, value, place.at(), remark) && follows(typical)) {
@@ -272,15 +272,20 @@ final class SectionBinder<B, T> {
                 .flatMap(node -> QuantityReader.units(((Scalar) node).text()).stream())
                 .anyMatch(unit -> unit == VolumeUnit.US_GALLON || unit == PressureUnit.PSI);
         List<Unit> unit = QuantityReader.units(example);
-        QuantityFormat shown = QuantityFormat.ascii(UnitSystem.US);
         if (us && unit.equals(List.of(PressureUnit.BAR))) {
-            return shown.pressure(QuantityReader.pressure(example).gauge(0));
+            return round(
+                    PressureUnit.PSI.fromSi(QuantityReader.pressure(example).gauge(0)), 5, PressureUnit.PSI);
         }
         if (us && unit.equals(List.of(VolumeUnit.LITRE))) {
-            return shown.volume(VolumeUnit.LITRE.toSi(
-                    QuantityReader.read(example, Kind.VOLUME).value()));
+            double litres = QuantityReader.read(example, Kind.VOLUME).value();
+            return round(VolumeUnit.US_GALLON.fromSi(VolumeUnit.LITRE.toSi(litres)), 0.5, VolumeUnit.US_GALLON);
         }
         return example;
+    }
+
+    /** A number as people would give it, such as {@code 60 psi}: a multiple of a step, and never none. */
+    private static String round(double number, double step, Unit unit) {
+        return QuantityFormat.ascii(UnitSystem.US).given(step * Math.max(1, Math.round(number / step)), unit, 4);
     }
 
     private static String sample(Field<?> field) {

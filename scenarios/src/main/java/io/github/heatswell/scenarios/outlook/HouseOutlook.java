@@ -64,7 +64,7 @@ public final class HouseOutlook {
 
         private Builder(Scenario scenario) {
             this.scenario = Objects.requireNonNull(scenario, "scenario");
-            house = VariedHouse.of(scenario);
+            house = VariedHouse.of(scenario).withUnread(scenario);
         }
 
         /**

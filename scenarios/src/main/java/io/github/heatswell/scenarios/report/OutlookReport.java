@@ -81,7 +81,7 @@ public final class OutlookReport {
                 shown);
     }
 
-    /** What is only assumed, before what follows from it: the simulated houses do not differ in that. */
+    /** What is only assumed, before what follows from it. */
     private List<String> remarks(QuantityFormat shown) {
         return Stream.concat(
                         answer.scenario().doubts().assumed().map(said -> said.text(shown)).stream(),

@@ -21,12 +21,12 @@ final class PageBasis {
      * @param shown the units
      */
     static Document.Section of(Scenario scenario, boolean checked, QuantityFormat shown) {
-        return of(scenario, checked ? usual(scenario, "; for the check sheet only") : List.of(), shown);
+        return of(scenario, checked ? usual(VariedHouse.of(scenario), "; for the check sheet only") : List.of(), shown);
     }
 
     /** What an outlook rests on. */
     static Document.Section ofYears(Scenario scenario, QuantityFormat shown) {
-        return of(scenario, usual(scenario, ""), shown);
+        return of(scenario, usual(VariedHouse.of(scenario).withUnread(scenario), ""), shown);
     }
 
     private static Document.Section of(Scenario scenario, List<List<String>> usual, QuantityFormat shown) {
@@ -84,8 +84,8 @@ final class PageBasis {
     }
 
     /** What a range rests on where nothing was said. */
-    private static List<List<String>> usual(Scenario scenario, String use) {
-        return VariedHouse.of(scenario).inputs().stream()
+    private static List<List<String>> usual(VariedHouse varied, String use) {
+        return varied.inputs().stream()
                 .map(input -> List.of(input.name(), input.words(), "usual; common practice, no source" + use))
                 .toList();
     }

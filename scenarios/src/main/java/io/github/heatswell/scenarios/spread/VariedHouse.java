@@ -1,7 +1,11 @@
 package io.github.heatswell.scenarios.spread;
 
+import io.github.heatswell.scenarios.file.Assumption;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.UncertainField;
+import io.github.heatswell.scenarios.quantity.Amount;
+import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.study.Distribution;
 import io.github.heatswell.study.HouseDay;
 import io.github.heatswell.study.Study;
@@ -13,6 +17,7 @@ import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -21,7 +26,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -107,6 +114,61 @@ public record VariedHouse(List<Input> inputs, boolean usual, Function<double[], 
         int own = inputs.size();
         return new VariedHouse(
                 more, usual, values -> reseating(house.apply(Arrays.copyOf(values, own)), assumed, values[own]));
+    }
+
+    /**
+     * The same where the share of the vessel that water can fill, and how far a reducing valve stands above its setting without
+     * flow, lie anywhere between their usual ends where nobody has read or measured them: own judgement, no source.
+     *
+     * @param scenario whose house it is
+     * @return this, with one more input for each of them that was assumed
+     */
+    public VariedHouse withUnread(Scenario scenario) {
+        VariedHouse varied = this;
+        for (Assumption assumed : scenario.assumptions()) {
+            if (assumed.field().equals(NamedValue.ACCEPTANCE.field())) {
+                varied = varied.with(
+                        assumed,
+                        "",
+                        text -> si(QuantityReader.read(text, Kind.RATIO)),
+                        (house, share) -> house.changeVessel(vessel -> vessel.toBuilder()
+                                .acceptance(share, RatioUnit.ONE)
+                                .build()));
+            } else if (assumed.field().equals(NamedValue.LOCK_UP.field())) {
+                varied = varied.with(
+                        assumed,
+                        "Pa",
+                        text -> si(QuantityReader.read(text, Kind.PRESSURE)),
+                        (house, pascal) -> house.changeSupply(supply -> supply.toBuilder()
+                                .reducingValve(supply.reducingValve().orElseThrow().toBuilder()
+                                        .lockUpRise(pascal, PressureUnit.PASCAL)
+                                        .build())
+                                .build()));
+            }
+        }
+        return varied;
+    }
+
+    private VariedHouse with(
+            Assumption assumed,
+            String unit,
+            ToDoubleFunction<String> si,
+            BiConsumer<HotWaterSystem.Builder, Double> change) {
+        String low = assumed.range().get(0);
+        String high = assumed.range().get(1);
+        Distribution between = Distribution.between(si.applyAsDouble(low), si.applyAsDouble(high));
+        List<Input> more = new ArrayList<>(inputs);
+        more.add(new Input(new Study.Input(assumed.field(), between), unit, low + " to " + high));
+        int own = inputs.size();
+        return new VariedHouse(more, usual, values -> {
+            HotWaterSystem.Builder changed = house.apply(Arrays.copyOf(values, own)).toBuilder();
+            change.accept(changed, values[own]);
+            return changed.followSupply().build();
+        });
+    }
+
+    private static double si(Amount<?> amount) {
+        return amount.unit().toSi(amount.value());
     }
 
     private static HotWaterSystem reseating(HotWaterSystem house, Set<String> names, double share) {

@@ -9,6 +9,7 @@ import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.HotWaterSystem;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
@@ -107,6 +108,33 @@ class HouseSpreadTest {
         SpreadAnswer unread = setTo("8 bar to 12 bar");
         assertEquals(8, unread.hazardFound().count(), 1, "half of the range lies above the tank's");
         assertEquals("relief-set-above-tank", unread.firstHazards().get(0).id());
+    }
+
+    /** What nobody has read is varied between its usual ends, as many of them as there are; what is known is not. */
+    @Test
+    void whatNobodyHasReadIsVaried() {
+        Scenario birch = Catalogue.read("birch-street-day");
+        VariedHouse varied = VariedHouse.of(birch).withUnread(birch);
+        int last = varied.inputs().size() - 1;
+        assertEquals("vessel.acceptance", varied.inputs().get(last).name());
+        assertEquals(0.4, varied.inputs().get(last).input().distribution().low());
+        assertEquals(0.9, varied.inputs().get(last).input().distribution().high());
+        double[] values = new double[last + 1];
+        values[last] = 0.7;
+        assertEquals(0.7, varied.house().apply(values).vessel().orElseThrow().acceptance());
+        Scenario read = birch.with(List.of(Change.of("vessel.acceptance=60 %")));
+        assertEquals(last, VariedHouse.of(read).withUnread(read).inputs().size());
+
+        Scenario reduced = Catalogue.read("tannery-yard")
+                .with(List.of(Change.of("supply.reducing-valve={ set: 3 bar, droop: 0.7 bar, rated-flow: 20 L/min }")));
+        VariedHouse rising = VariedHouse.of(reduced).withUnread(reduced);
+        int rise = rising.inputs().size() - 1;
+        assertEquals(
+                "supply.reducing-valve.lock-up-rise", rising.inputs().get(rise).name());
+        double[] more = new double[rise + 1];
+        more[rise] = 0.5e5;
+        HotWaterSystem house = rising.house().apply(more);
+        assertEquals(3.5e5, house.supplyAtStart().gauge(house.site().atmosphere()), 1, "rounding");
     }
 
     private static SpreadAnswer setTo(String opens) {
