@@ -1,5 +1,6 @@
 package io.github.heatswell.charts;
 
+import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.charts.ValueScale.PressureScale;
 import io.github.heatswell.charts.picture.Axis;
 import io.github.heatswell.charts.picture.Curve;
@@ -10,7 +11,6 @@ import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Picture.Caption;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
-import io.github.heatswell.narrative.Moments;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;

@@ -1,6 +1,7 @@
 package io.github.heatswell.charts;
 
 import io.github.heatswell.assessment.Doubts;
+import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.charts.DailyFigures.Day;
 import io.github.heatswell.charts.ValueScale.PressureScale;
 import io.github.heatswell.charts.picture.Area;
@@ -14,7 +15,6 @@ import io.github.heatswell.charts.picture.Picture.Caption;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
 import io.github.heatswell.narrative.Limit;
-import io.github.heatswell.narrative.Moments;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;

@@ -1,5 +1,6 @@
 package io.github.heatswell.charts;
 
+import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.charts.LoggedRuns.NamedReadings;
 import io.github.heatswell.charts.picture.Axis;
 import io.github.heatswell.charts.picture.Curve;
@@ -8,7 +9,6 @@ import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Picture.Caption;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
-import io.github.heatswell.narrative.Moments;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;

@@ -1,8 +1,8 @@
 package io.github.heatswell.charts;
 
+import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.charts.picture.Panel.Mark;
 import io.github.heatswell.narrative.Limit;
-import io.github.heatswell.narrative.Moments;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;

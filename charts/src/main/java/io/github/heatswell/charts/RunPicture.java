@@ -1,6 +1,7 @@
 package io.github.heatswell.charts;
 
 import io.github.heatswell.assessment.Doubts;
+import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.charts.ValueScale.PressureScale;
 import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Axis;
@@ -12,7 +13,6 @@ import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Picture.Caption;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
-import io.github.heatswell.narrative.Moments;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.Interval;

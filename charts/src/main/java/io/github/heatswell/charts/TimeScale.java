@@ -1,9 +1,9 @@
 package io.github.heatswell.charts;
 
+import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.charts.picture.Axis;
 import io.github.heatswell.charts.picture.Axis.Tick;
 import io.github.heatswell.charts.picture.Size;
-import io.github.heatswell.narrative.Moments;
 import io.github.heatswell.units.DurationUnit;
 import java.time.LocalDate;
 import java.util.ArrayList;

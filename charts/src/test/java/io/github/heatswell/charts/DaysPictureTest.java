@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.charts.DailyFigures.DailyCollector;
 import io.github.heatswell.charts.DailyFigures.Day;
 import io.github.heatswell.charts.DaysPicture.DayBins;
@@ -13,7 +14,6 @@ import io.github.heatswell.charts.picture.Axis.Tick;
 import io.github.heatswell.charts.picture.Panel.Level;
 import io.github.heatswell.charts.picture.Picture;
 import io.github.heatswell.charts.picture.Size;
-import io.github.heatswell.narrative.Moments;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.Simulation;

@@ -1,8 +1,10 @@
 package io.github.heatswell.assessment;
 
 import io.github.heatswell.assessment.Finding.Severity;
+import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefFault;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -87,6 +89,32 @@ public final class Findings {
      */
     public static boolean creeps(HotWaterSystem house) {
         return new AssessmentContext(house, Optional.empty()).creeps();
+    }
+
+    /**
+     * Tells why the pressure of a house has fallen to that of the air.
+     *
+     * @param run a run that ended so
+     * @return a clause, such as {@code a tap is open while the supply is shut off}
+     */
+    public static String whyEmptied(RunSummary run) {
+        HotWaterSystem house = run.system();
+        Optional<String> stuck = house.reliefValves().stream()
+                .filter(valve -> valve.condition() == ReliefFault.Condition.STUCK_OPEN)
+                .map(valve -> Rule.quoted(valve.name()) + " is stuck open")
+                .findFirst();
+        Optional<String> empties = lasts(run, Interval.Phase.DRAW)
+                ? Optional.of("a tap is open")
+                : stuck.or(() -> house.leaks().isEmpty() ? Optional.empty() : Optional.of("water leaks out"));
+        return lasts(run, Interval.Phase.SUPPLY_SHUT_OFF)
+                ? empties.orElse("the water cools and shrinks") + " while the supply is shut off"
+                : empties.map(way -> way + " and the supply does not keep up")
+                        .orElse("the supply does not hold it higher");
+    }
+
+    /** Whether something went on when the run ended. */
+    private static boolean lasts(RunSummary run, Interval.Phase phase) {
+        return run.intervals(phase).stream().anyMatch(interval -> interval.contains(run.end()));
     }
 
     static List<Finding> of(AssessmentContext subject) {

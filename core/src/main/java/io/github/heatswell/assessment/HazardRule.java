@@ -43,44 +43,48 @@ final class HazardRule implements Rule {
     public void look(AssessmentContext subject, Consumer<Found> found) {
         subject.run.ifPresent(run -> {
             run.hazard().ifPresent(event -> found.accept(hazard(run, event)));
-            run.first(Event.Kind.CUT_OUT_TRIPPED).ifPresent(event -> found.accept(cutOut(subject, event)));
+            run.first(Event.Kind.CUT_OUT_TRIPPED).ifPresent(event -> found.accept(cutOut(subject, run, event)));
         });
     }
 
     private static Found hazard(RunSummary run, Event event) {
-        Measure when = Measure.time(event.time());
+        Statement when = Moments.of(run.system(), run.end()).at(event.time()).capitalised();
         Measure pressure = gauge(run.gauge(event.pressureAbsolute()));
         Measure hottest = temperature(run.extremes().highestTemperature().value());
         Measure boiling = temperature(Saturation.temperature(event.pressureAbsolute()));
         return switch (event.kind()) {
             case TEST_PRESSURE_REACHED ->
-                draft("test-pressure-reached", event, "After {} the pressure reaches {}.", when, pressure)
+                draft("test-pressure-reached", event, when, " the pressure reaches {}.", pressure)
                         .found(pressure)
                         .by(Authority.computed(
                                 "the test pressure described, or twice the working pressure, which is own judgement"));
             case VAPOUR_FORMS ->
-                draft("vapour-forms", event, "After {} the water boils at {} under {}.", when, boiling, pressure)
+                draft("vapour-forms", event, when, " the water boils at {} under {}.", boiling, pressure)
                         .found(boiling)
                         .by(Codes.RUN);
             case RELIEF_CHATTERS ->
                 draft(
                                 "relief-valve-chatters",
                                 event,
-                                "After {} " + Rule.quoted(event.device()) + " opens and closes several times a second.",
-                                when)
+                                when,
+                                " " + Rule.quoted(event.device()) + " opens and closes several times a second.")
                         .by(Codes.RUN);
             case ATMOSPHERE_REACHED ->
-                draft("pressure-lost", event, "After {} the pressure has fallen to that of the air.", when)
+                draft(
+                                "pressure-lost",
+                                event,
+                                when,
+                                " the pressure has fallen to that of the air: " + Findings.whyEmptied(run) + ".")
                         .by(Codes.RUN);
             case WATER_FREEZES ->
-                draft("water-freezes", event, "After {} the coldest water freezes.", when)
+                draft("water-freezes", event, when, " the coldest water freezes.")
                         .by(Codes.RUN);
             default ->
                 draft(
                                 "water-out-of-range",
                                 event,
-                                "After {} the water has left the temperatures and pressures the model knows, at most {} in the run.",
                                 when,
+                                " the water has left the temperatures and pressures the model knows, at most {} in the run.",
                                 hottest)
                         .found(hottest)
                         .by(Codes.RUN);
@@ -88,7 +92,7 @@ final class HazardRule implements Rule {
     }
 
     /** What to do depends on what happened; a tank that boils or may burst is approached by nobody. */
-    private static Finding.Draft draft(String id, Event event, String happened, Measure... measures) {
+    private static Finding.Draft draft(String id, Event event, Statement when, String happened, Measure... measures) {
         String advice = switch (id) {
             case "pressure-lost" -> DRY;
             case "relief-valve-chatters" -> OFF;
@@ -97,7 +101,8 @@ final class HazardRule implements Rule {
         };
         return Finding.draft(id, Severity.HAZARD)
                 .rests(id.equals("water-freezes") ? Set.of() : Deciding.HEAT)
-                .says(happened + " " + event.kind().meaning() + " The run ends there.", measures)
+                .says(when.then(
+                        Statement.of(happened + " " + event.kind().meaning() + " The run ends there.", measures)))
                 .advises(advice)
                 .asks(ASK);
     }
@@ -113,14 +118,16 @@ final class HazardRule implements Rule {
         return lost ? LET_NOTHING_IN : LEAVE_THE_FEED;
     }
 
-    private static Found cutOut(AssessmentContext subject, Event event) {
+    private static Found cutOut(AssessmentContext subject, RunSummary run, Event event) {
         Measure limit = temperature(subject.house.heater().cutOut().orElseThrow());
         return Finding.draft("cut-out-tripped", Severity.FAULT)
                 .rests(NamedValue.CUT_OUT, NamedValue.HEATER_INPUT)
-                .says(
-                        "After {} the cut-out switched the heater off at {}; the thermostat should have done it before.",
-                        Measure.time(event.time()),
-                        limit)
+                .says(Moments.of(run.system(), run.end())
+                        .at(event.time())
+                        .capitalised()
+                        .then(" the cut-out switched the heater off at ")
+                        .then(limit)
+                        .then("; the thermostat should have done it before."))
                 .limit(limit)
                 .advises("Leave the heater off and do not reset the cut-out until the thermostat has been checked.")
                 .asks("Ask a licensed professional why the thermostat did not switch off.")

@@ -5,6 +5,7 @@ import static io.github.heatswell.assessment.Measure.temperature;
 import static io.github.heatswell.assessment.Measure.volume;
 import static io.github.heatswell.assessment.Statement.plain;
 
+import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.RunSummary;

@@ -4,10 +4,11 @@ import static io.github.heatswell.assessment.Measure.gauge;
 import static io.github.heatswell.assessment.Measure.temperature;
 import static io.github.heatswell.assessment.Statement.plain;
 
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefFault;
@@ -72,6 +73,7 @@ final class HazardWords {
         }
         String subject = switch (hazard.kind()) {
             case VAPOUR_FORMS, WATER_OUT_OF_RANGE, WATER_FREEZES -> "water ";
+            case ATMOSPHERE_REACHED -> "pressure ";
             default -> "";
         };
         return plain(subject).then(verb()).then(cause());
@@ -82,7 +84,7 @@ final class HazardWords {
         return switch (hazard.kind()) {
             case TEST_PRESSURE_REACHED -> notRelieved();
             case VAPOUR_FORMS, WATER_OUT_OF_RANGE -> notStopped();
-            case ATMOSPHERE_REACHED -> withoutSupply();
+            case ATMOSPHERE_REACHED -> ": " + Findings.whyEmptied(summary);
             default -> "";
         };
     }
@@ -126,22 +128,8 @@ final class HazardWords {
                 : String.join(" and ", names) + (names.size() == 1 ? " is blocked" : " are blocked");
     }
 
-    private String withoutSupply() {
-        if (!goesOn(Interval.Phase.SUPPLY_SHUT_OFF)) {
-            return "";
-        }
-        return goesOn(Interval.Phase.DRAW)
-                ? ": a tap is open while the supply is shut off"
-                : ": the supply is shut off";
-    }
-
     /** Where the pressure is that of the air, if not at the drain cock. */
     private String higherUp() {
         return hazard.device().isEmpty() ? "" : "at an open valve higher up ";
-    }
-
-    /** Whether something went on when the run ended. */
-    private boolean goesOn(Interval.Phase phase) {
-        return summary.intervals(phase).stream().anyMatch(interval -> interval.contains(summary.end()));
     }
 }

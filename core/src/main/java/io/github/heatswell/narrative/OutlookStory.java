@@ -9,6 +9,7 @@ import io.github.heatswell.ageing.OutlookCourse;
 import io.github.heatswell.ageing.OutlookResult;
 import io.github.heatswell.ageing.PrechargeLoss;
 import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.place.PlaceRule;

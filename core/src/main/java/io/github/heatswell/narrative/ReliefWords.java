@@ -6,6 +6,7 @@ import static io.github.heatswell.assessment.Measure.volume;
 import static io.github.heatswell.assessment.Statement.plain;
 
 import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.Interval;

@@ -2,7 +2,6 @@ package io.github.heatswell.narrative;
 
 import static io.github.heatswell.assessment.Measure.gauge;
 import static io.github.heatswell.assessment.Measure.temperature;
-import static io.github.heatswell.assessment.Measure.time;
 import static io.github.heatswell.assessment.Measure.volume;
 import static io.github.heatswell.assessment.Statement.plain;
 
@@ -123,8 +122,8 @@ final class RunHeadline {
         clauses.add(firstOpening());
         summary.hazard()
                 .map(hazard -> plain(
-                                "the run ends in a hazard: " + hazard.kind().description() + " after ")
-                        .then(time(hazard.time())))
+                                "the run ends in a hazard: " + hazard.kind().description() + " ")
+                        .then(circumstances.moments().at(hazard.time())))
                 .ifPresent(clauses::add);
         return Statement.joined("; ", clauses).then(".");
     }
@@ -140,8 +139,10 @@ final class RunHeadline {
         return (supply - lowest < STILL ? starts : starts.then(", falls to ").then(gauge(lowest)))
                 .then(" and reaches at most ")
                 .then(gauge(highest()))
-                .then(" after ")
-                .then(time(summary.extremes().highestPressure().time()));
+                .then(" ")
+                .then(circumstances
+                        .moments()
+                        .at(summary.extremes().highestPressure().time()));
     }
 
     private Statement firstOpening() {
@@ -149,8 +150,8 @@ final class RunHeadline {
             return plain("there is no relief valve");
         }
         return summary.first(Event.Kind.RELIEF_OPENED)
-                .map(opening -> plain("the relief valve opens after ")
-                        .then(time(opening.time()))
+                .map(opening -> plain("the relief valve opens ")
+                        .then(circumstances.moments().at(opening.time()))
                         .then(" and discharges ")
                         .then(volume(summary.totals().relieved())))
                 .orElse(plain("the relief valve stays shut"));

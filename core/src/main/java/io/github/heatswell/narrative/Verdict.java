@@ -6,6 +6,7 @@ import static io.github.heatswell.assessment.Statement.plain;
 
 import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
@@ -187,15 +188,16 @@ final class Verdict {
         NamedSummary most = wet.get(0);
         NamedSummary least = wet.get(wet.size() - 1);
         Statement discharges = plain(everywhere + " the relief valve discharges ");
-        if (relieved(most).value() - relieved(least).value()
-                <= ALIKE * relieved(most).value()) {
+        if (alike(wet)
+                && relieved(most).value() - relieved(least).value()
+                        <= ALIKE * relieved(most).value()) {
             return discharges.then("about ").then(relieved(most));
         }
         return discharges
                 .then("water: most with " + quoted(most) + " (")
-                .then(relieved(most))
+                .then(amount(most, wet))
                 .then(fault(most) + "), least with " + quoted(least) + " (")
-                .then(relieved(least))
+                .then(amount(least, wet))
                 .then(fault(least) + ")");
     }
 
@@ -203,15 +205,15 @@ final class Verdict {
         NamedSummary most = wet.get(0);
         if (wet.size() > 2) {
             return plain("the " + wet.size() + " others discharge up to ")
-                    .then(relieved(most))
+                    .then(amount(most, wet))
                     .then(", with " + quoted(most) + fault(most));
         }
         Statement first =
-                plain(quoted(most) + " discharges ").then(relieved(most)).then(fault(most));
+                plain(quoted(most) + " discharges ").then(amount(most, wet)).then(fault(most));
         return wet.size() == 1
                 ? first
                 : first.then("; " + quoted(wet.get(1)) + " ")
-                        .then(relieved(wet.get(1)))
+                        .then(amount(wet.get(1), wet))
                         .then(fault(wet.get(1)));
     }
 
@@ -242,6 +244,18 @@ final class Verdict {
         RunSummary result = highest.summary();
         return plain("pressure peaks highest with " + quoted(highest) + ", at ")
                 .then(gauge(result.peak().value()));
+    }
+
+    /** What a run discharged, and in which time if it is held against runs that are not as long. */
+    private static Statement amount(NamedSummary run, List<NamedSummary> wet) {
+        Statement amount = plain("").then(relieved(run));
+        return alike(wet)
+                ? amount
+                : amount.then(" in ").then(Measure.time(run.summary().end()));
+    }
+
+    private static boolean alike(List<NamedSummary> some) {
+        return some.stream().mapToDouble(run -> run.summary().end()).distinct().count() == 1;
     }
 
     private static Measure relieved(NamedSummary run) {

@@ -107,7 +107,7 @@ class HeadlineTest {
                         "Water comes to the boil after 22 min, at 0.3 bar and a mean of 13 °C",
                         RunByHand.run(ONE, 1320, 4.2, 0.3).event(1320, Event.Kind.VAPOUR_FORMS, "", 0.3)),
                 Arguments.of(
-                        "Falls to the pressure of the surrounding air after 22 min",
+                        "Pressure falls to the pressure of the surrounding air after 22 min: the supply does not hold it higher",
                         RunByHand.run(ONE, 1320, 4.2, 0).event(1320, Event.Kind.ATMOSPHERE_REACHED, "", 0)),
                 Arguments.of(
                         "Water begins to freeze after 22 min",

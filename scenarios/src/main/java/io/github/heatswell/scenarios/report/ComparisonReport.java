@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.charts.table.ComparisonTable;
@@ -122,23 +123,41 @@ public final class ComparisonReport {
     }
 
     private Grid figures(QuantityFormat shown) {
-        return new Grid(
-                "The runs side by side, gauge pressures",
-                List.of("Run", "Peak", "After", "Relieved", "Room below the relief set"),
-                runs.stream().map(run -> row(run, shown)).toList());
+        double longest =
+                runs.stream().mapToDouble(run -> run.summary().end()).max().orElseThrow();
+        // a run that a hazard ended was meant to last longer
+        boolean alike = runs.stream()
+                .allMatch(run ->
+                        run.summary().end() == longest || run.summary().hazard().isPresent());
+        Moments moments =
+                Moments.common(runs.stream().map(run -> run.summary().system()).toList(), longest);
+        List<String> columns = new ArrayList<>(List.of(
+                "Run", "Peak", moments.byClock() ? "Reached" : "After", "Relieved", "Room below the relief set"));
+        if (!alike) {
+            columns.add(1, "Length");
+        }
+        List<List<String>> rows = new ArrayList<>();
+        for (NamedSummary run : runs) {
+            List<String> row = row(run, moments, shown);
+            if (!alike) {
+                row.add(1, shown.time(run.summary().end()));
+            }
+            rows.add(row);
+        }
+        return new Grid("The runs side by side, gauge pressures", columns, rows);
     }
 
-    private static List<String> row(NamedSummary run, QuantityFormat shown) {
+    private static List<String> row(NamedSummary run, Moments moments, QuantityFormat shown) {
         RunSummary result = run.summary();
         RunSummary.Extreme peak = result.extremes().highestPressure();
-        return List.of(
+        return new ArrayList<>(List.of(
                 run.name(),
                 shown.pressure(result.gauge(peak.value())),
-                shown.time(peak.time()),
+                moments.byClock() ? moments.at(peak.time()).text(shown) : shown.time(peak.time()),
                 shown.volume(result.totals().relieved()),
                 Limit.reliefSet(result)
                         .map(limit -> limit.room(result).text(shown))
-                        .orElseGet(() -> Limit.withoutRelief(result.system())));
+                        .orElseGet(() -> Limit.withoutRelief(result.system()))));
     }
 
     /** What is not known of the houses: each sentence once, with the names of its runs unless it is said of all of them. */

@@ -31,7 +31,7 @@ final class PageFormulas {
                 .orOnScreen(new Block.Subheading(name
                         + formula.result()
                                 .filter(result -> formula.differences().isEmpty())
-                                .map(result -> ", " + shown.volume(result.volume()))
+                                .map(result -> ": " + shown.volume(result.volume()) + ", for comparison only")
                                 .orElse(""))));
         formula.result()
                 .ifPresent(result -> blocks.add(

@@ -37,6 +37,7 @@ final class PageSizes {
                 ? grid(
                         answer.sizing().nominal(),
                         size -> enough(size, answer),
+                        answer.certainty().map(found -> size -> houses(size, found)),
                         answer.scenario().system(),
                         shown)
                 : Optional.empty();
@@ -46,13 +47,6 @@ final class PageSizes {
         if (!size.suffices()) {
             return "no";
         }
-        Optional<SizeCertainty.Tried> tried = answer.certainty().flatMap(found -> found.at(size.volume()));
-        String share = tried.map(SizeCertainty.Tried::above)
-                .map(above -> ", in "
-                        + (above.count() == 0 ? "all " : above.of() - above.count() + " of ")
-                        + above.of()
-                        + " houses")
-                .orElse("");
         boolean taken = answer.recommended().filter(size::equals).isPresent();
         boolean sure = answer.certainty().isEmpty()
                 || answer.recommended()
@@ -60,7 +54,16 @@ final class PageSizes {
                         .isPresent()
                 || answer.recommended().isEmpty()
                         && answer.certainty().get().bare().holds();
-        return (taken ? "yes, recommended" : sure ? "yes" : "by the best estimates alone") + share;
+        return taken ? "yes, recommended" : sure ? "yes" : "by the best estimates alone";
+    }
+
+    /** In how many of the sampled houses the limit is kept, as far as the size was tried in them. */
+    private static String houses(SizingResult.Vessel size, SizeCertainty certainty) {
+        return certainty
+                .at(size.volume())
+                .map(SizeCertainty.Tried::above)
+                .map(above -> above.of() - above.count() + " of " + above.of())
+                .orElse("not tried");
     }
 
     /** The sizes for the heat-up of a house from a cold fill; none where a vessel is no answer. */
@@ -75,6 +78,7 @@ final class PageSizes {
                     ? grid(
                             sizing.nominal(),
                             size -> size.suffices() ? "by the best estimates" : "no",
+                            Optional.empty(),
                             scenario.system(),
                             shown)
                     : Optional.empty();
@@ -90,6 +94,7 @@ final class PageSizes {
     private static Optional<Grid> grid(
             List<SizingResult.Vessel> sizes,
             Function<SizingResult.Vessel, String> enough,
+            Optional<Function<SizingResult.Vessel, String>> houses,
             HotWaterSystem house,
             QuantityFormat shown) {
         double atmosphere = house.site().atmosphere();
@@ -111,6 +116,7 @@ final class PageSizes {
             columns.add("Price");
         }
         columns.add("Enough");
+        houses.ifPresent(counted -> columns.add("Holds in"));
         List<List<String>> rows = new ArrayList<>();
         for (SizingResult.Vessel size : sizes) {
             double peak = size.peakAbsolute() - atmosphere;
@@ -128,6 +134,7 @@ final class PageSizes {
                         .orElse("not given"));
             }
             row.add(enough.apply(size));
+            houses.ifPresent(counted -> row.add(counted.apply(size)));
             rows.add(row);
         }
         return Optional.of(new Grid(

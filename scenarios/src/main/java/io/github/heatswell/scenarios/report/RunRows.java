@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Event;
@@ -55,7 +56,10 @@ final class RunRows {
                 gauge(findings.observed().startPressureAbsolute()),
                 shown.temperature(findings.observed().startTemperature()));
         pressure("peak", result.extremes().highestPressure());
-        pressure("lowest", result.extremes().lowestPressure());
+        String lowest = gauge(result.extremes().lowestPressure().value());
+        if (!lowest.equals(gauge(findings.observed().startPressureAbsolute()))) {
+            pressure("lowest", result.extremes().lowestPressure());
+        }
         RunSummary.Extreme hottest = result.extremes().highestTemperature();
         row("hottest", shown.temperature(hottest.value()), when(hottest));
         String covered = shown.time(result.end());
@@ -98,7 +102,7 @@ final class RunRows {
     }
 
     private String when(RunSummary.Extreme extreme) {
-        return extreme.time() < 0.5 ? "at the start" : "after " + shown.time(extreme.time());
+        return Moments.of(result.system(), result.end()).at(extreme.time()).text(shown);
     }
 
     private String gauge(double absolute) {

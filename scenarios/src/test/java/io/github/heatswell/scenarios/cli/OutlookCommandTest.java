@@ -155,7 +155,7 @@ class OutlookCommandTest {
                 target,
                 "-o",
                 folder.resolve("run").toString());
-        assertTrue(pumped.out().startsWith("HAZARD: After 6 h the pressure has fallen"), pumped.out());
+        assertTrue(pumped.out().startsWith("HAZARD: At 06:00 the pressure has fallen"), pumped.out());
 
         String out = Outcome.execute(
                         "outlook",

@@ -43,6 +43,19 @@ class ScreenWordsTest {
                 "run beacon-tower"
                         + "| Not confirmed on site: the reseat pressure of 'cellar valve', assumed 6 bar; the reseat pressure of 'attic valve', assumed 5.2 bar"
                         + "| of a relief valve, assumed",
+                // One clock in one answer, and no lowest pressure that is the first.
+                "run mill-cottage-small-vessel | Peak 7 bar at 20:50 | after 8 h",
+                "run mill-cottage-thermostat | Hottest 99 degC at 13:24 | Lowest",
+                "run mill-cottage-stuck-open --set supply.shut-off=[{\"from\":4h,\"to\":48h}]"
+                        + "| HAZARD: At 16:00 the pressure has fallen to that of the air: 'safety valve' is stuck open while the supply is shut off."
+                        + "| After 4 h",
+                // Runs of different length are not held against each other without saying so.
+                "compare orchard-lodge mill-cottage-small-vessel | (3.14 L in 4 h), least with \"mill-cottage-small-vessel\" (2.88 L in 3 d). | (3.14 L)",
+                "size mill-cottage-high-street -u us"
+                        + "| to 75 psi or less with no water running; by the best estimates a vessel of 20 gal, precharged to match, is then enough."
+                        + "| 77.2 psi",
+                "size orchard-lodge-vessel | 24 L 4.98 bar 0.41 bar 76.00 EUR yes, recommended 64 of 64 | all 64 houses 35",
+                "size orchard-lodge-vessel | EN 12828, heating systems: 23.4 L, for comparison only | 23.4 L:",
                 "run kiln-house-blocked | Relief set none no relief valve works | working relief valve is described",
                 "run ferry-cottage --set heater.set-point=58degC | Water at 58 degC burns an adult badly in 6 s to 30 s | hotter than this",
             })

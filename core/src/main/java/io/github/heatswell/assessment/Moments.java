@@ -1,7 +1,5 @@
-package io.github.heatswell.narrative;
+package io.github.heatswell.assessment;
 
-import io.github.heatswell.assessment.Measure;
-import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.system.HotWaterSystem;
 import java.time.LocalDate;
 import java.time.format.TextStyle;
@@ -169,8 +167,13 @@ public final class Moments {
         return date.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
     }
 
-    /** The month of a day of the year: {@code January}. */
-    static String monthOf(int dayOfYear) {
+    /**
+     * The month of a day of the year.
+     *
+     * @param dayOfYear the day, 1 to 365
+     * @return such as {@code January}
+     */
+    public static String monthOf(int dayOfYear) {
         return LocalDate.ofYearDay(COMMON_YEAR, dayOfYear).getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
     }
 }
