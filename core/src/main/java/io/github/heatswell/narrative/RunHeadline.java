@@ -123,7 +123,7 @@ final class RunHeadline {
         summary.hazard()
                 .map(hazard -> plain(
                                 "the run ends in a hazard: " + hazard.kind().description() + " ")
-                        .then(circumstances.moments().at(hazard.time())))
+                        .then(incidents.moments().at(hazard.time())))
                 .ifPresent(clauses::add);
         return Statement.joined("; ", clauses).then(".");
     }
@@ -140,7 +140,7 @@ final class RunHeadline {
                 .then(" and reaches at most ")
                 .then(gauge(highest()))
                 .then(" ")
-                .then(circumstances
+                .then(incidents
                         .moments()
                         .at(summary.extremes().highestPressure().time()));
     }
@@ -151,7 +151,7 @@ final class RunHeadline {
         }
         return summary.first(Event.Kind.RELIEF_OPENED)
                 .map(opening -> plain("the relief valve opens ")
-                        .then(circumstances.moments().at(opening.time()))
+                        .then(incidents.moments().at(opening.time()))
                         .then(" and discharges ")
                         .then(volume(summary.totals().relieved())))
                 .orElse(plain("the relief valve stays shut"));

@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.assessment.FaultlessHouse;
+import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.narrative.Observer.Observed;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Event;

@@ -108,7 +108,7 @@ class SituationsTest {
                                 + " for 2 h; 1 draw takes .* L",
                         Houses.warm().supply(SHUT_OFF).draws(Houses.tap(5.8, 60))),
                 Arguments.of(
-                        "Falls to the pressure of the surrounding air at 07:00: a tap is open while the supply is shut"
+                        "Pressure falls to the pressure of the surrounding air at 07:00: a tap is open while the supply is shut"
                                 + " off",
                         Houses.warm().supply(SHUT_OFF).draws(Houses.tap(7, 20))),
                 Arguments.of(
