@@ -27,8 +27,9 @@ final class InterviewCommand implements Question {
                         + DEFAULT_FILE + ".")
                 .build());
         spec.addOption(Specs.folder("Default: heatswell-out/NAME.", "-r", RESULTS));
-        spec.addOption(Specs.units("Units of examples, usual ranges and report: si (bar, degC, L; default) or us"
-                + " (psi, degF, gal). Answers may use any unit."));
+        spec.addOption(
+                Specs.units("Units of examples, usual ranges and report: si (bar, degC, L) or us (psi, degF, gal)."
+                        + " Default: those of the place, or si. Answers may use any unit."));
         Specs.describe(
                 spec,
                 "Answer questions about your house, then simulate it.",
@@ -53,7 +54,7 @@ final class InterviewCommand implements Question {
         Path file = request.out().orElse(DEFAULT_FILE);
         Console console = request.console();
         try {
-            Outcome outcome = Interview.hold(file, request.units(), console.in(), console.out());
+            Outcome outcome = Interview.hold(file, request.asked(), console.in(), console.out());
             return switch (outcome.ending()) {
                 case FINISHED ->
                     Runner.one(

@@ -60,9 +60,14 @@ record Request(ParseResult arguments, Console console, BooleanSupplier interrupt
         return Optional.ofNullable(option(Specs.OUT, (Path) null));
     }
 
+    /** The units asked for, if any. */
+    Optional<UnitSystem> asked() {
+        return Optional.ofNullable(option(Specs.UNITS, (UnitSystem) null));
+    }
+
     /** The units asked for where there is no scenario to take them from. */
     UnitSystem units() {
-        return option(Specs.UNITS, UnitSystem.SI);
+        return asked().orElse(UnitSystem.SI);
     }
 
     /** What is changed about every scenario, the place first. */

@@ -22,13 +22,11 @@ public final class Interview {
     private static final Set<String> LEAVE = Set.of("quit", "exit", "q");
 
     private final HouseFile file;
-    private final UnitSystem units;
     private final Dialogue dialogue;
     private final Interviewer interviewer;
 
-    private Interview(HouseFile file, UnitSystem units, Dialogue dialogue) {
+    private Interview(HouseFile file, Optional<UnitSystem> units, Dialogue dialogue) {
         this.file = file;
-        this.units = units;
         this.dialogue = dialogue;
         this.interviewer = new Interviewer(dialogue, units);
     }
@@ -47,14 +45,15 @@ public final class Interview {
      * Asks all questions and writes the file. A file that exists is replaced only if the answer to that question is yes.
      *
      * @param file where the file belongs; see {@link #suits}. An unfinished interview is kept beside it
-     * @param units the units of examples and of usual ranges; answers may have any
+     * @param units the units of examples and of usual ranges, or those of the place if empty; answers may have any
      * @param in gives the answers, one in a line; stays open
      * @param out takes the questions; stays open
      * @return how it ended
      * @throws OutputException if the file, or the unfinished one, cannot be written
      * @throws IllegalArgumentException if the name of the file does not suit
      */
-    public static Outcome hold(Path file, UnitSystem units, Reader in, PrintWriter out) throws OutputException {
+    public static Outcome hold(Path file, Optional<UnitSystem> units, Reader in, PrintWriter out)
+            throws OutputException {
         if (!suits(file)) {
             throw new IllegalArgumentException("file: the name must end in .yaml or .yml: " + file);
         }
@@ -94,7 +93,7 @@ public final class Interview {
             if (interviewer.answers().isEmpty()) {
                 file.unfinished().remove();
             } else {
-                file.unfinished().keep(interviewer.answers(), units);
+                file.unfinished().keep(interviewer.answers(), interviewer.units());
             }
         }
         return ending;
@@ -116,7 +115,7 @@ public final class Interview {
     private Outcome finish() throws OutputException {
         dialogue.blankLine();
         dialogue.say("Understood:");
-        Summary.say(interviewer.answers(), units, dialogue);
+        Summary.say(interviewer.answers(), interviewer.units(), dialogue);
         dialogue.blankLine();
         HouseFile target = file;
         for (int asked = 0; target.exists(); asked++) {
@@ -133,7 +132,7 @@ public final class Interview {
             }
             target = renamed(target, answer.get());
         }
-        target.write(interviewer.answers(), units);
+        target.write(interviewer.answers(), interviewer.units());
         file.unfinished().remove();
         dialogue.say("Written: " + target.path());
         dialogue.blankLine();

@@ -42,14 +42,22 @@ final class Interviewer {
             "im not sure");
 
     private final Dialogue dialogue;
-    private final UnitSystem units;
-    private final Checks checks;
+    private final Optional<UnitSystem> asked;
     private Answers answers = Answers.none();
 
-    Interviewer(Dialogue dialogue, UnitSystem units) {
+    /** An interview whose examples are in these units, or else in those of the place. */
+    Interviewer(Dialogue dialogue, Optional<UnitSystem> asked) {
         this.dialogue = dialogue;
-        this.units = units;
-        this.checks = new Checks(units);
+        this.asked = asked;
+    }
+
+    /** The units of examples, usual ranges and report. */
+    UnitSystem units() {
+        return PlaceQuestion.units(asked, answers);
+    }
+
+    private Checks checks() {
+        return new Checks(units());
     }
 
     /** How a question ends. */
@@ -126,7 +134,7 @@ final class Interviewer {
         dialogue.blankLine();
         dialogue.say(question.text(), (answers.count() + 1) + ". ", INDENT);
         dialogue.say("To find out: " + question.hint(), INDENT, INDENT);
-        dialogue.say("Type " + question.kind().offer(units) + "; or dk, ?, back, quit.", INDENT, INDENT);
+        dialogue.say("Type " + question.kind().offer(units()) + "; or dk, ?, back, quit.", INDENT, INDENT);
     }
 
     private void explain(Question question) {
@@ -136,7 +144,7 @@ final class Interviewer {
 
     private String inPlace(Question question) {
         Unknown unknown = question.unknown(answers);
-        String value = unknown.in(units);
+        String value = unknown.in(units());
         return value.isEmpty()
                 ? "The file then says: " + unknown.reason() + "."
                 : "The file then says: " + value + " (" + unknown.reason() + ").";
@@ -146,7 +154,7 @@ final class Interviewer {
     private boolean take(Question question, String line) {
         try {
             answers = answers.with(question, understood(question, line));
-            dialogue.say(Summary.of(question, answers, units), "-> ", INDENT);
+            dialogue.say(Summary.of(question, answers, units()), "-> ", INDENT);
             return true;
         } catch (IllegalArgumentException e) {
             dialogue.say("Not accepted: " + e.getMessage() + ".");
@@ -175,23 +183,23 @@ final class Interviewer {
     }
 
     private Answer unknown(Question question) {
-        List<String> faults = checks.faults(answers.with(question, Answer.UNKNOWN), question);
+        List<String> faults = checks().faults(answers.with(question, Answer.UNKNOWN), question);
         if (faults.isEmpty()) {
             return Answer.UNKNOWN;
         }
         throw new IllegalArgumentException(
-                "the usual range, " + question.unknown(answers).in(units)
+                "the usual range, " + question.unknown(answers).in(units())
                         + ", conflicts with the earlier answers (" + String.join("; ", faults)
                         + "); give your best estimate");
     }
 
     /** The answer if a file may say so; without the uncertainty of the reading where that alone passes a limit. */
     private Answer sound(Question question, Answer answer) {
-        if (checks.faults(answers.with(question, answer), question).isEmpty()) {
+        if (checks().faults(answers.with(question, answer), question).isEmpty()) {
             return answer;
         }
         Answer plain = new Answer(answer.value(), false);
-        List<String> faults = checks.faults(answers.with(question, plain), question);
+        List<String> faults = checks().faults(answers.with(question, plain), question);
         if (faults.isEmpty()) {
             return plain;
         }

@@ -8,7 +8,11 @@ import java.util.stream.Stream;
 final class Questions {
 
     private static final List<Question> ALL = Stream.of(
-                    SupplyQuestions.list(), TankQuestions.list(), ReliefQuestions.list(), UseQuestions.list())
+                    List.of(PlaceQuestion.question()),
+                    SupplyQuestions.list(),
+                    TankQuestions.list(),
+                    ReliefQuestions.list(),
+                    UseQuestions.list())
             .flatMap(List::stream)
             .toList();
 

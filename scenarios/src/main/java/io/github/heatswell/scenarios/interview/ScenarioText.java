@@ -23,7 +23,7 @@ final class ScenarioText {
             ReliefQuestions.OPENS_AT, NamedValue.SET_TEMPERATURE.field(),
             ReliefQuestions.PRESENT, NamedValue.VESSEL.field()));
 
-    private static final List<String> SECTIONS = List.of("supply", "tank", "heater", "relief", "vessel");
+    private static final List<String> SECTIONS = List.of("site", "supply", "tank", "heater", "relief", "vessel");
 
     private final Answers answers;
     private final Lines lines;

@@ -17,6 +17,7 @@ public final class EveryCommand {
 
     /** For the interview; other commands ask nothing. */
     public static final String ANSWERS = """
+            dk
             Mill cottage, as answered
             check valve
             4 bar

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 class InterviewCommandTest {
 
     private static final String HOUSE = """
+            dk
             Mill cottage, as answered
             check valve
             4 bar
@@ -92,10 +93,10 @@ class InterviewCommandTest {
 
     @Test
     void leavingIsNoMistakeButRunningOutOfAnswersIs() {
-        Outcome left = interview("Mill\nquit\n");
+        Outcome left = interview("uk\nMill\nquit\n");
         assertEquals(0, left.status());
         assertEquals("", left.err());
-        Outcome ended = interview("yes\ncheck valve\n");
+        Outcome ended = interview("dk\nyes\ncheck valve\n");
         assertEquals(2, ended.status());
         assertEquals("heatswell: the input ended before the last question\n", ended.err());
         String said = ended.out().replaceAll("\\s+", " ");

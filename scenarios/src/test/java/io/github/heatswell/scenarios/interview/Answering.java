@@ -11,6 +11,7 @@ final class Answering {
     /** A house with a check valve and a vessel, everything known. */
     static List<String> si() {
         return List.of(
+                "dk",
                 "Orchard lodge",
                 "check valve",
                 "4.2 bar",
@@ -34,6 +35,7 @@ final class Answering {
     /** A house with a reducing valve and a combined relief valve, in US units. */
     static List<String> us() {
         return List.of(
+                "us-ipc",
                 "Ridge street 4",
                 "PRV",
                 "90 psi",
@@ -55,7 +57,7 @@ final class Answering {
 
     /** Nothing known at all. */
     static List<String> nothing() {
-        return List.of("", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk");
+        return List.of("dk", "", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk");
     }
 
     /** The answers with one line put in front of the answer of this number, 0 being the first. */

@@ -27,10 +27,10 @@ class DialogueTest {
     @Test
     void theInterviewReadsAsItWasLookedAt() throws IOException {
         List<String> answers = new ArrayList<>(Answering.si());
-        answers.set(17, "dk");
-        answers.addAll(15, List.of("?", "12 bar", "back", "12 L", "dk", "back"));
-        answers.set(4, "dk");
-        answers.addAll(2, List.of("?", "4.2"));
+        answers.set(18, "dk");
+        answers.addAll(16, List.of("?", "12 bar", "back", "12 L", "dk", "back"));
+        answers.set(5, "dk");
+        answers.addAll(3, List.of("?", "4.2"));
         Talk talk = Talk.hold(folder.resolve("my-house.yaml"), UnitSystem.SI, answers);
         golden(
                 "dialogue.txt",
@@ -40,12 +40,12 @@ class DialogueTest {
 
     @Test
     void theReadmeShowsHowItBegins() throws IOException {
-        List<String> answers = List.of("Mill cottage", "check valve", "4.2", "4.2 bar", "dk", "quit");
+        List<String> answers = List.of("dk", "Mill cottage", "check valve", "4.2", "4.2 bar", "dk", "quit");
         Talk talk = Talk.hold(folder.resolve("my-house.yaml"), UnitSystem.SI, answers);
         String said = talk.dialogue();
         String begin = "<!-- interview: made by DialogueTest -->\n";
         String end = "<!-- end of interview -->";
-        String shown = "```text\n" + said.substring(said.indexOf("2. "), said.indexOf("\n5. ")) + "```\n";
+        String shown = "```text\n" + said.substring(said.indexOf("3. "), said.indexOf("\n6. ")) + "```\n";
         String readme = Files.readString(README);
         int from = readme.indexOf(begin) + begin.length();
         int to = readme.indexOf(end);

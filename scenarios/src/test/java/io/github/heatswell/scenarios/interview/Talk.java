@@ -10,6 +10,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * An interview with answers from a list.
@@ -21,7 +22,7 @@ record Talk(Outcome outcome, String dialogue) {
 
     static Talk hold(Path file, UnitSystem units, List<String> answers) throws OutputException {
         StringWriter said = new StringWriter();
-        Outcome outcome = Interview.hold(file, units, new Typing(answers, said), new PrintWriter(said));
+        Outcome outcome = Interview.hold(file, Optional.of(units), new Typing(answers, said), new PrintWriter(said));
         return new Talk(outcome, said.toString());
     }
 

@@ -189,18 +189,18 @@ class WrittenFileTest {
     @Test
     void anyOneAnswerMayBeMissing() throws IOException {
         List<String> all = new ArrayList<>(Answering.si());
-        all.set(1, "reducing-valve");
-        all.add(4, "3 bar");
-        all.set(13, "99 degC");
+        all.set(2, "reducing-valve");
+        all.add(5, "3 bar");
+        all.set(14, "99 degC");
         for (int i = 0; i < all.size(); i++) {
             List<String> answers = new ArrayList<>(all);
             answers.set(i, "dk");
-            if (i == 2) {
-                answers.remove(3);
-            } else if (i == 1) {
+            if (i == 3) {
                 answers.remove(4);
-            } else if (i == 14) {
-                answers.subList(15, 17).clear();
+            } else if (i == 2) {
+                answers.remove(5);
+            } else if (i == 15) {
+                answers.subList(16, 18).clear();
             }
             for (UnitSystem units : UnitSystem.values()) {
                 assertTrue(scenario(units, answers).simulation() != null, answers.toString());
@@ -212,10 +212,10 @@ class WrittenFileTest {
     @Test
     void readingsAtTheEdgeOfTheirRangeAreTaken() throws IOException {
         List<String> answers = new ArrayList<>(Answering.us());
-        answers.set(2, "362 psi");
-        answers.set(5, "0 degC");
-        answers.set(11, "99 degC");
-        answers.set(12, "25 bar");
+        answers.set(3, "362 psi");
+        answers.set(6, "0 degC");
+        answers.set(12, "99 degC");
+        answers.set(13, "25 bar");
         HotWaterSystem system = scenario(UnitSystem.US, answers).system();
         assertEquals(273.15 + 99, system.heater().setPoint(), 400 * ROUNDING);
         assertGauge(25, system.reliefValves().get(0).setPressure());
@@ -225,11 +225,11 @@ class WrittenFileTest {
     @Test
     void aUsualRangeThatCannotBeIsNotTaken() throws IOException {
         List<String> answers = new ArrayList<>(Answering.si());
-        answers.set(2, "1 bar");
-        answers.set(3, "dk");
-        answers.set(7, "3.5 bar");
-        answers.set(15, "dk");
-        answers.add(16, "1.5 bar");
+        answers.set(3, "1 bar");
+        answers.set(4, "dk");
+        answers.set(8, "3.5 bar");
+        answers.set(16, "dk");
+        answers.add(17, "1.5 bar");
         Path file = folder.resolve("low.yaml");
         Talk talk = Talk.hold(file, UnitSystem.SI, answers);
         String said = talk.dialogue().replaceAll("\\s+", " ");
@@ -259,13 +259,14 @@ class WrittenFileTest {
                 "Grüße, 家"
             })
     void titlesMeanNothingButThemselves(String title) throws IOException {
-        List<String> answers = Answering.replacing(Answering.us(), 0, title);
+        List<String> answers = Answering.replacing(Answering.us(), 1, title);
         String expected = title.strip().replaceAll("\\s+", " ");
         assertEquals(expected, scenario(UnitSystem.SI, answers).title());
 
         Path other = folder.resolve("resumed.yaml");
-        Talk.hold(other, UnitSystem.SI, List.of(title, "quit"));
+        Talk.hold(other, UnitSystem.SI, List.of("us-ipc", title, "quit"));
         List<String> rest = new ArrayList<>(answers);
+        rest.remove(0);
         rest.set(0, "yes");
         assertEquals(
                 expected, read(Talk.hold(other, UnitSystem.SI, rest).text()).title());
@@ -274,17 +275,17 @@ class WrittenFileTest {
     @ParameterizedTest
     @ValueSource(strings = {"\u001b[31mred", "a\u0000b", "right\u202eleft", "x\u2028y\u0085z"})
     void titlesThatCommandATerminalAreRefused(String title) throws IOException {
-        Talk talk = Talk.hold(folder.resolve("h.yaml"), title, "x".repeat(121), "x".repeat(120), "quit");
+        Talk talk = Talk.hold(folder.resolve("h.yaml"), "dk", title, "x".repeat(121), "x".repeat(120), "quit");
         assertTrue(talk.dialogue().contains("Not accepted: this contains invisible characters"));
         assertTrue(talk.dialogue().contains("Not accepted: this has 121 characters; up to 120 are allowed."));
-        assertTrue(talk.dialogue().contains("2. "));
+        assertTrue(talk.dialogue().contains("3. "));
     }
 
     @Test
     void noReliefValveIsSaidPlainly() throws IOException {
         List<String> answers = new ArrayList<>(Answering.us());
-        answers.set(12, "none");
-        answers.remove(13);
+        answers.set(13, "none");
+        answers.remove(14);
         String text = text(UnitSystem.US, answers);
         assertTrue(
                 text.contains("# Answered: there is no relief valve. A heater without one can explode.\nrelief: []"));
