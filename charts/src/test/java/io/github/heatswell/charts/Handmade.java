@@ -23,9 +23,6 @@ public final class Handmade {
     private final double[] gaugeBar;
     private final List<Event> events = new ArrayList<>();
     private double relieved;
-    private double returned;
-    private double drawn;
-    private double leaked;
 
     private Handmade(HotWaterSystem system, double step, double... gaugeBar) {
         this.system = system;
@@ -40,15 +37,7 @@ public final class Handmade {
 
     /** Adds an event at a gauge pressure (bar); a relief valve opens by pressure. */
     public Handmade event(double time, Event.Kind kind, String device, double gauge) {
-        return event(time, kind, device, gauge, kind == Event.Kind.RELIEF_OPENED ? Event.OpeningCause.PRESSURE : null);
-    }
-
-    /** Adds the opening of a relief valve by hot water, at a gauge pressure (bar). */
-    public Handmade openedByTemperature(double time, Event.Kind kind, String device, double gauge) {
-        return event(time, kind, device, gauge, Event.OpeningCause.TEMPERATURE);
-    }
-
-    private Handmade event(double time, Event.Kind kind, String device, double gauge, Event.OpeningCause cause) {
+        Event.OpeningCause cause = kind == Event.Kind.RELIEF_OPENED ? Event.OpeningCause.PRESSURE : null;
         double temperature = 285.15 + time / step;
         events.add(new Event(time, kind, device, absolute(gauge), temperature, Optional.ofNullable(cause)));
         return this;
@@ -57,24 +46,6 @@ public final class Handmade {
     /** Sets the volume (L) discharged by the end, by valves opening as often as the events say. */
     public Handmade relieved(double litres) {
         relieved = litres * 1e-3;
-        return this;
-    }
-
-    /** Sets the volume (L) returned to the mains by the end. */
-    public Handmade returned(double litres) {
-        returned = litres * 1e-3;
-        return this;
-    }
-
-    /** Sets the volume (L) drawn by the end. */
-    public Handmade drawn(double litres) {
-        drawn = litres * 1e-3;
-        return this;
-    }
-
-    /** Sets the volume (L) leaked by the end. */
-    public Handmade leaked(double litres) {
-        leaked = litres * 1e-3;
         return this;
     }
 
@@ -107,7 +78,7 @@ public final class Handmade {
                         Collections.min(values, order),
                         new RunSummary.Extreme(284.15 + count, step * (count - 1)),
                         new RunSummary.Extreme(0, 0)),
-                new Totals(relief(), 0, returned, drawn, leaked, 0, 1e6, 1e6, 0, 0),
+                new Totals(relief(), 0, 0, 0, 0, 0, 1e6, 1e6, 0, 0),
                 new RunSummary.Audit(0, 0, 0, 0),
                 new RunSummary.Numerics("by hand", 1e-9, 0, 0, 0),
                 Map.of());

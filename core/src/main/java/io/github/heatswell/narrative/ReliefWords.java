@@ -106,7 +106,8 @@ final class ReliefWords {
                 summary.system().heater().thermostatStuck() ? "runaway heating is held at " : "water is held at ";
         return plain(subject)
                 .then(temperature(opensAt))
-                .then(" by “" + name + "”, which opens " + QuantityFormat.times(total.openings()) + ", first "
+                .then(" by “" + name + "”, which opens " + QuantityFormat.times(total.openings())
+                        + (total.openings() == 1 ? ", " : ", first ")
                         + (lifted ? "by heat " : ""))
                 .then(moments.at(first.time()))
                 .then(", and lets ")

@@ -29,6 +29,8 @@ class HeadlineTest {
             .addReliefValve(Houses.snap("lid", 7, 6.3).build())
             .addReliefValve(Houses.snap("cellar", 6.5, 6).build())
             .build();
+    private static final HotWaterSystem GUARDED =
+            Houses.bare().addReliefValve(FaultlessHouse.guard(7, 6).build()).build();
     private static final HotWaterSystem VESSEL =
             Houses.bare().vessel(FaultlessHouse.vessel(18, 4).build()).build();
 
@@ -50,6 +52,30 @@ class HeadlineTest {
                         "Pressure stays at about 4.21 bar, 2.79 bar below the relief set pressure",
                         RunByHand.run(ONE, 60, 4.2, 4.21, 4.2)),
                 Arguments.of("Pressure peaks at 5.4 bar; there is no relief valve", RunByHand.run(BARE, 60, 4.2, 5.4)),
+                Arguments.of(
+                        "The bypass returns 2.5 L to the mains; pressure peaks at 5.44 bar, 1.56 bar below the relief set"
+                                + " pressure",
+                        RunByHand.run(ONE, 60, 4.2, 5.44)
+                                .event(30, Event.Kind.BYPASS_OPENED, "", 5.4)
+                                .returned(2.5)),
+                Arguments.of(
+                        "The leaking seat of the feed lets back 2.5 L to the mains; pressure peaks at 5.44 bar, 1.56 bar below"
+                                + " the relief set pressure",
+                        RunByHand.run(ONE, 60, 4.2, 5.44).returned(2.5)),
+                Arguments.of(
+                        "Leaks take 3 L, which hides the expansion; pressure peaks at 5.44 bar, 1.56 bar below the relief set"
+                                + " pressure",
+                        RunByHand.run(ONE, 60, 4.2, 5.44)
+                                .event(30, Event.Kind.HEATER_ON, "", 4.2)
+                                .leaked(3)),
+                Arguments.of(
+                        "Pressure peaks at 5.44 bar, 1.56 bar below the relief set pressure",
+                        RunByHand.run(ONE, 60, 4.2, 5.44).returned(0.009).leaked(0.009)),
+                Arguments.of(
+                        "Water is held at 99 °C by “T&P valve”, which opens once, after 10 min, and lets 3 L through",
+                        RunByHand.run(GUARDED, 600, 4.2, 5)
+                                .openedByTemperature(600, Event.Kind.RELIEF_OPENED, "T&P valve", 5)
+                                .relieved(3)),
                 Arguments.of(
                         "The heater never switches on; pressure peaks at 5.4 bar; there is no relief valve",
                         RunByHand.run(BARE, 60, 4.2, 5.4).unheated()),

@@ -20,7 +20,6 @@ final class RunByHand {
     private final List<Event> events = new ArrayList<>();
     private double relieved;
     private double returned;
-    private double drawn;
     private double leaked;
     private int cutShort;
     private double open;
@@ -62,12 +61,6 @@ final class RunByHand {
     /** Sets the volume (L) returned to the mains by the end. */
     RunByHand returned(double litres) {
         returned = litres * 1e-3;
-        return this;
-    }
-
-    /** Sets the volume (L) drawn by the end. */
-    RunByHand drawn(double litres) {
-        drawn = litres * 1e-3;
         return this;
     }
 
@@ -113,7 +106,7 @@ final class RunByHand {
                         Collections.min(values, order),
                         new RunSummary.Extreme(284.15 + gaugeBar.length, end),
                         new RunSummary.Extreme(0, 0)),
-                new Totals(relief(), 0, returned, drawn, leaked, 0, heat, heat, 0, cutShort),
+                new Totals(relief(), 0, returned, 0, leaked, 0, heat, heat, 0, cutShort),
                 new RunSummary.Audit(0, 0, open, 1),
                 new RunSummary.Numerics("by hand", 1e-9, 0, 0, 0),
                 Map.of());
