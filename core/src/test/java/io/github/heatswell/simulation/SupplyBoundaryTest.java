@@ -35,7 +35,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The cold feed in all its arrangements. */
 class SupplyBoundaryTest {
 
-    private static final ReliefValve VALVE = Systems.valve(ReliefValve.LiftCharacteristic.MODULATING);
+    static final ReliefValve VALVE = Systems.valve(ReliefValve.LiftCharacteristic.MODULATING);
     private static final DrawProfile MEDIUM = DrawProfile.published().get("eu-m");
 
     static ReducingValve.Builder reducing() {
@@ -168,50 +168,6 @@ class SupplyBoundaryTest {
         assertEquals(Trace.Regime.SEALED, result.trace().regime(later));
         assertTrue(result.first(Event.Kind.SUPPLY_OPENED).isEmpty());
         assertTrue(result.first(Event.Kind.BYPASS_CLOSED).isPresent());
-    }
-
-    /** Restored to a house that has heated up meanwhile, the supply lets water out through the bypass and none in. */
-    @Test
-    void aBypassOpensWhenTheSupplyIsRestored() {
-        HotWaterSystem.Builder house = Systems.lodge()
-                .supply(supply(Supply.Arrangement.REDUCING_VALVE, 5.0)
-                        .reducingValve(reducing().bypassOpens(0.2, BAR).build())
-                        .addOutage(new Supply.Outage(60, 1200))
-                        .build())
-                .addPipe(Systems.copper(60));
-        RunResult result = Simulation.of(house.build(), Duration.ofHours(2)).run();
-        assertEquals(1200, result.first(Event.Kind.BYPASS_OPENED).orElseThrow().time(), 1e-6);
-        assertTrue(result.first(Event.Kind.BYPASS_CLOSED).orElseThrow().time() > 1300);
-        assertEquals(
-                0,
-                result.events().stream()
-                        .filter(event -> event.kind() == Event.Kind.SUPPLY_OPENED)
-                        .count());
-    }
-
-    /** Restored to a house that has lost water meanwhile, the supply fills it up, and no bypass has a part in it. */
-    @Test
-    void theSupplyOpensWhenItIsRestored() {
-        HotWaterSystem.Builder house = Systems.lodge()
-                .supply(supply(Supply.Arrangement.REDUCING_VALVE, 5.0)
-                        .reducingValve(reducing().bypassOpens(0.2, BAR).build())
-                        .addOutage(new Supply.Outage(600, 1200))
-                        .build())
-                .start(Start.builder().water(57, TemperatureUnit.CELSIUS).build())
-                .addLeak(Leak.of(2, FlowUnit.MILLILITRE_PER_MINUTE, Pressure.gauge(4, BAR)))
-                .vessel(Systems.vessel(12, Pressure.gauge(2, BAR), 100));
-        RunResult result = Simulation.of(house.build(), Duration.ofMinutes(40)).run();
-        Event opened = result.first(Event.Kind.SUPPLY_OPENED).orElseThrow();
-        assertEquals(1200, opened.time(), 1e-6);
-        assertTrue(result.gauge(opened.pressureAbsolute()) < 3.79e5, "it had fallen");
-        assertEquals(0, result.audit().massResidual(), 2e-9, "the last pascals are in the books too");
-        assertTrue(result.first(Event.Kind.BYPASS_OPENED).isEmpty());
-        assertTrue(result.first(Event.Kind.BYPASS_CLOSED).isEmpty());
-        assertEquals(
-                0,
-                result.events().stream()
-                        .filter(event -> event.kind() == Event.Kind.SUPPLY_CLOSED && event.time() > 0)
-                        .count());
     }
 
     /** What each channel adds up to is what the books say in the end. */
@@ -351,41 +307,6 @@ class SupplyBoundaryTest {
         assertEquals(
                 trace.value(Channel.MAINS_ABSOLUTE, midnight), trace.value(Channel.PRESSURE_ABSOLUTE, midnight), 1e-3);
         assertEquals(0, trace.value(Channel.RELIEF_FLOW, 23 * 60 + 59), 1e-12);
-    }
-
-    /** Shut off, the house keeps its pressure; opened again, the supply takes over. */
-    @Test
-    void outageSealsTheHouse() {
-        HotWaterSystem.Builder house = Systems.lodge()
-                .supply(supply(Supply.Arrangement.DIRECT, 4.2)
-                        .addOutage(new Supply.Outage(1800, 2400))
-                        .build());
-        RunResult result = Simulation.of(house.build(), Duration.ofHours(2)).run();
-        Trace trace = result.trace();
-        assertEquals(Trace.Regime.UNSEALED, trace.regime(29));
-        assertEquals(Trace.Regime.SEALED, trace.regime(35));
-        assertTrue(result.gauge(trace.value(Channel.PRESSURE_ABSOLUTE, 39)) > 8e5);
-        assertEquals(4.2e5, result.gauge(trace.value(Channel.PRESSURE_ABSOLUTE, 42)), 100); // in the service line
-        assertTrue(result.first(Event.Kind.SUPPLY_SHUT_OFF).isPresent());
-        assertEquals(
-                2400, result.first(Event.Kind.SUPPLY_RESTORED).orElseThrow().time());
-        assertTrue(result.audit().closes(), result.audit().toString());
-    }
-
-    /** A tap opened while the supply is off empties the pressure: the model ends where it would. */
-    @Test
-    void drawingDuringAnOutageEndsAtAtmosphere() {
-        Draw tap = Draw.ofVolume(3600, 20, VolumeUnit.LITRE, 6, FlowUnit.LITRE_PER_MINUTE);
-        HotWaterSystem.Builder house = Systems.lodge()
-                .supply(supply(Supply.Arrangement.CHECK_VALVE, 4.2)
-                        .addOutage(new Supply.Outage(1800, 7200))
-                        .build())
-                .addReliefValve(VALVE)
-                .draws(DrawProfile.of("one tap", List.of(tap)));
-        RunResult result = Simulation.of(house.build(), Duration.ofHours(3)).run();
-        assertEquals(
-                Event.Kind.ATMOSPHERE_REACHED, result.hazard().orElseThrow().kind());
-        assertTrue(result.end() > 3600 && result.end() < 3610);
     }
 
     /** The seasons change the cold water, and the books still close. */
