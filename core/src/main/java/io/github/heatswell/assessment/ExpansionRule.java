@@ -138,8 +138,9 @@ final class ExpansionRule implements Rule {
                         .mapToDouble(pipe -> pipe.volume() * pipe.compliance())
                         .sum()
                 * (to - from);
-        double air =
-                subject.house.trappedAir().orElse(0) * (1 - (from + subject.atmosphere) / (to + subject.atmosphere));
+        double trapped = subject.house.trappedAir().orElse(0)
+                + subject.house.tank().air().orElse(0);
+        double air = trapped * (1 - (from + subject.atmosphere) / (to + subject.atmosphere));
         return from < to - SAME && MARGIN * VesselSizeRule.needed(subject) > pipes + air;
     }
 

@@ -32,15 +32,19 @@ final class HiddenExpansionRule implements Rule {
                     .asks("Ask the water company what it requires against water flowing back into its pipes.")
                     .by(subject.by(Topic.EXPANSION_CONTROL, Codes.EXPANSION_CONTROL)));
         }
-        subject.house
-                .trappedAir()
-                .ifPresent(air -> found.accept(Finding.draft("trapped-air", Severity.CAUTION)
-                        .says(
-                                "{} of air in the piping cushions the expansion until the water has dissolved it.",
-                                Measure.volume(air))
-                        .found(Measure.volume(air))
-                        .advises("Do not count on it: provide expansion control, then let the air out. " + WATCH)
-                        .by(Codes.DESCRIPTION)));
+        double piping = subject.house.trappedAir().orElse(0);
+        double tank = subject.house.tank().air().orElse(0);
+        if (piping + tank > 0) {
+            String where = tank == 0 ? "in the piping" : piping == 0 ? "in the tank" : "in tank and piping";
+            found.accept(Finding.draft("trapped-air", Severity.CAUTION)
+                    .says(
+                            "{} of air " + where + " cushions the expansion until the water has dissolved it.",
+                            Measure.volume(piping + tank))
+                    .found(Measure.volume(piping + tank))
+                    .advises("Do not count on it: provide expansion control, then "
+                            + (tank == 0 ? "let the air out. " : "run a hot tap until no air comes. ") + WATCH)
+                    .by(Codes.DESCRIPTION));
+        }
         double leaked = subject.house.leaks().stream().mapToDouble(Leak::flow).sum();
         if (leaked > 0) {
             Measure flow = new Measure(Kind.FLOW, leaked);

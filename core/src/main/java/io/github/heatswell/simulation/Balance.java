@@ -315,7 +315,7 @@ final class Balance {
         rates[StateVector.CARRIED] = tankInflow * port
                 - overTop() * (column.topEnthalpy() - referenceEnthalpy)
                 - column.passingTop()
-                - p * column.shellRate(pressureRate);
+                - p * column.roomRate(pressureRate);
         fillTemperatures(y, modes, pressureRate, rates);
         flows.fill(beyond, rates);
     }

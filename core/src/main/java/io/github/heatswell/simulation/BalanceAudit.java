@@ -185,7 +185,7 @@ final class BalanceAudit {
                 y[i] += probe[i];
             }
             y[StateVector.CARRIED] +=
-                    in * port - overTop * (column.topEnthalpy() - referenceEnthalpy) - p * column.shellRate(step);
+                    in * port - overTop * (column.topEnthalpy() - referenceEnthalpy) - p * column.roomRate(step);
             y[StateVector.PRESSURE] += step;
         }
     }

@@ -70,6 +70,9 @@ final class CompiledSystem {
     /** The vessels that take water. */
     final GasCushion[] vessels;
 
+    /** Air under the top of the tank: its amount times the gas constant (J/K). */
+    private final double airGas;
+
     final double gaugeOffset;
     final double startPressure;
     final double startTemperature;
@@ -97,6 +100,7 @@ final class CompiledSystem {
         startPressure =
                 system.start().pressure().map(p -> p.absolute(atmosphere)).orElse(coldPressure);
         startTemperature = system.start().waterTemperature().orElse(coldTemperature);
+        airGas = AirPocket.amount(tank.air().orElse(0), coldPressure, coldTemperature);
         gaugeOffset = system.head(system.gaugeHeight());
 
         StateVector.Slots slots = new StateVector.Slots();
@@ -132,6 +136,11 @@ final class CompiledSystem {
                 .mapToDouble(pipe -> pipe.volume() * pipe.compliance())
                 .sum();
         return new Piping(slots, volume, growth, system.trappedAir().orElse(0) * startPressure, coldPressure);
+    }
+
+    /** The air under the top of the tank, with working memory of its own. */
+    AirPocket air() {
+        return new AirPocket(airGas, tankVolume / layers);
     }
 
     private static int resolved(Tank tank) {

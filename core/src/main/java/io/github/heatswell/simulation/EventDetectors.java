@@ -44,11 +44,13 @@ final class EventDetectors {
     private final CompiledSystem plant;
     private final StateVector vector;
     private final Balance balance;
+    private final AirPocket air;
 
     EventDetectors(CompiledSystem plant, Balance balance) {
         this.plant = plant;
         vector = plant.vector;
         this.balance = balance;
+        air = plant.air();
     }
 
     /**
@@ -118,6 +120,10 @@ final class EventDetectors {
                 y -> y[PRESSURE] - plant.atmosphere - Valve.AT_ATMOSPHERE));
         watches.add(EventDetector.of(
                 Event.Kind.VAPOUR_FORMS, EventDetector.SAME, y -> y[PRESSURE] - boiling(y[vector.highest])));
+        if (!air.isEmpty()) {
+            watches.add(EventDetector.of(
+                    Event.Kind.VAPOUR_FORMS, EventDetector.SAME, y -> air.room(y[PRESSURE], y[vector.highest])));
+        }
         watches.add(EventDetector.of(
                 Event.Kind.WATER_OUT_OF_RANGE, EventDetector.SAME, y -> MAX_TEMPERATURE - y[vector.highest]));
         watches.add(EventDetector.of(Event.Kind.WATER_FREEZES, EventDetector.SAME, y -> y[vector.lowest] - FREEZES));

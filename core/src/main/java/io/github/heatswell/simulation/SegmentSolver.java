@@ -83,7 +83,9 @@ final class SegmentSolver {
      * relative tolerance's part of what a small heat-up moves.
      */
     private double pressureTolerance(CompiledSystem plant) {
-        double give = plant.tankVolume * (5e-10 + plant.shellCompliance) + plant.compliance();
+        double give = plant.tankVolume * (5e-10 + plant.shellCompliance)
+                + plant.compliance()
+                + plant.air().compliance(plant.startPressure, plant.startTemperature);
         return relativeTolerance * Math.min(plant.startPressure, moved(plant) / give);
     }
 

@@ -37,6 +37,7 @@ final class TankColumn {
     private final CompiledSystem plant;
     private final LiquidWater water;
 
+    private final AirPocket air;
     private int zones;
     private final Zone[] zone;
     /** Flow (kg/s) that even the smallest zone mixes with, whatever its water. */
@@ -92,6 +93,7 @@ final class TankColumn {
         this.plant = plant;
         this.water = water;
         int layers = plant.layers;
+        air = plant.air();
         zone = new Zone[layers];
         mixesWith = MIN_DENSITY * plant.tankVolume / layers / MIXING_TIME;
         upward = new boolean[layers];
@@ -99,7 +101,7 @@ final class TankColumn {
         warming = new Linear[layers];
         rates = new double[layers];
         for (int i = 0; i < layers; i++) {
-            zone[i] = new Zone(plant);
+            zone[i] = new Zone(plant, air);
             flow[i] = new Linear();
             warming[i] = new Linear();
         }
@@ -283,13 +285,14 @@ final class TankColumn {
         }
     }
 
-    /** Growth rate (m3/s) of the shell volume, with the rates last filled. */
-    double shellRate(double pressureRate) {
+    /** Growth rate (m3/s) of the room for water, that of the shell less the air, with the rates last filled. */
+    double roomRate(double pressureRate) {
         double warmingOfAll = 0;
         for (int z = 0; z < zones; z++) {
             warmingOfAll += rates[z] * zone[z].share;
         }
-        return plant.tankVolume * (plant.shellGrowth * warmingOfAll + plant.shellCompliance * pressureRate);
+        double shell = plant.tankVolume * (plant.shellGrowth * warmingOfAll + plant.shellCompliance * pressureRate);
+        return air.isEmpty() ? shell : shell - air.byTemperature * rates[zones - 1] - air.byPressure * pressureRate;
     }
 
     /** Enthalpy (J/kg) of the hottest water. */

@@ -4,13 +4,14 @@ import io.github.heatswell.water.LiquidWater;
 
 /**
  * One fully mixed part of the tank: a run of neighbouring layers with one temperature, the water it holds, and the heat
- * that reaches it without any flow.
+ * that reaches it without any flow. The highest one leaves room for air.
  *
  * <p>Working memory of one run, not thread-safe.
  */
 final class Zone {
 
     private final CompiledSystem plant;
+    private final AirPocket air;
 
     /** The lowest layer. */
     int first;
@@ -26,7 +27,7 @@ final class Zone {
     double temperature;
     /** Mass (kg) of the water. */
     double mass;
-    /** Volume (m3) of its part of the shell. */
+    /** Volume (m3) of the water: its part of the shell, less the air under the top. */
     double volume;
     /** How much faster the shell grows with temperature than the water (1/K): {@code a - beta}. */
     double growth;
@@ -39,8 +40,9 @@ final class Zone {
     /** Heat (W) that flows carry past it upwards, unmixed. */
     double passing;
 
-    Zone(CompiledSystem plant) {
+    Zone(CompiledSystem plant, AirPocket air) {
         this.plant = plant;
+        this.air = air;
     }
 
     /** Becomes the zone of one layer. */
@@ -60,12 +62,28 @@ final class Zone {
         double size = shellSize(p, zoneTemperature);
         temperature = zoneTemperature;
         volume = plant.tankVolume * share * size;
-        mass = state.density() * volume;
         double perSize = 1 / size;
         growth = plant.shellGrowth * perSize - state.expansivity();
         give = plant.shellCompliance * perSize + state.compressibility();
+        if (hasAir()) {
+            leaveRoom(p, zoneTemperature);
+        }
+        mass = state.density() * volume;
         loss = plant.standingLoss * share * (zoneTemperature - plant.roomTemperature);
         heat = power - loss;
+    }
+
+    private boolean hasAir() {
+        return !air.isEmpty() && end() == plant.layers;
+    }
+
+    /** The air takes up room, more of it as it warms and less of it under pressure. */
+    private void leaveRoom(double p, double zoneTemperature) {
+        air.evaluate(p, zoneTemperature);
+        double shell = plant.tankVolume * share;
+        volume -= air.volume;
+        growth = (shell * plant.shellGrowth - air.byTemperature) / volume - state.expansivity();
+        give = (shell * plant.shellCompliance - air.byPressure) / volume + state.compressibility();
     }
 
     private double shellSize(double p, double zoneTemperature) {

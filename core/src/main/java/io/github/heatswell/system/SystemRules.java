@@ -22,6 +22,12 @@ final class SystemRules {
      */
     static final double MAX_STRETCH = 0.75;
 
+    /**
+     * Largest share (-) of the highest layer that air under the top of a tank takes up at the cold fill, were it expanded to the
+     * pressure of the air around it. Warm and without pressure it then still leaves room for water. Own choice.
+     */
+    static final double MAX_AIR = 0.36;
+
     private final Requirements requirements;
     private final HotWaterSystem system;
     private final Tank tank;
@@ -46,6 +52,7 @@ final class SystemRules {
         checkVessels();
         checkReliefValves();
         checkTrappedAir();
+        checkTankAir();
         checkShell();
     }
 
@@ -119,6 +126,21 @@ final class SystemRules {
         system.trappedAir()
                 .ifPresent(air -> requirements.rule(
                         air <= room, "trapped-air", litres(air) + " is more than the piping holds, " + litres(room)));
+    }
+
+    /** Without pressure the air must not fill the highest layer. */
+    private void checkTankAir() {
+        double most = MAX_AIR
+                * tank.volume()
+                / tank.layers()
+                * atmosphere
+                / system.supplyAtStart().absolute(atmosphere);
+        tank.air()
+                .ifPresent(air -> requirements.rule(
+                        air <= most * (1 + ROUNDING),
+                        "tank.air",
+                        litres(air) + " is more than the " + (tank.layers() == 1 ? "tank" : "highest layer of the tank")
+                                + " has room for once the pressure is lost; up to " + litres(most) + " is allowed"));
     }
 
     /** A shell that stretches further would have torn long before. */

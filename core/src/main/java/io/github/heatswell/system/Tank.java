@@ -30,6 +30,8 @@ public final class Tank {
 
     private static final Limits EXPANSION = Limits.between("expansion", 0, 300e-6);
 
+    private static final Limits AIR = Limits.above("air", 0, 0.1);
+
     private static final Limits HEIGHT = Limits.between("height", 0.1, 10);
     private static final int MAX_LAYERS = 50;
 
@@ -44,6 +46,9 @@ public final class Tank {
     private final Pressure workingPressure;
     private final boolean workingPressureGiven;
     private final boolean neverFails;
+    /** Volume of the air (m3), 0 for none. */
+    private final double air;
+
     private final int layers;
     private final double height;
 
@@ -56,6 +61,7 @@ public final class Tank {
         workingPressure = from.workingPressure;
         workingPressureGiven = from.workingPressureGiven;
         neverFails = from.neverFails;
+        air = from.air;
         layers = from.layers;
         height = from.height == null ? 0 : from.height;
     }
@@ -88,6 +94,7 @@ public final class Tank {
         builder.workingPressure = workingPressure;
         builder.workingPressureGiven = workingPressureGiven;
         builder.neverFails = neverFails;
+        builder.air = air;
         builder.layers = layers;
         builder.height = height > 0 ? height : null;
         return builder;
@@ -167,6 +174,15 @@ public final class Tank {
     }
 
     /**
+     * Air under the top of the tank.
+     *
+     * @return its volume (m3) at the cold fill, or empty if there is none
+     */
+    public OptionalDouble air() {
+        return air > 0 ? OptionalDouble.of(air) : OptionalDouble.empty();
+    }
+
+    /**
      * Into how many layers of equal volume the water is divided, from the bottom up, as described. A simulation
      * resolves at most one per half litre.
      *
@@ -212,6 +228,7 @@ public final class Tank {
         private Pressure workingPressure;
         private boolean workingPressureGiven = true;
         private boolean neverFails;
+        private double air;
         private int layers = 1;
         private Double height;
 
@@ -362,6 +379,20 @@ public final class Tank {
         public Builder assumedWorkingPressure(Pressure value) {
             workingPressure(value);
             workingPressureGiven = false;
+            return this;
+        }
+
+        /**
+         * Sets how much air stands under the top of the tank. It warms with the water there and holds its vapour, and water takes
+         * up the rest of the tank.
+         *
+         * @param value the volume at the cold fill, under the supply's pressure and at its temperature: above 0 to 100 L
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the volume is outside its range
+         */
+        public Builder air(double value, VolumeUnit unit) {
+            air = AIR.check(value, unit);
             return this;
         }
 

@@ -40,6 +40,7 @@ final class Column {
         for (int i = 0; i < count; i++) {
             layers[i] = new TankWater(system.tank(), water, system.coldAtStart(), fillPressure);
         }
+        system.tank().air().ifPresent(layers[count - 1]::holdAir);
         double height = system.tank().height().orElse(1);
         conduction = CONDUCTIVITY * (system.tank().volume() / height) / (height / count);
         lossOfLayer = system.tank().standingLoss() / count;

@@ -61,6 +61,24 @@ final class RandomCases {
         }
     }
 
+    /** {@return the next house, with air under the top of its tank: 0.01 % to 2 % of it, and no more than it has room for} */
+    ComparisonCase nextWithAir() {
+        ComparisonCase plain = next();
+        HotWaterSystem house = plain.system();
+        double air = house.site().atmosphere();
+        double most = 0.3
+                * house.tank().volume()
+                / house.tank().layers()
+                * air
+                / house.supplyAtStart().absolute(air);
+        double filled = Math.min(most, house.tank().volume() * Math.exp(between(Math.log(1e-4), Math.log(0.02))));
+        HotWaterSystem.Builder with = house.toBuilder();
+        with.changeTank(
+                tank -> tank.toBuilder().air(filled, VolumeUnit.CUBIC_METRE).build());
+        String name = plain.name() + String.format(java.util.Locale.ROOT, ", %.3f L of air", filled * 1e3);
+        return new ComparisonCase(name, with.build(), plain.hours());
+    }
+
     private ComparisonCase draw() {
         HotWaterSystem base = houses.next();
         StringJoiner name = new StringJoiner(", ", drawn + ": ", "");

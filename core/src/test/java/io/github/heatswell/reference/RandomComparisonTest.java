@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -22,6 +23,11 @@ class RandomComparisonTest {
     private static final int ORDINARY = 12;
     private static final int SYSTEMS = Integer.getInteger("reference.systems", ORDINARY);
     private static final long FROM = Long.getLong("reference.from", 1);
+
+    /** Where houses with air begin; the reference takes minutes for some of the first ones of this sequence. */
+    private static final long AIR_FROM = 50;
+
+    private static final int AIR_SKIPPED = 19;
 
     private static final double TOLERANCE = 1e-8;
     /** As for the chosen cases with taps: 15 Pa at 0.15 kg/s. */
@@ -62,15 +68,32 @@ class RandomComparisonTest {
      */
     @Test
     void libraryFollowsTheUnreducedEquations() {
-        RandomCases cases = new RandomCases(FROM);
+        follow(new RandomCases(FROM)::next, SYSTEMS);
+    }
+
+    /**
+     * The same with air under the top of the tank. A longer look went over 65 houses: peaks within 0.04 %, relieved volumes within
+     * 0.11 %, instants within 5 s. Left out of these figures are two that the reference could not follow, one whose tap mixes
+     * below its cold water, and one whose weeping seat closes while the pressure rests.
+     */
+    @Test
+    void libraryFollowsTheUnreducedEquationsWithAir() {
+        RandomCases cases = new RandomCases(FROM + AIR_FROM);
+        for (int i = 0; i < AIR_SKIPPED; i++) {
+            cases.nextWithAir();
+        }
+        follow(cases::nextWithAir, SYSTEMS);
+    }
+
+    private static void follow(Supplier<ComparisonCase> cases, int systems) {
         List<String> wrong = new ArrayList<>();
         List<String> apart = new ArrayList<>();
         double peak = 0;
         double relieved = 0;
         double end = 0;
         double instants = 0;
-        for (int i = 0; i < SYSTEMS; i++) {
-            ComparisonCase house = cases.next();
+        for (int i = 0; i < systems; i++) {
+            ComparisonCase house = cases.get();
             RandomComparison compared = assertDoesNotThrow(() -> compared(house), house::name);
             peak = Math.max(peak, Math.abs(compared.peak()));
             relieved = Math.max(relieved, compared.relieved(DROP));
@@ -82,12 +105,12 @@ class RandomComparisonTest {
                 apart.add(compared.toString());
             }
         }
-        if (SYSTEMS > ORDINARY) {
+        if (systems > ORDINARY) {
             // a long look is for reading
-            System.out.println(SYSTEMS + " houses; widest differences: peak " + peak + ", relieved " + relieved
+            System.out.println(systems + " houses; widest differences: peak " + peak + ", relieved " + relieved
                     + ", end " + end + " s, instants " + instants + " s");
         }
         assertEquals(List.of(), wrong);
-        assertTrue(apart.size() <= SYSTEMS / 100, apart::toString);
+        assertTrue(apart.size() <= systems / 100, apart::toString);
     }
 }

@@ -2,11 +2,15 @@ package io.github.heatswell.reference;
 
 import io.github.heatswell.system.Tank;
 import io.github.heatswell.water.LiquidWater;
+import io.github.heatswell.water.Saturation;
 
 /**
  * The water in the tank, or in one layer of it, as a closed function of its conserved quantities: given mass m and internal energy U, temperature
  * and pressure follow from {@code rho(T,p) V(T,p) = m} and {@code u(T,p) = U/m} with
  * {@code V = V_n [1 + g (T - T_ref) + C (p - p_ref)]}, g being three times the linear expansion of the shell.
+ *
+ * <p>Under the top of the highest layer there may be air: what is left of it after the vapour pressure of the water is the pressure
+ * of a fixed amount of ideal gas, {@code (p - p_s(T)) V_air = n R T}, and it leaves that much less room for water.
  *
  * <p>Solved by Newton's method in two unknowns, begun at the last solution. Not safe for concurrent use.
  */
@@ -18,6 +22,9 @@ final class TankWater {
 
     private static final double SMALL_TEMPERATURE = 1e-11;
 
+    /** A step that is cut down further than this has nowhere to go. */
+    private static final double SMALLEST_PART = 1e-6;
+
     /** Ten times the highest pressure the properties are made for (Pa). */
     private static final double MAX_PRESSURE = 25e6;
 
@@ -27,6 +34,8 @@ final class TankWater {
     private final double compliance;
     private final double referenceTemperature;
     private final double referencePressure;
+    /** Amount of air times gas constant (J/K). */
+    private double air;
 
     private final LiquidWater.State state = new LiquidWater.State();
     private double firstTemperature;
@@ -60,9 +69,36 @@ final class TankWater {
         expect(temperature, pressure);
     }
 
-    /** {@return the inner volume (m3) at a temperature (K) and an absolute pressure (Pa)} */
+    /** Puts air (m3 at the cold fill) under its top. */
+    void holdAir(double filled) {
+        air = filled * (referencePressure - Saturation.pressureAbsolute(referenceTemperature)) / referenceTemperature;
+    }
+
+    private double airAt(double t, double p) {
+        return air == 0 ? 0 : air * t / (p - vapour(t));
+    }
+
+    /** Iterations may leave the temperatures of vapour. */
+    private static double vapour(double t) {
+        return Saturation.pressureAbsolute(Math.max(t, 273.15));
+    }
+
+    /** By a difference quotient, of the room (m3) by temperature (K). */
+    private double roomByTemperature(double t, double p) {
+        double dt = 1e-3;
+        return volume * thermalGrowth - (airAt(t + dt, p) - airAt(t - dt, p)) / (2 * dt);
+    }
+
+    /** By a difference quotient, of the room (m3) by pressure (Pa). */
+    private double roomByPressure(double t, double p) {
+        double dp = 10;
+        return volume * compliance - (airAt(t, p + dp) - airAt(t, p - dp)) / (2 * dp);
+    }
+
+    /** {@return the room for water (m3) at a temperature (K) and an absolute pressure (Pa)} */
     double volumeAt(double t, double p) {
-        return volume * (1 + thermalGrowth * (t - referenceTemperature) + compliance * (p - referencePressure));
+        return volume * (1 + thermalGrowth * (t - referenceTemperature) + compliance * (p - referencePressure))
+                - airAt(t, p);
     }
 
     /** {@return the mass (kg) that fills the tank at a temperature (K) and an absolute pressure (Pa)} */
@@ -103,8 +139,12 @@ final class TankWater {
             double determinant = massByTemperature * energyByPressure - massByPressure * energyByTemperature;
             double dt = -(excess * energyByPressure - surplus * massByPressure) / determinant;
             double dp = -(surplus * massByTemperature - excess * energyByTemperature) / determinant;
-            t += dt;
-            p += dp;
+            double part = 1;
+            while (air > 0 && part > SMALLEST_PART && !conceivable(t + part * dt, p + part * dp)) {
+                part /= 2;
+            }
+            t += part * dt;
+            p += part * dp;
             settled = Math.abs(dp) <= SMALL_PRESSURE && Math.abs(dt) <= SMALL_TEMPERATURE && conceivable(t, p);
         }
         temperature = settled ? t : temperature;
@@ -112,9 +152,9 @@ final class TankWater {
         return settled;
     }
 
-    /** Iterations may leave the range of the properties, but not so far that these turn into nonsense. */
-    private static boolean conceivable(double t, double p) {
-        return t > 230 && t < 500 && Math.abs(p) < MAX_PRESSURE;
+    /** Iterations may leave the range of the properties, but not so far that these turn into nonsense; air stays air. */
+    private boolean conceivable(double t, double p) {
+        return t > 230 && t < 500 && Math.abs(p) < MAX_PRESSURE && (air == 0 || p > vapour(t) && airAt(t, p) < volume);
     }
 
     /** Of the state last evaluated, which must be that of t and p. */
@@ -123,8 +163,8 @@ final class TankWater {
         double beta = state.expansivity();
         double kappa = state.compressibility();
         double v = volumeAt(t, p);
-        massByTemperature = density * (volume * thermalGrowth - beta * v);
-        massByPressure = density * (volume * compliance + kappa * v);
+        massByTemperature = density * (roomByTemperature(t, p) - beta * v);
+        massByPressure = density * (roomByPressure(t, p) + kappa * v);
         // From du = dh - d(p v) with dh = c_p dT + v (1 - T beta) dp.
         energyByTemperature = state.heatCapacity() - p * beta / density;
         energyByPressure = (p * kappa - t * beta) / density;
@@ -162,8 +202,8 @@ final class TankWater {
      * @return the power (W)
      */
     double work(double mass, double massRate, double energyRate) {
-        double byTemperature = volume * thermalGrowth;
-        double byPressure = volume * compliance;
+        double byTemperature = roomByTemperature(temperature, pressure);
+        double byPressure = roomByPressure(temperature, pressure);
         double a = mass * energyByTemperature + pressure * byTemperature;
         double b = mass * energyByPressure + pressure * byPressure;
         double e = energyRate - state.internalEnergy() * massRate;

@@ -65,6 +65,7 @@ class ChangedPartsTest {
                 .compliance(28.3, ComplianceUnit.MILLILITRE_PER_BAR)
                 .expansion(14, ExpansionUnit.MILLIONTH_PER_KELVIN)
                 .neverFails(true)
+                .air(0.3, VolumeUnit.LITRE)
                 .standingLoss(2.4, ConductanceUnit.WATT_PER_KELVIN)
                 .workingPressure(Pressure.gauge(6, BAR))
                 .build();
@@ -75,6 +76,7 @@ class ChangedPartsTest {
                         Tank::compliance,
                         Tank::complianceGiven,
                         Tank::neverFails,
+                        Tank::air,
                         same -> same.shell().compliance(),
                         same -> same.shell().thermalGrowth()));
     }

@@ -98,6 +98,15 @@ final class TankSections {
                                             "a common marking of the country; read the plate")
                                     .from(Typical.Tank::workingPressure, "volume"))
                             .whenAssumed(Form.pressure(Tank.Builder::assumedWorkingPressure)),
+                    amount(
+                                    "air",
+                                    "air under the top of the tank at the cold fill, at the supply's pressure and temperature; none if"
+                                            + " left out",
+                                    "0.2 L",
+                                    Kind.VOLUME,
+                                    Tank.Builder::air)
+                            .leftOutFreely()
+                            .checkedAgainst("volume", "layers", "supply.pressure"),
                     word(
                                     "never-fails",
                                     "yes: a textbook tank, which no pressure harms, so that a run goes on beyond the test"

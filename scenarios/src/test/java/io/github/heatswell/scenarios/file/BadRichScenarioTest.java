@@ -50,7 +50,9 @@ class BadRichScenarioTest {
             layers: 12 | layers: 51 | 8:67 | tank.layers: 51 is outside the allowed range, 1 to 50
             layers: 12 | layers: 1.5 | 8:67 | tank.layers: '1.5' is not a whole number
             height: 1.3 m, | height: 13 m, | 8:79 | tank.height: 13 m is outside the allowed range, 0.1 m to 10 m
-            material: steel, diameter: 480 mm, layers: 12, height: 1.3 m, never-fails: no, expansion: 12 ppm/K | material: rigid, layers: 12 | 8:1 | tank.height: is missing; write, for example, 'height: 1300 mm'
+            material: steel, diameter: 480 mm, layers: 12, height: 1.3 m, never-fails: no, expansion: 12 ppm/K, | material: rigid, layers: 12, | 8:1 | tank.height: is missing; write, for example, 'height: 1300 mm'
+            air: 0.2 L | air: 0 L | 8:129 | tank.air: 0 L is outside the allowed range, above 0 L to 100 L
+            air: 0.2 L | air: 3 L | 8:129 | tank.air: 3 L is more than the highest layer of the tank has room for once the pressure is lost; up to 1.4
             expansion: 12 ppm/K | expansion: 301 ppm/K | 8:114 | tank.expansion: 301 ppm/K is outside the allowed range, 0 ppm/K to 300 ppm/K
             expansion: 12 ppm/K | expansion: 12 mm | 8:114 | tank.expansion: 'mm' is a unit of length; a linear expansion is given in ppm/K, mm/(m K) or ppm/degF
             material: steel, diameter: 480 mm, | material: rigid, | 8:96 | tank.expansion: does not apply to a rigid tank; remove it

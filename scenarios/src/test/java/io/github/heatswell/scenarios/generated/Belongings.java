@@ -43,6 +43,7 @@ final class Belongings {
         relief(file.items("relief"));
         vessel(file.keyed("vessel"));
         trappedAir();
+        tankAir(file.keyed("tank"));
         draws();
         costs(file.keyed("costs"));
     }
@@ -283,6 +284,18 @@ final class Belongings {
             file.remove("trapped-air");
         } else if (file.si("trapped-air", 0) > BELOW * room) {
             file.put("trapped-air", numbers.between(Format.single("trapped-air"), 0.01 * room, BELOW * room));
+        }
+    }
+
+    /** At most a third of the highest layer, were it at the pressure of the air of the highest site, and the supply at 25 bar. */
+    private void tankAir(Keyed tank) {
+        double most = 0.3
+                * tank.si("volume", 0)
+                / (tank.has("layers") ? Integer.parseInt(tank.word("layers")) : 1)
+                * 0.5
+                / 26;
+        if (tank.has("air") && tank.si("air", 0) > most) {
+            tank.put("air", numbers.between(Format.single("tank.air"), most / 100, most));
         }
     }
 
