@@ -2,9 +2,9 @@ package io.github.heatswell.scenarios.cli;
 
 import io.github.heatswell.place.Place;
 import io.github.heatswell.scenarios.file.Change;
-import io.github.heatswell.scenarios.quantity.Amount;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
+import io.github.heatswell.scenarios.quantity.QuantityReader.Amount;
 import io.github.heatswell.scenarios.variation.Variation;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.units.DurationUnit;

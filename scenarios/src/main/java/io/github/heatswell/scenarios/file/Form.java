@@ -1,10 +1,10 @@
 package io.github.heatswell.scenarios.file;
 
-import io.github.heatswell.scenarios.quantity.Amount;
 import io.github.heatswell.scenarios.quantity.ClockTime;
 import io.github.heatswell.scenarios.quantity.DayOfYear;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
+import io.github.heatswell.scenarios.quantity.QuantityReader.Amount;
 import io.github.heatswell.scenarios.wording.Nearest;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.system.DrawProfile;

@@ -2,9 +2,9 @@ package io.github.heatswell.scenarios.interview;
 
 import io.github.heatswell.scenarios.interview.Question.Choice;
 import io.github.heatswell.scenarios.interview.ScenarioText.Reach;
-import io.github.heatswell.scenarios.quantity.Amount;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
+import io.github.heatswell.scenarios.quantity.QuantityReader.Amount;
 import io.github.heatswell.scenarios.quantity.Uncertain;
 import io.github.heatswell.scenarios.wording.Nearest;
 import io.github.heatswell.scenarios.wording.Printable;

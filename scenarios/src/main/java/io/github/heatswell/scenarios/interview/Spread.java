@@ -1,8 +1,8 @@
 package io.github.heatswell.scenarios.interview;
 
-import io.github.heatswell.scenarios.quantity.Amount;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
+import io.github.heatswell.scenarios.quantity.QuantityReader.Amount;
 import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureDifferenceUnit;

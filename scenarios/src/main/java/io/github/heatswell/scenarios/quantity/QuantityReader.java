@@ -135,4 +135,13 @@ public final class QuantityReader {
                 kind.units().stream().flatMap(unit -> unit.spellings().stream()).toList();
         return known || text.length() < 3 || !Character.isLetter(text.charAt(0)) ? "" : Nearest.hint(text, spellings);
     }
+
+    /**
+     * A number and its unit.
+     *
+     * @param value the number, in {@code unit}
+     * @param unit the unit
+     * @param <U> the kind of unit
+     */
+    public record Amount<U extends Unit>(double value, U unit) {}
 }

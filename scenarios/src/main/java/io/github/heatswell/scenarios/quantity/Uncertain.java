@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.quantity;
 
+import io.github.heatswell.scenarios.quantity.QuantityReader.Amount;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.study.Distribution;
 import io.github.heatswell.units.Decimals;

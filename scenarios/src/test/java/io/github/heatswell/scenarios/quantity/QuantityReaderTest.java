@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.quantity;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import io.github.heatswell.scenarios.quantity.QuantityReader.Amount;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
 import java.util.Locale;
