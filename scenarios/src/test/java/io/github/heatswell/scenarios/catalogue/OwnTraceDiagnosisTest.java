@@ -244,6 +244,25 @@ class OwnTraceDiagnosisTest {
         isExplained(house, hours, minutes, columns, idle);
     }
 
+    /** The long look: every bundled house as a household gauge shows it. */
+    static Stream<Arguments> everyRoundedLog() {
+        return Catalogue.names().stream()
+                .filter(Pattern.compile(System.getProperty("long.look.houses", ".*"))
+                        .asMatchPredicate())
+                .flatMap(house -> IntStream.of(1, 2, 3, 5, 10)
+                        .boxed()
+                        .flatMap(minutes -> Stream.of(
+                                Arguments.of(house, HOURS / 2, minutes, PressureUnit.PSI, 1.0),
+                                Arguments.of(house, HOURS / 2, minutes, PressureUnit.BAR, 0.1))));
+    }
+
+    @ParameterizedTest
+    @EnabledIfSystemProperty(named = "long.look", matches = "true")
+    @MethodSource("everyRoundedLog")
+    void noHouseIsAccusedByADigit(String house, int hours, int minutes, PressureUnit unit, double digit) {
+        aDigitShownForAnHourAccusesNothing(house, hours, minutes, unit, digit);
+    }
+
     /** A seat that leaks, in a house described as sound: found, or left open, but nothing else is blamed. */
     @ParameterizedTest
     @CsvSource({"10, PRESSURE", "15, TOP_AND_BURNER"})
