@@ -163,21 +163,22 @@ final class Comparison {
         return profiles;
     }
 
+    /** The causes in order; the house as described goes before one without numbers of its own that does no better. */
     private DiagnosisResult compared(List<Ended> all) {
         double least = all.stream().mapToDouble(e -> e.end.cost()).min().orElseThrow();
         int circumstances = all.get(0).trial.parameters().size();
         double inflation = Math.max(1, least / Math.max(1, target.count() - circumstances));
         List<Ended> order = all.stream()
-                .sorted(Comparator.comparingDouble(e -> e.criterion(inflation)))
+                .sorted(Comparator.comparingDouble(e -> e.criterion(inflation) - (e.isContained() ? WORTH_IT : 0)))
                 .toList();
         double first = order.get(0).criterion(inflation);
         double sum = order.stream()
-                .mapToDouble(e -> Math.exp(-(e.criterion(inflation) - first) / 2))
+                .mapToDouble(e -> Math.exp(-Math.max(0, e.criterion(inflation) - first) / 2))
                 .sum();
         Ended best = order.get(0);
         Forecaster.Forecast forecast = best.trial.forecast(best.end.position());
         List<HypothesisFit> fits = workers.map(order, ended -> {
-            double behind = ended.criterion(inflation) - first;
+            double behind = Math.max(0, ended.criterion(inflation) - first);
             return fit(ended, behind, Math.exp(-behind / 2) / sum, forecast);
         });
         Optional<SeparatingCheck> check = fits.size() < 2
