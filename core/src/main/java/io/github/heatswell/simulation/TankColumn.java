@@ -17,6 +17,20 @@ import java.util.Arrays;
  * given; zone by zone downwards every flow is then linear in dp/dt and in the flow of valves on top of the tank, and
  * the lowest flow comes from the cold branch.
  *
+ * <p>A layer that takes in water mixes with it, so a front of cold water spreads with the root of its way, which is the
+ * numbers' mixing and not the inlet's. Water drawn from a hot tank of 190 L and reheated expands by so much more than it
+ * would below a sharp front (per cent, {@code FrontTest}):
+ *
+ * <pre>
+ *   layers   30 L   60 L   100 L drawn
+ *       10     25     18      13
+ *       25     16     11       9
+ *       50     11      8       6
+ * </pre>
+ *
+ * The excess falls with the root of their number, and a full cold start has none. Real inlets mix water too; we have no
+ * measured figure for how much.
+ *
  * <p>Of a flow that would replace a zone's water within {@link #MIXING_TIME}, only the part that takes so long mixes
  * with it; the rest passes by with the heat it meets. What leaves in a steady state is the same.
  *
