@@ -18,7 +18,8 @@ import java.util.Objects;
  * of no published rate for a vessel: a butyl diaphragm of 0.1 m2 and 2 mm around 8 L of air at 3 bar gauge would lose 6
  * % of its air in a year, that is about a quarter of a bar, by permeabilities from a polymer handbook, cited from
  * memory and good to a factor of three; natural or EPDM rubber loses air some twenty times as fast. Leaking valves and
- * seams are not included. Two readings of a vessel's precharge a year apart are better evidence.
+ * seams are not included. Neither is temperature: rubber lets through several times as much when it is warm; a maker reports, as we
+ * know second-hand, twenty times as much at 80 degC as at 10 degC. Two readings of a vessel's precharge a year apart are better evidence.
  *
  * @param yearly k, the share of the gas's gauge pressure that is lost in a year (1/year), 0 to 5
  */
@@ -33,7 +34,8 @@ public record PrechargeLoss(double yearly) {
 
     /** Where the rates come from. */
     public static final Citation SOURCE = new Citation(
-            "calculated from permeabilities of rubber to air in a polymer handbook, good to a factor of three",
+            "calculated from permeabilities of rubber to air in a polymer handbook, good to a factor of three; temperature is left out,"
+                    + " and a warm vessel loses several times as fast",
             Citation.Standing.FROM_MEMORY);
 
     private static final Limits YEARLY = Limits.between("fade in a year", 0, 5);

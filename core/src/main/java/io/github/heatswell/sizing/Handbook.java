@@ -39,8 +39,8 @@ record Handbook(NetExpansion growth, double charge, double fillAbsolute, double 
         inputs.add(Input.given("P2", highestAbsolute, "Pa abs", "highest pressure allowed"));
         Citation source = new Citation(
                 "ASHRAE Handbook, HVAC Systems and Equipment, hydronic heating and cooling, equation "
-                        + (diaphragm ? 13 : 12) + " (editions 2008 to 2020)",
-                Citation.Standing.FROM_MEMORY);
+                        + (diaphragm ? 14 : 12) + " of the edition of 2000",
+                Citation.Standing.SECOND_HAND);
         return new Result(
                 "Vt = Vs [(v2/v1 - 1) - 3 a dT]/" + (diaphragm ? "(1 - P1/P2)" : "(Pa/P1 - Pa/P2)"),
                 growth.volume() / (charge / fillAbsolute - charge / highestAbsolute),

@@ -24,8 +24,8 @@ public sealed interface VesselFormula permits Handbook, DinDrinkingWater, EnHeat
 
     /**
      * The diaphragm tank of the handbook, {@code Vt = Vs [(v2/v1 - 1) - 3 a dT]/(1 - P1/P2)}: ASHRAE Handbook, HVAC
-     * Systems and Equipment, chapter on hydronic heating and cooling, equation 13 in the editions 2008 to 2020, from
-     * memory. The precharge is the fill pressure.
+     * Systems and Equipment, chapter on hydronic heating and cooling, equation 14 in the edition of 2000 (13 is that
+     * of the open tank), second-hand. The precharge is the fill pressure.
      *
      * @param growth the net expansion
      * @param fillAbsolute P1, the pressure at the cold fill (Pa, absolute), 10 kPa to 5 MPa
@@ -39,7 +39,7 @@ public sealed interface VesselFormula permits Handbook, DinDrinkingWater, EnHeat
 
     /**
      * The closed tank with air above the water, {@code Vt = Vs [(v2/v1 - 1) - 3 a dT]/(Pa/P1 - Pa/P2)}: same chapter,
-     * equation 12, from memory. The tank starts full of air at atmospheric pressure, which is its precharge.
+     * equation 12, second-hand. The tank starts full of air at atmospheric pressure, which is its precharge.
      *
      * @param growth the net expansion
      * @param atmosphere Pa, the pressure of the air when the tank is filled (Pa, absolute), 10 kPa to P1

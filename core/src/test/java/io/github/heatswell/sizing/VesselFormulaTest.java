@@ -189,7 +189,11 @@ class VesselFormulaTest {
                 List.of("Vs", "v1", "v2", "a", "dT", "Pa", "P1", "P2"),
                 result.inputs().stream().map(VesselFormula.Input::symbol).toList());
         assertEquals(Pressure.Reference.ABSOLUTE, result.precharge().reference());
-        assertEquals(Citation.Standing.FROM_MEMORY, result.source().standing());
+        assertEquals(Citation.Standing.SECOND_HAND, result.source().standing());
+        assertTrue(result.source().text().endsWith("equation 12 of the edition of 2000"));
+        VesselFormula.Result diaphragm = VesselFormula.handbookDiaphragm(example(0.01602, 0.01677), 2e5, 3e5)
+                .size();
+        assertTrue(diaphragm.source().text().endsWith("equation 14 of the edition of 2000"));
     }
 
     private static VesselFormula.Input input(VesselFormula.Result result, String symbol) {

@@ -97,10 +97,10 @@ class WrittenFileTest {
         assertTrue(system.draws().draws().isEmpty());
         assertEquals(
                 List.of(
-                        "supply.pressure[0].pressure: 5.1 bar +- 0.2 bar",
-                        "supply.pressure[1].pressure: 5.1 bar +- 0.2 bar",
-                        "supply.pressure[2].pressure: 4.2 bar +- 0.2 bar",
-                        "supply.pressure[3].pressure: 4.2 bar +- 0.2 bar",
+                        "supply.pressure[0].pressure: 5.1 bar +- 0.3 bar",
+                        "supply.pressure[1].pressure: 5.1 bar +- 0.3 bar",
+                        "supply.pressure[2].pressure: 4.2 bar +- 0.3 bar",
+                        "supply.pressure[3].pressure: 4.2 bar +- 0.3 bar",
                         "supply.water: 9 degC +- 1 K",
                         "tank.volume: 230 L +- 7 L",
                         "heater.input: 11.2 kW +- 0.6 kW",
