@@ -15,12 +15,15 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Site;
 import io.github.heatswell.system.Start;
+import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureUnit;
@@ -271,5 +274,98 @@ class RunStoriesTest {
                                 + " picture shows 1 of them."),
                 Narrative.comparing(runs, 1).texts(SI));
         assertThrows(IllegalArgumentException.class, () -> new NamedSummary(" ", calm));
+    }
+
+    private static String facts(HotWaterSystem house) {
+        return Narrative.of(RunByHand.run(house, 60, 4.2, 5).summary()).facts().text(SI);
+    }
+
+    @Test
+    void factsDescribeTheHouse() {
+        String begins = "200 L tank, set point 60 °C, supply 4.2 bar at 10 °C with no way back to the mains, ";
+        assertEquals(begins + "no vessel, relief valve set at 7 bar.", facts(ONE));
+        assertEquals(begins + "no vessel, no relief valve.", facts(Houses.bare().build()));
+        assertEquals(
+                begins
+                        + "18 L vessel precharged to 4 bar but behind a closed isolating valve, 2 relief valves set at 6 bar and"
+                        + " 7 bar, “attic valve” blocked, 11 draws a day (EU profile S).",
+                facts(ONE.toBuilder()
+                        .vessel(FaultlessHouse.vessel(18, 4)
+                                .condition(ExpansionVessel.Condition.ISOLATED)
+                                .build())
+                        .addReliefValve(Houses.valve("attic valve", 6, 5)
+                                .fault(ReliefFault.blocked())
+                                .build())
+                        .draws(Houses.published("eu-s"))
+                        .build()));
+        assertEquals(
+                "200 L tank, set point 60 °C but the thermostat stuck, supply 5 bar at 10 °C through a reducing valve set at"
+                        + " 3.5 bar with bypass, no vessel, 3 relief valves set at 7 bar, 1 draw a day.",
+                facts(ONE.toBuilder()
+                        .heater(Houses.runaway().build())
+                        .supply(FaultlessHouse.reduced(
+                                        5, FaultlessHouse.reducer(3.5).bypassOpens(0.2, PressureUnit.BAR))
+                                .build())
+                        .addReliefValve(Houses.valve("a", 7, 5).build())
+                        .addReliefValve(Houses.valve("b", 7, 5).build())
+                        .draws(Houses.tap(7, 20))
+                        .build()));
+    }
+
+    /** Each hazard with its time; beyond six the rest are counted. */
+    @Test
+    void hazardsOfSeveralRunsAreListed() {
+        RunSummary calm = RunByHand.run(ONE, 60, 4.2, 5).summary();
+        RunSummary bursts = RunByHand.run(Houses.bare().build(), 1320, 4.2, 20)
+                .event(1320, Event.Kind.TEST_PRESSURE_REACHED, "", 20)
+                .summary();
+        List<Alarm> one = Narrative.comparing(List.of(new NamedSummary("a", calm), new NamedSummary("b", bursts)))
+                .alarms();
+        assertEquals(1, one.size());
+        assertTrue(
+                one.get(0).what().text(SI).matches("“b”: .* after 22 min\\. That run ends there\\."),
+                one.get(0)::toString);
+        List<NamedSummary> eight = new ArrayList<>();
+        for (int i = 0; i < 8; i++) {
+            eight.add(new NamedSummary("run " + i, bursts));
+        }
+        String all = Narrative.comparing(eight).alarms().get(0).what().text(SI);
+        assertTrue(all.contains("“run 5”: ") && !all.contains("“run 6”"), all);
+        assertTrue(all.endsWith("; and 2 more. Those runs end there."), all);
+        assertEquals(
+                List.of(),
+                Narrative.comparing(List.of(new NamedSummary("a", calm), new NamedSummary("b", calm)))
+                        .alarms());
+    }
+
+    /** The clock is common only to runs that go by it and begin at one time of the day. */
+    @Test
+    void runsShareAClockOrCountFromTheirStart() {
+        HotWaterSystem drawing = ONE.toBuilder().draws(Houses.published("eu-s")).build();
+        double day = 86_400;
+        assertTrue(Moments.common(List.of(drawing, drawing), day).byClock());
+        assertFalse(Moments.common(List.of(drawing, ONE), day).byClock());
+        HotWaterSystem noon = drawing.toBuilder()
+                .start(Start.builder().timeOfDay(12, DurationUnit.HOUR).build())
+                .build();
+        assertFalse(Moments.common(List.of(drawing, noon), day).byClock());
+        assertEquals(43_200, Moments.of(noon, day).clockStart());
+        assertEquals(
+                "at 06:00 on day 3", Moments.of(noon, 3 * day).at(42 * 3600).text(SI));
+        assertFalse(Moments.of(noon, 3 * day + 1).byClock());
+    }
+
+    @Test
+    void aPassedWorkingPressureIsAWarning() {
+        RunSummary strained = RunByHand.run(ONE, 600, 4.2, 10.5)
+                .event(600, Event.Kind.WORKING_PRESSURE_EXCEEDED, "", 10.5)
+                .summary();
+        Alarm alarm = Narrative.of(strained).alarms().get(0);
+        assertEquals(Alarm.Level.WARNING, alarm.level());
+        assertEquals("WARNING", alarm.level().word());
+        String said = alarm.what().text(SI);
+        assertTrue(
+                said.endsWith("after 10 min, at 10.5 bar and 13 °C. The maker allows no more than 10 bar in use."),
+                said);
     }
 }
