@@ -47,12 +47,16 @@ final class Levels {
                         "relief reseats" + whose(valve)));
             }
         }
-        system.vessel()
-                .filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND)
-                .ifPresent(vessel -> levels.add(level(
+        for (int i = 0; i < system.vessels().size(); i++) {
+            ExpansionVessel vessel = system.vessels().get(i);
+            if (vessel.condition() == ExpansionVessel.Condition.SOUND) {
+                String name = system.vesselNames().get(i);
+                levels.add(level(
                         Kind.PRECHARGE,
                         atDrainCock(vessel.precharge(), vessel.height()),
-                        "vessel precharge" + seen(vessel.height()))));
+                        (name.isEmpty() ? "vessel precharge" : "precharge of “" + name + "”") + seen(vessel.height())));
+            }
+        }
         return levels;
     }
 

@@ -49,7 +49,13 @@ final class Marks {
         for (int device = 0; device < valves.size(); device++) {
             addValve(marks, valves.get(device).name(), device, valves.size() == 1);
         }
-        marks.addAll(repeated(events(Event.Kind.VESSEL_BOTTOMED_OUT, ""), Mark.Kind.VESSEL_FULL, "vessel full", 0));
+        for (String vessel : result.system().vesselNames()) {
+            marks.addAll(repeated(
+                    events(Event.Kind.VESSEL_BOTTOMED_OUT, vessel),
+                    Mark.Kind.VESSEL_FULL,
+                    vessel.isEmpty() ? "vessel full" : "vessel “" + vessel + "” full",
+                    0));
+        }
         addHighest(marks);
         return marks;
     }

@@ -235,10 +235,11 @@ public final class Outlook {
          * Completes the description.
          *
          * @return the look ahead, ready to be simulated
-         * @throws IllegalArgumentException if there is no intact vessel, if the supply does not rise to it, or if the
+         * @throws IllegalArgumentException if there is no intact vessel or more than one, if the supply does not rise to it, or if the
          *     mains would leave its range
          */
         public Outlook build() {
+            house.requireOneVessel();
             if (house.vessel()
                     .filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND)
                     .isEmpty()) {

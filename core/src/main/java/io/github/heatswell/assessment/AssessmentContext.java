@@ -190,14 +190,14 @@ final class AssessmentContext {
         for (ReliefValve valve : house.reliefValves()) {
             lowest = Math.min(lowest, closesFor(valve));
         }
-        Optional<Pressure> rating =
-                soundVessel().flatMap(vessel -> vessel.body().rating());
-        return rating.isEmpty()
-                ? lowest
-                : Math.min(
-                        lowest,
-                        rating.get().gauge(atmosphere)
-                                + lift(soundVessel().orElseThrow().height()));
+        for (ExpansionVessel vessel : soundVessels()) {
+            Optional<Pressure> rating = vessel.body().rating();
+            lowest = Math.min(
+                    lowest,
+                    rating.map(most -> most.gauge(atmosphere) + lift(vessel.height()))
+                            .orElse(Double.POSITIVE_INFINITY));
+        }
+        return lowest;
     }
 
     /** The highest peak (Pa, gauge, at the drain cock) that lets a valve close again for sure. */
@@ -263,7 +263,24 @@ final class AssessmentContext {
 
     /** The vessel, if it does anything. */
     Optional<ExpansionVessel> soundVessel() {
-        return house.vessel().filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND);
+        return soundVessels().stream().findFirst();
+    }
+
+    /** The vessels that take water. */
+    List<ExpansionVessel> soundVessels() {
+        return house.vessels().stream()
+                .filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND)
+                .toList();
+    }
+
+    /** A vessel at the beginning of a sentence: where there are several, by its name or its number. */
+    String called(ExpansionVessel vessel) {
+        if (house.vessels().size() < 2) {
+            return "The vessel";
+        }
+        return vessel.name()
+                .map(name -> "The vessel " + Rule.quoted(name))
+                .orElse("Vessel " + (house.vessels().indexOf(vessel) + 1));
     }
 
     /** The highest input of the heater at one time (W). */

@@ -45,10 +45,9 @@ final class ExpansionRule implements Rule {
         if (subject.open()) {
             found.accept(goesBack(subject));
         } else if (subject.house.vessel().isPresent()) {
-            subject.house
-                    .vessel()
+            subject.house.vessels().stream()
                     .filter(vessel -> vessel.condition() != ExpansionVessel.Condition.SOUND)
-                    .ifPresent(vessel -> found.accept(outOfService(subject, vessel)));
+                    .forEach(vessel -> found.accept(outOfService(subject, vessel)));
         } else if (subject.bypassOpens().isPresent()) {
             found.accept(bypassTooLate(subject));
         } else {

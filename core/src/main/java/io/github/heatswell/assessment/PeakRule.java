@@ -27,8 +27,8 @@ final class PeakRule implements Rule {
         if (subject.house.tank().workingPressureGiven() && peak > subject.workingPressure() + SAME) {
             found.accept(aboveWorkingPressure(subject, peak));
         }
-        subject.soundVessel()
-                .ifPresent(vessel -> vessel.body().rating().ifPresent(rating -> {
+        subject.soundVessels()
+                .forEach(vessel -> vessel.body().rating().ifPresent(rating -> {
                     double here = peak - subject.lift(vessel.height());
                     if (here > rating.gauge(subject.atmosphere) + SAME) {
                         found.accept(aboveRating(subject, vessel, rating, here));

@@ -37,10 +37,9 @@ final class PrechargeRule implements Rule {
 
     @Override
     public void look(AssessmentContext subject, Consumer<Found> found) {
-        subject.house
-                .vessel()
+        subject.house.vessels().stream()
                 .filter(vessel -> vessel.condition() != ExpansionVessel.Condition.WATERLOGGED)
-                .ifPresent(vessel -> look(subject, vessel, found));
+                .forEach(vessel -> look(subject, vessel, found));
     }
 
     private static void look(AssessmentContext subject, ExpansionVessel vessel, Consumer<Found> found) {
@@ -49,7 +48,8 @@ final class PrechargeRule implements Rule {
             return;
         }
         boolean wrong = isWrong(subject, vessel);
-        if (wrong && subject.prechargeIsUnknown()) {
+        boolean first = subject.house.vessel().filter(vessel::equals).isPresent();
+        if (wrong && first && subject.prechargeIsUnknown()) {
             found.accept(unknown(subject, vessel));
         } else if (tooHigh(subject, vessel)) {
             found.accept(above(subject, vessel));
@@ -145,7 +145,7 @@ final class PrechargeRule implements Rule {
                         + " climbed by {}.";
         Finding.Draft draft = draft("precharge-above-static", charge - high)
                 .says(
-                        "The vessel is charged to {}" + note(subject, vessel) + effect,
+                        subject.called(vessel) + " is charged to {}" + note(subject, vessel) + effect,
                         gauge(charge),
                         gauge(high),
                         new Measure(Measure.Kind.PRESSURE_DIFFERENCE, charge - high))
@@ -170,7 +170,7 @@ final class PrechargeRule implements Rule {
                         + " any is heated.";
         Finding.Draft draft = draft("precharge-below-static", lowest - charge)
                 .says(
-                        "The vessel is charged to {}" + note(subject, vessel) + effect,
+                        subject.called(vessel) + " is charged to {}" + note(subject, vessel) + effect,
                         gauge(charge),
                         gauge(lowest),
                         Measure.share(full))

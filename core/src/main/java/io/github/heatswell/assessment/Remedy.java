@@ -42,9 +42,13 @@ final class Remedy {
                 .isPresent();
     }
 
-    /** The vessel, if it works and the supply rises to it. */
+    private boolean several() {
+        return subject.soundVessels().size() > 1;
+    }
+
+    /** The only vessel, if it works and the supply rises to it. */
     private Optional<ExpansionVessel> vessel() {
-        return subject.soundVessel().filter(vessel -> !subject.isOutOfReach(vessel));
+        return several() ? Optional.empty() : subject.soundVessel().filter(vessel -> !subject.isOutOfReach(vessel));
     }
 
     /** The least setting (Pa, gauge, at the drain cock) that is of use at the vessel too. */
@@ -55,6 +59,13 @@ final class Remedy {
     /** The advice; all limits share it, since the lowest has to hold. */
     void advise(Finding.Draft draft) {
         Optional<ExpansionVessel> vessel = vessel();
+        if (several()) {
+            draft.advisesWork(
+                    "Have the precharge of every vessel checked and watch a gauge through a full heat-up. If it still passes"
+                            + " {}, have a larger vessel fitted or the supply pressure lowered.",
+                    Measure.gauge(limit));
+            return;
+        }
         if (vessel.isEmpty()) {
             draft.advisesWork(
                     "Have an expansion vessel fitted that keeps the peak below {}, with the supply pressure lowered if"

@@ -13,6 +13,7 @@ import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Tank;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import io.github.heatswell.water.LiquidWater;
+import java.util.List;
 import java.util.function.Consumer;
 
 /**
@@ -27,9 +28,32 @@ final class VesselSizeRule implements Rule {
     @Override
     public void look(AssessmentContext subject, Consumer<Found> found) {
         if (!subject.open() && subject.highestStatic() < subject.firstLimit() - SAME) {
-            subject.soundVessel()
+            List<ExpansionVessel> vessels = subject.soundVessels().stream()
                     .filter(vessel -> !subject.isOutOfReach(vessel))
-                    .ifPresent(vessel -> look(subject, vessel, found));
+                    .toList();
+            if (vessels.size() > 1) {
+                look(subject, vessels, found);
+            } else {
+                vessels.forEach(vessel -> look(subject, vessel, found));
+            }
+        }
+    }
+
+    /** Several vessels share the expansion; one that is full leaves it to the others. */
+    private static void look(AssessmentContext subject, List<ExpansionVessel> vessels, Consumer<Found> found) {
+        double all = vessels.stream().mapToDouble(ExpansionVessel::volume).sum();
+        if (subject.run.isPresent() && !subject.drivenUp() && heatedThrough(subject, subject.run.get())) {
+            if (reliefOpened(subject, subject.run.get())) {
+                found.accept(tooSmall(subject, "The vessels, {} together, could", all));
+            }
+            return;
+        }
+        double needed = needed(subject);
+        double room = vessels.stream()
+                .mapToDouble(vessel -> room(subject, vessel, PrechargeRule.charge(subject, vessel)))
+                .sum();
+        if (room < needed) {
+            found.accept(estimated(subject, "The vessels, {} together, have", all, needed, room));
         }
     }
 
@@ -42,7 +66,7 @@ final class VesselSizeRule implements Rule {
         } else if (subject.run.isPresent() && bottomedOut(subject.run.get())) {
             found.accept(bottomed(vessel));
         } else if (subject.run.isPresent() && reliefOpened(subject, subject.run.get())) {
-            found.accept(tooSmall(subject, vessel));
+            found.accept(tooSmall(subject, "The {} vessel could", vessel.volume()));
         } else if (subject.run.isEmpty() || !heatedThrough(subject, subject.run.get())) {
             estimate(subject, vessel, PrechargeRule.charge(subject, vessel), "", found);
         }
@@ -53,7 +77,7 @@ final class VesselSizeRule implements Rule {
         double needed = needed(subject);
         double room = room(subject, vessel, charge);
         if (room < needed) {
-            found.accept(estimated(subject, vessel, condition, needed, room));
+            found.accept(estimated(subject, "The {} vessel" + condition + " has", vessel.volume(), needed, room));
         }
     }
 
@@ -125,15 +149,15 @@ final class VesselSizeRule implements Rule {
                 .by(Codes.RUN);
     }
 
-    private static Found tooSmall(AssessmentContext subject, ExpansionVessel vessel) {
+    private static Found tooSmall(AssessmentContext subject, String what, double volume) {
         return Finding.draft("vessel-too-small", Severity.FAULT)
                 .compares(Deciding.CUSHIONED)
                 .compares(subject.limitInputs())
                 .says(
-                        "The {} vessel could not hold the pressure below the {} at which "
+                        what + " not hold the pressure below the {} at which "
                                 + Rule.quoted(
                                         subject.firstRelief().orElseThrow().name()) + " opens.",
-                        volume(vessel.volume()),
+                        volume(volume),
                         gauge(subject.firstLimit()))
                 .found(gauge(subject.peak()))
                 .limit(gauge(subject.firstLimit()))
@@ -143,15 +167,13 @@ final class VesselSizeRule implements Rule {
                 .by(Codes.RUN);
     }
 
-    private static Found estimated(
-            AssessmentContext subject, ExpansionVessel vessel, String condition, double needed, double room) {
+    private static Found estimated(AssessmentContext subject, String what, double volume, double needed, double room) {
         return Finding.draft("vessel-too-small", Severity.FAULT)
                 .compares(Deciding.CUSHIONED)
                 .compares(subject.limitInputs())
                 .says(
-                        "The {} vessel" + condition + " has room for {} until " + subject.givesWay()
-                                + ", and a full heat-up needs about {}.",
-                        volume(vessel.volume()),
+                        what + " room for {} until " + subject.givesWay() + ", and a full heat-up needs about {}.",
+                        volume(volume),
                         volume(room),
                         gauge(subject.firstLimit()),
                         volume(needed))

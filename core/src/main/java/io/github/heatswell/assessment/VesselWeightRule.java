@@ -22,8 +22,8 @@ final class VesselWeightRule implements Rule {
     @Override
     public void look(AssessmentContext subject, Consumer<Found> found) {
         subject.house
-                .vessel()
-                .ifPresent(vessel -> vessel.body().mounting().ifPresent(mounting -> {
+                .vessels()
+                .forEach(vessel -> vessel.body().mounting().ifPresent(mounting -> {
                     if (mounting == Mounting.HORIZONTAL) {
                         found.accept(unsupported(vessel));
                     } else if (vessel.body().emptyMass().isPresent()) {

@@ -197,6 +197,7 @@ public final class Diagnosis {
          * @throws IllegalArgumentException if there are no readings at all
          */
         public Diagnosis build() {
+            house.requireOneVessel();
             if (log == null && spots.isEmpty()) {
                 throw new IllegalArgumentException(
                         "a diagnosis needs a log or at least one reading; give log(...) or spots(...)");

@@ -34,13 +34,18 @@ final class CheckStory {
     List<Statement> remarks(boolean reseatVaries) {
         CheckSheet sheet = check.sheet();
         List<Statement> remarks = new ArrayList<>();
-        remarks.add(house.vessel()
-                .map(vessel -> plain("This sheet is for the house with a vessel of ")
+        List<Statement> vessels = house.vessels().stream()
+                .map(vessel -> plain("a vessel of ")
                         .then(volume(vessel.volume()))
                         .then(", charged to ")
-                        .then(gauge(vessel.precharge(), air))
-                        .then("."))
-                .orElse(plain("This sheet is for the house without an expansion vessel.")));
+                        .then(gauge(vessel.precharge(), air)))
+                .toList();
+        remarks.add(
+                vessels.isEmpty()
+                        ? plain("This sheet is for the house without an expansion vessel.")
+                        : plain("This sheet is for the house with ")
+                                .then(Statement.joined(", and ", vessels))
+                                .then("."));
         charge().ifPresent(remarks::add);
         remarks.add(plain("Use a gauge that reads to ")
                 .then(gauge(check.gauge().span()))
@@ -94,6 +99,7 @@ final class CheckStory {
     /** What the vessel should be charged to, by the rule of the findings, if it is not. */
     private Optional<Statement> charge() {
         return PrechargeTarget.of(house)
+                .filter(target -> house.vessels().size() == 1)
                 .filter(PrechargeTarget::isAllowed)
                 .filter(target -> Math.abs(target.pumpToGauge()
                                 - house.vessel().orElseThrow().precharge().gauge(air))

@@ -44,7 +44,10 @@ final class Facts {
         Statement all = sentence(parts);
         return summary.intervals(Interval.Phase.VESSEL_FULL).stream()
                 .findFirst()
-                .map(first -> all.then(" The vessel is full ")
+                .map(first -> all.then(
+                                first.device().isEmpty()
+                                        ? " The vessel is full "
+                                        : " The vessel “" + first.device() + "” is full ")
                         .then(Moments.of(summary.system(), summary.end()).at(first.from()))
                         .then("."))
                 .orElse(all);
@@ -157,13 +160,14 @@ final class Facts {
     }
 
     private Statement vessel() {
-        return system.vessel()
+        List<Statement> each = system.vessels().stream()
                 .map(vessel -> plain("")
                         .then(volume(vessel.volume()))
                         .then(" vessel precharged to ")
                         .then(gauge(vessel.precharge(), atmosphere))
                         .then(fault(vessel)))
-                .orElse(plain("no vessel"));
+                .toList();
+        return each.isEmpty() ? plain("no vessel") : Statement.joined(" and ", each);
     }
 
     private static String fault(ExpansionVessel vessel) {

@@ -98,9 +98,8 @@ final class Incidents {
      */
     boolean leaksHideExpansion() {
         boolean closed = system.supply().arrangement() != Arrangement.DIRECT;
-        boolean vessel = system.vessel()
-                .filter(found -> found.condition() == ExpansionVessel.Condition.SOUND)
-                .isPresent();
+        boolean vessel =
+                system.vessels().stream().anyMatch(found -> found.condition() == ExpansionVessel.Condition.SOUND);
         return closed
                 && !vessel
                 && summary.heats()

@@ -182,9 +182,11 @@ public final class Observer implements Simulation.SampleListener {
             HotWaterSystem system = run.system();
             List<Statement> seen = new ArrayList<>();
             seen("the gauge shows ", system.gaugeHeight(), run).ifPresent(seen::add);
-            system.vessel()
-                    .flatMap(vessel -> seen("the vessel sees ", vessel.height(), run))
-                    .ifPresent(seen::add);
+            for (int i = 0; i < system.vessels().size(); i++) {
+                String name = system.vesselNames().get(i);
+                String sees = name.isEmpty() ? "the vessel sees " : "“" + name + "” sees ";
+                seen(sees, system.vessels().get(i).height(), run).ifPresent(seen::add);
+            }
             system.reliefValves()
                     .forEach(valve -> seen("“" + valve.name() + "” sees ", valve.height(), run)
                             .ifPresent(seen::add));

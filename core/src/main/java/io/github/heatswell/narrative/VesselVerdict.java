@@ -66,7 +66,9 @@ final class VesselVerdict {
             return Optional.of("No: " + String.join(", and ", against) + ".");
         }
         boolean hazard = found.stream().anyMatch(finding -> finding.severity() == Severity.HAZARD);
-        return hazard || sound(house).isEmpty()
+        boolean works =
+                house.vessels().stream().anyMatch(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND);
+        return hazard || !works
                 ? Optional.of("That cannot be said before the hazard above is dealt with.")
                 : Optional.of("Yes: in this run it keeps the pressure within every limit checked.");
     }

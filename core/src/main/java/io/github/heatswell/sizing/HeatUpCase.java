@@ -31,6 +31,7 @@ record HeatUpCase(HotWaterSystem house, Duration duration) {
      * draws, leaks, outages or trapped air.
      */
     static HeatUpCase coldFill(HotWaterSystem given) {
+        given.requireOneVessel();
         HotWaterSystem.Builder builder = bare(given).supply(worstSupply(given));
         given.piping().forEach(builder::addPipe);
         HotWaterSystem house = builder.build();

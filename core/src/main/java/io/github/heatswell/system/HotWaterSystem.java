@@ -107,6 +107,18 @@ public final class HotWaterSystem {
     }
 
     /**
+     * Refuses a house with several vessels, for questions about one: sizing, ageing, diagnosis.
+     *
+     * @throws IllegalArgumentException if there is more than one
+     */
+    public void requireOneVessel() {
+        if (parts.vessels.size() > 1) {
+            throw new IllegalArgumentException("vessels: the house has " + parts.vessels.size()
+                    + " expansion vessels, and this question is about one; leave the others out");
+        }
+    }
+
+    /**
      * What results call each vessel.
      *
      * @return the names in the order of {@link #vessels()}: empty for the only one; of several, each one's own, or its number

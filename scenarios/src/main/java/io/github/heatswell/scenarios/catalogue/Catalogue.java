@@ -57,6 +57,7 @@ public final class Catalogue {
                             "orchard-lodge-warm-vessel",
                             "orchard-lodge-cold-vessel",
                             "orchard-lodge-air",
+                            "orchard-lodge-two-vessels",
                             "orchard-lodge-pex",
                             "beacon-tower")),
             new Topic(

@@ -6,15 +6,17 @@ import static io.github.heatswell.scenarios.file.Field.pressure;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.List;
 
-/** Top-level keys for the system as a whole: air, leaks, draws and the gauge. */
+/** Top-level keys for the system as a whole: further vessels, air, leaks, draws and the gauge. */
 final class UseSections {
 
+    private static final int MAX_VESSELS = 9;
     private static final int MAX_LEAKS = 50;
     private static final int MAX_DRAWS = 500;
 
@@ -68,6 +70,17 @@ final class UseSections {
             Scenario.Builder::new,
             scenario -> scenario,
             () -> List.of(
+                    Field.of(
+                                    "vessels",
+                                    "further expansion vessels beside vessel, such as one built into the tank, each with the"
+                                            + " keys of vessel; none if left out",
+                                    "[{ volume: 8 L, precharge: 4.2 bar }]",
+                                    Nested.list(
+                                            VesselSections.VESSEL,
+                                            MAX_VESSELS,
+                                            (Scenario.Builder scenario, List<ExpansionVessel> vessels) ->
+                                                    vessels.forEach(scenario.house()::addVessel)))
+                            .leftOutFreely(),
                     amount(
                                     "trapped-air",
                                     "air trapped in the piping, at the starting pressure; no more than the piping"

@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.file;
 
 import static io.github.heatswell.scenarios.file.Field.amount;
 import static io.github.heatswell.scenarios.file.Field.pressure;
+import static io.github.heatswell.scenarios.file.Field.text;
 import static io.github.heatswell.scenarios.file.Field.word;
 
 import io.github.heatswell.scenarios.quantity.Kind;
@@ -17,6 +18,12 @@ final class VesselSections {
             ExpansionVessel::builder,
             ExpansionVessel.Builder::build,
             () -> List.of(
+                    text(
+                            "name",
+                            "what results call it where there are several; its number if left out",
+                            "in the tank",
+                            60,
+                            ExpansionVessel.Builder::name),
                     amount(
                             NamedValue.VESSEL_VOLUME.key(),
                             "total volume, gas and water together",

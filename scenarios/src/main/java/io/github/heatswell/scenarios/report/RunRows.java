@@ -42,11 +42,9 @@ final class RunRows {
         all.limits();
         all.relieved();
         all.others();
-        all.result
-                .system()
-                .vessel()
+        all.vessels(all.result.system().vessels().stream()
                 .filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND)
-                .ifPresent(all::vessel);
+                .toList());
         return new Grid("What the run found, gauge pressures", List.of("What", "Value", "Remark"), all.rows, true);
     }
 
@@ -94,11 +92,22 @@ final class RunRows {
                         + working.room().text(shown));
     }
 
-    private void vessel(ExpansionVessel vessel) {
+    private void vessels(List<ExpansionVessel> vessels) {
+        if (vessels.isEmpty()) {
+            return;
+        }
         RunSummary.Extreme most = result.extremes().mostVesselWater();
-        double limit = vessel.acceptance() * vessel.volume();
+        double limit = vessels.stream()
+                .mapToDouble(vessel -> vessel.acceptance() * vessel.volume())
+                .sum();
         boolean full = most.value() >= limit * (1 - 1e-9);
-        row("vessel", shown.volume(most.value()), full ? "its limit, " + when(most) : "the most water it held");
+        boolean one = vessels.size() == 1;
+        row(
+                one ? "vessel" : "vessels",
+                shown.volume(most.value()),
+                full
+                        ? (one ? "its limit, " : "their limit, ") + when(most)
+                        : "the most water " + (one ? "it" : "they") + " held");
     }
 
     private String when(RunSummary.Extreme extreme) {

@@ -37,6 +37,21 @@ class VesselOutcomeTest {
     }
 
     @Test
+    void aVesselAtItsLimitLeavesTheRestToTheOther() {
+        RunResult result = run("orchard-lodge-two-vessels");
+        assertTrue(result.first(Event.Kind.RELIEF_OPENED).isEmpty());
+        Event full = result.first(Event.Kind.VESSEL_BOTTOMED_OUT).orElseThrow();
+        assertEquals("in the tank", full.device());
+        assertTrue(
+                full.time() < result.first(Event.Kind.HEATER_OFF).orElseThrow().time());
+        double share = 1 - (3 + 0.97655) * (313.15 / 290.15) / (4.2 + 0.97655); // Boyle and Gay-Lussac, air at 310 m
+        assertEquals(1.0 / 6, share, 0.01);
+        double atFirst = litres(result.trace().value(Channel.VESSEL_WATER, 0));
+        double onTheWall = 8 * (1 - (4 + 0.97655) / (4.2 + 0.97655 - 0.14704)); // 1.5 m of cold water
+        assertEquals(6 * share + onTheWall, atFirst, 0.01);
+    }
+
+    @Test
     void aColdVesselHoldsWaterFromTheStartAndPeaksHigher() {
         RunResult result = run("orchard-lodge-cold-vessel");
         assertTrue(litres(result.trace().value(Channel.VESSEL_WATER, 0)) > 0.8);

@@ -39,6 +39,10 @@ class BadRichScenarioTest {
             mixed-to: 48 degC | mixed-to: 90 degC | 9:142 | heater.mixed-to: 90 degC is outside the allowed range, 30 degC to 80 degC
             rated-input: 40000 Btu/h | rated-input: 0 kW | 15:123 | relief[2].rated-input: 0 kW is outside the allowed range, above 0 kW to 2000 kW
             rating: 150 psi | rating: 0.4 bar | 16:131 | vessel.rating: 0.4 bar is outside the allowed range, 0.5 bar to 25 bar
+            volume: 8 L, precharge: 3.2 bar | precharge: 3.2 bar | 22:11 | vessels[0].volume: is missing; write, for example, 'volume: 12 L'
+            name: in the tank | name: on the wall | 22:19 | vessels[0].name: 'on the wall' is already the name of another vessel
+            precharge: 3.2 bar | precharge: 17 bar | 22:56 | vessels[0].precharge: 17 bar is outside the allowed range, above 0 bar to 16 bar
+            precharge: 3.2 bar | precharge: 12 bar | 22:56 | vessels[0].precharge: 12 bar gauge must be above ambient pressure and not above the tank's working pressure of 10 bar gauge
             mounting: horizontal-supported | mounting: sideways | 16:150 | vessel.mounting: 'sideways' is not one of upright, hanging, horizontal, horizontal-supported
             empty-mass: 10 lb | empty-mass: 10 L | 16:184 | vessel.empty-mass: 'L' is a unit of volume
             length: 380 mm | length: 6 m | 16:199 | vessel.length: 6 m is outside the allowed range, 0.05 m to 5 m

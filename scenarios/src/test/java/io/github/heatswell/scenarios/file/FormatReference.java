@@ -68,6 +68,7 @@ final class FormatReference {
         for (Field<B> field : section.fields()) {
             table.append(row(prefix, field, section));
             field.nested()
+                    .filter(nested -> !nested.section().name().equals("vessel")) // the keys of vessel stand above
                     .ifPresent(nested ->
                             rows(prefix + field.key() + (nested.list() ? "[]." : "."), nested.section(), table));
         }
@@ -92,7 +93,8 @@ final class FormatReference {
     }
 
     private static String inner(Nested<?, ?> nested) {
-        return nested.list() ? "list of up to " + nested.most() + " with the keys below" : "keys below";
+        String keys = nested.section().name().equals("vessel") ? "the keys of `vessel`" : "the keys below";
+        return nested.list() ? "list of up to " + nested.most() + " with " + keys : "keys below";
     }
 
     /** The range of a number as the table says it; nothing if it has none. */

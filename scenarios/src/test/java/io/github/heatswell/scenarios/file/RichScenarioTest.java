@@ -97,6 +97,8 @@ class RichScenarioTest {
         assertEquals(OptionalDouble.of(303.15), vessel.temperature());
         assertEquals(1.8, vessel.height());
         assertEquals(ExpansionVessel.Condition.ISOLATED, vessel.condition());
+        assertEquals(List.of("on the wall", "in the tank"), system.vesselNames());
+        assertEquals(8e-3, system.vessels().get(1).volume(), 1e-15);
         assertEquals(0.5e-3, system.trappedAir().orElseThrow(), 1e-15);
         assertEquals(40e-6 / 60, system.leaks().get(0).flow(), 1e-15);
         assertEquals(bar(4), system.leaks().get(0).at());

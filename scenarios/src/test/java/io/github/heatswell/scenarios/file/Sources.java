@@ -48,12 +48,13 @@ public final class Sources {
               - { name: first, opens: 7 bar, height: 2 m, fault: { leaks-from: 3 bar, leakage: 10 mL/min } }
               - { name: second, opens: 8 bar, fault: { stuck-open: 5 % } }
               - { name: third, opens: 9 bar, location: tank-top, opens-at: 99 degC, reseats-at: 88 degC, fault: blocked, rated-input: 40000 Btu/h }
-            vessel: { volume: 12 L, precharge: 3.5 bar, charged-at: 5 degC, temperature: 30 degC, height: 1.8 m, condition: isolated, rating: 150 psi, mounting: horizontal-supported, empty-mass: 10 lb, length: 380 mm }
+            vessel: { volume: 12 L, precharge: 3.5 bar, charged-at: 5 degC, temperature: 30 degC, height: 1.8 m, condition: isolated, rating: 150 psi, mounting: horizontal-supported, empty-mass: 10 lb, length: 380 mm, name: on the wall }
             trapped-air: 0.5 L
             leaks: [{ flow: 40 mL/min, at: 4 bar }]
             draws: [{ at: 07:00, volume: 40 L, flow: 6 L/min, mixed: 40 degC }, { at: 19:15:30, energy: 1.4 kWh, flow: 8 L/min }]
             gauge: { height: 1.5 m }
             run: { begins: 06:00, day: 15 Jan, duration: 2 d, tolerance: 1e-9 }
+            vessels: [{ name: in the tank, volume: 8 L, precharge: 3.2 bar }]
             """;
 
     private Sources() {}

@@ -42,6 +42,7 @@ final class Belongings {
         supply(file.keyed("supply"));
         relief(file.items("relief"));
         vessel(file.keyed("vessel"));
+        vessels(file.items("vessels"));
         trappedAir();
         tankAir(file.keyed("tank"));
         draws();
@@ -271,6 +272,14 @@ final class Belongings {
                     chance.with(0.2)
                             ? numbers.exactly(Format.single("vessel.precharge"), working)
                             : numbers.between(Format.single("vessel.precharge"), 0.02 * working, BELOW * working));
+        }
+    }
+
+    /** Further vessels, each with a name of its own. */
+    private void vessels(List<Keyed> vessels) {
+        for (int i = 0; i < vessels.size(); i++) {
+            vessel(vessels.get(i));
+            vessels.get(i).put("name", new Plain("further " + (i + 1)));
         }
     }
 

@@ -1,0 +1,103 @@
+package io.github.heatswell.assessment;
+
+import static io.github.heatswell.units.PressureUnit.BAR;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import io.github.heatswell.ageing.Outlook;
+import io.github.heatswell.result.Balances;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.sizing.VesselSizing;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.Pressure;
+import java.time.Duration;
+import java.util.Comparator;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What is found in a house with several vessels: each is judged by itself, and their room together. */
+class SeveralVesselsFindingsTest {
+
+    private static HotWaterSystem with(ExpansionVessel... vessels) {
+        HotWaterSystem.Builder house = FaultlessHouse.house().withoutVessel();
+        List.of(vessels).forEach(house::addVessel);
+        return house.build();
+    }
+
+    private static RunSummary run(HotWaterSystem house) {
+        return Simulation.of(house, Duration.ofHours(12)).summary();
+    }
+
+    private static List<String> vesselFindings(List<Finding> found) {
+        return found.stream()
+                .map(Finding::id)
+                .filter(id -> id.startsWith("vessel") || id.startsWith("precharge"))
+                .toList();
+    }
+
+    /** Three vessels that share the expansion are enough together, although each alone is too small. */
+    @Test
+    void vesselsAreEnoughTogether() {
+        ExpansionVessel third = FaultlessHouse.vessel(4, 4).build();
+        HotWaterSystem three = with(third, third.toBuilder().name("b").build(), third);
+        assertEquals(List.of(), vesselFindings(Findings.of(run(three))));
+        assertEquals(List.of(), vesselFindings(Findings.of(three)));
+        assertEquals(List.of("vessel-too-small"), vesselFindings(Findings.of(with(third))));
+        assertEquals(List.of("vessel-too-small"), vesselFindings(Findings.of(with(third, third))));
+        RunSummary two = run(with(third, third));
+        assertEquals(true, two.first(Event.Kind.RELIEF_OPENED).isPresent());
+        assertEquals(List.of("vessel-too-small"), vesselFindings(Findings.of(two)));
+    }
+
+    /** Each vessel's charge and condition is judged, whichever it is. */
+    @Test
+    void eachVesselIsJudged() {
+        ExpansionVessel right = FaultlessHouse.vessel(18, 4).build();
+        ExpansionVessel low = FaultlessHouse.vessel(8, 2).name("in the tank").build();
+        ExpansionVessel cut =
+                right.toBuilder().condition(ExpansionVessel.Condition.ISOLATED).build();
+        List<Finding> found = Findings.of(run(with(right, low, cut)));
+        assertEquals(
+                List.of("vessel-isolated", "precharge-below-static"),
+                vesselFindings(found).stream().sorted(Comparator.reverseOrder()).toList());
+    }
+
+    /** The rating of a vessel further down limits the peak as well. */
+    @Test
+    void theWeakestRatingLimitsThePeak() {
+        ExpansionVessel strong =
+                FaultlessHouse.vessel(9, 4).rating(Pressure.gauge(10, BAR)).build();
+        ExpansionVessel weak = FaultlessHouse.vessel(9, 4)
+                .rating(Pressure.gauge(5, BAR))
+                .height(-2, LengthUnit.METRE)
+                .build();
+        List<Finding> found = Findings.of(run(with(strong, weak)));
+        assertEquals(
+                1,
+                found.stream()
+                        .filter(one -> one.id().equals("vessel-rating-exceeded"))
+                        .count());
+    }
+
+    /** Questions about one vessel refuse a house with several, rather than answer for the first. */
+    @Test
+    void questionsAboutOneVesselRefuse() {
+        ExpansionVessel half = FaultlessHouse.vessel(9, 4).build();
+        HotWaterSystem house = with(half, half);
+        String expected =
+                "vessels: the house has 2 expansion vessels, and this question is about one; leave the others out";
+        Balances.Count count = new Balances.Count();
+        assertEquals(
+                expected,
+                assertThrows(IllegalArgumentException.class, () -> VesselSizing.worstPeak(house, count))
+                        .getMessage());
+        Outlook.Builder outlook = Outlook.builder(house, Duration.ofDays(1));
+        assertEquals(
+                expected,
+                assertThrows(IllegalArgumentException.class, outlook::build).getMessage());
+    }
+}
