@@ -59,7 +59,7 @@ final class TimeScale {
         int step = stepOf(end, HOURS, mostTicks);
         List<Tick> ticks = new ArrayList<>();
         for (double clock = Math.ceil(start / step) * step; clock <= start + end; clock += step) {
-            ticks.add(new Tick(clock - start, Moments.clock(Math.round(60 * clock) % 1440)));
+            ticks.add(new Tick(clock - start, moments.clock(Math.round(60 * clock) % 1440)));
         }
         return new TimeScale(DurationUnit.HOUR, new Axis("time of day", 0, end, ticks));
     }

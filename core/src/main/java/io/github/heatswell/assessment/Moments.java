@@ -1,5 +1,6 @@
 package io.github.heatswell.assessment;
 
+import io.github.heatswell.place.Customs;
 import io.github.heatswell.system.HotWaterSystem;
 import java.time.LocalDate;
 import java.time.format.TextStyle;
@@ -25,13 +26,15 @@ public final class Moments {
     private final double end;
     private final int firstDay;
     private final boolean dated;
+    private final boolean halfDays;
 
-    private Moments(double clockStart, boolean byClock, double end, int firstDay, boolean dated) {
+    private Moments(double clockStart, boolean byClock, double end, int firstDay, boolean dated, boolean halfDays) {
         this.clockStart = clockStart;
         this.byClock = byClock;
         this.end = end;
         this.firstDay = firstDay;
         this.dated = dated;
+        this.halfDays = halfDays;
     }
 
     /**
@@ -48,7 +51,13 @@ public final class Moments {
         int day = system.start().dayOfYear();
         // A description that says nothing of the day begins on the first of January.
         boolean dated = day != 1 || !system.supply().water().isConstant();
-        return new Moments(start, timetable && end >= MIN_BY_CLOCK && end <= MAX_BY_CLOCK, end, day, dated);
+        return new Moments(
+                start,
+                timetable && end >= MIN_BY_CLOCK && end <= MAX_BY_CLOCK,
+                end,
+                day,
+                dated,
+                system.site().place().customs().filter(Customs::halfDays).isPresent());
     }
 
     /**
@@ -71,7 +80,7 @@ public final class Moments {
      * @return the moments
      */
     public static Moments sinceStart() {
-        return new Moments(0, false, 0, 1, false);
+        return new Moments(0, false, 0, 1, false, false);
     }
 
     /**
@@ -113,12 +122,21 @@ public final class Moments {
     }
 
     /**
-     * A clock time.
+     * A clock time, as people at the place of the house tell it.
      *
      * @param minutes the time since midnight (min), below 1440
-     * @return such as {@code 06:12}
+     * @return such as {@code 06:12}; in the United States {@code 6:12 am}, {@code 6 am} or {@code noon}
      */
-    public static String clock(long minutes) {
+    public String clock(long minutes) {
+        if (halfDays) {
+            long hour = minutes / 60;
+            return minutes % 720 == 0
+                    ? hour == 0 ? "midnight" : "noon"
+                    : (hour + 11) % 12
+                            + 1
+                            + (minutes % 60 == 0 ? "" : String.format(Locale.ROOT, ":%02d", minutes % 60))
+                            + (hour < 12 ? " am" : " pm");
+        }
         return String.format(Locale.ROOT, "%02d:%02d", minutes / 60, minutes % 60);
     }
 

@@ -9,6 +9,7 @@ import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.assessment.FaultlessHouse;
 import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.narrative.Observer.Observed;
+import io.github.heatswell.place.Place;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
@@ -35,6 +36,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -228,7 +230,21 @@ class RunStoriesTest {
         assertEquals("1 Jan of year 2", dated.day(306));
         assertEquals("day 15", Moments.of(ONE, 30 * 86_400.0).day(14));
         assertFalse(Moments.of(ONE, 30 * 86_400.0).dated());
-        assertEquals("06:12", Moments.clock(372));
+        assertEquals("06:12", Moments.sinceStart().clock(372));
+        Moments american = Moments.of(
+                ONE.toBuilder()
+                        .site(Site.builder()
+                                .altitude(0, LengthUnit.METRE)
+                                .room(20, TemperatureUnit.CELSIUS)
+                                .place(Place.US_UPC)
+                                .build())
+                        .build(),
+                86_400);
+        assertEquals(
+                List.of("midnight", "12:05 am", "6:12 am", "noon", "1 pm", "11:59 pm"),
+                Stream.of(0, 5, 372, 720, 780, 1439)
+                        .map(minutes -> american.clock(minutes))
+                        .toList());
     }
 
     @Test
