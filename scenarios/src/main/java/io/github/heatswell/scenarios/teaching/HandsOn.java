@@ -31,7 +31,9 @@ record HandsOn(Page page, SolvedLesson solved) {
         html().leaf(
                         "p",
                         page.say(
-                                "move-how", slider.house().label(), grid.steps().size()));
+                                "move-how", slider.house().label(), grid.steps().size()),
+                        "class",
+                        "how");
         html().leaf("label", slider.label(), "for", "slider");
         String last = Integer.toString(grid.steps().size() - 1);
         String own = Integer.toString(grid.own());

@@ -39,9 +39,11 @@ final class LessonPage {
         html.leaf("summary", page.say("show"));
         page.cautions("caution-after", lesson.cautionsAfter());
         outcome();
+        html.open("div", "class", "stage");
         pictures();
-        notice();
         handsOn.slider();
+        html.closeLine().closeLine();
+        notice();
         why();
         handsOn.tryIt();
         check();
@@ -97,7 +99,7 @@ final class LessonPage {
     }
 
     private void pictures() {
-        html.open("div", "class", Page.mark(page.first()));
+        html.open("div").open("div", "class", Page.mark(page.first()));
         pictures(page.first());
         html.closeLine();
         String other = Page.mark(page.second());

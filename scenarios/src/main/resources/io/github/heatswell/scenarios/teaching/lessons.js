@@ -52,7 +52,10 @@
       verdict.textContent = 'Choose an answer first.';
       options[0].focus();
     });
-    look.addEventListener('toggle', judge);
+    look.addEventListener('toggle', () => {
+      judge();
+      if (look.open && chosen() >= 0) verdict.scrollIntoView();
+    });
     for (const option of options) {
       option.addEventListener('change', () => { if (look.open) judge(); else verdict.textContent = ''; });
     }

@@ -110,6 +110,38 @@ class LessonSiteBrowserTest {
         assertTrue(sliders >= 3);
     }
 
+    /** Whoever has predicted sees verdict, picture, slider and what it shows at once, on a small screen and from a projector. */
+    @Test
+    void pictureSliderAndVerdictStandOnOneScreen() throws Exception {
+        for (String screen : List.of("1280,800", "1024,768")) {
+            int width = Integer.parseInt(screen.split(",")[0]);
+            int height = Integer.parseInt(screen.split(",")[1]);
+            for (Lesson lesson : Lessons.all()) {
+                if (lesson.slider().isPresent()) {
+                    assertFits(lesson, width, height);
+                }
+            }
+        }
+    }
+
+    private static void assertFits(Lesson lesson, int width, int height) throws Exception {
+        Path wrapper = Files.writeString(
+                site.resolve("screen.html"),
+                own("/io/github/heatswell/scenarios/teaching/screen.html")
+                        .replace("PAGE", lesson.id() + ".html")
+                        .replace("WIDTH", Integer.toString(width))
+                        .replace("HEIGHT", Integer.toString(height)));
+        Browser.Outcome outcome = browser.load(wrapper);
+        Matcher seen = Pattern.compile("top (-?\\d+), picture (\\d+), slider (\\d+), readout (\\d+)")
+                .matcher(outcome.page());
+        String where = lesson.id() + " at " + width + ": ";
+        assertTrue(seen.find(), where + outcome.page());
+        assertEquals(0, Integer.parseInt(seen.group(1)), 20, where + "the verdict is at the top");
+        for (int part = 2; part <= 4; part++) {
+            assertTrue(Integer.parseInt(seen.group(part)) <= height, where + seen.group());
+        }
+    }
+
     private void assertMoves(Lesson lesson, LessonSlider slider) throws Exception {
         Path wrapper = site.resolve("move.html");
         Files.writeString(
