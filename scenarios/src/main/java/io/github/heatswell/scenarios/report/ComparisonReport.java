@@ -103,7 +103,8 @@ public final class ComparisonReport {
         }
         sections.add(PageMethods.of(drawn));
         String names = runs.stream().map(NamedSummary::name).collect(Collectors.joining(", "));
-        return Document.of("Comparison of " + runs.size() + " runs", names, alarms(shown), sections, shown);
+        return Document.of("Comparison of " + runs.size() + " runs", names, alarms(shown), sections, shown)
+                .printedFor(runs.get(0).summary().system());
     }
 
     /** Hazards of all runs before any limit passed. */

@@ -104,6 +104,7 @@ public final class DiagnosisReport {
                                 PageBasis.of(scenario, false, shown).onPage(),
                                 PageMethods.ofDiagnosis()),
                         shown)
+                .printedFor(scenario.system())
                 .calm("The readings show no hazard. Whether the house is safe, readings of a gauge cannot say.");
     }
 

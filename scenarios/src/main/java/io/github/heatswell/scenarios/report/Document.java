@@ -1,8 +1,10 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.narrative.Alarm;
+import io.github.heatswell.place.Place;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.wording.Wrapped;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,6 +21,7 @@ import java.util.stream.Stream;
  * @param calm what is said of hazards where there is no alarm
  * @param cautions the words of caution
  * @param sections its sections, those left out that have nothing to say
+ * @param place where the house stands, whose paper it is printed on
  */
 record Document(
         String title,
@@ -26,7 +29,8 @@ record Document(
         List<AlarmNote> alarms,
         String calm,
         List<String> cautions,
-        List<Section> sections) {
+        List<Section> sections,
+        Place place) {
 
     /** Above this temperature (K) water scalds within seconds. */
     private static final double SCALDS = 333.15;
@@ -61,7 +65,19 @@ record Document(
     static Document of(
             String title, String names, List<AlarmNote> alarms, List<Section> sections, QuantityFormat shown) {
         return new Document(
-                title, names, alarms, "The simulation met no hazard." + ONLY_A_MODEL, cautions(shown), sections);
+                title,
+                names,
+                alarms,
+                "The simulation met no hazard." + ONLY_A_MODEL,
+                cautions(shown),
+                sections,
+                Place.NOT_KNOWN);
+    }
+
+    /** The same on the paper of the place where a house stands. */
+    Document printedFor(HotWaterSystem house) {
+        return new Document(
+                title, names, alarms, calm, cautions, sections, house.site().place());
     }
 
     /** The same where a run kept the pressure within the working pressure; whether that was read on the plate is said. */
@@ -82,7 +98,7 @@ record Document(
 
     /** The same where something else is to be said if there is no alarm. */
     Document calm(String words) {
-        return new Document(title, names, alarms, words, cautions, sections);
+        return new Document(title, names, alarms, words, cautions, sections, place);
     }
 
     /** Whether people may be hurt: then that stands first, and the exit status says so. */

@@ -123,10 +123,11 @@ public final class Html {
     /**
      * The style sheet of all our pages, inside the page.
      *
+     * @param more what this page adds to it, possibly nothing
      * @return this writer
      */
-    public Html style() {
-        page.append("<style>\n").append(styleSheet()).append("</style>\n");
+    public Html style(String more) {
+        page.append("<style>\n").append(styleSheet()).append(more).append("</style>\n");
         return this;
     }
 

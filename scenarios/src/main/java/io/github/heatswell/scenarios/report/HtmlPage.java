@@ -49,7 +49,7 @@ final class HtmlPage implements Block.Renderer {
 
     private String written(Document document) {
         html.open("html", "lang", "en");
-        head(document.title());
+        head(document);
         html.open("body").open("main").open("header");
         html.leaf("h1", document.title(), "dir", "auto");
         if (!document.names().isEmpty()) {
@@ -63,13 +63,17 @@ final class HtmlPage implements Block.Renderer {
         return html.closeLine().end();
     }
 
-    private void head(String title) {
+    private void head(Document document) {
         html.open("head");
         html.empty("meta", "charset", "utf-8");
         html.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
         html.empty("meta", "name", "color-scheme", "content", "light");
-        html.leaf("title", title + " – pressure report");
-        html.style().closeLine();
+        html.leaf("title", document.title() + " – pressure report");
+        html.style(document.place()
+                        .customs()
+                        .map(customs -> "@page { size: " + customs.paper() + "; }\n")
+                        .orElse(""))
+                .closeLine();
     }
 
     private void hazards(Document document) {

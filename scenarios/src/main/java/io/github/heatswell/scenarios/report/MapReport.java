@@ -64,6 +64,7 @@ public final class MapReport {
                                 PageBasis.of(scenario, false, shown).onPage(),
                                 PageMethods.ofStudy(map.balances().runs())),
                         shown)
+                .printedFor(scenario.system())
                 .ofNoRun();
     }
 }

@@ -60,25 +60,26 @@ public final class OutlookReport {
                 Findings.of(answer.scenario().system(), answer.scenario().doubts());
         String title = answer.scenario().title() + ": the next " + (result.years() == 1 ? "year" : years());
         return Document.of(
-                title,
-                answer.scenario().name(),
-                alarms(shown),
-                List.of(
-                        Document.answer(
-                                "",
-                                narrative.headline().text(shown) + ".",
-                                Document.withDoubts(answer.scenario(), shown, remarks(shown)),
-                                ""),
-                        Document.pictures(
-                                List.of(Block.Picture.ofYears(chart)),
-                                List.of(
-                                        years(shown),
-                                        vessels(shown),
-                                        new Block.Paragraph(basis, Block.Tone.PLAIN).onScreen())),
-                        PageFindings.section(found, shown).onPage(),
-                        PageBasis.ofYears(answer.scenario(), shown),
-                        PageMethods.ofYears(basis)),
-                shown);
+                        title,
+                        answer.scenario().name(),
+                        alarms(shown),
+                        List.of(
+                                Document.answer(
+                                        "",
+                                        narrative.headline().text(shown) + ".",
+                                        Document.withDoubts(answer.scenario(), shown, remarks(shown)),
+                                        ""),
+                                Document.pictures(
+                                        List.of(Block.Picture.ofYears(chart)),
+                                        List.of(
+                                                years(shown),
+                                                vessels(shown),
+                                                new Block.Paragraph(basis, Block.Tone.PLAIN).onScreen())),
+                                PageFindings.section(found, shown).onPage(),
+                                PageBasis.ofYears(answer.scenario(), shown),
+                                PageMethods.ofYears(basis)),
+                        shown)
+                .printedFor(answer.scenario().system());
     }
 
     /** What is only assumed, before what follows from it. */

@@ -122,7 +122,8 @@ public final class Results {
                 .onPage());
         sections.add(PageBasis.of(scenario, !advice.check().readings().isEmpty(), shown));
         sections.add(PageMethods.of(result, shown));
-        Document document = Document.of(scenario.title(), scenario.name(), alarms, sections, shown);
+        Document document = Document.of(scenario.title(), scenario.name(), alarms, sections, shown)
+                .printedFor(scenario.system());
         return result.first(Event.Kind.WORKING_PRESSURE_EXCEEDED).isPresent()
                 ? document
                 : document.withinWorkingPressure(result.system().tank().workingPressureGiven());

@@ -44,6 +44,7 @@ public final class RulesReport {
                         AlarmNote.of(scenario, shown),
                         sections,
                         shown)
+                .printedFor(scenario.system())
                 .ofNoRun();
     }
 

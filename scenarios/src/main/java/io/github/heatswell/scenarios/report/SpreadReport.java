@@ -92,6 +92,7 @@ public final class SpreadReport {
                                 PageBasis.of(scenario, false, shown).onPage(),
                                 PageMethods.ofStudy(answer.balances().runs())),
                         shown)
+                .printedFor(answer.scenario().system())
                 .ofSamples();
     }
 

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Regression: what the code says where a house stands. */
@@ -66,5 +67,15 @@ class RulesCommandTest {
             }
         }
         assertFalse(page.contains("from memory"), "page rests on memory");
+    }
+
+    /** Letter paper in the US and A4 elsewhere; where the place is not known, the printer decides. */
+    @ParameterizedTest
+    @CsvSource({"us-upc, letter", "uk, A4", "not-known, "})
+    void thePageIsPrintedOnThePaperOfThePlace(String place, String paper) throws IOException {
+        rules("orchard-lodge", place);
+        String page = Files.readString(folder.resolve(place).resolve("report.html"));
+        assertEquals(paper != null, page.contains("@page { size:"));
+        assertTrue(paper == null || page.contains("@page { size: " + paper + "; }"), paper);
     }
 }

@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.report;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.place.Place;
 import io.github.heatswell.scenarios.report.Block.Grid;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -12,7 +13,9 @@ class DocumentTest {
 
     @Test
     void contentThatCannotBeIsRefused() {
-        assertThrows(IllegalArgumentException.class, () -> new Document(" ", "", List.of(), "", List.of(), List.of()));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> new Document(" ", "", List.of(), "", List.of(), List.of(), Place.NOT_KNOWN));
         List<List<String>> rows = List.of(List.of("one"));
         assertTrue(assertThrows(IllegalArgumentException.class, () -> new Grid("x", List.of("a", "b"), rows))
                 .getMessage()
