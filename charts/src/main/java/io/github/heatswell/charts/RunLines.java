@@ -209,7 +209,7 @@ final class RunLines {
                     double share = (valve.setPressure().gauge(atmosphere) - reseatPressure)
                             / (valve.fullLiftPressure().gauge(atmosphere) - reseatPressure);
                     return switch (valve.liftCharacteristic()) {
-                        case MODULATING -> valve.liftCharacteristic().lift(share) * valve.fullFlow();
+                        case MODULATING -> valve.liftCurve().lift(share) * valve.fullFlow();
                         case SNAP -> 0;
                     };
                 }

@@ -51,7 +51,7 @@ final class Valve extends Device<Valve.Lift> {
     final boolean blocked;
 
     private final double fullLiftPressure;
-    private final ReliefValve.LiftCharacteristic curve;
+    private final ReliefValve.LiftCurve curve;
     /** Pressure of the air (Pa, absolute), likewise at the height of the drain cock. */
     final double atmosphere;
 
@@ -77,7 +77,7 @@ final class Valve extends Device<Valve.Lift> {
         opensAt = described.setTemperature().orElse(Double.POSITIVE_INFINITY);
         reseatsAt = described.reseatTemperature().orElse(Double.POSITIVE_INFINITY);
         onTank = described.location() == ReliefValve.Location.TANK_TOP;
-        curve = described.liftCharacteristic();
+        curve = described.liftCurve();
         fullFlow = described.fullFlow();
         stuckOpen = described.condition() == ReliefFault.Condition.STUCK_OPEN;
         blocked = described.condition() == ReliefFault.Condition.BLOCKED;

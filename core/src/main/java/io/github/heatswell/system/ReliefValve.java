@@ -17,6 +17,13 @@ import java.util.function.UnaryOperator;
  */
 public final class ReliefValve {
 
+    /** A lift curve is checked at so many points, */
+    private static final int CURVE_POINTS = 20;
+    /** by a difference quotient over this (-), */
+    private static final double CURVE_STEP = 1e-5;
+    /** which may miss the slope by this (-). */
+    private static final double CURVE_TOLERANCE = 1e-4;
+
     private static final Limits OPENS = Limits.between("opens", 0.2e5, 25e5);
     private static final Limits FULL_LIFT = Limits.between("full-lift", 0.2e5, 27.5e5);
     private static final Limits RESEATS = Limits.above("reseats", 0, 25e5);
@@ -63,18 +70,13 @@ public final class ReliefValve {
     }
 
     /** How the lift of an open valve depends on pressure: its curve and the slope of that, which the compiler asks for. */
-    public enum LiftCharacteristic {
+    public enum LiftCharacteristic implements LiftCurve {
         /** Lift grows linearly from zero at the reseat pressure to full at the full-lift pressure. */
         MODULATING,
         /** Fully lifted from the moment it opens until it reseats. */
         SNAP;
 
-        /**
-         * Lift of the open valve.
-         *
-         * @param share where pressure stands (-), from reseat (0) to full lift (1)
-         * @return the share of full lift (-), at most 1; below reseat the curve continues
-         */
+        @Override
         public double lift(double share) {
             return switch (this) {
                 case MODULATING -> Math.min(1, share);
@@ -82,18 +84,45 @@ public final class ReliefValve {
             };
         }
 
-        /**
-         * How fast lift grows with pressure.
-         *
-         * @param share where pressure stands (-), from reseat (0) to full lift (1)
-         * @return the derivative of {@link #lift} (-)
-         */
+        @Override
         public double slope(double share) {
             return switch (this) {
                 case MODULATING -> share < 1 ? 1 : 0;
                 case SNAP -> 0;
             };
         }
+    }
+
+    /**
+     * How far an open valve lifts at a pressure. Write one for a valve that neither {@link LiftCharacteristic} describes, such
+     * as a valve whose lift was measured:
+     *
+     * <pre>
+     *   class QuickOpening implements ReliefValve.LiftCurve {
+     *       public double lift(double share) { return share &lt; 1 ? share * (2 - share) : 1; }
+     *       public double slope(double share) { return share &lt; 1 ? 2 - 2 * share : 0; }
+     *   }
+     * </pre>
+     *
+     * <p>A curve is a pure function, without a jump between reseat and full lift; beyond, it goes on the same way.
+     */
+    public interface LiftCurve {
+
+        /**
+         * Lift of the open valve.
+         *
+         * @param share where pressure stands (-), from reseat (0) to full lift (1)
+         * @return the share of full lift (-), at most 1; below reseat the curve continues
+         */
+        double lift(double share);
+
+        /**
+         * How fast lift grows with pressure.
+         *
+         * @param share where pressure stands (-), from reseat (0) to full lift (1)
+         * @return the derivative of {@link #lift} (-)
+         */
+        double slope(double share);
     }
 
     /** Where a valve sits. */
@@ -134,6 +163,11 @@ public final class ReliefValve {
     /** {@return how the lift depends on pressure} */
     public LiftCharacteristic liftCharacteristic() {
         return parts.liftCharacteristic;
+    }
+
+    /** {@return the curve of its lift: its own, or that of its characteristic} */
+    public LiftCurve liftCurve() {
+        return parts.liftCurve == null ? parts.liftCharacteristic : parts.liftCurve;
     }
 
     /** {@return where the valve sits} */
@@ -195,6 +229,7 @@ public final class ReliefValve {
         private Pressure reseatPressure;
         private Double fullFlow;
         private LiftCharacteristic liftCharacteristic;
+        private LiftCurve liftCurve;
         private Location location = Location.BRANCH;
         private double height;
         private Double setTemperature;
@@ -211,6 +246,7 @@ public final class ReliefValve {
             reseatPressure = from.reseatPressure;
             fullFlow = from.fullFlow;
             liftCharacteristic = from.liftCharacteristic;
+            liftCurve = from.liftCurve;
             location = from.location;
             height = from.height;
             setTemperature = from.setTemperature;
@@ -289,6 +325,34 @@ public final class ReliefValve {
          */
         public Builder liftCharacteristic(LiftCharacteristic value) {
             liftCharacteristic = Objects.requireNonNull(value, "character");
+            return this;
+        }
+
+        /**
+         * Sets a lift curve of its own. The characteristic then only tells whether the valve opens at once.
+         *
+         * @param value the curve
+         * @return this builder
+         * @throws IllegalArgumentException if the curve leaves 0 to 1 between reseat and full lift, ends at full lift with
+         *     less than 1, or has another slope than it states
+         */
+        public Builder liftCurve(LiftCurve value) {
+            Objects.requireNonNull(value, "lift-curve");
+            for (int i = 0; i < CURVE_POINTS; i++) {
+                double share = (i + 0.5) / CURVE_POINTS;
+                double quotient = (value.lift(share + CURVE_STEP) - value.lift(share - CURVE_STEP)) / (2 * CURVE_STEP);
+                double lift = value.lift(share);
+                boolean agrees = Math.abs(quotient - value.slope(share)) <= CURVE_TOLERANCE * (1 + Math.abs(quotient));
+                if (!(lift >= 0 && lift <= 1 && agrees)) {
+                    throw new IllegalArgumentException(
+                            "lift-curve: at " + share
+                                    + " between reseat (0) and full lift (1) it must lie from 0 to 1, with its own derivative as slope");
+                }
+            }
+            if (!(Math.abs(value.lift(1) - 1) <= CURVE_TOLERANCE)) {
+                throw new IllegalArgumentException("lift-curve: must be 1 at full lift");
+            }
+            liftCurve = value;
             return this;
         }
 

@@ -85,7 +85,7 @@ final class PageMethods {
         return List.of(
                 List.of(
                         "Model",
-                        "One storage tank, its piping, its feed, its relief valves and at most one expansion vessel share"
+                        "One storage tank, its piping, its feed, its relief valves and its expansion vessels share"
                                 + " one pressure. Mass and energy are balanced; the tank stretches with pressure and grows"
                                 + " with heat; the gas of the vessel obeys the gas law."),
                 List.of(
