@@ -7,6 +7,9 @@ import static io.github.heatswell.assessment.Statement.plain;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.place.Place;
+import io.github.heatswell.place.PlaceRule;
+import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.study.SizeCertainty;
 import io.github.heatswell.study.StudyResult;
@@ -110,10 +113,19 @@ final class SizingStory {
             holds().ifPresent(said::add);
         }
         if (house.supply().reducingValve().isPresent()) {
-            said.add(plain(
-                    "That is the bypass of the reducing valve; model codes ask for expansion control behind it all the"
-                            + " same, so ask the local authority."));
+            said.add(plain("That is the bypass of the reducing valve; " + bypass()));
         }
+    }
+
+    /** What the rules say of a bypass where the house stands. */
+    private String bypass() {
+        Place place = house.site().place();
+        if (place.demand(Topic.BYPASS).filter(PlaceRule::requires).isPresent()) {
+            return "the rules here ask for expansion control behind it all the same.";
+        }
+        return place.isKnown()
+                ? "no rule of this place on that was read, so ask the local authority whether it will do."
+                : "US model codes ask for expansion control behind it all the same, so ask the local authority.";
     }
 
     private void take(SizingResult.Vessel vessel, List<Statement> said) {

@@ -31,7 +31,7 @@ import java.util.function.Function;
 /**
  * The question which vessel to buy for the house of a scenario.
  *
- * <p>The target is the lowest of: the reseat pressure of each relief valve less its margin, 80 psi in the building, the
+ * <p>The target is the lowest of: the reseat pressure of each relief valve less its margin, the limit of the place, the
  * rating of the vessel, the working pressure of the tank, and a custom limit. The vessel is like that of the house
  * where it has one; otherwise its diaphragm takes 60 % of its volume, which is common practice. Beside the heat-up from
  * a cold fill the first week of the scenario's own run counts.
@@ -70,7 +70,7 @@ public final class VesselChoice {
      *
      * @param scenario the house, its run, and what vessels cost
      * @return a builder with the static pressure as precharge, the rating of the vessel it has, or else 10 bar or 150 psi by the units of the
-     *     scenario, and the cap of 80 psi
+     *     scenario, and the limit of the place
      */
     public static Builder of(Scenario scenario) {
         return new Builder(scenario);
@@ -290,7 +290,7 @@ public final class VesselChoice {
         }
 
         /**
-         * Leaves the cap of 80 psi out, where no code with such a cap holds.
+         * Leaves the limit of the place out.
          *
          * @return this builder
          */

@@ -50,8 +50,8 @@ class OneRecommendedSizeTest {
         String page = files.get("report.html");
         assertTrue(page.contains("A vessel of 24"), "the answer and the title of the picture");
         assertFalse(page.contains("A vessel of 18"), "the bare smallest is named as what it is");
-        assertTrue(page.contains("by the best estimates alone, in "), page);
-        assertTrue(page.contains("yes, recommended, in "), page);
+        assertTrue(page.contains("by the best estimates alone"), page);
+        assertTrue(page.contains("yes, recommended"), page);
         assertFalse(files.get("sizes.svg").contains("A vessel of 18"), "the title of the picture");
     }
 
