@@ -325,6 +325,17 @@ public final class HotWaterSystem {
         }
 
         /**
+         * Changes every run of pipe added before.
+         *
+         * @param change makes another of it, or returns it as it is
+         * @return this builder
+         */
+        public Builder changePiping(UnaryOperator<PipeRun> change) {
+            parts.piping.replaceAll(Objects.requireNonNull(change, "change"));
+            return this;
+        }
+
+        /**
          * Changes every relief valve added before.
          *
          * @param change makes another of it, or returns it as it is

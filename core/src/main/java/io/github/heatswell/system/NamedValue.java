@@ -1,5 +1,6 @@
 package io.github.heatswell.system;
 
+import io.github.heatswell.units.ComplianceUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
@@ -74,6 +75,39 @@ public enum NamedValue {
                     (house, share) -> house.changeTank(tank -> tank.toBuilder()
                             .volume(VolumeUnit.LITRE.fromSi(tank.volume() * (1 + share)), VolumeUnit.LITRE)
                             .build()))),
+    /** By how much the tank grows with pressure; a rigid one never changes. */
+    COMPLIANCE(
+            "tank.compliance",
+            "the compliance of the tank",
+            "stretch of the tank",
+            "Pump a measured volume into the closed, full tank and read a gauge",
+            new Change(
+                    "",
+                    (house, share) -> house.changeTank(tank -> share == 0 || tank.compliance() == 0
+                            ? tank
+                            : tank.toBuilder()
+                                    .compliance(tank.compliance() * (1 + share), ComplianceUnit.CUBIC_METRE_PER_PASCAL)
+                                    .build()))),
+    /** Air under the top of the tank, in parts of its volume. */
+    TANK_AIR(
+            "tank.air",
+            "the air under the top of the tank",
+            "air in the tank",
+            "Run a hot tap until no air comes",
+            new Change(
+                    "",
+                    (house, share) -> house.changeTank(tank -> share == 0
+                            ? tank
+                            : tank.toBuilder()
+                                    .air(tank.air().orElse(0) + share * tank.volume(), VolumeUnit.CUBIC_METRE)
+                                    .build()))),
+    /** By how much plastic pipe grows with pressure. */
+    PLASTIC_PIPE(
+            "piping.loaded-for",
+            "the stiffness of plastic pipe",
+            "stretch of plastic pipe",
+            "Ask the maker of the pipe",
+            new Change("", (house, share) -> house.changePiping(pipe -> pipe.softer(1 + share)))),
     /** The working pressure of the tank. */
     WORKING_PRESSURE("tank.working-pressure", "the working pressure of the tank", Ways.TANK),
     /** What the tank is made of; a choice. */

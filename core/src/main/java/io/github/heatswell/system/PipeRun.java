@@ -42,6 +42,19 @@ public final class PipeRun {
                         from.loadedFor == null ? TEST_TIME : from.loadedFor);
     }
 
+    private PipeRun(PipeRun from, double modulus) {
+        material = from.material;
+        outsideDiameter = from.outsideDiameter;
+        wall = from.wall;
+        length = from.length;
+        this.modulus = modulus;
+    }
+
+    /** The same pipe, giving way by a factor more if it is plastic. */
+    PipeRun softer(double factor) {
+        return material.yields() && factor != 1 ? new PipeRun(this, modulus / factor) : this;
+    }
+
     /**
      * Starts a description; everything must be set.
      *

@@ -2,22 +2,29 @@ package io.github.heatswell.study;
 
 import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.system.Element;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Material;
+import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
+import io.github.heatswell.units.ComplianceUnit;
 import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.VolumeUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -149,11 +156,56 @@ class UncertainHouseTest {
         assertEquals(property.of(house.described()), property.of(house.moved(new double[values.length])), 1e-9);
     }
 
+    /** What makes a house without a vessel stiff or soft moves too; what was measured does not, nor does a rigid tank. */
+    @Test
+    void stiffnessIsUncertainWithoutAVessel() {
+        HotWaterSystem bare = Houses.lodge(4.2, 58)
+                .addPipe(PipeRun.builder()
+                        .material(Material.PEX)
+                        .outsideDiameter(20, LengthUnit.MILLIMETRE)
+                        .wall(2, LengthUnit.MILLIMETRE)
+                        .length(30, LengthUnit.METRE)
+                        .build())
+                .build();
+        UncertainHouse house = UncertainHouse.usual(bare);
+        double[] values = new double[house.quantities().size()];
+        values[house.quantities().indexOf(UncertainHouse.Quantity.TANK_STRETCH)] = 0.3;
+        values[house.quantities().indexOf(UncertainHouse.Quantity.TANK_AIR)] = 0.002;
+        values[house.quantities().indexOf(UncertainHouse.Quantity.PIPE_STRETCH)] = 1;
+        HotWaterSystem soft = house.moved(values);
+        double tank = bare.tank().compliance();
+        int last = bare.piping().size() - 1;
+        assertEquals(1.3 * tank, soft.tank().compliance(), 1e-12 * tank); // rounding
+        assertEquals(0.002 * bare.tank().volume(), soft.tank().air().orElseThrow(), 1e-15);
+        assertEquals(
+                2 * bare.piping().get(last).compliance(),
+                soft.piping().get(last).compliance(),
+                1e-12 * bare.piping().get(last).compliance()); // rounding
+        assertEquals(bare.piping().get(0).compliance(), soft.piping().get(0).compliance(), "copper is known");
+        assertEquals(tank, house.moved(new double[values.length]).tank().compliance());
+
+        HotWaterSystem measured = bare.toBuilder()
+                .tank(bare.tank().toBuilder()
+                        .compliance(28, ComplianceUnit.MILLILITRE_PER_BAR)
+                        .air(0.1, VolumeUnit.LITRE)
+                        .build())
+                .build();
+        HotWaterSystem rigid =
+                bare.toBuilder().tank(bare.tank().toBuilder().rigid().build()).build();
+        for (HotWaterSystem known : List.of(measured, rigid)) {
+            assertFalse(UncertainHouse.Quantity.TANK_STRETCH.concerns(known));
+            assertFalse(UncertainHouse.Quantity.TANK_AIR.concerns(known));
+        }
+    }
+
     @Test
     void aHouseHasWhatConcernsIt() {
-        assertEquals(
-                List.of(UncertainHouse.Quantity.values()),
-                UncertainHouse.usual(complete().build()).quantities());
+        List<UncertainHouse.Quantity> withVessel = new ArrayList<>(List.of(UncertainHouse.Quantity.values()));
+        withVessel.removeAll(List.of(
+                UncertainHouse.Quantity.TANK_STRETCH,
+                UncertainHouse.Quantity.TANK_AIR,
+                UncertainHouse.Quantity.PIPE_STRETCH));
+        assertEquals(withVessel, UncertainHouse.usual(complete().build()).quantities());
         UncertainHouse bare = UncertainHouse.usual(Houses.lodge(4.2, 58).build());
         assertEquals(
                 List.of(
@@ -161,7 +213,9 @@ class UncertainHouseTest {
                         UncertainHouse.Quantity.SUPPLY_WATER,
                         UncertainHouse.Quantity.SET_POINT,
                         UncertainHouse.Quantity.RECOVERY_EFFICIENCY,
-                        UncertainHouse.Quantity.TANK_VOLUME),
+                        UncertainHouse.Quantity.TANK_VOLUME,
+                        UncertainHouse.Quantity.TANK_STRETCH,
+                        UncertainHouse.Quantity.TANK_AIR),
                 bare.quantities());
         assertEquals(
                 "vessel's precharge: the house has none that could be uncertain",
@@ -193,10 +247,10 @@ class UncertainHouseTest {
                 UncertainHouse.usual(Houses.lodge(4.2, 58).start(start).build());
 
         assertTrue(
-                house.moved(new double[] {1e4, 0, 0, 0, 0}).start().pressure().isEmpty());
+                house.moved(new double[] {1e4, 0, 0, 0, 0, 0, 0}).start().pressure().isEmpty());
         assertEquals(
                 start.pressure(),
-                house.moved(new double[] {-1e4, 0, 0, 0, 0}).start().pressure());
+                house.moved(new double[] {-1e4, 0, 0, 0, 0, 0, 0}).start().pressure());
     }
 
     @Test

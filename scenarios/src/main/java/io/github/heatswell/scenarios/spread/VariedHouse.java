@@ -202,17 +202,24 @@ public record VariedHouse(List<Input> inputs, boolean usual, Function<double[], 
         List<Input> inputs = new ArrayList<>();
         for (int i = 0; i < house.quantities().size(); i++) {
             UncertainHouse.Quantity quantity = house.quantities().get(i);
-            inputs.add(new Input(house.inputs().get(i), quantity.unit(), "+- " + amount(quantity)));
+            inputs.add(new Input(house.inputs().get(i), quantity.unit(), amount(quantity)));
         }
         return new VariedHouse(inputs, true, house::moved);
     }
 
     private static String amount(UncertainHouse.Quantity quantity) {
+        Distribution usual = quantity.usual();
+        return usual.onlyLimitsKnown()
+                ? amount(quantity, usual.low()) + " to " + amount(quantity, usual.high())
+                : "+- " + amount(quantity, quantity.expanded());
+    }
+
+    private static String amount(UncertainHouse.Quantity quantity, double value) {
         QuantityFormat shown = QuantityFormat.ascii(UnitSystem.SI);
         return switch (quantity.unit()) {
-            case "Pa" -> shown.pressureDifference(quantity.expanded());
-            case "K" -> shown.temperatureDifference(quantity.expanded());
-            default -> shown.share(quantity.expanded());
+            case "Pa" -> shown.pressureDifference(value);
+            case "K" -> shown.temperatureDifference(value);
+            default -> shown.share(value);
         };
     }
 
