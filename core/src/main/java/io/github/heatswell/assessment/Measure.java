@@ -23,6 +23,8 @@ public record Measure(Kind kind, double value) {
         PRESSURE_DIFFERENCE,
         /** How far one pressure is above or below another (Pa); in words "just" where that is too little to show. */
         PRESSURE_GAP,
+        /** By how much a pressure rises with each degree (Pa/K). */
+        PRESSURE_PER_DEGREE,
         /** A temperature on a thermometer (K). */
         TEMPERATURE,
         /** A difference of two temperatures (K). */
@@ -148,6 +150,7 @@ public record Measure(Kind kind, double value) {
             case HIGHEST_SETTING -> format.setting(value);
             case PRESSURE_DIFFERENCE -> format.pressureDifference(value);
             case PRESSURE_GAP -> format.shows(value) ? format.pressureDifference(value) : "just";
+            case PRESSURE_PER_DEGREE -> format.pressurePerDegree(value);
             case TEMPERATURE -> format.temperature(value);
             case TEMPERATURE_DIFFERENCE -> format.temperatureDifference(value);
             case VOLUME -> format.volume(value);

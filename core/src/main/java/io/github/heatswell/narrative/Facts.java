@@ -41,7 +41,9 @@ final class Facts {
         Facts facts = new Facts(summary.system());
         List<Statement> parts = new ArrayList<>(facts.ofHouse());
         facts.draws().ifPresent(parts::add);
-        Statement all = sentence(parts);
+        Statement all = RiseBand.of(summary)
+                .map(band -> sentence(parts).then(band.brief()))
+                .orElse(sentence(parts));
         return summary.intervals(Interval.Phase.VESSEL_FULL).stream()
                 .findFirst()
                 .map(first -> all.then(

@@ -19,6 +19,7 @@ import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -61,7 +62,7 @@ public record Narrative(
      * What one run of a house found of which everything is known.
      *
      * @param run the run
-     * @return the narrative, without remarks
+     * @return the narrative; its remark tells how well the rise is known without a vessel
      */
     public static Narrative of(RunSummary run) {
         return of(run, Doubts.NONE);
@@ -72,7 +73,7 @@ public record Narrative(
      *
      * @param run the run
      * @param doubts what is not known of the house: no hazard is told that rests on it alone
-     * @return the narrative, without remarks
+     * @return the narrative; its remark tells how well the rise is known without a vessel
      */
     public static Narrative of(RunSummary run, Doubts doubts) {
         return of(run, doubts, new RunHeadline(Objects.requireNonNull(run, "run")).sentence());
@@ -119,13 +120,19 @@ public record Narrative(
      * @return the narrative; its remarks tell where discharged water came from, and of draws that fell short
      */
     public Narrative with(RunSummary run, Observed observed) {
-        return new Narrative(alarms, headline, observed.remarks(run), facts, findings);
+        List<Statement> all = new ArrayList<>(observed.remarks(run));
+        all.addAll(remarks);
+        return new Narrative(alarms, headline, all, facts, findings);
     }
 
     private static Narrative of(RunSummary run, Doubts doubts, Statement headline) {
         List<Finding> findings = Findings.of(run, doubts);
         return new Narrative(
-                Alarm.of(run, findings), headline.then(doubts.caveat()), List.of(), Facts.of(run), findings);
+                Alarm.of(run, findings),
+                headline.then(doubts.caveat()),
+                RiseBand.of(run).map(RiseBand::remark).stream().toList(),
+                Facts.of(run),
+                findings);
     }
 
     /**

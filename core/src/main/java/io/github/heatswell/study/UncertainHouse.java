@@ -232,12 +232,11 @@ public final class UncertainHouse {
                             && !house.tank().complianceGiven()
                             && house.tank().compliance() > 0;
                 case TANK_AIR ->
-                    stiff(house)
-                            && house.tank().air().isEmpty()
-                            && house.tank().compliance() > 0;
+                    stiff(house) && house.tank().air().isEmpty() && house.tank().compliance() > 0;
                 case PIPE_STRETCH ->
                     stiff(house)
-                            && house.piping().stream().anyMatch(pipe -> pipe.material().yields());
+                            && house.piping().stream()
+                                    .anyMatch(pipe -> pipe.material().yields());
                 default -> true;
             };
         }

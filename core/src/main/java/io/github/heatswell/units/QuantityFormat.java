@@ -144,6 +144,23 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
     }
 
     /**
+     * By how much a pressure rises with each degree.
+     *
+     * @param pascalPerKelvin the rise (Pa/K)
+     * @return such as {@code 0.36 bar/K} or {@code 2.9 psi/degF}
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public String pressurePerDegree(double pascalPerKelvin) {
+        return shown(system -> {
+            double degree = system.temperatureDifference().toSi(1);
+            double risen = system.pressure().fromSi(pascalPerKelvin * degree);
+            return digits(Decimals.rounded(Decimals.exact(risen), pressureDecimals(system), THREE))
+                    + with(system.pressure().symbol() + "/"
+                            + system.temperatureDifference().symbol());
+        });
+    }
+
+    /**
      * A pressure to which a reducing valve is set by hand.
      *
      * @param pascal the highest pressure that will do (Pa, gauge), 0 or more

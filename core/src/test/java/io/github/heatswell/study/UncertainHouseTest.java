@@ -246,8 +246,10 @@ class UncertainHouseTest {
         UncertainHouse house =
                 UncertainHouse.usual(Houses.lodge(4.2, 58).start(start).build());
 
-        assertTrue(
-                house.moved(new double[] {1e4, 0, 0, 0, 0, 0, 0}).start().pressure().isEmpty());
+        assertTrue(house.moved(new double[] {1e4, 0, 0, 0, 0, 0, 0})
+                .start()
+                .pressure()
+                .isEmpty());
         assertEquals(
                 start.pressure(),
                 house.moved(new double[] {-1e4, 0, 0, 0, 0, 0, 0}).start().pressure());

@@ -177,9 +177,9 @@ public final class SpreadReport {
                 rows);
     }
 
-    /** What is known of an input; what is only usual reads in the units of the reader. */
+    /** What is known of an input; what is only usual reads in the units of the reader, and shares in those of all. */
     private String words(VariedHouse.Input input, QuantityFormat shown) {
-        return answer.house().usual()
+        return answer.house().usual() && input.words().startsWith(USUALLY)
                 ? USUALLY + PageWords.inUnits(input.words().substring(USUALLY.length()), shown)
                 : input.words();
     }

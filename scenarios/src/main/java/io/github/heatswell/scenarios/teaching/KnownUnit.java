@@ -41,6 +41,7 @@ record KnownUnit(Kind kind, Unit unit) {
         return switch (kind) {
             case GAUGE_PRESSURE, HIGHEST_SETTING, PRESSURE_DIFFERENCE, PRESSURE_GAP ->
                 units.pressure().symbol();
+            case PRESSURE_PER_DEGREE -> units.pressure().symbol() + (si ? "/K" : "/\u00b0F");
             case TEMPERATURE -> si ? "\u00b0C" : "\u00b0F";
             case TEMPERATURE_DIFFERENCE -> si ? "K" : "\u00b0F";
             case VOLUME -> units.volume().symbol();

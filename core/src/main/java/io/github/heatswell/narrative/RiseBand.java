@@ -1,0 +1,219 @@
+package io.github.heatswell.narrative;
+
+import static io.github.heatswell.assessment.Measure.time;
+import static io.github.heatswell.assessment.Statement.plain;
+
+import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.study.UncertainHouse;
+import io.github.heatswell.study.UncertainHouse.Quantity;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.PipeRun;
+import io.github.heatswell.system.ReliefFault;
+import io.github.heatswell.system.Tank;
+import io.github.heatswell.water.GibbsPolynomialWater;
+import io.github.heatswell.water.LiquidWater;
+import io.github.heatswell.water.Saturation;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * How well it is known when the relief valve of a house without a vessel opens in the first heat-up. The stiffest and the softest
+ * house within the usual uncertainties of tank, plastic pipe and air ({@link Quantity}) have to warm to other temperatures until the
+ * water that swells has no more room below the set pressure. These follow from the balance of volumes; the run's own opening sets
+ * the scale of time.
+ *
+ * @param fastest mean rise of the stiffest house until the valve opens (Pa/K)
+ * @param slowest of the softest (Pa/K)
+ * @param earliest when the valve of the stiffest opens (s since the start of the run)
+ * @param latest of the softest; infinite if the thermostat switches off before
+ */
+record RiseBand(double fastest, double slowest, double earliest, double latest) {
+
+    private static final Set<Quantity> STIFFNESS =
+            Set.of(Quantity.TANK_STRETCH, Quantity.TANK_AIR, Quantity.PIPE_STRETCH);
+
+    /** A run that warms the water by less than this (K) until the valve opens shows no rise. */
+    private static final double LEAST_WARMING = 0.5;
+
+    /** Far above any set point (K). */
+    private static final double HOTTEST = 400;
+
+    private static final double STEP = 0.25;
+
+    /** The band of a run; empty where no valve opens by expansion in an undisturbed first heat-up, or where all is known. */
+    static Optional<RiseBand> of(RunSummary run) {
+        UncertainHouse house = UncertainHouse.usual(run.system());
+        boolean uncertain = house.quantities().stream().anyMatch(STIFFNESS::contains);
+        return uncertain
+                ? run.first(Event.Kind.RELIEF_OPENED)
+                        .filter(opening -> isUndisturbed(run, opening))
+                        .flatMap(opening -> between(run, opening, house))
+                : Optional.empty();
+    }
+
+    private static boolean isUndisturbed(RunSummary run, Event opening) {
+        HotWaterSystem system = run.system();
+        boolean tight = system.leaks().isEmpty()
+                && system.supply().seatLeakage() == 0
+                && system.reliefValves().stream().allMatch(valve -> valve.condition() == ReliefFault.Condition.SOUND);
+        boolean byPressure = opening.cause()
+                .filter(cause -> cause == Event.OpeningCause.PRESSURE)
+                .isPresent();
+        return tight
+                && byPressure
+                && run.events().stream()
+                        .filter(event -> event.time() < opening.time())
+                        .allMatch(event -> switch (event.kind()) {
+                            case HEATER_ON, SUPPLY_CLOSED, SUPPLY_OPENED, WORKING_PRESSURE_EXCEEDED -> true;
+                            default -> false;
+                        });
+    }
+
+    private static Optional<RiseBand> between(RunSummary run, Event opening, UncertainHouse house) {
+        double start =
+                run.system().start().waterTemperature().orElse(run.system().coldAtStart());
+        double on = run.first(Event.Kind.HEATER_ON).map(Event::time).orElse(0.0);
+        double warming = opening.waterTemperature() - start;
+        double expected = new Room(house.described(), start).opensAt(opening.pressureAbsolute()) - start;
+        if (warming < LEAST_WARMING || expected < LEAST_WARMING) {
+            return Optional.empty();
+        }
+        double scale = warming / expected;
+        Room stiff = new Room(corner(house, false), start);
+        Room soft = new Room(corner(house, true), start);
+        double early = scale * (stiff.opensAt(opening.pressureAbsolute()) - start);
+        double late = scale * (soft.opensAt(opening.pressureAbsolute()) - start);
+        double rise = opening.pressureAbsolute() - stiff.closed;
+        double perKelvin = (opening.time() - on) / warming;
+        boolean never = start + late > run.system().heater().setPoint();
+        return Optional.of(new RiseBand(
+                rise / (early - scale * stiff.shrinks()),
+                rise / (late - scale * soft.shrinks()),
+                on + early * perKelvin,
+                never ? Double.POSITIVE_INFINITY : on + late * perKelvin));
+    }
+
+    private static HotWaterSystem corner(UncertainHouse house, boolean soft) {
+        double[] values = house.quantities().stream()
+                .mapToDouble(quantity -> {
+                    boolean moves = STIFFNESS.contains(quantity);
+                    boolean even = quantity.usual().onlyLimitsKnown();
+                    double low = even ? quantity.usual().low() : -quantity.expanded();
+                    double high = even ? quantity.usual().high() : quantity.expanded();
+                    return !moves ? 0 : soft ? high : low;
+                })
+                .toArray();
+        return house.moved(values);
+    }
+
+    /** What is uncertain, how far, and what holds all the same. */
+    Statement remark() {
+        Statement rise = plain(
+                        "Without a vessel nobody knows well how fast the pressure rises. Depending on how far the tank"
+                                + " stretches and how much air it holds, it is ")
+                .then(slope(slowest))
+                .then(" to ")
+                .then(slope(fastest))
+                .then(", and the relief valve opens ");
+        return rise.then(when())
+                .then(". The peak holds all the same, and the amount discharged nearly does: the valve's set pressure"
+                        + " decides them.");
+    }
+
+    /** The same for the subtitle of a picture. */
+    Statement brief() {
+        return plain(" With more or less stretch and air it opens ")
+                .then(when())
+                .then(".");
+    }
+
+    private Statement when() {
+        return latest < Double.POSITIVE_INFINITY
+                ? plain("after ").then(rounded(earliest)).then(" to ").then(rounded(latest))
+                : plain("after ").then(rounded(earliest)).then(" or not at all");
+    }
+
+    /** Nobody needs the seconds of a time that may be twice as long. */
+    private static Measure rounded(double seconds) {
+        double step = seconds < 180 ? 10 : 60;
+        return time(Math.max(step, step * Math.round(seconds / step)));
+    }
+
+    private static Measure slope(double value) {
+        return new Measure(Measure.Kind.PRESSURE_PER_DEGREE, value);
+    }
+
+    /** What a closed house has room for: shell, pipes and air against the water that swells. */
+    private static final class Room {
+        private final LiquidWater water = GibbsPolynomialWater.instance();
+        private final LiquidWater.State state = new LiquidWater.State();
+        private final HotWaterSystem house;
+        private final Tank tank;
+        private final double start;
+        private final double gas;
+        /** The pressure (Pa, absolute) from which it rises, */
+        private final double closed;
+        /** the temperature (K) from which the water swells more than the tank, */
+        private final double from;
+        /** and what the tank then holds (kg). */
+        private final double mass;
+
+        Room(HotWaterSystem house, double start) {
+            this.house = house;
+            this.start = start;
+            tank = house.tank();
+            double atmosphere = house.site().atmosphere();
+            double fill = house.supplyAtStart().absolute(atmosphere);
+            closed = house.start().pressure().map(p -> p.absolute(atmosphere)).orElse(fill);
+            double cold = house.coldAtStart();
+            gas = tank.air().orElse(0) * (fill - vapour(cold)) / cold;
+            double turn = start;
+            while (held(turn + STEP, closed) > held(turn, closed)) {
+                turn += STEP;
+            }
+            from = turn;
+            mass = held(from, closed);
+        }
+
+        private static double vapour(double temperature) {
+            return Saturation.pressureAbsolute(Math.max(temperature, 273.15));
+        }
+
+        /** Water that fits into the tank (kg). */
+        private double held(double temperature, double p) {
+            water.evaluate(temperature, p, state);
+            double shell = tank.volume() * (1 + tank.shell().thermalGrowth() * (temperature - start))
+                    + tank.compliance() * (p - closed);
+            return state.density() * (shell - gas * temperature / (p - vapour(temperature)));
+        }
+
+        /** By how much (K) the water warms before it swells more than the tank. */
+        double shrinks() {
+            return from - start;
+        }
+
+        /** The temperature (K) at which it is full at a pressure (Pa, absolute). */
+        double opensAt(double p) {
+            double pipes = 0;
+            for (PipeRun pipe : house.piping()) {
+                water.evaluate(house.coldAtStart(), p, state);
+                pipes += state.density() * pipe.volume() * (pipe.compliance() + state.compressibility()) * (p - closed);
+            }
+            double air = state.density() * house.trappedAir().orElse(0) * (1 - closed / p);
+            double low = from;
+            double high = HOTTEST;
+            for (int i = 0; i < 50; i++) {
+                double middle = (low + high) / 2;
+                if (held(middle, p) + pipes + air > mass) {
+                    low = middle;
+                } else {
+                    high = middle;
+                }
+            }
+            return low;
+        }
+    }
+}

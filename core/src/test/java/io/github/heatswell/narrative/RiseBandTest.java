@@ -1,0 +1,121 @@
+package io.github.heatswell.narrative;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.assessment.FaultlessHouse;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.study.UncertainHouse;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Material;
+import io.github.heatswell.system.NamedValue;
+import io.github.heatswell.system.PipeRun;
+import io.github.heatswell.system.Start;
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.UnitSystem;
+import java.time.Duration;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** How well the rise of a house without a vessel is known. */
+class RiseBandTest {
+
+    private static HotWaterSystem house(double pexMetres, double startCelsius) {
+        HotWaterSystem.Builder house = Houses.bare()
+                .addReliefValve(Houses.snap("lid", 7, 6.3).build())
+                .start(Start.builder()
+                        .water(startCelsius, TemperatureUnit.CELSIUS)
+                        .build());
+        house.changeTank(tank -> tank.toBuilder()
+                .material(Material.STEEL)
+                .diameter(450, LengthUnit.MILLIMETRE)
+                .wall(2.2, LengthUnit.MILLIMETRE)
+                .build());
+        if (pexMetres > 0) {
+            house.addPipe(PipeRun.builder()
+                    .material(Material.PEX)
+                    .outsideDiameter(20, LengthUnit.MILLIMETRE)
+                    .wall(2, LengthUnit.MILLIMETRE)
+                    .length(pexMetres, LengthUnit.METRE)
+                    .build());
+        }
+        return house.build();
+    }
+
+    private static RunSummary run(HotWaterSystem house) {
+        return Simulation.of(house, Duration.ofHours(5)).summary();
+    }
+
+    private static double opens(HotWaterSystem house) {
+        return run(house).first(Event.Kind.RELIEF_OPENED).orElseThrow().time();
+    }
+
+    private static HotWaterSystem corner(HotWaterSystem house, double stretch, double air, double pipes) {
+        HotWaterSystem.Builder moved = house.toBuilder();
+        NamedValue.COMPLIANCE.raise(moved, stretch);
+        NamedValue.TANK_AIR.raise(moved, air);
+        NamedValue.PLASTIC_PIPE.raise(moved, pipes);
+        return moved.build();
+    }
+
+    /** The times are those of runs of the stiffest and the softest house. */
+    @ParameterizedTest
+    @CsvSource({"0, 10", "0, 4", "0, 35", "15, 10", "40, 20"})
+    void theBandIsThatOfRuns(double pexMetres, double startCelsius) {
+        HotWaterSystem house = house(pexMetres, startCelsius);
+        RiseBand band = RiseBand.of(run(house)).orElseThrow();
+        double early = opens(corner(house, -0.3, 0, -0.3));
+        double late = opens(corner(house, 0.3, 0.002, 1));
+        assertEquals(early, band.earliest(), 0.02 * early); // expansion of the pipes' water, heat of compression
+        assertEquals(late, band.latest(), 0.02 * late);
+        assertTrue(band.slowest() < band.fastest());
+    }
+
+    /** Validation: of a steel tank without air, API 521 rises 2.94 bar from 10 to 15 degC and 7.9 bar to 20; the band is around. */
+    @Test
+    void theBandLiesAroundTheMeanRise() {
+        RiseBand band = RiseBand.of(run(house(0, 10))).orElseThrow();
+        assertTrue(band.slowest() < 0.6e5 && 0.6e5 < band.fastest(), band::toString);
+    }
+
+    /** What was measured is certain; so is a house with a vessel, and one in which something else came first. */
+    @Test
+    void onlyWhatIsUncertainHasABand() {
+        HotWaterSystem house = house(0, 10);
+        assertTrue(RiseBand.of(run(house)).isPresent());
+        HotWaterSystem rigid =
+                house.toBuilder().tank(house.tank().toBuilder().rigid().build()).build();
+        assertFalse(RiseBand.of(run(rigid)).isPresent());
+        HotWaterSystem vessel =
+                house.toBuilder().vessel(FaultlessHouse.vessel(2, 4).build()).build();
+        assertFalse(RiseBand.of(run(vessel)).isPresent());
+        assertEquals(
+                List.of(),
+                UncertainHouse.usual(vessel).quantities().stream()
+                        .filter(quantity -> quantity == UncertainHouse.Quantity.TANK_AIR)
+                        .toList());
+    }
+
+    /** What is said names the rise, the times and what holds all the same. */
+    @Test
+    void whatIsSaid() {
+        Narrative told = Narrative.of(run(house(0, 10)));
+        String remark = told.remarks().get(0).text(UnitSystem.US);
+        assertTrue(
+                remark.matches(
+                        "Without a vessel nobody knows well how fast the pressure rises\\. Depending on how far the tank"
+                                + " stretches and how much air it holds, it is [\\d.]+ psi/°F to [\\d.]+ psi/°F, and the relief valve"
+                                + " opens after \\d+ min to \\d+ min\\. The peak holds all the same, and the amount discharged nearly"
+                                + " does: the valve's set pressure decides them\\."),
+                remark);
+        assertTrue(told.facts().text(UnitSystem.SI).contains("With more or less stretch and air it opens after"));
+        RiseBand soft = new RiseBand(1e5, 0.2e5, 100, Double.POSITIVE_INFINITY);
+        assertTrue(soft.remark().text(UnitSystem.SI).contains("opens after 1 min 40 s or not at all."));
+    }
+}
