@@ -71,7 +71,9 @@ final class AssessmentContext {
         return place.isKnown() && !place.limits(topic).isEmpty();
     }
 
-    /** The rule of the place on a topic; what is said elsewhere where the place is not known or nobody read any. */
+    /**
+     * The rule of the place on a topic that decides it; what is said elsewhere where the place is not known or nobody read any.
+     */
     Authority by(Topic topic, Authority elsewhere) {
         if (!place.isKnown()) {
             return elsewhere;

@@ -53,7 +53,7 @@ final class WaterTemperatureRule implements Rule {
         double stored = subject.house.heater().setPoint();
         OptionalDouble mixed = subject.house.heater().mixedTo();
         if (stored < STORED - EQUAL) {
-            found.accept(cool(temperature(stored), mixed.isPresent()));
+            found.accept(cool(subject, temperature(stored), mixed.isPresent()));
         }
         double set = subject.highestSetPoint();
         double hottest = subject.hottest().orElse(Double.NEGATIVE_INFINITY);
@@ -72,7 +72,7 @@ final class WaterTemperatureRule implements Rule {
         }
     }
 
-    private static Found cool(Measure stored, boolean mixed) {
+    private static Found cool(AssessmentContext subject, Measure stored, boolean mixed) {
         Measure limit = temperature(STORED);
         return Finding.draft("stored-too-cool", Severity.CAUTION)
                 .compares(NamedValue.SET_POINT, NamedValue.UPPER_SET_POINT, NamedValue.MIXED_TO)
@@ -88,7 +88,10 @@ final class WaterTemperatureRule implements Rule {
                                         + " scald.",
                         limit)
                 .asks("Ask the local authority or the maker which storage temperature it prescribes.")
-                .by(Codes.LEGIONELLA);
+                .by(
+                        subject.place.demand(Topic.STORAGE_TEMPERATURE).isPresent() // it leaves that open
+                                ? Codes.LEGIONELLA
+                                : subject.by(Topic.STORAGE_TEMPERATURE, Codes.LEGIONELLA));
     }
 
     private static Found unmixed(AssessmentContext subject, double delivered, double limit, boolean seen) {

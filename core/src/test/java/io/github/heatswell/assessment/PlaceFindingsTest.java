@@ -127,6 +127,18 @@ class PlaceFindingsTest {
         assertEquals(tooHot, set.isPresent());
     }
 
+    /** 60 degC by HSE in the UK and G12 in New Zealand; the US codes read name none, and an EN rule excepts houses like these. */
+    @ParameterizedTest
+    @CsvSource({"UK, HSE", "AU_NZ, G12", "US_IPC, no rule on this was read for this place", "EN, HSE", "NOT_KNOWN, HSE"
+    })
+    void storedWater(Place place, String source) {
+        Finding cool = find(house().heater(heater(55).build()), place, "stored-too-cool")
+                .orElseThrow();
+        assertTrue(
+                cool.authority().source().text().startsWith(source),
+                cool.authority().source().text());
+    }
+
     /** A relief valve may take the expansion where the rules leave that open, and nowhere else. */
     @ParameterizedTest
     @CsvSource({"EN, CAUTION", "AU_NZ, CAUTION", "UK, FAULT", "US_IPC, FAULT", "US_UPC, FAULT", "NOT_KNOWN, CAUTION"})

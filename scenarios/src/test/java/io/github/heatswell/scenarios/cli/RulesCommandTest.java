@@ -33,7 +33,7 @@ class RulesCommandTest {
         String said = uk.out().replaceAll("\\s+", " ");
         assertTrue(
                 said.contains(
-                        "Not as the rules here ask: expansion control, guard against boiling, water at the taps."),
+                        "Not as the rules here ask: expansion control, guard against boiling, water at the taps, storage temperature."),
                 said);
         assertTrue(said.contains("No rule was read on these; ask the local authority: static pressure;"), said);
         String en = rules("orchard-lodge", "en").out().replaceAll("\\s+", " ");
