@@ -31,7 +31,7 @@ final class ExpansionRule implements Rule {
 
     private static final String MAY_END =
             " To end that, before any work turn the heater off, let it cool and relieve the"
-                    + " pressure; then have an expansion vessel of the right size and charge fitted on the tank's side of the supply"
+                    + " pressure; then have an expansion vessel of the right size and precharge fitted on the tank's side of the supply"
                     + " valve.";
 
     /** The share (-) of the estimated expansion that is counted on; own judgement. */
@@ -117,8 +117,9 @@ final class ExpansionRule implements Rule {
                 : draft.says(closed + ": tank, pipes and trapped air alone have to take what the heated water gains.");
         return may
                 ? draft.advises(mayDrip(subject)).by(subject.by(Topic.RELIEF_FOR_EXPANSION, Codes.RELIEF_MAY_DRIP))
-                : draft.advisesWork("Have an expansion vessel of the right size and charge fitted on the tank's side of"
-                                + " the valve.")
+                : draft.advisesWork(
+                                "Have an expansion vessel of the right size and precharge fitted on the tank's side of"
+                                        + " the valve.")
                         .by(behind(subject, check));
     }
 

@@ -32,7 +32,7 @@ final class PrechargeRule implements Rule {
     /** Where the supply stands above what vessel or tank are made for. */
     private static final String LOWER_SUPPLY =
             "Do not charge the vessel to the supply pressure of {}: the vessel or the tank is made for only {}. Turn the"
-                    + " heater off and let it cool. Have the supply pressure lowered by a reducing valve, then the charge set"
+                    + " heater off and let it cool. Have the supply pressure lowered by a reducing valve, then the precharge set"
                     + " to match it.";
 
     @Override
@@ -202,7 +202,7 @@ final class PrechargeRule implements Rule {
     /** The charge follows the supply, so a supply that is to be lowered comes first. */
     private static String supplyFirst(AssessmentContext subject) {
         return subject.highestStatic() > subject.staticLimit() + SAME || new Remedy(subject).isSupply()
-                ? "If the supply pressure is to be lowered, do that first: the charge has to match it. "
+                ? "If the supply pressure is to be lowered, do that first: the precharge has to match it. "
                 : "";
     }
 

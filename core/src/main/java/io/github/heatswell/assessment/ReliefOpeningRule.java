@@ -63,7 +63,7 @@ final class ReliefOpeningRule implements Rule {
                 ? draft.advises(ExpansionRule.mayDrip(subject) + ExpansionRule.NEVER_PLUG)
                         .by(subject.by(Topic.RELIEF_FOR_EXPANSION, Codes.RELIEF_MAY_DRIP))
                 : draft.advisesWork(
-                                "Have an expansion vessel of the right size and charge fitted on the tank's side of the"
+                                "Have an expansion vessel of the right size and precharge fitted on the tank's side of the"
                                         + " supply valve." + ExpansionRule.NEVER_PLUG)
                         .by(subject.by(Topic.RELIEF_FOR_EXPANSION, Codes.RELIEF_IS_NO_CONTROL));
     }

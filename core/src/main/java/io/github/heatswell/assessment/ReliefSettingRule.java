@@ -51,7 +51,7 @@ final class ReliefSettingRule implements Rule {
                 .found(supply)
                 .limit(set)
                 .advisesWork(
-                        "Have a pressure reducing valve fitted or set lower, and the charge of the vessel matched to"
+                        "Have a pressure reducing valve fitted or set lower, and the precharge of the vessel matched to"
                                 + " it. Never plug, cap or replace the relief valve by one set above the tank's working pressure.");
     }
 
@@ -83,7 +83,7 @@ final class ReliefSettingRule implements Rule {
                 .found(supply)
                 .limit(limit)
                 .advisesWork(
-                        "Have a pressure reducing valve fitted or set lower, and the charge of the vessel matched to"
+                        "Have a pressure reducing valve fitted or set lower, and the precharge of the vessel matched to"
                                 + " it.");
     }
 }

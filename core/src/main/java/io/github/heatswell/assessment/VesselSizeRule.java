@@ -145,7 +145,7 @@ final class VesselSizeRule implements Rule {
                         most)
                 .found(most)
                 .limit(most)
-                .advisesWork("Have its charge checked first and, if that is right, a larger vessel fitted.")
+                .advisesWork("Have its precharge checked first and, if that is right, a larger vessel fitted.")
                 .by(Codes.RUN);
     }
 
@@ -162,7 +162,7 @@ final class VesselSizeRule implements Rule {
                 .found(gauge(subject.peak()))
                 .limit(gauge(subject.firstLimit()))
                 .advisesWork(
-                        "Have its charge checked first and, if that is right, a larger vessel fitted. Never plug, cap"
+                        "Have its precharge checked first and, if that is right, a larger vessel fitted. Never plug, cap"
                                 + " or downsize the relief valve.")
                 .by(Codes.RUN);
     }
@@ -179,7 +179,7 @@ final class VesselSizeRule implements Rule {
                         volume(needed))
                 .found(volume(room))
                 .limit(volume(needed))
-                .advisesWork("Have its charge checked first and, if that is right, a larger vessel fitted.")
+                .advisesWork("Have its precharge checked first and, if that is right, a larger vessel fitted.")
                 .by(Authority.computed("Boyle's law for the gas; density of water; growth and stretch of the tank"));
     }
 }

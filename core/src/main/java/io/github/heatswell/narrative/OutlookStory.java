@@ -163,36 +163,37 @@ final class OutlookStory {
                     .then(": the vessel or the tank is made for only ")
                     .then(gauge(target.mostGauge()))
                     .then(". Have the supply pressure lowered by a reducing valve first,"
-                            + " then the charge set to match it.");
+                            + " then the precharge set to match it.");
         }
         if (limit.hazardWhenPumped().isPresent()) {
             return plain("Do not pump the vessel up to ")
                     .then(gauge(target.pumpToGauge()))
                     .then(
-                            ", the charge that matches the supply: the worst day of a month would end in a hazard with it ("
+                            ", the precharge that matches the supply: the worst day of a month would end in a hazard with it ("
                                     + limit.hazardWhenPumped().get().description()
                                     + "). Ask a licensed professional what has to change first.");
         }
         if (limit.rechargeBelowGauge().isEmpty() && Findings.creeps(house)) {
             return plain(
-                    "No charge helps while the seat of the reducing valve leaks: what comes in must go out. Have the"
+                    "No precharge helps while the seat of the reducing valve leaks: what comes in must go out. Have the"
                             + " valve cleaned or its seat replaced first.");
         }
         if (limit.rechargeBelowGauge().isEmpty()) {
-            return plain("Pumping at intervals does not help here: first find the vessel and charge that do ('heatswell"
-                    + " size' proposes them).");
+            return plain(
+                    "Pumping at intervals does not help here: first find the vessel and precharge that do ('heatswell"
+                            + " size' proposes them).");
         }
         double after = limit.rechargeAfter().getAsDouble();
         double lowest = limit.lowestGauge().getAsDouble();
         String expected = after > 0 && after <= result.years() ? ", which is expected after " + after(after) : "";
-        Statement care = plain("Check the charge every "
+        Statement care = plain("Check the precharge every "
                         + every(result.checkEvery().orElseThrow()) + ", with the vessel drained. Pump it up to ")
                 .then(gauge(limit.pumpToGauge().getAsDouble()))
                 .then(" when it reads less than ")
                 .then(gauge(limit.rechargeBelowGauge().getAsDouble()))
                 .then((after == 0 ? ", as it does now" : expected) + ".");
         if (lowest == 0) {
-            return care.then(" Even without any charge the worst day stays dry.");
+            return care.then(" Even without any precharge the worst day stays dry.");
         }
         return care.then(" Below ")
                 .then(gauge(lowest))

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.PrechargeTarget;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.study.Houses;
 import io.github.heatswell.study.UncertainHouse;
@@ -46,6 +47,32 @@ class OutlookTest {
                 .water(SupplyTemperature.seasonal(8, TemperatureUnit.CELSIUS, 18, TemperatureDifferenceUnit.KELVIN))
                 .build();
         return steady.toBuilder().supply(seasonal).build();
+    }
+
+    /**
+     * Validation: ideal gas at one temperature. With less than the precharge at which the diaphragm rests at its stop while the house
+     * is cold, a vessel has no room left, so how much less changes nothing but itself: dripping does not begin because of it.
+     */
+    @Test
+    void belowTheStopOfTheDiaphragmTheChargeChangesNothing() {
+        HotWaterSystem house = lodge(18, 3);
+        double air = house.site().atmosphere();
+        double free = 1 - house.vessel().orElseThrow().acceptance();
+        double atStop = (4e5 + air) * free - air;
+        PrechargeLoss none = new PrechargeLoss(0);
+        Function<Double, OutlookCourse.Month> left =
+                precharge -> new Ageing(lodge(18, precharge / 1e5), RUN, 0, new Balances.Count()).month(0, 18e-3, none);
+        OutlookCourse.Month just = left.apply(0.98 * atStop);
+        OutlookCourse.Month less = left.apply(0.4 * atStop);
+
+        assertTrue(atStop > 0.5e5, "a precharge that may be left");
+        assertEquals(just.peakGauge(), less.peakGauge(), 1, "two solutions of the same equations");
+        assertEquals(
+                just.relievedDaily(),
+                less.relievedDaily(),
+                1e-6 * just.relievedDaily(),
+                "two solutions of the same equations");
+        assertTrue(left.apply(1.5 * atStop).relievedDaily() < 0.9 * just.relievedDaily());
     }
 
     private static Outlook.Builder known(HotWaterSystem house) {

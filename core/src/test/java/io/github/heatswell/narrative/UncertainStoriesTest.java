@@ -159,7 +159,7 @@ class UncertainStoriesTest {
         assertTrue(
                 answer.contains("Of 16 simulated houses within the uncertainties, all start to drip within 6 years: "),
                 answer);
-        assertTrue(answer.contains("Check the charge every "), answer);
+        assertTrue(answer.contains("Check the precharge every "), answer);
         assertTrue(
                 answer.contains("Pump it up to "
                         + SI.pressure(found.limit().pumpToGauge().orElseThrow()) + " when it reads less than "

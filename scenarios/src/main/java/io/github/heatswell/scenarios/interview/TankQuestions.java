@@ -66,7 +66,7 @@ final class TankQuestions {
                         "the rating plate: working pressure, PN, PS or W.P.",
                         "Take the working pressure of the water side, not the higher test pressure. It is a limit,"
                                 + " not a reading, so it is taken as exact.")
-                .ifUnknown(Unknown.leftOut("the format's typical value applies"))
+                .ifUnknown(Unknown.leftOut("a typical value is assumed"))
                 .build();
     }
 

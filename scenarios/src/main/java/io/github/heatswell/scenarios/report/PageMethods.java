@@ -42,8 +42,8 @@ final class PageMethods {
         notes.add(List.of("Loss of precharge", fading));
         notes.add(List.of(
                 "Years",
-                "For every month the day with the coldest supply is simulated, with the charge left on that day. The"
-                        + " charge falls in proportion to its gauge pressure, and while water lies in the vessel in"
+                "For every month the day with the coldest supply is simulated, with the precharge left on that day. The"
+                        + " precharge falls in proportion to its gauge pressure, and while water lies in the vessel in"
                         + " proportion to the supply's static pressure. Years have 365 days."));
         notes.add(version());
         return section(notes);

@@ -91,7 +91,7 @@ class HazardStatusTest {
     @ParameterizedTest
     @CsvSource({
         "size, No vessel cures this: the seat of the reducing valve leaks",
-        "outlook --years 1, No charge helps while the seat of the reducing valve leaks"
+        "outlook --years 1, No precharge helps while the seat of the reducing valve leaks"
     })
     void aLeakingReducingValveIsMendedBeforeAnythingIsBought(String command, String words) {
         String text = execute(command + " mill-cottage-creeping-reducer").out().replaceAll("\\s+", " ");
