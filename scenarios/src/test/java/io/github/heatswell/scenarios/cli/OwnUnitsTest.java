@@ -96,7 +96,7 @@ class OwnUnitsTest {
         assertTrue(said.contains("4.4 psi of it, the lock-up rise of the reducing valve, is assumed"), said);
         Outcome.execute("spread", "ridge-house", "--samples", "16", "-o", out);
         assertTrue(
-                Files.readString(folder.resolve("out").resolve("spread.svg")).contains("assumed working pressure, 145"),
+                Files.readString(folder.resolve("out").resolve("spread.svg")).contains("assumed working pressure, 150"),
                 "nobody read the plate");
     }
 

@@ -123,7 +123,7 @@ class ReportTest {
     void whatIsAssumedIsSaid() {
         assertLines(
                 report("ridge-house", UnitSystem.US),
-                "  tank.working-pressure       145 psi",
+                "  tank.working-pressure       150 psi",
                 "  piping                      none");
     }
 
