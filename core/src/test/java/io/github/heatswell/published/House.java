@@ -5,12 +5,12 @@ import static io.github.heatswell.units.PressureUnit.BAR;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.study.UncertainHouse;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Material;
-import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Shell;
 import io.github.heatswell.system.Site;
@@ -37,8 +37,11 @@ final class House {
      * flues and guessed walls are within it.
      */
     static final double[] WALL = {150, 300};
-    /** Share of the volume that may be air at the pressure of the supply (-): none to a little; own choice. */
-    static final double[] AIR = {0, 0.002};
+    /** Share of the volume that may be air under the top, at the pressure of the supply (-): the usual uncertainty. */
+    static final double[] AIR = {
+        UncertainHouse.Quantity.TANK_AIR.usual().low(),
+        UncertainHouse.Quantity.TANK_AIR.usual().high()
+    };
     /** Cold water where the source only says cold (degC). */
     static final double[] COLD = {10, 15};
 
@@ -78,18 +81,18 @@ final class House {
         return this;
     }
 
-    /** Air trapped in a run of copper pipe, as a share of the tank's volume; without air there is no pipe. */
+    /** Air under the top of the tank, as a share of its volume. */
     House air(double share) {
         if (share > 0) {
-            house.addPipe(PipeRun.builder()
-                            .material(Material.COPPER)
-                            .outsideDiameter(22, LengthUnit.MILLIMETRE)
-                            .wall(1, LengthUnit.MILLIMETRE)
-                            .length(15, LengthUnit.METRE)
-                            .build())
-                    .trappedAir(VolumeUnit.LITRE.fromSi(share * volume), VolumeUnit.LITRE);
+            tank.air(VolumeUnit.LITRE.fromSi(share * volume), VolumeUnit.LITRE);
         }
         return this;
+    }
+
+    /** A rigid tank of a textbook, which no pressure harms. */
+    House textbook() {
+        tank.neverFails(true);
+        return wall(0);
     }
 
     House cold(double celsius) {

@@ -4,6 +4,7 @@ import static io.github.heatswell.published.Band.open;
 import static io.github.heatswell.published.House.fahrenheit;
 import static io.github.heatswell.published.Prediction.Method.SIMULATION;
 import static io.github.heatswell.published.Verdict.ABOVE;
+import static io.github.heatswell.published.Verdict.BELOW;
 import static io.github.heatswell.published.Verdict.PARTLY;
 import static io.github.heatswell.units.PressureUnit.BAR;
 import static io.github.heatswell.units.PressureUnit.PASCAL;
@@ -99,9 +100,39 @@ final class PressureRises {
                                 ABOVE,
                                 "A rigid line of water reaches 100 psi a degree only above 60 °C. Near 10 to 20 °C the"
                                         + " rule is several times too high."),
+                Prediction.of(
+                                "BL-06",
+                                SIMULATION,
+                                "nothing; a textbook tank, which no pressure harms",
+                                () -> Band.of(PSI.fromSi(rigid(fahrenheit(40), fahrenheit(100)))))
+                        .but(
+                                BELOW,
+                                "The printed answer treats water as a gas and is more than a hundred times too small. It is"
+                                        + " kept as a trap."),
+                Prediction.of(
+                                "BL-07",
+                                SIMULATION,
+                                "nothing; a textbook tank, which no pressure harms",
+                                () -> Band.of(rigid(10.9, 40) / 101_325))
+                        .but(
+                                BELOW,
+                                "The exercise holds the stiffness of water constant; it grows with pressure and warmth."),
                 Prediction.ofSeveral("BL-08", SIMULATION, "nothing", () -> List.of(apiTank(15), apiTank(20)))
                         .remark(
                                 "The source holds the properties of water constant; hence the difference of less than one per cent."));
+    }
+
+    /** Rise (Pa) of water in a rigid tank that is closed at a tenth of a bar and warmed between two temperatures (degC). */
+    private static double rigid(double cold, double hot) {
+        double closed = BAR.toSi(0.1);
+        return House.of(200, LITRE)
+                        .textbook()
+                        .lossless()
+                        .cold(cold)
+                        .to(hot)
+                        .supply(closed, PASCAL)
+                        .pressureWhenHot(DAY)
+                - closed;
     }
 
     /** Mean slope (psi/degF) from the supply's pressure until the test pressure or the set point. */
