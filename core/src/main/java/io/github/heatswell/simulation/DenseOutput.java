@@ -237,11 +237,12 @@ final class DenseOutput {
             return;
         }
         ready = true;
+        bend(fourth);
         for (int k = 0; k < constant.length; k++) {
             double change = last[k] - first[k];
             double atFirst = length * firstRates[k];
             double atLast = length * lastRates[k];
-            double bend = length * bend(k);
+            double bend = length * fourth[k];
             constant[k] = first[k];
             linear[k] = atFirst;
             square[k] = 3 * change - 2 * atFirst - atLast + bend;
@@ -250,11 +251,18 @@ final class DenseOutput {
         }
     }
 
-    private double bend(int component) {
-        double sum = BEND[0] * stages[0][component];
-        for (int stage = 2; stage < BEND.length; stage++) {
-            sum += BEND[stage] * stages[stage][component];
+    /** The part of the polynomial that only the stages inside the step know, over the length of the step. */
+    private void bend(double[] into) {
+        double[] rate = stages[0];
+        for (int k = 0; k < into.length; k++) {
+            into[k] = BEND[0] * rate[k];
         }
-        return sum;
+        for (int stage = 2; stage < BEND.length; stage++) {
+            rate = stages[stage];
+            double weight = BEND[stage];
+            for (int k = 0; k < into.length; k++) {
+                into[k] += weight * rate[k];
+            }
+        }
     }
 }

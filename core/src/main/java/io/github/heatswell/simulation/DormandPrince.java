@@ -189,13 +189,9 @@ final class DormandPrince {
     /** Tries a step; returns its error, of which 1 is acceptable. */
     private double attempt(Equations equations, double time, double length) {
         for (int stage = 0; stage < STAGES.length; stage++) {
-            double[] weights = STAGES[stage];
+            weigh(STAGES[stage], stage);
             for (int k = 0; k < y.length; k++) {
-                double sum = weights[0] * rates[0][k];
-                for (int i = 1; i <= stage; i++) {
-                    sum += weights[i] * rates[i][k];
-                }
-                next[k] = y[k] + length * sum;
+                next[k] = y[k] + length * next[k];
             }
             evaluate(equations, time + TIMES[stage] * length, next, rates[stage + 1]);
         }
@@ -203,6 +199,23 @@ final class DormandPrince {
         double squares = errors(length, 0, alike) + (others > 0 ? errors(length, alike, y.length) / others : 0);
         double error = Math.sqrt(squares / (others > 0 ? alike + 1 : alike));
         return Double.isNaN(error) ? BEYOND_ALL : error;
+    }
+
+    /** Sums the weighted rates up to a stage into the next state, array by array. */
+    private void weigh(double[] weights, int stage) {
+        double[] sum = next;
+        double[] rate = rates[0];
+        double weight = weights[0];
+        for (int k = 0; k < sum.length; k++) {
+            sum[k] = weight * rate[k];
+        }
+        for (int i = 1; i <= stage; i++) {
+            rate = rates[i];
+            weight = weights[i];
+            for (int k = 0; k < sum.length; k++) {
+                sum[k] += weight * rate[k];
+            }
+        }
     }
 
     /**
