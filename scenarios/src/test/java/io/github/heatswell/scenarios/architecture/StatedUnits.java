@@ -39,7 +39,7 @@ final class StatedUnits {
     /** A unit in round brackets, alone or before more words: {@code (Pa, absolute)}, {@code (s since midnight)}. */
     private static final Pattern UNIT =
             Pattern.compile("\\((-|no unit|fraction|%|pixels?|points?|years?|1/year|days?|h|s|1/s"
-                    + "|Pa|bar|1/Pa|K|degC|1/K|mm|m|m/s2|m2|m3|m3/s|m3/a|m3/kg|m3/Pa|L|m&sup3;|kg|kg/s|kg/m3|kg/m&sup3;|kg/mol"
+                    + "|Pa|bar|1/Pa|K|degC|1/K|mm|m|m/s2|m2|m3|m3/s|m3/a|m3/kg|m3/Pa|L|m&sup3;|Pa/K|kg|kg/s|kg/m3|kg/m&sup3;|kg/mol"
                     + "|W|W/K|J|J/kg|J/K|J/\\(kg K\\)|N|N m)(?=[ ,;:)])");
 
     /** Words that leave the unit to another place that names it. */
