@@ -208,7 +208,7 @@ final class PrechargeRule implements Rule {
 
     private static Finding.Draft draft(String id, double off) {
         return Finding.draft(id, off > FAR_OFF + SAME ? Severity.FAULT : Severity.CAUTION)
-                .compares(Deciding.STATIC, NamedValue.ACCEPTANCE);
+                .compares(Deciding.STATIC, NamedValue.ACCEPTANCE, NamedValue.COLD);
     }
 
     private static String note(AssessmentContext subject, ExpansionVessel vessel) {

@@ -224,7 +224,8 @@ public enum NamedValue {
      * @return the value; empty if it is none of these
      */
     public static Optional<NamedValue> of(String field) {
-        String plain = field.replaceAll("\\[\\d*]", "");
+        // further vessels have the keys of the first
+        String plain = field.replaceAll("\\[\\d*]", "").replaceFirst("^vessels\\.", "vessel.");
         return Arrays.stream(values())
                 .filter(value -> plain.equals(value.field)
                         || value == SUPPLY && plain.equals("supply.pressure.pressure")
