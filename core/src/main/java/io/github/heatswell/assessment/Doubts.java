@@ -214,7 +214,9 @@ public final class Doubts {
     /** A finding as it stands once what it rests on has been looked at. */
     Finding weighed(Found found) {
         Finding finding = found.finding();
-        List<Doubt> doubts = of(found.inputs()).toList();
+        List<Doubt> doubts = of(found.inputs())
+                .filter(doubt -> found.valve().isEmpty() || isOf(found.valve().get(), doubt))
+                .toList();
         if (doubts.isEmpty()) {
             return finding;
         }
@@ -238,6 +240,14 @@ public final class Doubts {
                 open ? finding.advice().after(checks(doubts) + " Go on only if that confirms it. ") : finding.advice(),
                 finding.authority(),
                 finding.askAuthority());
+    }
+
+    /** Whether a value belongs to the relief valve of a name, or to none. */
+    private boolean isOf(String name, Doubt doubt) {
+        return !OF_VALVE.matcher(doubt.field()).lookingAt()
+                || houses.apply(Map.of())
+                        .filter(house -> !valve(doubt.field(), house).equals("'" + name + "'"))
+                        .isEmpty();
     }
 
     private Statement list(List<Doubt> doubts) {

@@ -52,6 +52,7 @@ final class FaultRule implements Rule {
             case LEAKING_SEAT ->
                 found.accept(Finding.draft("relief-valve-seat-leaks", Severity.FAULT)
                         .rests(NamedValue.SET_PRESSURE)
+                        .about(valve)
                         .says(
                                 "The seat of " + Rule.quoted(valve.name())
                                         + " leaks from {} on, long before the valve opens at {}.",

@@ -3,6 +3,7 @@ package io.github.heatswell.assessment;
 import io.github.heatswell.citation.Citation;
 import io.github.heatswell.place.PlaceRule;
 import io.github.heatswell.system.NamedValue;
+import io.github.heatswell.system.ReliefValve;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
@@ -139,6 +140,7 @@ public record Finding(
         private Statement ask;
         private final Set<NamedValue> inputs = EnumSet.noneOf(NamedValue.class);
         private boolean compared;
+        private Optional<ReliefValve> valve = Optional.empty();
         private final Set<String> impliedBy = new TreeSet<>();
         private final Set<String> opposedBy = new TreeSet<>();
 
@@ -167,6 +169,12 @@ public record Finding(
         Draft compares(NamedValue... some) {
             compared = true;
             return rests(some);
+        }
+
+        /** The one relief valve it is about: the values of others do not decide it. */
+        Draft about(ReliefValve one) {
+            valve = Optional.of(one);
+            return this;
         }
 
         /** The findings beside which this one only repeats what they say of the same cause. */
@@ -228,7 +236,7 @@ public record Finding(
                     advice,
                     authority,
                     Optional.ofNullable(ask));
-            return new Found(finding, inputs, compared, impliedBy, opposedBy);
+            return new Found(finding, inputs, valve.map(ReliefValve::name), compared, impliedBy, opposedBy);
         }
     }
 }

@@ -2,6 +2,7 @@ package io.github.heatswell.assessment;
 
 import io.github.heatswell.system.NamedValue;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -12,12 +13,19 @@ import java.util.stream.IntStream;
  * @param finding the finding
  * @param inputs the values of the description it rests on; none if it only repeats the description, or speaks of what is
  *     not known itself
+ * @param valve the name of the one relief valve it is about; empty if the values of all decide it
  * @param compared whether it only compares these values, so that it is open as long as one is not known; else a run shows
  *     it, or it holds whatever they are and only its numbers rest on them
  * @param impliedBy the findings that say all it says: it is left out beside one of them, unless that one is open
  * @param opposedBy the findings that demand the opposite of its advice: it is left out beside any of them
  */
-record Found(Finding finding, Set<NamedValue> inputs, boolean compared, Set<String> impliedBy, Set<String> opposedBy) {
+record Found(
+        Finding finding,
+        Set<NamedValue> inputs,
+        Optional<String> valve,
+        boolean compared,
+        Set<String> impliedBy,
+        Set<String> opposedBy) {
 
     Found {
         inputs = Set.copyOf(inputs);
@@ -46,7 +54,7 @@ record Found(Finding finding, Set<NamedValue> inputs, boolean compared, Set<Stri
     }
 
     private Found as(Finding other) {
-        return new Found(other, inputs, compared, impliedBy, opposedBy);
+        return new Found(other, inputs, valve, compared, impliedBy, opposedBy);
     }
 
     /** Whether another finding takes its place. */

@@ -151,6 +151,7 @@ final class OverheatGuardRule implements Rule {
     private static Found setHigh(AssessmentContext subject, ReliefValve valve, Measure set, Measure highest) {
         return Finding.draft("tp-relief-set-high", Severity.FAULT)
                 .compares(NamedValue.SET_PRESSURE, NamedValue.WORKING_PRESSURE)
+                .about(valve)
                 .unless("relief-set-above-tank")
                 .says(Rule.quoted(valve.name()) + " is set to {}; {} is the most that suits this tank.", set, highest)
                 .found(set)
@@ -165,6 +166,7 @@ final class OverheatGuardRule implements Rule {
             AssessmentContext subject, ReliefValve valve, Severity severity, Measure opensAt, Measure limit) {
         return Finding.draft("tp-relief-temperature-high", severity)
                 .compares(NamedValue.SET_TEMPERATURE)
+                .about(valve)
                 .says(Rule.quoted(valve.name()) + " opens only at {}, above the {} at which it should.", opensAt, limit)
                 .found(opensAt)
                 .limit(limit)

@@ -44,13 +44,18 @@ final class PeakRule implements Rule {
         if (new Remedy(subject).isPrecharge()) {
             return; // the peak has one cause, and the finding on the precharge names it
         }
-        Optional<PlaceRule> passed = subject.peakRule()
-                .filter(rule -> subject.highestStatic() <= rule.limit().orElseThrow() + SAME)
-                .filter(rule -> peak > rule.limit().orElseThrow() + SAME);
+        Optional<PlaceRule> passed = beyondCode(subject, peak);
         passed.ifPresent(rule -> found.accept(aboveCode(subject, peak, rule)));
         subject.firstRelief()
                 .flatMap(valve -> nearRelief(subject, valve, peak, passed.isPresent()))
                 .ifPresent(found);
+    }
+
+    /** The rule of the place that a heat-up breaks and the supply alone does not; empty if there is none. */
+    static Optional<PlaceRule> beyondCode(AssessmentContext subject, double peak) {
+        return subject.peakRule()
+                .filter(rule -> subject.highestStatic() <= rule.limit().orElseThrow() + READS_THE_SAME)
+                .filter(rule -> peak > rule.limit().orElseThrow() + READS_THE_SAME);
     }
 
     private static Found aboveWorkingPressure(AssessmentContext subject, double peak) {
@@ -120,6 +125,7 @@ final class PeakRule implements Rule {
         }
         Finding.Draft draft = Finding.draft("peak-near-relief", Severity.CAUTION)
                 .rests(Deciding.CUSHIONED, NamedValue.SET_PRESSURE, NamedValue.RESEAT_PRESSURE)
+                .about(valve)
                 .unless(
                         "vessel-bottomed-out",
                         "vessel-too-small",

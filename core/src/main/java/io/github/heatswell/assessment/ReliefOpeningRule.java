@@ -3,6 +3,7 @@ package io.github.heatswell.assessment;
 import static io.github.heatswell.assessment.Measure.gauge;
 
 import io.github.heatswell.assessment.Finding.Severity;
+import io.github.heatswell.place.PlaceRule;
 import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
@@ -34,6 +35,7 @@ final class ReliefOpeningRule implements Rule {
         Measure limit = Measure.temperature(valve.setTemperature().orElseThrow());
         return Finding.draft("relief-valve-opened-by-heat", Severity.HAZARD)
                 .rests(NamedValue.SET_TEMPERATURE, NamedValue.HEATER_INPUT)
+                .about(valve)
                 .says(
                         Rule.quoted(valve.name())
                                 + " opened because the water had reached {}, where it is the last guard.",
@@ -52,10 +54,13 @@ final class ReliefOpeningRule implements Rule {
         Finding.Draft draft = Finding.draft("relief-valve-controls-expansion", may ? Severity.CAUTION : Severity.FAULT)
                 .rests(Deciding.HEAT_UP)
                 .unless("vessel-isolated", "vessel-waterlogged", "vessel-upstream-of-check", "bypass-opens-too-late")
-                .says(
-                        Rule.quoted(valve.name()) + ", set to {}, opened " + often(times, openings)
-                                + " because the heated water had nowhere else to go.",
-                        set)
+                .says(Statement.of(
+                                Rule.quoted(valve.name()) + ", set to {}, opened " + often(times, openings)
+                                        + " because the heated water had nowhere else to go.",
+                                set)
+                        .then(PeakRule.beyondCode(subject, subject.peak())
+                                .map(rule -> aboveCode(subject, rule))
+                                .orElse(Statement.plain(""))))
                 .found(gauge(subject.peak()))
                 .limit(set)
                 .asks(ExpansionRule.ASK);
@@ -66,6 +71,14 @@ final class ReliefOpeningRule implements Rule {
                                 "Have an expansion vessel of the right size and precharge fitted on the tank's side of the"
                                         + " supply valve." + ExpansionRule.NEVER_PLUG)
                         .by(subject.by(Topic.RELIEF_FOR_EXPANSION, Codes.RELIEF_IS_NO_CONTROL));
+    }
+
+    /** The limit that heating passes before a valve opens, with its clause. */
+    private static Statement aboveCode(AssessmentContext subject, PlaceRule rule) {
+        return Statement.of(
+                " By then the pressure had passed {}, the limit that expansion control has to keep by the rules here ("
+                        + Statement.literal(rule.clause()) + ").",
+                gauge(rule.limit().orElseThrow()));
     }
 
     private static String often(long byPressure, long all) {

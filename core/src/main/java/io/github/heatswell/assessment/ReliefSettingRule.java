@@ -34,7 +34,7 @@ final class ReliefSettingRule implements Rule {
         } else if (supply >= reseatPressure - SAME) {
             found.accept(
                     keepsRunning(valve, gauge(supply), gauge(reseatPressure)).by(authority));
-        } else if (supply > share * set + SAME) {
+        } else if (supply > share * set + READS_THE_SAME) {
             found.accept(
                     close(valve, gauge(supply), gauge(set), gauge(share * set)).by(authority));
         }
@@ -43,6 +43,7 @@ final class ReliefSettingRule implements Rule {
     private static Finding.Draft runs(ReliefValve valve, Measure supply, Measure set) {
         return Finding.draft("supply-opens-relief-valve", Severity.FAULT)
                 .compares(Deciding.STATIC, NamedValue.SET_PRESSURE)
+                .about(valve)
                 .says(
                         "The supply stands at up to {} at " + Rule.quoted(valve.name())
                                 + ", which opens at {}: it runs without any" + " heating.",
@@ -58,6 +59,7 @@ final class ReliefSettingRule implements Rule {
     private static Finding.Draft keepsRunning(ReliefValve valve, Measure supply, Measure reseatPressure) {
         return Finding.draft("relief-reseats-below-supply", Severity.FAULT)
                 .compares(Deciding.STATIC, NamedValue.SET_PRESSURE, NamedValue.RESEAT_PRESSURE)
+                .about(valve)
                 .says(
                         "Once open, " + Rule.quoted(valve.name())
                                 + " reseats at {}, but the supply pressure there reaches {}: it then"
@@ -74,6 +76,7 @@ final class ReliefSettingRule implements Rule {
     private static Finding.Draft close(ReliefValve valve, Measure supply, Measure set, Measure limit) {
         return Finding.draft("supply-near-relief-set", Severity.CAUTION)
                 .compares(Deciding.STATIC, NamedValue.SET_PRESSURE)
+                .about(valve)
                 .says(
                         "The supply stands at up to {} at " + Rule.quoted(valve.name())
                                 + ", which opens at {}: above {} too little is left for the water to expand into.",

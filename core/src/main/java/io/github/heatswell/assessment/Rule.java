@@ -8,6 +8,12 @@ interface Rule {
     /** Limits are passed only beyond rounding: pressures closer than this (Pa) are the same. */
     double SAME = 1;
 
+    /**
+     * Pressures this close (Pa), a hundredth of a bar, may read the same: a limit is not passed by less where the sentence tells
+     * both.
+     */
+    double READS_THE_SAME = 1000;
+
     /** Looks at a case and hands over what is to be said of it. */
     void look(AssessmentContext subject, Consumer<Found> found);
 

@@ -35,6 +35,9 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
             Topic.SUPPLY_TO_RELIEF,
             Topic.TAP_TEMPERATURE);
 
+    /** Findings that a closed house gives its expansion nowhere to go but to a relief valve. */
+    private static final Set<String> NO_CONTROL = Set.of("expansion-control-missing", "bypass-opens-too-late");
+
     /** What became of a rule. */
     public enum Verdict {
         /** The house has something against it. */
@@ -112,7 +115,7 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
                         .filter(rule -> place.isKnown()
                                 || rule.limit().isPresent()
                                 || rule.demand().isPresent())
-                        .map(rule -> held(rule, place, findings))
+                        .map(rule -> held(rule, house, findings))
                         .toList(),
                 topics.stream().filter(topic -> place.rules(topic).isEmpty()).toList());
     }
@@ -126,19 +129,51 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
         return rules.stream().filter(held -> held.verdict() == Verdict.AGAINST).toList();
     }
 
-    private static Held held(PlaceRule rule, Place place, List<Finding> findings) {
+    private static Held held(PlaceRule rule, HotWaterSystem house, List<Finding> findings) {
+        Place place = house.site().place();
         String source = Finding.Authority.of(rule).source().text();
         Finding.Severity least = isOpen(rule) ? Finding.Severity.FAULT : Finding.Severity.CAUTION;
         Optional<Finding> finding = findings.stream()
                 .filter(one -> one.severity().compareTo(least) <= 0)
-                .filter(one -> one.authority().source().text().startsWith(source))
+                .filter(one -> one.authority().source().text().startsWith(source) || breaks(rule, one, house))
                 .findFirst();
         if (!place.isKnown()) {
             return new Held(rule, Verdict.NOT_KNOWN, Optional.empty());
         }
         return finding.isPresent()
                 ? new Held(rule, Verdict.AGAINST, finding)
-                : new Held(rule, unopposed(rule, place), Optional.empty());
+                : new Held(rule, unopposed(rule, house), Optional.empty());
+    }
+
+    /** Whether a finding that the expansion has nowhere to go breaks a rule, whatever rule the finding itself names. */
+    private static boolean breaks(PlaceRule rule, Finding finding, HotWaterSystem house) {
+        if (!NO_CONTROL.contains(finding.id()) || finding.severity() != Finding.Severity.FAULT) {
+            return false;
+        }
+        return switch (rule.topic()) {
+            case BYPASS -> rule.requires();
+            case RELIEF_FOR_EXPANSION -> rule.requires() && opensByHeat(house);
+            case PEAK_LIMIT ->
+                rule.limit().isPresent()
+                        && finding.limit()
+                                .filter(gives -> gives.value() > rule.limit().getAsDouble() + Rule.READS_THE_SAME)
+                                .isPresent();
+            default -> false;
+        };
+    }
+
+    /** Whether the relief valve that would open first is a temperature and pressure relief valve. */
+    private static boolean opensByHeat(HotWaterSystem house) {
+        return new AssessmentContext(house, Optional.empty())
+                .firstRelief()
+                .filter(valve -> valve.setTemperature().isPresent())
+                .isPresent();
+    }
+
+    /** Whether the house has no expansion control for sure, so that a relief valve is its only outlet. */
+    private static boolean reliesOnRelief(HotWaterSystem house) {
+        AssessmentContext subject = new AssessmentContext(house, Optional.empty());
+        return !subject.open() && subject.soundVessel().isEmpty();
     }
 
     /** Whether it leaves the matter open, so that only a fault is against it. */
@@ -146,7 +181,8 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
         return rule.demand().filter(PlaceRule.Demand.OPTIONAL::equals).isPresent();
     }
 
-    private static Verdict unopposed(PlaceRule rule, Place place) {
+    private static Verdict unopposed(PlaceRule rule, HotWaterSystem house) {
+        Place place = house.site().place();
         Topic topic = rule.topic();
         if (!place.rules(topic).get(0).equals(rule)) {
             return Verdict.ELSEWHERE;
@@ -156,6 +192,9 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
         }
         if (topic == Topic.PEAK_LIMIT) {
             return Verdict.BY_A_RUN;
+        }
+        if (topic == Topic.RELIEF_FOR_EXPANSION && reliesOnRelief(house)) {
+            return Verdict.ON_SITE;
         }
         return JUDGED.contains(topic) && (rule.limit().isPresent() || rule.requires()) ? Verdict.KEPT : Verdict.ON_SITE;
     }

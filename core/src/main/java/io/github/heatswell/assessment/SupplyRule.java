@@ -27,9 +27,10 @@ final class SupplyRule implements Rule {
         List<PlaceRule> limits = subject.limits(Topic.STATIC_LIMIT);
         PlaceRule lowest = limits.get(0);
         PlaceRule highest = limits.get(limits.size() - 1);
-        if (high > limit(highest) + SAME && (subject.hasLimit(Topic.STATIC_LIMIT) || !subject.place.isKnown())) {
+        if (high > limit(highest) + READS_THE_SAME
+                && (subject.hasLimit(Topic.STATIC_LIMIT) || !subject.place.isKnown())) {
             found.accept(tooHigh(subject, high, highest));
-        } else if (high > limit(lowest) + SAME) {
+        } else if (high > limit(lowest) + READS_THE_SAME) {
             found.accept(perhapsTooHigh(subject, high, lowest, highest));
         }
         subject.house

@@ -99,7 +99,7 @@ final class WaterTemperatureRule implements Rule {
                 "Measure at the nearest hot tap. If it is above {}, have a mixing valve fitted behind the tank;"
                         + " do not store the water below {} instead.";
         Finding.Draft scald = scald(delivered, limit, seen);
-        return (delivered > STORED + HOTTER
+        return (delivered > STORED + HOTTER + EQUAL
                         ? scald.advises(
                                 "Set the thermostat down to {}: hotter water is not needed against legionella. "
                                         + measure,

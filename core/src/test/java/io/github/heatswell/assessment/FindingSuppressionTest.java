@@ -10,6 +10,7 @@ import static io.github.heatswell.assessment.FaultlessHouse.reducer;
 import static io.github.heatswell.assessment.FaultlessHouse.run;
 import static io.github.heatswell.assessment.FaultlessHouse.supply;
 import static io.github.heatswell.assessment.FaultlessHouse.unguarded;
+import static io.github.heatswell.assessment.FaultlessHouse.valve;
 import static io.github.heatswell.assessment.FaultlessHouse.vessel;
 import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -24,6 +25,7 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.PowerUnit;
+import io.github.heatswell.units.UnitSystem;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -118,6 +120,25 @@ class FindingSuppressionTest {
                 new Row(OPENED, CODE, new AssessmentContext(late, Optional.of(opens), mains)),
                 new Row("expansion-control-missing", CODE, Cases.of(run(bare, 5.6, 60))),
                 new Row("expansion-control-missing", NEAR, Cases.of(run(bare, 6.2, 60))));
+    }
+
+    /** What is assumed of one relief valve is no doubt of a finding about another. */
+    @Test
+    void theValuesOfAnotherValveAreNoDoubt() {
+        HotWaterSystem house = house().supply(supply(5.3).build())
+                .addReliefValve(valve(6, 5.2).name("EV").build())
+                .build();
+        for (int assumed : List.of(0, 1)) {
+            Doubts doubts = Doubts.of(
+                    List.of(new Doubt(
+                            "relief[" + assumed + "].reseats", Statement.plain("5 bar"), Optional.empty(), List.of())),
+                    changes -> Optional.of(house));
+            Finding runsOn = Findings.of(house, doubts).stream()
+                    .filter(finding -> finding.id().equals("relief-reseats-below-supply"))
+                    .findFirst()
+                    .orElseThrow();
+            assertEquals(assumed == 1, runsOn.sentence().text(UnitSystem.SI).contains("Not confirmed on site"));
+        }
     }
 
     private static List<Row> pressures() {

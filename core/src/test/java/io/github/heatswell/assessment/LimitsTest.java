@@ -53,8 +53,13 @@ class LimitsTest {
         HotWaterSystem sound = house().build();
         return Stream.of(
                 // place not known: the stricter limit, 5 bar of AS/NZS 3500.1:2015, 3.3.4, read on the regulator's page
-                above("static-pressure-high", 5, 1e-4, bar -> of(withSupply(bar))),
-                above("peak-above-code-limit", 80 * PSI.factor() / 1e5, 1e-4, bar -> Findings.of(run(sound, bar, 60))),
+                // a hair is a hundredth of a bar, which the sentence can show
+                above("static-pressure-high", 5.01, 1e-4, bar -> of(withSupply(bar))),
+                above(
+                        "peak-above-code-limit",
+                        80 * PSI.factor() / 1e5 + 0.01,
+                        1e-4,
+                        bar -> Findings.of(run(sound, bar, 60))),
                 // 150 psi or the tank's working pressure, and 99 degC: WAC 296-150V-1580(2), read
                 above(
                         "tp-relief-set-high",
@@ -109,7 +114,7 @@ class LimitsTest {
                         c -> Findings.of(run(sound, 5, 0.1, c, 0))),
                 // place not known: the stricter share, EN 806-2 16.1 by a trade paper, second-hand: 75 % of the set
                 // pressure
-                above("supply-near-relief-set", 5.25, 1e-4, bar -> of(withSupply(bar))),
+                above("supply-near-relief-set", 5.26, 1e-4, bar -> of(withSupply(bar))),
                 atOrAbove("relief-reseats-below-supply", 6, 1e-4, bar -> of(withSupply(bar))),
                 atOrAbove("supply-opens-relief-valve", 7, 1e-4, bar -> of(withSupply(bar))),
                 // the reading of a gauge above the supply; 0.2 to 0.3 bar (second-hand) and the reading below

@@ -1,11 +1,13 @@
 package io.github.heatswell.assessment;
 
+import static io.github.heatswell.assessment.FaultlessHouse.event;
 import static io.github.heatswell.assessment.FaultlessHouse.guard;
 import static io.github.heatswell.assessment.FaultlessHouse.heater;
 import static io.github.heatswell.assessment.FaultlessHouse.house;
 import static io.github.heatswell.assessment.FaultlessHouse.run;
 import static io.github.heatswell.assessment.FaultlessHouse.supply;
 import static io.github.heatswell.assessment.FaultlessHouse.unguarded;
+import static io.github.heatswell.assessment.FaultlessHouse.unmixed;
 import static io.github.heatswell.assessment.FaultlessHouse.valve;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -18,6 +20,7 @@ import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.citation.Citation;
 import io.github.heatswell.place.Place;
 import io.github.heatswell.place.PlaceRule.Topic;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Site;
@@ -25,9 +28,11 @@ import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -55,6 +60,43 @@ class PlaceFindingsTest {
     void staticPressure(Place place, double bar, Severity severity) {
         Optional<Finding> high = find(house().supply(supply(bar).build()), place, "static-pressure-high");
         assertEquals(Optional.ofNullable(severity), high.map(Finding::severity));
+    }
+
+    /** A relief valve at 150 psi opens above the 80 psi that expansion control keeps by IPC 607.3; the run says so with the clause. */
+    @Test
+    void aRunIsJudgedByTheLimitOfThePlace() {
+        HotWaterSystem here = at(house().withoutVessel(), Place.US_IPC).build();
+        Finding opened = Findings.of(run(here, 7, 60, event(Event.Kind.RELIEF_OPENED, "T&P valve", 7))).stream()
+                .filter(finding -> finding.id().equals("relief-valve-controls-expansion"))
+                .findFirst()
+                .orElseThrow();
+        String said = opened.sentence().text(UnitSystem.US);
+        assertTrue(said.contains("passed 80 psi") && said.contains("IPC 607.3"), said);
+    }
+
+    /** No limit is passed by less than the digits of the sentence show: 80 psi are 5.5158 bar, 500 kPa are 5 bar. */
+    @ParameterizedTest
+    @CsvSource({"US_UPC, 5.516", "US_UPC, 5.52", "UK, 5.001", "EN, 5.009", "NOT_KNOWN, 5.52"})
+    void aLimitIsPassedWhereTheDigitsShowIt(Place place, double bar) {
+        Optional<Finding> high = find(house().supply(supply(bar).build()), place, "static-pressure-high");
+        assertTrue(high.filter(finding -> finding.limit().orElseThrow().value() > bar * 1e5 - 1000)
+                .isEmpty());
+    }
+
+    /** 149 degF are 65 degC, hotter than needed by no more than the advice allows; in either unit the advice is the same. */
+    @Test
+    void oneTemperatureInTwoUnitsHasOneAdvice() {
+        List<String> advices = Stream.of(149.0, TemperatureUnit.FAHRENHEIT.fromSi(TemperatureUnit.CELSIUS.toSi(65)))
+                .map(fahrenheit -> TemperatureUnit.CELSIUS.fromSi(TemperatureUnit.FAHRENHEIT.toSi(fahrenheit)))
+                .map(celsius -> house().heater(unmixed(celsius).build()))
+                .map(house -> find(house, Place.AU_NZ, "scald-without-mixing-valve")
+                        .orElseThrow()
+                        .advice()
+                        .text(UnitSystem.SI))
+                .distinct()
+                .toList();
+        assertEquals(1, advices.size(), advices::toString);
+        assertFalse(advices.get(0).contains("Set the thermostat down"));
     }
 
     /** Below 80 psi while the water heats, by UPC 608.2 (2024); no European or Australian rule on that was found. */

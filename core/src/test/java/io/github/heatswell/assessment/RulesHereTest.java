@@ -18,6 +18,7 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Site;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.TemperatureUnit;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -52,6 +53,33 @@ class RulesHereTest {
         assertEquals(
                 Verdict.AGAINST,
                 held(RulesHere.of(at(closed, Place.US_IPC), Doubts.NONE), Topic.EXPANSION_CONTROL)
+                        .verdict());
+    }
+
+    /** Where the T&P valve is the only outlet, every rule against that is broken by the one finding; a run is not needed for it. */
+    @Test
+    void aHouseThatReliesOnItsTemperatureReliefValveKeepsNoRuleOnExpansion() {
+        RulesHere rules = RulesHere.of(at(house().withoutVessel(), Place.US_IPC), Doubts.NONE);
+        for (Topic topic : List.of(Topic.EXPANSION_CONTROL, Topic.RELIEF_FOR_EXPANSION, Topic.PEAK_LIMIT)) {
+            Held broken = held(rules, topic);
+            assertEquals(Verdict.AGAINST, broken.verdict(), topic::label);
+            assertEquals(
+                    "expansion-control-missing", broken.finding().orElseThrow().id());
+        }
+    }
+
+    /** Whether a relief valve described without a temperature is a T&P valve, the description cannot tell. */
+    @Test
+    void aValveWithoutItsTemperatureIsToBeChecked() {
+        HotWaterSystem.Builder closed =
+                unguarded().addReliefValve(valve(7, 6).build()).withoutVessel();
+        assertEquals(
+                Verdict.ON_SITE,
+                held(RulesHere.of(at(closed, Place.US_IPC), Doubts.NONE), Topic.RELIEF_FOR_EXPANSION)
+                        .verdict());
+        assertEquals(
+                Verdict.KEPT,
+                held(RulesHere.of(at(house(), Place.US_IPC), Doubts.NONE), Topic.RELIEF_FOR_EXPANSION)
                         .verdict());
     }
 
