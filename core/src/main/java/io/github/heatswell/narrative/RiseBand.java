@@ -29,14 +29,18 @@ import java.util.Set;
  * @param slowest of the softest (Pa/K)
  * @param earliest when the valve of the stiffest opens (s since the start of the run)
  * @param latest of the softest; infinite if the thermostat switches off before
+ * @param causes what it depends on, in words
  */
-record RiseBand(double fastest, double slowest, double earliest, double latest) {
+record RiseBand(double fastest, double slowest, double earliest, double latest, String causes) {
 
     private static final Set<Quantity> STIFFNESS =
             Set.of(Quantity.TANK_STRETCH, Quantity.TANK_AIR, Quantity.PIPE_STRETCH);
 
     /** A run that warms the water by less than this (K) until the valve opens shows no rise. */
     private static final double LEAST_WARMING = 0.5;
+
+    /** The latest opening is at least this many times as late as the earliest, or nobody needs to know. */
+    private static final double WIDE = 1.25;
 
     /** Far above any set point (K). */
     private static final double HOTTEST = 400;
@@ -51,6 +55,7 @@ record RiseBand(double fastest, double slowest, double earliest, double latest) 
                 ? run.first(Event.Kind.RELIEF_OPENED)
                         .filter(opening -> isUndisturbed(run, opening))
                         .flatMap(opening -> between(run, opening, house))
+                        .filter(band -> band.latest > WIDE * band.earliest)
                 : Optional.empty();
     }
 
@@ -93,7 +98,19 @@ record RiseBand(double fastest, double slowest, double earliest, double latest) 
                 rise / (early - scale * stiff.shrinks()),
                 rise / (late - scale * soft.shrinks()),
                 on + early * perKelvin,
-                never ? Double.POSITIVE_INFINITY : on + late * perKelvin));
+                never ? Double.POSITIVE_INFINITY : on + late * perKelvin,
+                causes(house)));
+    }
+
+    private static String causes(UncertainHouse house) {
+        boolean tank = house.quantities().contains(Quantity.TANK_STRETCH);
+        boolean pipes = house.quantities().contains(Quantity.PIPE_STRETCH);
+        boolean air = house.quantities().contains(Quantity.TANK_AIR);
+        String stretch = tank && pipes
+                ? "how far tank and plastic pipe stretch"
+                : tank ? "how far the tank stretches" : pipes ? "how far plastic pipe stretches" : "";
+        String held = air ? "how much air the tank holds" : "";
+        return stretch + (stretch.isEmpty() || held.isEmpty() ? "" : " and ") + held;
     }
 
     private static HotWaterSystem corner(UncertainHouse house, boolean soft) {
@@ -111,9 +128,8 @@ record RiseBand(double fastest, double slowest, double earliest, double latest) 
 
     /** What is uncertain, how far, and what holds all the same. */
     Statement remark() {
-        Statement rise = plain(
-                        "Without a vessel nobody knows well how fast the pressure rises. Depending on how far the tank"
-                                + " stretches and how much air it holds, it is ")
+        Statement rise = plain("Without a vessel nobody knows well how fast the pressure rises. Depending on " + causes
+                        + ", it is ")
                 .then(slope(slowest))
                 .then(" to ")
                 .then(slope(fastest))
@@ -125,9 +141,7 @@ record RiseBand(double fastest, double slowest, double earliest, double latest) 
 
     /** The same for the subtitle of a picture. */
     Statement brief() {
-        return plain(" With more or less stretch and air it opens ")
-                .then(when())
-                .then(".");
+        return plain(" Depending on " + causes + ", it opens ").then(when()).then(".");
     }
 
     private Statement when() {

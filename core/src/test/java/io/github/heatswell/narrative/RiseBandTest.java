@@ -110,12 +110,14 @@ class RiseBandTest {
         assertTrue(
                 remark.matches(
                         "Without a vessel nobody knows well how fast the pressure rises\\. Depending on how far the tank"
-                                + " stretches and how much air it holds, it is [\\d.]+ psi/°F to [\\d.]+ psi/°F, and the relief valve"
+                                + " stretches and how much air the tank holds, it is [\\d.]+ psi/°F to [\\d.]+ psi/°F, and the relief valve"
                                 + " opens after \\d+ min to \\d+ min\\. The peak holds all the same, and the amount discharged nearly"
                                 + " does: the valve's set pressure decides them\\."),
                 remark);
-        assertTrue(told.facts().text(UnitSystem.SI).contains("With more or less stretch and air it opens after"));
-        RiseBand soft = new RiseBand(1e5, 0.2e5, 100, Double.POSITIVE_INFINITY);
+        assertTrue(told.facts()
+                .text(UnitSystem.SI)
+                .contains("Depending on how far the tank stretches and how much air the tank holds, it opens after"));
+        RiseBand soft = new RiseBand(1e5, 0.2e5, 100, Double.POSITIVE_INFINITY, "how much air the tank holds");
         assertTrue(soft.remark().text(UnitSystem.SI).contains("opens after 1 min 40 s or not at all."));
     }
 }
