@@ -216,7 +216,7 @@ class MisuseTest {
                         "vessel's precharge: the house has none that could be uncertain"),
                 refused(
                         () -> house.moved(new double[1]),
-                        "values: 5 uncertain quantities need as many deviations, not 1"));
+                        "values: 7 uncertain quantities need as many deviations, not 1"));
     }
 
     static Stream<Misuse> ofChecksAndYears() {
