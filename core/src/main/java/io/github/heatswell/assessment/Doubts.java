@@ -176,7 +176,7 @@ public final class Doubts {
                 of(Deciding.CUSHIONED).filter(doubt -> doubt.range().isEmpty()).toList();
         return usual.isEmpty()
                 ? Optional.empty()
-                : Optional.of(Statement.plain("Decided by what nobody has read or measured: ")
+                : Optional.of(Statement.plain("This rests on values nobody has measured: ")
                         .then(list(usual))
                         .then(". Another value may change this answer. " + checks(usual)));
     }

@@ -13,11 +13,16 @@ import io.github.heatswell.units.TemperatureUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
 
 /** What keeps the tank from bursting: is there a temperature and pressure relief valve, is it set right, is it big enough? */
 final class OverheatGuardRule implements Rule {
 
     private static final String ASK = "Ask the local authority which safety devices a storage heater must have here.";
+
+    /** What people call a valve that opens by heat too. */
+    private static final Pattern NAMED =
+            Pattern.compile("\\bT ?(&|and|/) ?P\\b|\\bTPR?V?\\b|temperature", Pattern.CASE_INSENSITIVE);
 
     @Override
     public void look(AssessmentContext subject, Consumer<Found> found) {
@@ -85,7 +90,18 @@ final class OverheatGuardRule implements Rule {
                 .by(subject.by(Topic.RELIEF_PRESSURE, Codes.RELIEF_SETTING));
     }
 
+    /** Whether a valve opens by heat too, or at least is called so by whoever described it. */
+    static boolean guardsAgainstHeat(ReliefValve valve) {
+        return valve.setTemperature().isPresent() || NAMED.matcher(valve.name()).find();
+    }
+
     private static Found noTemperatureRelief(AssessmentContext subject) {
+        Optional<ReliefValve> named = subject.house.reliefValves().stream()
+                .filter(OverheatGuardRule::guardsAgainstHeat)
+                .findFirst();
+        if (named.isPresent()) {
+            return temperatureNotGiven(subject, named.get());
+        }
         if (subject.place.demand(Topic.HEAT_RELIEF).filter(PlaceRule::requires).isPresent()) {
             return temperatureReliefAskedFor(subject);
         }
@@ -104,13 +120,32 @@ final class OverheatGuardRule implements Rule {
                                                         : " In the US a storage heater must have one; in the UK an unvented one"
                                                                 + " needs it, or another second device, besides the cut-out."))
                         : draft.says(
-                                        "No cut-out is described, and for no relief valve a temperature at which it opens, as a"
-                                                + " temperature and pressure relief valve (T&P) does: what guards against boiling,"
-                                                + " besides the thermostat, is not known.")
+                                        "Neither a cut-out nor a valve that opens by temperature is described: what guards against"
+                                                + " boiling, besides the thermostat, is not known.")
                                 .advises(
                                         "Look at the heater and its papers for both and add what is there: a T&P valve sits at the"
                                                 + " top of the tank and names its temperature on its plate, a cut-out behind the thermostat's cover. If there is neither,"
                                                 + " turn the heater off and call a licensed professional."))
+                .asks(ASK)
+                .by(subject.by(Topic.HEAT_RELIEF, Codes.TWO_DEVICES));
+    }
+
+    /** A valve with the name of one that opens by heat: what is missing is a number in the description. */
+    private static Found temperatureNotGiven(AssessmentContext subject, ReliefValve valve) {
+        boolean required = subject.place
+                .demand(Topic.HEAT_RELIEF)
+                .filter(PlaceRule::requires)
+                .isPresent();
+        boolean other = subject.house.heater().cutOut().isPresent() && !required;
+        return Finding.draft("temperature-relief-missing", required ? Severity.CAUTION : Severity.NOTE)
+                .compares(NamedValue.SET_TEMPERATURE)
+                .says(Rule.quoted(valve.name()) + " is described without its temperature (opens-at), so whether it"
+                        + " guards against boiling is not known.")
+                .advises("Read the temperature on the valve's plate and add it."
+                        + (other
+                                ? ""
+                                : " If the plate names none, turn the heater off and have a licensed professional fit a"
+                                        + " temperature and pressure relief valve."))
                 .asks(ASK)
                 .by(subject.by(Topic.HEAT_RELIEF, Codes.TWO_DEVICES));
     }

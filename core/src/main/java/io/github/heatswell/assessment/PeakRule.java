@@ -21,6 +21,8 @@ final class PeakRule implements Rule {
     private static final Authority WORKING_PRESSURE = Authority.computed(
             "the tank's working pressure as described; that a tenth more is dangerous is own judgement");
 
+    private static final String EXCEEDED = "The pressure reaches {}, above the tank's working pressure of {}";
+
     @Override
     public void look(AssessmentContext subject, Consumer<Found> found) {
         double peak = Math.max(subject.peak(), subject.highestStatic());
@@ -59,19 +61,53 @@ final class PeakRule implements Rule {
     }
 
     private static Found aboveWorkingPressure(AssessmentContext subject, double peak) {
-        Measure limit = gauge(subject.workingPressure());
+        Optional<ReliefValve> matched = subject.firstRelief().filter(valve -> allows(subject, valve, peak));
+        if (matched.isPresent()) {
+            return byTheValve(subject, matched.get(), peak);
+        }
         boolean far = peak > (1 + OVERPRESSURE) * subject.workingPressure() + SAME;
-        return Finding.draft("working-pressure-exceeded", far ? Severity.HAZARD : Severity.FAULT)
-                .rests(Deciding.CUSHIONED, NamedValue.WORKING_PRESSURE)
-                .unless("test-pressure-reached", "textbook-run-beyond-test-pressure")
-                .says("The pressure reaches {}, above the tank's working pressure of {}.", gauge(peak), limit)
-                .found(gauge(peak))
-                .limit(limit)
+        return exceeded(subject, peak, far ? Severity.HAZARD : Severity.FAULT)
+                .says(EXCEEDED + ".", gauge(peak), gauge(subject.workingPressure()))
                 .advises(
                         "Turn the heater off and let it cool. Have the relief valve and the expansion control put right"
                                 + " before it is used again.")
                 .asks("Ask a licensed professional whether the tank may stay in use.")
                 .by(WORKING_PRESSURE);
+    }
+
+    /** Whether a valve that suits the tank's plate lets the pressure rise so far: by its height and by what opens it fully. */
+    private static boolean allows(AssessmentContext subject, ReliefValve valve, double peak) {
+        double opening = valve.fullLiftPressure().gauge(subject.atmosphere)
+                - valve.setPressure().gauge(subject.atmosphere);
+        return OverheatGuardRule.setPressure(subject, valve) <= subject.workingPressure() + SAME
+                && subject.highestStatic() <= subject.workingPressure() + SAME
+                && peak <= subject.setPressure(valve) + opening + SAME;
+    }
+
+    private static Found byTheValve(AssessmentContext subject, ReliefValve valve, double peak) {
+        double height = subject.setPressure(valve) - valve.setPressure().gauge(subject.atmosphere);
+        boolean higher = peak - subject.workingPressure() <= height + SAME;
+        return exceeded(subject, peak, Severity.CAUTION)
+                .says(
+                        EXCEEDED + ": " + Rule.quoted(valve.name()) + ", set to {}, "
+                                + (higher
+                                        ? "stands higher than the gauge, and the water between weighs on the tank."
+                                        : "opens fully only a little above its set pressure."),
+                        gauge(peak),
+                        gauge(subject.workingPressure()),
+                        gauge(valve.setPressure(), subject.atmosphere))
+                .advises(
+                        "The valve suits the tank and is not to be changed for this. Have the expansion taken up, so that"
+                                + " the valve need not open.")
+                .by(WORKING_PRESSURE);
+    }
+
+    private static Finding.Draft exceeded(AssessmentContext subject, double peak, Severity severity) {
+        return Finding.draft("working-pressure-exceeded", severity)
+                .rests(Deciding.CUSHIONED, NamedValue.WORKING_PRESSURE)
+                .unless("test-pressure-reached", "textbook-run-beyond-test-pressure")
+                .found(gauge(peak))
+                .limit(gauge(subject.workingPressure()));
     }
 
     private static Found aboveRating(AssessmentContext subject, ExpansionVessel vessel, Pressure rating, double here) {

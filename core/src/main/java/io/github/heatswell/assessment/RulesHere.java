@@ -35,6 +35,9 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
             Topic.SUPPLY_TO_RELIEF,
             Topic.TAP_TEMPERATURE);
 
+    /** The finding that the temperature of a relief valve is missing. */
+    private static final String NO_TEMPERATURE = "temperature-relief-missing";
+
     /** Findings that a closed house gives its expansion nowhere to go but to a relief valve. */
     private static final Set<String> NO_CONTROL = Set.of("expansion-control-missing", "bypass-opens-too-late");
 
@@ -61,7 +64,7 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
      *
      * @param rule the rule, which was read
      * @param verdict what became of it
-     * @param finding what the house has against it; empty for all other verdicts
+     * @param finding what the house has against it, or what of it has to be looked at; mostly empty for other verdicts
      */
     public record Held(PlaceRule rule, Verdict verdict, Optional<Finding> finding) {
 
@@ -70,7 +73,7 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
          *
          * @param rule the rule, which was read
          * @param verdict what became of it
-         * @param finding what the house has against it; empty for all other verdicts
+         * @param finding what the house has against it, or what of it has to be looked at; mostly empty for other verdicts
          * @throws IllegalArgumentException if nobody read the rule
          */
         public Held {
@@ -132,7 +135,8 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
     private static Held held(PlaceRule rule, HotWaterSystem house, List<Finding> findings) {
         Place place = house.site().place();
         String source = Finding.Authority.of(rule).source().text();
-        Finding.Severity least = isOpen(rule) ? Finding.Severity.FAULT : Finding.Severity.CAUTION;
+        boolean onlyFault = isOpen(rule) || rule.topic() == Topic.HEAT_RELIEF;
+        Finding.Severity least = onlyFault ? Finding.Severity.FAULT : Finding.Severity.CAUTION;
         Optional<Finding> finding = findings.stream()
                 .filter(one -> one.severity().compareTo(least) <= 0)
                 .filter(one -> one.authority().source().text().startsWith(source) || breaks(rule, one, house))
@@ -140,9 +144,15 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
         if (!place.isKnown()) {
             return new Held(rule, Verdict.NOT_KNOWN, Optional.empty());
         }
-        return finding.isPresent()
-                ? new Held(rule, Verdict.AGAINST, finding)
-                : new Held(rule, unopposed(rule, house), Optional.empty());
+        if (finding.isPresent()) {
+            return new Held(rule, Verdict.AGAINST, finding);
+        }
+        Optional<Finding> missing =
+                findings.stream().filter(one -> one.id().equals(NO_TEMPERATURE)).findFirst();
+        Verdict verdict = unopposed(rule, house);
+        return verdict == Verdict.KEPT && rule.topic() == Topic.HEAT_RELIEF && missing.isPresent()
+                ? new Held(rule, Verdict.ON_SITE, missing)
+                : new Held(rule, verdict, Optional.empty());
     }
 
     /** Whether a finding that the expansion has nowhere to go breaks a rule, whatever rule the finding itself names. */
@@ -166,7 +176,7 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
     private static boolean opensByHeat(HotWaterSystem house) {
         return new AssessmentContext(house, Optional.empty())
                 .firstRelief()
-                .filter(valve -> valve.setTemperature().isPresent())
+                .filter(OverheatGuardRule::guardsAgainstHeat)
                 .isPresent();
     }
 

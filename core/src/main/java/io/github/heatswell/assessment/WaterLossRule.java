@@ -55,8 +55,8 @@ final class WaterLossRule implements Rule {
         String repeated = used && !cold
                 ? days ? "; at this rate a year comes to {}." : "; once a day, a year comes to {}."
                 : days
-                        ? "; begun again and again as this run was, a year comes to {}."
-                        : "; begun once a day as this run was, a year comes to {}.";
+                        ? "; if it went on like this run, a year would come to {}."
+                        : "; if every day were like this run, a year would come to {}.";
         String caught = "Put a bucket under the discharge pipe for a day and compare"
                 + (cold ? ": a day that does not heat a cold tank discharges less" : "")
                 + ". Keep the pipe open and never plug the valve.";

@@ -97,7 +97,7 @@ final class WaterTemperatureRule implements Rule {
     private static Found unmixed(AssessmentContext subject, double delivered, double limit, boolean seen) {
         String measure =
                 "Measure at the nearest hot tap. If it is above {}, have a mixing valve fitted behind the tank;"
-                        + " do not store the water below {} instead.";
+                        + " storing it below {} is no substitute.";
         Finding.Draft scald = scald(delivered, limit, seen);
         return (delivered > STORED + HOTTER + EQUAL
                         ? scald.advises(

@@ -33,7 +33,7 @@ public enum Cause {
     /** A relief valve does not close. */
     RELIEF_STUCK_OPEN("the relief valve is stuck open a little"),
     /** The water gets hotter than described. */
-    WATER_TOO_HOT("the heater heats higher than described"),
+    WATER_TOO_HOT("the heater heats the water hotter than described"),
     /** The mixing valve behind the tank lets hotter water by than it is set to. A hazard. Only a reading at a tap can show it. */
     MIXING_VALVE_PASSES("the mixing valve delivers hotter water to the taps than its setting"),
     /** A tap drips or water is lost elsewhere. */

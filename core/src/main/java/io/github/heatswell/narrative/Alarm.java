@@ -90,8 +90,9 @@ public record Alarm(Level level, Statement what, Optional<Statement> advice) {
     /** Those hazards, then a limit passed, then that the balance of a run does not close. */
     static List<Alarm> of(RunSummary run, List<Finding> findings) {
         List<Alarm> alarms = hazards(findings);
-        boolean told = findings.stream()
-                .anyMatch(finding -> finding.id().equals(EXCEEDED) && finding.severity() == Severity.HAZARD);
+        boolean told = findings // as a hazard, or as what a valve that suits the tank lets through
+                .stream()
+                .anyMatch(finding -> finding.id().equals(EXCEEDED) && finding.severity() != Severity.FAULT);
         boolean given = run.system().tank().workingPressureGiven(); // if not, a finding asks to read the plate
         run.first(Event.Kind.WORKING_PRESSURE_EXCEEDED)
                 .filter(event -> given && !told)

@@ -89,7 +89,7 @@ final class CheckStory {
                 .then(gauge(check.gauge().span()))
                 .then(", class 1.6 of EN 837-1."
                         + (reseatVaries
-                                ? " At which pressure a relief valve closes again is assumed, and varied from 70 % to 95 % of its set"
+                                ? " The reseat pressure is assumed, and varied from 70 % to 95 % of its set"
                                         + " pressure."
                                 : "")
                         + " Whatever else was assumed counts as exact. If a reading lies outside, find out why before"

@@ -109,8 +109,8 @@ public final class DiagnosisStory {
         if (result.misfit()) {
             all.add(plain(closest(tested)));
             all.add(plain(
-                    "Something is not as described, water was drawn that nobody told, or it is a cause that was not"
-                            + " looked at."));
+                    "Perhaps a value of the description is wrong, water was drawn that nobody noted, or it is a cause that"
+                            + " was not looked at."));
         } else if (result.best().cause() != Cause.AS_DESCRIBED && tested.size() > 1) {
             all.add(plain("The likeliest are these: " + named(tested) + "."));
         }
@@ -141,11 +141,11 @@ public final class DiagnosisStory {
 
     private static String closest(List<HypothesisFit> tested) {
         if (tested.size() > 1) {
-            return "These come closest, about equally: " + named(tested) + ".";
+            return "The weightiest, about equally: " + named(tested) + ".";
         }
         return tested.get(0).cause() == Cause.AS_DESCRIBED
-                ? "The house as described comes closest."
-                : "The closest is this: " + named(tested) + ".";
+                ? "The house as described is the weightiest."
+                : "The weightiest is this: " + named(tested) + ".";
     }
 
     /** The readings that even the best explanation does not explain. */
@@ -231,10 +231,14 @@ public final class DiagnosisStory {
     }
 
     private static String named(List<HypothesisFit> fits) {
-        String causes =
-                fits.stream().limit(MAX_NAMED).map(HypothesisFit::inWords).collect(Collectors.joining("; "));
+        String causes = fits.stream().limit(MAX_NAMED).map(DiagnosisStory::name).collect(Collectors.joining("; "));
         int others = fits.size() - MAX_NAMED;
         return causes + (others > 0 ? "; and " + (others == 1 ? "one other" : others + " others") : "");
+    }
+
+    /** Where causes are listed, the house without a fault is one of them. */
+    private static String name(HypothesisFit fit) {
+        return fit.cause() == Cause.AS_DESCRIBED ? "the house as described" : fit.inWords();
     }
 
     /**

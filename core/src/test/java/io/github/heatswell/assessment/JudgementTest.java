@@ -117,6 +117,23 @@ class JudgementTest {
                 Severity.HAZARD, only(Findings.of(run(sound, 11.001, 60)), id).severity());
     }
 
+    /** A valve of 10 bar, 1.5 m up on a tank of 10 bar, lets the tank come to its set pressure and 0.15 bar of water. */
+    @Test
+    void whatAFittingValveLetsThroughIsACaution() {
+        HotWaterSystem tall = unguarded()
+                .tank(tank(10))
+                .addReliefValve(guard(10, 8).height(1.5, LengthUnit.METRE).build())
+                .build();
+        String id = "working-pressure-exceeded";
+        Finding head = only(Findings.of(run(tall, 10.14, 60)), id);
+        assertEquals(Severity.CAUTION, head.severity());
+        assertTrue(head.sentence().text(UnitSystem.SI).contains("stands higher than the gauge"));
+        Finding open = only(Findings.of(run(tall, 10.5, 60)), id);
+        assertEquals(Severity.CAUTION, open.severity());
+        assertTrue(open.sentence().text(UnitSystem.SI).contains("opens fully only a little above"));
+        assertEquals(Severity.HAZARD, only(Findings.of(run(tall, 11.5, 60)), id).severity());
+    }
+
     /** 150 psi are 10.34 bar: beside 10 bar that nobody read on a plate they are no hazard, and beyond 11 bar still none. */
     @Test
     void anAssumedRatingMakesNoHazard() {

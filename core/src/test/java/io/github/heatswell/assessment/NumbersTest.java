@@ -173,10 +173,10 @@ class NumbersTest {
      */
     @ParameterizedTest
     @CsvSource({
-        "43200, 0, 'In 12 h the relief valves discharged 2 L without opening; begun once a day as this run was, a year comes to 730 L.'",
-        "43200, 1, 'In 12 h the relief valves discharged 2 L in 1 opening; begun once a day as this run was, a year comes to 730 L.'",
-        "86400, 3, 'In 24 h the relief valves discharged 2 L in 3 openings; begun again and again as this run was, a year comes to 730 L.'",
-        "172800, 2, 'In 2 d the relief valves discharged 2 L in 2 openings; begun again and again as this run was, a year comes to 365 L.'"
+        "43200, 0, 'In 12 h the relief valves discharged 2 L without opening; if every day were like this run, a year would come to 730 L.'",
+        "43200, 1, 'In 12 h the relief valves discharged 2 L in 1 opening; if every day were like this run, a year would come to 730 L.'",
+        "86400, 3, 'In 24 h the relief valves discharged 2 L in 3 openings; if it went on like this run, a year would come to 730 L.'",
+        "172800, 2, 'In 2 d the relief valves discharged 2 L in 2 openings; if it went on like this run, a year would come to 365 L.'"
     })
     void yearlyLossFollowsFromTheRun(double end, int openings, String said) {
         Event[] events = new Event[openings];

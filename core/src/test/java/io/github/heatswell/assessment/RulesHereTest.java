@@ -18,6 +18,7 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Site;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -80,6 +81,22 @@ class RulesHereTest {
         assertEquals(
                 Verdict.KEPT,
                 held(RulesHere.of(at(house(), Place.US_IPC), Doubts.NONE), Topic.RELIEF_FOR_EXPANSION)
+                        .verdict());
+    }
+
+    /** A valve that is called a T&P valve is there; its temperature is not described, so someone has to look. */
+    @Test
+    void aNameWithoutATemperatureIsToBeChecked() {
+        HotWaterSystem.Builder named =
+                unguarded().addReliefValve(valve(7, 6).name("T&P valve").build());
+        Held held = held(RulesHere.of(at(named, Place.US_IPC), Doubts.NONE), Topic.HEAT_RELIEF);
+        assertEquals(Verdict.ON_SITE, held.verdict());
+        String said = held.finding().orElseThrow().sentence().text(UnitSystem.US);
+        assertTrue(said.startsWith("'T&P valve' is described without its temperature (opens-at)"), said);
+        HotWaterSystem.Builder bare = unguarded().addReliefValve(valve(7, 6).build());
+        assertEquals(
+                Verdict.AGAINST,
+                held(RulesHere.of(at(bare, Place.US_IPC), Doubts.NONE), Topic.HEAT_RELIEF)
                         .verdict());
     }
 

@@ -226,13 +226,13 @@ class UncertainStoriesTest {
         assertTrue(kept.contains("No relief valve is expected to discharge."), kept::toString);
         String range = kept.get(kept.size() - 1);
         assertTrue(range.startsWith("The range holds nine of ten of 16 simulated houses"), range);
-        assertFalse(range.contains("closes again is assumed"), range);
+        assertFalse(range.contains("reseat pressure is assumed"), range);
 
         List<String> low = remarks(house(35, 3), true);
         assertEquals(
                 "The vessel should be charged to 4 bar; once it is, this sheet no longer holds and a new run is needed.",
                 low.get(1));
-        assertTrue(low.get(low.size() - 1).contains("closes again is assumed, and varied from 70 % to 95 %"));
+        assertTrue(low.get(low.size() - 1).contains("reseat pressure is assumed, and varied from 70 % to 95 %"));
 
         List<String> dripping = remarks(Houses.warm().build(), false);
         assertEquals("This sheet is for the house without an expansion vessel.", dripping.get(0));

@@ -302,7 +302,7 @@ final class PaperList {
         StringBuilder text = new StringBuilder("Each line was read as a time and a pressure ("
                 + known + (wasAsked ? ", as you said" : "") + (known.endsWith(" abs") ? "" : ", as a gauge shows it")
                 + ")"
-                + (notes.isEmpty() ? "." : ", with what stands behind as a note."));
+                + (notes.isEmpty() ? "." : ", and the words after them as a note."));
         headings.forEach(
                 heading -> text.append(" ").append(Printable.quote(heading)).append(" was taken as a heading."));
         if (inferred) {

@@ -55,7 +55,7 @@ final class DiagnosisCells {
                         + value(estimate, estimate.high()) + " (95 %)";
             case AS_DESCRIBED ->
                 words + "between " + value(estimate, estimate.low()) + " and " + value(estimate, estimate.high())
-                        + ", little better than the description";
+                        + ", hardly narrower than assumed";
             case NOT_CARRIED -> words + "these readings do not say" + settled;
         };
     }

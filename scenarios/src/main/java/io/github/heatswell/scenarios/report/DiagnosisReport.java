@@ -73,7 +73,7 @@ public final class DiagnosisReport {
 
     /** What the first causes are, which are not likely where none explains the readings. */
     private static String nearest(DiagnosisResult result) {
-        return result.misfit() ? "closest" : "likeliest";
+        return result.misfit() ? "weightiest" : "likeliest";
     }
 
     private static NamedReadings run(HypothesisFit fit) {
@@ -138,7 +138,9 @@ public final class DiagnosisReport {
         figures.add(tables.causes().captionedOnScreen(tables.order()));
         tables.evidence().map(Grid::onPage).ifPresent(figures::add);
         tables.against().ifPresent(against -> {
-            figures.add(new Block.Subheading("What speaks against the others").onScreen());
+            figures.add(new Block.Subheading(
+                            result.misfit() ? "What speaks against each" : "What speaks against the others")
+                    .onScreen());
             figures.add(against.onScreen());
         });
         tables.estimates().map(Grid::onPage).forEach(figures::add);

@@ -40,14 +40,15 @@ final class DiagnosisTables {
     /** How the causes are ordered; where none explains the readings, a weight tells them apart and no more. */
     String order() {
         return result.misfit()
-                ? "Causes, the closest first; none explains the readings, so the weights only compare them"
+                ? "Causes, the weightiest first; none explains the readings, so the weights only compare them"
                 : "Causes, the likeliest first";
     }
 
     /** The causes with how well each explains the readings. */
     Grid causes() {
         return new Grid(
-                order() + ". A weight is the share among the causes looked at. The misfit is the usual"
+                order()
+                        + ". A weight is the share among the causes looked at: it falls with the misfit, and with each value a cause leaves open. The misfit is the usual"
                         + " distance of forecast and reading, against the uncertainty of a reading: about 1 is as good as can be.",
                 List.of("Cause", result.misfit() ? "Relative weight" : "Weight", "Misfit"),
                 ranked().stream()
@@ -76,10 +77,13 @@ final class DiagnosisTables {
                         rows));
     }
 
-    /** The same in short: what speaks against the causes after the likeliest; empty if nothing does. */
+    /**
+     * The same in short: what speaks against the causes after the likeliest, or against any where none explains the readings;
+     * empty if nothing does.
+     */
     Optional<Block.Items> against() {
         List<String> others = ranked().stream()
-                .skip(1)
+                .skip(result.misfit() ? 0 : 1)
                 .filter(fit -> fit.evidence().stream().anyMatch(Evidence::against))
                 .map(fit -> fit.inWords() + ": " + parts(fit, true))
                 .toList();
@@ -138,7 +142,7 @@ final class DiagnosisTables {
                         name,
                         "not told by these readings",
                         cells.value(estimate, estimate.low()) + " to " + cells.value(estimate, estimate.high())
-                                + ", little better than the description");
+                                + ", hardly narrower than assumed");
             case NOT_CARRIED -> List.of(name, "not known", "these readings do not say" + settled);
         };
     }

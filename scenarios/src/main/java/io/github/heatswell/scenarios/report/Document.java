@@ -39,7 +39,7 @@ record Document(
             + " pressure relief valve. Before any work turn the heater off and let it cool. This is a model: local code"
             + " and a licensed professional decide.";
 
-    private static final String ONLY_A_MODEL = " That is said of the model; whether the house is safe it cannot say.";
+    private static final String ONLY_A_MODEL = " This is true of the model; it cannot say whether the house is safe.";
 
     Document {
         Objects.requireNonNull(names, "names");
@@ -168,8 +168,8 @@ record Document(
                         + " means of expansion control. A heater whose relief is missing, blocked or too small can"
                         + " explode.",
                 "Gas and electricity kill. Work on them is for people licensed for it.",
-                "Local code and a licensed professional decide what may be built and who may build it. What stands here"
-                        + " comes from a model and decides nothing.");
+                "Local code and a licensed professional decide what may be built and who may build it. These are a"
+                        + " model's figures; they decide nothing.");
     }
 
     /** In three lines, for a screen. */

@@ -112,7 +112,7 @@ public final class OutlookReport {
         return new Grid(
                 "Year by year at the expected loss of precharge, gauge pressures. Every day counts as the worst of its"
                         + " month, so the true discharge is less.",
-                List.of("Year", "Precharge at its end", "Highest peak", "Discharge", "Price of that water"),
+                List.of("Year", "Precharge at its end", "Highest peak", "Discharge", "Cost of that water"),
                 rows);
     }
 
@@ -131,7 +131,7 @@ public final class OutlookReport {
                 "What a larger vessel with the same precharge would change. Water costs "
                         + PageSizes.ofWater(costs(), shown)
                         + (costs().waterInvented() ? ", a price that is invented." : "."),
-                List.of("Vessel", "Drips from", "Discharge in all the years", "Price of that water"),
+                List.of("Vessel", "Drips from", "Discharge in all the years", "Cost of that water"),
                 rows);
     }
 

@@ -73,7 +73,7 @@ public final class RulesReport {
     }
 
     private static Document.Section against(RulesHere rules, QuantityFormat shown) {
-        List<Finding> findings = rules.against().stream()
+        List<Finding> findings = rules.rules().stream()
                 .flatMap(held -> held.finding().stream())
                 .distinct()
                 .toList();
@@ -145,7 +145,7 @@ public final class RulesReport {
             case AGAINST -> "not as the rule asks";
             case KEPT -> "nothing described is against it";
             case OPEN -> "left open";
-            case BY_A_RUN -> "a run shows it";
+            case BY_A_RUN -> "run it to see";
             case ON_SITE -> "for you to check";
             case ELSEWHERE -> "holds only where it says";
             case NOT_KNOWN -> "place not known";

@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -46,6 +47,18 @@ class CatalogueTest {
         assertTrue(scenario.question().endsWith("?"), scenario.question());
         assertFalse(scenario.expectation().isBlank());
         assertTrue(Catalogue.text(name).lines().findFirst().orElseThrow().contains("invented"));
+    }
+
+    /** A title names the arrangement of the supply as the file does. */
+    @ParameterizedTest
+    @MethodSource("names")
+    void theTitleNamesTheArrangementOfTheFile(String name) {
+        for (String arrangement : List.of("check valve", "backflow preventer")) {
+            if (Catalogue.read(name).title().contains(arrangement)) {
+                String text = Catalogue.text(name);
+                assertTrue(text.contains("arrangement: " + arrangement.replace(' ', '-')), text);
+            }
+        }
     }
 
     /** So that {@code heatswell show} gives the same file on every terminal. */

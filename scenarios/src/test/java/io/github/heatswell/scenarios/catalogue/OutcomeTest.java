@@ -75,13 +75,11 @@ class OutcomeTest {
     }
 
     @Test
-    void aValveSetAboveTheWorkingPressureLetsItBeExceeded() {
+    void aValveSetToTheWorkingPressureKeepsItFromBeingExceeded() {
         RunResult result = run("ridge-house");
         assertTrue(result.hazard().isEmpty());
-        double exceeded =
-                result.first(Event.Kind.WORKING_PRESSURE_EXCEEDED).orElseThrow().time();
-        double opened = result.first(Event.Kind.RELIEF_OPENED).orElseThrow().time();
-        assertTrue(exceeded < opened && opened - exceeded < 120);
+        assertTrue(result.first(Event.Kind.WORKING_PRESSURE_EXCEEDED).isEmpty());
+        assertTrue(result.first(Event.Kind.RELIEF_OPENED).isPresent());
     }
 
     static Stream<String> names() {

@@ -31,8 +31,9 @@ class AssumedReseatTest {
         double before = width(exact.readings().get(half));
         double after = width(open.readings().get(half));
         assertTrue(after > before + 0.3e5, "half an hour after the draw: " + before + " Pa and " + after + " Pa");
-        assertFalse(said(exact).contains("closes again is assumed"), said(exact));
-        assertTrue(said(open).contains("closes again is assumed, and varied from 70 % to 95 % of its set"), said(open));
+        assertFalse(said(exact).contains("reseat pressure is assumed"), said(exact));
+        assertTrue(
+                said(open).contains("reseat pressure is assumed, and varied from 70 % to 95 % of its set"), said(open));
     }
 
     private static Check check(Scenario house) {

@@ -155,8 +155,7 @@ class DiagnosisReportTest {
         Estimate rate =
                 new Estimate(Parameter.HEATING_RATE, 1.44, 0.7, 1.6, Estimate.Standing.AS_DESCRIBED, Optional.empty());
         assertEquals(
-                "heating rate relative to the described one: between 70 % and 160 %, little better than the"
-                        + " description",
+                "heating rate relative to the described one: between 70 % and 160 %, hardly narrower than" + " assumed",
                 new DiagnosisCells(
                                 answer(OPEN_ENDED, log().build(), fit(Cause.LEAK, 0, 0.5, NONE))
                                         .result(),
@@ -183,8 +182,9 @@ class DiagnosisReportTest {
                 OPEN_ENDED, log().build(), fit(Cause.LEAK, 0, 0.97, SERIOUS), fit(Cause.TRAPPED_AIR, 1, 0.03, SERIOUS));
         for (String text : List.of(report(none), page(none))) {
             assertTrue(text.contains("none explains the readings, so the weights only compare them"), text);
-            assertTrue(text.contains("These come closest, about equally"), text);
-            assertFalse(text.contains("ikeliest"), text);
+            assertTrue(text.contains("The weightiest, about equally"), text);
+            assertTrue(text.contains("Causes, the weightiest first"), text);
+            assertFalse(text.contains("ikeliest") || text.contains("closest"), text);
         }
         assertTrue(report(answer(OPEN_ENDED, log().build(), fit(Cause.LEAK, 0, 0.97, NONE)))
                 .contains("Causes, the likeliest first"));
