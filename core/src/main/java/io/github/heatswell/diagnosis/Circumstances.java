@@ -1,6 +1,7 @@
 package io.github.heatswell.diagnosis;
 
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -10,12 +11,25 @@ import java.util.stream.IntStream;
  * What the owner knows only roughly, whatever the cause: the pressure of the supply, the heating rate, the set point of
  * the thermostat, and when the heater came on. How roughly is common practice, no source: a household gauge errs by a
  * tenth of a bar, the output of a heater by a tenth, and the dial of a thermostat by a degree and a half.
+ *
+ * <p>A relief valve opens within 3 % of its set pressure (ASME Boiler and Pressure Vessel Code, section VIII; from memory), taken as
+ * two standard deviations. The gauge of a log errs at its zero and in its scale: a gauge of class 1.6 or 2.5 (EN 837-1; from memory)
+ * is right within that many percent of its range, and household gauges go to 10 bar or 150 psi. So a tenth of a bar at zero and
+ * one percent of the reading are one standard deviation each, together 0.24 bar at 7 bar as two. Where the description only
+ * assumes the reseat pressure, it is uncertain too: valves of one kind close from 70 % to just below 100 % of their set pressure
+ * (common practice, no source).
  */
 final class Circumstances {
 
     private static final double SUPPLY_SPREAD = 0.1e5;
     private static final double HEATING_SPREAD = 0.1;
     private static final double SET_POINT_SPREAD = 1.5;
+    private static final double SET_PRESSURE_SPREAD = 0.015;
+    private static final double RESEAT_SPREAD = 0.12;
+    private static final double LEAST_RESEAT = 0.4;
+    private static final double MOST_RESEAT = 0.99;
+    private static final double GAUGE_ZERO_SPREAD = 0.1e5;
+    private static final double GAUGE_SCALE_SPREAD = 0.01;
     private static final double FREEZING = 273.15;
     /** A thermometer on a tank errs by no more (K); common practice, no source. */
     private static final double THERMOMETER = 3;
@@ -29,10 +43,25 @@ final class Circumstances {
 
     private final HotWaterSystem house;
     private final PressureLog log;
+    private final boolean reseatAssumed;
 
-    Circumstances(HotWaterSystem house, PressureLog log) {
+    /**
+     * The circumstances of a house.
+     *
+     * @param house the house as described
+     * @param log the log, or null
+     * @param reseatAssumed whether the reseat pressure of the relief valves is only assumed
+     */
+    Circumstances(HotWaterSystem house, PressureLog log, boolean reseatAssumed) {
         this.house = house;
         this.log = log;
+        this.reseatAssumed = reseatAssumed;
+    }
+
+    /** How far (Pa) a set pressure must lie from that of the plate to be more than what valve and gauge are usually off. */
+    static double tolerance(double setPressure) {
+        double relative = Math.hypot(SET_PRESSURE_SPREAD, GAUGE_SCALE_SPREAD) * setPressure;
+        return 2 * Math.hypot(relative, GAUGE_ZERO_SPREAD);
     }
 
     /** The numbers left open beside those of the cause itself, which come first. */
@@ -44,13 +73,47 @@ final class Circumstances {
         addUnlessThere(all, FreeParameter.known(Parameter.HEATING_RATE, 1, HEATING_SPREAD));
         addUnlessThere(
                 all, FreeParameter.known(Parameter.SET_POINT, house.heater().setPoint(), SET_POINT_SPREAD));
+        relief(all);
+        if (startIsOpen() && log.hasTemperature() && mayHaveBegunBefore()) {
+            all.add(startTemperature());
+        }
+        if (log != null) {
+            all.add(new FreeParameter(
+                    Parameter.GAUGE_ZERO,
+                    -3 * GAUGE_ZERO_SPREAD,
+                    3 * GAUGE_ZERO_SPREAD,
+                    List.of(0.0),
+                    GAUGE_ZERO_SPREAD));
+            all.add(FreeParameter.known(Parameter.GAUGE_SCALE, 1, GAUGE_SCALE_SPREAD));
+        }
         if (startIsOpen()) {
-            if (log.hasTemperature() && mayHaveBegunBefore()) {
-                all.add(startTemperature());
-            }
             all.add(start());
         }
         return List.copyOf(all);
+    }
+
+    /** What is uncertain of relief valves, unless the cause itself says more of it. */
+    private void relief(List<FreeParameter> all) {
+        if (house.reliefValves().isEmpty()) {
+            return;
+        }
+        if (all.stream().noneMatch(one -> one.parameter() == Parameter.OPENING_PRESSURE)) {
+            all.add(FreeParameter.known(Parameter.SET_PRESSURE_SHARE, 1, SET_PRESSURE_SPREAD));
+        }
+        if (reseatAssumed) {
+            ReliefValve first = house.reliefValves().get(0);
+            double atmosphere = house.site().atmosphere();
+            double share = first.reseatPressure().gauge(atmosphere)
+                    / first.setPressure().gauge(atmosphere);
+            addUnlessThere(
+                    all,
+                    new FreeParameter(
+                            Parameter.RESEAT_SHARE,
+                            Math.min(LEAST_RESEAT, share),
+                            Math.max(MOST_RESEAT, share),
+                            List.of(share),
+                            RESEAT_SPREAD));
+        }
     }
 
     private static void addUnlessThere(List<FreeParameter> all, FreeParameter one) {

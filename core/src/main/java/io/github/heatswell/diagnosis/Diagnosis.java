@@ -33,6 +33,7 @@ public final class Diagnosis {
     private final SpotReadings spots;
     private final Set<Cause> without;
     private final int threads;
+    private final boolean reseatAssumed;
 
     private Diagnosis(Builder from) {
         log = from.log == null ? null : from.log.thinned();
@@ -40,6 +41,7 @@ public final class Diagnosis {
         spots = from.spots;
         without = EnumSet.copyOf(from.without);
         threads = from.threads;
+        reseatAssumed = from.reseatAssumed;
     }
 
     /**
@@ -117,7 +119,7 @@ public final class Diagnosis {
         List<Hypothesis> hypotheses = Hypothesis.of(house).stream()
                 .filter(hypothesis -> !without.contains(hypothesis.cause()) && canShow(hypothesis.cause()))
                 .toList();
-        return new Comparison(house, Target.fine(log, spots), threads).of(hypotheses);
+        return new Comparison(house, Target.fine(log, spots, reseatAssumed), threads).of(hypotheses);
     }
 
     /** No pressure reading shows what a mixing valve does; without a reading at a tap it could never be ruled out. */
@@ -132,6 +134,8 @@ public final class Diagnosis {
         private PressureLog log;
         private SpotReadings spots = SpotReadings.none();
         private int threads = Runtime.getRuntime().availableProcessors();
+
+        private boolean reseatAssumed;
 
         private Builder(HotWaterSystem house) {
             this.house = Objects.requireNonNull(house, "house");
@@ -172,6 +176,16 @@ public final class Diagnosis {
                 throw new IllegalArgumentException("the case that everything is as described cannot be left out");
             }
             without.add(cause);
+            return this;
+        }
+
+        /**
+         * Says that the reseat pressure of the relief valves is only assumed. Every cause then leaves it open within what is usual.
+         *
+         * @return this builder
+         */
+        public Builder reseatAssumed() {
+            reseatAssumed = true;
             return this;
         }
 

@@ -38,12 +38,34 @@ final class Forecaster {
     private HotWaterSystem lastHouse;
     private double lastStart;
     private Course last;
+    private HotWaterSystem lastRead;
+    private Map<SiteCheck, Double> lastSpots;
 
     /** A forecaster for a log, which may be null, and readings on site. */
     Forecaster(PressureLog log, Set<SiteCheck> checks, Balances.Count count) {
         this.log = log;
         this.checks = checks;
         this.count = count;
+    }
+
+    /**
+     * How a gauge shows a pressure.
+     *
+     * @param zero what it shows where there is none (Pa)
+     * @param scale what it shows of a pressure besides (-)
+     */
+    record Gauge(double zero, double scale) {
+
+        /** A gauge without error. */
+        static final Gauge PERFECT = new Gauge(0, 1);
+
+        double shows(double pressure) {
+            return zero + scale * pressure;
+        }
+
+        double pressure(double shown) {
+            return (shown - zero) / scale;
+        }
     }
 
     /** The samples of one run. */
@@ -89,9 +111,10 @@ final class Forecaster {
      *
      * @param house the house
      * @param start the time of the log (s) at which the run starts
+     * @param shown how the gauge shows the pressure
      */
-    Forecast of(HotWaterSystem house, double start) {
-        Map<SiteCheck, Double> spots = checks.isEmpty() ? Map.of() : new Spots(house, count).read(checks);
+    Forecast of(HotWaterSystem house, double start, Gauge shown) {
+        Map<SiteCheck, Double> spots = spots(house, shown);
         if (log == null) {
             return new Forecast(new double[0], new double[0], new double[0], new Trace.Regime[0], Double.NaN, spots);
         }
@@ -103,12 +126,26 @@ final class Forecaster {
         Trace.Regime[] regimes = new Trace.Regime[count];
         for (int i = 0; i < count; i++) {
             double time = log.time(i) - start;
-            gauge[i] = course.between(course.gauge, time);
+            gauge[i] = shown.shows(course.between(course.gauge, time));
             bottom[i] = course.between(course.bottom, time);
             top[i] = course.between(course.top, time);
             regimes[i] = time < 0 ? Trace.Regime.FED : course.regime(time);
         }
         return new Forecast(gauge, bottom, top, regimes, firstBurn(course.summary), spots);
+    }
+
+    /** The readings on site; the gauge that was logged shows the pressures of the water too. */
+    private Map<SiteCheck, Double> spots(HotWaterSystem house, Gauge shown) {
+        if (checks.isEmpty()) {
+            return Map.of();
+        }
+        if (!house.equals(lastRead)) {
+            lastSpots = new Spots(house, count).read(checks);
+            lastRead = house;
+        }
+        Map<SiteCheck, Double> spots = noSpots();
+        lastSpots.forEach((check, value) -> spots.put(check, check.byLoggedGauge() ? shown.shows(value) : value));
+        return spots;
     }
 
     /**
@@ -117,16 +154,17 @@ final class Forecaster {
      *
      * @param house the house
      * @param start the time of the log (s) at which the run starts
+     * @param shown how the gauge shows the pressure
      */
-    List<Misfit.Stray> strays(HotWaterSystem house, double start) {
+    List<Misfit.Stray> strays(HotWaterSystem house, double start, Gauge shown) {
         Course course = course(house, start);
         double around = log.tellsItsScatter() ? log.interval() : Math.min(BY_HAND, log.interval());
         List<Misfit.Stray> strays = new ArrayList<>();
         for (int i = 0; i < log.count(); i++) {
             double time = log.time(i) - start;
-            double beyond = course.beyond(log.gauge(i), time, around);
+            double beyond = shown.scale() * course.beyond(shown.pressure(log.gauge(i)), time, around);
             if (Math.abs(beyond) > Misfit.ASTRAY * log.uncertainty()) {
-                strays.add(new Misfit.Stray(log.time(i), log.gauge(i) - course.between(course.gauge, time)));
+                strays.add(new Misfit.Stray(log.time(i), log.gauge(i) - shown.shows(course.between(course.gauge, time))));
             }
         }
         return strays;

@@ -48,7 +48,11 @@ record Hypothesis(Cause cause, String device, Consumer<SuspectHouse> change, Lis
     HotWaterSystem house(HotWaterSystem described, List<FreeParameter> parameters, double[] values) {
         SuspectHouse house = new SuspectHouse(described, device);
         change.accept(house);
-        for (int i = 0; i < values.length; i++) {
+        // the circumstances first: what the cause says of a number is the last word on it
+        for (int i = open.size(); i < values.length; i++) {
+            parameters.get(i).parameter().set(house, values[i]);
+        }
+        for (int i = 0; i < Math.min(open.size(), values.length); i++) {
             parameters.get(i).parameter().set(house, values[i]);
         }
         return house.build();
@@ -208,6 +212,7 @@ record Hypothesis(Cause cause, String device, Consumer<SuspectHouse> change, Lis
 
         private void relief(ReliefValve valve) {
             double setPressure = valve.setPressure().gauge(atmosphere);
+            double tolerance = Circumstances.tolerance(setPressure);
             FreeParameter reseat = FreeParameter.open(RESEAT_SHARE, 0.4, 0.99, 0.8, 0.5);
             add(
                     valve,
@@ -215,7 +220,7 @@ record Hypothesis(Cause cause, String device, Consumer<SuspectHouse> change, Lis
                     FreeParameter.open(
                             OPENING_PRESSURE,
                             Math.max(0.3e5, 0.3 * setPressure),
-                            JUST_BELOW * setPressure,
+                            setPressure - tolerance,
                             0.95,
                             0.85,
                             0.75,
@@ -227,12 +232,12 @@ record Hypothesis(Cause cause, String device, Consumer<SuspectHouse> change, Lis
                             0.15),
                     reseat);
             double most = Math.min(24e5, 2.5 * setPressure);
-            if (most > JUST_ABOVE * setPressure) {
+            if (most > setPressure + tolerance) {
                 add(
                         valve,
                         Cause.RELIEF_OPENS_HIGH,
                         FreeParameter.open(
-                                OPENING_PRESSURE, JUST_ABOVE * setPressure, most, 0.05, 0.15, 0.3, 0.5, 0.75));
+                                OPENING_PRESSURE, setPressure + tolerance, most, 0.05, 0.15, 0.3, 0.5, 0.75));
             }
             FreeParameter weep = FreeParameter.open(
                     SEAT_WEEP, 0.5 * MILLILITRE_PER_MINUTE, 5_000 * MILLILITRE_PER_MINUTE, 0.3, 0.45, 0.6, 0.75);

@@ -53,6 +53,17 @@ public enum Parameter {
             Scale.RATIO,
             SiteCheck.CAUGHT_VOLUME,
             SuspectHouse::seatWeep),
+    /** The set pressure of the relief valves against that of their plates, where no cause says more of it (-). */
+    SET_PRESSURE_SHARE(
+            "set pressure of the relief valve relative to its plate",
+            "",
+            Scale.EVEN,
+            SiteCheck.HEAT_UP_MAXIMUM,
+            SuspectHouse::setPressureShare),
+    /** What the gauge shows where there is no pressure (Pa, difference). */
+    GAUGE_ZERO("zero error of the gauge", "Pa", Scale.EVEN, null, (house, value) -> {}),
+    /** What the gauge shows of a pressure, its zero error apart (-). */
+    GAUGE_SCALE("reading of the gauge relative to the pressure", "", Scale.EVEN, null, (house, value) -> {}),
     /** Pressure above which the seat of a relief valve leaks (Pa, gauge). */
     WEEPS_FROM(
             "pressure above which the seat of the relief valve leaks",
@@ -115,7 +126,15 @@ public enum Parameter {
         return settledBy;
     }
 
-    /** Puts the number of a house to a value; the start of the heat-up is none of the house. */
+    /**
+     * Whether the number is one of the house: when the heater came on and how the gauge errs are none, and other values of these
+     * need no other run.
+     */
+    boolean isOfHouse() {
+        return this != START_OF_HEATING && this != GAUGE_ZERO && this != GAUGE_SCALE;
+    }
+
+    /** Puts the number of a house to a value; it changes nothing if it is none {@linkplain #isOfHouse() of the house}. */
     void set(SuspectHouse house, double value) {
         setter.accept(house, value);
     }

@@ -141,6 +141,11 @@ public enum SiteCheck {
         return this == PEAK_AFTER_DRAW || this == MORNING_AFTER_DRAW;
     }
 
+    /** Whether the gauge in the water shows it, with the same error as in a log. */
+    boolean byLoggedGauge() {
+        return unit.equals("Pa") && this != TYRE_GAUGE;
+    }
+
     /** How much work the check is, 1 being the least. */
     int effort() {
         return effort;

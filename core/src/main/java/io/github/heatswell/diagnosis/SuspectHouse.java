@@ -22,6 +22,8 @@ import java.util.function.UnaryOperator;
 final class SuspectHouse {
 
     private static final double MIN_LEAK_PRESSURE = 0.2e5;
+    /** A seat leaks from below so much of the set pressure (-), or the valve opens before. */
+    private static final double MAX_LEAKS_FROM = 0.98;
 
     private final HotWaterSystem described;
     private final String device;
@@ -135,6 +137,12 @@ final class SuspectHouse {
         valve(valve -> valve.scaled(gauge / valve.setPressure().gauge(atmosphere), atmosphere));
     }
 
+    /** All valves as they are set in the factory: full lift and reseating keep their proportions. */
+    void setPressureShare(double share) {
+        house.changeReliefValves(valve -> valve.scaled(share, atmosphere));
+    }
+
+    /** Of the valve that is meant, or if none is, of all. */
     void reseatShare(double share) {
         valve(valve -> valve.toBuilder()
                 .reseatPressure(Pressure.gauge(share * valve.setPressure().gauge(atmosphere), PASCAL))
@@ -147,8 +155,13 @@ final class SuspectHouse {
 
     /** Where a seat that leaks already begins to. */
     void weepsFrom(double gauge) {
-        valve(valve ->
-                leaking(valve, Pressure.gauge(gauge, PASCAL), valve.fault().leakage()));
+        valve(valve -> {
+            double most = MAX_LEAKS_FROM * valve.setPressure().gauge(atmosphere);
+            return leaking(
+                    valve,
+                    Pressure.gauge(Math.min(gauge, most), PASCAL),
+                    valve.fault().leakage());
+        });
     }
 
     private static ReliefValve leaking(ReliefValve valve, Pressure from, double flow) {
@@ -164,6 +177,7 @@ final class SuspectHouse {
     }
 
     private void valve(UnaryOperator<ReliefValve> change) {
-        house.changeReliefValves(valve -> valve.name().equals(device) ? change.apply(valve) : valve);
+        house.changeReliefValves(
+                valve -> device.isEmpty() || valve.name().equals(device) ? change.apply(valve) : valve);
     }
 }

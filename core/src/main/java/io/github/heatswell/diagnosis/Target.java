@@ -33,6 +33,7 @@ final class Target {
     private final SpotReadings spots;
     private final int block;
     private final Balances.Count count;
+    private final boolean reseatAssumed;
     private final double[] blockUncertainty;
     private final List<Integer> withTemperature = new ArrayList<>();
     private final double firstBurn;
@@ -43,12 +44,14 @@ final class Target {
      * @param log the log, or null
      * @param spots the readings on site
      * @param block how many readings of the log are taken together
+     * @param reseatAssumed whether the description only assumes the reseat pressure of the relief valves
      */
-    private Target(PressureLog log, SpotReadings spots, int block, Balances.Count count) {
+    private Target(PressureLog log, SpotReadings spots, int block, Balances.Count count, boolean reseatAssumed) {
         this.log = log;
         this.spots = spots;
         this.block = block;
         this.count = count;
+        this.reseatAssumed = reseatAssumed;
         blockUncertainty = log == null ? new double[0] : blockUncertainties();
         firstBurn = log == null ? Double.NaN : new BurnerColumn(log).firstBurn();
         for (int i = 0; log != null && i < log.count(); i++) {
@@ -60,16 +63,27 @@ final class Target {
 
     /** The readings as finely as their number suggests; the log may be null. */
     static Target fine(PressureLog log, SpotReadings spots) {
+        return fine(log, spots, false);
+    }
+
+    /** The same, of a house whose description may only assume the reseat pressure of its relief valves. */
+    static Target fine(PressureLog log, SpotReadings spots, boolean reseatAssumed) {
         return new Target(
                 log,
                 spots,
                 log == null ? 1 : Math.max(1, Math.min(FINE, log.count() / FINE_BLOCKS)),
-                new Balances.Count());
+                new Balances.Count(),
+                reseatAssumed);
+    }
+
+    boolean reseatAssumed() {
+        return reseatAssumed;
     }
 
     /** The same readings taken together in long blocks, which leads a search past what is small. */
     Target coarse() {
-        return new Target(log, spots, log == null ? 1 : Math.max(block, log.count() / COARSE_BLOCKS), count);
+        return new Target(
+                log, spots, log == null ? 1 : Math.max(block, log.count() / COARSE_BLOCKS), count, reseatAssumed);
     }
 
     /**

@@ -20,6 +20,7 @@ final class Trial {
     private final HotWaterSystem described;
     private final Hypothesis hypothesis;
     private final Target target;
+    private final Circumstances circumstances;
     private final List<FreeParameter> parameters;
     private final Forecaster forecaster;
     private double[] lastValues;
@@ -29,7 +30,8 @@ final class Trial {
         this.described = described;
         this.hypothesis = hypothesis;
         this.target = target;
-        parameters = new Circumstances(described, target.log()).with(hypothesis.open());
+        circumstances = new Circumstances(described, target.log(), target.reseatAssumed());
+        parameters = circumstances.with(hypothesis.open());
         forecaster = new Forecaster(target.log(), target.spots().all().keySet(), target.balances());
     }
 
@@ -71,7 +73,7 @@ final class Trial {
     /** The position of the supply with which the gauge begins as the log does, within what is likely. */
     private double begun(int index) {
         FreeParameter supply = parameters.get(index);
-        double shown = new Circumstances(described, target.log()).beginning();
+        double shown = circumstances.beginning();
         double above = described.head(described.gaugeHeight());
         double position = supply.position(Math.max(supply.low(), shown + above));
         return supply.isOpen() ? position : Math.max(-MOST_LIKELY, Math.min(MOST_LIKELY, position));
@@ -121,10 +123,29 @@ final class Trial {
         return values;
     }
 
-    /** Parameters of the house; the start of the heat-up, always the last, is none. */
+    /** Parameters of the house, which come before the others. */
     private List<FreeParameter> houseParameters() {
-        int last = parameters.size() - 1;
-        return startIsOpen() ? parameters.subList(0, last) : parameters;
+        int count = (int) parameters.stream()
+                .filter(free -> free.parameter().isOfHouse())
+                .count();
+        return parameters.subList(0, count);
+    }
+
+    /** The gauge at a position. */
+    private Forecaster.Gauge gauge(double[] position) {
+        double zero = 0;
+        double scale = 1;
+        for (int i = 0; i < position.length; i++) {
+            FreeParameter free = parameters.get(i);
+            switch (free.parameter()) {
+                case GAUGE_ZERO -> zero = free.value(position[i]);
+                case GAUGE_SCALE -> scale = free.value(position[i]);
+                default -> {
+                    // none of the gauge
+                }
+            }
+        }
+        return new Forecaster.Gauge(zero, scale);
     }
 
     /** The time of the log (s) at which the run starts. */
@@ -135,12 +156,12 @@ final class Trial {
 
     /** What could be read at a position. */
     Forecaster.Forecast forecast(double[] position) {
-        return forecaster.of(house(position), start(position));
+        return forecaster.of(house(position), start(position), gauge(position));
     }
 
     /** The readings of the log that the house at a position does not show. */
     List<Misfit.Stray> strays(double[] position) {
-        return forecaster.strays(house(position), start(position));
+        return forecaster.strays(house(position), start(position), gauge(position));
     }
 
     /** Whether the last parameter is the start of the heat-up, other values of which need no other run. */

@@ -265,7 +265,7 @@ class DiagnosisResultTest {
                 1.96 * 0.1e5 * 1.5; // a standard uncertainty of 0.1 bar, and half as much again for what is rough
         assertEquals(3.3e5 - reach, supply.low(), 0.05 * reach, "and a little more, as outliers count less");
         assertEquals(3.3e5 + reach, supply.high(), 0.05 * reach);
-        assertEquals(3, result.best().estimates().size());
+        assertEquals(4, result.best().estimates().size());
         assertTrue(result.of(Cause.AS_DESCRIBED).isPresent());
 
         DiagnosisResult clear = of(high.with(SiteCheck.COLD_STATIC, 4e5), Cause.SUPPLY_PRESSURE, Cause.WATER_TOO_HOT);

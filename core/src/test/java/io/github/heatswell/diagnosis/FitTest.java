@@ -23,6 +23,8 @@ class FitTest {
     private static final int SUPPLY = 0;
     private static final int RATE = 1;
     private static final int SET_POINT = 2;
+    private static final int RELIEF = 3;
+    private static final int NUMBERS = 4;
     /** How loosely everything is tied down beside what is known of it. */
     private static final double LOOSE = 1.0 / 900;
 
@@ -73,36 +75,36 @@ class FitTest {
     void aSecondLookIsNeverWorse() {
         Trial trial = asDescribed();
         Search.End best = Search.closer(trial, Search.quickly(trial), new double[0]);
-        assertEquals(best, Search.again(trial, best, new double[3], false));
-        Search.End poor = new Search.End(new double[] {4, 0, 0}, 1e3);
-        assertTrue(Search.again(trial, poor, new double[3], false).cost() < best.cost() + 0.1);
+        assertEquals(best, Search.again(trial, best, new double[NUMBERS], false));
+        Search.End poor = new Search.End(new double[] {4, 0, 0, 0}, 1e3);
+        assertTrue(Search.again(trial, poor, new double[NUMBERS], false).cost() < best.cost() + 0.1);
         assertTrue(Search.again(trial, poor, best.position(), true).cost() < best.cost() + 0.01);
     }
 
     @Test
     void aCloserLookMayBeginWithTheCircumstancesOfAnother() {
         Trial trial = trial(Cause.WATER_TOO_HOT, readings());
-        Search.End poor = new Search.End(new double[] {0, 5, 0}, 1e3);
-        Search.End closer = Search.closer(trial, poor, new double[] {0.8, 0});
+        Search.End poor = new Search.End(new double[] {0, 5, 0, 0}, 1e3);
+        Search.End closer = Search.closer(trial, poor, new double[] {0.8, 0, 0});
         assertEquals(SUPPLY_MEAN, trial.values(closer.position())[1], 100);
     }
 
     @Test
     void aNumberThatIsHeldStaysWhereItIs() {
         Trial trial = asDescribed();
-        double[] start = {-1, 0, 0};
+        double[] start = {-1, 0, 0, 0};
         Search.End held = Search.holding(trial, SUPPLY, 1e6, List.of(start));
         assertEquals(-1, held.position()[SUPPLY]);
         assertEquals(SET_POINT_MEAN, trial.values(held.position())[SET_POINT], 0.05);
         Search.End hopeless = Search.holding(trial, SUPPLY, 1, List.of(start));
         assertArrayEquals(start, hopeless.position(), "too far off to be worth it");
-        double[] better = {-1, 0, 0.7};
+        double[] better = {-1, 0, 0.7, 0};
         Search.End chosen = Search.holding(trial, SUPPLY, 1, List.of(start, better));
         assertArrayEquals(better, chosen.position());
     }
 
     private static Slopes slopes(Trial trial) {
-        return new Slopes(trial, new double[3], new double[] {0.1, 0.1, 0.1});
+        return new Slopes(trial, new double[NUMBERS], new double[] {0.1, 0.1, 0.1, 0.1});
     }
 
     /** Validation: what is known of each is the sum of what both sources tell. */
@@ -118,19 +120,22 @@ class FitTest {
     void slopesTellWhatIsKnownLeast() {
         Slopes slopes = slopes(asDescribed());
         double[] least = slopes.weakest(0);
-        assertEquals(1 / Math.sqrt(1 + LOOSE), Math.abs(least[RATE]), 1e-6);
+        double[] second = slopes.weakest(1);
+        double nothing = 1 / Math.sqrt(1 + LOOSE);
+        assertEquals(nothing, Math.hypot(least[RATE], second[RATE]), 1e-6, "nothing was read of it");
+        assertEquals(nothing, Math.hypot(least[RELIEF], second[RELIEF]), 1e-6, "nor of it");
         assertEquals(0, least[SUPPLY], 1e-6);
-        assertEquals(1 / Math.sqrt(1.5625 + LOOSE), Math.abs(slopes.weakest(1)[SET_POINT]), 1e-4);
-        assertEquals(1 / Math.sqrt(5 + LOOSE), Math.abs(slopes.weakest(2)[SUPPLY]), 1e-6);
+        assertEquals(1 / Math.sqrt(1.5625 + LOOSE), Math.abs(slopes.weakest(2)[SET_POINT]), 1e-4);
+        assertEquals(1 / Math.sqrt(5 + LOOSE), Math.abs(slopes.weakest(3)[SUPPLY]), 1e-6);
     }
 
     @Test
     void slopesTellWhatFollowsAndWhatLiesAcross() {
         Trial trial = asDescribed();
         Slopes slopes = slopes(trial);
-        assertArrayEquals(new double[] {1, 0, 0}, slopes.following(SUPPLY), 1e-4, "these do not depend on each other");
-        double[] residuals = trial.residuals(new double[] {1, 0.5, 2});
-        double[] across = slopes.across(residuals, new double[] {0, 3, 0});
+        assertArrayEquals(new double[] {1, 0, 0, 0}, slopes.following(SUPPLY), 1e-4, "these do not depend on each other");
+        double[] residuals = trial.residuals(new double[] {1, 0.5, 2, 0});
+        double[] across = slopes.across(residuals, new double[] {0, 3, 0, 0});
         double supply = (SUPPLY_MEAN - 3.1e5) / 0.1e5;
         assertEquals(supply, across[SUPPLY], 1e-3, "back to the weighted mean");
         assertEquals(0, across[RATE], 1e-9, "but not along");
@@ -142,14 +147,14 @@ class FitTest {
     void whatDependsOnEachOtherFollows() {
         SpotReadings only = SpotReadings.none().with(SiteCheck.HEAT_UP_MAXIMUM, new SpotReading(4.2e5, 100));
         Trial trial = trial(Cause.PRECHARGE_LOW, only);
-        double[] lengths = {0.01, 0.01, 0.01, 0.01};
-        Slopes slopes = new Slopes(trial, new double[4], lengths);
+        double[] lengths = {0.01, 0.01, 0.01, 0.01, 0.01};
+        Slopes slopes = new Slopes(trial, new double[5], lengths);
         double[] following = slopes.following(0);
         assertEquals(1, following[0], 1e-12);
         double[] weakest = slopes.weakest(0);
-        double[] there = new double[4];
-        double[] back = new double[4];
-        for (int i = 0; i < 4; i++) {
+        double[] there = new double[5];
+        double[] back = new double[5];
+        for (int i = 0; i < 5; i++) {
             there[i] = 0.01 * weakest[i];
             back[i] = -there[i];
         }
@@ -187,7 +192,7 @@ class FitTest {
                 .heater(Abbey.heater(3, 60).mixedTo(48, TemperatureUnit.CELSIUS).build())
                 .build();
         Trial trial = new Trial(mixed, Hypothesis.of(mixed).get(0), Target.fine(null, readings()));
-        Search.End end = new Search.End(new double[3], 1);
+        Search.End end = new Search.End(new double[NUMBERS], 1);
         List<Estimate> estimates = new Intervals(trial, end, 1).estimates(List.of());
         assertEquals(Optional.empty(), estimates.get(SET_POINT).settledBy());
         assertEquals(Optional.of(SiteCheck.COLD_STATIC), estimates.get(SUPPLY).settledBy());

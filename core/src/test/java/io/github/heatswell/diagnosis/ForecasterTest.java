@@ -39,7 +39,7 @@ class ForecasterTest {
     }
 
     private static Forecaster.Forecast forecast(HotWaterSystem house, PressureLog log, double start) {
-        return new Forecaster(log, Set.of(), new Balances.Count()).of(house, start);
+        return new Forecaster(log, Set.of(), new Balances.Count()).of(house, start, Forecaster.Gauge.PERFECT);
     }
 
     /** A log of five hours to the minute is forecast from a run four times as fine. */
@@ -81,7 +81,7 @@ class ForecasterTest {
         Trace trace = run(house, 7).trace();
         Forecaster forecaster = new Forecaster(log(300, 60), Set.of(), new Balances.Count());
         for (double start : new double[] {600, -1_200, -3_600, 0}) {
-            Forecaster.Forecast forecast = forecaster.of(house, start);
+            Forecaster.Forecast forecast = forecaster.of(house, start, Forecaster.Gauge.PERFECT);
             int shift = (int) (-start / 15);
             assertEquals(trace.value(Channel.GAUGE_READING, 4 * 40 + shift), forecast.gauge()[40], 5, "from " + start);
             assertEquals(trace.value(Channel.GAUGE_READING, 4 * 299 + shift), forecast.gauge()[299], 5);
@@ -107,8 +107,8 @@ class ForecasterTest {
     @Test
     void anotherHouseIsAnotherRun() {
         Forecaster forecaster = new Forecaster(log(300, 60), Set.of(), new Balances.Count());
-        double high = forecaster.of(Abbey.plain().withoutVessel().build(), 0).gauge()[60];
-        double low = forecaster.of(Abbey.plain().build(), 0).gauge()[60];
+        double high = forecaster.of(Abbey.plain().withoutVessel().build(), 0, Forecaster.Gauge.PERFECT).gauge()[60];
+        double low = forecaster.of(Abbey.plain().build(), 0, Forecaster.Gauge.PERFECT).gauge()[60];
         assertTrue(high > low + 1e5);
     }
 
@@ -143,7 +143,7 @@ class ForecasterTest {
             assertEquals(seconds.value(Channel.GAUGE_READING, 60 * i - 35), forecast.gauge()[i], 5, "reading " + i);
             assertEquals(seconds.value(Channel.WATER_TOP, 60 * i - 35), forecast.top()[i], 1e-3);
         }
-        Forecaster.Forecast later = new Forecaster(log(120, 60), Set.of(), new Balances.Count()).of(house, -3_500);
+        Forecaster.Forecast later = new Forecaster(log(120, 60), Set.of(), new Balances.Count()).of(house, -3_500, Forecaster.Gauge.PERFECT);
         assertEquals(seconds.value(Channel.GAUGE_READING, 3_500), later.gauge()[0], 20);
     }
 

@@ -76,7 +76,9 @@ record KnownTruth(
         Trial trial = new Trial(described, truth, Target.fine(log, SpotReadings.none()));
         double[] position = new double[trial.parameters().size()];
         for (int i = 0; i < position.length; i++) {
-            position[i] = trial.parameters().get(i).position(i < values.length ? values[i] : start);
+            FreeParameter free = trial.parameters().get(i);
+            double started = free.parameter() == Parameter.START_OF_HEATING ? free.position(start) : 0;
+            position[i] = i < values.length ? free.position(values[i]) : started;
         }
         return Trial.sumOfSquares(trial.residuals(position));
     }
@@ -108,7 +110,7 @@ record KnownTruth(
     }
 
     private static List<FreeParameter> circumstances(HotWaterSystem house, Hypothesis truth) {
-        List<FreeParameter> all = new Circumstances(house, null).with(truth.open());
+        List<FreeParameter> all = new Circumstances(house, null, false).with(truth.open());
         return all.subList(truth.open().size(), all.size());
     }
 

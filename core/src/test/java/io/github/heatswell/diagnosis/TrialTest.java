@@ -61,15 +61,23 @@ class TrialTest {
 
     @Test
     void whatIsKnownRoughlyIsOpenWhateverTheCause() {
-        List<Parameter> rough = List.of(Parameter.SUPPLY_PRESSURE, Parameter.HEATING_RATE, Parameter.SET_POINT);
+        List<Parameter> rough = List.of(
+                Parameter.SUPPLY_PRESSURE,
+                Parameter.HEATING_RATE,
+                Parameter.SET_POINT,
+                Parameter.SET_PRESSURE_SHARE);
         assertEquals(rough, open(trial(Abbey.plain(), Cause.AS_DESCRIBED, null, cold())));
         assertEquals(
-                List.of(Parameter.SET_POINT, Parameter.SUPPLY_PRESSURE, Parameter.HEATING_RATE),
+                List.of(
+                        Parameter.SET_POINT,
+                        Parameter.SUPPLY_PRESSURE,
+                        Parameter.HEATING_RATE,
+                        Parameter.SET_PRESSURE_SHARE),
                 open(trial(Abbey.plain(), Cause.WATER_TOO_HOT, null, cold())),
                 "the cause comes first, and nothing twice");
         assertEquals(
                 Parameter.START_OF_HEATING,
-                open(trial(Cause.AS_DESCRIBED, log(50, i -> 3e5).build())).get(3));
+                open(trial(Cause.AS_DESCRIBED, log(50, i -> 3e5).build())).get(6));
     }
 
     @Test
@@ -99,19 +107,19 @@ class TrialTest {
         PressureLog log = log(400, i -> i < 5 ? beginning[i] : i == 20 ? 5e5 : i < 100 ? 3e5 : 4e5)
                 .build();
         Trial trial = trial(Cause.AS_DESCRIBED, log);
-        FreeParameter start = trial.parameters().get(3);
+        FreeParameter start = trial.parameters().get(6);
         assertEquals(6_000 - 10_800, start.low(), 1e-6);
         assertEquals(6_000 + 10_800, start.high(), 1e-6);
         assertEquals(6_000, start.starts().get(0), 1e-6);
-        assertEquals(3.01e5, new Circumstances(Abbey.plain().build(), log).beginning());
+        assertEquals(3.01e5, new Circumstances(Abbey.plain().build(), log, false).beginning());
         FreeParameter flat = trial(Cause.AS_DESCRIBED, log(40, i -> 3e5).build())
                 .parameters()
-                .get(3);
+                .get(6);
         assertEquals(0, flat.starts().get(0), 1e-6, "no rise to be seen");
         PressureLog slight = log(40, i -> i < 9 ? 3e5 : 3e5 + 2_000).build();
         assertEquals(
                 0,
-                trial(Cause.AS_DESCRIBED, slight).parameters().get(3).starts().get(0),
+                trial(Cause.AS_DESCRIBED, slight).parameters().get(6).starts().get(0),
                 1e-6,
                 "two uncertainties are not above two");
     }
@@ -123,7 +131,7 @@ class TrialTest {
         Arrays.fill(on, 10, 20, true);
         PressureLog burner = log(50, i -> 3e5).burner(on).build();
         assertTrue(trial(Cause.AS_DESCRIBED, plain).startIsOpen());
-        FreeParameter between = trial(Cause.AS_DESCRIBED, burner).parameters().get(3);
+        FreeParameter between = trial(Cause.AS_DESCRIBED, burner).parameters().get(6);
         assertEquals(540, between.low(), 1e-6, "last seen off");
         assertEquals(600, between.high(), 1e-6, "first seen on");
         Arrays.fill(on, true);
@@ -155,15 +163,15 @@ class TrialTest {
         boolean[] on = new boolean[200];
         Arrays.fill(on, 100, 150, true);
         Trial known = trial(Cause.AS_DESCRIBED, log(200, i -> 3e5).burner(on).build());
-        Forecaster.Forecast forecast = known.forecast(new double[4]);
+        Forecaster.Forecast forecast = known.forecast(new double[7]);
         assertEquals(Trace.Regime.FED, forecast.regimes()[99]);
         assertEquals(3e5, forecast.gauge()[99], 1);
         assertEquals(Trace.Regime.SEALED, forecast.regimes()[110]);
         assertTrue(forecast.gauge()[150] > 3.01e5);
         Trial open = trial(Cause.AS_DESCRIBED, log(200, i -> 3e5).build());
-        double later = open.parameters().get(3).position(5_970);
+        double later = open.parameters().get(6).position(5_970);
         assertArrayEquals(
-                forecast.gauge(), open.forecast(new double[] {0, 0, 0, later}).gauge(), 3);
+                forecast.gauge(), open.forecast(new double[] {0, 0, 0, 0, 0, 0, later}).gauge(), 3);
     }
 
     /** Each start of the cause twice, with the supply as described and as the log begins, and once as described. */
@@ -173,8 +181,8 @@ class TrialTest {
         List<double[]> starts = trial(Cause.RELIEF_OPENS_LOW, log).starts();
         assertEquals(2 * 9 * 2 + 1, starts.size());
         assertEquals(1.5, starts.get(0)[2], 1e-9, "one and a half times a tenth of a bar");
-        assertArrayEquals(new double[] {0, 0, 1.5, 0, 0, 0}, starts.get(18), 1e-9);
-        assertArrayEquals(new double[6], starts.get(19));
+        assertArrayEquals(new double[] {0, 0, 1.5, 0, 0, 0, 0, 0}, starts.get(18), 1e-9);
+        assertArrayEquals(new double[8], starts.get(19));
         List<Double> own = starts.subList(19, 37).stream()
                 .map(start -> start[0])
                 .distinct()
@@ -205,10 +213,10 @@ class TrialTest {
     @Test
     void aHouseIsSimulatedOnceForEveryStartOfTheHeatUp() {
         Trial trial = trial(Cause.AS_DESCRIBED, log(50, i -> 3e5).build());
-        HotWaterSystem first = trial.house(new double[] {0, 0, 0, 0});
-        assertSame(first, trial.house(new double[] {0, 0, 0, 2}));
-        assertNotSame(first, trial.house(new double[] {0.1, 0, 0, 0}));
-        double[] position = {0, 0, 0, 0};
+        HotWaterSystem first = trial.house(new double[] {0, 0, 0, 0, 0, 0, 0});
+        assertSame(first, trial.house(new double[] {0, 0, 0, 0, 1, -1, 2}), "nor for another gauge");
+        assertNotSame(first, trial.house(new double[] {0.1, 0, 0, 0, 0, 0, 0}));
+        double[] position = {0, 0, 0, 0, 0, 0, 0};
         trial.forecast(position);
         trial.forecast(position);
         assertEquals(new Balances(0, 1), trial.target().balances().sum());
@@ -220,16 +228,16 @@ class TrialTest {
     @Test
     void whatIsKnownBeforehandIsAReading() {
         Trial trial = trial(Abbey.plain(), Cause.RELIEF_STUCK_OPEN, null, cold());
-        double[] residuals = trial.residuals(new double[] {0.4, 0, 0.5, -0.25});
-        assertEquals(5, residuals.length);
-        assertArrayEquals(new double[] {0, 0, 0.5, -0.25}, Arrays.copyOfRange(residuals, 1, 5), "the cause is free");
+        double[] residuals = trial.residuals(new double[] {0.4, 0, 0.5, -0.25, 0});
+        assertEquals(6, residuals.length);
+        assertArrayEquals(new double[] {0, 0, 0.5, -0.25, 0}, Arrays.copyOfRange(residuals, 1, 6), "the cause is free");
         assertEquals(14, Trial.sumOfSquares(new double[] {1, -2, 3}));
     }
 
     @Test
     void whatCannotBeSimulatedIsWorseThanAnythingThatCan() {
         Trial trial = trial(Abbey.plain(), Cause.AS_DESCRIBED, null, cold().with(SiteCheck.HOT_TAP, 333.15));
-        double[] residuals = trial.residuals(new double[] {0, 0, 1e3});
+        double[] residuals = trial.residuals(new double[] {0, 0, 1e3, 0});
         assertEquals(Target.robust(1e3), residuals[0]);
         assertEquals(Target.robust(1e3), residuals[1]);
     }

@@ -146,10 +146,21 @@ final class DiagnoseCommand implements ScenarioQuestion {
         return request.option(READINGS, List.of());
     }
 
+    /** Whether the file leaves out the reseat pressure of every relief valve, which are few: a plate names none. */
+    private static boolean reseatAssumed(Scenario scenario) {
+        long assumed = scenario.assumptions().stream()
+                .filter(assumption -> assumption.field().matches("relief\\[\\d+]\\.reseats"))
+                .count();
+        return assumed > 0 && assumed == scenario.system().reliefValves().size();
+    }
+
     private static DiagnosisAnswer diagnose(Scenario scenario, OwnersReadings readings, Request request) {
         Diagnosis.Builder builder =
                 Diagnosis.builder(scenario.system()).spots(readings.spots()).threads(request.threads());
         readings.log().ifPresent(builder::log);
+        if (reseatAssumed(scenario)) {
+            builder.reseatAssumed();
+        }
         Diagnosis diagnosis = builder.build();
         return new DiagnosisAnswer(
                 scenario,

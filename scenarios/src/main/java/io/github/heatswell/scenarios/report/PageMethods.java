@@ -67,6 +67,13 @@ final class PageMethods {
                         + " weighs goodness of fit against the number of free parameters. Several faults at once are"
                         + " not looked for."));
         notes.add(List.of(
+                "Taken as uncertain",
+                "Every cause may have a supply pressure, a heating rate and a thermostat a little off the description, a sound"
+                        + " relief valve that opens up to 3 % off its plate (ASME section VIII; from memory), and a gauge"
+                        + " that is a tenth of a bar off at zero and one percent in its scale, one standard deviation each: usual"
+                        + " for class 1.6 or 2.5 (EN 837-1; from memory). A reseat pressure that the file does not give is open"
+                        + " too."));
+        notes.add(List.of(
                 "Intervals",
                 "They hold for the cause they stand with. Of 166 numbers of simulated logs whose cause was known, 162 lay"
                         + " inside."));

@@ -19,6 +19,7 @@ import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.units.PressureUnit;
 import java.time.Duration;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.function.IntUnaryOperator;
 import java.util.regex.Pattern;
@@ -122,6 +123,34 @@ class OwnTraceDiagnosisTest {
         assertEquals(Cause.AS_DESCRIBED, found.best().cause(), found.fits()::toString);
         assertFalse(found.misfit(), found.best()::toString);
         assertEquals(List.of(), found.hazards());
+    }
+
+    /**
+     * Regression: only scatter and steps counted as uncertain, so that the opening pressure took up what a gauge was off, and a sound
+     * valve was accused, even of a hazard: of opening high by a gauge 2 % high, of opening low or of a leaking seat by others.
+     */
+    @ParameterizedTest
+    @CsvSource({"0, 1.02, 2, 0.05", "0.05, 1, 3, 0.05", "-0.1, 1, 2, 0.1"})
+    void aGaugeThatIsALittleOffAccusesNoValve(double zero, double scale, int minutes, double digit) {
+        HotWaterSystem described = Catalogue.read("orchard-lodge").system();
+        PressureLog right = log(described, 4, minutes, Columns.PRESSURE, 0);
+        double[] times = new double[right.count()];
+        double[] gauge = new double[right.count()];
+        for (int i = 0; i < times.length; i++) {
+            times[i] = right.time(i);
+            gauge[i] = zero * 1e5 + scale * right.gauge(i);
+        }
+        PressureLog off = rounded(PressureLog.builder(times, gauge).build(), PressureUnit.BAR, digit);
+        Diagnosis.Builder diagnosis = Diagnosis.builder(described).log(off);
+        EnumSet.complementOf(EnumSet.of(
+                        Cause.AS_DESCRIBED,
+                        Cause.RELIEF_OPENS_LOW,
+                        Cause.RELIEF_OPENS_HIGH,
+                        Cause.RELIEF_SEAT_WEEPS))
+                .forEach(diagnosis::without);
+        DiagnosisResult found = diagnosis.build().run();
+        assertEquals(Cause.AS_DESCRIBED, found.best().cause(), found.fits()::toString);
+        assertTrue(found.isDecided(), found.alike()::toString);
     }
 
     private static void isExplained(String house, int hours, int minutes, Columns columns, int idle) {
