@@ -53,7 +53,7 @@ public final class RoundTrips {
 
     /** {@return whether a cause was found as often, and numbers lay in their intervals as often, as is promised} */
     public boolean keepsItsPromise() {
-        return telling >= cases / 3
+        return 3 * telling >= cases
                 && right >= 0.95 * telling
                 && inside >= 0.9 * numbers - 1
                 && misfits <= 0.05 * cases + 1;

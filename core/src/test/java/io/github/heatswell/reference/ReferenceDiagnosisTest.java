@@ -32,7 +32,7 @@ import org.junit.jupiter.api.Test;
  */
 class ReferenceDiagnosisTest {
 
-    private static final int ORDINARY = 2;
+    private static final int ORDINARY = 1;
     private static final int CASES = Integer.getInteger("reference.logs", ORDINARY);
     private static final int FROM = Integer.getInteger("reference.from", 5000);
 

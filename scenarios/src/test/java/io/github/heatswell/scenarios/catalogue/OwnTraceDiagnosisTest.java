@@ -114,7 +114,7 @@ class OwnTraceDiagnosisTest {
         "orchard-lodge, 6, 10, PSI, 1",
         "orchard-lodge, 12, 3, BAR, 0.1",
         "tannery-yard, 6, 1, BAR, 0.1",
-        "orchard-lodge-lost-charge, 4, 3, PSI, 1"
+        "orchard-lodge-lost-charge, 2, 10, PSI, 1"
     })
     void aDigitShownForAnHourAccusesNothing(String house, int hours, int minutes, PressureUnit unit, double digit) {
         HotWaterSystem described = Catalogue.read(house).system();
