@@ -79,11 +79,16 @@ public record Statement(List<String> parts, List<Measure> measures) {
      */
     public String text(QuantityFormat format) {
         Objects.requireNonNull(format, "format");
-        StringBuilder text = new StringBuilder(parts.get(0));
+        StringBuilder text = new StringBuilder(spelled(parts.get(0), format));
         for (int i = 0; i < measures.size(); i++) {
-            text.append(measures.get(i).text(format)).append(parts.get(i + 1));
+            text.append(measures.get(i).text(format)).append(spelled(parts.get(i + 1), format));
         }
         return text.toString();
+    }
+
+    /** In the units of the US a gauge for tyres is spelled as there. */
+    private static String spelled(String words, QuantityFormat format) {
+        return format.units() == UnitSystem.US ? words.replace("tyre gauge", "tire gauge") : words;
     }
 
     /**

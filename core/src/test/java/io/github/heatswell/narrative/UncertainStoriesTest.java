@@ -9,6 +9,7 @@ import io.github.heatswell.ageing.OutlookResult;
 import io.github.heatswell.ageing.PrechargeLoss;
 import io.github.heatswell.assessment.FaultlessHouse;
 import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.checksheet.CheckProcedure;
 import io.github.heatswell.checksheet.UncertainCheck;
 import io.github.heatswell.study.SampledPeaks;
@@ -219,10 +220,17 @@ class UncertainStoriesTest {
     }
 
     @Test
+    void aWordIsSpelledAsWhereTheUnitsAreUsed() {
+        assertEquals("a tire gauge", Statement.plain("a tyre gauge").text(UnitSystem.US));
+        assertEquals("a tyre gauge", Statement.plain("a tyre gauge").text(UnitSystem.SI));
+    }
+
+    @Test
     void aSheetSaysForWhichHouseItIs() {
         List<String> kept = remarks(house(35, 4), false);
         assertEquals("This sheet is for the house with a vessel of 35 L, charged to 4 bar.", kept.get(0));
-        assertEquals("Use a gauge that reads to 10 bar or somewhat more.", kept.get(1));
+        assertEquals(
+                "Use a gauge that reads from 0 to 10 bar, or in psi from 0 to 160, the next usual range.", kept.get(1));
         assertTrue(kept.contains("No relief valve is expected to discharge."), kept::toString);
         String range = kept.get(kept.size() - 1);
         assertTrue(range.startsWith("The range holds nine of ten of 16 simulated houses"), range);

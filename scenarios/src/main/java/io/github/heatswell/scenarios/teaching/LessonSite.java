@@ -5,6 +5,7 @@ import io.github.heatswell.scenarios.report.ResultFile;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Lessons as pages that need no server: an index, a page and a worksheet for each, a page for teachers that leads to
@@ -28,6 +29,20 @@ record LessonSite(Course course, Balances balances, UnitSystem first) {
 
     static String worksheet(Lesson lesson) {
         return "worksheet-" + lesson.id() + ".html";
+    }
+
+    /** Words that are spelled otherwise where the units of the US come first. */
+    private static final Map<String, String> US_SPELLING =
+            Map.of("colour", "color", "litre", "liter", "the licence", "the license");
+
+    private String spelled(String page) {
+        String text = page;
+        if (first == UnitSystem.US) {
+            for (Map.Entry<String, String> word : US_SPELLING.entrySet()) {
+                text = text.replace(word.getKey(), word.getValue());
+            }
+        }
+        return text;
     }
 
     /** The scenario file to try. */
@@ -66,7 +81,8 @@ record LessonSite(Course course, Balances balances, UnitSystem first) {
         return List.copyOf(files);
     }
 
-    private static ResultFile file(String name, String text) {
+    private ResultFile file(String name, String page) {
+        String text = name.endsWith(".html") ? spelled(page) : page;
         return ResultFile.ofText(name, out -> out.append(text));
     }
 }

@@ -15,11 +15,13 @@ final class Worksheet {
     private final Html html;
     private final SolvedLesson solved;
     private final Lesson lesson;
+    private final LessonSite site;
 
     Worksheet(LessonSite site, SolvedLesson solved) {
+        this.site = site;
         this.solved = solved;
         this.lesson = solved.lesson();
-        this.page = new Page(site, "worksheet", site.course().say("worksheet-of", lesson.title()));
+        this.page = new Page(site, "worksheet", site.course().say("worksheet-of", title()));
         this.html = page.html();
     }
 
@@ -30,7 +32,7 @@ final class Worksheet {
                 .leaf("span", page.say("name"))
                 .leaf("span", page.say("date"))
                 .closeLine();
-        html.leaf("h1", lesson.title());
+        html.leaf("h1", title());
         page.reliability();
         for (String caution : lesson.cautions()) {
             html.open("p", "class", "warned")
@@ -51,6 +53,11 @@ final class Worksheet {
         html.open("p", "class", "back").leaf("a", page.say("sheet-back"), "href", LessonSite.page(lesson));
         html.closeLine().closeLine();
         return page.end();
+    }
+
+    /** With the number that the lesson has in the course. */
+    private String title() {
+        return site.course().lessons().indexOf(lesson) + 1 + ". " + lesson.title();
     }
 
     private void prediction() {

@@ -35,7 +35,7 @@ class UnknownsTest {
                         "Caution: The precharge of the vessel is not known. At 37.5 psi, taken in its place, it would"
                                 + " lie below the"),
                 text);
-        assertTrue(text.contains("measure the precharge with a tyre gauge"), text);
+        assertTrue(text.contains("measure the precharge with a tire gauge"), text);
         assertFalse(text.contains("The vessel is charged to"), text);
         ByteArrayOutputStream json = new ByteArrayOutputStream();
         SummaryJson.of(unknown, RunFindings.of(unknown.simulation().run())).write(json);

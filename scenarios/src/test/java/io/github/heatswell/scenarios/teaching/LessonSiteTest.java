@@ -399,6 +399,9 @@ class LessonSiteTest {
         assertTrue(page.contains("</span><span class=\"both\"> (</span><span class=\"si\">"));
         assertFalse(page.contains("</span><span class=\"both\"> (</span><span class=\"us\">"));
         assertTrue(page.contains("The same picture in bar"));
+        String sheet = Files.readString(other.resolve("worksheet-" + one.get(0).id() + ".html"));
+        assertTrue(sheet.contains("in another color.") && !sheet.contains("colour"), "spelled as in the US");
+        assertTrue(sheet.contains("<h1>1. "), "the worksheet carries the number of its lesson");
     }
 
     @Test
