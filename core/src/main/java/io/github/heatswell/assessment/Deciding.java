@@ -2,6 +2,7 @@ package io.github.heatswell.assessment;
 
 import static io.github.heatswell.system.NamedValue.ACCEPTANCE;
 import static io.github.heatswell.system.NamedValue.ARRANGEMENT;
+import static io.github.heatswell.system.NamedValue.BYPASS;
 import static io.github.heatswell.system.NamedValue.COLD;
 import static io.github.heatswell.system.NamedValue.CUT_OUT;
 import static io.github.heatswell.system.NamedValue.ENERGY;
@@ -33,7 +34,7 @@ final class Deciding {
 
     /** What decides how far a heat-up drives the pressure of a house without a vessel. */
     static final Set<NamedValue> HEAT_UP =
-            with(STATIC, VESSEL, COLD, TANK_VOLUME, MATERIAL, SET_POINT, UPPER_SET_POINT, SET_PRESSURE);
+            with(STATIC, BYPASS, VESSEL, COLD, TANK_VOLUME, MATERIAL, SET_POINT, UPPER_SET_POINT, SET_PRESSURE);
 
     /** The same with a vessel. */
     static final Set<NamedValue> CUSHIONED = with(HEAT_UP, VESSEL_VOLUME, PRECHARGE, ACCEPTANCE);

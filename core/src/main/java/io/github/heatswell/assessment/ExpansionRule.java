@@ -100,13 +100,17 @@ final class ExpansionRule implements Rule {
         boolean check = subject.house.supply().arrangement() == Supply.Arrangement.CHECK_VALVE;
         boolean may = subject.mayDischargeExpansion();
         Finding.Draft draft = Finding.draft("expansion-control-missing", may ? Severity.CAUTION : Severity.FAULT)
-                .rests(Deciding.STATIC, NamedValue.VESSEL)
+                .rests(Deciding.STATIC, NamedValue.VESSEL, NamedValue.BYPASS)
                 .rests(subject.limitInputs())
                 .unless("relief-valve-controls-expansion")
                 .asks(ASK);
         String closed = (check
                         ? "Nothing can flow back to the mains"
-                        : "The reducing valve, described without a bypass, closes the way back to the mains")
+                        : "The reducing valve, "
+                                + (subject.doubts.has(NamedValue.BYPASS)
+                                        ? "taken to have no bypass"
+                                        : "described without a bypass")
+                                + ", closes the way back to the mains")
                 + " and no expansion vessel is described";
         draft = gives(subject)
                 ? draft.says(

@@ -258,7 +258,12 @@ final class SizingStory {
     /** What speaks for the size to take, and against the smallest; empty where nothing is uncertain. */
     private Statement why() {
         if (!doubtful()) {
-            return holds().map(sure -> sure.then(" ")).orElse(plain(""));
+            return certainty
+                    .flatMap(SizeCertainty::advised)
+                    .map(size -> plain("The size to take, ")
+                            .then(volume(size.volume()))
+                            .then("," + held(size) + houses() + ". "))
+                    .orElse(plain(""));
         }
         Statement bare = sizing.smallestOnSale()
                 .map(vessel -> plain("").then(volume(vessel.volume())))

@@ -51,8 +51,8 @@ public enum NamedValue {
     /** The pressure above the mains at which a reducing valve lets water back. */
     BYPASS(
             "supply.reducing-valve.bypass-opens",
-            "the bypass pressure of the reducing valve",
-            "Ask the maker of the valve"),
+            "the bypass of the reducing valve",
+            "Find out from the marking or the maker of the reducing valve whether it has a bypass, and where it opens"),
     /** The temperature of the cold water, by the same on all days. */
     COLD(
             "supply.water",

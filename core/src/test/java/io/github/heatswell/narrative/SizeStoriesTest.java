@@ -186,6 +186,9 @@ class SizeStoriesTest {
         assertTrue(
                 told(sure).endsWith("That holds in 93 of 100 sampled houses (values varied by the usual tolerances)."),
                 told(sure));
+        // beside the smallest vessel of any volume, the count stands with the size it belongs to
+        String picture = Narrative.of(sure).facts().text(UnitSystem.SI);
+        assertTrue(picture.matches("(?s).*The size to take, .* L, holds in 93 of 100 sampled houses.*"), picture);
 
         SizeAdvice larger = new SizeAdvice(sizing, house, Optional.of(sampled(new double[] {smallest, 35}, 40, 0)));
         String said = told(larger);

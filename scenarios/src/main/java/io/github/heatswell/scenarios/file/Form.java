@@ -69,6 +69,27 @@ interface Form<B> {
         });
     }
 
+    /** The same, or the word for there being none. */
+    default Form<B> orNone() {
+        Form<B> given = this;
+        return new Form<>() {
+            @Override
+            public Consumer<B> read(String text) {
+                return folded(text).equals(Change.NONE) ? target -> {} : given.read(text);
+            }
+
+            @Override
+            public Optional<Kind<?>> kind() {
+                return given.kind();
+            }
+
+            @Override
+            public String words() {
+                return given.words() + ", or " + Change.NONE;
+            }
+        };
+    }
+
     /** A pressure, gauge unless it says otherwise. */
     static <B> Form<B> pressure(BiConsumer<B, Pressure> setter) {
         return quantity(Kind.PRESSURE, text -> {

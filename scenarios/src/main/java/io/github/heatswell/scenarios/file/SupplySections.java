@@ -11,6 +11,7 @@ import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.SupplyTemperature;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import java.util.List;
 import java.util.Map;
@@ -93,14 +94,15 @@ final class SupplySections {
                                     Kind.FLOW,
                                     ReducingValve.Builder::ratedFlow)
                             .typically("20 L/min", "a valve for one household"),
-                    amount(
+                    new Field<>(
                                     NamedValue.BYPASS.key(),
-                                    "how far the house pressure must exceed the mains before the bypass opens; if"
-                                            + " left out, there is no bypass",
+                                    "how far the house pressure must exceed the mains before the bypass opens; none without a"
+                                            + " bypass",
                                     "0.2 bar",
-                                    Kind.PRESSURE,
-                                    ReducingValve.Builder::bypassOpens)
-                            .leftOutFreely()));
+                                    Form.<ReducingValve.Builder, PressureUnit>amount(
+                                                    Kind.PRESSURE, ReducingValve.Builder::bypassOpens)
+                                            .orNone())
+                            .typically(Change.NONE, "many valves have no bypass; ask the maker of this one")));
 
     private static final Section<Supply.Outage.Builder, Supply.Outage> SHUT_OFF = new Section<>(
             "supply.shut-off",

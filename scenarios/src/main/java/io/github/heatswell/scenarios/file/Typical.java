@@ -124,6 +124,9 @@ record Typical(
     /** The usual pressures of a relief valve, from its set pressure. */
     static final class Relief {
 
+        /** Digits of a value that is the same in every unit: only words round it. */
+        private static final int EXACT = 12;
+
         /** How far below its opening temperature a combined valve closes again (K). */
         private static final double TEMPERATURE_BLOWDOWN = 11;
 
@@ -143,9 +146,7 @@ record Typical(
             PressureUnit unit =
                     setPressure.toLowerCase(Locale.ROOT).contains("psi") ? PressureUnit.PSI : PressureUnit.BAR;
             double part = Math.min(share * set.value(), MAX_FULL_LIFT);
-            String rounded = Decimals.significant(unit.fromSi(part), 4);
-            boolean beyond = unit.toSi(Double.parseDouble(rounded)) > MAX_FULL_LIFT;
-            return Optional.of((beyond ? Decimals.significant(unit.fromSi(part), 12) : rounded) + " " + unit.symbol());
+            return Optional.of(Decimals.significant(unit.fromSi(part), EXACT) + " " + unit.symbol());
         }
 
         /** The usual temperature at which a combined valve closes again, in the unit the opening temperature is written in. */
@@ -153,7 +154,7 @@ record Typical(
             Amount<TemperatureUnit> setPressure = QuantityReader.read(opensAt, Kind.TEMPERATURE);
             TemperatureUnit unit = setPressure.unit();
             double reseatPressure = Math.max(MIN_RESEATS_AT, unit.toSi(setPressure.value()) - TEMPERATURE_BLOWDOWN);
-            return Optional.of(Decimals.significant(unit.fromSi(reseatPressure), 5) + " " + unit.symbol());
+            return Optional.of(Decimals.significant(unit.fromSi(reseatPressure), EXACT) + " " + unit.symbol());
         }
     }
 

@@ -85,6 +85,7 @@ final class ScenarioText {
                 .filter(line -> line.section().equals(name))
                 .filter(line -> !line.path().equals(ReliefQuestions.PRESENT))
                 .filter(line -> !line.path().equals(SupplyQuestions.NIGHT))
+                .filter(line -> !line.path().equals(SupplyQuestions.BYPASS))
                 .toList();
         vesselLeftOut(name);
         if (part.isEmpty()) {
@@ -128,9 +129,14 @@ final class ScenarioText {
                     .append(arrangement(line))
                     .append('\n');
         } else if (line.path().equals(SupplyQuestions.REDUCED)) {
+            Optional<Lines.Line> way = line(SupplyQuestions.BYPASS);
+            way.ifPresent(bypass -> comment(indent, "Its bypass: " + bypass.comment() + "."));
             text.append(before)
                     .append("reducing-valve: { set: ")
                     .append(line.value())
+                    .append(way.filter(Lines.Line::given)
+                            .map(bypass -> ", bypass-opens: " + bypass.value())
+                            .orElse(""))
                     .append(" }\n");
         } else {
             text.append(before)

@@ -14,6 +14,7 @@ final class SupplyQuestions {
     static final String PRESSURE = NamedValue.SUPPLY.field();
     static final String NIGHT = "supply.night";
     static final String REDUCED = NamedValue.REDUCED.field();
+    static final String BYPASS = NamedValue.BYPASS.field();
     static final String WATER = NamedValue.COLD.field();
 
     /** What the house is called if its owner does not say. */
@@ -27,7 +28,7 @@ final class SupplyQuestions {
     private SupplyQuestions() {}
 
     static List<Question> list() {
-        return List.of(title(), arrangement(), pressure(), night(), reduced(), water());
+        return List.of(title(), arrangement(), pressure(), night(), reduced(), bypass(), water());
     }
 
     private static Question title() {
@@ -105,6 +106,23 @@ final class SupplyQuestions {
                 .onlyIf(answers -> answers.say(ARRANGEMENT, "reducing-valve"))
                 .offBy(GAUGE)
                 .ifUnknown(Unknown.range("2.5 bar to 4 bar", "40 psi to 60 psi"))
+                .build();
+    }
+
+    private static Question bypass() {
+        return Question.about(
+                        BYPASS,
+                        "Bypass of the reducing valve opens",
+                        AnswerKind.Quantity.of(Kind.PRESSURE, new Choice("0.2 bar", "3 psi"))
+                                .orNone("if it has no bypass"))
+                .asks("How far above the mains does the bypass of the reducing valve open?")
+                .find(
+                        "the valve's marking or its maker's sheet. Many valves have no bypass.",
+                        "A bypass lets heated water expand back into the mains once the house stands a little above"
+                                + " it. Whether there is one can decide if the relief valve opens at all. It cannot be"
+                                + " seen from outside: look up the model. Without that, answer dk.")
+                .onlyIf(answers -> answers.say(ARRANGEMENT, "reducing-valve"))
+                .ifUnknown(Unknown.leftOut("taken to have none"))
                 .build();
     }
 

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.units.PressureUnit;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -50,6 +52,25 @@ class TypicalTest {
                         "relief[0].full-flow = 20 L/min",
                         "relief[0].character = modulating"),
                 listed);
+    }
+
+    /** 80 % and 110 % of 10.28 bar, and 11 K below 98.7 degC, are the same in any unit: only words round them. */
+    @Test
+    void whatFollowsFromAValueIsTheSameInAnyUnit() {
+        List<ReliefValve> pair = List.of(
+                        "{ opens: 10.28 bar, opens-at: 98.7 degC }",
+                        "{ opens: " + PressureUnit.PSI.fromSi(10.28e5) + " psi, opens-at: 209.66 degF }")
+                .stream()
+                .map(valve -> ScenarioReader.read("valve", Sources.LEAST + "relief:\n  - " + valve + "\n"))
+                .map(scenario -> scenario.system().reliefValves().get(0))
+                .toList();
+        ReliefValve si = pair.get(0);
+        ReliefValve us = pair.get(1);
+        assertEquals(0.8 * 10.28e5, us.reseatPressure().value(), 1e-3);
+        assertEquals(si.reseatPressure().value(), us.reseatPressure().value(), 1e-3);
+        assertEquals(si.fullLiftPressure().value(), us.fullLiftPressure().value(), 1e-3);
+        assertEquals(
+                si.reseatTemperature().orElseThrow(), us.reseatTemperature().orElseThrow(), 1e-6);
     }
 
     @Test

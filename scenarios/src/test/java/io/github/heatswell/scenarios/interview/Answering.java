@@ -41,6 +41,7 @@ final class Answering {
                 "90 psi",
                 "dk",
                 "50 psig",
+                "none",
                 "50 degF",
                 "50 gal",
                 "steel",

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.scenarios.file.UncertainField;
@@ -14,6 +15,7 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -185,22 +187,58 @@ class WrittenFileTest {
         return comment.toString();
     }
 
+    /** A bypass decides whether a relief valve opens: it is asked, and one that nobody looked up is among what is assumed. */
+    @Test
+    void theBypassOfAReducingValveIsAskedAndElseAssumed() throws IOException {
+        Scenario known = scenario(UnitSystem.US, Answering.replacing(Answering.us(), 6, "1 psi"));
+        assertEquals(
+                PressureUnit.PSI.toSi(1),
+                known.system()
+                        .supply()
+                        .reducingValve()
+                        .orElseThrow()
+                        .bypassOpens()
+                        .orElseThrow(),
+                1e-6);
+        for (String answer : List.of("none", "dk")) {
+            Scenario without = scenario(UnitSystem.US, Answering.replacing(Answering.us(), 6, answer));
+            assertTrue(without.system()
+                    .supply()
+                    .reducingValve()
+                    .orElseThrow()
+                    .bypassOpens()
+                    .isEmpty());
+            boolean assumed = without.assumptions().stream()
+                    .anyMatch(one -> one.field().equals("supply.reducing-valve.bypass-opens"));
+            assertEquals(answer.equals("dk"), assumed);
+            String fault = Findings.of(without.system(), without.doubts()).stream()
+                    .filter(finding -> finding.id().equals("expansion-control-missing"))
+                    .findFirst()
+                    .orElseThrow()
+                    .sentence()
+                    .text(UnitSystem.US);
+            assertEquals(assumed, fault.contains("the bypass of the reducing valve, assumed none"), fault);
+            assertEquals(!assumed, fault.contains("described without a bypass"), fault);
+        }
+    }
+
     /** Every question left open alone, in a house with everything. */
     @Test
     void anyOneAnswerMayBeMissing() throws IOException {
         List<String> all = new ArrayList<>(Answering.si());
         all.set(2, "reducing-valve");
         all.add(5, "3 bar");
-        all.set(14, "99 degC");
+        all.add(6, "0.2 bar");
+        all.set(15, "99 degC");
         for (int i = 0; i < all.size(); i++) {
             List<String> answers = new ArrayList<>(all);
             answers.set(i, "dk");
             if (i == 3) {
                 answers.remove(4);
             } else if (i == 2) {
-                answers.remove(5);
-            } else if (i == 15) {
-                answers.subList(16, 18).clear();
+                answers.subList(5, 7).clear();
+            } else if (i == 16) {
+                answers.subList(17, 19).clear();
             }
             for (UnitSystem units : UnitSystem.values()) {
                 assertTrue(scenario(units, answers).simulation() != null, answers.toString());
@@ -213,9 +251,9 @@ class WrittenFileTest {
     void readingsAtTheEdgeOfTheirRangeAreTaken() throws IOException {
         List<String> answers = new ArrayList<>(Answering.us());
         answers.set(3, "362 psi");
-        answers.set(6, "0 degC");
-        answers.set(12, "99 degC");
-        answers.set(13, "25 bar");
+        answers.set(7, "0 degC");
+        answers.set(13, "99 degC");
+        answers.set(14, "25 bar");
         HotWaterSystem system = scenario(UnitSystem.US, answers).system();
         assertEquals(273.15 + 99, system.heater().setPoint(), 400 * ROUNDING);
         assertGauge(25, system.reliefValves().get(0).setPressure());
@@ -284,8 +322,8 @@ class WrittenFileTest {
     @Test
     void noReliefValveIsSaidPlainly() throws IOException {
         List<String> answers = new ArrayList<>(Answering.us());
-        answers.set(13, "none");
-        answers.remove(14);
+        answers.set(14, "none");
+        answers.remove(15);
         String text = text(UnitSystem.US, answers);
         assertTrue(
                 text.contains("# Answered: there is no relief valve. A heater without one can explode.\nrelief: []"));
