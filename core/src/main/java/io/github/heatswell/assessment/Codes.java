@@ -42,8 +42,9 @@ final class Codes {
             "Approved Document G3, quoted by a building-control body: two safety devices besides the thermostat",
             SECOND_HAND);
 
-    static final Authority LEGIONELLA =
-            Authority.code("HSE, hot and cold water systems, and HSG274 Part 2 (2014): store at 60 degC or more", SEEN);
+    static final Authority LEGIONELLA = Authority.code(
+            "HSE (United Kingdom), hot and cold water systems, and HSG274 Part 2 (2014): store at 60 degC or more",
+            SEEN);
 
     static final Authority PRECHARGE = Authority.practice(
             "precharge equal to the supply's static pressure, or 0.2 bar to 0.3 bar below it (DIN 4807-5 as quoted by a"

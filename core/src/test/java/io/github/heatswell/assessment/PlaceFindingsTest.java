@@ -179,6 +179,9 @@ class PlaceFindingsTest {
         assertTrue(
                 cool.authority().source().text().startsWith(source),
                 cool.authority().source().text());
+        if (place == Place.US_IPC) { // whose figure it is
+            assertTrue(cool.authority().source().text().contains("(United Kingdom)"));
+        }
     }
 
     /** A relief valve may take the expansion where the rules leave that open, and nowhere else. */

@@ -92,7 +92,8 @@ final class CommissioningList {
                 "Vessel, fittings and hose are made for drinking water and for the working pressure of the system.",
                 "Before the vessel is connected, read its precharge with a tyre gauge. Set it with a hand pump to "
                         + charge
-                        + ", never above the pressure on the vessel's plate, or let gas out. Then put the valve cap"
+                        + ", never above the pressure on the vessel's plate, or let gas out. If a gauge"
+                        + " beside it reads otherwise, cold and with no water running, that decides. Then put the valve cap"
                         + " back on.",
                 "Turn the heater off, close its gas or switch off its supply, and let it cool. Shut the cold feed and"
                         + " relieve the pressure at a hot tap, slowly: what comes out may scald.");
