@@ -107,7 +107,7 @@ final class CheckStory {
                 + (reseatVaries
                         ? " The reseat pressure is assumed, and varied from 70 % to 95 % of its set" + " pressure."
                         : "")
-                + " Whatever else was assumed counts as exact. If a reading lies outside, find out why before"
+                + " Whatever else was assumed, such as the heat loss, was not varied. If a reading lies outside, find out why before"
                 + " anything is changed.");
     }
 

@@ -82,7 +82,7 @@ record Document(
 
     /** The same where a run kept the pressure within the working pressure; whether that was read on the plate is said. */
     Document withinWorkingPressure(boolean given) {
-        return calm("The simulation met no hazard, and the pressure stayed within the working pressure "
+        return calm("The simulation met no hazard, and the pressure did not go above the working pressure "
                 + (given ? "of" : "assumed for") + " the tank." + ONLY_A_MODEL);
     }
 
