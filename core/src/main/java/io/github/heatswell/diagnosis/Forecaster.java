@@ -164,7 +164,8 @@ final class Forecaster {
             double time = log.time(i) - start;
             double beyond = shown.scale() * course.beyond(shown.pressure(log.gauge(i)), time, around);
             if (Math.abs(beyond) > Misfit.ASTRAY * log.uncertainty()) {
-                strays.add(new Misfit.Stray(log.time(i), log.gauge(i) - shown.shows(course.between(course.gauge, time))));
+                strays.add(
+                        new Misfit.Stray(log.time(i), log.gauge(i) - shown.shows(course.between(course.gauge, time))));
             }
         }
         return strays;

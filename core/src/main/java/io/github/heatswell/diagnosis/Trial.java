@@ -125,9 +125,8 @@ final class Trial {
 
     /** Parameters of the house, which come before the others. */
     private List<FreeParameter> houseParameters() {
-        int count = (int) parameters.stream()
-                .filter(free -> free.parameter().isOfHouse())
-                .count();
+        int count = (int)
+                parameters.stream().filter(free -> free.parameter().isOfHouse()).count();
         return parameters.subList(0, count);
     }
 

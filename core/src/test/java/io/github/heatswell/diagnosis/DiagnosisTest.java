@@ -176,7 +176,8 @@ class DiagnosisTest {
     }
 
     private List<Misfit.Stray> strays(double[] times, double[] gauge) {
-        return new Forecaster(log(times, gauge), Set.of(), new Balances.Count()).strays(house, 0, Forecaster.Gauge.PERFECT);
+        return new Forecaster(log(times, gauge), Set.of(), new Balances.Count())
+                .strays(house, 0, Forecaster.Gauge.PERFECT);
     }
 
     @Test

@@ -133,7 +133,8 @@ class FitTest {
     void slopesTellWhatFollowsAndWhatLiesAcross() {
         Trial trial = asDescribed();
         Slopes slopes = slopes(trial);
-        assertArrayEquals(new double[] {1, 0, 0, 0}, slopes.following(SUPPLY), 1e-4, "these do not depend on each other");
+        assertArrayEquals(
+                new double[] {1, 0, 0, 0}, slopes.following(SUPPLY), 1e-4, "these do not depend on each other");
         double[] residuals = trial.residuals(new double[] {1, 0.5, 2, 0});
         double[] across = slopes.across(residuals, new double[] {0, 3, 0, 0});
         double supply = (SUPPLY_MEAN - 3.1e5) / 0.1e5;

@@ -107,8 +107,10 @@ class ForecasterTest {
     @Test
     void anotherHouseIsAnotherRun() {
         Forecaster forecaster = new Forecaster(log(300, 60), Set.of(), new Balances.Count());
-        double high = forecaster.of(Abbey.plain().withoutVessel().build(), 0, Forecaster.Gauge.PERFECT).gauge()[60];
-        double low = forecaster.of(Abbey.plain().build(), 0, Forecaster.Gauge.PERFECT).gauge()[60];
+        double high = forecaster.of(Abbey.plain().withoutVessel().build(), 0, Forecaster.Gauge.PERFECT)
+                .gauge()[60];
+        double low = forecaster.of(Abbey.plain().build(), 0, Forecaster.Gauge.PERFECT)
+                .gauge()[60];
         assertTrue(high > low + 1e5);
     }
 
@@ -143,7 +145,8 @@ class ForecasterTest {
             assertEquals(seconds.value(Channel.GAUGE_READING, 60 * i - 35), forecast.gauge()[i], 5, "reading " + i);
             assertEquals(seconds.value(Channel.WATER_TOP, 60 * i - 35), forecast.top()[i], 1e-3);
         }
-        Forecaster.Forecast later = new Forecaster(log(120, 60), Set.of(), new Balances.Count()).of(house, -3_500, Forecaster.Gauge.PERFECT);
+        Forecaster.Forecast later = new Forecaster(log(120, 60), Set.of(), new Balances.Count())
+                .of(house, -3_500, Forecaster.Gauge.PERFECT);
         assertEquals(seconds.value(Channel.GAUGE_READING, 3_500), later.gauge()[0], 20);
     }
 

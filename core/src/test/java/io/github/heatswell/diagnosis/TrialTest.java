@@ -62,10 +62,7 @@ class TrialTest {
     @Test
     void whatIsKnownRoughlyIsOpenWhateverTheCause() {
         List<Parameter> rough = List.of(
-                Parameter.SUPPLY_PRESSURE,
-                Parameter.HEATING_RATE,
-                Parameter.SET_POINT,
-                Parameter.SET_PRESSURE_SHARE);
+                Parameter.SUPPLY_PRESSURE, Parameter.HEATING_RATE, Parameter.SET_POINT, Parameter.SET_PRESSURE_SHARE);
         assertEquals(rough, open(trial(Abbey.plain(), Cause.AS_DESCRIBED, null, cold())));
         assertEquals(
                 List.of(
@@ -171,7 +168,9 @@ class TrialTest {
         Trial open = trial(Cause.AS_DESCRIBED, log(200, i -> 3e5).build());
         double later = open.parameters().get(6).position(5_970);
         assertArrayEquals(
-                forecast.gauge(), open.forecast(new double[] {0, 0, 0, 0, 0, 0, later}).gauge(), 3);
+                forecast.gauge(),
+                open.forecast(new double[] {0, 0, 0, 0, 0, 0, later}).gauge(),
+                3);
     }
 
     /** Each start of the cause twice, with the supply as described and as the log begins, and once as described. */

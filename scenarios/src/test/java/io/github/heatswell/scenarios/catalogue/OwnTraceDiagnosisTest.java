@@ -143,10 +143,7 @@ class OwnTraceDiagnosisTest {
         PressureLog off = rounded(PressureLog.builder(times, gauge).build(), PressureUnit.BAR, digit);
         Diagnosis.Builder diagnosis = Diagnosis.builder(described).log(off);
         EnumSet.complementOf(EnumSet.of(
-                        Cause.AS_DESCRIBED,
-                        Cause.RELIEF_OPENS_LOW,
-                        Cause.RELIEF_OPENS_HIGH,
-                        Cause.RELIEF_SEAT_WEEPS))
+                        Cause.AS_DESCRIBED, Cause.RELIEF_OPENS_LOW, Cause.RELIEF_OPENS_HIGH, Cause.RELIEF_SEAT_WEEPS))
                 .forEach(diagnosis::without);
         DiagnosisResult found = diagnosis.build().run();
         assertEquals(Cause.AS_DESCRIBED, found.best().cause(), found.fits()::toString);
