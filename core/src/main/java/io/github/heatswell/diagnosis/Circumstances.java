@@ -25,9 +25,9 @@ final class Circumstances {
     private static final double HEATING_SPREAD = 0.1;
     private static final double SET_POINT_SPREAD = 1.5;
     private static final double SET_PRESSURE_SPREAD = 0.015;
-    private static final double RESEAT_SPREAD = 0.12;
+    private static final double RESEAT_SPREAD = 0.2;
     private static final double LEAST_RESEAT = 0.4;
-    private static final double MOST_RESEAT = 0.99;
+    private static final double MOST_RESEAT = 0.998;
     private static final double GAUGE_ZERO_SPREAD = 0.1e5;
     private static final double GAUGE_SCALE_SPREAD = 0.01;
     private static final double FREEZING = 273.15;
@@ -69,7 +69,7 @@ final class Circumstances {
         List<FreeParameter> all = new ArrayList<>(ofCause);
         double supply = house.supplyAtStart().gauge(house.site().atmosphere());
         addUnlessThere(
-                all, FreeParameter.known(Parameter.SUPPLY_PRESSURE, supply, Math.min(SUPPLY_SPREAD, 0.1 * supply)));
+                all, FreeParameter.known(Parameter.SUPPLY_PRESSURE, supply, Math.min(supplySpread(), 0.1 * supply)));
         addUnlessThere(all, FreeParameter.known(Parameter.HEATING_RATE, 1, HEATING_SPREAD));
         addUnlessThere(
                 all, FreeParameter.known(Parameter.SET_POINT, house.heater().setPoint(), SET_POINT_SPREAD));
@@ -90,6 +90,15 @@ final class Circumstances {
             all.add(start());
         }
         return List.copyOf(all);
+    }
+
+    /** What is read of a gauge, and by how much a reducing valve locks up, anything from nothing to twice what is said: own judgement. */
+    private double supplySpread() {
+        double rise = house.supply()
+                .reducingValve()
+                .map(valve -> valve.lockUpRise() / Math.sqrt(3))
+                .orElse(0.0);
+        return Math.hypot(SUPPLY_SPREAD, rise);
     }
 
     /** What is uncertain of relief valves, unless the cause itself says more of it. */

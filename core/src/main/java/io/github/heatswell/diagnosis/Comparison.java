@@ -95,7 +95,7 @@ final class Comparison {
                             : ended);
             double worth = contending(all);
             List<Ended> profiled = workers.map(all, ended -> ended.criterion(1) < worth ? profiled(ended) : ended);
-            return compared(profiled);
+            return compared(workers.map(profiled, ended -> ended.isContained() ? nearTheBest(ended, profiled) : ended));
         } catch (CancellationException stop) {
             throw new IllegalStateException("the diagnosis was interrupted", stop);
         }
@@ -124,6 +124,17 @@ final class Comparison {
             double[] circumstances = least.circumstances(ended.trial);
             return new Ended(ended.trial, Search.again(ended.trial, ended.end, circumstances, thorough), List.of());
         });
+    }
+
+    /** The search went on for others; with what they say of the circumstances it may come closer too. */
+    private static Ended nearTheBest(Ended ended, List<Ended> all) {
+        Search.End end = ended.end;
+        for (Ended other : all) {
+            if (other.end.cost() < end.cost() - WORTH_IT) {
+                end = Search.closer(ended.trial, end, other.circumstances(ended.trial));
+            }
+        }
+        return new Ended(ended.trial, end, ended.profiles);
     }
 
     /** The criterion below which a hypothesis is looked at along its profiles. */
@@ -166,7 +177,10 @@ final class Comparison {
     /** The causes in order; the house as described goes before one without numbers of its own that does no better. */
     private DiagnosisResult compared(List<Ended> all) {
         double least = all.stream().mapToDouble(e -> e.end.cost()).min().orElseThrow();
-        int circumstances = all.get(0).trial.parameters().size();
+        // what is known beforehand of a parameter is a reading that makes up for it
+        long circumstances = all.get(0).trial.parameters().stream()
+                .filter(FreeParameter::isOpen)
+                .count();
         double inflation = Math.max(1, least / Math.max(1, target.count() - circumstances));
         List<Ended> order = all.stream()
                 .sorted(Comparator.comparingDouble(e -> e.criterion(inflation) - (e.isContained() ? WORTH_IT : 0)))
@@ -199,7 +213,9 @@ final class Comparison {
                         .misfit(
                                 ended.end.cost(),
                                 target.count(),
-                                trial.parameters().size(),
+                                (int) trial.parameters().stream()
+                                        .filter(FreeParameter::isOpen)
+                                        .count(),
                                 trial.strays(position)));
         List<Estimate> estimates = behind > FAR_BEHIND
                 ? List.of()

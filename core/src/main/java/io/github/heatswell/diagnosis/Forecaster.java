@@ -25,9 +25,6 @@ final class Forecaster {
     /** Samples for readings by hand are no further apart than this (s): a peak seen once must not fall between two of them. */
     private static final double COARSEST = 15;
 
-    /** How far the time of a reading by hand may be off (s); common practice, no source. */
-    private static final double BY_HAND = 60;
-
     private static final double SHORTEST = 60;
     /** A run is made longer in steps of so much (s), to serve for several starts. */
     private static final double EARLIER = 1_800;
@@ -158,7 +155,7 @@ final class Forecaster {
      */
     List<Misfit.Stray> strays(HotWaterSystem house, double start, Gauge shown) {
         Course course = course(house, start);
-        double around = log.tellsItsScatter() ? log.interval() : Math.min(BY_HAND, log.interval());
+        double around = log.tellsItsScatter() ? log.interval() : Math.min(PressureLog.BY_HAND, log.interval());
         List<Misfit.Stray> strays = new ArrayList<>();
         for (int i = 0; i < log.count(); i++) {
             double time = log.time(i) - start;

@@ -19,6 +19,9 @@ public final class PressureLog {
     private static final double CLEAR_FALL = 6;
 
     private static final double HALF = 0.5;
+    /** How well the time of a reading by hand is known (s); common practice, no source. */
+    static final double BY_HAND = 60;
+
     /** So much of a long log is used (s), and so many readings. */
     private static final double USED = 2 * 86_400.0;
 
@@ -198,6 +201,22 @@ public final class PressureLog {
         double above = pressure - gauge[index];
         double beyond = Math.max(0, Math.abs(above) - noise.hidden());
         return Math.copySign(beyond, above) / (given == null ? noise.error() : given);
+    }
+
+    /**
+     * How much less a reading tells than one of a pressure at rest (-, at least 1): the time of a reading by hand is known to the
+     * minute only, in which a pressure moves that changes both before and after. A given uncertainty counts as it is.
+     */
+    double looseness(int index) {
+        double before = index == 0 ? Double.POSITIVE_INFINITY : slope(index);
+        double after = index == count() - 1 ? Double.POSITIVE_INFINITY : slope(index + 1);
+        double moved = Math.min(before, after) * BY_HAND / Math.sqrt(12);
+        return given != null || tellsItsScatter() ? 1 : Math.hypot(1, moved / uncertainty());
+    }
+
+    /** How fast the pressure changed up to a reading (Pa/s), whichever way. */
+    private double slope(int index) {
+        return Math.abs(gauge[index] - gauge[index - 1]) / (times[index] - times[index - 1]);
     }
 
     /** How far the readings scatter about a smooth course (Pa), whatever uncertainty was given. */

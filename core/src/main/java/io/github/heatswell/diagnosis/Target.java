@@ -94,7 +94,7 @@ final class Target {
         double[] all = new double[(log.count() + block - 1) / block];
         for (int i = 0; i < log.count(); i++) {
             double jump = i == 0 ? 0 : Math.abs(log.gauge(i) - log.gauge(i - 1)) / log.uncertainty();
-            all[i / block] += 1 + (jump > JUMP ? jump * jump / 12 : 0);
+            all[i / block] += Math.max(Math.pow(log.looseness(i), 2), 1 + (jump > JUMP ? jump * jump / 12 : 0));
         }
         for (int i = 0; i < all.length; i++) {
             all[i] = Math.sqrt(all[i]);

@@ -89,7 +89,7 @@ public final class DiagnosisStory {
         if (result.misfit()) {
             return plain("These readings don't settle it: none of the causes looked at explains them.");
         }
-        if (result.best().cause() == Cause.AS_DESCRIBED) {
+        if (asDescribed()) {
             return plain(ordinary() + "The readings agree with the house as described.");
         }
         return plain(
@@ -111,13 +111,15 @@ public final class DiagnosisStory {
             all.add(plain(
                     "Perhaps a value of the description is wrong, water was drawn that nobody noted, or it is a cause that"
                             + " was not looked at."));
-        } else if (result.best().cause() != Cause.AS_DESCRIBED && tested.size() > 1) {
+        } else if (!asDescribed() && tested.size() > 1) {
             all.add(plain("The likeliest are these: " + named(tested) + "."));
         }
         strays().ifPresent(all::add);
-        if (!result.misfit() && result.best().cause() == Cause.AS_DESCRIBED && tested.size() > 1) {
+        if (!result.misfit() && asDescribed() && tested.size() > 1) {
             all.add(plain("They would show no difference if one of these were slight: "
-                    + named(tested.subList(1, tested.size())) + "."));
+                    + named(tested.stream()
+                            .filter(fit -> fit.cause() != Cause.AS_DESCRIBED)
+                            .toList()) + "."));
         }
         List<HypothesisFit> untested = result.untested();
         if (!untested.isEmpty()) {
@@ -171,6 +173,20 @@ public final class DiagnosisStory {
 
     private static Statement after(double time, boolean one) {
         return plain(one ? "that " : "").then(Measure.time(time)).then(" after the first");
+    }
+
+    /**
+     * Whether the readings are explained without any fault: by the house as described, which comes first, or which explains them about
+     * as well as the first and lets heated water go nowhere.
+     */
+    private boolean asDescribed() {
+        return result.best().cause() == Cause.AS_DESCRIBED
+                || tested().stream()
+                                .anyMatch(fit -> fit.cause() == Cause.AS_DESCRIBED
+                                        && fit.misfit()
+                                                .filter(Misfit::isSerious)
+                                                .isEmpty())
+                        && !ordinary().isEmpty();
     }
 
     /** Why the valve drips where nothing is wrong but that no vessel takes up the water; nothing where that is not so. */
@@ -252,7 +268,7 @@ public final class DiagnosisStory {
                 ? Optional.of(
                         plain("Next: log one heat-up of a cold tank with every tap shut, a reading every minute or two."
                                 + heating()))
-                : check.isPresent() || result.isDecided() || result.best().cause() == Cause.AS_DESCRIBED
+                : check.isPresent() || result.isDecided() || asDescribed()
                         ? check
                         : Optional.of(
                                 plain("No simple reading tells them apart. Leave it to a licensed professional."));

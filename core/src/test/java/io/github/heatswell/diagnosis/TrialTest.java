@@ -77,6 +77,17 @@ class TrialTest {
                 open(trial(Cause.AS_DESCRIBED, log(50, i -> 3e5).build())).get(6));
     }
 
+    /** Regression: a reseat pressure that was only assumed fixed the opening pressure, and a valve that held its reseat was accused. */
+    @Test
+    void anAssumedReseatPressureIsOpen() {
+        HotWaterSystem house = Abbey.plain().build();
+        PressureLog log = log(50, i -> 3e5).build();
+        Target target = Target.fine(log, SpotReadings.none(), true);
+        for (Hypothesis cause : Hypothesis.of(house)) {
+            assertTrue(open(new Trial(house, cause, target)).contains(Parameter.RESEAT_SHARE), cause::toString);
+        }
+    }
+
     @Test
     void howRoughlyItIsKnown() {
         List<FreeParameter> rough =

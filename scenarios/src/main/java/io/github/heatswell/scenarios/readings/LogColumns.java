@@ -6,6 +6,7 @@ import io.github.heatswell.scenarios.readings.LogRows.CellException;
 import io.github.heatswell.scenarios.wording.Nearest;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
@@ -330,7 +331,8 @@ final class LogColumns {
                         ReadingRange.LOGGED_PRESSURE,
                         toGauge.applyAsDouble(read(pressures, row, pressure, line)),
                         row,
-                        pressure);
+                        pressure,
+                        "");
     }
 
     /** The temperature (K), NaN if there is none. */
@@ -342,7 +344,8 @@ final class LogColumns {
                         ReadingRange.LOGGED_TEMPERATURE,
                         temperatureUnit.toSi(read(temperatures, row, temperature, line)),
                         row,
-                        temperature);
+                        temperature,
+                        temperatureUnit == TemperatureUnit.CELSIUS ? "is the unit right, or is it degF? " : "");
     }
 
     private static boolean isMissing(List<String> row, int place) {
@@ -357,9 +360,11 @@ final class LogColumns {
         }
     }
 
-    private static double checked(String field, ReadingRange range, double value, List<String> row, int place) {
+    private static double checked(
+            String field, ReadingRange range, double value, List<String> row, int place, String question) {
         try {
-            return range.checked(value, cell(row, place), "; leave the cell empty where there is no reading");
+            return range.checked(
+                    value, cell(row, place), "; " + question + "leave the cell empty where there is no reading");
         } catch (IllegalArgumentException outside) {
             throw new CellException(place, field + ": " + outside.getMessage());
         }
