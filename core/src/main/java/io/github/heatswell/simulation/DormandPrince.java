@@ -1,5 +1,7 @@
 package io.github.heatswell.simulation;
 
+import java.util.Arrays;
+
 /**
  * Integrates differential equations with the Dormand-Prince 5(4) method, step by step: each finished step goes to a
  * reader, which decides whether to continue.
@@ -129,13 +131,16 @@ final class DormandPrince {
      * @param first the first trial step (s); negative to estimate it
      * @param reader takes the steps
      * @return the last step, cut where the reader cut it
-     * @throws ArithmeticException if the shortest step is still too long
+     * @throws ArithmeticException if the shortest step is still too long, or the first rates or the end are not finite
      */
     DenseOutput integrate(
             Equations equations, double[] start, double end, double longest, double first, Reader reader) {
         System.arraycopy(start, 0, y, 0, y.length);
         double time = 0;
         evaluate(equations, 0, y, rates[0]);
+        if (!Double.isFinite(end) || !Arrays.stream(rates[0]).allMatch(Double::isFinite)) {
+            throw new ArithmeticException("the rates of change are not finite");
+        }
         double wanted = first > 0 ? first : startingStep(equations, longest);
         while (true) {
             boolean reachesEnd = wanted >= end - time;
@@ -144,7 +149,7 @@ final class DormandPrince {
             comfortable = length * Math.min(MAX_GROWTH, SAFETY * Math.pow(error, -1.0 / ORDER));
             wanted = Math.min(longest, Math.max(comfortable, MAX_REDUCTION * length));
             if (error >= 1) {
-                if (wanted < shortest) {
+                if (!(wanted >= shortest)) {
                     throw new ArithmeticException("a step of " + length + " s is still too long");
                 }
                 continue;

@@ -101,6 +101,14 @@ final class Engine {
     }
 
     RunSummary run() {
+        try {
+            return toTheEnd();
+        } catch (Valve.UndefinedLiftException undefined) {
+            throw failure(undefined.getMessage(), undefined);
+        }
+    }
+
+    private RunSummary toTheEnd() {
         applySchedule();
         ledger.open(state, modes);
         choose(modes);

@@ -228,9 +228,8 @@ final class Valve extends Device<Valve.Lift> {
         if (pressure <= atmosphere || !by.isOpen()) {
             return 0;
         }
-        double slope = by == Lift.TEMPERATURE || stuckOpen
-                ? 0
-                : curve.slope(share(pressure)) / (fullLiftPressure - reseatPressure);
+        double slope =
+                by == Lift.TEMPERATURE || stuckOpen ? 0 : slope(share(pressure)) / (fullLiftPressure - reseatPressure);
         return throughFull(pressure) * (slope + lift(pressure, by) / (2 * (pressure - atmosphere)));
     }
 
@@ -253,7 +252,39 @@ final class Valve extends Device<Valve.Lift> {
         if (stuckOpen) {
             return stuckLift;
         }
-        return by == Lift.TEMPERATURE ? 1 : curve.lift(share(pressure));
+        return by == Lift.TEMPERATURE ? 1 : lift(share(pressure));
+    }
+
+    /** Lift (-) at a share: the curve, full above it, and a straight line below it. */
+    private double lift(double share) {
+        if (share >= 1) {
+            return 1;
+        }
+        return share < 0
+                ? defined(curve.lift(0) + share * curve.slope(0), 0)
+                : Math.min(1, defined(curve.lift(share), share));
+    }
+
+    private double slope(double share) {
+        return share >= 1 ? 0 : defined(curve.slope(Math.max(0, share)), share);
+    }
+
+    private double defined(double value, double share) {
+        if (Double.isFinite(value)) {
+            return value;
+        }
+        throw new UndefinedLiftException("the lift curve of '" + name + "' is not defined at " + share
+                + " between reseat (0) and full lift (1)");
+    }
+
+    /** A lift curve from outside has no value where the run asks for one. */
+    static final class UndefinedLiftException extends RuntimeException {
+
+        private static final long serialVersionUID = 1L;
+
+        UndefinedLiftException(String message) {
+            super(message);
+        }
     }
 
     /** Where a pressure stands between reseat (0) and full lift (1). */

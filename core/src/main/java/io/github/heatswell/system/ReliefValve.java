@@ -99,12 +99,13 @@ public final class ReliefValve {
      *
      * <pre>
      *   class QuickOpening implements ReliefValve.LiftCurve {
-     *       public double lift(double share) { return share &lt; 1 ? share * (2 - share) : 1; }
-     *       public double slope(double share) { return share &lt; 1 ? 2 - 2 * share : 0; }
+     *       public double lift(double share) { return share * (2 - share); }
+     *       public double slope(double share) { return 2 - 2 * share; }
      *   }
      * </pre>
      *
-     * <p>A curve is a pure function, without a jump between reseat and full lift; beyond, it goes on the same way.
+     * <p>A curve is a pure function, without a jump, and is asked from reseat to full lift only. Above, the lift stays full;
+     * below, a run continues the curve along a straight line with its slope at reseat.
      */
     public interface LiftCurve {
 
@@ -112,7 +113,7 @@ public final class ReliefValve {
          * Lift of the open valve.
          *
          * @param share where pressure stands (-), from reseat (0) to full lift (1)
-         * @return the share of full lift (-), at most 1; below reseat the curve continues
+         * @return the share of full lift (-), 0 to 1
          */
         double lift(double share);
 
@@ -120,7 +121,7 @@ public final class ReliefValve {
          * How fast lift grows with pressure.
          *
          * @param share where pressure stands (-), from reseat (0) to full lift (1)
-         * @return the derivative of {@link #lift} (-)
+         * @return the derivative of {@link #lift} (-), finite at both ends too
          */
         double slope(double share);
     }
@@ -333,8 +334,8 @@ public final class ReliefValve {
          *
          * @param value the curve
          * @return this builder
-         * @throws IllegalArgumentException if the curve leaves 0 to 1 between reseat and full lift, ends at full lift with
-         *     less than 1, or has another slope than it states
+         * @throws IllegalArgumentException if the curve leaves 0 to 1 between reseat and full lift, does not end at 1, has
+         *     another slope than it states, or no finite lift and slope at either end
          */
         public Builder liftCurve(LiftCurve value) {
             Objects.requireNonNull(value, "lift-curve");
@@ -347,6 +348,13 @@ public final class ReliefValve {
                     throw new IllegalArgumentException(
                             "lift-curve: at " + share
                                     + " between reseat (0) and full lift (1) it must lie from 0 to 1, with its own derivative as slope");
+                }
+            }
+            for (int end = 0; end <= 1; end++) {
+                if (!Double.isFinite(value.lift(end)) || !Double.isFinite(value.slope(end))) {
+                    throw new IllegalArgumentException("lift-curve: lift and slope must be finite at "
+                            + (end == 0 ? "reseat (0)" : "full lift (1)") + ", and are " + value.lift(end) + " and "
+                            + value.slope(end));
                 }
             }
             if (!(Math.abs(value.lift(1) - 1) <= CURVE_TOLERANCE)) {

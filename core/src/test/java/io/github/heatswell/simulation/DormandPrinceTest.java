@@ -69,6 +69,38 @@ class DormandPrinceTest {
         assertEquals(10, times.get(times.size() - 1));
     }
 
+    /** Contract: rates that are no numbers end it at once, at the start or on the way, and so does an end that is none. */
+    @Test
+    void refusesWhatIsNotFinite() {
+        int[] asked = {0};
+        for (double from : new double[] {0, 0.3}) {
+            assertThrows(
+                    ArithmeticException.class,
+                    () -> new DormandPrince(1e-9, tolerances(1e-6), tolerances(0), new boolean[2], 2)
+                            .integrate(
+                                    (time, y, rates) -> {
+                                        assertTrue(++asked[0] < 100_000, "it spins");
+                                        swing(time, y, rates);
+                                        rates[1] = time >= from ? Double.NaN : rates[1];
+                                    },
+                                    new double[] {1, 0},
+                                    1,
+                                    1,
+                                    -1,
+                                    step -> true));
+        }
+        assertThrows(
+                ArithmeticException.class,
+                () -> new DormandPrince(1e-9, tolerances(1e-6), tolerances(0), new boolean[2], 2)
+                        .integrate(
+                                DormandPrinceTest::swing,
+                                new double[] {1, 0},
+                                Double.NaN,
+                                1,
+                                -1,
+                                step -> step.to() < 100));
+    }
+
     /** Contract: the reader's no ends it, with the state at the end of that step. */
     @Test
     void stopsWhenTheReaderHasEnough() {

@@ -10,6 +10,7 @@ import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
 import io.github.heatswell.system.ReliefValve.LiftCurve;
+import io.github.heatswell.units.FlowUnit;
 import java.time.Duration;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
@@ -21,12 +22,12 @@ class OwnLiftCurveTest {
     private static final class QuickOpening implements LiftCurve {
         @Override
         public double lift(double share) {
-            return share < 1 ? share * (2 - share) : 1;
+            return share * (2 - share);
         }
 
         @Override
         public double slope(double share) {
-            return share < 1 ? 2 - 2 * share : 0;
+            return 2 - 2 * share;
         }
     }
 
@@ -44,6 +45,23 @@ class OwnLiftCurveTest {
         };
     }
 
+    /** A curve that may be asked this often in a run, hundreds of times what a run needs; so a run that spins fails. */
+    private static final int MAX_ASKED = 2_000_000;
+
+    private static LiftCurve counted(DoubleUnaryOperator lift, DoubleUnaryOperator slope) {
+        int[] asked = {0};
+        return curve(
+                share -> {
+                    assertTrue(++asked[0] < MAX_ASKED, "the run spins");
+                    assertTrue(share >= 0 && share <= 1, () -> "asked at " + share);
+                    return lift.applyAsDouble(share);
+                },
+                share -> {
+                    assertTrue(share >= 0 && share <= 1, () -> "asked at " + share);
+                    return slope.applyAsDouble(share);
+                });
+    }
+
     private static ReliefValve with(LiftCurve curve) {
         return Systems.valve(LiftCharacteristic.MODULATING).toBuilder()
                 .liftCurve(curve)
@@ -52,6 +70,16 @@ class OwnLiftCurveTest {
 
     private static RunResult run(ReliefValve valve) {
         return Simulation.of(Systems.lodge().addReliefValve(valve).build(), Duration.ofHours(3))
+                .run();
+    }
+
+    private static RunResult runHeatedFast(ReliefValve valve) {
+        return Simulation.of(
+                        Systems.lodge()
+                                .heater(Systems.heater(48, 78, 58, 6))
+                                .addReliefValve(valve)
+                                .build(),
+                        Duration.ofHours(1))
                 .run();
     }
 
@@ -93,6 +121,52 @@ class OwnLiftCurveTest {
         int last = (int) (quick.events().get(quick.events().size() - 1).time() / 60) - 2;
         assertTrue(
                 trace.value(Channel.PRESSURE_ABSOLUTE, last) < straight.trace().value(Channel.PRESSURE_ABSOLUTE, last));
+    }
+
+    /** Contract: above full lift a valve opens no further, whatever its formula would say there: the peak is not hidden. */
+    @Test
+    void aValveOpensNoFurtherThanFully() {
+        ReliefValve narrow = with(counted(share -> share * share, share -> 2 * share)).toBuilder()
+                .fullFlow(0.2, FlowUnit.LITRE_PER_MINUTE)
+                .build();
+        RunResult own = runHeatedFast(narrow);
+        RunResult levelled = runHeatedFast(narrow.toBuilder()
+                .liftCurve(curve(share -> share < 1 ? share * share : 1, share -> share < 1 ? 2 * share : 0))
+                .build());
+        double air = own.system().site().atmosphere();
+        double peak = own.summary().peak().gauge(air);
+        assertTrue(peak > narrow.fullLiftPressure().gauge(air) + 1e5, "" + peak);
+        assertEquals(levelled.extremes(), own.extremes());
+        assertEquals(levelled.totals(), own.totals());
+    }
+
+    /** Contract: a curve is asked where it is defined only; a power of the share has no value below reseat. */
+    @Test
+    void aCurveIsAskedFromReseatToFullLiftOnly() {
+        RunResult own = run(with(counted(share -> Math.pow(share, 1.5), share -> 1.5 * Math.sqrt(share))));
+        assertTrue(own.audit().closes(), own.audit().toString());
+        assertTrue(own.totals().relief().get(0).volume() > 1e-3);
+    }
+
+    /** Contract: a curve with a hole between the points at which it was checked ends the run with its name. */
+    @Test
+    void aHoleInACurveEndsTheRun() {
+        ReliefValve valve = with(counted(share -> share > 0.03 && share < 0.07 ? Double.NaN : share, share -> 1));
+        String message =
+                assertThrows(SimulationException.class, () -> run(valve)).getMessage();
+        assertTrue(message.startsWith("the lift curve of 'expansion valve' is not defined at 0.0"), message);
+    }
+
+    @Test
+    void aCurveWithoutFiniteEndsIsRefused() {
+        String steep = assertThrows(
+                        IllegalArgumentException.class, () -> with(curve(Math::sqrt, share -> 0.5 / Math.sqrt(share))))
+                .getMessage();
+        assertEquals("lift-curve: lift and slope must be finite at reseat (0), and are 0.0 and Infinity", steep);
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> with(curve(
+                        share -> 1 - Math.sqrt(1 - share * share), share -> share / Math.sqrt(1 - share * share))));
     }
 
     @Test
