@@ -76,7 +76,8 @@ final class ReliefOpeningRule implements Rule {
     /** The limit that heating passes before a valve opens, with its clause. */
     private static Statement aboveCode(AssessmentContext subject, PlaceRule rule) {
         return Statement.of(
-                " By then the pressure had passed {}, the limit that expansion control has to keep by the rules here ("
+                " By then the pressure had passed {}, the limit that expansion control has to keep by "
+                        + (subject.place.isKnown() ? "the rules here (" : "US model codes (")
                         + Statement.literal(rule.clause()) + ").",
                 gauge(rule.limit().orElseThrow()));
     }

@@ -17,6 +17,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.assessment.Finding.Authority;
 import io.github.heatswell.assessment.Finding.Severity;
+import io.github.heatswell.place.Place;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.RandomHouses;
@@ -28,6 +29,7 @@ import io.github.heatswell.system.Material;
 import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Site;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.FlowUnit;
@@ -97,6 +99,29 @@ class TrueOfTheHouseTest {
             assertEquals(caution, finding.authority().basis() == Authority.Basis.PRACTICE);
             assertTrue(advice.contains("turn the heater off"), advice);
         }
+    }
+
+    /** Where no place is known, no rule is said to hold here: the limit is that of US model codes. */
+    @Test
+    void aRuleIsSaidToHoldHereOnlyWhereHereIsKnown() {
+        HotWaterSystem nowhere = bare(valve(7, 6)).build();
+        HotWaterSystem here = bare(valve(7, 6))
+                .site(Site.builder()
+                        .altitude(0, LengthUnit.METRE)
+                        .room(20, TemperatureUnit.CELSIUS)
+                        .place(Place.of("us-upc"))
+                        .build())
+                .build();
+        assertTrue(openedIn(nowhere).contains("has to keep by US model codes ("), openedIn(nowhere));
+        assertTrue(openedIn(here).contains("has to keep by the rules here ("), openedIn(here));
+    }
+
+    private static String openedIn(HotWaterSystem house) {
+        String name = house.reliefValves().get(0).name();
+        return find(Findings.of(run(house, 7, 60, event(Event.Kind.RELIEF_OPENED, name, 7))), OPENED)
+                .orElseThrow()
+                .sentence()
+                .text(UnitSystem.SI);
     }
 
     /** EN 1488 and EN 1491 end at 10 bar; a valve set higher is no European expansion valve. */
