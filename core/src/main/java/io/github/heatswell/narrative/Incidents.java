@@ -107,14 +107,15 @@ final class Incidents {
                 && summary.totals().returned() < DROP;
     }
 
-    /** What was drawn; over many days it is no news. */
+    /** What draws took from the tank, which is less than ran at a mixing tap; over many days it is no news. */
     Optional<Statement> draws() {
         int count = summary.intervals(Interval.Phase.DRAW).size();
         if (count == 0 || summary.end() > MAX_DRAW_DAYS) {
             return Optional.empty();
         }
         return Optional.of(plain(count == 1 ? "1 draw takes " : count + " draws take ")
-                .then(volume(summary.totals().drawn())));
+                .then(volume(summary.totals().drawn()))
+                .then(" from the tank"));
     }
 
     /** What dripped through a seat or ran through a valve that does not close; empty for sound valves. */

@@ -97,7 +97,7 @@ class SituationsTest {
                         cutOut()),
                 Arguments.of(
                         "The bypass returns .* L to the mains; pressure peaks at 5.2 bar, 1.8 bar below the relief set"
-                                + " pressure; 23 draws take .* L",
+                                + " pressure; 23 draws take .* L from the tank",
                         Houses.warm()
                                 .supply(FaultlessHouse.reduced(
                                                 5, FaultlessHouse.reducer(3.5).bypassOpens(0.2, PressureUnit.BAR))
@@ -105,7 +105,7 @@ class SituationsTest {
                                 .draws(Houses.published("eu-m"))),
                 Arguments.of(
                         "Relief valve opens twice, first at 05:59, and discharges .* L in all; supply is shut off at 06:00"
-                                + " for 2 h; 1 draw takes .* L",
+                                + " for 2 h; 1 draw takes .* L from the tank",
                         Houses.warm().supply(SHUT_OFF).draws(Houses.tap(5.8, 60))),
                 Arguments.of(
                         "Pressure falls to the pressure of the surrounding air at 07:00: a tap is open while the supply is shut"
@@ -113,12 +113,12 @@ class SituationsTest {
                         Houses.warm().supply(SHUT_OFF).draws(Houses.tap(7, 20))),
                 Arguments.of(
                         "A leak takes 86.4 L, which hides the expansion; pressure stays at about 4.2 bar, 2.8 bar below the"
-                                + " relief set pressure; 11 draws take .* L",
+                                + " relief set pressure; 11 draws take .* L from the tank",
                         Houses.warm()
                                 .addLeak(Leak.of(60, FlowUnit.MILLILITRE_PER_MINUTE, bar(4.2)))
                                 .draws(Houses.published("eu-s"))),
                 Arguments.of(
-                        "Relief valve is stuck open and discharges .* L; 11 draws take .* L",
+                        "Relief valve is stuck open and discharges .* L; 11 draws take .* L from the tank",
                         Houses.warm()
                                 .withoutReliefValves()
                                 .addReliefValve(Houses.valve("lid", 7, 5.6)
@@ -127,7 +127,7 @@ class SituationsTest {
                                 .draws(Houses.published("eu-s"))),
                 Arguments.of(
                         "Relief valve “attic valve” opens \\d+ times, first at .*, and discharges .* L in all; 11 draws"
-                                + " take .* L",
+                                + " take .* L from the tank",
                         Houses.warm()
                                 .withoutReliefValves()
                                 .addReliefValve(Houses.valve("attic valve", 6, 5.2)
