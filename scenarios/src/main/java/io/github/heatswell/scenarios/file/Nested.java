@@ -69,11 +69,26 @@ record Nested<B, T>(Section<?, T> section, int most, boolean part, BiConsumer<B,
         if (node.get() instanceof Items items) {
             return SectionBinder.list(section, most, place, items, findings);
         }
-        findings.wrong(
-                place.path(),
-                place.at(),
-                "needs a list, not " + node.get().kind() + "; start every item with '- ', or write [] for none");
+        findings.wrong(place.path(), place.at(), noList(place.path(), node.get()));
         return List.of();
+    }
+
+    private static String noList(String path, Node node) {
+        return itemNamed(path, node)
+                .orElseGet(() -> "needs a list, not " + node.kind()
+                        + (node.at().inText()
+                                ? "; start every item with '- ', or write [] for none"
+                                : "; write its items in brackets, [{ ... }], or none"));
+    }
+
+    /** How a change names the item of a list that it means; empty if what stands there is from a file, or names no key. */
+    static Optional<String> itemNamed(String path, Node node) {
+        return !node.at().inText()
+                        && node instanceof Mapping mapping
+                        && !mapping.entries().isEmpty()
+                ? Optional.of("is a list, and its items are counted from 0; write, for example, " + path + "[0]."
+                        + mapping.entries().get(0).key().text())
+                : Optional.empty();
     }
 
     /** Hands over an example in place of what is wrong or missing. */

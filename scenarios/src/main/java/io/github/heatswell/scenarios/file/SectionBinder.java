@@ -172,8 +172,11 @@ final class SectionBinder<B, T> {
             findings.wrong(
                     path,
                     findings.place(path),
-                    "needs " + field.shapes() + ", not " + node.kind() + "; write, for example, '" + sample(field)
-                            + "'");
+                    field.nested()
+                            .filter(Nested::list)
+                            .flatMap(list -> Nested.itemNamed(path, node))
+                            .orElseGet(() -> "needs " + field.shapes() + ", not " + node.kind()
+                                    + "; write, for example, '" + sample(field) + "'"));
         }
     }
 

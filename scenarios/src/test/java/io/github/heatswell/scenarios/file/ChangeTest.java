@@ -85,6 +85,9 @@ class ChangeTest {
             tank..volume=3 L           | tank..volume: is not a field; write a field like tank.volume or relief[0].opens
             tank[0].volume=3 L         | tank: needs keys and values, not a list; its keys are volume, material, compliance, diameter, wall, expansion, standing-loss, working-pressure, air, never-fails, layers, height
             relief[4].opens=3 bar      | relief[4].opens: the list has 1 item; numbering starts at 0, so the next is number 1
+            relief.character=snap      | relief: is a list, and its items are counted from 0; write, for example, relief[0].character
+            leaks.flow=1 L/min         | leaks: is a list, and its items are counted from 0; write, for example, leaks[0].flow
+            relief=snap                | relief: needs a list, not a single value; write its items in brackets, [{ ... }], or none
             relief[-1].opens=3 bar     | relief[-1].opens: is not a field; write a field like tank.volume or relief[0].opens
             tank=none                  | tank.volume: is missing; write, for example, 'volume: 230 L'
             relief[0].opens=3 bar      | relief[0].reseats: 5.6 bar gauge must be below the set pressure of 3 bar gauge
