@@ -9,6 +9,9 @@ import java.util.Optional;
 /**
  * Everything a run found, including its course sample by sample. Immutable.
  *
+ * <p>Two results are equal only if they share the system and the trace, as objects; two runs of one description are not, though
+ * their events, totals and extremes are equal.
+ *
  * @param summary what was found, without the course
  * @param trace the course of the run on a grid of instants
  */

@@ -22,7 +22,7 @@ import java.util.stream.IntStream;
 /**
  * The whole installation as its owner would describe it: one storage tank, what heats it, its cold feed, the piping that
  * shares its pressure, its relief valves, its expansion vessels, and where a run starts. Immutable; may be simulated by any
- * number of threads at once.
+ * number of threads at once. Equality is identity: two systems with the same parts are not equal.
  */
 public final class HotWaterSystem {
 

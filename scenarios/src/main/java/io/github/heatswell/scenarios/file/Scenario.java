@@ -63,6 +63,9 @@ public final class Scenario {
      */
     public static Scenario of(String name, String title, HotWaterSystem system, Duration duration, Duration sample) {
         Builder builder = new Builder();
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(duration, "duration");
+        Objects.requireNonNull(sample, "sample");
         builder.title(Objects.requireNonNull(title, "title"));
         builder.system = Objects.requireNonNull(system, "system");
         builder.run(new Run(

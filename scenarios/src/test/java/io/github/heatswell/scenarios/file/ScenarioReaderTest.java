@@ -22,6 +22,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.Isolated;
 
@@ -155,6 +156,22 @@ class ScenarioReaderTest {
         assertThrows(
                 IllegalArgumentException.class,
                 () -> Scenario.of("x", "x", system, Duration.ZERO, Duration.ofSeconds(1)));
+    }
+
+    /** Contract: what is not given is named. */
+    @Test
+    void programsAreToldWhichArgumentIsMissing() {
+        HotWaterSystem house = ScenarioReader.read("brook", Sources.FULL).system();
+        Duration hour = Duration.ofHours(1);
+        isMissing("name", () -> Scenario.of(null, "x", house, hour, hour));
+        isMissing("title", () -> Scenario.of("x", null, house, hour, hour));
+        isMissing("system", () -> Scenario.of("x", "x", null, hour, hour));
+        isMissing("duration", () -> Scenario.of("x", "x", house, null, hour));
+        isMissing("sample", () -> Scenario.of("x", "x", house, hour, null));
+    }
+
+    private static void isMissing(String argument, Executable call) {
+        assertEquals(argument, assertThrows(NullPointerException.class, call).getMessage());
     }
 
     @Test
