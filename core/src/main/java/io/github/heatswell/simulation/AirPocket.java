@@ -22,6 +22,12 @@ final class AirPocket {
     /** Vapour has formed once it takes up more of the highest layer (-) than this. */
     private static final double FULL = 0.9;
 
+    /**
+     * Largest share (-) of vapour in the pressure. Nearer to boiling the heat that evaporation takes, which is left out, would
+     * decide.
+     */
+    private static final double MOSTLY_VAPOUR = 0.9;
+
     /** Amount of air times gas constant (J/K). */
     private final double gas;
 
@@ -75,12 +81,21 @@ final class AirPocket {
         return FULL * layer - volumeAt(p, temperature);
     }
 
+    /** What is left (Pa) at a pressure (Pa, absolute) and a temperature (K) until it is mostly vapour. */
+    double tillVapour(double p, double temperature) {
+        return MOSTLY_VAPOUR * p - vapour(temperature);
+    }
+
     /** By how much it gives way (m3/Pa) at a pressure (Pa, absolute) and a temperature (K). */
     double compliance(double p, double temperature) {
         return volumeAt(p, temperature) / Math.max(p - vapour(temperature), 1);
     }
 
+    /** Vapour pressure (Pa, absolute); of a trial state of the solver that is no number, no number. */
     private static double vapour(double temperature) {
+        if (Double.isNaN(temperature)) {
+            return Double.NaN;
+        }
         return Saturation.pressureAbsolute(Math.max(COLDEST, Math.min(HOTTEST, temperature)));
     }
 

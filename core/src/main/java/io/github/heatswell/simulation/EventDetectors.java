@@ -118,9 +118,12 @@ final class EventDetectors {
                 Event.Kind.ATMOSPHERE_REACHED,
                 EventDetector.SAME,
                 y -> y[PRESSURE] - plant.atmosphere - Valve.AT_ATMOSPHERE));
-        watches.add(EventDetector.of(
-                Event.Kind.VAPOUR_FORMS, EventDetector.SAME, y -> y[PRESSURE] - boiling(y[vector.highest])));
-        if (!air.isEmpty()) {
+        if (air.isEmpty()) {
+            watches.add(EventDetector.of(
+                    Event.Kind.VAPOUR_FORMS, EventDetector.SAME, y -> y[PRESSURE] - boiling(y[vector.highest])));
+        } else {
+            watches.add(EventDetector.of(
+                    Event.Kind.VAPOUR_FORMS, EventDetector.SAME, y -> air.tillVapour(y[PRESSURE], y[vector.highest])));
             watches.add(EventDetector.of(
                     Event.Kind.VAPOUR_FORMS, EventDetector.SAME, y -> air.room(y[PRESSURE], y[vector.highest])));
         }

@@ -43,7 +43,9 @@ class DifficultHousesTest {
                 "emptied-for-hours",
                 "flood-through-many-layers",
                 "hot-tank-behind-shut-mains",
-                "layers-that-part-at-once"
+                "layers-that-part-at-once",
+                "litre-under-air",
+                "steam-under-the-top"
             })
     void theirDayEndsWithItsBooksClosed(String name) throws IOException {
         RunResult result = Simulation.of(house(name), Duration.ofDays(1))
