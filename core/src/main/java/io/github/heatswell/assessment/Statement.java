@@ -79,16 +79,11 @@ public record Statement(List<String> parts, List<Measure> measures) {
      */
     public String text(QuantityFormat format) {
         Objects.requireNonNull(format, "format");
-        StringBuilder text = new StringBuilder(spelled(parts.get(0), format));
+        StringBuilder text = new StringBuilder(format.units().spelled(parts.get(0)));
         for (int i = 0; i < measures.size(); i++) {
-            text.append(measures.get(i).text(format)).append(spelled(parts.get(i + 1), format));
+            text.append(measures.get(i).text(format)).append(format.units().spelled(parts.get(i + 1)));
         }
         return text.toString();
-    }
-
-    /** In the units of the US a gauge for tyres is spelled as there. */
-    private static String spelled(String words, QuantityFormat format) {
-        return format.units() == UnitSystem.US ? words.replace("tyre gauge", "tire gauge") : words;
     }
 
     /**

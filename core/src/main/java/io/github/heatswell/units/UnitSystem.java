@@ -3,6 +3,7 @@ package io.github.heatswell.units;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * A consistent choice of units for showing results. Pressures are shown as gauge readings unless said otherwise.
@@ -61,6 +62,9 @@ public enum UnitSystem {
     private static final Set<Unit> OF_BOTH =
             Set.of(PowerUnit.WATT, PowerUnit.KILOWATT, EnergyUnit.KILOWATT_HOUR, RatioUnit.PERCENT, RatioUnit.ONE);
 
+    /** The word, but not the key of a file. */
+    private static final Pattern BRITISH_TYRE = Pattern.compile("\\btyre\\b(?!-)");
+
     /** Units of the United States. */
     private static final Set<Unit> OF_THE_US = Set.of(
             PressureUnit.PSI,
@@ -79,6 +83,17 @@ public enum UnitSystem {
             MomentUnit.POUND_FORCE_FOOT,
             LengthUnit.INCH,
             LengthUnit.FOOT);
+
+    /**
+     * Words as they are spelled where these units are used: in the US, a tyre is a tire. Keys of files, such as
+     * {@code tyre-gauge}, stay.
+     *
+     * @param words British words
+     * @return the same in the spelling of the place
+     */
+    public String spelled(String words) {
+        return this == US ? BRITISH_TYRE.matcher(words).replaceAll("tire") : words;
+    }
 
     /**
      * The system a unit belongs to.

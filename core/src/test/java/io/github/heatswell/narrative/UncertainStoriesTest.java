@@ -223,6 +223,8 @@ class UncertainStoriesTest {
     void aWordIsSpelledAsWhereTheUnitsAreUsed() {
         assertEquals("a tire gauge", Statement.plain("a tyre gauge").text(UnitSystem.US));
         assertEquals("a tyre gauge", Statement.plain("a tyre gauge").text(UnitSystem.SI));
+        assertEquals("like a car tire's", UnitSystem.US.spelled("like a car tyre's"));
+        assertEquals("a key, tyre-gauge: 40 psi", UnitSystem.US.spelled("a key, tyre-gauge: 40 psi"));
     }
 
     @Test

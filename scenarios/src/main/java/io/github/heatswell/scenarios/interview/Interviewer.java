@@ -133,12 +133,12 @@ final class Interviewer {
     private void put(Question question) {
         dialogue.blankLine();
         dialogue.say(question.text(), (answers.count() + 1) + ". ", INDENT);
-        dialogue.say("To find out: " + question.hint(), INDENT, INDENT);
+        dialogue.say("To find out: " + units().spelled(question.hint()), INDENT, INDENT);
         dialogue.say("Type " + question.kind().offer(units()) + "; or dk, ?, back, quit.", INDENT, INDENT);
     }
 
     private void explain(Question question) {
-        dialogue.say(question.help(), INDENT, INDENT);
+        dialogue.say(units().spelled(question.help()), INDENT, INDENT);
         dialogue.say("If you don't know, type dk. " + inPlace(question), INDENT, INDENT);
     }
 

@@ -53,7 +53,7 @@ final class Lines {
                         question.id(),
                         answer.value() + " +- " + deviation,
                         "as answered; within +- with 95 % probability: "
-                                + question.spread().reason() + ", common practice, no source");
+                                + units.spelled(question.spread().reason()) + ", common practice, no source");
     }
 
     private Line unknown(Question question) {

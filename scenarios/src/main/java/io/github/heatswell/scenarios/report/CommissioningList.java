@@ -64,7 +64,7 @@ final class CommissioningList {
     record Stage(String name, List<String> steps) {}
 
     /** How a vessel is fitted and looked after, to be ticked off. */
-    Document.Section section() {
+    Document.Section section(QuantityFormat shown) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Paragraph(
                 "Fitter's checklist, in working order. It is common practice, drawn from no standard: the maker's"
@@ -72,7 +72,8 @@ final class CommissioningList {
                 Block.Tone.PLAIN));
         for (Stage stage : stages()) {
             blocks.add(new Block.Subheading(stage.name()));
-            blocks.add(new Block.Items(stage.steps(), Block.ListKind.TICKS));
+            blocks.add(new Block.Items(
+                    stage.steps().stream().map(shown.units()::spelled).toList(), Block.ListKind.TICKS));
         }
         return new Document.Section("Fitting the expansion vessel, to tick off", Document.Form.SHEET, blocks);
     }

@@ -99,7 +99,7 @@ public final class ComparisonReport {
         sections.add(Document.answer("", answer, remarks, ""));
         sections.add(Document.pictures(List.of(Block.Picture.ofRuns(chart, answer)), List.of(figures(shown))));
         if (vessel) {
-            sections.add(CommissioningList.general().section());
+            sections.add(CommissioningList.general().section(shown));
         }
         sections.add(PageMethods.of(drawn));
         String names = runs.stream().map(NamedSummary::name).collect(Collectors.joining(", "));

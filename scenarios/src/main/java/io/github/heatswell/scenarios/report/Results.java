@@ -115,7 +115,7 @@ public final class Results {
                 List.of(Block.Picture.ofRuns(chart, answer)), List.of(RunRows.of(findings, durationAssumed(), shown))));
         sections.add(advice.check().section(shown));
         if (mayBeFitted(shown)) {
-            sections.add(CommissioningList.of(result.system(), shown).section());
+            sections.add(CommissioningList.of(result.system(), shown).section(shown));
         }
         sections.add(PageFindings.section(found, shown));
         sections.add(PageSizes.section(advice.sizes(), List.of(), PageSizes.costs(water(), scenario.costs(), shown))

@@ -131,7 +131,7 @@ public final class SizingReport {
         sections.add(check.section(shown));
         if (answer.proposed().isPresent()
                 && PageFindings.notBefore(found, shown).isEmpty()) {
-            sections.add(CommissioningList.of(run, shown).section());
+            sections.add(CommissioningList.of(run, shown).section(shown));
         }
         sections.add(PageFindings.section(found, shown).onPage());
         List<Block> costs = new ArrayList<>(PageSizes.costs(water(), scenario.costs(), shown));

@@ -41,6 +41,19 @@ class CommissioningListTest {
         return found.get(0);
     }
 
+    /** In the US a tyre is a tire. */
+    @Test
+    void theListIsSpelledAsWhereItsUnitsAreUsed() {
+        for (UnitSystem units : UnitSystem.values()) {
+            String list = CommissioningList.general()
+                    .section(QuantityFormat.printed(units))
+                    .blocks()
+                    .toString();
+            assertEquals(units == UnitSystem.SI, list.contains("tyre gauge"), list);
+            assertEquals(units == UnitSystem.US, list.contains("tire gauge"), list);
+        }
+    }
+
     /** An element that is switched on in air burns out. */
     @Test
     void theTankIsFilledAndBledBeforeAnyPower() {

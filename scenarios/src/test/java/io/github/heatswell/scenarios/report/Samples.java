@@ -57,7 +57,7 @@ final class Samples {
                         Document.answer(text, "The valve named " + text + " opens.", List.of(text), text),
                         Document.pictures(List.of(picture, picture), List.of(few, many)),
                         new Check(List.of("Read the gauge."), readings(text), List.of(text)).section(shown),
-                        CommissioningList.general().section(),
+                        CommissioningList.general().section(shown),
                         new Document.Section("Findings", findings(text)),
                         new Document.Section("Sizes, alternatives and cost", options(text, many)),
                         new Document.Section(

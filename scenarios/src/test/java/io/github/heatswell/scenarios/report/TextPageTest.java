@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.narrative.Alarm;
 import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.scenarios.report.Document.Section;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -52,7 +53,7 @@ class TextPageTest {
                                         new Block.FoundRule("Fault:", "One.", "Mend it.", List.of()),
                                         new Block.FoundRule("Note:", "Two.", "Leave it.", List.of()))),
                         new Section("For the page", List.of(paragraph("Not here."))).onPage(),
-                        CommissioningList.general().section()));
+                        CommissioningList.general().section(QuantityFormat.printed(UnitSystem.SI))));
     }
 
     @Test
