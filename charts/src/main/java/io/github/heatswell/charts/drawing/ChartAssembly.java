@@ -41,10 +41,12 @@ import org.jfree.data.xy.DefaultXYDataset;
  */
 final class ChartAssembly {
 
-    /** How much of the height the upper panel gets. */
-    static final int UPPER_SHARE = 8;
-    /** How much of the height the lower panel gets. */
-    static final int LOWER_SHARE = 5;
+    /** How much of the height the upper panel gets while its lines move, */
+    private static final int LARGE = 8;
+    /** and any other. */
+    private static final int SMALL = 5;
+    /** Lines that vary by less than this part of their axis are flat. */
+    private static final double FLAT = 0.01;
 
     private static final float TICK_MARK = 5;
 
@@ -68,6 +70,19 @@ final class ChartAssembly {
         return chart;
     }
 
+    /** What a panel gets of the height: the upper one most, or as much as the lower if its own lines are flat. */
+    static int share(Picture picture, Panel panel) {
+        return panel == picture.upper() && !isFlat(panel) ? LARGE : SMALL;
+    }
+
+    private static boolean isFlat(Panel panel) {
+        double least = FLAT * (panel.axis().to() - panel.axis().from());
+        return panel.areas().isEmpty()
+                && panel.curves().stream()
+                        .map(Curve::points)
+                        .allMatch(points -> points.highest() - points.lowest() < least);
+    }
+
     private CombinedDomainXYPlot panels() {
         Axis across = picture.across();
         CombinedDomainXYPlot all = new CombinedDomainXYPlot(axis(across, across.label()));
@@ -82,7 +97,7 @@ final class ChartAssembly {
             all.setFixedDomainAxisSpace(below);
         }
         for (Panel panel : picture.panels()) {
-            all.add(plot(panel), panel == picture.upper() ? UPPER_SHARE : LOWER_SHARE);
+            all.add(plot(panel), share(picture, panel));
         }
         return all;
     }

@@ -62,8 +62,9 @@ record SheetLayout(double width, double height, Header header, Box panels, doubl
     private static double heightForNames(Picture picture, double gutter) {
         double upper = Gutter.neededHeight(picture.upper(), picture.across(), gutter);
         double lower = Gutter.neededHeight(picture.lower(), picture.across(), gutter);
-        double both = ChartAssembly.UPPER_SHARE + ChartAssembly.LOWER_SHARE;
-        double plots = Math.max(upper * both / ChartAssembly.UPPER_SHARE, lower * both / ChartAssembly.LOWER_SHARE);
+        double ofUpper = ChartAssembly.share(picture, picture.upper());
+        double ofLower = ChartAssembly.share(picture, picture.lower());
+        double plots = (ofUpper + ofLower) * Math.max(upper / ofUpper, lower / ofLower);
         return plots + ABOVE_PANELS + BETWEEN_PANELS + BELOW_PANELS;
     }
 

@@ -54,6 +54,30 @@ class ChartAssemblyTest {
         assertEquals(List.of("0", "10", "20", "30", "40", "50", "60"), ticks(time, RectangleEdge.BOTTOM));
     }
 
+    /** Contract: the upper panel is the larger one, but not where nothing happens in it. */
+    @Test
+    void aFlatUpperPanelIsNotTheLarger() {
+        Picture flat = new Picture(
+                PICTURE.size(),
+                PICTURE.caption(),
+                PICTURE.across(),
+                OptionalDouble.empty(),
+                level(PICTURE.upper()),
+                PICTURE.lower());
+        assertTrue(ChartAssembly.share(PICTURE, PICTURE.upper()) > ChartAssembly.share(PICTURE, PICTURE.lower()));
+        assertEquals(ChartAssembly.share(flat, flat.lower()), ChartAssembly.share(flat, flat.upper()));
+    }
+
+    /** The same panel, with each line at the height at which it begins. */
+    private static Panel level(Panel panel) {
+        List<Curve> curves = panel.curves().stream()
+                .map(curve -> new Curve(
+                        curve.role(), curve.name(), curve.label(), new Points(new double[] {0, 60}, new double[] {6, 6
+                        })))
+                .toList();
+        return new Panel(panel.axis(), curves, panel.levels(), panel.marks());
+    }
+
     @Test
     void setsRangesAndTicks() {
         NumberAxis pressure = (NumberAxis) upper().getRangeAxis();
