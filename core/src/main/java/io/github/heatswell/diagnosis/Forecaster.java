@@ -141,7 +141,8 @@ final class Forecaster {
             lastRead = house;
         }
         Map<SiteCheck, Double> spots = noSpots();
-        lastSpots.forEach((check, value) -> spots.put(check, check.byLoggedGauge() ? shown.shows(value) : value));
+        spots.putAll(lastSpots);
+        spots.replaceAll((check, value) -> check.byLoggedGauge() ? Double.valueOf(shown.shows(value)) : value);
         return spots;
     }
 
