@@ -255,18 +255,22 @@ final class Valve extends Device<Valve.Lift> {
         return by == Lift.TEMPERATURE ? 1 : lift(share(pressure));
     }
 
-    /** Lift (-) at a share: the curve, full above it, and a straight line below it. */
+    /**
+     * Lift (-) at a share: the curve, full above it, and a straight line below it. A trial state of the solver may have no share
+     * (NaN), and then has no lift.
+     */
     private double lift(double share) {
         if (share >= 1) {
             return 1;
         }
-        return share < 0
-                ? defined(curve.lift(0) + share * curve.slope(0), 0)
-                : Math.min(1, defined(curve.lift(share), share));
+        return share >= 0 ? Math.min(1, defined(curve.lift(share), share)) : curve.lift(0) + share * curve.slope(0);
     }
 
     private double slope(double share) {
-        return share >= 1 ? 0 : defined(curve.slope(Math.max(0, share)), share);
+        if (share >= 1) {
+            return 0;
+        }
+        return share >= 0 ? defined(curve.slope(share), share) : curve.slope(0);
     }
 
     private double defined(double value, double share) {

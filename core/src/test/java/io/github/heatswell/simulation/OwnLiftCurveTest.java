@@ -148,6 +148,14 @@ class OwnLiftCurveTest {
         assertTrue(own.totals().relief().get(0).volume() > 1e-3);
     }
 
+    /** Contract: a trial state of the solver that is no number has no flow, and does not pass for a fault of the curve. */
+    @Test
+    void aStateThatIsNoNumberIsNoFaultOfTheCurve() {
+        Valve valve = new Valve(new StateVector.Slots(), with(counted(share -> share, share -> 1)), 1e5, 0);
+        assertTrue(Double.isNaN(valve.flow(Double.NaN, Valve.Lift.PRESSURE)));
+        assertTrue(Double.isNaN(valve.flowSlope(Double.NaN, Valve.Lift.PRESSURE)));
+    }
+
     /** Contract: a curve with a hole between the points at which it was checked ends the run with its name. */
     @Test
     void aHoleInACurveEndsTheRun() {
