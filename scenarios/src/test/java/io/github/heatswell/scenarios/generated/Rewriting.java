@@ -76,7 +76,8 @@ final class Rewriting {
     }
 
     private static Part value(Single single, String text) {
-        if (single.kind().isEmpty()) {
+        boolean isWord = text.indexOf(' ') < 0; // such as none
+        if (single.kind().isEmpty() || isWord) {
             return new Plain(text);
         }
         String symbol = text.substring(text.indexOf(' ') + 1);
