@@ -251,12 +251,8 @@ public final class Doubts {
     }
 
     private Statement list(List<Doubt> doubts) {
-        boolean alike = doubts.stream()
-                        .map(doubt -> NamedValue.of(doubt.field()))
-                        .distinct()
-                        .count()
-                < doubts.size();
-        Optional<HotWaterSystem> house = alike ? houses.apply(Map.of()) : Optional.empty();
+        Optional<HotWaterSystem> house =
+                houses.apply(Map.of()).filter(known -> known.reliefValves().size() > 1);
         return Statement.joined(
                 "; ",
                 doubts.stream()

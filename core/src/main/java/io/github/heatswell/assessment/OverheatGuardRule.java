@@ -186,7 +186,6 @@ final class OverheatGuardRule implements Rule {
     private static Found setHigh(AssessmentContext subject, ReliefValve valve, Measure set, Measure highest) {
         return Finding.draft("tp-relief-set-high", Severity.FAULT)
                 .compares(NamedValue.SET_PRESSURE, NamedValue.WORKING_PRESSURE)
-                .about(valve)
                 .unless("relief-set-above-tank")
                 .says(Rule.quoted(valve.name()) + " is set to {}; {} is the most that suits this tank.", set, highest)
                 .found(set)

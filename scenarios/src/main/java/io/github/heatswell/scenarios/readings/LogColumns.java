@@ -21,6 +21,9 @@ import java.util.stream.Stream;
 /** Where in a row each quantity stands, and how its cells become numbers. */
 final class LogColumns {
 
+    /** No water in a tank is hotter (K): 110 degC. */
+    private static final double HOTTEST = 383.15;
+
     /** Cells that say there is no reading. */
     private static final Set<String> MISSING = Set.of("", "-", "--", "---", "n/a", "na", "nan", "null");
 
@@ -37,6 +40,9 @@ final class LogColumns {
     private final boolean commas;
     private final Optional<String> asked;
     private SplitDecimals split;
+    /** The first temperature that no tank has; null while there is none. */
+    private LogMarks.Found tooHot;
+
     private long line;
     private int unused;
     private int time = -1;
@@ -200,7 +206,8 @@ final class LogColumns {
     }
 
     /**
-     * Refuses a log whose numbers show that marks of decimals or of thousands were lost or taken for something else.
+     * Refuses a log whose numbers show that marks of decimals or of thousands were lost or taken for something else, or whose
+     * water is hotter than any.
      *
      * @param lowest the lowest pressure (Pa, gauge)
      * @param highest the highest pressure (Pa, gauge)
@@ -220,6 +227,9 @@ final class LogColumns {
                 throw new CellException(found.line(), time, found.message());
             });
             LogMarks.shortTime(times, end).ifPresent(remarks::add);
+        }
+        if (tooHot != null) {
+            throw new CellException(tooHot.line(), temperature, tooHot.message());
         }
     }
 
@@ -337,15 +347,25 @@ final class LogColumns {
 
     /** The temperature (K), NaN if there is none. */
     double temperature(List<String> row) {
-        return isMissing(row, temperature)
-                ? Double.NaN
-                : checked(
-                        "temperature",
-                        ReadingRange.LOGGED_TEMPERATURE,
-                        temperatureUnit.toSi(read(temperatures, row, temperature, line)),
-                        row,
-                        temperature,
-                        temperatureUnit == TemperatureUnit.CELSIUS ? "is the unit right, or is it degF? " : "");
+        if (isMissing(row, temperature)) {
+            return Double.NaN;
+        }
+        double read = checked(
+                "temperature",
+                ReadingRange.LOGGED_TEMPERATURE,
+                temperatureUnit.toSi(read(temperatures, row, temperature, line)),
+                row,
+                temperature,
+                "");
+        if (read > HOTTEST && tooHot == null) {
+            tooHot = new LogMarks.Found(
+                    line,
+                    "temperature: '" + cell(row, temperature) + "' is above 110 degC, and no water in a tank is as hot;"
+                            + " is the unit right"
+                            + (temperatureUnit == TemperatureUnit.CELSIUS ? ", or is it degF?" : "?")
+                            + " leave the cell empty where there is no reading");
+        }
+        return read;
     }
 
     private static boolean isMissing(List<String> row, int place) {

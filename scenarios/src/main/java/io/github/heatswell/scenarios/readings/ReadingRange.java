@@ -19,8 +19,8 @@ record ReadingRange(Limits limits, Unit unit) {
     /** For a logger, which also writes what its sensor sends on the way to a reading. */
     static final ReadingRange LOGGED_PRESSURE = between("pressure", -10_000, 10_000, PressureUnit.BAR);
 
-    /** For a thermometer in the water of a tank: no water there is hotter, so that degrees Fahrenheit are not taken for others. */
-    static final ReadingRange LOGGED_TEMPERATURE = between("temperature", -250, 110, TemperatureUnit.CELSIUS);
+    /** The same for a thermometer. */
+    static final ReadingRange LOGGED_TEMPERATURE = between("temperature", -250, 1_000, TemperatureUnit.CELSIUS);
 
     private static ReadingRange between(String field, double low, double high, Unit unit) {
         return new ReadingRange(Limits.between(field, unit.toSi(low), unit.toSi(high)), unit);

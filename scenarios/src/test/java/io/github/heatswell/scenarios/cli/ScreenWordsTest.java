@@ -41,7 +41,7 @@ class ScreenWordsTest {
                         + "| At the peak of 7.44 bar at the drain cock, each at its own height: the gauge shows 6.45 bar, the vessel sees 5.67 bar, \"attic valve\" sees 5.96 bar."
                         + "| and the vessel charged to 1.84 bar:",
                 "run beacon-tower"
-                        + "| Not confirmed on site: the reseat pressure of 'cellar valve', assumed 6 bar; the reseat pressure of 'attic valve', assumed 5.2 bar"
+                        + "| Not confirmed on site: the reseat pressure of 'cellar valve', assumed 6 bar;"
                         + "| of a relief valve, assumed",
                 // One clock in one answer, and no lowest pressure that is the first.
                 "run mill-cottage-small-vessel | Peak 7 bar at 20:50 | after 8 h",

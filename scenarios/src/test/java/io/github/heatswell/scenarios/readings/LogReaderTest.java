@@ -118,7 +118,7 @@ class LogReaderTest {
                 "time_s,pressure_bar|0,1|60,65535|120,1!3:4: pressure: '65535' is outside the allowed range, -10000 bar to",
                 "time_s,pressure_bar|0,1|60,-1e200|120,1!leave the cell empty where there is no reading",
                 "time_s,pressure_bar,temp_C|0,1,20|60,1,-273|120,1,9!3:6: temperature: '-273' is outside the allowed",
-                "time_s,pressure_bar,temp_C|0,1,49|60,1,118|120,1,120!3:6: temperature: '118' is outside the allowed",
+                "time_s,pressure_bar,temp_C|0,1,49|60,1,118|120,1,120!3:6: temperature: '118' is above 110 degC",
                 "time_s,pressure_bar,temp_C|0,1,49|60,1,118|120,1,120!is the unit right, or is it degF?",
                 "time_s,pressure_bar|0,1|86400,1|172801,1!4:1: time: the third reading is more than two days after",
                 "time_h,pressure_bar|0,1|1e6,1|1e308,1|2,1!4:1: time: the third reading is more than two days after",
