@@ -14,14 +14,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The program is interrupted in the middle of long work, as by Ctrl-C or when the machine is shut down. */
+@Timeout(value = 3, unit = TimeUnit.MINUTES, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class InterruptedTest {
 
     /** Far longer than it takes until the signal comes. */
@@ -84,7 +87,7 @@ class InterruptedTest {
         Path kept = temporary.resolve("my-house.partial.yaml");
         Process process =
                 start("interview", "--out", temporary.resolve("my-house.yaml").toString());
-        process.getOutputStream().write("Mill cottage\ncheck valve\n".getBytes(StandardCharsets.US_ASCII));
+        process.getOutputStream().write("not known\nMill cottage\ncheck valve\n".getBytes(StandardCharsets.US_ASCII));
         process.getOutputStream().flush();
         while (!Files.exists(kept) || !Files.readString(kept).contains("check-valve")) {
             assertTrue(process.isAlive(), "the interview has ended before it could be interrupted");
