@@ -8,7 +8,8 @@ import java.util.function.BiConsumer;
 /**
  * A part of the installation with a behaviour of its own. It owns its slots of the {@link StateVector}, its mode, what
  * it adds to the balances in that mode ({@link #contribute}), how its own temperatures change, and the detectors of
- * what ends the mode. The engine knows devices only through this class.
+ * what ends the mode. The engine knows devices only through this class, but for the heat sources and the supply, whose state
+ * also decides the tank's heat and the {@link PressureRegime}.
  *
  * <p>A device computes from state and mode and remembers nothing about either. So a mode holds whatever must outlast a
  * segment, such as when a burner went off.

@@ -19,7 +19,7 @@
  * <p>Each part of the installation that behaves in its own way is a {@code Device}: heat source, supply, relief valve,
  * vessel, piping, leaks, tap. A device owns its slots of the state, its mode, what it adds to the balances, how its own
  * temperatures change, and the detectors of what ends its mode. The equations, the modes and the engine know no other
- * side of it. So a new device is
+ * side of it, but for heat sources, which heat the tank's layers, and the supply, on which the pressure rule rests. So a new device is
  *
  * <ul>
  *   <li>a subclass of {@code Device}, which takes its slots from {@code StateVector.Slots} and overrides what it needs:
