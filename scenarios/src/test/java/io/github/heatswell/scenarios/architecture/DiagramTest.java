@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.core.domain.Dependency;
 import com.tngtech.archunit.core.domain.JavaClass;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -46,7 +45,8 @@ class DiagramTest {
 
     @Test
     void everyPackageIsListedAndNoOther() throws IOException {
-        Set<String> packages = classes().map(DiagramTest::packageOf).collect(Collectors.toCollection(TreeSet::new));
+        Set<String> packages =
+                OwnClasses.all().stream().map(DiagramTest::packageOf).collect(Collectors.toCollection(TreeSet::new));
         assertEquals(packages, new TreeSet<>(boxes(Files.readString(DEVELOPERS)).keySet()));
     }
 
@@ -100,7 +100,7 @@ class DiagramTest {
 
     private static Map<String, Set<String>> uses(Map<String, String> boxes) {
         Map<String, Set<String>> uses = new TreeMap<>();
-        classes().forEach(type -> {
+        OwnClasses.all().forEach(type -> {
             Set<String> used = uses.computeIfAbsent(boxOf(type, boxes), box -> new TreeSet<>());
             for (Dependency use : type.getDirectDependenciesFromSelf()) {
                 JavaClass target = use.getTargetClass().getBaseComponentType();
@@ -111,17 +111,6 @@ class DiagramTest {
         });
         uses.forEach((box, used) -> used.remove(box));
         return uses;
-    }
-
-    /** Everything but what lies where this test lies, wherever the build puts its tests. */
-    private static Stream<JavaClass> classes() {
-        String tests = DiagramTest.class
-                .getProtectionDomain()
-                .getCodeSource()
-                .getLocation()
-                .getPath();
-        return new ClassFileImporter()
-                .withImportOption(location -> !location.contains(tests)).importPackages("io.github.heatswell").stream();
     }
 
     /** A package that is not listed stands for itself. */

@@ -11,7 +11,6 @@ import com.tngtech.archunit.core.domain.JavaMember;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.domain.JavaType;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -46,8 +45,7 @@ class ModulesTest {
     /** A type by its own name in running text, such as {@code `Lessons.all()`}. */
     private static final Pattern IN_TEXT = Pattern.compile("`([A-Z]\\w+)[.(`]");
 
-    private static final JavaClasses ALL =
-            new ClassFileImporter().withImportOption(new DoNotIncludeTests()).importPackages("io.github.heatswell");
+    private static final JavaClasses ALL = OwnClasses.all();
 
     private static Map<String, ModuleDeclaration> declared;
     private static Map<String, String> modulesOfPackages;

@@ -9,7 +9,6 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaCodeUnit;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -41,8 +40,7 @@ class PublicApiTest {
             "system.Shell$CylinderBuilder",
             "units.QuantityFormat$Symbols");
 
-    private static final JavaClasses ALL =
-            new ClassFileImporter().withImportOption(new DoNotIncludeTests()).importPackages("io.github.heatswell");
+    private static final JavaClasses ALL = OwnClasses.all();
 
     /**
      * Records are let off where they are data that the library makes and a caller only reads: then nobody outside the module

@@ -7,14 +7,13 @@ import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.Wi
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
-import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Event;
 
-@AnalyzeClasses(packages = "io.github.heatswell", importOptions = DoNotIncludeTests.class)
+@AnalyzeClasses(locations = OwnClasses.class)
 class ScenariosLayersTest {
     @ArchTest
     static final ArchRule nothingBelowKnowsScenarios = noClasses()

@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaModifier;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import io.github.heatswell.scenarios.file.InvalidScenarioException;
 import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.scenarios.readings.InvalidReadingsException;
@@ -92,12 +90,11 @@ class SerialisedExceptionsTest {
     }
 
     private static Set<String> publicExceptions() {
-        return new ClassFileImporter()
-                .withImportOption(new DoNotIncludeTests()).importPackages("io.github.heatswell").stream()
-                        .filter(type -> type.isAssignableTo(Throwable.class))
-                        .filter(type -> type.getModifiers().contains(JavaModifier.PUBLIC))
-                        .map(JavaClass::getName)
-                        .collect(Collectors.toSet());
+        return OwnClasses.all().stream()
+                .filter(type -> type.isAssignableTo(Throwable.class))
+                .filter(type -> type.getModifiers().contains(JavaModifier.PUBLIC))
+                .map(JavaClass::getName)
+                .collect(Collectors.toSet());
     }
 
     /** What all of its public methods answer. */
