@@ -33,7 +33,6 @@ public record OutlookResult(
         ChargeLimit limit,
         Balances balances) {
 
-    private static final double MAX_UNCHECKED = 1;
     private static final double SHORTEST_UNCHECKED = 1.0 / OutlookCourse.Month.MONTHS_OF_YEAR;
 
     /**
@@ -71,7 +70,7 @@ public record OutlookResult(
             return OptionalDouble.empty();
         }
         double half = onset.early().orElse(years) / 2;
-        return OptionalDouble.of(Math.max(SHORTEST_UNCHECKED, Math.min(MAX_UNCHECKED, half)));
+        return OptionalDouble.of(Math.max(SHORTEST_UNCHECKED, Math.min(PrechargeLoss.MAX_UNCHECKED, half)));
     }
 
     /**

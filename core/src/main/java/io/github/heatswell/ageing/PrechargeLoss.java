@@ -32,6 +32,9 @@ public record PrechargeLoss(double yearly) {
     /** Three times the usual one (1/year). */
     public static final double HIGH = 0.25;
 
+    /** How long a vessel goes unchecked at most (years): a year, which is common practice. */
+    public static final double MAX_UNCHECKED = 1;
+
     /** Where the rates come from. */
     public static final Citation SOURCE = new Citation(
             "calculated from permeabilities of rubber to air in a polymer handbook, good to a factor of three; temperature is left out,"
@@ -143,7 +146,7 @@ public record PrechargeLoss(double yearly) {
          * @param share the share (-), 0 to 1; half of the vessels lose precharge more slowly than expected
          * @return the rate
          */
-        PrechargeLoss quantile(double share) {
+        public PrechargeLoss quantile(double share) {
             double place = 2 * share;
             return place <= 1 ? between(slow, expected, place) : between(expected, fast, place - 1);
         }

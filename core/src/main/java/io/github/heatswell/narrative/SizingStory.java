@@ -1,6 +1,7 @@
 package io.github.heatswell.narrative;
 
 import static io.github.heatswell.assessment.Measure.gauge;
+import static io.github.heatswell.assessment.Measure.share;
 import static io.github.heatswell.assessment.Measure.volume;
 import static io.github.heatswell.assessment.Statement.plain;
 
@@ -15,15 +16,21 @@ import io.github.heatswell.study.SizeCertainty;
 import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefValve;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** What a sizing found: the size to take, how sure that is, and what to do where no size will do. */
 final class SizingStory {
 
     private static final String NONE_SURE = "No size on the list holds in nine of ten sampled houses.";
+
+    private static final Statement THRESHOLD =
+            plain("A size is recommended if it holds in nine of ten, also after a year's loss of precharge.");
 
     private final SizeAdvice advice;
     private final SizingResult sizing;
@@ -88,7 +95,9 @@ final class SizingStory {
             case NONE_NEEDED -> noneNeeded(said);
             case NO_VESSEL_CAN -> noVesselCan(said);
             default -> {
-                if (advice.recommended().isPresent()) {
+                if (certainty.flatMap(SizeCertainty::vague).isPresent()) {
+                    tooVague(certainty.flatMap(SizeCertainty::vague).get(), said);
+                } else if (advice.recommended().isPresent()) {
                     take(advice.recommended().get(), said);
                 } else if (sizing.smallestOnSale().isPresent()) {
                     said.add(keeps(
@@ -110,7 +119,7 @@ final class SizingStory {
             fails("But in ").ifPresent(said::add);
             said.add(instead());
         } else {
-            holds().ifPresent(said::add);
+            said.addAll(holds());
         }
         if (house.supply().reducingValve().isPresent()) {
             said.add(plain("That is the bypass of the reducing valve; " + bypass()));
@@ -130,13 +139,13 @@ final class SizingStory {
 
     private void take(SizingResult.Vessel vessel, List<Statement> said) {
         said.add(keeps("A", vessel));
-        holds().ifPresent(said::add);
+        said.addAll(holds());
         if (!doubtful()) {
             return;
         }
         StudyResult.Share above = certainty.orElseThrow().bare().above();
         String in = (above.count() == above.of() ? "all " : above.count() + " of the ") + above.of()
-                + " the pressure goes above the limit.";
+                + " the pressure goes above the limit within a year of charging.";
         said.add(sizing.smallestOnSale()
                 .map(bare -> plain("The smallest that is enough by the best estimates, ")
                         .then(volume(bare.volume()))
@@ -146,12 +155,55 @@ final class SizingStory {
                 .orElse(plain("In " + in)));
     }
 
+    /** Between which sizes the answer lies, what to find out first, and which size is on the safe side. */
+    private void tooVague(SizeCertainty.Range range, List<Statement> said) {
+        said.add(plain("Too little is known of this house to name one size: it may take ")
+                .then(between(range.least(), range.most())));
+        range.reading().map(reading -> decides(range, reading)).ifPresent(said::add);
+        advice.recommended()
+                .ifPresentOrElse(
+                        vessel -> {
+                            said.add(keeps("Until then the safe choice is a", vessel, " that")
+                                    .then("."));
+                            holds().forEach(said::add);
+                        },
+                        () -> said.add(plain(NONE_SURE)));
+    }
+
+    private Statement between(double least, OptionalDouble most) {
+        if (most.isPresent() && most.getAsDouble() == least) {
+            return plain("").then(volume(least));
+        }
+        return most.isPresent()
+                ? plain("between ").then(volume(least)).then(" and ").then(volume(most.getAsDouble()))
+                : plain("anything from ")
+                        .then(volume(least))
+                        .then(" to more than ")
+                        .then(volume(sizing.largest()))
+                        .then(", the largest on the list");
+    }
+
+    private Statement decides(SizeCertainty.Range range, SizeCertainty.Reading reading) {
+        String check = reading.value().map(value -> value.check() + " first: ").orElse("Find this out first: ");
+        String name = reading.value().map(NamedValue::words).orElse("the " + reading.name());
+        boolean narrows = reading.least() != range.least() || !reading.most().equals(range.most());
+        return narrows
+                ? plain(check + name + " decides. If it is what this answer takes it for, ")
+                        .then(between(reading.least(), reading.most()))
+                        .then(" is needed. Then size again.")
+                : plain(check + name + " counts most, though no single reading decides. Then size again.");
+    }
+
     private Statement keeps(String article, SizingResult.Vessel vessel) {
+        return keeps(article, vessel, "");
+    }
+
+    private Statement keeps(String article, SizingResult.Vessel vessel, String that) {
         return plain(article + " vessel of ")
                 .then(volume(vessel.volume()))
                 .then(", precharged to ")
                 .then(gauge(vessel.precharge(), atmosphere))
-                .then(", keeps the peak of the worst heat-up at ")
+                .then("," + that + " keeps the peak of the worst heat-up at ")
                 .then(gauge(vessel.peakAbsolute() - atmosphere))
                 .then(", ")
                 .then(margin(vessel))
@@ -160,8 +212,23 @@ final class SizingStory {
     }
 
     /** In how many houses the limit is kept with what is recommended. */
-    private Optional<Statement> holds() {
-        return certainty.flatMap(SizeCertainty::advised).map(advised -> plain("That" + held(advised) + houses() + "."));
+    private List<Statement> holds() {
+        return certainty.flatMap(SizeCertainty::advised).stream()
+                .flatMap(advised -> Stream.of(
+                        plain("That" + held(advised) + houses())
+                                .then(bound(advised.above()))
+                                .then("."),
+                        THRESHOLD))
+                .toList();
+    }
+
+    /** How far all of the samples may be from all of the houses. */
+    private static Statement bound(StudyResult.Share above) {
+        return above.count() > 0 || above.of() == 0
+                ? plain("")
+                : plain("; with 95 % confidence, in at least ")
+                        .then(share(1 - above.furthest()))
+                        .then(" of such houses");
     }
 
     private static String held(SizeCertainty.Tried tried) {
@@ -177,9 +244,11 @@ final class SizingStory {
     }
 
     private String houses() {
-        return certainty.filter(SizeCertainty::usual).isPresent()
-                ? " (values varied by the usual tolerances)"
-                : " (values varied within the ranges given)";
+        String loss = sizing.outcome() == SizingResult.Outcome.NONE_NEEDED ? ")" : ", until a year after charging)";
+        return (certainty.filter(SizeCertainty::usual).isPresent()
+                        ? " (values varied by the usual tolerances"
+                        : " (values varied within the ranges given")
+                + loss;
     }
 
     private static String inWords(StudyResult.Share share) {

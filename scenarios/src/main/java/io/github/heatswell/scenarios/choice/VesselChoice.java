@@ -4,14 +4,11 @@ import io.github.heatswell.narrative.SizeAdvice;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.sizing.VesselSizing;
 import io.github.heatswell.study.SizeCertainty;
-import io.github.heatswell.study.Study;
-import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Pressure;
@@ -21,12 +18,10 @@ import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Function;
 
 /**
  * The question which vessel to buy for the house of a scenario.
@@ -37,9 +32,6 @@ import java.util.function.Function;
  * a cold fill the first week of the scenario's own run counts.
  */
 public final class VesselChoice {
-
-    /** Enough to tell one in ten from three in ten; each is one heat-up. */
-    private static final int SAMPLES = 64;
 
     /** The cost of every trial grows with the run's length, and a week contains every draw of a day. */
     private static final Duration MAX_COUNTED = Duration.ofDays(7);
@@ -109,76 +101,36 @@ public final class VesselChoice {
 
     /** How sure the answer is; empty if there is no vessel on sale to be sure of. */
     private Optional<SizeCertainty> certainty(VesselSizing sizing, SizingResult found) {
-        double limit = found.target().gauge();
-        Balances.Count count = new Balances.Count();
-        VariedHouse bare = VariedHouse.of(scenario);
-        if (bare.inputs().isEmpty() || bare.inputs().size() > Study.MAX_INPUTS) {
-            return Optional.empty();
-        }
-        List<SizeCertainty.Tried> tried = new ArrayList<>();
-        double least = found.smallestOnSale().map(SizingResult.Vessel::volume).orElse(Double.POSITIVE_INFINITY);
+        SampledHouses houses = new SampledHouses(
+                scenario,
+                found.target().gauge(),
+                volume -> house -> fitted(house, volume, sizing, found),
+                new Balances.Count());
+        List<Double> sizes = new ArrayList<>(found.nominal().stream()
+                .map(SizingResult.Vessel::volume)
+                .sorted()
+                .toList());
         if (found.outcome() == SizingResult.Outcome.NONE_NEEDED) {
-            least = 0;
-            VariedHouse none = new VariedHouse(
-                    bare.inputs(),
-                    bare.usual(),
-                    bare.house()
-                            .andThen(house -> house.toBuilder().withoutVessel().build()));
-            tried.add(tried(none, 0, limit, count));
+            sizes.add(0, 0.0);
         }
-        double from = least;
-        List<SizingResult.Vessel> sizes = found.nominal().stream()
-                .filter(size -> size.volume() >= from)
-                .sorted(Comparator.comparingDouble(SizingResult.Vessel::volume))
-                .toList();
-        look(sizes, size -> tried(VariedHouse.with(scenario, sizing.vessel(size)), size.volume(), limit, count), tried);
-        return tried.isEmpty() ? Optional.empty() : Optional.of(new SizeCertainty(bare.usual(), tried, count.sum()));
+        int bare = found.outcome() == SizingResult.Outcome.NONE_NEEDED
+                ? 0
+                : found.smallestOnSale()
+                        .map(size -> sizes.indexOf(size.volume()))
+                        .orElse(-1);
+        return bare < 0 || !houses.isPossible() ? Optional.empty() : Optional.of(houses.certainty(sizes, bare));
     }
 
-    /** Looks at one vessel; the same samples for each. */
-    private static SizeCertainty.Tried tried(VariedHouse varied, double volume, double limit, Balances.Count count) {
-        Study.Builder study = Study.builder()
-                .outputs(List.of("peak of the worst heat-up (Pa gauge)"))
-                .model(values -> new double[] {peak(varied, values, count)})
-                .samples(SAMPLES);
-        varied.inputs().forEach(input -> study.input(input.name(), input.input().distribution()));
-        StudyResult result = study.build().run();
-        return new SizeCertainty.Tried(volume, result.spread(0).above(limit));
-    }
-
-    private static double peak(VariedHouse varied, double[] values, Balances.Count count) {
-        return Study.orFailed(() -> VesselSizing.worstPeak(varied.house().apply(values), count));
-    }
-
-    /**
-     * Looks at the smallest size, at the largest if that does not hold, and then, for a larger vessel never peaks higher, halves the
-     * sizes between both until the smallest that holds is known: of a hundred sizes at nine.
-     */
-    private static void look(
-            List<SizingResult.Vessel> sizes,
-            Function<SizingResult.Vessel, SizeCertainty.Tried> look,
-            List<SizeCertainty.Tried> tried) {
-        int fails = -1;
-        int holds = sizes.size();
-        if (tried.isEmpty() && !sizes.isEmpty()) {
-            tried.add(look.apply(sizes.get(0)));
-            fails = 0;
-        }
-        if (tried.isEmpty() || tried.get(0).holds() || fails == sizes.size() - 1) {
-            return;
-        }
-        int next = sizes.size() - 1;
-        while (holds - fails > 1) {
-            SizeCertainty.Tried one = look.apply(sizes.get(next));
-            tried.add(one);
-            if (one.holds()) {
-                holds = next;
-            } else {
-                fails = next;
-            }
-            next = (holds + fails) / 2;
-        }
-        tried.sort(Comparator.comparingDouble(SizeCertainty.Tried::volume));
+    /** A house with a vessel of a volume (m3), charged as the best estimates say, or without one for 0. */
+    private static HotWaterSystem fitted(HotWaterSystem house, double volume, VesselSizing sizing, SizingResult found) {
+        return volume == 0
+                ? house.toBuilder().withoutVessel().build()
+                : house.toBuilder()
+                        .vessel(sizing.vessel(found.nominal().stream()
+                                .filter(size -> size.volume() == volume)
+                                .findFirst()
+                                .orElseThrow()))
+                        .build();
     }
 
     /**

@@ -12,6 +12,7 @@ import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.sizing.VesselFormula;
 import io.github.heatswell.study.SizeCertainty;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** Which vessel, for other programs: {@code sizing.json}, in SI units as {@code summary.json}. */
 final class SizingJson {
@@ -73,7 +74,22 @@ final class SizingJson {
                                 .with("volume_m3", tried.volume())
                                 .with("above_limit", tried.above().count())
                                 .with("of", tried.above().of())
-                                .with("holds", tried.holds()));
+                                .with("holds", tried.holds()))
+                .with("needed", found.needed().map(SizingJson::needed));
+    }
+
+    private static Json needed(SizeCertainty.Range range) {
+        return range(range.least(), range.most())
+                .with("vague", range.isVague())
+                .with(
+                        "reading",
+                        range.reading()
+                                .map(reading ->
+                                        range(reading.least(), reading.most()).with("name", reading.name())));
+    }
+
+    private static Json range(double least, OptionalDouble most) {
+        return new Json().with("least_m3", least).known("most_m3", most);
     }
 
     private Json vessel(SizingResult.Vessel vessel) {

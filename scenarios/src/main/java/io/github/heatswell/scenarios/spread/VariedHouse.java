@@ -26,7 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.function.BiConsumer;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
@@ -77,8 +77,18 @@ public record VariedHouse(List<Input> inputs, boolean usual, Function<double[], 
      * @return what may be different about it
      */
     public static VariedHouse with(Scenario scenario, ExpansionVessel vessel) {
-        UnaryOperator<HotWaterSystem> fitted =
-                house -> house.toBuilder().vessel(vessel).build();
+        return with(scenario, house -> house.toBuilder().vessel(vessel).build());
+    }
+
+    /**
+     * The house of a scenario after some work on it. What the work puts in is as uncertain as usual if the usual uncertainties are
+     * taken, and else exact.
+     *
+     * @param scenario the scenario
+     * @param fitted what the work makes of any of its houses
+     * @return what may be different about it
+     */
+    public static VariedHouse with(Scenario scenario, UnaryOperator<HotWaterSystem> fitted) {
         if (scenario.uncertain().isEmpty()) {
             return usual(fitted.apply(scenario.system()));
         }
@@ -108,12 +118,12 @@ public record VariedHouse(List<Input> inputs, boolean usual, Function<double[], 
         if (assumed.isEmpty()) {
             return this;
         }
-        List<Input> more = new ArrayList<>(inputs);
-        more.add(new Input(
-                new Study.Input(ASSUMED_RESEAT, Distribution.between(LEAST_RESEAT, MOST_RESEAT)), "", "70 % to 95 %"));
-        int own = inputs.size();
-        return new VariedHouse(
-                more, usual, values -> reseating(house.apply(Arrays.copyOf(values, own)), assumed, values[own]));
+        return and(
+                new Input(
+                        new Study.Input(ASSUMED_RESEAT, Distribution.between(LEAST_RESEAT, MOST_RESEAT)),
+                        "",
+                        "70 % to 95 %"),
+                (made, share) -> reseating(made, assumed, share));
     }
 
     /**
@@ -124,47 +134,59 @@ public record VariedHouse(List<Input> inputs, boolean usual, Function<double[], 
      * @return this, with one more input for each of them that was assumed
      */
     public VariedHouse withUnread(Scenario scenario) {
-        VariedHouse varied = this;
+        VariedHouse varied = withUnreadLockUp(scenario);
         for (Assumption assumed : scenario.assumptions()) {
             if (assumed.field().equals(NamedValue.ACCEPTANCE.field())) {
-                varied = varied.with(
-                        assumed,
-                        "",
-                        text -> si(QuantityReader.read(text, Kind.RATIO)),
-                        (house, share) -> house.changeVessel(vessel -> vessel.toBuilder()
-                                .acceptance(share, RatioUnit.ONE)
-                                .build()));
-            } else if (assumed.field().equals(NamedValue.LOCK_UP.field())) {
-                varied = varied.with(
-                        assumed,
-                        "Pa",
-                        text -> si(QuantityReader.read(text, Kind.PRESSURE)),
-                        (house, pascal) -> house.changeSupply(supply -> supply.toBuilder()
-                                .reducingValve(supply.reducingValve().orElseThrow().toBuilder()
-                                        .lockUpRise(pascal, PressureUnit.PASCAL)
+                varied = varied.and(
+                        between(assumed, "", text -> si(QuantityReader.read(text, Kind.RATIO))),
+                        (house, share) -> house.toBuilder()
+                                .changeVessel(vessel -> vessel.toBuilder()
+                                        .acceptance(share, RatioUnit.ONE)
                                         .build())
-                                .build()));
+                                .followSupply()
+                                .build());
             }
         }
         return varied;
     }
 
-    private VariedHouse with(
-            Assumption assumed,
-            String unit,
-            ToDoubleFunction<String> si,
-            BiConsumer<HotWaterSystem.Builder, Double> change) {
+    /**
+     * The same where nobody has measured how far a reducing valve stands above its setting without flow.
+     *
+     * @param scenario whose house it is
+     * @return this, with one more input if that was assumed
+     */
+    public VariedHouse withUnreadLockUp(Scenario scenario) {
+        return scenario.assumptions().stream()
+                .filter(assumed -> assumed.field().equals(NamedValue.LOCK_UP.field()))
+                .findFirst()
+                .map(assumed -> and(
+                        between(assumed, "Pa", text -> si(QuantityReader.read(text, Kind.PRESSURE))),
+                        (house, pascal) -> house.toBuilder()
+                                .changeSupply(supply -> supply.toBuilder()
+                                        .reducingValve(supply.reducingValve().orElseThrow().toBuilder()
+                                                .lockUpRise(pascal, PressureUnit.PASCAL)
+                                                .build())
+                                        .build())
+                                .followSupply()
+                                .build()))
+                .orElse(this);
+    }
+
+    /** The same with one more input, whose value changes the house. */
+    private VariedHouse and(Input one, BiFunction<HotWaterSystem, Double, HotWaterSystem> change) {
+        List<Input> more = new ArrayList<>(inputs);
+        more.add(one);
+        int own = inputs.size();
+        return new VariedHouse(
+                more, usual, values -> change.apply(house.apply(Arrays.copyOf(values, own)), values[own]));
+    }
+
+    private static Input between(Assumption assumed, String unit, ToDoubleFunction<String> si) {
         String low = assumed.range().get(0);
         String high = assumed.range().get(1);
         Distribution between = Distribution.between(si.applyAsDouble(low), si.applyAsDouble(high));
-        List<Input> more = new ArrayList<>(inputs);
-        more.add(new Input(new Study.Input(assumed.field(), between), unit, low + " to " + high));
-        int own = inputs.size();
-        return new VariedHouse(more, usual, values -> {
-            HotWaterSystem.Builder changed = house.apply(Arrays.copyOf(values, own)).toBuilder();
-            change.accept(changed, values[own]);
-            return changed.followSupply().build();
-        });
+        return new Input(new Study.Input(assumed.field(), between), unit, low + " to " + high);
     }
 
     private static double si(Amount<?> amount) {

@@ -12,7 +12,9 @@ import io.github.heatswell.scenarios.report.SizingReport;
 import io.github.heatswell.sizing.VesselSizing;
 import io.github.heatswell.study.SizeCertainty;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.units.UnitSystem;
+import io.github.heatswell.units.VolumeUnit;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -46,7 +48,7 @@ class SizeCertaintyTest {
                 text.contains("The smallest that is enough by the best estimates, 18 L, stays only 0.09 bar below it"),
                 text);
         assertTrue(text.contains("76.00 EUR yes, recommended 64 of 64"), text);
-        assertTrue(text.contains("64.00 EUR by the best estimates 45 of 64 alone"), text);
+        assertTrue(text.contains("64.00 EUR by the best estimates 26 of 64 alone"), text);
     }
 
     /** The valve opens at 7 bar, so no vessel lets the pressure stand above that. */
@@ -69,8 +71,79 @@ class SizeCertaintyTest {
         assertEquals(1, found.tried().size());
         assertTrue(found.tried().get(0).holds());
         assertTrue(
-                said(answer).contains("That holds in all 64 sampled houses (values varied within the ranges given)."),
+                said(answer)
+                        .contains(
+                                "That holds in all 64 sampled houses (values varied within the ranges given, until a year"
+                                        + " after charging); with 95 % confidence, in at least 95 % of such houses. A size is"
+                                        + " recommended if it holds in nine of ten"),
                 said(answer));
+    }
+
+    /** 3 gal hold 80 psi on the day they are charged in nearly every house, but not after losing a year's precharge. */
+    @Test
+    void theSizeHoldsUntilTheNextCheck() {
+        VesselAnswer answer =
+                VesselChoice.of(Catalogue.read("birch-street-day")).build().answer();
+        double three = VolumeUnit.US_GALLON.toSi(3);
+        assertEquals(three, answer.sizing().smallestOnSale().orElseThrow().volume(), 1e-9);
+        assertFalse(answer.certainty().orElseThrow().at(three).orElseThrow().holds());
+        assertEquals(
+                VolumeUnit.US_GALLON.toSi(4.5),
+                answer.recommended().orElseThrow().volume(),
+                1e-9);
+    }
+
+    /** A vessel that is warmer than it was charged stands too high at first, and comes down as it loses precharge. */
+    @Test
+    void theDayOfChargingCountsToo() {
+        VesselAnswer answer = VesselChoice.of(Catalogue.read("orchard-lodge-warm-vessel"))
+                .build()
+                .answer();
+        SizeCertainty found = answer.certainty().orElseThrow();
+        assertEquals(0.05, found.advised().orElseThrow().volume(), 1e-9);
+        assertEquals(0.035, found.needed().orElseThrow().least(), 1e-9, "24 L hold after a year, but not before");
+    }
+
+    /** The supply to 1.2 bar: once it is read, one size is left. */
+    @Test
+    void theReadingThatDecidesIsNamed() {
+        VesselAnswer answer = lodge("supply.pressure=4.2 bar +/- 1.2 bar", "tank.volume=230 L +/- 1 %");
+        SizeCertainty.Range range = answer.certainty().orElseThrow().vague().orElseThrow();
+        SizeCertainty.Reading reading = range.reading().orElseThrow();
+        assertEquals(NamedValue.SUPPLY, reading.value().orElseThrow());
+        assertTrue(reading.least() >= range.least()
+                && reading.most().orElseThrow() < range.most().orElseThrow());
+        VesselAnswer known = lodge("supply.pressure=4.2 bar", "tank.volume=230 L +/- 1 %");
+        assertTrue(known.certainty().orElseThrow().vague().isEmpty(), "it was that reading");
+        assertEquals(
+                known.certainty().orElseThrow().advised().orElseThrow().volume(),
+                reading.most().orElseThrow(),
+                "what the answer promised");
+        assertTrue(said(answer).contains("Until then the safe choice is a vessel of"), said(answer));
+    }
+
+    /** Nobody measured by how much a reducing valve stands above its setting, which may take half of the room to the limit. */
+    @Test
+    void anUnmeasuredLockUpRiseIsVaried() {
+        Scenario scenario = Catalogue.read("tannery-yard");
+        VesselAnswer assumed = VesselChoice.of(scenario).build().answer();
+        VesselAnswer given = VesselChoice.of(
+                        scenario.with(List.of(Change.of("supply.reducing-valve.lock-up-rise=0.3 bar"))))
+                .build()
+                .answer();
+        double volume = 0.012;
+        assertTrue(assumed.certainty()
+                        .orElseThrow()
+                        .at(volume)
+                        .orElseThrow()
+                        .above()
+                        .count()
+                != given.certainty()
+                        .orElseThrow()
+                        .at(volume)
+                        .orElseThrow()
+                        .above()
+                        .count());
     }
 
     /** The bypass takes the expansion, and the codes that were read exempt none. */

@@ -1,0 +1,241 @@
+package io.github.heatswell.scenarios.choice;
+
+import io.github.heatswell.ageing.PrechargeLoss;
+import io.github.heatswell.assessment.PrechargeTarget;
+import io.github.heatswell.result.Balances;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.spread.VariedHouse;
+import io.github.heatswell.sizing.VesselSizing;
+import io.github.heatswell.study.Distribution;
+import io.github.heatswell.study.SizeCertainty;
+import io.github.heatswell.study.SizeCertainty.Range;
+import io.github.heatswell.study.SizeCertainty.Reading;
+import io.github.heatswell.study.SizeCertainty.Tried;
+import io.github.heatswell.study.Study;
+import io.github.heatswell.study.StudyResult;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.NamedValue;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+import java.util.function.DoubleFunction;
+import java.util.function.UnaryOperator;
+
+/**
+ * The houses within what is uncertain of a scenario, each from the day its vessel was charged until the next check a year
+ * later: in how many of them a vessel keeps the limit all that time. The same samples for every vessel. Not for several threads.
+ */
+final class SampledHouses {
+
+    /** Enough to tell one in ten from three in ten; each is one heat-up. */
+    private static final int SAMPLES = 64;
+    /** A zero precharge cannot be described; this one (Pa, gauge) is as good as none. */
+    private static final double LEAST_PRECHARGE = 1000;
+
+    private final Scenario scenario;
+    private final double limitGauge;
+    private final DoubleFunction<UnaryOperator<HotWaterSystem>> fitted;
+    private final Balances.Count count;
+    private final Map<Double, StudyResult> found = new HashMap<>();
+    private int fixed = -1;
+
+    /**
+     * The houses of a scenario.
+     *
+     * @param scenario the scenario
+     * @param limitGauge what the peak must not exceed (Pa, gauge)
+     * @param fitted what a house is with a vessel of some volume (m3), or without one for 0
+     * @param count counts the runs
+     */
+    SampledHouses(
+            Scenario scenario,
+            double limitGauge,
+            DoubleFunction<UnaryOperator<HotWaterSystem>> fitted,
+            Balances.Count count) {
+        this.scenario = scenario;
+        this.limitGauge = limitGauge;
+        this.fitted = fitted;
+        this.count = count;
+    }
+
+    /** Whether no more is uncertain than can be sampled. */
+    boolean isPossible() {
+        return varied(0).inputs().size() < Study.MAX_INPUTS;
+    }
+
+    boolean isUsual() {
+        return scenario.uncertain().isEmpty();
+    }
+
+    private VariedHouse varied(double volume) {
+        return VariedHouse.with(scenario, fitted.apply(volume)).withUnreadLockUp(scenario);
+    }
+
+    /** In how many of the houses a vessel of a volume (m3) lets the pressure go above the limit. */
+    Tried tried(double volume) {
+        return new Tried(volume, peaks(volume).spread(0).above(limitGauge));
+    }
+
+    private StudyResult peaks(double volume) {
+        return found.computeIfAbsent(volume, this::run);
+    }
+
+    private StudyResult run(double volume) {
+        VariedHouse varied = varied(volume);
+        Study.Builder study = Study.builder()
+                .outputs(List.of("peak of the worst heat-up (Pa gauge)"))
+                .model(values -> new double[] {peak(varied, values)})
+                .samples(SAMPLES);
+        varied.inputs().forEach(input -> study.input(input.name(), input.input().distribution()));
+        return study.input("precharge loss (share of all vessels)", Distribution.between(0, 1))
+                .build()
+                .run();
+    }
+
+    private double described(double volume) {
+        return VesselSizing.worstPeak(fitted.apply(volume).apply(scenario.system()), count);
+    }
+
+    /** The highest peak (Pa, gauge) of a sample from the day its vessel was charged to the next check. */
+    private double peak(VariedHouse varied, double[] values) {
+        int own = varied.inputs().size();
+        double[] known = Arrays.copyOf(values, own);
+        if (fixed >= 0) {
+            known[fixed] = varied.inputs().get(fixed).input().distribution().quantile(0.5);
+        }
+        PrechargeLoss loss = PrechargeLoss.Range.usual().quantile(values[own]);
+        return Study.orFailed(() -> peak(varied.house().apply(known), loss));
+    }
+
+    /** The peak falls until the precharge is down to the supply's, and rises after that, so it is highest at one of the ends. */
+    private double peak(HotWaterSystem charged, PrechargeLoss loss) {
+        Optional<PrechargeTarget> target = PrechargeTarget.of(charged);
+        if (target.isEmpty()) {
+            return VesselSizing.worstPeak(charged, count);
+        }
+        double air = charged.site().atmosphere();
+        double fill = target.get().pumpToGauge();
+        ExpansionVessel vessel = charged.vessel().orElseThrow();
+        double set = vessel.precharge().gauge(air);
+        double left = Math.max(LEAST_PRECHARGE, loss.left(set, fill, PrechargeLoss.MAX_UNCHECKED));
+        ExpansionVessel faded = vessel.toBuilder()
+                .precharge(Pressure.gauge(left, PressureUnit.PASCAL))
+                .build();
+        double later = VesselSizing.worstPeak(charged.toBuilder().vessel(faded).build(), count);
+        boolean above = set > fill || vessel.chargedAt().isPresent();
+        return above ? Math.max(later, VesselSizing.worstPeak(charged, count)) : later;
+    }
+
+    /**
+     * How sure the sizes on sale are.
+     *
+     * @param sizes all of them (m3), the smallest first; 0 for none before them if the best estimates call for none
+     * @param bare which of them the best estimates call for
+     */
+    SizeCertainty certainty(List<Double> sizes, int bare) {
+        OptionalInt most = first(sizes, bare, true);
+        // where the run as given calls for more than a cold fill, smaller vessels are out of the question
+        boolean byRun = bare > 0 && described(sizes.get(bare - 1)) <= limitGauge;
+        Optional<Range> range = byRun
+                ? Optional.empty()
+                : least(sizes, bare).stream()
+                        .mapToObj(least -> range(sizes, least, most, bare))
+                        .findFirst();
+        TreeMap<Double, Tried> tried = new TreeMap<>();
+        found.keySet().stream()
+                .filter(volume -> volume >= sizes.get(bare))
+                .forEach(volume -> tried.put(volume, tried(volume)));
+        return new SizeCertainty(isUsual(), List.copyOf(tried.values()), range, count.sum());
+    }
+
+    private Range range(List<Double> sizes, int least, OptionalInt most, int bare) {
+        Range range = new Range(sizes.get(least), volume(sizes, most), Optional.empty());
+        return range.isVague()
+                ? new Range(range.least(), range.most(), Optional.of(reading(sizes, least, bare)))
+                : range;
+    }
+
+    private static OptionalDouble volume(List<Double> sizes, OptionalInt place) {
+        return place.isPresent() ? OptionalDouble.of(sizes.get(place.getAsInt())) : OptionalDouble.empty();
+    }
+
+    /** What moves the peaks most, and which sizes the houses call for once it is known; how fast a vessel loses charge no reading tells. */
+    private Reading reading(List<Double> sizes, int least, int bare) {
+        StudyResult peaks = peaks(sizes.get(bare));
+        VariedHouse varied = varied(sizes.get(bare));
+        int most = 0;
+        for (int i = 1; i < varied.inputs().size(); i++) {
+            if (Math.abs(peaks.importance(i, 0)) > Math.abs(peaks.importance(most, 0))) {
+                most = i;
+            }
+        }
+        SampledHouses known = new SampledHouses(scenario, limitGauge, fitted, count);
+        known.fixed = most;
+        OptionalInt from = known.least(sizes, bare);
+        OptionalInt to = known.first(sizes, bare, true);
+        VariedHouse.Input input = varied.inputs().get(most);
+        return new Reading(input.label(), named(input.name()), sizes.get(from.orElse(least)), volume(sizes, to));
+    }
+
+    private static Optional<NamedValue> named(String input) {
+        return NamedValue.of(input)
+                .or(() -> Arrays.stream(NamedValue.values())
+                        .filter(value -> value.label().equals(input))
+                        .findFirst());
+    }
+
+    /** The smallest size that is enough in at least one of ten houses. */
+    private OptionalInt least(List<Double> sizes, int bare) {
+        if (!isOften(sizes.get(bare))) {
+            return first(sizes, bare, false);
+        }
+        int least = bare;
+        while (least > 0 && isOften(sizes.get(least - 1))) {
+            least--;
+        }
+        return OptionalInt.of(least);
+    }
+
+    private boolean isOften(double volume) {
+        return tried(volume).above().value() <= 1 - SizeCertainty.HOLDS;
+    }
+
+    /**
+     * The first size that does: looks at one, at the next, at the second after that, and so on in growing steps, and then, for a
+     * larger vessel never peaks higher, halves the sizes in between: of a hundred sizes at a dozen.
+     */
+    private OptionalInt first(List<Double> sizes, int from, boolean sure) {
+        int fails = from - 1;
+        int next = from;
+        while (!does(sizes.get(next), sure)) {
+            if (next == sizes.size() - 1) {
+                return OptionalInt.empty();
+            }
+            int step = Math.max(1, 2 * (next - fails));
+            fails = next;
+            next = Math.min(sizes.size() - 1, next + (fails == from ? 1 : step));
+        }
+        int holds = next;
+        while (holds - fails > 1) {
+            int middle = (fails + holds) / 2;
+            if (does(sizes.get(middle), sure)) {
+                holds = middle;
+            } else {
+                fails = middle;
+            }
+        }
+        return OptionalInt.of(holds);
+    }
+
+    private boolean does(double volume, boolean sure) {
+        return sure ? tried(volume).holds() : isOften(volume);
+    }
+}
