@@ -208,20 +208,44 @@ final class AssessmentContext {
     }
 
     /**
+     * Whether a valve made to discharge the expansion may do so without anybody asked: where the rules of the place leave it
+     * to such a valve, or where the place is not known.
+     */
+    boolean leavesExpansionTo(ReliefValve valve) {
+        return isExpansionValve(valve) && (!place.isKnown() || isOptional(Topic.RELIEF_FOR_EXPANSION));
+    }
+
+    /** Whether it is the work of a valve to discharge the expansion, as far as the rules of the place were read. */
+    boolean isItsWork(ReliefValve valve) {
+        return valve.kind().takesExpansion() && mayDischargeExpansion(valve);
+    }
+
+    private boolean isOptional(Topic topic) {
+        return place.demand(topic).filter(rule -> !rule.requires()).isPresent();
+    }
+
+    /** Whether a valve is made to discharge the expansion and opens no later than such valves do. */
+    boolean isExpansionValve(ReliefValve valve) {
+        return valve.kind().takesExpansion() && opensLikeOne(valve);
+    }
+
+    private boolean opensLikeOne(ReliefValve valve) {
+        return valve.setTemperature().isEmpty()
+                && valve.setPressure().gauge(atmosphere) <= MAX_EXPANSION_VALVE + Rule.SAME;
+    }
+
+    /**
      * Whether local rules may let a relief valve discharge the expansion: one that opens by pressure alone and at no more than
      * 10 bar, as European safety valves on the cold feed do, where the rules of the place leave that open; where the place is not
-     * known, in a house whose hot-water use is not a US pattern. A temperature and pressure relief valve is nowhere meant for
-     * that.
+     * known, in a house whose hot-water use is not a US pattern. A valve made for that may also where they name it among the means. A
+     * temperature and pressure relief valve is nowhere meant for that.
      */
     boolean mayDischargeExpansion(ReliefValve valve) {
+        boolean made = valve.kind().takesExpansion();
         boolean here = place.isKnown()
-                ? place.demand(Topic.RELIEF_FOR_EXPANSION)
-                        .filter(rule -> !rule.requires())
-                        .isPresent()
-                : !house.draws().name().startsWith(US_DRAWS);
-        return here
-                && valve.setTemperature().isEmpty()
-                && valve.setPressure().gauge(atmosphere) <= MAX_EXPANSION_VALVE + Rule.SAME;
+                ? isOptional(Topic.RELIEF_FOR_EXPANSION) || made && isOptional(Topic.EXPANSION_MEANS)
+                : made || !house.draws().name().startsWith(US_DRAWS);
+        return here && opensLikeOne(valve);
     }
 
     /** The same of the valve that would open first; false if there is none. */

@@ -29,10 +29,9 @@ final class ExpansionRule implements Rule {
                 + MAY_END;
     }
 
-    private static final String MAY_END =
-            " To end that, before any work turn the heater off, let it cool and relieve the"
-                    + " pressure; then have an expansion vessel of the right size and precharge fitted on the tank's side of the supply"
-                    + " valve.";
+    static final String MAY_END = " To end that, before any work turn the heater off, let it cool and relieve the"
+            + " pressure; then have an expansion vessel of the right size and precharge fitted on the tank's side of the supply"
+            + " valve.";
 
     /** The share (-) of the estimated expansion that is counted on; own judgement. */
     private static final double MARGIN = 0.9;
@@ -51,7 +50,10 @@ final class ExpansionRule implements Rule {
         } else if (subject.bypassOpens().isPresent()) {
             found.accept(bypassTooLate(subject));
         } else {
-            found.accept(missing(subject));
+            found.accept(subject.firstRelief()
+                    .filter(subject::isItsWork)
+                    .map(valve -> ExpansionValveRule.provided(subject, valve))
+                    .orElseGet(() -> missing(subject)));
         }
     }
 

@@ -27,6 +27,7 @@ public final class Findings {
             new PrechargeRule(),
             new SupplyRule(),
             new ReliefSettingRule(),
+            new ExpansionValveRule(),
             new PeakRule(),
             new HiddenExpansionRule(),
             new VesselWeightRule(),

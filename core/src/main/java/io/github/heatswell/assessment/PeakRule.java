@@ -138,6 +138,7 @@ final class PeakRule implements Rule {
                         "bypass-opens-too-late",
                         "expansion-control-missing",
                         "relief-valve-controls-expansion",
+                        "expansion-valve-works",
                         "working-pressure-exceeded",
                         "test-pressure-reached")
                 .says(
@@ -166,6 +167,7 @@ final class PeakRule implements Rule {
                         "vessel-bottomed-out",
                         "vessel-too-small",
                         "expansion-control-missing",
+                        "expansion-valve-provided",
                         "static-pressure-high",
                         "working-pressure-exceeded")
                 .says(

@@ -26,8 +26,11 @@ final class ReliefOpeningRule implements Rule {
         }
         long times = run.openings(valve.name()).filter(Event::openedByPressure).count();
         if (times > 0 && !subject.open() && subject.soundVessel().isEmpty() && !subject.drivenUp()) {
-            found.accept(controlling(
-                    subject, valve, times, run.openings(valve.name()).count()));
+            String often = often(times, run.openings(valve.name()).count());
+            found.accept(
+                    subject.isItsWork(valve)
+                            ? ExpansionValveRule.works(subject, run, valve, often, limits(subject))
+                            : controlling(subject, valve, often));
         }
     }
 
@@ -48,19 +51,19 @@ final class ReliefOpeningRule implements Rule {
                 .by(Codes.RUN);
     }
 
-    private static Found controlling(AssessmentContext subject, ReliefValve valve, long times, long openings) {
+    private static Found controlling(AssessmentContext subject, ReliefValve valve, String often) {
         Measure set = gauge(valve.setPressure(), subject.atmosphere);
         boolean may = subject.mayDischargeExpansion(valve);
+        boolean refused = !may && subject.isExpansionValve(valve);
         Finding.Draft draft = Finding.draft("relief-valve-controls-expansion", may ? Severity.CAUTION : Severity.FAULT)
                 .rests(Deciding.HEAT_UP)
                 .unless("vessel-isolated", "vessel-waterlogged", "vessel-upstream-of-check", "bypass-opens-too-late")
                 .says(Statement.of(
-                                Rule.quoted(valve.name()) + ", set to {}, opened " + often(times, openings)
-                                        + " because the heated water had nowhere else to go.",
+                                Rule.quoted(valve.name()) + ", set to {}, opened " + often
+                                        + " because the heated water had nowhere else to go."
+                                        + (refused ? " It is made for that, but the rules here ask for more." : ""),
                                 set)
-                        .then(PeakRule.beyondCode(subject, subject.peak())
-                                .map(rule -> aboveCode(subject, rule))
-                                .orElse(Statement.plain(""))))
+                        .then(limits(subject)))
                 .found(gauge(subject.peak()))
                 .limit(set)
                 .asks(ExpansionRule.ASK);
@@ -70,7 +73,16 @@ final class ReliefOpeningRule implements Rule {
                 : draft.advisesWork(
                                 "Have an expansion vessel of the right size and precharge fitted on the tank's side of the"
                                         + " supply valve." + ExpansionRule.NEVER_PLUG)
-                        .by(subject.by(Topic.RELIEF_FOR_EXPANSION, Codes.RELIEF_IS_NO_CONTROL));
+                        .by(
+                                refused
+                                        ? subject.by(Topic.EXPANSION_CONTROL, Codes.EXPANSION_CONTROL)
+                                        : subject.by(Topic.RELIEF_FOR_EXPANSION, Codes.RELIEF_IS_NO_CONTROL));
+    }
+
+    private static Statement limits(AssessmentContext subject) {
+        return PeakRule.beyondCode(subject, subject.peak())
+                .map(rule -> aboveCode(subject, rule))
+                .orElse(Statement.plain(""));
     }
 
     /** The limit that heating passes before a valve opens, with its clause. */

@@ -43,28 +43,21 @@ final class WaterLossRule implements Rule {
 
     private Found loss(AssessmentContext subject, RunSummary run) {
         Measure given = volume(run.totals().relieved());
-        boolean days = run.end() >= DAY - 1;
-        double times = days ? DAYS * DAY / run.end() : DAYS;
-        Measure year = volume(run.totals().relieved() * times);
         int openings =
                 run.totals().relief().stream().mapToInt(Totals.Relief::openings).sum();
         String opened =
                 openings == 0 ? "without opening" : openings == 1 ? "in 1 opening" : "in " + openings + " openings";
-        boolean used = !subject.house.draws().draws().isEmpty();
         boolean cold = subject.startsCold();
-        String repeated = used && !cold
-                ? days ? "; at this rate a year comes to {}." : "; once a day, a year comes to {}."
-                : days
-                        ? "; if it went on like this run, a year would come to {}."
-                        : "; if every day were like this run, a year would come to {}.";
         String caught = "Put a bucket under the discharge pipe for a day and compare"
                 + (cold ? ": a day that does not heat a cold tank discharges less" : "")
                 + ". Keep the pipe open and never plug the valve.";
         String said = "In {} the relief valves discharged {} " + opened;
-        Finding.Draft draft = Finding.draft("relief-water-loss", Severity.NOTE).rests(Deciding.HEAT_UP);
+        Finding.Draft draft = Finding.draft("relief-water-loss", Severity.NOTE)
+                .rests(Deciding.HEAT_UP)
+                .unless("expansion-valve-works");
         draft = hazard || subject.overheats()
                 ? draft.says(said + ".", time(run.end()), given)
-                : draft.says(said + repeated, time(run.end()), given, year);
+                : draft.says(Statement.of(said, time(run.end()), given).then(inAYear(subject, run, given.value())));
         return draft.found(given)
                 .advises(
                         mayBeCaught(subject)
@@ -72,5 +65,17 @@ final class WaterLossRule implements Rule {
                                 : "Keep clear of the discharge pipe: what comes out may scald. Keep the pipe open and never"
                                         + " plug the valve.")
                 .by(Codes.RUN);
+    }
+
+    /** What a year of such runs would come to: the end of a sentence. */
+    static Statement inAYear(AssessmentContext subject, RunSummary run, double volume) {
+        boolean days = run.end() >= DAY - 1;
+        boolean ordinary = !subject.house.draws().draws().isEmpty() && !subject.startsCold();
+        String repeated = ordinary
+                ? days ? "; at this rate a year comes to {}." : "; once a day, a year comes to {}."
+                : days
+                        ? "; if it went on like this run, a year would come to {}."
+                        : "; if every day were like this run, a year would come to {}.";
+        return Statement.of(repeated, volume(volume * (days ? DAYS * DAY / run.end() : DAYS)));
     }
 }

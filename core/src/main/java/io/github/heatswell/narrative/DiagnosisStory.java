@@ -193,7 +193,10 @@ public final class DiagnosisStory {
     private String ordinary() {
         Set<String> found = Findings.of(house, doubts).stream().map(Finding::id).collect(Collectors.toSet());
         if (!heated() || Stream.concat(NO_VESSEL.stream(), IDLE_VESSEL.stream()).noneMatch(found::contains)) {
-            return "";
+            return found.contains("expansion-valve-provided") && heated()
+                    ? "Ordinary expansion, which the valve on the cold inlet is made to discharge. An expansion vessel would"
+                            + " end that. "
+                    : "";
         }
         return NO_VESSEL.stream().anyMatch(found::contains)
                 ? "Ordinary expansion: the heated water has nowhere to go. Fit an expansion vessel. "

@@ -15,6 +15,7 @@ import io.github.heatswell.result.Totals;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** What relief valves did in one run; the cause before the count. */
@@ -128,9 +129,12 @@ final class ReliefWords {
                     .then(relieved())
                     .then(" in all");
         }
-        String subject = summary.system().reliefValves().size() == 1
-                ? "relief valve"
-                : "relief valve “" + opened.get(0).name() + "”";
+        ReliefValve valve = summary.system().reliefValves().stream()
+                .filter(one -> one.name().equals(opened.get(0).name()))
+                .findFirst()
+                .orElseThrow();
+        String kind = valve.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        String subject = summary.system().reliefValves().size() == 1 ? kind : kind + " “" + valve.name() + "”";
         int count = summary.totals().openings();
         return count == 1
                 ? plain(subject + " opens ")

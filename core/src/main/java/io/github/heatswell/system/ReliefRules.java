@@ -48,6 +48,19 @@ record ReliefRules(Pressure set, Pressure fullLift, Pressure reseats, Optional<P
                 "needs a valve that opens at a temperature; give opens-at too");
     }
 
+    /** Notes what contradicts itself in a valve that is made to discharge the expansion, which stands on the cold inlet. */
+    static void inlet(Requirements requirements, ReliefValve.Kind kind, Double opensAt, ReliefValve.Location place) {
+        requirements.rule(
+                !kind.takesExpansion() || opensAt == null,
+                "kind",
+                "a valve that opens at a temperature is no expansion valve and no safety group, which respond to pressure"
+                        + " only; leave opens-at or kind out");
+        requirements.rule(
+                !kind.takesExpansion() || opensAt != null || place == ReliefValve.Location.BRANCH,
+                "location",
+                "must be branch for an expansion valve or a safety group, which stand on the cold inlet");
+    }
+
     /** Notes what contradicts itself whatever the air around: of pressures against one reference. */
     void alone(Requirements requirements) {
         check(requirements, "", Double.NaN);

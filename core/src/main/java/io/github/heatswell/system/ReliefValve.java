@@ -134,6 +134,24 @@ public final class ReliefValve {
         TANK_TOP
     }
 
+    /** What a valve is made for. */
+    public enum Kind {
+        /** To guard the tank: a temperature and pressure relief valve, or any valve of which no more is known. */
+        RELIEF_VALVE,
+        /** To discharge the expansion, on the cold inlet: an expansion valve (EN 1491). It opens below the tank's guard. */
+        EXPANSION_VALVE,
+        /**
+         * The same with a check valve in one body: a safety group (EN 1487) or expansion group (EN 1488), between the supply and
+         * the tank.
+         */
+        SAFETY_GROUP;
+
+        /** {@return whether discharging the expansion is its work} */
+        public boolean takesExpansion() {
+            return this != RELIEF_VALVE;
+        }
+    }
+
     /** {@return what this valve is called, not blank} */
     public String name() {
         return parts.name;
@@ -174,6 +192,11 @@ public final class ReliefValve {
     /** {@return where the valve sits} */
     public Location location() {
         return parts.location;
+    }
+
+    /** {@return what it is made for} */
+    public Kind kind() {
+        return parts.kind;
     }
 
     /** {@return the height (m) above the tank's drain cock, negative below it; a higher valve sees less pressure} */
@@ -232,6 +255,7 @@ public final class ReliefValve {
         private LiftCharacteristic liftCharacteristic;
         private LiftCurve liftCurve;
         private Location location = Location.BRANCH;
+        private Kind kind = Kind.RELIEF_VALVE;
         private double height;
         private Double setTemperature;
         private Double reseatTemperature;
@@ -249,6 +273,7 @@ public final class ReliefValve {
             liftCharacteristic = from.liftCharacteristic;
             liftCurve = from.liftCurve;
             location = from.location;
+            kind = from.kind;
             height = from.height;
             setTemperature = from.setTemperature;
             reseatTemperature = from.reseatTemperature;
@@ -376,6 +401,18 @@ public final class ReliefValve {
         }
 
         /**
+         * Sets what the valve is made for; by default, a relief valve of which no more is known. It does not affect the
+         * simulation.
+         *
+         * @param value the kind
+         * @return this builder
+         */
+        public Builder kind(Kind value) {
+            kind = Objects.requireNonNull(value, "kind");
+            return this;
+        }
+
+        /**
          * Sets the height above the tank's drain cock.
          *
          * @param value the height, -30 m to 30 m
@@ -456,6 +493,7 @@ public final class ReliefValve {
                     .present("full-flow", fullFlow)
                     .present("character", liftCharacteristic);
             ReliefRules.device(requirements, setTemperature, reseatTemperature, location, ratedInput);
+            ReliefRules.inlet(requirements, kind, setTemperature, location);
             if (setPressure != null && fullLiftPressure != null && reseatPressure != null) {
                 fullLiftPressure = ReliefRules.notBelowByRounding(fullLiftPressure, setPressure);
                 new ReliefRules(setPressure, fullLiftPressure, reseatPressure, fault.leaksFrom()).alone(requirements);

@@ -117,7 +117,27 @@ final class SystemRules {
                     names.add(valve.name()),
                     path + "name",
                     "'" + valve.name() + "' is already the name of another relief valve");
+            if (valve.kind() == ReliefValve.Kind.SAFETY_GROUP) {
+                checkOwnCheckValve(path + "kind");
+            }
         }
+    }
+
+    /** Nothing flows back through the check valve of a safety group. */
+    private void checkOwnCheckValve(String field) {
+        requirements.rule(
+                system.supply().arrangement() != Supply.Arrangement.DIRECT,
+                field,
+                "a safety group holds a check valve, so supply.arrangement cannot be direct; give check-valve, or kind"
+                        + " expansion-valve if there is none");
+        requirements.rule(
+                system.supply()
+                        .reducingValve()
+                        .filter(valve -> valve.bypassOpens().isPresent())
+                        .isEmpty(),
+                field,
+                "the check valve in a safety group closes the way to the bypass; leave"
+                        + " supply.reducing-valve.bypass-opens out");
     }
 
     /** Trapped air cannot exceed the piping's volume. */

@@ -1,6 +1,7 @@
 package io.github.heatswell.assessment;
 
 import static io.github.heatswell.assessment.FaultlessHouse.event;
+import static io.github.heatswell.assessment.FaultlessHouse.grouped;
 import static io.github.heatswell.assessment.FaultlessHouse.guard;
 import static io.github.heatswell.assessment.FaultlessHouse.heater;
 import static io.github.heatswell.assessment.FaultlessHouse.house;
@@ -137,6 +138,11 @@ final class Cases {
                 "check-valve-leaks",
                 h -> h.supply(
                         supply(4).seatLeakage(0.1, FlowUnit.LITRE_PER_MINUTE).build()));
+        ALL.put("expansion-valve-provided", () -> of(grouped(6, 5).build()));
+        ALL.put("expansion-valve-opens-late", () -> of(grouped(7, 6).build()));
+        ALL.put(
+                "expansion-valve-works",
+                () -> of(run(grouped(6, 5).build(), 6, 4, 60, 1, event(Event.Kind.RELIEF_OPENED, "safety group", 6))));
         changed("trapped-air", h -> h.trappedAir(1, VolumeUnit.LITRE));
         changed(
                 "dripping-hides-expansion",

@@ -42,6 +42,8 @@ class ContradictionsTest {
             "expansion-control-missing",
             "bypass-opens-too-late",
             "relief-valve-controls-expansion",
+            "expansion-valve-provided",
+            "expansion-valve-works",
             "vessel-too-small",
             "vessel-bottomed-out");
 
@@ -58,6 +60,13 @@ class ContradictionsTest {
             Map.entry(
                     "expansion-control-missing",
                     union(DEAD, Set.of("vessel-too-small", "vessel-bottomed-out", "bypass-opens-too-late"))),
+            Map.entry(
+                    "expansion-valve-works",
+                    Set.of(
+                            "expansion-valve-provided",
+                            "expansion-control-missing",
+                            "vessel-too-small",
+                            "relief-water-loss")),
             Map.entry("vessel-isolated", Set.of("vessel-waterlogged", "vessel-too-small", "vessel-bottomed-out")),
             Map.entry(
                     "vessel-waterlogged",

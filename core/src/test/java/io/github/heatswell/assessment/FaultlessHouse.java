@@ -130,6 +130,17 @@ public final class FaultlessHouse {
                 .ratedInput(3, PowerUnit.KILOWATT);
     }
 
+    /** The same without a vessel, and with a safety group on the cold inlet, listed first. */
+    public static HotWaterSystem.Builder grouped(double setPressure, double reseatPressure) {
+        return house().withoutVessel()
+                .withoutReliefValves()
+                .addReliefValve(valve(setPressure, reseatPressure)
+                        .name("safety group")
+                        .kind(ReliefValve.Kind.SAFETY_GROUP)
+                        .build())
+                .addReliefValve(guard(7, 6).build());
+    }
+
     public static ReliefValve.Builder valve(double setPressure, double reseatPressure) {
         return ReliefValve.builder()
                 .name("safety valve")

@@ -45,6 +45,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class FindingSuppressionTest {
 
     private static final String OPENED = "relief-valve-controls-expansion";
+    private static final String WORKS = "expansion-valve-works";
     private static final String CODE = "peak-above-code-limit";
     private static final String NEAR = "peak-near-relief";
     private static final String COOL = "stored-too-cool";
@@ -105,6 +106,8 @@ class FindingSuppressionTest {
         HotWaterSystem bare = house().withoutVessel().build();
         HotWaterSystem late = lateBypass().build();
         RunSummary opens = run(late, 7, 60, opens());
+        HotWaterSystem grouped = FaultlessHouse.grouped(6, 5).build();
+        RunSummary drips = run(grouped, 6, 4, 60, 1, event(Event.Kind.RELIEF_OPENED, "safety group", 6));
         Doubts mains = Doubts.of(
                 List.of(new Doubt(
                         "supply.pressure",
@@ -119,7 +122,11 @@ class FindingSuppressionTest {
                 // with the mains in doubt the bypass is a caution only, and leaves nothing out
                 new Row(OPENED, CODE, new AssessmentContext(late, Optional.of(opens), mains)),
                 new Row("expansion-control-missing", CODE, Cases.of(run(bare, 5.6, 60))),
-                new Row("expansion-control-missing", NEAR, Cases.of(run(bare, 6.2, 60))));
+                new Row("expansion-control-missing", NEAR, Cases.of(run(bare, 6.2, 60))),
+                new Row(WORKS, CODE, Cases.of(drips)),
+                new Row(WORKS, "expansion-valve-provided", Cases.of(drips)),
+                new Row(WORKS, "relief-water-loss", Cases.of(drips)),
+                new Row("expansion-valve-provided", NEAR, Cases.of(run(grouped, 5.4, 60))));
     }
 
     /** What is assumed of one relief valve is no doubt of a finding about another. */

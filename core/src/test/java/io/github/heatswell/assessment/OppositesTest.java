@@ -114,6 +114,18 @@ class OppositesTest {
     private static void vessels(UnaryOperator<HotWaterSystem> bare) {
         Event opens = FaultlessHouse.event(Event.Kind.RELIEF_OPENED, "T&P valve", 7);
         CAUSES.put("relief-valve-controls-expansion", new Cause(bare, 7, 60, 0, opens));
+        UnaryOperator<HotWaterSystem> inlet = house -> bare.apply(house).toBuilder()
+                .withoutReliefValves()
+                .addReliefValve(FaultlessHouse.valve(6, 5)
+                        .name("inlet")
+                        .kind(ReliefValve.Kind.EXPANSION_VALVE)
+                        .build())
+                .addReliefValve(guard(7, 6).build())
+                .build();
+        cause("expansion-valve-provided", inlet);
+        CAUSES.put(
+                "expansion-valve-works",
+                new Cause(inlet, 6, 60, 0, FaultlessHouse.event(Event.Kind.RELIEF_OPENED, "inlet", 6)));
         cause("vessel-isolated", vessel(vessel -> vessel.condition(Condition.ISOLATED)));
         cause("vessel-waterlogged", vessel(vessel -> vessel.condition(Condition.WATERLOGGED)));
         cause("vessel-upstream-of-check", vessel(vessel -> vessel.condition(Condition.UPSTREAM_OF_CHECK)));

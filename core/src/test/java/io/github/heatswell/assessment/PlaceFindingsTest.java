@@ -195,6 +195,37 @@ class PlaceFindingsTest {
                 find(closed, place, "expansion-control-missing").orElseThrow().severity());
     }
 
+    /**
+     * A valve made for the expansion takes it where the rules leave that to it (en, au-nz) or nobody knows them; where they name
+     * it among the means (IPC and UPC places), somebody has to agree; UK rules ask for a vessel or room in the heater.
+     */
+    @ParameterizedTest
+    @CsvSource({"EN, NOTE", "AU_NZ, NOTE", "NOT_KNOWN, NOTE", "US_IPC, CAUTION", "US_UPC, CAUTION", "UK, "})
+    void valvesMadeForExpansion(Place place, Severity severity) {
+        assertEquals(
+                Optional.ofNullable(severity),
+                find(FaultlessHouse.grouped(6, 5), place, "expansion-valve-provided")
+                        .map(Finding::severity));
+        HotWaterSystem here = at(FaultlessHouse.grouped(6, 5), place).build();
+        List<Finding> found = Findings.of(run(here, 6, 4, 60, 1, event(Event.Kind.RELIEF_OPENED, "safety group", 6)));
+        Finding opened = found.stream()
+                .filter(one ->
+                        one.id().equals("expansion-valve-works") || one.id().equals("relief-valve-controls-expansion"))
+                .findFirst()
+                .orElseThrow();
+        String said = opened.sentence().text(UnitSystem.SI);
+        if (severity == null) {
+            assertEquals(Severity.FAULT, opened.severity());
+            assertTrue(said.contains("made for that, but the rules here ask for more"), said);
+            assertTrue(opened.authority().source().text().startsWith("Approved Document G"), opened::toString);
+        } else {
+            assertEquals(severity, opened.severity());
+            assertTrue(said.contains("that is its work") && said.contains("a year would come to 365 L"), said);
+            assertTrue(said.contains("'T&P valve' stayed shut"), said);
+            assertTrue(opened.advice().text(UnitSystem.SI).contains("expansion vessel"), opened::toString);
+        }
+    }
+
     /** A topic on which no rule of the place was read says so beside what is said elsewhere. */
     @Test
     void whatNobodyReadIsSaid() {

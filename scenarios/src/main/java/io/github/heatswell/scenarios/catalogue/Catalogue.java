@@ -28,6 +28,8 @@ public final class Catalogue {
                             "orchard-lodge",
                             "ridge-house",
                             "mill-cottage",
+                            "vineyard-cottage",
+                            "shearers-hut",
                             "mill-cottage-small-vessel",
                             "mill-cottage-overcharged-vessel",
                             "mill-cottage-isolated-vessel",

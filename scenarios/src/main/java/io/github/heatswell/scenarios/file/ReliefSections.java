@@ -119,6 +119,16 @@ final class ReliefSections {
                                     .from(given -> Optional.of("tank-top"), "opens-at"))
                             .needed("with opens-at", ReliefSections::mindsTemperature)
                             .checkedAgainst("opens-at"),
+                    word(
+                                    "kind",
+                                    "safety-group: on the cold inlet, made to discharge the expansion, with a check valve of its"
+                                            + " own (EN 1487, EN 1488); expansion-valve: the same without one (EN 1491);"
+                                            + " relief-valve if left out",
+                                    "safety-group",
+                                    Words.of(ReliefValve.Kind.values()),
+                                    ReliefValve.Builder::kind)
+                            .leftOutFreely()
+                            .checkedAgainst("opens-at", "location"),
                     amount(
                                     NamedValue.RATED_INPUT.key(),
                                     "heat input for which the T&P valve is certified, from its plate; unknown if"

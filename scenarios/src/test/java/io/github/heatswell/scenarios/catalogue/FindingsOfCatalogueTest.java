@@ -24,6 +24,8 @@ class FindingsOfCatalogueTest {
             orchard-lodge                    | relief-valve-controls-expansion stored-too-cool scald-without-mixing-valve temperature-relief-missing relief-water-loss
             ridge-house                      | relief-valve-controls-expansion stored-too-cool scald-without-mixing-valve temperature-relief-missing relief-water-loss
             mill-cottage                     | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            vineyard-cottage                 | expansion-valve-works temperature-relief-missing
+            shearers-hut                     | expansion-valve-works
             mill-cottage-small-vessel        | vessel-bottomed-out scald-without-mixing-valve temperature-relief-missing relief-water-loss
             mill-cottage-overcharged-vessel  | precharge-above-static scald-without-mixing-valve temperature-relief-missing relief-water-loss
             mill-cottage-isolated-vessel     | vessel-isolated scald-without-mixing-valve temperature-relief-missing relief-water-loss

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
@@ -80,6 +82,25 @@ class OutcomeTest {
         assertTrue(result.hazard().isEmpty());
         assertTrue(result.first(Event.Kind.WORKING_PRESSURE_EXCEEDED).isEmpty());
         assertTrue(result.first(Event.Kind.RELIEF_OPENED).isPresent());
+    }
+
+    /** A safety group discharges what the water gains, on an ordinary day a share of the tank below the 3 % of the trade, and nothing is wrong with it. */
+    @Test
+    void aSafetyGroupDoesItsWork() {
+        RunResult result = run("vineyard-cottage");
+        double relieved = litres(result.totals().relieved());
+        assertTrue(relieved > 2 && relieved < 4 && relieved < 0.03 * 200, "about three litres: " + relieved);
+        assertTrue(Findings.of(result.summary()).stream()
+                .allMatch(finding -> finding.severity() == Finding.Severity.NOTE));
+    }
+
+    @Test
+    void anExpansionValveOpensBeforeTheTemperatureAndPressureReliefValve() {
+        RunResult result = run("shearers-hut");
+        assertTrue(result.summary().openings("cold water valve").count() > 0);
+        assertEquals(0, result.summary().openings("T&P valve").count());
+        assertEquals(0, result.totals().relief().get(1).volume());
+        assertTrue(bar(result, result.extremes().highestPressure().value()) < 7.7);
     }
 
     static Stream<String> names() {

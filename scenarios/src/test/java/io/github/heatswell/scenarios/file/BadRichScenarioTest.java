@@ -87,6 +87,10 @@ class BadRichScenarioTest {
             fault: { stuck-open: 5 % } | fault: [blocked] | 14:35 | relief[1].fault: needs a single value or keys and values, not a list; write, for example, 'fault: blocked'
             location: tank-top | location: branch | 15:44 | relief[2].location: must be tank-top for a valve that opens at a temperature
             location: tank-top | location: top | 15:44 | relief[2].location: 'top' is not one of branch, tank-top
+            kind: expansion-valve | kind: group | 13:103 | relief[0].kind: 'group' is not one of relief-valve, expansion-valve, safety-group
+            kind: expansion-valve | kind: expansion-valve, location: tank-top | 13:130 | relief[0].location: must be branch for an expansion valve or a safety group, which stand on the cold inlet
+            kind: expansion-valve | kind: safety-group | 13:103 | relief[0].kind: the check valve in a safety group closes the way to the bypass; leave supply.reducing-valve.bypass-opens out
+            location: tank-top, opens-at | location: tank-top, kind: safety-group, opens-at | 15:60 | relief[2].kind: a valve that opens at a temperature is no expansion valve and no safety group, which respond to pressure only; leave opens-at or kind out
             opens-at: 99 degC | opens-at: 120 degC | 15:64 | relief[2].opens-at: 120 degC is outside the allowed range, 50 degC to 110 degC
             opens-at: 99 degC, | | 15:5 | relief[2].opens-at: is missing
             reseats-at: 88 degC | reseats-at: 99 degC | 15:85 | relief[2].reseats-at: must be below the temperature at which the valve opens

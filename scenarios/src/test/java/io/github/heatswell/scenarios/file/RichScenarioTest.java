@@ -79,6 +79,7 @@ class RichScenarioTest {
         assertEquals(10e-6 / 60, first.fault().leakage(), 1e-15);
         assertEquals(2, first.height());
         assertEquals(ReliefValve.Location.BRANCH, first.location());
+        assertEquals(ReliefValve.Kind.EXPANSION_VALVE, first.kind());
         ReliefValve second = system.reliefValves().get(1);
         assertEquals(ReliefFault.Condition.STUCK_OPEN, second.condition());
         assertEquals(0.05, second.fault().stuckLift(), 1e-12);

@@ -45,7 +45,7 @@ public final class Sources {
               upper: { input: 2 kW, height: 70 %, set-point: 60 degC, differential: 4 K } }
             piping: [{ material: pex, outside-diameter: 22 mm, wall: 3 mm, length: 14 m, stiffness-at: 60 degC, loaded-for: 1 h }]
             relief:
-              - { name: first, opens: 7 bar, height: 2 m, fault: { leaks-from: 3 bar, leakage: 10 mL/min } }
+              - { name: first, opens: 7 bar, height: 2 m, fault: { leaks-from: 3 bar, leakage: 10 mL/min }, kind: expansion-valve }
               - { name: second, opens: 8 bar, fault: { stuck-open: 5 % } }
               - { name: third, opens: 9 bar, location: tank-top, opens-at: 99 degC, reseats-at: 88 degC, fault: blocked, rated-input: 40000 Btu/h }
             vessel: { volume: 12 L, precharge: 3.5 bar, charged-at: 5 degC, temperature: 30 degC, height: 1.8 m, condition: isolated, rating: 150 psi, mounting: horizontal-supported, empty-mass: 10 lb, length: 380 mm, name: on the wall }

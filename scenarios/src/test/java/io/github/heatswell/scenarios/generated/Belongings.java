@@ -238,14 +238,24 @@ final class Belongings {
     private void temperatures(Keyed valve) {
         if (!valve.has("opens-at")) {
             valve.remove("reseats-at", "rated-input");
+            inlet(valve);
             return;
         }
+        valve.remove("kind");
         double setPressure = valve.si("opens-at", 0);
         if (valve.has("reseats-at") && valve.si("reseats-at", 0) >= setPressure - 0.05) {
             valve.put("reseats-at", numbers.between(Format.single("relief[].reseats-at"), 313.15, setPressure - 0.05));
         }
         if (valve.has("location")) {
             valve.put("location", new Plain("tank-top"));
+        }
+    }
+
+    /** A safety group has a check valve, which may contradict the supply. */
+    private void inlet(Keyed valve) {
+        if (valve.has("kind")) {
+            valve.put("kind", new Plain(chance.with(0.5) ? "expansion-valve" : "relief-valve"));
+            valve.remove("location");
         }
     }
 

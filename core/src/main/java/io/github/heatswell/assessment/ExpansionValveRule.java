@@ -1,0 +1,117 @@
+package io.github.heatswell.assessment;
+
+import static io.github.heatswell.assessment.Measure.gauge;
+import static io.github.heatswell.assessment.Measure.volume;
+
+import io.github.heatswell.assessment.Finding.Severity;
+import io.github.heatswell.place.PlaceRule.Topic;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.result.Totals;
+import io.github.heatswell.system.NamedValue;
+import io.github.heatswell.system.ReliefValve;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** A safety group or expansion valve on the cold inlet: discharging the expansion is its work, and it has to open first. */
+final class ExpansionValveRule implements Rule {
+
+    /** What such a valve discharges in a heat-up from cold, at most, as a share of the tank: French plumbers' pages. */
+    private static final double MAX_SHARE = 0.03;
+
+    @Override
+    public void look(AssessmentContext subject, Consumer<Found> found) {
+        List<ReliefValve> guards = subject.working().stream()
+                .filter(valve -> valve.setTemperature().isPresent())
+                .toList();
+        subject.working().stream()
+                .filter(valve -> valve.kind().takesExpansion())
+                .forEach(valve -> guards.stream()
+                        .filter(guard -> subject.setPressure(guard) <= subject.setPressure(valve) + SAME)
+                        .findFirst()
+                        .ifPresent(guard -> found.accept(opensAfter(subject, valve, guard))));
+    }
+
+    /** What is expected of such a valve in a house without a vessel, before a run. */
+    static Found provided(AssessmentContext subject, ReliefValve valve) {
+        return advised(
+                        subject,
+                        valve,
+                        Finding.draft("expansion-valve-provided", severity(subject, valve))
+                                .unless("expansion-valve-works"))
+                .says(
+                        Rule.quoted(valve.name())
+                                + ", on the cold inlet, is made to discharge the expansion: it drips in every heat-up that"
+                                + " drives the pressure to {}. That is its work.",
+                        gauge(subject.setPressure(valve)))
+                .limit(gauge(subject.setPressure(valve)))
+                .by(authority(subject, valve));
+    }
+
+    /** What such a valve did in a run. */
+    static Found works(AssessmentContext subject, RunSummary run, ReliefValve valve, String often, Statement limits) {
+        double discharged = run.totals().relief().stream()
+                .filter(relief -> relief.name().equals(valve.name()))
+                .mapToDouble(Totals.Relief::volume)
+                .sum();
+        String guards = subject.working().stream()
+                .filter(guard -> guard.setTemperature().isPresent())
+                .filter(guard -> run.openings(guard.name()).findAny().isEmpty())
+                .findFirst()
+                .map(guard -> " " + Rule.quoted(guard.name()) + " stayed shut, as it should.")
+                .orElse("");
+        return advised(subject, valve, Finding.draft("expansion-valve-works", severity(subject, valve)))
+                .says(Statement.of(
+                                Rule.quoted(valve.name())
+                                        + ", made to discharge the expansion on the cold inlet, opened " + often
+                                        + " and discharged {}: that is its work",
+                                volume(discharged))
+                        .then(WaterLossRule.inAYear(subject, run, discharged))
+                        .then(Statement.of(guards))
+                        .then(limits))
+                .found(volume(discharged))
+                .by(authority(subject, valve));
+    }
+
+    private static Finding.Draft advised(AssessmentContext subject, ReliefValve valve, Finding.Draft draft) {
+        double share = MAX_SHARE * subject.house.tank().volume();
+        boolean ordinary = VesselSizeRule.needed(subject) <= share;
+        String keep = "Let " + Rule.quoted(valve.name())
+                + " drip, keep the pipe below it open and in sight, and never plug, cap or downsize it."
+                + ExpansionRule.MAY_END
+                + (ordinary ? " More than about {} in a heat-up from cold, or any" : " Any")
+                + " water long after the heater went off" + (ordinary ? "," : "") + " does not come from expansion.";
+        return draft.rests(Deciding.HEAT_UP)
+                .about(valve)
+                .advises(keep, ordinary ? new Measure[] {volume(share)} : new Measure[0])
+                .asks(ExpansionRule.ASK);
+    }
+
+    /** Where the rules of the place were read and name such a valve only among the means, somebody has to agree to it. */
+    private static Severity severity(AssessmentContext subject, ReliefValve valve) {
+        return subject.leavesExpansionTo(valve) ? Severity.NOTE : Severity.CAUTION;
+    }
+
+    private static Finding.Authority authority(AssessmentContext subject, ReliefValve valve) {
+        return subject.leavesExpansionTo(valve)
+                ? Codes.MADE_FOR_EXPANSION
+                : subject.by(Topic.EXPANSION_MEANS, Codes.MADE_FOR_EXPANSION);
+    }
+
+    private static Found opensAfter(AssessmentContext subject, ReliefValve valve, ReliefValve guard) {
+        return Finding.draft("expansion-valve-opens-late", Severity.CAUTION)
+                .compares(NamedValue.SET_PRESSURE)
+                .about(valve)
+                .says(
+                        Rule.quoted(valve.name()) + " opens at {} at the tank, not below " + Rule.quoted(guard.name())
+                                + " at {}: the temperature and pressure relief valve, made as the last guard, then discharges the"
+                                + " expansion, and hot.",
+                        gauge(subject.setPressure(valve)),
+                        gauge(subject.setPressure(guard)))
+                .found(gauge(subject.setPressure(valve)))
+                .limit(gauge(subject.setPressure(guard)))
+                .advisesWork(
+                        "Have the valve on the cold inlet replaced by one that opens clearly earlier. Never plug, cap or alter"
+                                + " the temperature and pressure relief valve.")
+                .by(Codes.OPENS_FIRST);
+    }
+}
