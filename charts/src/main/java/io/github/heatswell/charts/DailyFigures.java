@@ -51,12 +51,8 @@ public record DailyFigures(List<Day> days) {
         DailyCollector collector =
                 collector(Objects.requireNonNull(result, "result").system());
         Trace trace = result.trace();
-        double[] values = new double[Channel.values().length];
         for (int i = 0; i < trace.count(); i++) {
-            for (Channel channel : Channel.values()) {
-                values[channel.ordinal()] = trace.value(channel, i);
-            }
-            collector.sample(trace.grid().time(i), values, trace.regime(i));
+            collector.sample(trace.grid().time(i), trace.sample(i), trace.regime(i));
         }
         return collector.figures().completedBy(result.summary());
     }

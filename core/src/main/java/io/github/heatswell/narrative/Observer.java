@@ -137,12 +137,8 @@ public final class Observer implements Simulation.SampleListener {
             Observer observer =
                     new Observer(Objects.requireNonNull(result, "result").system());
             Trace trace = result.trace();
-            double[] values = new double[Channel.values().length];
             for (int i = 0; i < trace.count(); i++) {
-                for (Channel channel : Channel.values()) {
-                    values[channel.ordinal()] = trace.value(channel, i);
-                }
-                observer.sample(trace.grid().time(i), values, trace.regime(i));
+                observer.sample(trace.grid().time(i), trace.sample(i), trace.regime(i));
             }
             return observer.observed();
         }

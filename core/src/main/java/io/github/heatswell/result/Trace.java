@@ -36,6 +36,37 @@ public final class Trace {
                 Objects.requireNonNull(regimes, "regimes").toArray(Regime[]::new));
     }
 
+    /**
+     * As many values as a sample has: one for each channel, and where there are several vessels two for each of them.
+     *
+     * @param vessels how many vessels the system has
+     * @return the number
+     */
+    public static int columns(int vessels) {
+        return CHANNELS + (vessels > 1 ? 2 * vessels : 0);
+    }
+
+    /**
+     * Where the water in one of several vessels (m3) stands among the values of a sample; NaN there if the vessel takes no part.
+     *
+     * @param vessel its place among the vessels of the system, from 0
+     * @return the index
+     */
+    public static int vesselWater(int vessel) {
+        return CHANNELS + 2 * vessel;
+    }
+
+    /**
+     * Where the pressure of the gas in one of several vessels (Pa, absolute) stands among the values of a sample; NaN there if
+     * the vessel takes no part. It is that of the water at the vessel's height, unless the diaphragm is at its seat or limit.
+     *
+     * @param vessel its place among the vessels of the system, from 0
+     * @return the index
+     */
+    public static int vesselGas(int vessel) {
+        return CHANNELS + 2 * vessel + 1;
+    }
+
     /** Creates a trace that keeps what it is given. */
     Trace(Grid grid, double[][] columns, Regime[] regimes) {
         this.grid = grid;
@@ -85,6 +116,22 @@ public final class Trace {
      */
     public double value(Channel channel, int index) {
         return columns[Objects.requireNonNull(channel, "channel").ordinal()][index];
+    }
+
+    /**
+     * All values of a sample, as a listener of a run is given them.
+     *
+     * @param index the number of the sample
+     * @return one value for each channel, by its {@code ordinal()}, in its SI unit, and behind them those of each of several
+     *     vessels
+     * @throws IndexOutOfBoundsException if there is no such sample
+     */
+    public double[] sample(int index) {
+        double[] values = new double[columns.length];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = columns[i][index];
+        }
+        return values;
     }
 
     /**
@@ -191,9 +238,19 @@ public final class Trace {
          * @param planned the instants to allocate for; the trace may end earlier
          */
         public Builder(Trace.Grid planned) {
+            this(planned, 0);
+        }
+
+        /**
+         * Starts a trace of a system that may have several vessels.
+         *
+         * @param planned the instants to allocate for; the trace may end earlier
+         * @param vessels how many vessels the system has; of two or more each is followed by itself too
+         */
+        public Builder(Trace.Grid planned, int vessels) {
             interval = planned.step();
             room = planned.count();
-            columns = new double[Trace.CHANNELS][room];
+            columns = new double[Trace.columns(vessels)][room];
             regimes = new Regime[room];
         }
 
@@ -201,7 +258,8 @@ public final class Trace {
          * Adds one sample.
          *
          * @param time since the start of the run (s), later than that of the sample before
-         * @param values one value for each {@link Channel}, by its {@code ordinal()}, in its SI unit; copied
+         * @param values one value for each {@link Channel}, by its {@code ordinal()}, in its SI unit, and behind them those of
+         *     {@link Trace#vesselWater(int)} and {@link Trace#vesselGas(int)}; copied
          * @param regime the pressure regime
          * @throws IllegalStateException if there is no room for it, or the trace has been built
          */

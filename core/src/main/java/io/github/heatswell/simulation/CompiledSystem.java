@@ -69,6 +69,8 @@ final class CompiledSystem {
     final boolean anySeatLeaks;
     /** The vessels that take water. */
     final GasCushion[] vessels;
+    /** How many vessels are described, in whatever condition. */
+    final int describedVessels;
 
     /** Air under the top of the tank: its amount times the gas constant (J/K). */
     private final double airGas;
@@ -109,6 +111,7 @@ final class CompiledSystem {
         valves = system.reliefValves().stream()
                 .map(valve -> new Valve(slots, valve, atmosphere, system.head(valve.height())))
                 .toArray(Valve[]::new);
+        describedVessels = system.vessels().size();
         vessels = IntStream.range(0, system.vessels().size())
                 .filter(i -> system.vessels().get(i).condition() == ExpansionVessel.Condition.SOUND)
                 .mapToObj(i -> new GasCushion(slots, system, i))

@@ -53,6 +53,9 @@ final class GasCushion extends Device<Diaphragm> {
     /** The slot of the gas's temperature (K); constant for isothermal gas. */
     final int gas;
 
+    /** Its place among the vessels described. */
+    final int index;
+
     private final String name;
     private final double offset;
 
@@ -68,6 +71,7 @@ final class GasCushion extends Device<Diaphragm> {
         ExpansionVessel described = system.vessels().get(index);
         double roomTemperature = system.site().roomTemperature();
         double atmosphere = system.site().atmosphere();
+        this.index = index;
         name = system.vesselNames().get(index);
         gas = slots.temperature();
         offset = system.head(described.height());
@@ -213,6 +217,13 @@ final class GasCushion extends Device<Diaphragm> {
         double higher = offset;
         for (int i = 0; i < count; i++) {
             into[i] += size - charge * gasTemperatures[i] / (pressures[i] - higher);
+        }
+    }
+
+    /** Pressure of the gas (Pa, absolute) beside some water (m3) in the vessel, for several of them and gas temperatures. */
+    void putGasPressure(double[] water, double[] gasTemperatures, int count, double[] into) {
+        for (int i = 0; i < count; i++) {
+            into[i] = gasConstant * gasTemperatures[i] / (volume - water[i]);
         }
     }
 

@@ -29,7 +29,9 @@ final class Recorder {
     private final double[] times = new double[BATCH];
     private final double[] parts = new double[BATCH];
     private final double[] gas = new double[BATCH];
-    private final double[][] channels = new double[CHANNELS][BATCH];
+    /** The channels, and behind them water and gas of each vessel where there are several. */
+    private final double[][] channels;
+
     private final double[] totals = new double[CHANNELS];
     private final List<Event> events = new ArrayList<>();
     private final Peak highestPressure = new Peak(1);
@@ -53,6 +55,10 @@ final class Recorder {
         this.interval = interval;
         this.sink = sink;
         specificVolume = 1 / plant.coldDensity;
+        channels = new double[Trace.columns(plant.describedVessels)][BATCH];
+        for (int i = CHANNELS; i < channels.length; i++) {
+            Arrays.fill(channels[i], Double.NaN); // a vessel that takes no part has no values
+        }
         this.rates = new double[vector.length];
         this.inside = new double[vector.length];
     }
@@ -171,6 +177,12 @@ final class Recorder {
         for (GasCushion vessel : plant.vessels) {
             step.fill(vessel.gas, vessel.gas, 1, parts, count, gas);
             vessel.addWater(modes.of(vessel), pressure, gas, count, channel(Channel.VESSEL_WATER));
+            if (channels.length > CHANNELS) {
+                double[] water = channels[Trace.vesselWater(vessel.index)];
+                Arrays.fill(water, 0, count, 0);
+                vessel.addWater(modes.of(vessel), pressure, gas, count, water);
+                vessel.putGasPressure(water, gas, count, channels[Trace.vesselGas(vessel.index)]);
+            }
         }
         double[] reading = channel(Channel.GAUGE_READING);
         double zero = plant.atmosphere + plant.gaugeOffset;

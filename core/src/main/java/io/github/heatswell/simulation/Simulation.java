@@ -100,7 +100,7 @@ public final class Simulation {
      * @throws SimulationException if the equations could not be integrated
      */
     public RunResult run() {
-        Trace.Builder trace = new Trace.Builder(planned());
+        Trace.Builder trace = new Trace.Builder(planned(), system.vessels().size());
         RunSummary summary = simulate(trace::addAll);
         return new RunResult(summary, trace.build());
     }
@@ -114,7 +114,7 @@ public final class Simulation {
      */
     public RunSummary stream(SampleListener listener) {
         Objects.requireNonNull(listener, "listener");
-        return simulate(SampleSink.to(listener, Channel.values().length));
+        return simulate(SampleSink.to(listener, Trace.columns(system.vessels().size())));
     }
 
     /**
@@ -150,8 +150,9 @@ public final class Simulation {
          * run.
          *
          * @param time since the start of the run (s)
-         * @param values one value for each {@link Channel}, by its {@code ordinal()}, in its SI unit; the array is
-         *     reused for the next sample and must not be kept
+         * @param values one value for each {@link Channel}, by its {@code ordinal()}, in its SI unit, and behind them where there
+         *     are several vessels water and gas of each ({@link Trace#vesselWater(int)}, {@link Trace#vesselGas(int)}); the array
+         *     is reused for the next sample and must not be kept
          * @param regime the pressure regime
          */
         void sample(double time, double[] values, Trace.Regime regime);

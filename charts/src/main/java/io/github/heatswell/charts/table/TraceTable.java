@@ -1,6 +1,5 @@
 package io.github.heatswell.charts.table;
 
-import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.HotWaterSystem;
@@ -19,7 +18,9 @@ import java.util.Objects;
  * {@code pressure_absolute_bar}, {@code vessel_water_L}, {@code relief_flow_L_per_min}, {@code relieved_total_L},
  * {@code inflow_total_L}, {@code heater_power_kW}, {@code regime}, {@code water_top_degC}, {@code water_bottom_degC},
  * {@code draw_flow_L_per_min}, {@code drawn_total_L}, {@code returned_total_L}, {@code street_pressure_gauge_bar} and
- * {@code gauge_reading_bar} (what the owner's gauge shows where it sits); in US units {@code degF}, {@code psi},
+ * {@code gauge_reading_bar} (what the owner's gauge shows where it sits). Where there are several vessels, water and gas of each
+ * follow, {@code vessel_1_water_L} and {@code vessel_1_gas_gauge_bar} for the first described and so on; the cells of one that takes no
+ * part are empty. In US units {@code degF}, {@code psi},
  * {@code gal}, {@code gal_per_min} and {@code Btu_per_h} take the places of the units.
  *
  * <p>The order of the columns is fixed. New ones are added at the end, so that scripts that count columns keep working.
@@ -38,14 +39,9 @@ public final class TraceTable {
      */
     public static void write(RunResult result, UnitSystem units, Appendable out) throws IOException {
         Trace trace = result.trace();
-        Channel[] channels = Channel.values();
-        double[] values = new double[channels.length];
         try (TraceWriter rows = writer(result.system(), units, out)) {
             for (int i = 0; i < trace.count(); i++) {
-                for (Channel channel : channels) {
-                    values[channel.ordinal()] = trace.value(channel, i);
-                }
-                rows.sample(trace.grid().time(i), values, trace.regime(i));
+                rows.sample(trace.grid().time(i), trace.sample(i), trace.regime(i));
             }
         }
     }

@@ -47,7 +47,9 @@ public final class TraceWriter implements Simulation.SampleListener, Closeable {
 
     TraceWriter(HotWaterSystem system, UnitSystem units, Appendable out) {
         TraceColumns columns = new TraceColumns(
-                Objects.requireNonNull(units, "units"), system.site().atmosphere());
+                Objects.requireNonNull(units, "units"),
+                system.site().atmosphere(),
+                system.vessels().size());
         this.before = columns.beforeRegime().toArray(TraceColumns.Column[]::new);
         this.behind = columns.behindRegime().toArray(TraceColumns.Column[]::new);
         this.regimes = regimeCells();
@@ -119,8 +121,10 @@ public final class TraceWriter implements Simulation.SampleListener, Closeable {
         private final Quantities quantities;
         private final UnitSystem units;
         private final double atmosphere;
+        private final int vessels;
 
-        TraceColumns(UnitSystem units, double atmosphere) {
+        TraceColumns(UnitSystem units, double atmosphere, int vessels) {
+            this.vessels = vessels;
             this.quantities = new Quantities(units);
             this.units = units;
             this.atmosphere = atmosphere;
@@ -138,7 +142,7 @@ public final class TraceWriter implements Simulation.SampleListener, Closeable {
                     volume("inflow_total", Channel.INFLOW_TOTAL),
                     new Column(
                             "heater_power_" + quantities.powerUnit(),
-                            Channel.HEATER_POWER,
+                            Channel.HEATER_POWER.ordinal(),
                             0,
                             units.power(),
                             quantities.powerDecimals()));
@@ -146,14 +150,20 @@ public final class TraceWriter implements Simulation.SampleListener, Closeable {
 
         /** The columns behind the regime. */
         List<Column> behindRegime() {
-            return List.of(
+            List<Column> columns = new ArrayList<>(List.of(
                     temperature("water_top", Channel.WATER_TOP),
                     temperature("water_bottom", Channel.WATER_BOTTOM),
                     flow("draw_flow", Channel.DRAW_FLOW),
                     volume("drawn_total", Channel.DRAWN_TOTAL),
                     volume("returned_total", Channel.RETURNED_TOTAL),
                     pressure("street_pressure_gauge", Channel.MAINS_ABSOLUTE, atmosphere),
-                    pressure("gauge_reading", Channel.GAUGE_READING, 0));
+                    pressure("gauge_reading", Channel.GAUGE_READING, 0)));
+            for (int i = 0; vessels > 1 && i < vessels; i++) {
+                String name = "vessel_" + (i + 1);
+                columns.add(volume(name + "_water", Trace.vesselWater(i)));
+                columns.add(pressure(name + "_gas_gauge", Trace.vesselGas(i), atmosphere));
+            }
+            return columns;
         }
 
         /** The names of all columns. */
@@ -167,38 +177,47 @@ public final class TraceWriter implements Simulation.SampleListener, Closeable {
 
         private Column temperature(String name, Channel channel) {
             String full = name + "_" + quantities.temperatureUnit();
-            return new Column(full, channel, 0, units.temperature(), quantities.temperatureDecimals());
+            return new Column(full, channel.ordinal(), 0, units.temperature(), quantities.temperatureDecimals());
         }
 
         private Column pressure(String name, Channel channel, double zero) {
+            return pressure(name, channel.ordinal(), zero);
+        }
+
+        private Column pressure(String name, int value, double zero) {
             String full = name + "_" + quantities.pressureUnit();
-            return new Column(full, channel, zero, units.pressure(), quantities.pressureDecimals());
+            return new Column(full, value, zero, units.pressure(), quantities.pressureDecimals());
         }
 
         private Column volume(String name, Channel channel) {
+            return volume(name, channel.ordinal());
+        }
+
+        private Column volume(String name, int value) {
             String full = name + "_" + quantities.volumeUnit();
-            return new Column(full, channel, 0, units.volume(), quantities.volumeDecimals());
+            return new Column(full, value, 0, units.volume(), quantities.volumeDecimals());
         }
 
         private Column flow(String name, Channel channel) {
             String full = name + "_" + quantities.flowUnit();
-            return new Column(full, channel, 0, units.flow(), quantities.flowDecimals());
+            return new Column(full, channel.ordinal(), 0, units.flow(), quantities.flowDecimals());
         }
 
         /**
          * A column of numbers.
          *
          * @param name its name with its unit, as the header has it
-         * @param channel the quantity
+         * @param value where the quantity stands among the values of a sample
          * @param zero what is taken off its values, in their SI unit: the pressure of the air for a gauge pressure
          * @param unit the unit shown
          * @param decimals the number of decimals
          */
-        record Column(String name, Channel channel, double zero, Unit unit, int decimals) {
+        record Column(String name, int value, double zero, Unit unit, int decimals) {
 
-            /** Appends the cell of a sample. */
+            /** Appends the cell of a sample; a trace put together by hand may lack the vessels. */
             void append(StringBuilder text, double[] values) {
-                FixedDecimals.append(text, unit.fromSi(values[channel.ordinal()] - zero), decimals);
+                double found = value < values.length ? values[value] : Double.NaN;
+                FixedDecimals.append(text, unit.fromSi(found - zero), decimals);
             }
         }
     }

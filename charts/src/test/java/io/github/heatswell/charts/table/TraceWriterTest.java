@@ -10,7 +10,10 @@ import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.io.StringReader;
@@ -41,6 +44,71 @@ class TraceWriterTest {
         StringBuilder written = new StringBuilder();
         TraceTable.write(result, units, written);
         assertEquals(written.toString(), streamed.toString());
+    }
+
+    /**
+     * Validation: each of several vessels holds the water that Boyle's law gives by itself, together what the column before says;
+     * one behind a closed valve has empty cells. A house with one vessel has no such columns.
+     */
+    @Test
+    void followsEachOfSeveralVessels() throws IOException {
+        HotWaterSystem system = Plants.bare()
+                .vessel(Plants.vessel(8, 4))
+                .addVessel(Plants.vessel(6, 3).toBuilder()
+                        .height(2, LengthUnit.METRE)
+                        .acceptance(30, RatioUnit.PERCENT)
+                        .build())
+                .addVessel(Plants.vessel(12, 4).toBuilder()
+                        .condition(ExpansionVessel.Condition.ISOLATED)
+                        .build())
+                .build();
+        Simulation simulation = Simulation.of(system, Duration.ofMinutes(90));
+        StringBuilder streamed = new StringBuilder();
+        try (TraceWriter rows = TraceTable.writer(system, UnitSystem.SI, streamed)) {
+            simulation.stream(rows);
+        }
+        StringBuilder written = new StringBuilder();
+        TraceTable.write(simulation.run(), UnitSystem.SI, written);
+        assertEquals(written.toString(), streamed.toString());
+        CSVFormat format = CSVFormat.RFC4180.builder().setHeader().get();
+        double air = system.site().atmosphere() / 1e5;
+        int atTheLimit = 0;
+        try (CSVParser parser = CSVParser.parse(new StringReader(streamed.toString()), format)) {
+            for (CSVRecord row : parser) {
+                double first = number(row, "vessel_1_water_L");
+                double second = number(row, "vessel_2_water_L");
+                // half of the last decimal of each
+                assertEquals(number(row, "vessel_water_L"), first + second, 1.5e-4 + 1e-9);
+                assertEquals("", row.get("vessel_3_water_L"));
+                assertEquals("", row.get("vessel_3_gas_gauge_bar"));
+                // no diaphragm at its seat or limit: gas and water at one pressure
+                assertEquals(
+                        number(row, "pressure_gauge_bar"),
+                        number(row, "vessel_1_gas_gauge_bar"),
+                        1e-5 + 1e-9,
+                        row::toString);
+                // Boyle: p V = p0 V0, printed digits
+                assertEquals(8 * (1 - (4 + air) / (number(row, "vessel_1_gas_gauge_bar") + air)), first, 2e-4);
+                assertEquals(6 * (1 - (3 + air) / (number(row, "vessel_2_gas_gauge_bar") + air)), second, 2e-4);
+                boolean limit = second > 0.3 * 6 - 1e-4;
+                atTheLimit += limit ? 1 : 0;
+                double there = number(row, "pressure_gauge_bar") - system.head(2) / 1e5;
+                assertTrue(
+                        limit
+                                ? number(row, "vessel_2_gas_gauge_bar") <= there + 1e-4
+                                : Math.abs(number(row, "vessel_2_gas_gauge_bar") - there) < 1e-4,
+                        row::toString);
+            }
+        }
+        assertTrue(atTheLimit > 0, "the second vessel reaches its limit");
+        StringBuilder one = new StringBuilder();
+        TraceTable.writer(Plants.bare().vessel(Plants.vessel(8, 4)).build(), UnitSystem.SI, one)
+                .close();
+        assertTrue(one.toString().strip().endsWith("gauge_reading_bar"), one::toString);
+    }
+
+    private static double number(CSVRecord row, String column) {
+        return Double.parseDouble(row.get(column));
     }
 
     /** What is put together by hand is what CSVPrinter would have written, letter for letter. */
