@@ -122,9 +122,13 @@ final class CheckRun {
         sample(run, CheckSheet.Reading.Kind.QUARTER_HOUR, 900, readings);
         sample(run, CheckSheet.Reading.Kind.HALF_HOUR, 1800, readings);
         if (off.isPresent()) {
-            readings.add(peak(count.add(Simulation.of(hot, seconds(off.get().time()))
-                    .sampledEvery(MINUTE)
-                    .run())));
+            double time = off.get().time();
+            readings.add(peak(
+                    isPeakUntil(time, run)
+                            ? run
+                            : count.add(Simulation.of(hot, seconds(time))
+                                    .sampledEvery(MINUTE)
+                                    .run())));
         } else if (run.hazard().isEmpty()) {
             readings.add(peak(run));
         }
@@ -156,7 +160,13 @@ final class CheckRun {
         return new CheckSheet.Reading(kind, run.gauge(run.trace().value(Channel.PRESSURE_ABSOLUTE, sample)), after);
     }
 
-    /** The highest pressure after the taps were closed; the run ends with the heat-up. */
+    /** Whether the highest pressure of the night is that of the heat-up, which then need not be simulated by itself. */
+    private boolean isPeakUntil(double off, RunResult night) {
+        double time = night.extremes().highestPressure().time();
+        return time >= closed - SAME_MOMENT && time <= off + SAME_MOMENT;
+    }
+
+    /** The highest pressure after the taps were closed; the run ends with the heat-up, or has its peak there. */
     private CheckSheet.Reading peak(RunResult run) {
         RunSummary.Extreme highest = run.extremes().highestPressure();
         if (highest.time() >= closed - SAME_MOMENT) {
