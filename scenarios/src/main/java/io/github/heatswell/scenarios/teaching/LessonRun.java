@@ -15,13 +15,17 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** A lesson with the results of its houses. The other houses its expressions name are run when they are asked for. */
+/**
+ * A lesson with the results of its houses. The other houses its expressions name are run when they are asked for, each once, and
+ * so are houses that a figure changes.
+ */
 final class LessonRun {
 
     private final Lesson lesson;
     private final List<RunResult> results;
     private final Balances.Count count;
     private final Map<String, RunResult> others = new ConcurrentHashMap<>();
+    private final Map<Variant, RunResult> variants = new ConcurrentHashMap<>();
 
     private LessonRun(Lesson lesson, List<RunResult> results, Balances.Count count) {
         this.lesson = lesson;
@@ -46,21 +50,30 @@ final class LessonRun {
                 count);
     }
 
+    /** A house of the lesson with one value changed. */
+    private record Variant(Scenario scenario, Change change) {}
+
     /**
      * A house and what its run shows.
      *
      * @param scenario the house
      * @param run its run
-     * @param count counts the runs of its variants
+     * @param lesson keeps the runs of its variants
      */
-    record House(Scenario scenario, RunResult run, Balances.Count count) {
+    record House(Scenario scenario, RunResult run, LessonRun lesson) {
 
         /** The run of the same house, changed. */
         RunResult with(String field, String value) {
-            return count.add(scenario.with(List.of(new Change(field, value)))
-                    .simulation()
-                    .run());
+            return lesson.variants.computeIfAbsent(
+                    new Variant(scenario, new Change(field, value)), lesson::run);
         }
+    }
+
+    private RunResult run(Variant variant) {
+        return count.add(variant.scenario()
+                .with(List.of(variant.change()))
+                .simulation()
+                .run());
     }
 
     Lesson lesson() {
@@ -81,7 +94,7 @@ final class LessonRun {
     House house(String name) {
         for (int i = 0; i < results.size(); i++) {
             if (lesson.houses().get(i).name().equals(name)) {
-                return new House(lesson.houses().get(i).scenario(), results.get(i), count);
+                return new House(lesson.houses().get(i).scenario(), results.get(i), this);
             }
         }
         Scenario scenario = lesson.others().get(name);
@@ -89,7 +102,7 @@ final class LessonRun {
                 scenario,
                 others.computeIfAbsent(
                         name, any -> count.add(scenario.simulation().run())),
-                count);
+                this);
     }
 
     /** What to notice, with the numbers of these runs. */

@@ -15,9 +15,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -59,14 +57,12 @@ class ClaimsTest {
             stranger("quarry-row"),
             stranger("orchard-lodge"));
 
-    private static final Map<String, LessonRun> RUNS = new ConcurrentHashMap<>();
-
     static List<Lesson> lessons() {
         return Lessons.all();
     }
 
     private static LessonRun run(Lesson lesson) {
-        return RUNS.computeIfAbsent(lesson.id(), id -> LessonRun.of(lesson));
+        return Lessons.run(lesson);
     }
 
     @ParameterizedTest
@@ -273,12 +269,12 @@ class ClaimsTest {
         Lesson lesson = Lessons.named("high-supply-pressure");
         LessonSlider slider = lesson.slider().orElseThrow();
         RunResult last =
-                slider.scenarios().get(slider.values().size() - 1).simulation().run();
+                Lessons.moved(slider).get(slider.values().get(slider.values().size() - 1));
         assertEquals(
                 new RunFigures(run(lesson).results().get(1)).relieved(),
                 new RunFigures(last).relieved(),
                 1e-12); // the same run
-        RunResult usual = slider.scenarios().get(2).simulation().run();
+        RunResult usual = Lessons.moved(slider).get(slider.values().get(2));
         assertEquals(
                 new RunFigures(run(lesson).results().get(0)).peak(),
                 new RunFigures(usual).peak(),

@@ -19,7 +19,7 @@ class FactsTest {
 
     /** A number in what a lesson tells its readers to notice (SI units). */
     private static double noticed(Lesson lesson, int sentence, int number) {
-        return LessonRun.of(lesson)
+        return Lessons.run(lesson)
                 .notice()
                 .get(sentence)
                 .measures()

@@ -9,7 +9,6 @@ import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
-import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.report.Browser;
 import io.github.heatswell.scenarios.report.ResultFolder;
 import io.github.heatswell.units.UnitSystem;
@@ -47,7 +46,7 @@ class LessonSiteBrowserTest {
     private static List<String> pages;
     private static Browser browser;
 
-    /** The site is written once, which takes hundreds of runs; what a test adds has a name of its own. */
+    /** What a test adds has a name of its own. */
     @BeforeAll
     static void write() throws IOException {
         Optional<Browser> found = Browser.find(folder);
@@ -57,7 +56,7 @@ class LessonSiteBrowserTest {
         assumeTrue(found.isPresent(), "there is no browser on this machine");
         browser = found.orElseThrow();
         site = folder.resolve("site");
-        ResultFolder.at(site).write(Lessons.pages(Lessons.all(), UnitSystem.SI));
+        ResultFolder.at(site).write(Lessons.site());
         try (Stream<Path> files = Files.list(site)) {
             pages = files.map(file -> file.getFileName().toString())
                     .filter(name -> name.endsWith(".html"))
@@ -185,13 +184,7 @@ class LessonSiteBrowserTest {
 
     /** The curve on the page is that of a run made here, to the whole kilopascal that the page holds. */
     private static void assertShown(Lesson lesson, LessonSlider slider, String value, List<String[]> steps) {
-        RunResult run = slider.house()
-                .scenario()
-                .with(slider.fields().stream()
-                        .map(field -> new Change(field, value + " " + slider.unit()))
-                        .toList())
-                .simulation()
-                .run();
+        RunResult run = Lessons.moved(slider).get(value);
         String[] shown = steps.get(2 * steps(lesson).indexOf(value));
         assertTrue(
                 shown[3].startsWith("Computed run: " + value + "\u00a0" + slider.unit())

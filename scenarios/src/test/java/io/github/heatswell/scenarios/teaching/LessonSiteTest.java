@@ -52,7 +52,7 @@ class LessonSiteTest {
 
     @BeforeAll
     static void write() throws Exception {
-        ResultFolder.at(site).write(Lessons.pages(Lessons.all(), UnitSystem.SI));
+        ResultFolder.at(site).write(Lessons.site());
         try (Stream<Path> files = Files.list(site)) {
             for (Path file :
                     files.filter(path -> path.toString().endsWith(".html")).toList()) {
@@ -109,7 +109,7 @@ class LessonSiteTest {
     @Test
     void everyNumberIsThatOfTheRunInEitherUnits() throws Exception {
         Lesson lesson = Lessons.all().get(1);
-        List<Statement> noticed = LessonRun.of(lesson).notice();
+        List<Statement> noticed = Lessons.run(lesson).notice();
         NodeList lists = parsed(PAGES.get(lesson.id() + ".html")).getElementsByTagName("ul");
         Element list = null;
         for (int i = 0; i < lists.getLength(); i++) {
@@ -153,7 +153,7 @@ class LessonSiteTest {
     void theHouseAsAFileRunsAsOnThePage() throws Exception {
         for (Lesson lesson : Lessons.all()) {
             RunResult shown =
-                    LessonRun.of(lesson).house(lesson.tryIt().house().name()).run();
+                    Lessons.run(lesson).house(lesson.tryIt().house().name()).run();
             Scenario file = ScenarioReader.read(lesson.id(), Files.readString(site.resolve(lesson.id() + ".yaml")));
             assertEquals(lesson.title() + ": " + lesson.tryIt().house().label(), file.title());
             assertSame(lesson.id(), shown, file.simulation().run());
@@ -282,7 +282,7 @@ class LessonSiteTest {
         for (Lesson lesson : Lessons.all()) {
             assertFalse(lesson.readings().isEmpty(), lesson.id());
             String said = said(PAGES.get(lesson.id() + ".html"));
-            for (Measure answer : LessonRun.of(lesson).answers()) {
+            for (Measure answer : Lessons.run(lesson).answers()) {
                 for (UnitSystem units : UnitSystem.values()) {
                     String text = answer.text(units);
                     boolean isTime = answer.kind() == Measure.Kind.TIME;

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -64,10 +63,8 @@ class LessonTextTest {
         return Lessons.all();
     }
 
-    private static final Map<String, LessonRun> RUNS = new ConcurrentHashMap<>();
-
     private static LessonRun run(Lesson lesson) {
-        return RUNS.computeIfAbsent(lesson.id(), id -> LessonRun.of(lesson));
+        return Lessons.run(lesson);
     }
 
     private static List<String> texts(Lesson lesson) {

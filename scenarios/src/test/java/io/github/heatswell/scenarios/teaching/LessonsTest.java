@@ -23,8 +23,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -35,7 +33,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The course keeps its promises: nothing it says is written down beforehand. */
 class LessonsTest {
 
-    private static final Map<String, LessonRun> RUNS = new ConcurrentHashMap<>();
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
 
     @TempDir
@@ -46,7 +43,7 @@ class LessonsTest {
     }
 
     private static LessonRun run(Lesson lesson) {
-        return RUNS.computeIfAbsent(lesson.id(), id -> LessonRun.of(lesson));
+        return Lessons.run(lesson);
     }
 
     @Test
@@ -212,7 +209,9 @@ class LessonsTest {
             double[] rising = values.clone();
             Arrays.sort(rising);
             assertTrue(Arrays.equals(values, rising), lesson.id());
-            houses.forEach(house -> assertTrue(house.simulation().run().end() > 0));
+            slider.values()
+                    .forEach(value ->
+                            assertTrue(Lessons.moved(slider).get(value).end() > 0));
         }
     }
 

@@ -57,7 +57,7 @@ class SketchGridTest {
     }
 
     private static String drawn(Lesson lesson, UnitSystem units) {
-        return new Html().picture(SketchGrid.of(LessonRun.of(lesson), units)).end();
+        return new Html().picture(SketchGrid.of(Lessons.run(lesson), units)).end();
     }
 
     /** Where everything happens in two hours, three days are not the scale. */

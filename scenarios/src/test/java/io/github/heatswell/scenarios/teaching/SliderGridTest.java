@@ -20,11 +20,11 @@ class SliderGridTest {
         int steps = 0;
         for (Lesson lesson : Lessons.all()) {
             if (lesson.slider().isPresent()) {
-                LessonSlider slider = lesson.slider().orElseThrow().refined();
-                for (int i = 0; i < slider.values().size(); i++) {
-                    RunResult run = slider.scenarios().get(i).simulation().run();
+                LessonSlider slider = lesson.slider().orElseThrow();
+                for (String value : slider.refined().values()) {
+                    RunResult run = Lessons.moved(slider).get(value);
                     SliderGrid.Step step = SliderGrid.Step.of("", "", run);
-                    String place = lesson.id() + " at " + slider.values().get(i);
+                    String place = lesson.id() + " at " + value;
                     assertSame(Measure.gauge(run.peak().value()), Measure.gauge(step.peak() * KILO), place);
                     if (step.relieved() > 0) {
                         assertSame(
