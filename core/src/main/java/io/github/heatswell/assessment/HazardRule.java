@@ -59,9 +59,18 @@ final class HazardRule implements Rule {
                         .by(Authority.computed(
                                 "the test pressure described, or twice the working pressure, which is own judgement"));
             case VAPOUR_FORMS ->
-                draft("vapour-forms", event, when, " the water boils at {} under {}.", boiling, pressure)
-                        .found(boiling)
-                        .by(Codes.RUN);
+                run.system().tank().air().isPresent()
+                        ? draft(
+                                        "vapour-forms",
+                                        event,
+                                        when,
+                                        " steam takes over the air under the top of the tank, under {}.",
+                                        pressure)
+                                .found(pressure)
+                                .by(Codes.RUN)
+                        : draft("vapour-forms", event, when, " the water boils at {} under {}.", boiling, pressure)
+                                .found(boiling)
+                                .by(Codes.RUN);
             case RELIEF_CHATTERS ->
                 draft(
                                 "relief-valve-chatters",

@@ -40,7 +40,7 @@ final class HazardWords {
                         .then(" ")
                         .then(when);
             case VAPOUR_FORMS ->
-                plain("comes to the boil ")
+                plain(system.tank().air().isPresent() ? "fills the top of the tank with steam " : "comes to the boil ")
                         .then(when)
                         .then(", at ")
                         .then(pressure)

@@ -140,7 +140,7 @@ public record Event(
         WORKING_PRESSURE_EXCEEDED("working pressure exceeded"),
         /** Hazard: the tank's test pressure was reached. The run ends. */
         TEST_PRESSURE_REACHED("test pressure reached"),
-        /** Hazard: the hottest water reached its boiling point at this pressure. The run ends. */
+        /** Hazard: the hottest water reached its boiling point, or steam took over the air above it. The run ends. */
         VAPOUR_FORMS("vapour forms"),
         /** Hazard: the pressure, here or at an open valve higher up, fell to that of the air. The run ends. */
         ATMOSPHERE_REACHED("pressure down to atmosphere"),

@@ -91,6 +91,11 @@ final class AirPocket {
         return volumeAt(p, temperature) / Math.max(p - vapour(temperature), 1);
     }
 
+    /** How large a step (Pa) from a pressure (Pa, absolute) is, as a part (-) of what the air alone then bears; 0 without air. */
+    double part(double p, double step, double temperature) {
+        return isEmpty() ? 0 : Math.abs(step) / Math.max(Math.min(p, p + step) - vapour(temperature), 1);
+    }
+
     /** Vapour pressure (Pa, absolute); of a trial state of the solver that is no number, no number. */
     private static double vapour(double temperature) {
         if (Double.isNaN(temperature)) {

@@ -113,9 +113,15 @@ final class BalanceAudit {
      */
     static final class Inventory {
 
+        /** By so large a part (-) of what it bears, air is compressed along a straight line, */
+        private static final double PIECE = 0.01;
+        /** in no more pieces than this. */
+        private static final int MAX_PIECES = 1_000;
+
         private final CompiledSystem plant;
         private final StateVector vector;
         private final LiquidWater water;
+        private final AirPocket air;
         private final TankColumn column;
         private final LiquidWater.State cold = new LiquidWater.State();
         private final double referenceEnthalpy;
@@ -125,6 +131,7 @@ final class BalanceAudit {
             this.plant = plant;
             vector = plant.vector;
             this.water = water;
+            air = plant.air();
             column = new TankColumn(plant, water);
             probe = new double[vector.length];
             water.evaluate(plant.coldTemperature, plant.coldPressure, cold);
@@ -162,7 +169,8 @@ final class BalanceAudit {
 
         /**
          * Steps the pressure at once: water is pressed from the branch into the tank, or out of it, with its enthalpy.
-         * A step may be some bars, over which work and enthalpy change: the midpoint rule follows them.
+         * A step may be some bars, over which work and enthalpy change: the midpoint rule follows them, and air under the
+         * top by pieces.
          *
          * @param y the state, with the pressure before; temperatures and carried energy are changed with the pressure
          * @param modes the modes
@@ -170,9 +178,14 @@ final class BalanceAudit {
          * @param overTop what leaves at the top of the tank meanwhile (kg)
          */
         void press(double[] y, Modes modes, double step, double overTop) {
-            double[] halfway = y.clone();
-            pressFrom(y, halfway, modes, step / 2, overTop / 2);
-            pressFrom(halfway, y, modes, step, overTop);
+            double part = air.part(y[StateVector.PRESSURE], step, y[vector.highest]);
+            int pieces = (int) Math.min(MAX_PIECES, 1 + part / PIECE);
+            double[] halfway = new double[y.length];
+            for (int i = 0; i < pieces; i++) {
+                System.arraycopy(y, 0, halfway, 0, y.length);
+                pressFrom(y, halfway, modes, step / pieces / 2, overTop / pieces / 2);
+                pressFrom(halfway, y, modes, step / pieces, overTop / pieces);
+            }
         }
 
         /** Moves a state by a step (Pa) as it would move at another one. */

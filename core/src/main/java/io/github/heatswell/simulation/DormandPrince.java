@@ -89,6 +89,7 @@ final class DormandPrince {
     private final double shortest;
     private final double[] absolute;
     private final double[] relative;
+    private final double[] most;
     private final boolean[] totals;
     private final int alike;
     private final double[][] rates;
@@ -99,19 +100,26 @@ final class DormandPrince {
     private long evaluations;
     private double comfortable;
 
+    /** A stepper without a limit to the tolerances. */
+    DormandPrince(double shortest, double[] absolute, double[] relative, boolean[] totals, int alike) {
+        this(shortest, absolute, relative, unlimited(absolute.length), totals, alike);
+    }
+
     /**
      * A stepper.
      *
      * @param shortest the shortest step (s)
      * @param absolute absolute tolerance of each component of the state, in its unit
      * @param relative relative tolerance of each component (-)
+     * @param most the most that absolute and relative tolerance of each component may come to, in its unit
      * @param totals which components are running totals
      * @param alike the index from which the components are alike
      */
-    DormandPrince(double shortest, double[] absolute, double[] relative, boolean[] totals, int alike) {
+    DormandPrince(double shortest, double[] absolute, double[] relative, double[] most, boolean[] totals, int alike) {
         this.shortest = shortest;
         this.absolute = absolute.clone();
         this.relative = relative.clone();
+        this.most = most.clone();
         this.totals = totals.clone();
         this.alike = alike;
         rates = new double[STAGES.length + 1][absolute.length];
@@ -119,6 +127,13 @@ final class DormandPrince {
         y = new double[absolute.length];
         next = new double[absolute.length];
         step = new DenseOutput(absolute.length);
+    }
+
+    /** No limit to the tolerances of a number of components. */
+    static double[] unlimited(int components) {
+        double[] most = new double[components];
+        Arrays.fill(most, Double.POSITIVE_INFINITY);
+        return most;
     }
 
     /**
@@ -259,11 +274,12 @@ final class DormandPrince {
         double from = y[component];
         double to = after[component];
         double part = relative[component] * Math.max(Math.abs(from), Math.abs(to));
-        return absolute[component] + (totals[component] ? Math.min(part, OF_INCREMENT * Math.abs(to - from)) : part);
+        double grown = totals[component] ? Math.min(part, OF_INCREMENT * Math.abs(to - from)) : part;
+        return Math.min(most[component], absolute[component] + grown);
     }
 
     private double tolerance(int component) {
-        return absolute[component] + relative[component] * Math.abs(y[component]);
+        return Math.min(most[component], absolute[component] + relative[component] * Math.abs(y[component]));
     }
 
     /** First step for which an explicit Euler step changes the state and its rates by one per cent. */

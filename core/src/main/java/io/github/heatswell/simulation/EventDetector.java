@@ -67,6 +67,10 @@ record EventDetector(
     }
 
     static EventDetector ofFlows(UnaryOperator<Modes> after, Distance distance) {
-        return new EventDetector(null, "", Optional.empty(), after, distance, true);
+        return ofFlows(null, after, distance);
+    }
+
+    static EventDetector ofFlows(Event.Kind kind, UnaryOperator<Modes> after, Distance distance) {
+        return new EventDetector(kind, "", Optional.empty(), after, distance, true);
     }
 }

@@ -126,6 +126,10 @@ final class EventDetectors {
                     Event.Kind.VAPOUR_FORMS, EventDetector.SAME, y -> air.tillVapour(y[PRESSURE], y[vector.highest])));
             watches.add(EventDetector.of(
                     Event.Kind.VAPOUR_FORMS, EventDetector.SAME, y -> air.room(y[PRESSURE], y[vector.highest])));
+            watches.add(EventDetector.ofFlows(
+                    Event.Kind.VAPOUR_FORMS,
+                    EventDetector.SAME,
+                    y -> balance.column().untilCollapse()));
         }
         watches.add(EventDetector.of(
                 Event.Kind.WATER_OUT_OF_RANGE, EventDetector.SAME, y -> MAX_TEMPERATURE - y[vector.highest]));

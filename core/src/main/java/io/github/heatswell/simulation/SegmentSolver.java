@@ -21,6 +21,8 @@ final class SegmentSolver {
 
     private static final double MASS_TOLERANCE = 1e-9;
     private static final double ENERGY_TOLERANCE = 1e-2;
+    /** Pressure may always err by what stores this many times the error of a mass. */
+    private static final double LITTLE_STORED = 10;
 
     /** Largest fraction (-) of the tank's water that a heat-up displaces, */
     private static final double HEAT_UP = 0.01;
@@ -62,34 +64,48 @@ final class SegmentSolver {
         first = new EventLocator(balance, vector.length);
         double[] absolute = new double[vector.length];
         double[] relative = new double[vector.length];
-        Arrays.fill(absolute, MASS_TOLERANCE);
+        Arrays.fill(absolute, massTolerance(plant));
         boolean[] totals = vector.totals();
         for (int i = 0; i < vector.length; i++) {
             relative[i] = totals[i] ? OF_TOTALS * relativeTolerance : relativeTolerance;
         }
-        relative[StateVector.PRESSURE] = 0;
+        double[] most = DormandPrince.unlimited(vector.length);
+        // pressure is a total as well: that of the water stored
+        totals[StateVector.PRESSURE] = true;
+        relative[StateVector.PRESSURE] = 1;
+        most[StateVector.PRESSURE] = pressureTolerance(plant);
         // a relative error of temperature counts against 300 K, of which a heat-up is a sixth
         Arrays.fill(relative, vector.lowest, vector.length, 0.1 * relativeTolerance);
-        absolute[StateVector.PRESSURE] = pressureTolerance(plant);
+        absolute[StateVector.PRESSURE] = LITTLE_STORED * massTolerance(plant) / plant.coldDensity / give(plant);
         Arrays.fill(absolute, vector.lowest, vector.length, TEMPERATURE_TOLERANCE);
         vector.setTemperatures(absolute, TEMPERATURE_TOLERANCE);
         absolute[StateVector.DELIVERED] = ENERGY_TOLERANCE;
         absolute[StateVector.HEAT_LOST] = ENERGY_TOLERANCE;
         absolute[StateVector.CARRIED] = ENERGY_TOLERANCE;
-        stepper = new DormandPrince(SHORTEST_STEP, absolute, relative, totals, vector.lowest);
+        stepper = new DormandPrince(SHORTEST_STEP, absolute, relative, most, totals, vector.lowest);
     }
 
     /**
-     * The error of pressure (Pa) that a step may make. Pressure stands for stored water, the more of it the softer the
-     * system is: with a large vessel a pascal is a tenth of a gram. The tolerance is the pressure that stores the
-     * relative tolerance's part of what a small heat-up moves.
+     * The error of pressure (Pa) that a step may make at most. Pressure stands for stored water, the more of it the softer
+     * the system is: with a large vessel a pascal is a tenth of a gram. The tolerance is the pressure that stores the
+     * relative tolerance's part of what a small heat-up moves. A large tank that warms by a kelvin a day moves far less: a
+     * step that hardly changes the pressure may err by a part of that change.
      */
     private double pressureTolerance(CompiledSystem plant) {
+        return relativeTolerance * Math.min(plant.startPressure, moved(plant) / give(plant));
+    }
+
+    /** Roughly how far (m3/Pa) the system gives to pressure, at its softest. */
+    private static double give(CompiledSystem plant) {
         double give = plant.tankVolume * (5e-10 + plant.shellCompliance)
                 + plant.compliance()
                 + plant.air().compliance(plant.startPressure, plant.startTemperature);
-        double softer = plant.air().isEmpty() ? 1 : AIR_SOFTENS;
-        return relativeTolerance * Math.min(plant.startPressure, moved(plant) / (softer * give));
+        return plant.air().isEmpty() ? give : AIR_SOFTENS * give;
+    }
+
+    /** The error of a mass (kg) that a step may make: in a small tank, which heats up hundreds of times a day, a part of that. */
+    private double massTolerance(CompiledSystem plant) {
+        return Math.min(MASS_TOLERANCE, relativeTolerance * moved(plant) * plant.coldDensity);
     }
 
     private static double moved(CompiledSystem plant) {

@@ -252,6 +252,15 @@ final class TankColumn {
         }
     }
 
+    /**
+     * What is left (-) until cold water that enters the top zone would make as much room as it takes, because it condenses
+     * vapour in the air there: the air then collapses at once.
+     */
+    double untilCollapse() {
+        Zone top = zone[zones - 1];
+        return 1 - top.growth / top.state.heatCapacity() * (enthalpyBelow(zones - 1) - top.enthalpy());
+    }
+
     private double enthalpyBelow(int z) {
         return z == 0 ? coldEnthalpy : zone[z - 1].enthalpy();
     }

@@ -384,8 +384,8 @@ public final class Tank {
 
         /**
          * Sets how much air stands under the top of the tank. It warms with the water there and holds its vapour, and water takes
-         * up the rest of the tank. A run ends where vapour makes up nine tenths of its pressure: the heat that evaporation takes
-         * is left out.
+         * up the rest of the tank. A run ends where vapour makes up nine tenths of its pressure, or where cold water that comes
+         * in would condense as much as it takes room, so that the air collapses: the heat that evaporation takes is left out.
          *
          * @param value the volume at the cold fill, under the supply's pressure and at its temperature: above 0 to 100 L
          * @param unit its unit

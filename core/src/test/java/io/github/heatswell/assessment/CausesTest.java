@@ -24,6 +24,7 @@ import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.MassUnit;
 import io.github.heatswell.units.UnitSystem;
+import io.github.heatswell.units.VolumeUnit;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -169,6 +170,17 @@ class CausesTest {
         // 1.11 bar absolute: IAPWS-IF97 gives 102.3 degC, and what came before or after it was at 95 degC
         assertTrue(said(found, "vapour-forms").contains("boils at 102"), said(found, "vapour-forms"));
         assertFalse(has(found, "boiling-margin-small"));
+    }
+
+    /** Water below air boils off into the air before it boils: no boiling point says when. */
+    @Test
+    void steamTakesOverTheAirBelowTheBoilingPoint() {
+        HotWaterSystem house = house().build();
+        HotWaterSystem airy = house.toBuilder()
+                .tank(house.tank().toBuilder().air(1, VolumeUnit.LITRE).build())
+                .build();
+        String said = said(Findings.of(run(airy, 5, 0.1, 95, 0, event(Event.Kind.VAPOUR_FORMS, 0.1))), "vapour-forms");
+        assertTrue(said.contains("steam takes over the air under the top of the tank, under 0.1 bar."), said);
     }
 
     @Test

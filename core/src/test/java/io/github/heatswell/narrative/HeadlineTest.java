@@ -12,6 +12,7 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
+import io.github.heatswell.units.VolumeUnit;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -25,6 +26,9 @@ class HeadlineTest {
     private static final HotWaterSystem BARE = Houses.bare().build();
     private static final HotWaterSystem ONE =
             Houses.bare().addReliefValve(Houses.snap("lid", 7, 6.3).build()).build();
+    private static final HotWaterSystem AIRY = ONE.toBuilder()
+            .tank(ONE.tank().toBuilder().air(1, VolumeUnit.LITRE).build())
+            .build();
     private static final HotWaterSystem TWO = Houses.bare()
             .addReliefValve(Houses.snap("lid", 7, 6.3).build())
             .addReliefValve(Houses.snap("cellar", 6.5, 6).build())
@@ -132,6 +136,9 @@ class HeadlineTest {
                 Arguments.of(
                         "Water comes to the boil after 22 min, at 0.3 bar and a mean of 13 °C",
                         RunByHand.run(ONE, 1320, 4.2, 0.3).event(1320, Event.Kind.VAPOUR_FORMS, "", 0.3)),
+                Arguments.of(
+                        "Water fills the top of the tank with steam after 22 min, at 0.3 bar and a mean of 13 °C",
+                        RunByHand.run(AIRY, 1320, 4.2, 0.3).event(1320, Event.Kind.VAPOUR_FORMS, "", 0.3)),
                 Arguments.of(
                         "Pressure falls to the pressure of the surrounding air after 22 min: the supply does not hold it higher",
                         RunByHand.run(ONE, 1320, 4.2, 0).event(1320, Event.Kind.ATMOSPHERE_REACHED, "", 0)),

@@ -45,7 +45,12 @@ class DifficultHousesTest {
                 "hot-tank-behind-shut-mains",
                 "layers-that-part-at-once",
                 "litre-under-air",
-                "steam-under-the-top"
+                "steam-under-the-top",
+                "steam-that-collapses",
+                "steam-in-a-soft-litre",
+                "air-pressed-at-once",
+                "litre-beside-large-vessels",
+                "calm-under-air"
             })
     void theirDayEndsWithItsBooksClosed(String name) throws IOException {
         RunResult result = Simulation.of(house(name), Duration.ofDays(1))
