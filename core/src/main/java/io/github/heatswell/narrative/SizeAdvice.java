@@ -1,11 +1,13 @@
 package io.github.heatswell.narrative;
 
+import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.study.SizeCertainty;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.units.Pressure;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -15,8 +17,60 @@ import java.util.Optional;
  * @param sizing the answer of the simulation
  * @param house the house as it is
  * @param certainty in how many houses within what is uncertain the limit is kept; empty if nothing is uncertain
+ * @param lower the cheapest lower supply with the vessel that goes with it; empty if none was found or looked for
  */
-public record SizeAdvice(SizingResult sizing, HotWaterSystem house, Optional<SizeCertainty> certainty) {
+public record SizeAdvice(
+        SizingResult sizing, HotWaterSystem house, Optional<SizeCertainty> certainty, Optional<LowerSupply> lower) {
+
+    /**
+     * A lower supply at which a vessel keeps the limit in nine of ten houses.
+     *
+     * @param setting what a reducing valve is to be set to
+     * @param standing the pressure of the supply then, with no water running
+     * @param newValve whether the house has no reducing valve yet
+     * @param volume the volume of the vessel (m3)
+     * @param precharge its precharge
+     * @param owned whether it is the vessel of the house
+     * @param price what valve and vessel cost; empty if there is nothing to buy
+     */
+    public record LowerSupply(
+            Pressure setting,
+            Pressure standing,
+            boolean newValve,
+            double volume,
+            Pressure precharge,
+            boolean owned,
+            Optional<NominalSize.Price> price) {
+
+        /**
+         * Checks that everything is there.
+         *
+         * @param setting what a reducing valve is to be set to
+         * @param standing the pressure of the supply then, with no water running
+         * @param newValve whether the house has no reducing valve yet
+         * @param volume the volume of the vessel (m3)
+         * @param precharge its precharge
+         * @param owned whether it is the vessel of the house
+         * @param price what valve and vessel cost
+         */
+        public LowerSupply {
+            Objects.requireNonNull(setting, "setting");
+            Objects.requireNonNull(standing, "standing");
+            Objects.requireNonNull(precharge, "precharge");
+            Objects.requireNonNull(price, "price");
+        }
+    }
+
+    /**
+     * A sizing at the supply as it is.
+     *
+     * @param sizing the answer of the simulation
+     * @param house the house as it is
+     * @param certainty in how many houses within what is uncertain the limit is kept; empty if nothing is uncertain
+     */
+    public SizeAdvice(SizingResult sizing, HotWaterSystem house, Optional<SizeCertainty> certainty) {
+        this(sizing, house, certainty, Optional.empty());
+    }
 
     /**
      * Checks that everything is there.
@@ -24,11 +78,13 @@ public record SizeAdvice(SizingResult sizing, HotWaterSystem house, Optional<Siz
      * @param sizing the answer of the simulation
      * @param house the house as it is
      * @param certainty in how many houses within what is uncertain the limit is kept
+     * @param lower the cheapest lower supply with the vessel that goes with it
      */
     public SizeAdvice {
         Objects.requireNonNull(sizing, "sizing");
         Objects.requireNonNull(house, "house");
         Objects.requireNonNull(certainty, "certainty");
+        Objects.requireNonNull(lower, "lower");
     }
 
     /**

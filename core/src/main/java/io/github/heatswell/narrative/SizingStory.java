@@ -18,6 +18,7 @@ import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.units.Decimals;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -167,7 +168,10 @@ final class SizingStory {
                                     .then("."));
                             holds().forEach(said::add);
                         },
-                        () -> said.add(plain(NONE_SURE)));
+                        () -> {
+                            said.add(plain(NONE_SURE));
+                            lower().ifPresent(said::add);
+                        });
     }
 
     private Statement between(double least, OptionalDouble most) {
@@ -268,9 +272,9 @@ final class SizingStory {
                                         .map(SizingStory::held)
                                         .orElse("")
                                 + "."))
-                .orElse(plain(
-                        NONE_SURE + " Find out more about the house first, above all the supply pressure, or have it"
-                                + " lowered."));
+                .orElseGet(() -> plain(NONE_SURE + " ")
+                        .then(lower().orElse(plain("Find out more about the house first, above all the supply pressure,"
+                                + " or have it lowered."))));
     }
 
     /** Whether more than one in ten houses within what is uncertain goes above the limit. */
@@ -287,8 +291,8 @@ final class SizingStory {
                 .then(", to stay within the limit of ")
                 .then(limit()));
         said.add(plain(
-                "No size on the list is large enough. A lower supply pressure makes it smaller, and two vessels side by"
-                        + " side act as one of their joint volume."));
+                "No size on the list is large enough. Two vessels side by side act as one of their joint volume."));
+        said.add(lower().orElse(plain("A lower supply pressure makes it smaller.")));
     }
 
     private void noVesselCan(List<Statement> said) {
@@ -297,6 +301,10 @@ final class SizingStory {
         said.add(plain("The supply stands at ")
                 .then(gauge(sizing.supplyStatic(), atmosphere))
                 .then(" and leaves no room for the water to swell into."));
+        if (advice.lower().isPresent()) {
+            said.add(lower().orElseThrow());
+            return;
+        }
         said.add(sizing.lowerSupplyTo()
                 .map(lower -> plain("Lower the supply first, by a reducing valve, to ")
                         .then(new Measure(Measure.Kind.HIGHEST_SETTING, lower.gauge(atmosphere)))
@@ -306,6 +314,46 @@ final class SizingStory {
                 .orElse(plain(
                         "No lower supply pressure was found at which the largest size on the list is enough by the"
                                 + " best estimates.")));
+    }
+
+    /** The cheapest way with a lower supply. */
+    private Optional<Statement> lower() {
+        return advice.lower()
+                .map(found -> plain("The cheapest way that holds: have ")
+                        .then(found.newValve() ? "a reducing valve fitted and set to " : "the reducing valve set to ")
+                        .then(gauge(found.setting(), atmosphere))
+                        .then(" (")
+                        .then(gauge(found.standing(), atmosphere))
+                        .then(" with no water running). Then ")
+                        .then(
+                                found.owned()
+                                        ? vessel(found)
+                                        : plain("a vessel of ").then(volume(found.volume())))
+                        .then(", precharged to ")
+                        .then(gauge(found.precharge(), atmosphere))
+                        .then(owned(found))
+                        .then(", keeps the limit in nine of ten sampled houses"
+                                + found.price()
+                                        .map(price -> (!found.newValve()
+                                                        ? ". The vessel costs "
+                                                        : found.owned()
+                                                                ? ". The valve costs "
+                                                                : ". Valve and vessel together cost ")
+                                                + Decimals.fixed(price.amount().doubleValue(), 2) + " "
+                                                + price.currency())
+                                        .orElse(", and nothing is to be bought")
+                                + "."));
+    }
+
+    private static Statement vessel(SizeAdvice.LowerSupply found) {
+        return plain("the ").then(volume(found.volume())).then(" vessel of this house");
+    }
+
+    private Statement owned(SizeAdvice.LowerSupply found) {
+        return house.vessel()
+                .filter(vessel -> found.owned())
+                .map(vessel -> plain(" instead of ").then(gauge(vessel.precharge(), atmosphere)))
+                .orElse(plain(""));
     }
 
     /** What the picture needs besides: the limit, the smallest vessel, and why the size to take is the one. */

@@ -91,7 +91,14 @@ final class VesselVerdict {
             return Statement.plain(word)
                     .then(Measure.volume(vessel.volume()))
                     .then(" vessel of this house is "
-                            + (enough ? how + ", once its precharge is right." : "too small."));
+                            + (enough
+                                    ? how + ", once its precharge is right."
+                                    : "too small"
+                                            + (advice.lower()
+                                                            .filter(SizeAdvice.LowerSupply::owned)
+                                                            .isPresent()
+                                                    ? " at the present supply."
+                                                    : ".")));
         });
     }
 

@@ -95,6 +95,16 @@ public final class VesselSizing {
     }
 
     /**
+     * A vessel of any volume as it can be put into a house: like the pattern, sound, with the precharge of the answer.
+     *
+     * @param volume its volume (m3), 0.1 L to 5 m3
+     * @return its description
+     */
+    public ExpansionVessel vessel(double volume) {
+        return setup.type().with(volume, setup.precharge());
+    }
+
+    /**
      * The peak of the worst heat-up of a house with the vessel it has or without one, its relief valves taken out: the tank full
      * of cold water, heated with every tap closed.
      *

@@ -156,6 +156,16 @@ final class SampledHouses {
         return new SizeCertainty(isUsual(), List.copyOf(tried.values()), range, count.sum());
     }
 
+    /**
+     * The place of the smallest size that keeps the limit in nine of ten houses; empty if none does.
+     *
+     * @param sizes the sizes (m3), the smallest first
+     * @param bare which of them the best estimates call for
+     */
+    OptionalInt sure(List<Double> sizes, int bare) {
+        return first(sizes, bare, true);
+    }
+
     private Range range(List<Double> sizes, int least, OptionalInt most, int bare) {
         Range range = new Range(sizes.get(least), volume(sizes, most), Optional.empty());
         return range.isVague()

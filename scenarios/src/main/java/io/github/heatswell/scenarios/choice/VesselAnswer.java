@@ -23,6 +23,9 @@ import java.util.Optional;
  * @param asItIs the run of the house as it is
  * @param proposed the same run with the recommended vessel; empty if none is recommended
  * @param certainty in how many houses within what is uncertain the limit is kept; empty if nothing was recommended
+ * @param supplies what the sizes would do at lower supplies; without columns where a lower supply is no answer
+ * @param valves what relief valves would do in place of a vessel; none where nothing needs one
+ * @param more the balances of the runs behind supplies and valves
  */
 public record VesselAnswer(
         Scenario scenario,
@@ -31,7 +34,10 @@ public record VesselAnswer(
         List<FormulaAnswer> formulas,
         RunResult asItIs,
         Optional<RunResult> proposed,
-        Optional<SizeCertainty> certainty) {
+        Optional<SizeCertainty> certainty,
+        SupplyTable supplies,
+        List<DischargingValve> valves,
+        Balances more) {
 
     /**
      * Checks that everything is there and copies the formulas.
@@ -43,6 +49,9 @@ public record VesselAnswer(
      * @param asItIs the run of the house as it is
      * @param proposed the same run with the recommended vessel; empty if none is recommended
      * @param certainty in how many houses within what is uncertain the limit is kept; empty if nothing was recommended
+     * @param supplies what the sizes would do at lower supplies
+     * @param valves what relief valves would do in place of a vessel
+     * @param more the balances of the runs behind supplies and valves
      */
     public VesselAnswer {
         Objects.requireNonNull(scenario, "scenario");
@@ -52,6 +61,9 @@ public record VesselAnswer(
         Objects.requireNonNull(asItIs, "asItIs");
         Objects.requireNonNull(proposed, "proposed");
         Objects.requireNonNull(certainty, "certainty");
+        Objects.requireNonNull(supplies, "supplies");
+        valves = List.copyOf(valves);
+        Objects.requireNonNull(more, "more");
     }
 
     /**
@@ -70,7 +82,7 @@ public record VesselAnswer(
      * @return the sizing, and how sure it is
      */
     public SizeAdvice advice() {
-        return new SizeAdvice(sizing, scenario.system(), certainty);
+        return new SizeAdvice(sizing, scenario.system(), certainty, supplies.cheapest());
     }
 
     /**
@@ -108,6 +120,7 @@ public record VesselAnswer(
         all.add(asItIs);
         proposed.ifPresent(all::add);
         certainty.ifPresent(some -> all.add(some.balances()));
+        all.add(more);
         return all.sum();
     }
 

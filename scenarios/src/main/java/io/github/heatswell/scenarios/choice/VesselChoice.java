@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The question which vessel to buy for the house of a scenario.
@@ -86,6 +87,12 @@ public final class VesselChoice {
                 .build();
         SizingResult found = sizing.size();
         Optional<SizeCertainty> certainty = certainty(sizing, found);
+        Balances.Count more = new Balances.Count();
+        SupplyTable supplies = new LowerSupplies(scenario, found, this::forColdFill, more).table(certainty);
+        Alternatives alternatives = new Alternatives(scenario, found, more);
+        List<DischargingValve> valves = Stream.of(alternatives.coldRelief(), alternatives.safetyGroup())
+                .flatMap(Optional::stream)
+                .toList();
         return new VesselAnswer(
                 scenario,
                 found,
@@ -96,7 +103,10 @@ public final class VesselChoice {
                         .recommended()
                         .map(vessel -> run(
                                 house.toBuilder().vessel(sizing.vessel(vessel)).build())),
-                certainty);
+                certainty,
+                supplies,
+                valves,
+                more.sum());
     }
 
     /** How sure the answer is; empty if there is no vessel on sale to be sure of. */
@@ -104,7 +114,7 @@ public final class VesselChoice {
         SampledHouses houses = new SampledHouses(
                 scenario,
                 found.target().gauge(),
-                volume -> house -> fitted(house, volume, sizing, found),
+                volume -> house -> LowerSupplies.fitted(house, volume, sizing),
                 new Balances.Count());
         List<Double> sizes = new ArrayList<>(found.nominal().stream()
                 .map(SizingResult.Vessel::volume)
@@ -121,18 +131,6 @@ public final class VesselChoice {
         return bare < 0 || !houses.isPossible() ? Optional.empty() : Optional.of(houses.certainty(sizes, bare));
     }
 
-    /** A house with a vessel of a volume (m3), charged as the best estimates say, or without one for 0. */
-    private static HotWaterSystem fitted(HotWaterSystem house, double volume, VesselSizing sizing, SizingResult found) {
-        return volume == 0
-                ? house.toBuilder().withoutVessel().build()
-                : house.toBuilder()
-                        .vessel(sizing.vessel(found.nominal().stream()
-                                .filter(size -> size.volume() == volume)
-                                .findFirst()
-                                .orElseThrow()))
-                        .build();
-    }
-
     /**
      * Sizes for the heat-up from a cold fill alone, which takes a fraction of the time.
      *
@@ -141,12 +139,16 @@ public final class VesselChoice {
      * @throws io.github.heatswell.simulation.SimulationException if the equations could not be integrated
      */
     public SizingResult forColdFill() {
-        return VesselSizing.builder(scenario.system(), target())
+        return forColdFill(scenario).size();
+    }
+
+    /** The same question about the house with something about its supply changed; the target is that of the house as it is. */
+    private VesselSizing forColdFill(Scenario changed) {
+        return VesselSizing.builder(changed.system(), target())
                 .precharge(rule)
                 .vesselLike(pattern())
                 .sizes(scenario.costs().vessels())
-                .build()
-                .size();
+                .build();
     }
 
     /**

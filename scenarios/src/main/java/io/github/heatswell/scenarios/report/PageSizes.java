@@ -1,7 +1,10 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.narrative.Limit;
+import io.github.heatswell.narrative.SizeAdvice;
 import io.github.heatswell.result.Balances;
+import io.github.heatswell.scenarios.choice.DischargingValve;
+import io.github.heatswell.scenarios.choice.SupplyTable;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.choice.YearlyWater;
@@ -9,11 +12,13 @@ import io.github.heatswell.scenarios.file.Costs;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.simulation.SimulationException;
+import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.study.SizeCertainty;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.Decimals;
+import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
@@ -145,6 +150,128 @@ final class PageSizes {
                 rows));
     }
 
+    /** Supply and vessel together: what each size does at the present supply and at lower ones; none where that is no answer. */
+    static Optional<Grid> supplies(VesselAnswer answer, QuantityFormat shown) {
+        List<SupplyTable.Column> columns = answer.supplies().columns();
+        if (columns.isEmpty()) {
+            return Optional.empty();
+        }
+        HotWaterSystem house = answer.scenario().system();
+        double atmosphere = house.site().atmosphere();
+        double relief = Limit.reliefSetGauge(house).orElse(Double.POSITIVE_INFINITY);
+        List<String> heads = new ArrayList<>(List.of("Supply"));
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(new ArrayList<>(List.of("Precharge")));
+        answer.scenario()
+                .costs()
+                .vessels()
+                .forEach(size -> rows.add(new ArrayList<>(List.of(shown.volume(size.volume())))));
+        for (SupplyTable.Column column : columns) {
+            heads.add(column.setting()
+                    .map(setting -> "set to " + shown.pressure(setting.gauge(atmosphere)))
+                    .orElse("as it is"));
+            List<SizingResult.Vessel> sizes = column.sizing().nominal();
+            rows.get(0).add(shown.pressure(column.sizing().supplyStatic().gauge(atmosphere)));
+            for (int i = 1; i < rows.size(); i++) {
+                rows.get(i)
+                        .add(sizes.isEmpty() ? "no room" : cell(sizes.get(i - 1), column, relief, atmosphere, shown));
+            }
+        }
+        return Optional.of(new Grid(
+                "Peak of the worst heat-up at lower supplies, each vessel precharged to match; ok: within the limit in nine of"
+                        + " ten sampled houses until a year after charging",
+                heads,
+                rows));
+    }
+
+    private static String cell(
+            SizingResult.Vessel size,
+            SupplyTable.Column column,
+            double relief,
+            double atmosphere,
+            QuantityFormat shown) {
+        double peak = size.peakAbsolute() - atmosphere;
+        return peak >= relief
+                ? "would drip"
+                : (size.higher() ? "over " : "") + shown.pressure(peak) + (column.holds(size.volume()) ? " ok" : "");
+    }
+
+    /** What can be done, from nothing to a vessel, each with what it costs now and by the year. */
+    static Grid choices(VesselAnswer answer, QuantityFormat shown) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(choice("Do nothing", nothing(answer), "-", answer.waterAsItIs(), answer, shown));
+        answer.recommended()
+                .ifPresent(vessel -> rows.add(choice(
+                        "A vessel of " + shown.volume(vessel.volume()),
+                        "keeps the limit",
+                        vessel.price().map(PageSizes::money).orElse("not given"),
+                        answer.waterProposed(),
+                        answer,
+                        shown)));
+        answer.supplies().cheapest().ifPresent(lower -> rows.add(lower(lower, answer, shown)));
+        for (DischargingValve valve : answer.valves()) {
+            boolean group = valve.kind() == DischargingValve.Kind.SAFETY_GROUP;
+            rows.add(choice(
+                    (group ? "A safety group, set to " : "A relief valve on the cold pipe, set to ")
+                            + shown.pressure(valve.setting()
+                                    .gauge(answer.scenario().system().site().atmosphere())),
+                    !valve.room()
+                            ? "would never close: too near the supply"
+                            : group ? "dripping is normal; needs a drain" : "drips instead of the T&P; needs a drain",
+                    valve.room() ? money(valve.price()) : "-",
+                    valve.water(),
+                    answer,
+                    shown));
+        }
+        return new Grid(
+                "What can be done; fitting and the drain are not in the prices",
+                List.of("Choice", "What it does", "To buy", "Water in a year", "Cost of that water"),
+                rows);
+    }
+
+    private static String nothing(VesselAnswer answer) {
+        double peak = answer.asItIs().peak().in(PressureUnit.PASCAL);
+        return answer.asItIs().summary().totals().relieved() > 0
+                ? "drips; no T&P may be left to that"
+                : Limit.passes(peak, answer.sizing().target().gauge())
+                        ? "passes the limit"
+                        : "no worse than this run shows";
+    }
+
+    private static List<String> lower(SizeAdvice.LowerSupply lower, VesselAnswer answer, QuantityFormat shown) {
+        double atmosphere = answer.scenario().system().site().atmosphere();
+        return List.of(
+                (lower.newValve() ? "A reducing valve, set to " : "The reducing valve set to ")
+                        + shown.pressure(lower.setting().gauge(atmosphere))
+                        + (lower.owned() ? ", the vessel there" : ", a vessel of ")
+                        + (lower.owned() ? "" : shown.volume(lower.volume())),
+                "keeps the limit, less pressure at the taps",
+                lower.price().map(PageSizes::money).orElse("nothing"),
+                shown.largeVolume(0),
+                money(0, answer.scenario().costs().currency()));
+    }
+
+    private static List<String> choice(
+            String what,
+            String does,
+            String price,
+            Optional<YearlyWater> water,
+            VesselAnswer answer,
+            QuantityFormat shown) {
+        Costs costs = answer.scenario().costs();
+        return List.of(
+                what,
+                does,
+                price,
+                water.map(each -> shown.largeVolume(each.volume())).orElse("not known"),
+                water.map(each -> money(costs.ofWater(each.volume()), costs.currency()))
+                        .orElse("not known"));
+    }
+
+    private static String money(NominalSize.Price price) {
+        return money(price.amount().doubleValue(), price.currency());
+    }
+
     private static String precharge(SizingResult.Vessel size, double atmosphere, QuantityFormat shown) {
         return shown.pressure(size.precharge().gauge(atmosphere));
     }
@@ -153,13 +280,14 @@ final class PageSizes {
     static List<Block> prices(VesselAnswer answer) {
         return answer.scenario().costs().vesselsInvented()
                 ? List.of(new Block.Paragraph(
-                        "The prices of vessels are invented; give your own under 'costs'.", Block.Tone.QUIET))
+                        "The prices of vessels and valves are invented; give your own of vessels under 'costs'.",
+                        Block.Tone.QUIET))
                 : List.of();
     }
 
     /** Sizes, what formulas say, and what the water costs. */
-    static Document.Section section(Optional<Grid> sizes, List<Block> formulas, List<Block> costs) {
-        List<Block> blocks = new ArrayList<>(sizes.stream().toList());
+    static Document.Section section(List<Grid> sizes, List<Block> formulas, List<Block> costs) {
+        List<Block> blocks = new ArrayList<>(sizes);
         blocks.addAll(formulas);
         boolean onlyCost = blocks.isEmpty();
         blocks.addAll(costs);

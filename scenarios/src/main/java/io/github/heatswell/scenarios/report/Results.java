@@ -118,7 +118,8 @@ public final class Results {
             sections.add(CommissioningList.of(result.system(), shown).section(shown));
         }
         sections.add(PageFindings.section(found, shown));
-        sections.add(PageSizes.section(advice.sizes(), List.of(), PageSizes.costs(water(), scenario.costs(), shown))
+        sections.add(PageSizes.section(
+                        advice.sizes().stream().toList(), List.of(), PageSizes.costs(water(), scenario.costs(), shown))
                 .onPage());
         sections.add(PageBasis.of(scenario, !advice.check().readings().isEmpty(), shown));
         sections.add(PageMethods.of(result, shown));

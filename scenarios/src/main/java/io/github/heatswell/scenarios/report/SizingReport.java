@@ -137,7 +137,12 @@ public final class SizingReport {
         List<Block> costs = new ArrayList<>(PageSizes.costs(water(), scenario.costs(), shown));
         costs.addAll(PageSizes.prices(answer));
         sections.add(PageSizes.section(
-                PageSizes.of(answer, shown),
+                Stream.of(
+                                PageSizes.of(answer, shown),
+                                PageSizes.supplies(answer, shown),
+                                Optional.of(PageSizes.choices(answer, shown)))
+                        .flatMap(Optional::stream)
+                        .toList(),
                 answer.formulas().stream()
                         .flatMap(formula -> PageFormulas.of(formula, shown).stream())
                         .toList(),

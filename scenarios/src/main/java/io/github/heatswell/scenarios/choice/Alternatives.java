@@ -1,0 +1,111 @@
+package io.github.heatswell.scenarios.choice;
+
+import io.github.heatswell.place.Customs;
+import io.github.heatswell.result.Balances;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.sizing.NominalSize.Price;
+import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.UnitSystem;
+import java.math.BigDecimal;
+import java.util.Optional;
+
+/** A relief valve that takes the expansion instead of a vessel: what it would discharge, and what it costs. */
+final class Alternatives {
+
+    /** Invented prices, in the currency of the scenario; they illustrate the arithmetic and are not a market survey. */
+    private static final BigDecimal REDUCING_VALVE = new BigDecimal("90.00");
+
+    private static final BigDecimal COLD_RELIEF = new BigDecimal("45.00");
+    private static final BigDecimal SAFETY_GROUP = new BigDecimal("60.00");
+
+    /** Where a valve made to take the expansion closes again, as a share of its set pressure; from memory. */
+    private static final double RESEATS = 0.9;
+    /** Full lift at 110 % of the set pressure, as where a file leaves it out. */
+    private static final double FULL_LIFT = 1.1;
+    /** The usual setting of a safety group (Pa, gauge); from memory. */
+    private static final double GROUP = 7e5;
+
+    private static final double FULL_FLOW = 20;
+
+    private final Scenario scenario;
+    private final SizingResult sizing;
+    private final Balances.Count count;
+    private final double air;
+
+    Alternatives(Scenario scenario, SizingResult sizing, Balances.Count count) {
+        this.scenario = scenario;
+        this.sizing = sizing;
+        this.count = count;
+        this.air = scenario.system().site().atmosphere();
+    }
+
+    /** What a reducing valve costs. */
+    static Price reducingValve(Scenario scenario) {
+        return new Price(REDUCING_VALVE, scenario.costs().currency());
+    }
+
+    /** A relief valve on the cold pipe that opens below the limit; without a setting where the supply leaves no room for one. */
+    Optional<DischargingValve> coldRelief() {
+        if (isMoot()) {
+            return Optional.empty();
+        }
+        double step = scenario.units() == UnitSystem.SI ? 0.5e5 : PressureUnit.PSI.toSi(5);
+        double setting = step * Math.floor(sizing.target().gauge() / FULL_LIFT / step + 1e-6);
+        return Optional.of(valve(DischargingValve.Kind.COLD_RELIEF, setting, COLD_RELIEF));
+    }
+
+    /** A safety group, at which dripping is normal, that opens no later than the valve of the house. */
+    Optional<DischargingValve> safetyGroup() {
+        double most = scenario.system().tank().workingPressure().gauge(air) / FULL_LIFT;
+        double first = scenario.system().reliefValves().stream()
+                .filter(ReliefValve::relieves)
+                .mapToDouble(valve -> valve.setPressure().gauge(air))
+                .min()
+                .orElse(GROUP);
+        UnitSystem trade =
+                scenario.system().site().place().customs().map(Customs::units).orElse(scenario.units());
+        return isMoot() || trade == UnitSystem.US
+                ? Optional.empty()
+                : Optional.of(valve(
+                        DischargingValve.Kind.SAFETY_GROUP, Math.min(Math.min(GROUP, first), most), SAFETY_GROUP));
+    }
+
+    private boolean isMoot() {
+        return scenario.system().supply().arrangement() == Supply.Arrangement.DIRECT
+                || sizing.outcome() == SizingResult.Outcome.NONE_NEEDED;
+    }
+
+    private DischargingValve valve(DischargingValve.Kind kind, double setting, BigDecimal price) {
+        boolean room = RESEATS * setting > sizing.supplyStatic().gauge(air);
+        Price cost = new Price(price, scenario.costs().currency());
+        Pressure set = Pressure.gauge(setting, PressureUnit.PASCAL);
+        return new DischargingValve(kind, set, cost, room ? water(set) : Optional.empty(), room);
+    }
+
+    /** What it would discharge in a year in the house without a vessel. */
+    private Optional<YearlyWater> water(Pressure set) {
+        double gauge = set.gauge(air);
+        HotWaterSystem house = scenario.system().toBuilder()
+                .withoutVessel()
+                .addReliefValve(ReliefValve.builder()
+                        .name("added")
+                        .setPressure(set)
+                        .fullLiftPressure(Pressure.gauge(FULL_LIFT * gauge, PressureUnit.PASCAL))
+                        .reseatPressure(Pressure.gauge(RESEATS * gauge, PressureUnit.PASCAL))
+                        .fullFlow(FULL_FLOW, FlowUnit.LITRE_PER_MINUTE)
+                        .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING)
+                        .location(ReliefValve.Location.BRANCH)
+                        .build())
+                .build();
+        RunSummary run = count.add(Simulation.of(house, scenario.duration()).summary());
+        return YearlyWater.ofNormalLife(run, scenario.doubts().without("vessel"));
+    }
+}

@@ -1,0 +1,66 @@
+package io.github.heatswell.scenarios.choice;
+
+import io.github.heatswell.narrative.SizeAdvice;
+import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.units.Pressure;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What the vessels on sale would do at the present supply and at lower ones.
+ *
+ * @param columns the supplies, the present one first and then from high to low
+ * @param cheapest the cheapest of the lower supplies with the vessel that goes with it; empty if none will do
+ */
+public record SupplyTable(List<Column> columns, Optional<SizeAdvice.LowerSupply> cheapest) {
+
+    /** A table of nothing. */
+    static final SupplyTable NONE = new SupplyTable(List.of(), Optional.empty());
+
+    /**
+     * Copies the list.
+     *
+     * @param columns the supplies
+     * @param cheapest the cheapest of the lower supplies with the vessel that goes with it
+     */
+    public SupplyTable {
+        columns = List.copyOf(columns);
+        Objects.requireNonNull(cheapest, "cheapest");
+    }
+
+    /**
+     * A supply, and what vessels do at it.
+     *
+     * @param setting what a reducing valve is set to; empty for the supply as it is
+     * @param sizing what each size would do
+     * @param sure the smallest size that keeps the limit in nine of ten houses until a year after charging (m3), 0 if none is
+     *     needed; empty if no size on sale does
+     */
+    public record Column(Optional<Pressure> setting, SizingResult sizing, OptionalDouble sure) {
+
+        /**
+         * Checks that everything is there.
+         *
+         * @param setting what a reducing valve is set to
+         * @param sizing what each size would do
+         * @param sure the smallest size that keeps the limit in nine of ten houses
+         */
+        public Column {
+            Objects.requireNonNull(setting, "setting");
+            Objects.requireNonNull(sizing, "sizing");
+            Objects.requireNonNull(sure, "sure");
+        }
+
+        /**
+         * Whether a vessel keeps the limit in nine of ten houses.
+         *
+         * @param volume its volume (m3)
+         * @return true if it does
+         */
+        public boolean holds(double volume) {
+            return sure.isPresent() && volume >= sure.getAsDouble() * (1 - 1e-9);
+        }
+    }
+}
