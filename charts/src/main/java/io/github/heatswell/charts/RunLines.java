@@ -74,6 +74,11 @@ final class RunLines {
                 merged(Channel.WATER_TOP, List.of()));
     }
 
+    /** The temperature of the water in the hot branch. */
+    Points hotBranch() {
+        return merged(Channel.WATER_AT_TAP, List.of());
+    }
+
     /** The volume discharged since the start. */
     Points relieved() {
         return merged(Channel.RELIEVED_TOTAL, List.of());
@@ -124,7 +129,7 @@ final class RunLines {
     private double shown(Channel channel, double value) {
         return switch (channel) {
             case PRESSURE_ABSOLUTE, MAINS_ABSOLUTE -> gauge(value);
-            case WATER_MEAN, WATER_TOP, WATER_BOTTOM ->
+            case WATER_MEAN, WATER_TOP, WATER_BOTTOM, WATER_AT_TAP ->
                 amounts.units().temperature().fromSi(value);
             default -> amounts.units().volume().fromSi(value);
         };

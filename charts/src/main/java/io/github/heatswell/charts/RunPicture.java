@@ -19,6 +19,7 @@ import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
@@ -114,6 +115,13 @@ final class RunPicture {
             for (Area area : areas) {
                 range = range.with(area.lowest()).with(area.highest());
             }
+            List<Curve> curves = new ArrayList<>();
+            if (!result.system().piping(PipeRun.Carries.HOT).isEmpty()) {
+                Points branch = course.hotBranch();
+                range = range.with(branch.lowest()).with(branch.highest());
+                curves.add(new Curve(Curve.Role.HOT_BRANCH, "hot branch", "", branch));
+            }
+            curves.add(new Curve(Curve.Role.TEMPERATURE, curves.isEmpty() ? "" : "tank", "", line));
             for (Level level : levels) {
                 range = range.with(level.value());
             }
@@ -121,12 +129,12 @@ final class RunPicture {
             List<Bands> bands = lanes.underTemperature();
             double below = 0.06 + LANE * Math.max(1, bands.size());
             Axis axis = ValueScale.around(
-                    "mean water temperature (" + amounts.symbol(amounts.units().temperature()) + ")",
+                    (curves.size() > 1 ? "water temperature (" : "mean water temperature (")
+                            + amounts.symbol(amounts.units().temperature()) + ")",
                     range,
                     below,
                     0.1);
-            Curve curve = new Curve(Curve.Role.TEMPERATURE, "", "", line);
-            return new Panel(axis, areas, List.of(curve), levels, marks.byTemperature(), bands);
+            return new Panel(axis, areas, curves, levels, marks.byTemperature(), bands);
         }
 
         private List<Level> levels() {

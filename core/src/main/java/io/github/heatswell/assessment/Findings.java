@@ -30,6 +30,7 @@ public final class Findings {
             new ExpansionValveRule(),
             new PeakRule(),
             new HiddenExpansionRule(),
+            new HotBranchRule(),
             new VesselWeightRule(),
             new IdleHeaterRule(),
             new WaterTemperatureRule(),

@@ -163,7 +163,9 @@ record Hypothesis(Cause cause, String device, Consumer<SuspectHouse> change, Lis
         }
 
         private void air() {
-            double room = house.piping().stream().mapToDouble(PipeRun::volume).sum();
+            double room = house.piping(PipeRun.Carries.COLD).stream()
+                    .mapToDouble(PipeRun::volume)
+                    .sum();
             double most = Math.min(0.05, 0.95 * room);
             double least = 5e-6;
             if (house.trappedAir().isEmpty() && most > 10 * least) {

@@ -33,7 +33,9 @@ public enum Channel {
     /** Pressure of the mains (Pa, absolute). */
     MAINS_ABSOLUTE("p_s", "Pa", "mains pressure, absolute"),
     /** Reading of the owner's gauge at its height (Pa, gauge). */
-    GAUGE_READING("p_g", "Pa", "reading of the gauge");
+    GAUGE_READING("p_g", "Pa", "reading of the gauge"),
+    /** Temperature of the hot water at the taps (K): that in the hot branch, or at the top of the tank where none is described. */
+    WATER_AT_TAP("T_tap", "K", "hot water temperature at the taps");
 
     private final String symbol;
     private final String unit;

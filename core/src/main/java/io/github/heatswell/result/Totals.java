@@ -15,7 +15,7 @@ import java.util.Objects;
  * @param heatDelivered the heat delivered to the taps, above cold water (J)
  * @param heaterInput energy input of burner or elements (J)
  * @param heatToWater the part of it that reached the water (J)
- * @param heatLost the standing loss to the room (J)
+ * @param heatLost heat lost to the room by the tank and by hot pipes (J)
  * @param drawsCutShort number of draws with a given heat that the next draw cut short; 0 or more
  */
 public record Totals(
@@ -41,7 +41,7 @@ public record Totals(
      * @param heatDelivered the heat delivered to the taps, above cold water (J)
      * @param heaterInput energy input of burner or elements (J)
      * @param heatToWater the part of it that reached the water (J)
-     * @param heatLost the standing loss to the room (J)
+     * @param heatLost heat lost to the room by the tank and by hot pipes (J)
      * @param drawsCutShort number of draws with a given heat that the next draw cut short; 0 or more
      */
     public Totals {

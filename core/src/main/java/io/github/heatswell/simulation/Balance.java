@@ -124,6 +124,7 @@ final class Balance {
         prepareCold(y[StateVector.COLD], p);
         column.prepare(y, vector, modes);
         flows.prepare(y, modes, cold, column);
+        column.draw(flows.flow(Outlet.TAP));
         branchStiffness = flows.stiffness();
         branchSource = flows.source();
         beyond = 0;
@@ -145,7 +146,7 @@ final class Balance {
 
     /** Mass flow (kg/s) to the taps in a state, without the balance as a whole. */
     double drawFlow(double[] y) {
-        return plant.tap.hotFlowAt(y[StateVector.COLD], y[vector.highest], y[StateVector.PRESSURE]);
+        return plant.tap.hotFlowAt(y[StateVector.COLD], y[plant.atTap()], y[StateVector.PRESSURE]);
     }
 
     /** The feed holds the pressure, or a reducing valve lets it droop with the flow. */
@@ -207,6 +208,9 @@ final class Balance {
         double fastest = Math.abs(rates[StateVector.MAINS]) * PROBE_PER_PASCAL;
         for (int i = vector.lowest; i <= vector.highest; i++) {
             fastest = Math.max(fastest, Math.abs(rates[i]));
+        }
+        for (HotPipe pipe : plant.hotPipes) {
+            fastest = Math.max(fastest, Math.abs(rates[pipe.temperature]));
         }
         double step = fastest > 0 ? Math.min(PROBE / fastest, MAX_PROBE) : MAX_PROBE;
         System.arraycopy(y, 0, probe, 0, y.length);
@@ -308,16 +312,24 @@ final class Balance {
         rates[StateVector.DRAWN] = 0;
         rates[StateVector.LEAKED] = 0;
         // water no warmer than the feed delivers no heat to a tap
-        double leaving = column.passingTop() == 0 ? 0 : column.passingTop() / overTop();
-        rates[StateVector.DELIVERED] = drawFlow * Math.max(0, column.topEnthalpy() + leaving - cold.enthalpy());
+        rates[StateVector.DELIVERED] = delivered(drawFlow);
         rates[StateVector.HEAT_LOST] = column.lost();
         double port = (tankInflow > 0 ? cold.enthalpy() : column.bottomEnthalpy()) - referenceEnthalpy;
         rates[StateVector.CARRIED] = tankInflow * port
-                - overTop() * (column.topEnthalpy() - referenceEnthalpy)
-                - column.passingTop()
+                - column.heatOut(overTop(), referenceEnthalpy)
+                - (column.pipes().isEmpty() ? column.passingTop() : 0)
                 - p * column.roomRate(pressureRate);
         fillTemperatures(y, modes, pressureRate, rates);
         flows.fill(beyond, rates);
+    }
+
+    /** Heat (W) above that of cold water that reaches the tap. */
+    private double delivered(double drawFlow) {
+        if (!column.pipes().isEmpty()) {
+            return Math.max(0, column.pipes().tapHeat(cold.enthalpy()));
+        }
+        double leaving = column.passingTop() == 0 ? 0 : column.passingTop() / overTop();
+        return drawFlow * Math.max(0, column.topEnthalpy() + leaving - cold.enthalpy());
     }
 
     /** Writes the rates of the devices' own temperatures, and 0 for whatever else they own. */
@@ -326,6 +338,7 @@ final class Balance {
         for (Device<?> device : plant.warming) {
             device.fillRates(y, modes, rate, rates);
         }
+        column.pipes().copyRates(rates);
     }
 
     /** Mass flow (kg/s) from the mains, through the supply or its leaking seat, as last evaluated; negative if back. */

@@ -197,8 +197,11 @@ final class BalanceAudit {
             for (int i = vector.lowest; i <= vector.highest; i++) {
                 y[i] += probe[i];
             }
+            for (HotPipe pipe : plant.hotPipes) {
+                y[pipe.temperature] += probe[pipe.temperature];
+            }
             y[StateVector.CARRIED] +=
-                    in * port - overTop * (column.topEnthalpy() - referenceEnthalpy) - p * column.roomRate(step);
+                    in * port - column.heatOut(overTop, referenceEnthalpy) - p * column.roomRate(step);
             y[StateVector.PRESSURE] += step;
         }
     }

@@ -71,6 +71,8 @@ final class CompiledSystem {
     final GasCushion[] vessels;
     /** How many vessels are described, in whatever condition. */
     final int describedVessels;
+    /** The hot pipes, from the tank to the tap. */
+    final HotPipe[] hotPipes;
 
     /** Air under the top of the tank: its amount times the gas constant (J/K). */
     private final double airGas;
@@ -116,6 +118,7 @@ final class CompiledSystem {
                 .filter(i -> system.vessels().get(i).condition() == ExpansionVessel.Condition.SOUND)
                 .mapToObj(i -> new GasCushion(slots, system, i))
                 .toArray(GasCushion[]::new);
+        hotPipes = hotPipes(slots, system);
         tap = new Tap(slots, water, coldPressure);
         anySeatLeaks = Arrays.stream(valves).anyMatch(Device::leaks);
 
@@ -125,6 +128,7 @@ final class CompiledSystem {
         all.addAll(List.of(valves));
         all.addAll(List.of(vessels));
         all.add(piping(slots, system));
+        all.addAll(List.of(hotPipes));
         all.add(new Leaks(
                 slots, system.leaks().stream().mapToDouble(this::leakage).sum(), atmosphere));
         all.add(tap);
@@ -133,12 +137,23 @@ final class CompiledSystem {
         vector = new StateVector(slots, layers);
     }
 
+    private static HotPipe[] hotPipes(StateVector.Slots slots, HotWaterSystem system) {
+        List<PipeRun> branch = system.piping(PipeRun.Carries.HOT);
+        return branch.isEmpty() ? new HotPipe[0] : new HotPipe[] {new HotPipe(slots, system, branch)};
+    }
+
     private Piping piping(StateVector.Slots slots, HotWaterSystem system) {
-        double volume = system.piping().stream().mapToDouble(PipeRun::volume).sum() + waterlogged(system);
-        double growth = system.piping().stream()
+        List<PipeRun> cold = system.piping(PipeRun.Carries.COLD);
+        double volume = cold.stream().mapToDouble(PipeRun::volume).sum() + waterlogged(system);
+        double growth = cold.stream()
                 .mapToDouble(pipe -> pipe.volume() * pipe.compliance())
                 .sum();
         return new Piping(slots, volume, growth, system.trappedAir().orElse(0) * startPressure, coldPressure);
+    }
+
+    /** The slot of the temperature (K) of hot water at the tap. */
+    int atTap() {
+        return hotPipes.length == 0 ? vector.highest : hotPipes[hotPipes.length - 1].temperature;
     }
 
     /** The air under the top of the tank, with working memory of its own. */

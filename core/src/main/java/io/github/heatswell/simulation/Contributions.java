@@ -43,6 +43,8 @@ final class Contributions {
     private LiquidWater.State cold;
     private double topTemperature;
     private double topDensity;
+    private double tapTemperature;
+    private double tapDensity;
 
     private double volume;
     private double growth;
@@ -91,6 +93,8 @@ final class Contributions {
         cold = coldWater;
         topTemperature = column.topTemperature();
         topDensity = column.topDensity();
+        tapTemperature = column.tapTemperature();
+        tapDensity = column.tapDensity();
         clear();
         for (int i = 0; i < activeCount; i++) {
             active[i].contribute(y, modes, this);
@@ -135,6 +139,16 @@ final class Contributions {
     /** Temperature (K) of the hottest water. */
     double topTemperature() {
         return topTemperature;
+    }
+
+    /** Temperature (K) of the hot water at the tap. */
+    double tapTemperature() {
+        return tapTemperature;
+    }
+
+    /** Its density (kg/m3). */
+    double tapDensity() {
+        return tapDensity;
     }
 
     /**

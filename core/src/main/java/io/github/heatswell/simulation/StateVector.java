@@ -26,7 +26,7 @@ final class StateVector {
     static final int LEAKED = 6;
     /** Heat delivered to the taps, above cold water, since the start (J). */
     static final int DELIVERED = 7;
-    /** Standing loss since the start (J). */
+    /** Heat lost to the room by the tank and by hot pipes since the start (J). */
     static final int HEAT_LOST = 8;
     /**
      * Energy carried into the tank water by flows, relative to the cold water of the start, minus the work done on its

@@ -52,6 +52,7 @@ final class TankColumn {
     private final LiquidWater water;
 
     private final AirPocket air;
+    private final HotPipes pipes;
     private int zones;
     private final Zone[] zone;
     /** Flow (kg/s) that even the smallest zone mixes with, whatever its water. */
@@ -63,6 +64,8 @@ final class TankColumn {
     private final double[] rates;
     private double lost;
     private double coldEnthalpy;
+    private double offTop;
+    private double through;
     private double pressureRate;
     private double topRelief;
     private Modes modes;
@@ -108,6 +111,7 @@ final class TankColumn {
         this.water = water;
         int layers = plant.layers;
         air = plant.air();
+        pipes = new HotPipes(plant);
         zone = new Zone[layers];
         mixesWith = MIN_DENSITY * plant.tankVolume / layers / MIXING_TIME;
         upward = new boolean[layers];
@@ -143,6 +147,10 @@ final class TankColumn {
         for (int z = 1; z < zones; z++) {
             zone[z - 1].conduct(zone[z]);
         }
+        if (!pipes.isEmpty()) {
+            pipes.prepare(water, p, y);
+            lost += pipes.lost();
+        }
     }
 
     private void formZones() {
@@ -176,6 +184,7 @@ final class TankColumn {
     }
 
     private Linear solve(double drawn, double topRelief, double pressureRate) {
+        offTop = drawn;
         flow[zones].set(drawn, 0, 1);
         pass();
         for (int n = 0; n < MAX_PASSES && turnFlows(pressureRate, topRelief); n++) {
@@ -190,7 +199,8 @@ final class TankColumn {
     }
 
     /** Works out what of a flow (kg/s) through the column passes each zone by. */
-    private void letPass(double through) {
+    private void letPass(double over) {
+        through = over;
         if (through < mixesWith) {
             nothingPasses();
             return;
@@ -214,7 +224,7 @@ final class TankColumn {
 
     /** Sets the assumed directions to those of the flows; returns whether any changed. */
     private boolean turnFlows(double pressureRate, double topRelief) {
-        boolean turned = false;
+        boolean turned = !pipes.isEmpty() && pipes.turnFlows(pressureRate);
         for (int z = 0; z < zones; z++) {
             boolean up = flow[z].at(pressureRate, topRelief) > 0;
             turned |= up != upward[z];
@@ -225,6 +235,9 @@ final class TankColumn {
 
     /** One pass down the column with the assumed directions. */
     private void pass() {
+        if (!pipes.isEmpty()) {
+            passPipes();
+        }
         for (int z = zones - 1; z >= 0; z--) {
             Zone here = zone[z];
             double cp = here.state.heatCapacity();
@@ -238,6 +251,8 @@ final class TankColumn {
                     0);
             if (z + 1 < zones && !upward[z + 1]) {
                 heating.add(h - zone[z + 1].enthalpy(), above);
+            } else if (z + 1 == zones && pipes.returns()) {
+                heating.add(h - pipes.nearEnthalpy(), pipes.flow());
             }
             double expansion = here.growth / cp;
             double displaced = here.mass * here.give;
@@ -261,6 +276,12 @@ final class TankColumn {
         return 1 - top.growth / top.state.heatCapacity() * (enthalpyBelow(zones - 1) - top.enthalpy());
     }
 
+    /** What the hot pipes take leaves the top in place of what the tap takes from them. */
+    private void passPipes() {
+        Linear taken = pipes.pass(topEnthalpy() + (passingTop() == 0 ? 0 : passingTop() / through));
+        flow[zones].set(offTop - pipes.drawn() + taken.constant, taken.byPressure, 1);
+    }
+
     private double enthalpyBelow(int z) {
         return z == 0 ? coldEnthalpy : zone[z - 1].enthalpy();
     }
@@ -279,6 +300,7 @@ final class TankColumn {
         for (int z = 0; z < zones; z++) {
             zone[z].heat = 0;
         }
+        pipes.still();
         nothingPasses();
         Arrays.fill(upward, 0, zones, step > 0 || overTop > 0);
         coldEnthalpy = cold;
@@ -306,6 +328,17 @@ final class TankColumn {
                 into[lowest + layer] = rate;
             }
         }
+        pipes.fill(pressureRate, into);
+    }
+
+    /** The water of the hot pipes. */
+    HotPipes pipes() {
+        return pipes;
+    }
+
+    /** Sets what the tap takes (kg/s), of what leaves the top. */
+    void draw(double drawn) {
+        pipes.draw(drawn);
     }
 
     /** Growth rate (m3/s) of the room for water, that of the shell less the air, with the rates last filled. */
@@ -315,7 +348,9 @@ final class TankColumn {
             warmingOfAll += rates[z] * zone[z].share;
         }
         double shell = plant.tankVolume * (plant.shellGrowth * warmingOfAll + plant.shellCompliance * pressureRate);
-        return air.isEmpty() ? shell : shell - air.byTemperature * rates[zones - 1] - air.byPressure * pressureRate;
+        double room =
+                air.isEmpty() ? shell : shell - air.byTemperature * rates[zones - 1] - air.byPressure * pressureRate;
+        return pipes.isEmpty() ? room : room + pipes.roomRate(pressureRate);
     }
 
     /** Enthalpy (J/kg) of the hottest water. */
@@ -326,6 +361,27 @@ final class TankColumn {
     /** Heat (W) that leaves the top beside the hottest water. */
     double passingTop() {
         return zone[zones - 1].passing;
+    }
+
+    /** Heat (W), with enthalpies counted from that given (J/kg), that leaves tank and hot pipes with a flow (kg/s), taps included. */
+    double heatOut(double leaving, double reference) {
+        if (pipes.isEmpty()) {
+            return leaving * (topEnthalpy() - reference);
+        }
+        double off = leaving - pipes.drawn();
+        return off * (topEnthalpy() - reference)
+                + (passingTop() == 0 ? 0 : passingTop() * off / through)
+                + pipes.tapHeat(reference);
+    }
+
+    /** Temperature (K) of the water at the tap. */
+    double tapTemperature() {
+        return pipes.isEmpty() ? topTemperature() : pipes.tapTemperature();
+    }
+
+    /** Density (kg/m3) of the water at the tap. */
+    double tapDensity() {
+        return pipes.isEmpty() ? topDensity() : pipes.tapDensity();
     }
 
     /** Density (kg/m3) of the hottest water. */
@@ -343,23 +399,23 @@ final class TankColumn {
         return zone[0].enthalpy();
     }
 
-    /** Standing loss (W). */
+    /** Heat loss (W) of the tank and of hot pipes. */
     double lost() {
         return lost;
     }
 
-    /** Mass of the water (kg). */
+    /** Mass of the water (kg), that of hot pipes included. */
     double mass() {
-        double sum = 0;
+        double sum = pipes.mass();
         for (int z = 0; z < zones; z++) {
             sum += zone[z].mass;
         }
         return sum;
     }
 
-    /** Energy of the water (J), with enthalpies counted from that given (J/kg). */
+    /** Energy of the water (J), that of hot pipes included, with enthalpies counted from that given (J/kg). */
     double energy(double reference) {
-        double sum = 0;
+        double sum = pipes.energy(reference);
         for (int z = 0; z < zones; z++) {
             sum += zone[z].energy(reference);
         }

@@ -51,7 +51,7 @@ final class Tap extends Device<Boolean> {
 
     @Override
     void contribute(double[] y, Modes modes, Contributions to) {
-        double flow = hotFlow(y[StateVector.COLD], to.topTemperature(), to.density(true));
+        double flow = hotFlow(y[StateVector.COLD], to.tapTemperature(), to.tapDensity());
         to.pass(Outlet.TAP, true, StateVector.DRAWN, flow, 0);
     }
 
@@ -60,7 +60,7 @@ final class Tap extends Device<Boolean> {
         return draw == null ? 0 : draw.flow();
     }
 
-    /** The same as {@link #hotFlow} from the pressure (Pa, absolute) of the hottest water. */
+    /** The same as {@link #hotFlow} from the pressure (Pa, absolute) of the hot water. */
     double hotFlowAt(double coldTemperature, double top, double topPressure) {
         if (draw == null) {
             return 0;
@@ -70,10 +70,10 @@ final class Tap extends Device<Boolean> {
     }
 
     /**
-     * Flow that the running draw takes from the top of the tank (kg/s), 0 if the tap is shut.
+     * Flow of hot water that the running draw takes (kg/s), 0 if the tap is shut.
      *
      * @param coldTemperature temperature of the cold water (K)
-     * @param top temperature of the hottest water (K)
+     * @param top temperature of the hot water at the tap (K)
      * @param topDensity its density (kg/m3)
      */
     double hotFlow(double coldTemperature, double top, double topDensity) {

@@ -30,7 +30,8 @@
  * </ul>
  *
  * <p>A device may hold cold water under the system's pressure, and pass water out of the cold branch or the top of the
- * tank. What goes on inside the tank (layers, heat, the shell) is that of {@code TankColumn}; what fixes the pressure is
+ * tank. A {@code HotPipe} holds hot water beyond that top, on its way to the tap: its balances, {@code HotPipes}, are solved with those
+ * of the tank. What goes on inside the tank (layers, heat, the shell) is that of {@code TankColumn}; what fixes the pressure is
  * a {@code PressureRegime}.
  *
  * <p>From outside, a relief valve may have a lift curve of its own

@@ -91,6 +91,16 @@ public final class HotWaterSystem {
         return Collections.unmodifiableList(parts.piping);
     }
 
+    /**
+     * The runs of pipe that carry a kind of water.
+     *
+     * @param what what they carry
+     * @return the runs, possibly none, in the order they were added
+     */
+    public List<PipeRun> piping(PipeRun.Carries what) {
+        return parts.piping.stream().filter(pipe -> pipe.carries() == what).toList();
+    }
+
     /** {@return the relief valves, possibly none, in the order they were added} */
     public List<ReliefValve> reliefValves() {
         return Collections.unmodifiableList(parts.reliefValves);

@@ -140,12 +140,16 @@ final class SystemRules {
                         + " supply.reducing-valve.bypass-opens out");
     }
 
-    /** Trapped air cannot exceed the piping's volume. */
+    /** Trapped air is in the cold piping and cannot exceed its volume. */
     private void checkTrappedAir() {
-        double room = system.piping().stream().mapToDouble(PipeRun::volume).sum();
+        double room = system.piping(PipeRun.Carries.COLD).stream()
+                .mapToDouble(PipeRun::volume)
+                .sum();
         system.trappedAir()
                 .ifPresent(air -> requirements.rule(
-                        air <= room, "trapped-air", litres(air) + " is more than the piping holds, " + litres(room)));
+                        air <= room,
+                        "trapped-air",
+                        litres(air) + " is more than the cold piping holds, " + litres(room)));
     }
 
     /** Without pressure the air must not fill the highest layer. */

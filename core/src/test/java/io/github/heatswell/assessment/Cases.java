@@ -147,6 +147,8 @@ final class Cases {
         changed(
                 "dripping-hides-expansion",
                 h -> h.addLeak(Leak.of(0.02, FlowUnit.LITRE_PER_MINUTE, Pressure.gauge(4, BAR))));
+        changed("hot-branch-cools", h -> h.addPipe(FaultlessHouse.hotBranch(8)));
+        changed("hot-branch-long", h -> h.addPipe(FaultlessHouse.hotBranch(10)));
     }
 
     private static void vessels() {

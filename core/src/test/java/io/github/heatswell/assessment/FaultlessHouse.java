@@ -54,6 +54,17 @@ public final class FaultlessHouse {
                 .vessel(vessel(18, 4).build());
     }
 
+    /** Bare copper pipe, 22 mm outside and 20 mm inside, that carries hot water: 0.314 L a metre. */
+    public static PipeRun hotBranch(double metres) {
+        return PipeRun.builder()
+                .carries(PipeRun.Carries.HOT)
+                .material(Material.COPPER)
+                .outsideDiameter(22, LengthUnit.MILLIMETRE)
+                .wall(1, LengthUnit.MILLIMETRE)
+                .length(metres, LengthUnit.METRE)
+                .build();
+    }
+
     /** The same without its relief valve. */
     public static HotWaterSystem.Builder unguarded() {
         HotWaterSystem whole = house().build();

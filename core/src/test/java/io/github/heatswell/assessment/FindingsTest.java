@@ -44,6 +44,8 @@ class FindingsTest {
             "expansion-valve-provided",
             "expansion-valve-works",
             "heater-never-heats",
+            "hot-branch-cools",
+            "hot-branch-long",
             "mixed-draw-below-feed",
             "mixing-valve-below-feed",
             "mixing-valve-set-high",

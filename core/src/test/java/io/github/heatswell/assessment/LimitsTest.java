@@ -60,6 +60,12 @@ class LimitsTest {
                         80 * PSI.factor() / 1e5 + 0.01,
                         1e-4,
                         bar -> Findings.of(run(sound, bar, 60))),
+                // 3 litres: DVGW W 551 by trade pages; a metre of the branch holds pi/4 (20 mm)^2
+                above(
+                        "hot-branch-long",
+                        3e-3 / (Math.PI / 4 * 4e-4),
+                        1e-3,
+                        metres -> of(house().addPipe(FaultlessHouse.hotBranch(metres)))),
                 // 150 psi or the tank's working pressure, and 99 degC: WAC 296-150V-1580(2), read
                 above(
                         "tp-relief-set-high",

@@ -54,6 +54,9 @@ final class BranchWater {
         double pipes = 0;
         double compliance = 0;
         for (PipeRun pipe : system.piping()) {
+            if (pipe.carries() != PipeRun.Carries.COLD) {
+                continue;
+            }
             pipes += pipe.volume();
             compliance += pipe.volume() * pipe.compliance();
         }

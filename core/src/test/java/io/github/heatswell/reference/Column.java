@@ -1,12 +1,17 @@
 package io.github.heatswell.reference;
 
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.water.LiquidWater;
+import java.util.List;
 
 /**
  * The tank as a stack of layers of equal shell volume, each with its own mass, energy, temperature and pressure. Water
  * flows between neighbours through the same conductance as everywhere, with the enthalpy of where it comes from; heat is
  * conducted; and where warmer water lies below colder, a large finite conductance lets them exchange heat.
+ *
+ * <p>Above the top there may hang pipes full of hot water, one behind the other, each with one temperature: they exchange water with their
+ * neighbours as layers do, but heat with the room alone.
  *
  * <p>The exchange is a smooth function, so that it needs no mode: it dies out within a tenth of a millikelvin.
  */
@@ -18,9 +23,10 @@ final class Column {
     private static final double CONDUCTIVITY = 1.2;
 
     private final TankWater[] layers;
+    private final int count;
+    private final double[] lossOf;
     private final Conductances conductances;
     private final double conduction;
-    private final double lossOfLayer;
     private final double room;
     private double lost;
     private double work;
@@ -34,20 +40,48 @@ final class Column {
      */
     Column(HotWaterSystem system, LiquidWater water, Conductances conductances) {
         this.conductances = conductances;
-        int count = system.tank().layers();
+        count = system.tank().layers();
         double fillPressure = system.supplyAtStart().absolute(system.site().atmosphere());
-        layers = new TankWater[count];
+        List<List<PipeRun>> pipes = hotPipes(system);
+        layers = new TankWater[count + pipes.size()];
+        lossOf = new double[layers.length];
         for (int i = 0; i < count; i++) {
             layers[i] = new TankWater(system.tank(), water, system.coldAtStart(), fillPressure);
+            lossOf[i] = system.tank().standingLoss() / count;
+        }
+        for (int i = 0; i < pipes.size(); i++) {
+            List<PipeRun> runs = pipes.get(i);
+            double volume = runs.stream().mapToDouble(PipeRun::volume).sum();
+            double growth = runs.stream()
+                            .mapToDouble(r -> 3 * r.material().linearExpansion() * r.volume())
+                            .sum()
+                    / volume;
+            double give =
+                    runs.stream().mapToDouble(r -> r.compliance() * r.volume()).sum() / volume;
+            layers[count + i] = new TankWater(volume, growth, give, water, system.coldAtStart(), fillPressure);
+            lossOf[count + i] = runs.stream().mapToDouble(PipeRun::heatLoss).sum();
         }
         system.tank().air().ifPresent(layers[count - 1]::holdAir);
         double height = system.tank().height().orElse(1);
         conduction = CONDUCTIVITY * (system.tank().volume() / height) / (height / count);
-        lossOfLayer = system.tank().standingLoss() / count;
         room = system.site().roomTemperature();
     }
 
+    /** The runs of pipe that carry hot water, as one way from the tank to the taps. */
+    private static List<List<PipeRun>> hotPipes(HotWaterSystem system) {
+        List<PipeRun> hot = system.piping().stream()
+                .filter(pipe -> pipe.carries() == PipeRun.Carries.HOT)
+                .toList();
+        return hot.isEmpty() ? List.of() : List.of(hot);
+    }
+
+    /** {@return how many layers the tank has} */
     int count() {
+        return count;
+    }
+
+    /** {@return how many layers and hot pipes there are, one above the other} */
+    int waters() {
         return layers.length;
     }
 
@@ -65,6 +99,11 @@ final class Column {
     }
 
     TankWater top() {
+        return layers[count - 1];
+    }
+
+    /** {@return the water that a tap takes} */
+    TankWater tap() {
         return layers[layers.length - 1];
     }
 
@@ -83,10 +122,10 @@ final class Column {
     /** {@return the mean temperature (K), layers being of equal volume} */
     double meanTemperature() {
         double sum = 0;
-        for (TankWater layer : layers) {
-            sum += layer.temperature();
+        for (int i = 0; i < count; i++) {
+            sum += layers[i].temperature();
         }
-        return sum / layers.length;
+        return sum / count;
     }
 
     /**
@@ -105,7 +144,7 @@ final class Column {
             double up = conductances.tank() * (below.pressure() - above.pressure());
             double carried = up * (mode.rises(i) ? below : above).enthalpy();
             double warmer = below.temperature() - above.temperature();
-            double upward = carried + conduction * warmer + exchange(warmer);
+            double upward = i + 1 < count ? carried + conduction * warmer + exchange(warmer) : carried;
             massGains[i] -= up;
             massGains[i + 1] += up;
             energyGains[i] -= upward;
@@ -115,7 +154,7 @@ final class Column {
         work = 0;
         for (int i = 0; i < layers.length; i++) {
             int at = massIndex(i);
-            double loss = lossOfLayer * (layers[i].temperature() - room);
+            double loss = lossOf[i] * (layers[i].temperature() - room);
             double pushed = layers[i].work(y[at], massGains[i], energyGains[i] - loss);
             rates[at] = massGains[i];
             rates[at + 1] = energyGains[i] - loss - pushed;

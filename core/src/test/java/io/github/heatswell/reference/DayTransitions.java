@@ -42,7 +42,7 @@ final class DayTransitions {
 
     private static Transition mixing(UnreducedSystem system, Mode mode, double wanted) {
         boolean mixing = mode.day().mixing();
-        Trigger hotter = (t, y) -> system.topTemperature(y) - wanted;
+        Trigger hotter = (t, y) -> system.tapTemperature(y) - wanted;
         Trigger cooler = (t, y) -> -hotter.value(t, y) - DEAD_BAND;
         return Transition.kink(mixing ? cooler : hotter, mode.withDay(mode.day().withMixing(!mixing)));
     }

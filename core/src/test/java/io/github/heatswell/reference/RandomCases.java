@@ -7,6 +7,7 @@ import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.Material;
 import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
@@ -104,6 +105,25 @@ final class RandomCases {
         }
         double hours = new double[] {4, 8, 16, 24}[random.nextInt(4)];
         return new ComparisonCase(name.toString(), house.build(), hours);
+    }
+
+    /** {@return the next house, with its taps at the end of a hot branch: up to 40 m of pipe, bare or insulated} */
+    ComparisonCase nextWithHotBranch() {
+        ComparisonCase plain = next();
+        PipeRun.Builder pipe = PipeRun.builder()
+                .carries(PipeRun.Carries.HOT)
+                .material(chance(0.5) ? Material.COPPER : Material.PEX)
+                .outsideDiameter(between(12, 35), LengthUnit.MILLIMETRE)
+                .wall(between(0.8, 3), LengthUnit.MILLIMETRE)
+                .length(Math.exp(between(Math.log(3), Math.log(40))), LengthUnit.METRE);
+        if (chance(0.6)) {
+            pipe.insulation(between(4, 40), LengthUnit.MILLIMETRE);
+        }
+        PipeRun hot = pipe.build();
+        String name = plain.name()
+                + String.format(
+                        java.util.Locale.ROOT, ", hot branch of %.2f L, %.1f W/K", hot.volume() * 1e3, hot.heatLoss());
+        return new ComparisonCase(name, plain.system().toBuilder().addPipe(hot).build(), plain.hours());
     }
 
     private Supply supply(HotWaterSystem base) {

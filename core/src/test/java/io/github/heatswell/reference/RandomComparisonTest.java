@@ -29,6 +29,9 @@ class RandomComparisonTest {
 
     private static final int AIR_SKIPPED = 19;
 
+    /** Where houses with a hot branch begin. */
+    private static final long HOT_FROM = 100;
+
     private static final double TOLERANCE = 1e-8;
     /** As for the chosen cases with taps: 15 Pa at 0.15 kg/s. */
     private static final Conductances CONDUCTANCES = new Conductances(1e-2, 1e-1);
@@ -83,6 +86,12 @@ class RandomComparisonTest {
             cases.nextWithAir();
         }
         follow(cases::nextWithAir, SYSTEMS);
+    }
+
+    /** The same with a hot branch between the tank and its taps. */
+    @Test
+    void libraryFollowsTheUnreducedEquationsWithAHotBranch() {
+        follow(new RandomCases(FROM + HOT_FROM)::nextWithHotBranch, SYSTEMS);
     }
 
     private static void follow(Supplier<ComparisonCase> cases, int systems) {

@@ -69,6 +69,25 @@ final class TankWater {
         expect(temperature, pressure);
     }
 
+    /** Water in pipes: a volume (m3) at a cold fill, how it grows with temperature (1/K, linear) and pressure (1/Pa), and that fill. */
+    TankWater(
+            double volume,
+            double thermalGrowth,
+            double compliance,
+            LiquidWater water,
+            double temperature,
+            double pressure) {
+        this.water = water;
+        this.volume = volume;
+        this.thermalGrowth = thermalGrowth;
+        this.compliance = compliance;
+        referenceTemperature = temperature;
+        referencePressure = pressure;
+        this.temperature = temperature;
+        this.pressure = pressure;
+        expect(temperature, pressure);
+    }
+
     /** Puts air (m3 at the cold fill) under its top. */
     void holdAir(double filled) {
         air = filled * (referencePressure - Saturation.pressureAbsolute(referenceTemperature)) / referenceTemperature;

@@ -29,7 +29,7 @@ final class TapPort {
      *
      * @param draw the draw
      * @param mixing whether the water is hotter than wanted
-     * @param top the water on top of the tank
+     * @param top the hot water at the tap
      * @return the flow
      */
     double flow(Draw draw, boolean mixing, TankWater top) {

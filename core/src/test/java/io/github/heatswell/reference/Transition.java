@@ -72,7 +72,7 @@ record Transition(
             addMains(list, system, mode);
         }
         list.add(tankFlow(system, mode));
-        for (int i = 0; i + 1 < system.column().count(); i++) {
+        for (int i = 0; i + 1 < system.column().waters(); i++) {
             list.add(layerFlow(system, mode, i));
         }
         for (int i = 0; i < system.reliefs().size(); i++) {

@@ -102,17 +102,18 @@ final class UnreducedSystem {
         taps = new TapPort(water, system.coldAtStart(), fill);
         agenda = new Agenda(system, MAX_DAYS);
         heatedLayer = (int) (system.heater().elements().get(0).height() * column.count());
-        integrals = UPPER_LAYERS + 2 * (column.count() - 1);
+        integrals = UPPER_LAYERS + 2 * (column.waters() - 1);
         double t = system.start().waterTemperature().orElse(system.coldAtStart());
         double p = system.start().pressure().map(q -> q.absolute(air)).orElse(fill);
         double s = branch.adiabatAtRest(p);
         firstMode = modeAt(t, p, s);
         start = new double[integrals + Integral.values().length + reliefs.size()];
-        for (int i = 0; i < column.count(); i++) {
-            column.layer(i).expect(t, p);
-            double mass = column.layer(i).massAt(t, p);
+        for (int i = 0; i < column.waters(); i++) {
+            double first = i < column.count() ? t : system.site().roomTemperature();
+            column.layer(i).expect(first, p);
+            double mass = column.layer(i).massAt(first, p);
             start[Column.massIndex(i)] = mass;
-            start[Column.massIndex(i) + 1] = mass * water.internalEnergy(t, p);
+            start[Column.massIndex(i) + 1] = mass * water.internalEnergy(first, p);
         }
         start[BRANCH_MASS] = branch.massAt(p, s, firstMode.diaphragms());
         start[ADIABAT] = s;
@@ -206,6 +207,12 @@ final class UnreducedSystem {
         return column.top().temperature();
     }
 
+    /** {@return the temperature (K) of hot water at the tap in a state} */
+    double tapTemperature(double[] y) {
+        column.settle(y);
+        return column.tap().temperature();
+    }
+
     /** {@return the pressure of the branch (Pa, absolute) in a state} */
     double pressure(double[] y, Mode mode) {
         return branch.settle(y[BRANCH_MASS], y[ADIABAT], mode.diaphragms());
@@ -240,7 +247,7 @@ final class UnreducedSystem {
 
         @Override
         public int coupled() {
-            boolean plain = column.count() == 1
+            boolean plain = column.waters() == 1
                     && branch.vessels().stream().noneMatch(v -> v.gas().hasOwnTemperature());
             return plain ? ADIABAT : integrals;
         }
@@ -258,7 +265,8 @@ final class UnreducedSystem {
             double p = pressure(y, mode);
             double in = mains.flow(time, p, branch.density(p), mode);
             double leaked = ReliefPort.leaks(system.leaks(), p, air) * branch.density(p);
-            double offTop = draw(branch.enthalpy(p), rates);
+            double drawn = draw(branch.enthalpy(p), rates);
+            double offTop = 0;
             double offBranch = leaked;
             for (int i = 0; i < reliefs.size(); i++) {
                 ReliefPort port = reliefs.get(i);
@@ -272,7 +280,7 @@ final class UnreducedSystem {
             rates[indexOf(Integral.LET_IN)] = Math.max(in, 0);
             rates[indexOf(Integral.RETURNED)] = Math.max(-in, 0);
             rates[indexOf(Integral.LEAKED)] = leaked;
-            tank(y, out, offTop, rates);
+            tank(y, out, offTop, drawn, rates);
         }
 
         private double relief(ReliefPort port, double p, Mode.Lift lift) {
@@ -285,8 +293,8 @@ final class UnreducedSystem {
         private double draw(double coldEnthalpy, double[] rates) {
             boolean open = mode.day().tap() >= 0;
             Agenda.Entry entry = open ? agenda.entry(mode.day().tap()) : null;
-            double flow = open ? taps.flow(entry.draw(), mode.day().mixing(), column.top()) : 0;
-            double heat = flow * (column.top().enthalpy() - coldEnthalpy);
+            double flow = open ? taps.flow(entry.draw(), mode.day().mixing(), column.tap()) : 0;
+            double heat = flow * (column.tap().enthalpy() - coldEnthalpy);
             rates[indexOf(Integral.DRAWN)] = flow;
             rates[indexOf(Integral.DELIVERED)] = heat;
             boolean heatEnds = open && entry.draw().heat().isPresent();
@@ -294,22 +302,25 @@ final class UnreducedSystem {
             return flow;
         }
 
-        private void tank(double[] y, double outBelow, double outAbove, double[] rates) {
+        private void tank(double[] y, double outBelow, double outAbove, double drawn, double[] rates) {
             double heat = mode.heating() ? system.heater().output() : 0;
             double below =
                     outBelow * (mode.warming() ? column.bottom().enthalpy() : branch.enthalpy(pressure(y, mode)));
             double above = outAbove * column.top().enthalpy();
-            double[] mass = new double[column.count()];
-            double[] energy = new double[column.count()];
+            double toTap = drawn * column.tap().enthalpy();
+            double[] mass = new double[column.waters()];
+            double[] energy = new double[column.waters()];
             mass[0] -= outBelow;
             mass[column.count() - 1] -= outAbove;
+            mass[column.waters() - 1] -= drawn;
             energy[heatedLayer] += heat;
             energy[0] -= below;
             energy[column.count() - 1] -= above;
+            energy[column.waters() - 1] -= toTap;
             column.rates(y, mode, mass, energy, rates);
             rates[indexOf(Integral.HEAT)] = heat;
             rates[indexOf(Integral.LOSS)] = column.lost();
-            rates[indexOf(Integral.CARRIED)] = below + above;
+            rates[indexOf(Integral.CARRIED)] = below + above + toTap;
             rates[indexOf(Integral.WORK)] = column.work();
         }
     }

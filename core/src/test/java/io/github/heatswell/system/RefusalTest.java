@@ -293,7 +293,7 @@ class RefusalTest {
     void airNeedsRoomInThePiping() {
         HotWaterSystem.Builder builder = whole(4, 10).trappedAir(0.5, VolumeUnit.LITRE);
         InvalidDescriptionException refused = assertThrows(InvalidDescriptionException.class, builder::build);
-        assertEquals("trapped-air: 0.5 L is more than the piping holds, 0 L", refused.getMessage());
+        assertEquals("trapped-air: 0.5 L is more than the cold piping holds, 0 L", refused.getMessage());
     }
 
     @Test

@@ -33,6 +33,7 @@ final class Strokes {
         return switch (role) {
             case PRESSURE -> solid(2.3f);
             case TEMPERATURE -> solid(2.1f);
+            case HOT_BRANCH -> dashed(1.6f, 6, 3);
             case MAINS -> dashed(1.7f, 1.7f, 3.2f);
             case DAY_EDGE -> solid(1.1f);
             case SLOW_FADING -> dashed(1.3f, 1.5f, 2);

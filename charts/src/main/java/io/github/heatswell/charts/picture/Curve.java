@@ -33,6 +33,8 @@ public record Curve(Role role, String name, String label, Points points) {
         PRESSURE,
         /** The water temperature of the only run. */
         TEMPERATURE,
+        /** The temperature of the water in a hot branch. */
+        HOT_BRANCH,
         /** The pressure of the mains where it changes over the day. */
         MAINS,
         /** The lower or upper edge of each day's pressure. */

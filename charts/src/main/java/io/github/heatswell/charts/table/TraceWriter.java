@@ -4,6 +4,7 @@ import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.UnitSystem;
 import java.io.Closeable;
@@ -49,7 +50,9 @@ public final class TraceWriter implements Simulation.SampleListener, Closeable {
         TraceColumns columns = new TraceColumns(
                 Objects.requireNonNull(units, "units"),
                 system.site().atmosphere(),
-                system.vessels().size());
+                system.vessels().size(),
+
+                !system.piping(PipeRun.Carries.HOT).isEmpty());
         this.before = columns.beforeRegime().toArray(TraceColumns.Column[]::new);
         this.behind = columns.behindRegime().toArray(TraceColumns.Column[]::new);
         this.regimes = regimeCells();
@@ -122,12 +125,14 @@ public final class TraceWriter implements Simulation.SampleListener, Closeable {
         private final UnitSystem units;
         private final double atmosphere;
         private final int vessels;
+        private final boolean hotBranch;
 
-        TraceColumns(UnitSystem units, double atmosphere, int vessels) {
+        TraceColumns(UnitSystem units, double atmosphere, int vessels, boolean hotBranch) {
             this.vessels = vessels;
             this.quantities = new Quantities(units);
             this.units = units;
             this.atmosphere = atmosphere;
+            this.hotBranch = hotBranch;
         }
 
         /** The columns between the time and the regime. */
@@ -162,6 +167,9 @@ public final class TraceWriter implements Simulation.SampleListener, Closeable {
                 String name = "vessel_" + (i + 1);
                 columns.add(volume(name + "_water", Trace.vesselWater(i)));
                 columns.add(pressure(name + "_gas_gauge", Trace.vesselGas(i), atmosphere));
+            }
+            if (hotBranch) {
+                columns.add(temperature("hot_branch", Channel.WATER_AT_TAP));
             }
             return columns;
         }

@@ -60,6 +60,7 @@ public final class Catalogue {
                             "orchard-lodge-cold-vessel",
                             "orchard-lodge-air",
                             "orchard-lodge-two-vessels",
+                            "orchard-lodge-leak-test",
                             "orchard-lodge-pex",
                             "beacon-tower")),
             new Topic(

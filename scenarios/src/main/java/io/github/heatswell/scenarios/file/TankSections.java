@@ -148,6 +148,24 @@ final class TankSections {
                     amount("wall", "wall thickness; must leave a bore", "0.9 mm", Kind.LENGTH, PipeRun.Builder::wall)
                             .checkedAgainst("outside-diameter"),
                     amount("length", "length", "14 m", Kind.LENGTH, PipeRun.Builder::length),
+                    word(
+                                    "carries",
+                                    "cold: the water of the cold feed, which keeps its temperature; hot: a hot branch, filled from the"
+                                            + " tank by each draw, which cools to the room; all hot runs together are the way to the"
+                                            + " open tap; cold if left out",
+                                    "hot",
+                                    Words.of(PipeRun.Carries.values()),
+                                    PipeRun.Builder::carries)
+                            .leftOutFreely(),
+                    amount(
+                                    "insulation",
+                                    "thickness of the insulation around a hot branch, which sets its heat loss; bare if left out; not"
+                                            + " for cold pipe",
+                                    "13 mm",
+                                    Kind.LENGTH,
+                                    PipeRun.Builder::insulation)
+                            .leftOutFreely()
+                            .checkedAgainst("carries"),
                     amount(
                                     "stiffness-at",
                                     "temperature at which the stiffness of plastic counts, such as 60 degC for hot pipe; 23 degC if"

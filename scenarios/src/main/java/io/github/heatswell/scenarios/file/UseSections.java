@@ -83,8 +83,7 @@ final class UseSections {
                             .leftOutFreely(),
                     amount(
                                     "trapped-air",
-                                    "air trapped in the piping, at the starting pressure; no more than the piping"
-                                            + " holds",
+                                    "air trapped in the cold piping, at the starting pressure; no more than that holds",
                                     "0.5 L",
                                     Kind.VOLUME,
                                     (Scenario.Builder scenario, double value, VolumeUnit unit) ->

@@ -14,9 +14,15 @@ import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.PipeRun;
+import io.github.heatswell.units.LengthUnit;
+import java.time.Duration;
 import org.junit.jupiter.api.Test;
 
-/** What a vessel does, and what acts like one. */
+/** What a vessel does, what acts like one, and what acts like a leak. */
 class VesselOutcomeTest {
 
     @Test
@@ -71,6 +77,41 @@ class VesselOutcomeTest {
         RunResult result = run("orchard-lodge-pex");
         assertTrue(
                 first(result, Event.Kind.RELIEF_OPENED) > 1.15 * first(run("orchard-lodge"), Event.Kind.RELIEF_OPENED));
+    }
+
+    /** Without the heat in the branch the same hour lowers the pressure half as far. */
+    @Test
+    void aCoolingBranchLooksLikeALeak() {
+        Scenario scenario = Catalogue.read("orchard-lodge-leak-test");
+        RunResult result = scenario.simulation().run();
+        HotWaterSystem cold = scenario.system().toBuilder()
+                .changePiping(pipe -> pipe.carries() == PipeRun.Carries.HOT ? cold(pipe) : pipe)
+                .build();
+        RunResult without = Simulation.of(cold, Duration.ofHours(3)).run();
+        double off = result.first(Event.Kind.SUPPLY_SHUT_OFF).orElseThrow().pressureAbsolute();
+        double falls = off - lowest(result);
+        assertTrue(falls > 1.8e5 && falls < 2e5, "almost two bar");
+        assertEquals(0.5, (off - lowest(without)) / falls, 0.05);
+        Trace trace = result.trace();
+        assertEquals(49, trace.value(Channel.WATER_AT_TAP, 42) - 273.15, 0.5);
+        assertEquals(31, trace.value(Channel.WATER_AT_TAP, 102) - 273.15, 0.5);
+        assertEquals(
+                1.0 / 3, trace.value(Channel.WATER_MEAN, 42) - trace.value(Channel.WATER_MEAN, 102), 0.03, "a third");
+        assertEquals(0, result.totals().leaked());
+    }
+
+    private static double lowest(RunResult result) {
+        return result.extremes().lowestPressure().value();
+    }
+
+    private static PipeRun cold(PipeRun pipe) {
+        double bore = Math.sqrt(pipe.volume() / (Math.PI / 4 * 16));
+        return PipeRun.builder()
+                .material(pipe.material())
+                .outsideDiameter(22, LengthUnit.MILLIMETRE)
+                .wall((0.022 - bore) / 2, LengthUnit.METRE)
+                .length(16, LengthUnit.METRE)
+                .build();
     }
 
     @Test

@@ -63,6 +63,13 @@ class BadRichScenarioTest {
             stiffness-at: 60 degC | stiffness-at: 96 degC | 11:92 | piping[0].stiffness-at: 96 degC is outside the allowed range, 0 degC to 95 degC
             loaded-for: 1 h | loaded-for: 2000 h | 11:113 | piping[0].loaded-for: 2000 h is outside the allowed range, 0.1 h to 1000 h
             stiffness-at: 60 degC, loaded-for: 1 h | loaded-for: 1 h }, { material: steel, outside-diameter: 22 mm, wall: 3 mm, length: 14 m, stiffness-at: 60 degC | 11:181 | piping[1].stiffness-at: makes no difference for metal; remove it
+            carries: hot | carries: warm | 11:199 | piping[1].carries: 'warm' is not one of cold, hot
+            carries: hot | carries: cold | 11:217 | piping[1].insulation: makes no difference for a pipe that carries cold water; remove it, or say 'carries: hot'
+            carries: hot, | | 11:203 | piping[1].insulation: makes no difference for a pipe that carries cold water; remove it, or say 'carries: hot'
+            insulation: 13 mm | insulation: -1 mm | 11:216 | piping[1].insulation: -1 mm is outside the allowed range, 0 mm to 200 mm
+            insulation: 13 mm | insulation: 0.3 m | 11:216 | piping[1].insulation: 0.3 m is outside the allowed range, 0 m to 0.2 m
+            insulation: 13 mm | insulation: 13 | 11:216 | piping[1].insulation: '13' has no unit; a length is given in
+            insulation: 13 mm | insulation: 1 W/K | 11:216 | piping[1].insulation: 'W/K' is a unit of heat loss per degree; a length is given in
             never-fails: no | never-fails: true | 8:99 | tank.never-fails: 'true' is not one of yes, no
             tolerance: 1e-9 | tolerance: 1e-13 | 21:62 | run.tolerance: '1e-13' is not one of 1e-4, 1e-5, 1e-6, 1e-7, 1e-8, 1e-9, 1e-10, 1e-11, 1e-12
             height: 10 % | height: 96 % | 9:70 | heater.height: 96 % is outside the allowed range, 0 % to 95 %
@@ -100,7 +107,7 @@ class BadRichScenarioTest {
             height: 1.8 m | height: 31 m | 16:95 | vessel.height: 31 m is outside the allowed range, -30 m to 30 m
             condition: isolated | condition: burst | 16:113 | vessel.condition: 'burst' is not one of sound, isolated, waterlogged
             trapped-air: 0.5 L | trapped-air: 0 L | 17:14 | trapped-air: 0 L is outside the allowed range, above 0 L to 100 L
-            trapped-air: 0.5 L | trapped-air: 3 L | 17:14 | trapped-air: 3 L is more than the piping holds, 2.81487 L
+            trapped-air: 0.5 L | trapped-air: 3 L | 17:14 | trapped-air: 3 L is more than the cold piping holds, 2.81487 L
             flow: 40 mL/min, | | 18:9 | leaks[0].flow: is missing; write, for example, 'flow: 40 mL/min'
             flow: 40 mL/min | flow: 21 L/min | 18:17 | leaks[0].flow: 21 L/min is outside the allowed range, above 0 L/min to 20 L/min
             at: 4 bar | at: 0 bar | 18:32 | leaks[0].at: 0 bar is outside the allowed range, 0.1 bar to 25 bar

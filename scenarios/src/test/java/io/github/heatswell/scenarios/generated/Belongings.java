@@ -296,6 +296,10 @@ final class Belongings {
     private void trappedAir() {
         double room = 0;
         for (Keyed pipe : file.items("piping")) {
+            if (pipe.has("carries") && pipe.word("carries").equals("hot")) {
+                continue;
+            }
+            pipe.remove("insulation");
             double inside = pipe.si("outside-diameter", 0) - 2 * pipe.si("wall", 0);
             room += Math.PI / 4 * inside * inside * pipe.si("length", 0);
         }
