@@ -294,7 +294,8 @@ final class UnreducedSystem {
             boolean open = mode.day().tap() >= 0;
             Agenda.Entry entry = open ? agenda.entry(mode.day().tap()) : null;
             double flow = open ? taps.flow(entry.draw(), mode.day().mixing(), column.tap()) : 0;
-            double heat = flow * (column.tap().enthalpy() - coldEnthalpy);
+            // by the definition of a draw of heat, cooler water than the feed's delivers none
+            double heat = flow * Math.max(0, column.tap().enthalpy() - coldEnthalpy);
             rates[indexOf(Integral.DRAWN)] = flow;
             rates[indexOf(Integral.DELIVERED)] = heat;
             boolean heatEnds = open && entry.draw().heat().isPresent();
