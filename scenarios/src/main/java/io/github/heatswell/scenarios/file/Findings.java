@@ -1,6 +1,10 @@
 package io.github.heatswell.scenarios.file;
 
 import io.github.heatswell.scenarios.document.Faults;
+import io.github.heatswell.scenarios.document.Node;
+import io.github.heatswell.scenarios.document.Node.Entry;
+import io.github.heatswell.scenarios.document.Node.Mapping;
+import io.github.heatswell.scenarios.document.Node.Scalar;
 import io.github.heatswell.scenarios.fault.Location;
 import io.github.heatswell.system.InvalidDescriptionException;
 import java.util.ArrayList;
@@ -8,6 +12,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -16,13 +21,29 @@ import java.util.Set;
 final class Findings {
 
     private final Faults faults;
+    private final Mapping file;
     private final Map<String, Location> places = new HashMap<>();
     private final Set<String> unsound = new HashSet<>();
     private final List<Assumption> assumptions = new ArrayList<>();
     private final List<UncertainField> uncertain = new ArrayList<>();
 
-    Findings(Faults faults) {
+    Findings(Faults faults, Mapping file) {
         this.faults = faults;
+        this.file = file;
+    }
+
+    /** What the file writes under a key of a section at its top, such as {@code heater.energy}; empty if no single value. */
+    Optional<String> written(String field) {
+        Optional<Node> node = Optional.of(file);
+        for (String key : field.split("\\.")) {
+            node = node.filter(Mapping.class::isInstance)
+                    .flatMap(part -> ((Mapping) part)
+                            .entries().stream()
+                                    .filter(entry -> entry.key().text().equals(key))
+                                    .map(Entry::value)
+                                    .findFirst());
+        }
+        return node.filter(Scalar.class::isInstance).map(value -> ((Scalar) value).text());
     }
 
     /** Remembers where a field or section stands. */

@@ -69,7 +69,6 @@ public final class ScenarioReader {
     }
 
     private static Scenario read(String name, Reading.Origin origin, Faults faults) {
-        Findings findings = new Findings(faults);
         Mapping tree = origin.tree();
         for (int i = 0; i < origin.changes().size(); i++) {
             Change change = origin.changes().get(i);
@@ -80,6 +79,7 @@ public final class ScenarioReader {
                 faults.add(at, Printable.shortened(change.field()) + ": " + e.getMessage());
             }
         }
+        Findings findings = new Findings(faults, tree);
         findings.stands("", tree.at());
         BoundSection<Scenario.Builder, Scenario.Builder> bound = SectionBinder.of(
                         Schema.SCENARIO, new Place("", tree.at()), tree, findings)

@@ -200,6 +200,9 @@ final class SectionBinder<B, T> {
         } else if (typical.get().needs().stream().anyMatch(key -> findings.isUnsound(place.of(key)))) {
             findings.unsound(path);
         } else {
+            typical.get().needs().stream()
+                    .filter(key -> key.contains("."))
+                    .forEach(key -> findings.written(key).ifPresent(value -> given.put(key, value)));
             Optional<String> text = typical.get().text(given);
             text.ifPresentOrElse(value -> assume(field, path, value, typical.get()), () -> missing(field, path));
         }

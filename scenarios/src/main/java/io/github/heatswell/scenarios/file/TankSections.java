@@ -80,14 +80,14 @@ final class TankSections {
                             .exceptWhere("material", "rigid", "does not apply to a rigid tank; remove it"),
                     amount(
                                     "standing-loss",
-                                    "heat loss to the room per degree of temperature difference",
+                                    "heat loss to the room, and up the flue of a gas heater, per degree above the room",
                                     "2.4 W/K",
                                     Kind.CONDUCTANCE,
                                     Tank.Builder::standingLoss)
                             .typically(Typical.of(
-                                            "2 W/K at 200 L, proportional to the surface",
-                                            "a tank with foamed insulation")
-                                    .from(Typical.Tank::standingLoss, "volume")),
+                                            "6.5 W/K (gas), 2 W/K (electric) at 200 L, proportional to the surface",
+                                            "a flue through the tank; a tank with foamed insulation")
+                                    .from(Typical.Tank::standingLoss, "volume", Typical.Tank.ENERGY)),
                     pressure(
                                     NamedValue.WORKING_PRESSURE.key(),
                                     "maximum working pressure on the maker's plate; the test pressure is twice that",

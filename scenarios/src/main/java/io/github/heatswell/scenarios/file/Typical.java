@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.file;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.scenarios.quantity.QuantityReader.Amount;
+import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.LengthUnit;
@@ -24,7 +25,7 @@ import java.util.function.Function;
  * @param value the value as a file would write it, such as {@code 10 bar}, or the rule it follows: {@code 110 % of opens}
  * @param basis what it is typical of
  * @param range the ends between which usual values lie, as a file would write them; empty if that is not known
- * @param needs the keys of the same section that the value depends on
+ * @param needs the keys of the same section that the value depends on, and with their section those of others
  * @param rule makes the value from what else the section says; gives nothing where there is no usual value
  */
 record Typical(
@@ -64,10 +65,19 @@ record Typical(
                 Map.of("steel", 200.0, "stainless-steel", 350.0, "copper", 250.0);
         /** No sheet is thinner (mm). */
         private static final double THINNEST_WALL = 0.5;
-        /** Standing loss (W/K) at {@link #REFERENCE_VOLUME}. */
-        private static final double REFERENCE_LOSS = 2;
-        /** Volume (m3) to which {@link #REFERENCE_LOSS} belongs. */
-        private static final double REFERENCE_VOLUME = 0.2;
+        /** Standing loss (W/K) of an insulated tank without a flue, of 200 L. */
+        private static final double LOSS = 2;
+        /**
+         * The same with a gas flue through it, whose draught carries heat off also between burns. It is 10.3 Btu/h/degF for 40
+         * US gallons (5.4 W/K for 151 L) with a burner of 40 000 Btu/h, energy factor 0.60 and recovery efficiency 0.78, by
+         * the equation of the Home Energy Saver documentation (Lawrence Berkeley National Laboratory), after US DOE (1993).
+         */
+        private static final double LOSS_WITH_FLUE = 6.5;
+        /** No tank may lose more (W/K). */
+        private static final double MAX_LOSS = 100;
+
+        /** What heats the tank stands in another section. */
+        static final String ENERGY = NamedValue.ENERGY.field();
 
         private Tank() {}
 
@@ -96,7 +106,8 @@ record Typical(
         }
 
         static Optional<String> standingLoss(Map<String, String> given) {
-            double loss = REFERENCE_LOSS * Math.pow(volume(given) / REFERENCE_VOLUME, 2.0 / 3);
+            double at200 = "gas".equalsIgnoreCase(given.get(ENERGY)) ? LOSS_WITH_FLUE : LOSS;
+            double loss = Math.min(MAX_LOSS, at200 * Math.pow(volume(given) / 0.2, 2.0 / 3));
             return Optional.of(Decimals.significant(loss, 2) + " W/K");
         }
 

@@ -81,7 +81,8 @@ final class TankQuestions {
                 .find(
                         "a burner under the tank means gas; an element in the water means electric.",
                         "For a tank heated by a boiler through a coil, choose electric, since no flue passes through"
-                                + " it, and give the coil's power as the input.")
+                                + " it, and give the coil's power as the input. A flue loses heat between burns too:"
+                                + " a gas tank is taken to lose three times as much as an electric one.")
                 .ifUnknown(Unknown.taken("electric", "assumed to be electric"))
                 .build();
     }

@@ -72,6 +72,7 @@ class SupplyOutcomeTest {
         Trace trace = result.trace();
         double winter = trace.value(Channel.RELIEVED_TOTAL, 75) - trace.value(Channel.RELIEVED_TOTAL, 45);
         double summer = trace.value(Channel.RELIEVED_TOTAL, 255) - trace.value(Channel.RELIEVED_TOTAL, 225);
-        assertTrue(winter > 1.1 * summer, litres(winter) + " L against " + litres(summer) + " L");
+        // what the flue loses all year is reheated all year, and takes from the difference that the seasons make
+        assertTrue(winter > 1.05 * summer, litres(winter) + " L against " + litres(summer) + " L");
     }
 }
