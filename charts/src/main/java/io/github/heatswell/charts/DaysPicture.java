@@ -101,7 +101,11 @@ final class DaysPicture {
                 Event.Kind.WORKING_PRESSURE_EXCEEDED,
                 Mark.Kind.WORKING_PRESSURE_EXCEEDED,
                 Limit.workingPressureExceeded(summary.system()) + " ");
-        add(marks, Event.Kind.VESSEL_BOTTOMED_OUT, Mark.Kind.VESSEL_FULL, "vessel first full ");
+        add(
+                marks,
+                Event.Kind.VESSEL_BOTTOMED_OUT,
+                Mark.Kind.VESSEL_FULL,
+                amounts.units().spelled("vessel first full "));
         RunSummary.Extreme highest = summary.extremes().highestPressure();
         boolean said =
                 marks.stream().anyMatch(mark -> Math.abs(mark.up() - gauge(highest.value())) <= 0.005 * mark.up());

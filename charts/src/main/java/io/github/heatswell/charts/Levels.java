@@ -54,7 +54,8 @@ final class Levels {
                 levels.add(level(
                         Kind.PRECHARGE,
                         atDrainCock(vessel.precharge(), vessel.height()),
-                        (name.isEmpty() ? "vessel precharge" : "precharge of “" + name + "”") + seen(vessel.height())));
+                        (name.isEmpty() ? amounts.units().spelled("vessel precharge") : "precharge of “" + name + "”")
+                                + seen(vessel.height())));
             }
         }
         return levels;
@@ -89,7 +90,7 @@ final class Levels {
         }
         levels.add(level(Kind.SUPPLY, supply, "supply at rest, behind the reducing valve"));
         if (steady && mains > supply) {
-            levels.add(level(Kind.MAINS, mains, "mains"));
+            levels.add(level(Kind.MAINS, mains, amounts.units().spelled("mains")));
         }
     }
 

@@ -53,7 +53,7 @@ final class Marks {
             marks.addAll(repeated(
                     events(Event.Kind.VESSEL_BOTTOMED_OUT, vessel),
                     Mark.Kind.VESSEL_FULL,
-                    vessel.isEmpty() ? "vessel full" : "vessel “" + vessel + "” full",
+                    amounts.units().spelled(vessel.isEmpty() ? "vessel full" : "vessel “" + vessel + "” full"),
                     0));
         }
         addHighest(marks);

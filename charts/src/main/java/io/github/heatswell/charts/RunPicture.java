@@ -74,7 +74,7 @@ final class RunPicture {
         if (!result.system().supply().mains().isConstant()) {
             Points mains = course.mains();
             range = range.with(mains.lowest()).with(mains.highest());
-            curves.add(new Curve(Curve.Role.MAINS, "mains pressure", "", mains));
+            curves.add(new Curve(Curve.Role.MAINS, amounts.units().spelled("mains pressure"), "", mains));
         }
         curves.add(new Curve(Curve.Role.PRESSURE, "", "", course.pressure()));
         Axis axis = PressureScale.around(range, levels, bands.size(), amounts);

@@ -56,7 +56,7 @@ final class SizingPicture {
         Axis across = volumes();
         Panel panel = new Panel(up, lines(across, up), List.of(), marks(up));
         String above = vessels.stream().anyMatch(vessel -> peak(vessel) > up.to())
-                ? " Smaller vessels peak above the top of the picture."
+                ? amounts.units().spelled(" Smaller vessels peak above the top of the picture.")
                 : "";
         Caption told = Caption.of(Narrative.of(advice), amounts);
         Caption caption = new Caption(told.hazard(), told.title(), told.subtitle() + above);

@@ -1,8 +1,12 @@
 package io.github.heatswell.units;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -62,8 +66,18 @@ public enum UnitSystem {
     private static final Set<Unit> OF_BOTH =
             Set.of(PowerUnit.WATT, PowerUnit.KILOWATT, EnergyUnit.KILOWATT_HOUR, RatioUnit.PERCENT, RatioUnit.ONE);
 
-    /** The word, but not the key of a file. */
-    private static final Pattern BRITISH_TYRE = Pattern.compile("\\btyre\\b(?!-)");
+    /** Words of the trade that another place has another word for; keys of files and what is quoted are passed over. */
+    private static final Pattern BRITISH = Pattern.compile(
+            "\\u201c[^\\u201d]*\\u201d|\"[^\"]*\"|(?<!\\w)'[^'\\n]*'(?!\\w)"
+                    + "|(?<![\\w.-])(?:([Aa])n? )?(expansion vessel|vessel|tyre|mains|isolating valve)(?=s?(?![\\w\\[-]|\\.\\w))",
+            Pattern.CASE_INSENSITIVE);
+
+    private static final Map<String, String> AMERICAN = Map.of(
+            "expansion vessel", "expansion tank",
+            "vessel", "expansion tank",
+            "tyre", "tire",
+            "mains", "city water",
+            "isolating valve", "shutoff valve");
 
     /** Units of the United States. */
     private static final Set<Unit> OF_THE_US = Set.of(
@@ -85,14 +99,26 @@ public enum UnitSystem {
             LengthUnit.FOOT);
 
     /**
-     * Words as they are spelled where these units are used: in the US, a tyre is a tire. Keys of files, such as
-     * {@code tyre-gauge}, stay.
+     * Words as they are said and spelled where these units are used: in the US a tyre is a tire, an expansion vessel an expansion
+     * tank, the mains are city water, and an isolating valve is a shutoff valve. Keys of files, such as {@code tyre-gauge} or
+     * {@code vessel.volume}, and quoted names stay.
      *
      * @param words British words
-     * @return the same in the spelling of the place
+     * @return the same in the words of the place
      */
     public String spelled(String words) {
-        return this == US ? BRITISH_TYRE.matcher(words).replaceAll("tire") : words;
+        return this == US ? BRITISH.matcher(words).replaceAll(UnitSystem::american) : words;
+    }
+
+    private static String american(MatchResult found) {
+        String british = found.group(2);
+        if (british == null) {
+            return Matcher.quoteReplacement(found.group());
+        }
+        String word = AMERICAN.get(british.toLowerCase(Locale.ROOT));
+        String article = found.group(1) == null ? "" : found.group(1) + (word.startsWith("e") ? "n " : " ");
+        boolean capital = Character.isUpperCase(british.charAt(0));
+        return article + (capital ? Character.toUpperCase(word.charAt(0)) + word.substring(1) : word);
     }
 
     /**

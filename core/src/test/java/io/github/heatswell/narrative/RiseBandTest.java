@@ -109,7 +109,7 @@ class RiseBandTest {
         String remark = told.remarks().get(0).text(UnitSystem.US);
         assertTrue(
                 remark.matches(
-                        "Without a vessel nobody knows well how fast the pressure rises\\. Depending on how far the tank"
+                        "Without an expansion tank nobody knows well how fast the pressure rises\\. Depending on how far the tank"
                                 + " stretches and how much air the tank holds, it is [\\d.]+ psi/°F to [\\d.]+ psi/°F, and the relief valve"
                                 + " opens after \\d+ min to \\d+ min\\. The peak holds all the same, and the amount discharged nearly"
                                 + " does: the valve's set pressure decides them\\."),

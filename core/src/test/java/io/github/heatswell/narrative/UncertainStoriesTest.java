@@ -225,6 +225,13 @@ class UncertainStoriesTest {
         assertEquals("a tyre gauge", Statement.plain("a tyre gauge").text(UnitSystem.SI));
         assertEquals("like a car tire's", UnitSystem.US.spelled("like a car tyre's"));
         assertEquals("a key, tyre-gauge: 40 psi", UnitSystem.US.spelled("a key, tyre-gauge: 40 psi"));
+        assertEquals(
+                "An expansion tank, two expansion tanks and the expansion tank's shutoff valve, on city water",
+                UnitSystem.US.spelled("A vessel, two vessels and the expansion vessel's isolating valve, on mains"));
+        assertEquals("a shutoff valve; City water", UnitSystem.US.spelled("an isolating valve; Mains"));
+        String names = "vessel.volume, 'wall vessel', \"the mains\" and \u201cvessel 2\u201d, vessels[0]";
+        assertEquals(names, UnitSystem.US.spelled(names));
+        assertEquals("a vessel on the mains", UnitSystem.SI.spelled("a vessel on the mains"));
     }
 
     @Test

@@ -31,6 +31,7 @@ final class Batch {
 
     private final List<Scenario> scenarios = new ArrayList<>();
     private final List<String> names = new ArrayList<>();
+    private final List<String> words = new ArrayList<>();
     private boolean sound = true;
 
     private Batch() {}
@@ -76,6 +77,7 @@ final class Batch {
         try {
             scenarios.add(sample == null ? scenario.get() : scenario.get().sampledEvery(sample));
             names.add(distinct(scenario.get().name()));
+            words.add(word);
         } catch (IllegalArgumentException e) {
             console.complain(word + ": --" + e.getMessage());
             sound = false;
@@ -103,6 +105,11 @@ final class Batch {
 
     Scenario scenario(int index) {
         return scenarios.get(index);
+    }
+
+    /** A scenario as the command line names it. */
+    String word(int index) {
+        return words.get(index);
     }
 
     /** The name of a scenario, different from all others here. */

@@ -49,6 +49,7 @@ final class CompareCommand implements Question {
                 .map(ResultFolder::at)
                 .orElseGet(() -> ResultFolder.inside(Path.of(Specs.DEFAULT_OUT), FOLDER));
         Answer answer = ComparisonReport.answer(variants.fields(), runs, variants.units());
-        return Runner.deliver(answer, folder, NAME, request.console());
+        String first = request.words().get(0);
+        return Runner.deliver(answer, folder, NAME, request.console(), step -> NextLine.of(step, first, request));
     }
 }

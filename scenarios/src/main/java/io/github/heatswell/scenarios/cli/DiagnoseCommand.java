@@ -29,8 +29,8 @@ import picocli.CommandLine.TypeConversionException;
 /** {@code heatswell diagnose}: what the readings of a gauge say of a house. */
 final class DiagnoseCommand implements ScenarioQuestion {
 
-    private static final String READINGS = "--readings";
-    private static final String PRESSURE_UNIT = "--pressure-unit";
+    static final String READINGS = "--readings";
+    static final String PRESSURE_UNIT = "--pressure-unit";
 
     @Override
     public void describe(CommandSpec spec) {

@@ -61,6 +61,12 @@ final class LessonsCommand implements Question {
                     "",
                     ""));
         }
+        files.stream()
+                .map(ResultFile::name)
+                .filter(name -> name.endsWith(".yaml"))
+                .findFirst()
+                .ifPresent(name -> console.print(
+                        NextLine.of("run", folder.path().resolve(name).toString())));
         return count.sum().close() ? ExitStatus.RAN : ExitStatus.OPEN_BALANCE;
     }
 }

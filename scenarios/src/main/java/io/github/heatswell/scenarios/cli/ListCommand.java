@@ -27,7 +27,9 @@ final class ListCommand implements Question {
             }
         }
         request.console()
-                .print(text.append("\nRun one with: heatswell run NAME\n").toString());
+                .print(text.append("\nRun one with: heatswell run NAME\n")
+                        .append(NextLine.of("run", "orchard-lodge"))
+                        .toString());
         return ExitStatus.RAN;
     }
 }

@@ -10,6 +10,7 @@ import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.scenarios.quantity.QuantityReader.Amount;
 import io.github.heatswell.scenarios.report.Answer;
+import io.github.heatswell.scenarios.report.NextStep;
 import io.github.heatswell.scenarios.report.OutlookReport;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.system.ExpansionVessel;
@@ -56,6 +57,16 @@ final class OutlookCommand implements ScenarioQuestion {
     @Override
     public String folderEnding() {
         return "-outlook";
+    }
+
+    @Override
+    public Optional<NextStep> otherwise(Scenario scenario) {
+        Optional<ExpansionVessel> vessel = scenario.system().vessel();
+        if (vessel.isEmpty()) {
+            return Optional.of(NextStep.to("size"));
+        }
+        return vessel.filter(one -> one.condition() != ExpansionVessel.Condition.SOUND)
+                .map(one -> NextStep.to("run"));
     }
 
     @Override

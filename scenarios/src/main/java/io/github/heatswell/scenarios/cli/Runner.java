@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.cli;
 import io.github.heatswell.scenarios.cli.Request.NoAnswerException;
 import io.github.heatswell.scenarios.report.Answer;
 import io.github.heatswell.scenarios.report.FileTransaction;
+import io.github.heatswell.scenarios.report.NextStep;
 import io.github.heatswell.scenarios.report.OutputException;
 import io.github.heatswell.scenarios.report.Report;
 import io.github.heatswell.scenarios.report.ResultFolder;
@@ -74,11 +75,13 @@ final class Runner {
         String name = batch.name(index);
         ResultFolder folder = question.folder(folder(name), request);
         if (!question.reserves()) {
-            return answer(index, request, answer -> deliver(answer, folder, name, console));
+            return answer(index, request, answer -> deliver(answer, folder, name, console, next(index)));
         }
         try (FileTransaction reserved = folder.awaited().reserve()) {
             ExitStatus status = answer(
-                    index, request.until(reserved::isInterrupted), answer -> deliver(answer, reserved, name, console));
+                    index,
+                    request.until(reserved::isInterrupted),
+                    answer -> deliver(answer, reserved, name, console, next(index)));
             interrupted = reserved.isInterrupted();
             return status;
         } catch (OutputException e) {
@@ -94,12 +97,19 @@ final class Runner {
         } catch (NoAnswerException e) {
             console.print(e.hazards());
             console.complain(e.getMessage());
+            question.otherwise(batch.scenario(index))
+                    .ifPresent(step -> console.complain(next(index).apply(step).strip()));
             return e.hazards().isEmpty() ? ExitStatus.BAD_INPUT : ExitStatus.HAZARD;
         }
         if (index > 0) {
             console.print("\n" + "-".repeat(WIDTH) + "\n\n");
         }
         return delivery.apply(answer);
+    }
+
+    /** How the next command is written about the same house. */
+    private Function<NextStep, String> next(int index) {
+        return step -> NextLine.of(step, batch.word(index), request);
     }
 
     private ResultFolder folder(String name) {
@@ -117,26 +127,30 @@ final class Runner {
      * @param folder where to
      * @param who whose files they are, for complaints
      * @param console takes the report and complaints
+     * @param next writes the last line, from what comes next
      */
-    static ExitStatus deliver(Answer answer, ResultFolder folder, String who, Console console) {
+    static ExitStatus deliver(
+            Answer answer, ResultFolder folder, String who, Console console, Function<NextStep, String> next) {
         try (FileTransaction reserved = folder.reserve()) {
-            return deliver(answer, reserved, who, console);
+            return deliver(answer, reserved, who, console, next);
         } catch (OutputException e) {
-            return refused(answer, e, who, console);
+            return refused(answer, e, who, console, next);
         }
     }
 
-    private static ExitStatus deliver(Answer answer, FileTransaction folder, String who, Console console) {
+    private static ExitStatus deliver(
+            Answer answer, FileTransaction folder, String who, Console console, Function<NextStep, String> next) {
         StringBuilder text = new StringBuilder();
         ExitStatus[] found = {ExitStatus.RAN};
         try {
             folder.write(answer.files(), () -> {
                 Report report = answer.report().get();
                 text.append(report.text(folder.path(), answer.files()));
+                report.next().map(next).ifPresent(text::append);
                 found[0] = ExitStatus.of(report);
             });
         } catch (OutputException e) {
-            return refused(answer, e, who, console);
+            return refused(answer, e, who, console, next);
         }
         try {
             console.print(text.toString());
@@ -148,10 +162,11 @@ final class Runner {
         return found[0];
     }
 
-    private static ExitStatus refused(Answer answer, OutputException failure, String who, Console console) {
+    private static ExitStatus refused(
+            Answer answer, OutputException failure, String who, Console console, Function<NextStep, String> next) {
         console.complain(who + ": " + failure.getMessage());
         Report unwritten = answer.report().get();
-        console.print(unwritten.text());
+        console.print(unwritten.text() + unwritten.next().map(next).orElse(""));
         return ExitStatus.NOT_WRITTEN.and(ExitStatus.of(unwritten));
     }
 }

@@ -3,7 +3,9 @@ package io.github.heatswell.scenarios.cli;
 import io.github.heatswell.scenarios.cli.Request.NoAnswerException;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.report.Answer;
+import io.github.heatswell.scenarios.report.NextStep;
 import io.github.heatswell.scenarios.report.ResultFolder;
+import java.util.Optional;
 
 /** A command that runs on one scenario at a time. */
 interface ScenarioQuestion extends Question {
@@ -32,6 +34,11 @@ interface ScenarioQuestion extends Question {
     /** The folder as this question writes into it. */
     default ResultFolder folder(ResultFolder folder, Request request) {
         return folder;
+    }
+
+    /** The question to ask instead where this one has no answer for a house; empty if none would help. */
+    default Optional<NextStep> otherwise(Scenario scenario) {
+        return Optional.empty();
     }
 
     /** Whether the folder is taken before the work begins, so that what is done when the user interrupts can be written. */

@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.cli;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.report.NextStep;
 import io.github.heatswell.scenarios.wording.Nearest;
 import io.github.heatswell.scenarios.wording.Printable;
 import java.util.List;
@@ -45,11 +46,16 @@ final class ShowCommand implements Question {
         }
         List<Change> changes = request.changes();
         if (changes.isEmpty()) {
-            request.console().print(Catalogue.text(name));
+            request.console().print(Catalogue.text(name) + next(name, request));
             return ExitStatus.RAN;
         }
         Optional<Scenario> changed = Batch.scenario(name, changes, request.console());
-        changed.ifPresent(scenario -> request.console().print(scenario.changedText()));
+        changed.ifPresent(scenario -> request.console().print(scenario.changedText() + next(name, request)));
         return changed.isPresent() ? ExitStatus.RAN : ExitStatus.BAD_INPUT;
+    }
+
+    /** As a comment of the file that is printed. */
+    private static String next(String name, Request request) {
+        return NextLine.of(NextStep.to("run"), name, request).replaceFirst("Next: ", "# Next: ");
     }
 }

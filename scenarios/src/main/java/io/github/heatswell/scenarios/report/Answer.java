@@ -54,6 +54,11 @@ public record Answer(List<ResultFile> files, Supplier<Report> report) {
         return new Answer(files, () -> report);
     }
 
+    /** The same with what comes next where nobody may be hurt. */
+    Answer then(NextStep step) {
+        return new Answer(files, () -> report.get().thenIfCalm(step));
+    }
+
     /**
      * The hazards of a house about which a question has no answer.
      *

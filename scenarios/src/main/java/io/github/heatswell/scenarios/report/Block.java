@@ -4,6 +4,7 @@ import io.github.heatswell.charts.Chart;
 import java.io.IOException;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.UnaryOperator;
 
 /** A part of a document: a value that each renderer formats. Texts are shown literally. */
 interface Block {
@@ -231,6 +232,15 @@ interface Block {
 
         public Grid(String caption, List<String> columns, List<List<String>> rows) {
             this(caption, columns, rows, false);
+        }
+
+        /** The same table in other words. */
+        Grid in(UnaryOperator<String> words) {
+            return new Grid(
+                    words.apply(caption),
+                    columns.stream().map(words).toList(),
+                    rows.stream().map(row -> row.stream().map(words).toList()).toList(),
+                    plain);
         }
 
         /** The same table, whose cells speak for themselves. */

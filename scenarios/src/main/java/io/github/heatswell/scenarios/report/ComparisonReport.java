@@ -67,7 +67,8 @@ public final class ComparisonReport {
                     ResultFile.ofText("variations.csv", out -> VariationTable.write(fields, rows(runs), units, out)));
         }
         ComparisonReport report = new ComparisonReport(runs.drawn(), runs.named(), chart);
-        return Answer.of(report::content, report.balances(), units, tables, Answer.pictures("comparison", chart));
+        return Answer.of(report::content, report.balances(), units, tables, Answer.pictures("comparison", chart))
+                .then(NextStep.to("size"));
     }
 
     private static List<VariationTable.Row> rows(VariantRuns runs) {

@@ -48,7 +48,7 @@ final class DiagnosisCells {
     String estimate(Estimate estimate) {
         String words = estimate.parameter().words() + ": ";
         String settled = estimate.settledBy()
-                .map(check -> "; to be settled by reading " + shown.units().spelled(check.words()))
+                .map(check -> "; to be settled by reading " + check.words())
                 .orElse("");
         return switch (estimate.standing()) {
             case CARRIED ->

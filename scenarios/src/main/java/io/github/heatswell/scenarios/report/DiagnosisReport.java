@@ -50,11 +50,12 @@ public final class DiagnosisReport {
         runs.ifPresent(logged ->
                 tables.add(ResultFile.ofText("readings.csv", out -> ReadingsTable.write(logged, units, out))));
         return Answer.of(
-                new DiagnosisReport(answer, chart)::content,
-                answer.balances(),
-                units,
-                tables,
-                chart.map(drawn -> Answer.pictures("readings", drawn)).orElse(List.of()));
+                        new DiagnosisReport(answer, chart)::content,
+                        answer.balances(),
+                        units,
+                        tables,
+                        chart.map(drawn -> Answer.pictures("readings", drawn)).orElse(List.of()))
+                .then(NextStep.afterDiagnosis(answer.scenario().system(), answer.result()));
     }
 
     private static LoggedRuns logged(DiagnosisAnswer answer, PressureLog log) {

@@ -129,7 +129,7 @@ final class DiagnosisTables {
     private List<String> estimate(Estimate estimate) {
         String name = PageWords.capitalised(estimate.parameter().words());
         String settled = estimate.settledBy()
-                .map(check -> "; read " + shown.units().spelled(check.words()) + " to settle it")
+                .map(check -> "; read " + check.words() + " to settle it")
                 .orElse("");
         return switch (estimate.standing()) {
             case CARRIED ->
@@ -154,7 +154,7 @@ final class DiagnosisTables {
                         (result.isDecided()
                                         ? "The check on site that makes sure: "
                                         : "The check on site that tells them apart: ")
-                                + shown.units().spelled(check.check().words()) + "." + story.heating(check),
+                                + check.check().words() + "." + story.heating(check),
                         List.of("If this is the cause", "It reads"),
                         List.of(
                                 List.of(
@@ -178,7 +178,7 @@ final class DiagnosisTables {
 
     private List<String> line(InstalledCheck.Line line) {
         return List.of(
-                PageWords.capitalised(shown.units().spelled(line.check().words())),
+                PageWords.capitalised(line.check().words()),
                 cells.value(line.check(), line.planned()),
                 cells.value(line.check(), line.reading().value()) + (line.agrees() ? ", agrees" : ", DIFFERS"));
     }

@@ -6,6 +6,7 @@ import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -22,6 +23,7 @@ import java.util.stream.Stream;
  * @param cautions the words of caution
  * @param sections its sections, those left out that have nothing to say
  * @param place where the house stands, whose paper it is printed on
+ * @param units the units that stand first, in whose words it speaks
  */
 record Document(
         String title,
@@ -30,7 +32,8 @@ record Document(
         String calm,
         List<String> cautions,
         List<Section> sections,
-        Place place) {
+        Place place,
+        UnitSystem units) {
 
     /** Above this temperature (K) water scalds within seconds. */
     private static final double SCALDS = 333.15;
@@ -71,13 +74,14 @@ record Document(
                 "The simulation met no hazard." + ONLY_A_MODEL,
                 cautions(shown),
                 sections,
-                Place.NOT_KNOWN);
+                Place.NOT_KNOWN,
+                shown.units());
     }
 
     /** The same on the paper of the place where a house stands. */
     Document printedFor(HotWaterSystem house) {
         return new Document(
-                title, names, alarms, calm, cautions, sections, house.site().place());
+                title, names, alarms, calm, cautions, sections, house.site().place(), units);
     }
 
     /** The same where a run kept the pressure within the working pressure; whether that was read on the plate is said. */
@@ -98,7 +102,7 @@ record Document(
 
     /** The same where something else is to be said if there is no alarm. */
     Document calm(String words) {
-        return new Document(title, names, alarms, words, cautions, sections, place);
+        return new Document(title, names, alarms, words, cautions, sections, place, units);
     }
 
     /** Whether people may be hurt: then that stands first, and the exit status says so. */

@@ -4,6 +4,7 @@ import io.github.heatswell.scenarios.report.Block.Grid;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * A document as one HTML file that stands alone: for paper in A4 and US Letter, and for a phone.
@@ -24,7 +25,12 @@ final class HtmlPage implements Block.Renderer {
     private final Html html = new Html();
     private int pictures;
 
-    private HtmlPage() {}
+    /** The words of the units that stand first. */
+    private final UnaryOperator<String> words;
+
+    private HtmlPage(UnaryOperator<String> words) {
+        this.words = words;
+    }
 
     /**
      * Writes a document. Every text in it is shown as it is, whatever it holds.
@@ -36,7 +42,7 @@ final class HtmlPage implements Block.Renderer {
      *     the outside
      */
     static void write(Document document, Appendable out) throws IOException {
-        out.append(new HtmlPage().page(document));
+        out.append(new HtmlPage(document.units()::spelled).page(document));
     }
 
     private String page(Document document) throws IOException {
@@ -92,7 +98,7 @@ final class HtmlPage implements Block.Renderer {
         } else {
             html.open("section");
         }
-        html.leaf("h2", section.title());
+        html.leaf("h2", words.apply(section.title()));
         section.blocks().forEach(block -> block.show(this));
         html.closeLine();
     }
@@ -101,17 +107,18 @@ final class HtmlPage implements Block.Renderer {
     public void alarm(AlarmNote alarm) {
         html.open("div", "class", "alarm").open("p");
         html.open("strong").text(alarm.word()).close();
-        html.text(" ").text(alarm.text()).closeLine();
+        html.text(" ").text(words.apply(alarm.text())).closeLine();
         html.closeLine();
     }
 
     @Override
     public void paragraph(Block.Paragraph paragraph) {
+        String text = words.apply(paragraph.text());
         switch (paragraph.tone()) {
-            case PLAIN -> html.leaf("p", paragraph.text());
-            case QUOTING -> html.leaf("p", paragraph.text(), "dir", "auto");
-            case ANSWER -> html.leaf("p", paragraph.text(), "class", "answer", "dir", "auto");
-            case QUIET -> html.leaf("p", paragraph.text(), "class", "quiet");
+            case PLAIN -> html.leaf("p", text);
+            case QUOTING -> html.leaf("p", text, "dir", "auto");
+            case ANSWER -> html.leaf("p", text, "class", "answer", "dir", "auto");
+            case QUIET -> html.leaf("p", text, "class", "quiet");
         }
     }
 
@@ -129,7 +136,7 @@ final class HtmlPage implements Block.Renderer {
 
     @Override
     public void subheading(Block.Subheading subheading) {
-        html.leaf("h3", subheading.text());
+        html.leaf("h3", words.apply(subheading.text()));
     }
 
     @Override
@@ -144,7 +151,7 @@ final class HtmlPage implements Block.Renderer {
 
     private void list(String element, Block.Items items, String... attributes) {
         html.open(element);
-        items.texts().forEach(text -> html.leaf("li", text, attributes));
+        items.texts().forEach(text -> html.leaf("li", words.apply(text), attributes));
         html.closeLine();
     }
 
@@ -153,14 +160,14 @@ final class HtmlPage implements Block.Renderer {
         for (String step : steps) {
             html.open("li").open("label");
             html.empty("input", "type", "checkbox", "autocomplete", "off");
-            html.open("span").text(step).close().close().closeLine();
+            html.open("span").text(words.apply(step)).close().close().closeLine();
         }
         html.closeLine();
     }
 
     @Override
     public void grid(Grid grid) {
-        grid(html, grid);
+        grid(html, grid.in(words));
     }
 
     @Override
@@ -175,10 +182,10 @@ final class HtmlPage implements Block.Renderer {
         html.leaf("p", "On a narrow screen the picture scrolls sideways.", "class", "hint");
         html.open("figure");
         html.open("div", "class", "scroll", "role", "region", "tabindex", "0", "aria-label", "Picture " + pictures);
-        html.picture(Svg.of(svg.toString(), picture.alternative(), "p" + pictures + "-"))
+        html.picture(Svg.of(svg.toString(), words.apply(picture.alternative()), "p" + pictures + "-"))
                 .closeLine();
         if (!picture.caption().isBlank()) {
-            html.leaf("figcaption", picture.caption(), "dir", "auto");
+            html.leaf("figcaption", words.apply(picture.caption()), "dir", "auto");
         }
         html.closeLine();
     }
@@ -199,7 +206,7 @@ final class HtmlPage implements Block.Renderer {
     private void line(Block.CheckSheet.Line line) {
         html.open("tr");
         html.open("th", "scope", "row", "class", breaks(line.when() + " " + line.note()));
-        html.text(line.when());
+        html.text(words.apply(line.when()));
         note(line.note());
         html.closeLine();
         html.open("td").text(line.expected());
@@ -212,7 +219,7 @@ final class HtmlPage implements Block.Renderer {
 
     private void note(String text) {
         if (!text.isBlank()) {
-            html.text(" ").open("span", "class", "note").text(text).close();
+            html.text(" ").open("span", "class", "note").text(words.apply(text)).close();
         }
     }
 
@@ -221,7 +228,7 @@ final class HtmlPage implements Block.Renderer {
         html.open("div", "class", "finding");
         html.open("h3", "dir", "auto");
         html.open("span", "class", "severity").text(finding.severity()).close();
-        html.text(" ").text(finding.sentence()).closeLine();
+        html.text(" ").text(words.apply(finding.sentence())).closeLine();
         html.open("dl");
         entry("What to do", finding.advice());
         finding.entries().forEach(entry -> entry(entry.name(), entry.text()));
@@ -230,7 +237,10 @@ final class HtmlPage implements Block.Renderer {
 
     private void entry(String name, String text) {
         if (!text.isBlank()) {
-            html.open("div").leaf("dt", name).leaf("dd", text, "dir", "auto").closeLine();
+            html.open("div")
+                    .leaf("dt", name)
+                    .leaf("dd", words.apply(text), "dir", "auto")
+                    .closeLine();
         }
     }
 

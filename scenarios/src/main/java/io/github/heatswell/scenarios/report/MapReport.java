@@ -29,11 +29,12 @@ public final class MapReport {
     public static Answer answer(Scenario scenario, PeakMap map, UnitSystem units) {
         Chart chart = Chart.of(map, units).below(AlarmNote.ofHouse(scenario), units);
         return Answer.of(
-                shown -> content(scenario, map, chart, shown),
-                map.balances(),
-                units,
-                List.of(ResultFile.ofText("map.csv", out -> MapTable.write(map, units, out))),
-                Answer.pictures("map", chart));
+                        shown -> content(scenario, map, chart, shown),
+                        map.balances(),
+                        units,
+                        List.of(ResultFile.ofText("map.csv", out -> MapTable.write(map, units, out))),
+                        Answer.pictures("map", chart))
+                .then(NextStep.toSize(scenario.system()));
     }
 
     private static Document content(Scenario scenario, PeakMap map, Chart chart, QuantityFormat shown) {

@@ -45,13 +45,15 @@ public final class OutlookReport {
     public static Answer answer(OutlookAnswer answer, UnitSystem units) {
         OutlookReport report = new OutlookReport(answer, units);
         return Answer.of(
-                report::content,
-                answer.result().balances(),
-                units,
-                List.of(
-                        ResultFile.ofText("outlook.csv", out -> OutlookTable.write(answer.result(), units, out)),
-                        OutlookJson.of(answer).file("outlook.json")),
-                Answer.pictures("outlook", report.chart));
+                        report::content,
+                        answer.result().balances(),
+                        units,
+                        List.of(
+                                ResultFile.ofText(
+                                        "outlook.csv", out -> OutlookTable.write(answer.result(), units, out)),
+                                OutlookJson.of(answer).file("outlook.json")),
+                        Answer.pictures("outlook", report.chart))
+                .then(NextStep.to("run"));
     }
 
     private Document content(QuantityFormat shown) {

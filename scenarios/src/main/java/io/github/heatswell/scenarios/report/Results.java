@@ -83,14 +83,15 @@ public final class Results {
         Advice advice = Advice.of(scenario, found, Answer.onPage(Objects.requireNonNull(units, "units")));
         Chart chart = Chart.of(result, scenario.doubts(), units);
         return Answer.of(
-                new Results(scenario, findings, advice, chart)::content,
-                Balances.of(findings.summary()).and(advice.balances()),
-                units,
-                List.of(
-                        ResultFile.ofText("trace.csv", out -> TraceTable.write(result, units, out)),
-                        ResultFile.ofText("events.csv", out -> EventTable.write(result, units, out)),
-                        SummaryJson.of(scenario, findings).file("summary.json")),
-                Answer.pictures("pressure", chart));
+                        new Results(scenario, findings, advice, chart)::content,
+                        Balances.of(findings.summary()).and(advice.balances()),
+                        units,
+                        List.of(
+                                ResultFile.ofText("trace.csv", out -> TraceTable.write(result, units, out)),
+                                ResultFile.ofText("events.csv", out -> EventTable.write(result, units, out)),
+                                SummaryJson.of(scenario, findings).file("summary.json")),
+                        Answer.pictures("pressure", chart))
+                .then(NextStep.afterRun(scenario.system(), found));
     }
 
     Document content(QuantityFormat shown) {

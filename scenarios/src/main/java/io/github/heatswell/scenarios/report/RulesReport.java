@@ -28,7 +28,9 @@ public final class RulesReport {
      */
     public static Answer answer(Scenario scenario, UnitSystem units) {
         RulesHere rules = RulesHere.of(scenario.system(), scenario.doubts());
-        return Answer.of(shown -> content(scenario, rules, shown), Balances.NONE, units, List.of(), List.of());
+        Answer answer = Answer.of(shown -> content(scenario, rules, shown), Balances.NONE, units, List.of(), List.of());
+        // the run shows what breaks them, also where that is a hazard
+        return new Answer(answer.files(), () -> answer.report().get().then(NextStep.to("run")));
     }
 
     private static Document content(Scenario scenario, RulesHere rules, QuantityFormat shown) {

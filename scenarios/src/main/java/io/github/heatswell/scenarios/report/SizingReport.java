@@ -71,16 +71,17 @@ public final class SizingReport {
     public static Answer answer(VesselAnswer answer, UnitSystem units) {
         SizingReport report = new SizingReport(answer, units);
         return Answer.of(
-                report::content,
-                report.balances,
-                units,
-                List.of(
-                        ResultFile.ofText(
-                                "sizing.csv",
-                                out -> SizeTable.write(
-                                        answer.sizing(), answer.recommended(), report.atmosphere, units, out)),
-                        SizingJson.of(answer).file("sizing.json")),
-                report.pictureFiles());
+                        report::content,
+                        report.balances,
+                        units,
+                        List.of(
+                                ResultFile.ofText(
+                                        "sizing.csv",
+                                        out -> SizeTable.write(
+                                                answer.sizing(), answer.recommended(), report.atmosphere, units, out)),
+                                SizingJson.of(answer).file("sizing.json")),
+                        report.pictureFiles())
+                .then(NextStep.afterSizing(answer));
     }
 
     private List<ResultFile> pictureFiles() {

@@ -59,15 +59,19 @@ public final class SpreadReport {
     public static Answer answer(SpreadAnswer answer, UnitSystem units) {
         SpreadReport report = new SpreadReport(answer, units);
         return Answer.of(
-                report::content,
-                answer.balances(),
-                units,
-                List.of(
-                        ResultFile.ofText(
-                                "spread.csv", out -> SpreadTable.write(answer.peak(), answer.relieved(), units, out)),
-                        ResultFile.ofText("samples.csv", out -> samples(answer, units, out)),
-                        SpreadJson.of(answer).file("spread.json")),
-                report.chart.map(chart -> Answer.pictures("spread", chart)).orElse(List.of()));
+                        report::content,
+                        answer.balances(),
+                        units,
+                        List.of(
+                                ResultFile.ofText(
+                                        "spread.csv",
+                                        out -> SpreadTable.write(answer.peak(), answer.relieved(), units, out)),
+                                ResultFile.ofText("samples.csv", out -> samples(answer, units, out)),
+                                SpreadJson.of(answer).file("spread.json")),
+                        report.chart
+                                .map(chart -> Answer.pictures("spread", chart))
+                                .orElse(List.of()))
+                .then(NextStep.afterSpread(answer));
     }
 
     private Document content(QuantityFormat shown) {

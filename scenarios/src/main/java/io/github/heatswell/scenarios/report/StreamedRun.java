@@ -64,8 +64,11 @@ public final class StreamedRun {
                 files(),
                 () -> findings()
                         .map(found -> Report.of(
-                                report().content(Answer.onScreen(units)),
-                                Balances.of(found.summary()).and(advice.balances())))
+                                        report().content(Answer.onScreen(units)),
+                                        Balances.of(found.summary()).and(advice.balances()))
+                                .thenIfCalm(NextStep.afterRun(
+                                        scenario.system(),
+                                        found.narrative(scenario.doubts()).findings())))
                         .orElse(Report.NONE));
     }
 

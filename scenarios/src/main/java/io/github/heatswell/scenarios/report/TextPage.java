@@ -7,6 +7,7 @@ import io.github.heatswell.scenarios.wording.Wrapped;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 
 /**
  * A document for reading on a terminal: lines of at most 79 columns, without pictures and without what is to be filled in by
@@ -27,7 +28,12 @@ final class TextPage implements Block.Renderer {
 
     private boolean afterFinding;
 
-    private TextPage() {}
+    /** The words of the units that stand first. */
+    private final UnaryOperator<String> words;
+
+    private TextPage(UnaryOperator<String> words) {
+        this.words = words;
+    }
 
     /**
      * A document as text.
@@ -36,7 +42,7 @@ final class TextPage implements Block.Renderer {
      * @return the lines
      */
     static String of(Document document) {
-        return new TextPage().page(document);
+        return new TextPage(document.units()::spelled).page(document);
     }
 
     private String page(Document document) {
@@ -67,14 +73,14 @@ final class TextPage implements Block.Renderer {
     }
 
     /** A block of lines, with an empty line before it unless it goes with what is above. */
-    private void lines(String words, String first, String rest) {
+    private void lines(String said, String first, String rest) {
         begin();
-        text.append(Wrapped.lines(plain(words), first, rest));
+        text.append(Wrapped.lines(plain(said), first, rest));
     }
 
     /** A text in characters that every terminal can show. */
-    static String plain(String words) {
-        return Printable.line(words.replace('\u201c', '"').replace('\u201d', '"'));
+    static String plain(String said) {
+        return Printable.line(said.replace('\u201c', '"').replace('\u201d', '"'));
     }
 
     private void begin() {
@@ -87,12 +93,12 @@ final class TextPage implements Block.Renderer {
 
     @Override
     public void alarm(AlarmNote alarm) {
-        lines(alarm.word() + ": " + alarm.text(), "", "        ");
+        lines(alarm.word() + ": " + words.apply(alarm.text()), "", "        ");
     }
 
     @Override
     public void paragraph(Block.Paragraph paragraph) {
-        lines(paragraph.text(), margin, margin);
+        lines(words.apply(paragraph.text()), margin, margin);
     }
 
     /** The only words of the user's that are quoted here are the question, below the title. */
@@ -109,7 +115,7 @@ final class TextPage implements Block.Renderer {
 
     @Override
     public void subheading(Block.Subheading subheading) {
-        lines(subheading.text() + ":", "", INDENT);
+        lines(words.apply(subheading.text()) + ":", "", INDENT);
         margin = INDENT;
         joined = true;
     }
@@ -117,11 +123,12 @@ final class TextPage implements Block.Renderer {
     @Override
     public void items(Block.Items items) {
         begin();
-        items.texts().forEach(item -> text.append(Wrapped.lines(plain(item), INDENT, INDENT + INDENT)));
+        items.texts().forEach(item -> text.append(Wrapped.lines(plain(words.apply(item)), INDENT, INDENT + INDENT)));
     }
 
     @Override
-    public void grid(Grid grid) {
+    public void grid(Grid said) {
+        Grid grid = said.in(words);
         if (!grid.caption().isEmpty()) {
             margin = "";
             lines(grid.caption() + (grid.caption().endsWith(".") ? "" : ":"), "", "");
@@ -134,7 +141,10 @@ final class TextPage implements Block.Renderer {
     @Override
     public void finding(Block.FoundRule finding) {
         joined = joined || afterFinding;
-        lines(finding.severity() + " " + finding.sentence() + " " + finding.advice(), INDENT, INDENT + INDENT);
+        lines(
+                finding.severity() + " " + words.apply(finding.sentence() + " " + finding.advice()),
+                INDENT,
+                INDENT + INDENT);
         afterFinding = true;
     }
 

@@ -39,7 +39,7 @@ final class TextTable {
         for (int i = 0; i < columns; i++) {
             right[i] = i > 0 && isNumbers(i);
             widths[i] = width(i, MAX_HEAD);
-            least[i] = right[i] ? width(i, 1) : MIN_WORDS;
+            least[i] = right[i] ? width(i, 1) : Math.min(MIN_WORDS, width(i, 1));
         }
         while (total() > WIDTH && narrowed()) {
             continue;

@@ -57,7 +57,8 @@ class CommandLineTest {
     @Test
     void showPrintsTheFileAsItIs() {
         for (String name : Catalogue.names()) {
-            assertEquals(new Outcome(0, Catalogue.text(name), ""), Outcome.execute("show", name));
+            String next = "\n# Next: heatswell run " + name + "\n";
+            assertEquals(new Outcome(0, Catalogue.text(name) + next, ""), Outcome.execute("show", name));
         }
     }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.place.Place;
 import io.github.heatswell.scenarios.report.Block.Grid;
+import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -15,7 +16,7 @@ class DocumentTest {
     void contentThatCannotBeIsRefused() {
         assertThrows(
                 IllegalArgumentException.class,
-                () -> new Document(" ", "", List.of(), "", List.of(), List.of(), Place.NOT_KNOWN));
+                () -> new Document(" ", "", List.of(), "", List.of(), List.of(), Place.NOT_KNOWN, UnitSystem.SI));
         List<List<String>> rows = List.of(List.of("one"));
         assertTrue(assertThrows(IllegalArgumentException.class, () -> new Grid("x", List.of("a", "b"), rows))
                 .getMessage()

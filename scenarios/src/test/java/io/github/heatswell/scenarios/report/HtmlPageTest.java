@@ -118,7 +118,7 @@ class HtmlPageTest {
                         "The answer",
                         "The picture",
                         "What the gauge should read, and when",
-                        "Fitting the expansion vessel, to tick off",
+                        units.spelled("Fitting the expansion vessel, to tick off"),
                         "Findings",
                         "Sizes, alternatives and cost",
                         "Assumptions",

@@ -32,14 +32,14 @@ class UnknownsTest {
         String text = report(unknown);
         assertTrue(
                 text.contains(
-                        "Caution: The precharge of the vessel is not known. At 37.5 psi, taken in its place, it would"
+                        "Caution: The precharge of the expansion tank is not known. At 37.5 psi, taken in its place, it would"
                                 + " lie below the"),
                 text);
         assertTrue(text.contains("measure the precharge with a tire gauge"), text);
-        assertFalse(text.contains("The vessel is charged to"), text);
+        assertFalse(text.contains("The expansion tank is charged to"), text);
         ByteArrayOutputStream json = new ByteArrayOutputStream();
         SummaryJson.of(unknown, RunFindings.of(unknown.simulation().run())).write(json);
-        assertFalse(json.toString(StandardCharsets.UTF_8).contains("The vessel is charged to"));
+        assertFalse(json.toString(StandardCharsets.UTF_8).contains("tank is charged to"));
     }
 
     @Test
@@ -54,7 +54,7 @@ class UnknownsTest {
     void aPrechargeThatWasReadIsOne() {
         for (String read : List.of("37.5 psi", "37.5 psi +- 2 psi")) {
             String text = report(precharge(read));
-            assertTrue(text.contains("Fault: The vessel is charged to 37.5 psi"), text);
+            assertTrue(text.contains("Fault: The expansion tank is charged to 37.5 psi"), text);
         }
     }
 }

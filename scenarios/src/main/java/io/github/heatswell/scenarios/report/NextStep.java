@@ -1,0 +1,147 @@
+package io.github.heatswell.scenarios.report;
+
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.diagnosis.Cause;
+import io.github.heatswell.diagnosis.DiagnosisResult;
+import io.github.heatswell.scenarios.choice.VesselAnswer;
+import io.github.heatswell.scenarios.file.Change;
+import io.github.heatswell.scenarios.spread.SpreadAnswer;
+import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.NamedValue;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.units.QuantityFormat;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+
+/**
+ * The command that goes on from an answer, on the way from the drip to its cause, the vessel, its charge, the check and the keeping
+ * of it.
+ *
+ * @param command the command, such as {@code size}
+ * @param changes what it changes about the house beside what was changed already
+ */
+public record NextStep(String command, List<Change> changes) {
+
+    /** What is wrong with the pressure, and a vessel of the right size and precharge puts right. */
+    private static final Set<String> CURED_BY_A_VESSEL = Set.of(
+            "bypass-opens-too-late",
+            "dripping-hides-expansion",
+            "expansion-control-missing",
+            "peak-above-code-limit",
+            "peak-near-relief",
+            "precharge-above-static",
+            "precharge-below-static",
+            "precharge-unknown",
+            "relief-valve-controls-expansion",
+            "vessel-bottomed-out",
+            "vessel-too-small",
+            "vessel-waterlogged");
+
+    /** What makes a relief valve drip whatever the vessel. */
+    private static final Set<String> MENDED_FIRST = Set.of(
+            "reducing-valve-creeps",
+            "relief-reseats-below-supply",
+            "relief-valve-seat-leaks",
+            "relief-valve-stuck-open",
+            "supply-near-relief-set",
+            "supply-opens-relief-valve",
+            "thermostat-stuck");
+
+    private static final Set<Cause> OF_THE_VESSEL = Set.of(
+            Cause.AS_DESCRIBED,
+            Cause.PRECHARGE_LOW,
+            Cause.PRECHARGE_HIGH,
+            Cause.VESSEL_SMALL,
+            Cause.VESSEL_WATERLOGGED);
+
+    /**
+     * Copies the list.
+     *
+     * @param command the command
+     * @param changes what it changes about the house
+     */
+    public NextStep {
+        Objects.requireNonNull(command, "command");
+        changes = List.copyOf(changes);
+    }
+
+    /**
+     * A command about the same house.
+     *
+     * @param command the command
+     * @return the step
+     */
+    public static NextStep to(String command) {
+        return new NextStep(command, List.of());
+    }
+
+    /** Where people may be hurt, whoever mends it needs to know what the code asks for. */
+    static NextStep afterHazard() {
+        return to("rules");
+    }
+
+    /** After a look at many vessels or houses: the size to take, where the house needs one. */
+    static NextStep toSize(HotWaterSystem house) {
+        return to(isClosed(house) ? "size" : "run");
+    }
+
+    /**
+     * After a run: a vessel where it would help; what the code asks of whatever is to be mended; the years of the vessel where there
+     * is one; and otherwise how sure all this is.
+     */
+    static NextStep afterRun(HotWaterSystem house, List<Finding> found) {
+        if (isClosed(house) && found.stream().anyMatch(finding -> CURED_BY_A_VESSEL.contains(finding.id()))) {
+            return to("size");
+        }
+        if (found.stream().anyMatch(finding -> MENDED_FIRST.contains(finding.id()))) {
+            return to("rules");
+        }
+        return to(house.vessel().isPresent() ? "outlook" : "spread");
+    }
+
+    /** After a sizing: the house with the vessel, whose report says how to charge it and what the gauge should then read. */
+    static NextStep afterSizing(VesselAnswer answer) {
+        QuantityFormat shown = Answer.onScreen(answer.scenario().units());
+        if (answer.proposed().isEmpty() || answer.recommended().isEmpty()) {
+            return to(answer.sizing().outcome() == SizingResult.Outcome.NONE_NEEDED ? "spread" : "rules");
+        }
+        double atmosphere = answer.scenario().system().site().atmosphere();
+        return new NextStep(
+                "run",
+                answer.proposed().orElseThrow().system().vessel().stream()
+                        .flatMap(vessel -> List.of(
+                                new Change(NamedValue.VESSEL_VOLUME.field(), shut(shown.volume(vessel.volume()))),
+                                new Change(
+                                        NamedValue.PRECHARGE.field(),
+                                        shut(shown.pressure(vessel.precharge().gauge(atmosphere)))))
+                                .stream())
+                        .toList());
+    }
+
+    private static String shut(String quantity) {
+        return quantity.replace(" ", "");
+    }
+
+    /** After a study of what is uncertain. */
+    static NextStep afterSpread(SpreadAnswer answer) {
+        HotWaterSystem house = answer.scenario().system();
+        if (isClosed(house) && answer.dripping().count() > 0) {
+            return to("size");
+        }
+        return to(house.vessel().isPresent() ? "outlook" : "rules");
+    }
+
+    /** After a diagnosis: the same again with one more reading where the cause is open. */
+    static NextStep afterDiagnosis(HotWaterSystem house, DiagnosisResult result) {
+        if (!result.isDecided()) {
+            return to("diagnose");
+        }
+        return to(isClosed(house) && OF_THE_VESSEL.contains(result.best().cause()) ? "size" : "run");
+    }
+
+    private static boolean isClosed(HotWaterSystem house) {
+        return house.supply().arrangement() != Supply.Arrangement.DIRECT;
+    }
+}

@@ -1,0 +1,95 @@
+package io.github.heatswell.scenarios.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Regression: every command ends with the command that goes on from its answer, about the same house. */
+class NextLineTest {
+
+    @TempDir
+    Path folder;
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "run orchard-lodge --place uk | size orchard-lodge --place uk",
+                "run orchard-lodge-vessel -u us --set vessel.volume=24L | outlook orchard-lodge-vessel --set vessel.volume=24L -u us",
+                "run ferry-cottage | spread ferry-cottage",
+                "run mill-cottage-worn-seat | rules mill-cottage-worn-seat",
+                "run kiln-house-blocked | rules kiln-house-blocked",
+                "rules quarry-row --place en | run quarry-row --place en",
+                "map ferry-cottage | run ferry-cottage",
+                "size orchard-lodge --set vessel.volume=2L --set vessel.precharge=1bar | run orchard-lodge --set vessel.volume=24L --set vessel.precharge=4.2bar",
+                "compare orchard-lodge --vary tank.volume=100L,200L | size orchard-lodge",
+                "size mill-cottage-high-street -u us | rules mill-cottage-high-street -u us",
+                "list | run orchard-lodge"
+            })
+    void theNextCommandIsAboutTheSameHouse(String command, String next) {
+        assertEquals("Next: heatswell " + next, last(execute(command.split(" "))));
+    }
+
+    /** Each line can be pasted: it answers, and ends with the next. */
+    @Test
+    void theLinesLeadFromTheDripToTheKeepingOfTheVessel() {
+        List<String> job = List.of("run", "size", "run", "outlook", "run");
+        String[] words = {"run", "orchard-lodge", "--place", "uk"};
+        for (String command : job) {
+            assertEquals(command, words[0]);
+            words = last(execute(words)).substring("Next: heatswell ".length()).split(" ");
+        }
+    }
+
+    @Test
+    void whatAShellWouldPartStandsInQuotationMarks() throws IOException {
+        Path house = Files.createDirectory(folder.resolve("my house")).resolve("a.yaml");
+        Files.writeString(house, Outcome.execute("show", "orchard-lodge").out());
+        String next = last(execute("run", house.toString(), "--set", "tank.volume=150 L"));
+        assertEquals("Next: heatswell size \"" + house + "\" --set \"tank.volume=150 L\"", next);
+    }
+
+    /** A question without an answer names the one to ask instead, where it complains. */
+    @Test
+    void whereThereIsNoAnswerAnotherQuestionIsNamed() {
+        Outcome outcome = Outcome.execute("outlook", "orchard-lodge", "-o", folder.toString());
+        assertEquals("Next: heatswell size orchard-lodge", last(outcome.err()));
+        assertEquals("", outcome.out());
+    }
+
+    /** What is printed as a file stays a file. */
+    @Test
+    void ofAFileTheLineIsAComment() {
+        assertEquals(
+                "# Next: heatswell run orchard-lodge",
+                last(Outcome.execute("show", "orchard-lodge").out()));
+    }
+
+    private String execute(String... words) {
+        boolean files = !List.of("list", "show").contains(words[0]);
+        String[] all = Arrays.copyOf(words, words.length + (files ? 2 : 0));
+        if (files) {
+            all[words.length] = "--out";
+            all[words.length + 1] = folder.resolve("out").toString();
+        }
+        Outcome outcome = Outcome.execute(all);
+        assertFalse(outcome.out().isBlank(), outcome.err());
+        return outcome.out();
+    }
+
+    private static String last(String out) {
+        assertTrue(out.endsWith("\n"), out);
+        List<String> lines = out.lines().toList();
+        return lines.get(lines.size() - 1);
+    }
+}
