@@ -25,6 +25,7 @@ public final class Scenario {
     private final Run run;
     private final BiFunction<UnitSystem, Place, Costs> prices;
     private final Costs costs;
+    private final UnitSystem units;
     private final Simulation simulation;
     private final Reading reading;
 
@@ -47,7 +48,8 @@ public final class Scenario {
                 Simulation.of(system, run.duration()).sampledEvery(run.sample()).withTolerance(run.tolerance());
         this.reading = reading;
         prices = from.prices;
-        costs = prices.apply(units(), system.site().place());
+        units = reading.units(system.site().place());
+        costs = prices.apply(units, system.site().place());
     }
 
     /**
@@ -203,7 +205,7 @@ public final class Scenario {
      *     made the scenario
      */
     public UnitSystem units() {
-        return reading.units(system.site().place());
+        return units;
     }
 
     /** {@return name and title: {@code orchard-lodge: Orchard Lodge}} */

@@ -15,8 +15,10 @@ import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.VolumeUnit;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -112,10 +114,14 @@ public final class Kind<U extends Unit> {
 
     private final String noun;
     private final List<U> units;
+    private final Map<String, Optional<U>> exact;
+    private final Map<String, Optional<U>> folded;
 
     private Kind(String noun, List<U> units) {
         this.noun = noun;
         this.units = List.copyOf(units);
+        exact = bySpelling(spelling -> spelling);
+        folded = bySpelling(spelling -> spelling.toLowerCase(Locale.ROOT));
     }
 
     /**
@@ -156,35 +162,23 @@ public final class Kind<U extends Unit> {
         return last == 0 ? symbols.get(0) : String.join(", ", symbols.subList(0, last)) + " or " + symbols.get(last);
     }
 
-    /** The unit a text stands for, if it is one of this kind. */
+    /** The unit a text stands for, if it is one of this kind: exactly as written, or ignoring case if that is unambiguous. */
     Optional<U> unit(String text) {
-        return Spelling.find(text, units);
+        String unspaced = text.replace(" ", "");
+        return exact.getOrDefault(unspaced, folded.getOrDefault(unspaced.toLowerCase(Locale.ROOT), Optional.empty()));
     }
 
-    /**
-     * Finds a unit by its spelling: exactly as written, or ignoring case and spaces if that is unambiguous.
-     */
-    static final class Spelling {
-
-        private Spelling() {}
-
-        static <U extends Unit> Optional<U> find(String text, List<U> units) {
-            Optional<U> exact = only(text, units, Spelling::unspaced);
-            return exact.isPresent()
-                    ? exact
-                    : only(text, units, spelling -> unspaced(spelling).toLowerCase(Locale.ROOT));
+    /** The units by their spellings without blanks; none for what two of them are called. */
+    private Map<String, Optional<U>> bySpelling(UnaryOperator<String> form) {
+        Map<String, Optional<U>> found = new HashMap<>();
+        for (U unit : units) {
+            for (String spelling : unit.spellings()) {
+                found.merge(
+                        form.apply(spelling.replace(" ", "")),
+                        Optional.of(unit),
+                        (one, other) -> one.equals(other) ? one : Optional.empty());
+            }
         }
-
-        private static <U extends Unit> Optional<U> only(String text, List<U> units, UnaryOperator<String> form) {
-            String wanted = form.apply(text);
-            List<U> matching = units.stream()
-                    .filter(unit -> unit.spellings().stream().map(form).anyMatch(wanted::equals))
-                    .toList();
-            return matching.size() == 1 ? Optional.of(matching.get(0)) : Optional.empty();
-        }
-
-        private static String unspaced(String text) {
-            return text.replace(" ", "");
-        }
+        return found;
     }
 }

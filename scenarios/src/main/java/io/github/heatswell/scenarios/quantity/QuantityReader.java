@@ -18,6 +18,9 @@ public final class QuantityReader {
     /** What stands between the quantities of a range. */
     private static final Pattern PARTS = Pattern.compile("\\+-|\\+/-|\u00b1|\\sto\\s", Pattern.CASE_INSENSITIVE);
 
+    /** Text without any digit, so without a quantity. */
+    private static final Pattern WORDS = Pattern.compile("[\\p{ASCII}&&\\D]*");
+
     /** Words around a quantity that say it was not read to the last digit. */
     private static final Pattern AROUND = Pattern.compile(
             "^(?:(?:i think|i guess|maybe|probably|about|around|approximately|approx\\.?|roughly|circa|ca\\.?|some|between"
@@ -92,7 +95,9 @@ public final class QuantityReader {
      * @return the unit of each quantity in it; none if it is something else
      */
     public static List<Unit> units(String text) {
-        return PARTS.splitAsStream(text).flatMap(QuantityReader::unitOf).toList();
+        return WORDS.matcher(text).matches()
+                ? List.of()
+                : PARTS.splitAsStream(text).flatMap(QuantityReader::unitOf).toList();
     }
 
     private static Stream<Unit> unitOf(String text) {
@@ -105,6 +110,12 @@ public final class QuantityReader {
         return Kind.all().stream()
                 .<Unit>flatMap(kind -> kind.unit(unit).stream())
                 .limit(1);
+    }
+
+    /** The unit of a quantity of a kind; of a pressure without its reference. */
+    static <U extends Unit> U unit(QuantityText parts, Kind<U> kind) {
+        String unit = parts.unit();
+        return unit(parts, kind == Kind.PRESSURE ? QuantityText.ReferenceText.of(unit).unit() : unit, kind);
     }
 
     private static <U extends Unit> U unit(QuantityText parts, String text, Kind<U> kind) {

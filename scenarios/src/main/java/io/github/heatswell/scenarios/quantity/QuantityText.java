@@ -18,6 +18,7 @@ import java.util.regex.Pattern;
 record QuantityText(double number, String digits, String unit) {
 
     private static final int LONGEST = 60;
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
     private static final Pattern NUMBER_FIRST =
             Pattern.compile("([-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?)(.*)");
     private static final Pattern COMMA = Pattern.compile("([-+]?)([\\d.]+),([\\d,.]*)(.*)");
@@ -58,8 +59,8 @@ record QuantityText(double number, String digits, String unit) {
     /** The text with ordinary blanks, minus and degree signs. */
     private static String plain(String text) {
         String usual = text.replace('\u00ba', '\u00b0').replace('\u2212', '-');
-        return Normalizer.normalize(usual, Normalizer.Form.NFKC)
-                .replaceAll("\\s+", " ")
+        return BLANKS.matcher(Normalizer.normalize(usual, Normalizer.Form.NFKC))
+                .replaceAll(" ")
                 .strip();
     }
 

@@ -4,6 +4,7 @@ import io.github.heatswell.scenarios.quantity.QuantityReader.Amount;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.study.Distribution;
 import io.github.heatswell.units.Decimals;
+import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.Unit;
@@ -21,6 +22,7 @@ import java.util.regex.Pattern;
  */
 public record Uncertain(Distribution distribution, String unit) {
 
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
     private static final Pattern PLUS_MINUS = Pattern.compile("(.+?)\\s*(?:\\+-|\\+/-|\u00b1)\\s*(.+)");
     private static final Pattern RANGE = Pattern.compile("(.+?)\\s+to\\s+(.+)", Pattern.CASE_INSENSITIVE);
     private static final int DIGITS = 12;
@@ -36,7 +38,7 @@ public record Uncertain(Distribution distribution, String unit) {
      * @throws IllegalArgumentException if the text is of this form but makes no sense; the message says how to write it
      */
     public static Optional<Uncertain> read(String text, Kind<? extends Unit> kind) {
-        String plain = text.strip().replaceAll("\\s+", " ");
+        String plain = BLANKS.matcher(text.strip()).replaceAll(" ");
         if (plain.length() > LONGEST) {
             return Optional.empty();
         }
@@ -49,84 +51,66 @@ public record Uncertain(Distribution distribution, String unit) {
     }
 
     private static Uncertain around(String centre, String spread, Kind<? extends Unit> kind) {
-        String written = unitOf(centre).isEmpty() ? centre + " " + unitOf(spread) : centre;
-        double value = number(written, kind);
-        Unit unit = unit(written, kind);
-        double half = half(value, unit, spread, kind);
+        QuantityText middle = withUnit(centre, spread);
+        Unit unit = QuantityReader.unit(middle, kind);
+        double half = half(middle.number(), unit, spread, kind);
         if (!(half > 0)) {
             throw new IllegalArgumentException(
                     "the uncertainty " + Printable.quote(spread) + " must be above 0; leave it out if there is none");
         }
-        return new Uncertain(Distribution.around(value, half), unitOf(written));
+        return new Uncertain(Distribution.around(middle.number(), half), middle.unit());
     }
 
     /** What stands behind the sign, in the unit before it. */
     private static double half(double value, Unit unit, String spread, Kind<? extends Unit> kind) {
-        String own = unitOf(spread);
-        if (own.isEmpty()) {
-            return QuantityText.of(spread).number();
+        QuantityText half = QuantityText.of(spread);
+        if (half.unit().isEmpty()) {
+            return half.number();
         }
-        if (own.equals(RatioUnit.PERCENT.symbol()) && unit != RatioUnit.PERCENT) {
+        if (half.unit().equals(RatioUnit.PERCENT.symbol()) && unit != RatioUnit.PERCENT) {
             if (unit instanceof TemperatureUnit) {
                 throw new IllegalArgumentException(
                         "a percentage of a temperature is meaningless; write, for example, '+- 3 K'");
             }
-            return QuantityText.of(spread).number() / 100 * Math.abs(value);
+            return half.number() / 100 * Math.abs(value);
         }
         if (unit instanceof TemperatureUnit) {
-            double kelvin = own.toLowerCase(Locale.ROOT).endsWith("c")
-                    ? QuantityText.of(spread).number()
+            double kelvin = half.unit().toLowerCase(Locale.ROOT).endsWith("c")
+                    ? half.number()
                     : inSi(QuantityReader.read(spread, Kind.TEMPERATURE_DIFFERENCE));
             return unit.fromSi(unit.toSi(value) + kelvin) - value;
         }
-        double atZero = unit.fromSi(unit(spread, kind).toSi(0));
-        return unit.fromSi(unit(spread, kind).toSi(number(spread, kind))) - atZero;
+        Unit own = QuantityReader.unit(half, kind);
+        return unit.fromSi(own.toSi(half.number())) - unit.fromSi(own.toSi(0));
     }
 
     private static Uncertain between(String low, String high, Kind<? extends Unit> kind) {
-        String lower = unitOf(low).isEmpty() ? low + " " + unitOf(high) : low;
-        double first = number(lower, kind);
-        double last = number(high, kind);
-        Unit unit = unit(high, kind);
-        if (unit(lower, kind) != unit || !reference(lower).equals(reference(high))) {
+        QuantityText first = withUnit(low, high);
+        Unit lower = QuantityReader.unit(first, kind);
+        QuantityText last = QuantityText.of(high);
+        if (QuantityReader.unit(last, kind) != lower || reference(first) != reference(last)) {
             throw new IllegalArgumentException("both ends of a range must have the same unit");
         }
-        if (!(first < last)) {
+        if (!(first.number() < last.number())) {
             throw new IllegalArgumentException(Printable.quote(low + " to " + high) + " must start with its lower end");
         }
-        return new Uncertain(Distribution.between(first, last), unitOf(high));
+        return new Uncertain(Distribution.between(first.number(), last.number()), last.unit());
+    }
+
+    /** A quantity that may leave its unit to another. */
+    private static QuantityText withUnit(String text, String other) {
+        QuantityText own = QuantityText.of(text);
+        return own.unit().isEmpty()
+                ? QuantityText.of(text + " " + QuantityText.of(other).unit())
+                : own;
     }
 
     private static <U extends Unit> double inSi(Amount<U> amount) {
         return amount.unit().toSi(amount.value());
     }
 
-    private static String unitOf(String text) {
-        return QuantityText.of(text).unit();
-    }
-
-    /** Reads the number and makes sure of the unit. */
-    private static double number(String text, Kind<? extends Unit> kind) {
-        unit(text, kind);
-        return QuantityText.of(text).number();
-    }
-
-    private static Unit unit(String text, Kind<? extends Unit> kind) {
-        QuantityText parts = QuantityText.of(text);
-        if (kind == Kind.PRESSURE) {
-            QuantityReader.pressure(text);
-            return QuantityReader.read(
-                            parts.digits() + " "
-                                    + QuantityText.ReferenceText.of(parts.unit())
-                                            .unit(),
-                            Kind.PRESSURE)
-                    .unit();
-        }
-        return QuantityReader.read(text, kind).unit();
-    }
-
-    private static Object reference(String text) {
-        return QuantityText.ReferenceText.of(unitOf(text)).reference();
+    private static Pressure.Reference reference(QuantityText text) {
+        return QuantityText.ReferenceText.of(text.unit()).reference();
     }
 
     /**
