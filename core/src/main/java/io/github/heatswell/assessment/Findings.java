@@ -26,6 +26,7 @@ public final class Findings {
             new VesselSizeRule(),
             new PrechargeRule(),
             new SupplyRule(),
+            new SurgeRule(),
             new ReliefSettingRule(),
             new ExpansionValveRule(),
             new PeakRule(),

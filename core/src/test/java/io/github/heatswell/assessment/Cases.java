@@ -25,6 +25,7 @@ import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.ExpansionVessel.Mounting;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.MainsPressure;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Start;
@@ -202,6 +203,15 @@ final class Cases {
         ALL.put(
                 "relief-valve-opened-by-heat",
                 () -> of(run(sound, 6, 99, opened("T&P valve", 5, Event.OpeningCause.TEMPERATURE))));
+        HotWaterSystem surging = house().supply(supply(4)
+                        .mains(MainsPressure.daily(Map.of(
+                                0.0, Pressure.gauge(4, BAR),
+                                3_540.0, Pressure.gauge(4, BAR),
+                                3_600.0, Pressure.gauge(5, BAR),
+                                3_660.0, Pressure.gauge(4, BAR))))
+                        .build())
+                .build();
+        ALL.put("surge-trapped", () -> of(run(surging, 5, 60, event(Event.Kind.SUPPLY_CLOSED, 5))));
         ALL.put("heater-never-heats", () -> of(run(startingAt(60), 4, 60)));
         HotWaterSystem textbook = house().tank(
                         FaultlessHouse.tank(10).toBuilder().neverFails(true).build())

@@ -72,6 +72,7 @@ class FindingsTest {
             "stored-too-cool",
             "supply-near-relief-set",
             "supply-opens-relief-valve",
+            "surge-trapped",
             "temperature-relief-missing",
             "test-pressure-reached",
             "textbook-run",
