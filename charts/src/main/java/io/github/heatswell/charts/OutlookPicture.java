@@ -2,6 +2,7 @@ package io.github.heatswell.charts;
 
 import io.github.heatswell.ageing.OutlookCourse;
 import io.github.heatswell.ageing.OutlookResult;
+import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.charts.ValueScale.PressureScale;
 import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Axis;
@@ -73,10 +74,18 @@ final class OutlookPicture {
             range = range.with(line.lowest());
             curves.add(new Curve(Curve.Role.ofRun(i + 1), "peak, " + vessel(larger.get(i)), "", line));
         }
-        curves.add(new Curve(Curve.Role.ofRun(Curve.Role.MAX_RUNS - 1), "precharge left", "", charge));
+        curves.add(new Curve(Curve.Role.ofRun(Curve.Role.MAX_RUNS - 1), "precharge left" + where(), "", charge));
         List<Level> levels = levels();
         Axis axis = PressureScale.around(range, levels, 0, amounts);
         return new Panel(axis, List.of(band), curves, levels, marks(), List.of());
+    }
+
+    /** Whose precharge is drawn, where there are several. */
+    private String where() {
+        return house.hasSeveralVessels()
+                ? " in “"
+                        + house.vesselNames().get(PrechargeTarget.leading(house).orElseThrow()) + "”"
+                : "";
     }
 
     private Area band() {

@@ -24,7 +24,9 @@ final class Ageing {
     private static final double LEAST_PRECHARGE = 1000;
 
     private final HotWaterSystem house;
-    private final ExpansionVessel vessel;
+    /** Place of the vessel by whose precharge the house is looked after. */
+    private final int leading;
+
     private final Duration run;
     private final Seasons seasons;
     private final Balances.Count count;
@@ -33,39 +35,70 @@ final class Ageing {
         this.house = house;
         this.run = run;
         this.count = count;
-        vessel = house.vessel().orElseThrow();
+        leading = PrechargeTarget.leading(house).orElse(0);
         seasons = new Seasons(house, mainsSwing);
     }
 
     ExpansionVessel vessel() {
-        return vessel;
+        return house.vessels().get(leading);
     }
 
     /** The precharge at first (Pa, gauge), as it reads at the temperature at which it was set. */
     double prechargeGauge() {
+        return prechargeGauge(vessel());
+    }
+
+    private double prechargeGauge(ExpansionVessel vessel) {
         return Math.max(LEAST_PRECHARGE, vessel.precharge().gauge(house.site().atmosphere()));
     }
 
     /** The precharge the vessel should have. */
     PrechargeTarget target() {
-        return PrechargeTarget.of(house).orElseThrow();
+        return PrechargeTarget.of(house, leading).orElseThrow();
     }
 
     /** The static pressure at the vessel for most of the day (Pa, gauge). */
     double staticGauge() {
-        return seasons.staticAtVessel();
+        return seasons.staticAt(vessel());
     }
 
-    /** The worst day of a month with a vessel of some volume (m3) that has lost precharge since the start. */
+    /** What is left of each vessel's precharge (Pa, gauge) after some years. */
+    private double[] left(PrechargeLoss loss, double years) {
+        return house.vessels().stream()
+                .mapToDouble(one -> loss.left(prechargeGauge(one), seasons.staticAt(one), years))
+                .toArray();
+    }
+
+    /** The same once the leading vessel has a precharge (Pa, gauge): the others have lost for as long. */
+    private double[] beside(double precharge, PrechargeLoss loss) {
+        double years = loss.yearly() > 0 ? loss.yearsUntil(prechargeGauge(), precharge, staticGauge()) : 0;
+        double[] left = left(loss, years);
+        left[leading] = precharge;
+        return left;
+    }
+
+    /** The precharge (Pa, gauge) each vessel is pumped to: its own target, but for the leading one this one. */
+    private double[] pumped(double precharge) {
+        double[] to = IntStream.range(0, house.vessels().size())
+                .mapToDouble(i -> PrechargeTarget.of(house, i)
+                        .filter(PrechargeTarget::isAllowed)
+                        .map(PrechargeTarget::pumpToGauge)
+                        .orElse(prechargeGauge(house.vessels().get(i))))
+                .toArray();
+        to[leading] = precharge;
+        return to;
+    }
+
+    /** The worst day of a month with a leading vessel of some volume (m3), as all have lost precharge since the start. */
     OutlookCourse.Month month(int number, double volume, PrechargeLoss loss) {
         double years = seasons.yearsUntil(number);
-        double precharge = loss.left(prechargeGauge(), staticGauge(), years);
-        RunSummary found = run(seasons.worstDay(number), volume, precharge);
+        double[] left = left(loss, years);
+        RunSummary found = run(seasons.worstDay(number), volume, left);
         return new OutlookCourse.Month(
                 number,
                 years,
                 seasons.dayOfYear(number),
-                precharge,
+                left[leading],
                 found.peak().value(),
                 found.totals().relieved() / Math.max(1, found.end() / DAY),
                 alarm(found));
@@ -99,19 +132,22 @@ final class Ageing {
     }
 
     private boolean drips(int month, PrechargeLoss loss) {
-        return month(month, vessel.volume(), loss).drips();
+        return month(month, vessel().volume(), loss).drips();
     }
 
-    /** Whether the worst day of a year stays dry and within the tank's working pressure with this charge (Pa, gauge). */
-    boolean isSoundAt(double precharge) {
-        RunSummary found = run(seasons.worstDay(seasons.coldestMonth()), vessel.volume(), precharge);
+    /**
+     * Whether the worst day of a year stays dry and within the tank's working pressure with this charge (Pa, gauge) of the leading
+     * vessel, and with what a loss has left the others by then.
+     */
+    boolean isSoundAt(double precharge, PrechargeLoss loss) {
+        RunSummary found = run(seasons.worstDay(seasons.coldestMonth()), vessel().volume(), beside(precharge, loss));
         return found.totals().relieved() == 0 && alarm(found).isEmpty();
     }
 
     /** The hazard in which the worst day of any month ends with this charge (Pa, gauge), the earliest month's first. */
     Optional<Event.Kind> hazardAt(double precharge) {
         return IntStream.range(0, MONTHS)
-                .mapToObj(month -> alarm(run(seasons.worstDay(month), vessel.volume(), precharge)))
+                .mapToObj(month -> alarm(run(seasons.worstDay(month), vessel().volume(), pumped(precharge))))
                 .flatMap(Optional::stream)
                 .filter(Event.Kind::endsRun)
                 .findFirst();
@@ -124,13 +160,18 @@ final class Ageing {
                 .reduce((first, second) -> second.endsRun() ? second : first);
     }
 
-    private RunSummary run(HotWaterSystem worstDay, double volume, double precharge) {
-        HotWaterSystem aged = worstDay.toBuilder()
-                .vessel(vessel.toBuilder()
-                        .volume(volume, VolumeUnit.CUBIC_METRE)
-                        .precharge(Pressure.gauge(Math.max(LEAST_PRECHARGE, precharge), PressureUnit.PASCAL))
-                        .build())
-                .build();
-        return count.add(Simulation.of(aged, run).summary());
+    private RunSummary run(HotWaterSystem worstDay, double volume, double[] precharges) {
+        HotWaterSystem.Builder aged = worstDay.toBuilder();
+        for (int i = 0; i < precharges.length; i++) {
+            double size = i == leading ? volume : house.vessels().get(i).volume();
+            Pressure left = Pressure.gauge(Math.max(LEAST_PRECHARGE, precharges[i]), PressureUnit.PASCAL);
+            aged.changeVessel(
+                    i,
+                    one -> one.toBuilder()
+                            .volume(size, VolumeUnit.CUBIC_METRE)
+                            .precharge(left)
+                            .build());
+        }
+        return count.add(Simulation.of(aged.build(), run).summary());
     }
 }

@@ -109,7 +109,13 @@ public final class Outlook {
             List<Integer> numbers = IntStream.range(0, years * OutlookCourse.Month.MONTHS_OF_YEAR)
                     .boxed()
                     .toList();
-            return new OutlookCourse(volume, loss, workers.map(numbers, number -> ageing.month(number, volume, loss)));
+            double all = house.hasSeveralVessels()
+                    ? house.vessels().stream()
+                            .filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND)
+                            .mapToDouble(ExpansionVessel::volume)
+                            .sum()
+                    : volume;
+            return new OutlookCourse(all, loss, workers.map(numbers, number -> ageing.month(number, volume, loss)));
         }
     }
 
@@ -235,19 +241,20 @@ public final class Outlook {
          * Completes the description.
          *
          * @return the look ahead, ready to be simulated
-         * @throws IllegalArgumentException if there is no intact vessel or more than one, if the supply does not rise to it, or if the
-         *     mains would leave its range
+         * @throws IllegalArgumentException if there is no intact vessel to which the supply rises, if a larger one is asked for
+         *     where there are several, or if the mains would leave its range
          */
         public Outlook build() {
-            house.requireOneVessel();
-            if (house.vessel()
-                    .filter(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND)
-                    .isEmpty()) {
+            if (house.vessels().stream().noneMatch(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND)) {
                 throw new IllegalArgumentException(
                         "vessel: the house has no intact expansion vessel, so there is no" + " precharge to lose");
             }
-            if (PrechargeTarget.of(house).isEmpty()) {
+            if (PrechargeTarget.leading(house).isEmpty()) {
                 throw new IllegalArgumentException("vessel: the supply does not rise to it, so no charge matches it");
+            }
+            if (house.hasSeveralVessels() && !larger.isEmpty()) {
+                throw new IllegalArgumentException(
+                        "larger: of several vessels none is exchanged for a larger one; leave the larger volumes out");
             }
             new Seasons(house, mainsSwing).check();
             return new Outlook(this);

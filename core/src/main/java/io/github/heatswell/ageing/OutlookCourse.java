@@ -8,7 +8,7 @@ import java.util.Optional;
 /**
  * The years with one vessel and one rate of precharge loss.
  *
- * @param vesselVolume the volume of the vessel (m3)
+ * @param vesselVolume the volume of the vessel (m3); of several that work, their joint volume
  * @param loss its loss of precharge
  * @param months month after month, whole years of them
  */
@@ -17,7 +17,7 @@ public record OutlookCourse(double vesselVolume, PrechargeLoss loss, List<Month>
     /**
      * Copies the months.
      *
-     * @param vesselVolume the volume of the vessel (m3)
+     * @param vesselVolume the volume of the vessel (m3); of several that work, their joint volume
      * @param loss its loss of precharge
      * @param months month after month, whole years of them
      */
@@ -120,7 +120,7 @@ public record OutlookCourse(double vesselVolume, PrechargeLoss loss, List<Month>
      * @param number the month, counted from 0
      * @param years time since the start on that day (years of 365 days), 0 or more
      * @param dayOfYear the day, 1 to 365
-     * @param prechargeGauge the precharge left (Pa, gauge), 0 or more
+     * @param prechargeGauge the precharge left (Pa, gauge), 0 or more; of several vessels, of the first that works
      * @param peakGauge the highest pressure of the run of that day, at the drain cock (Pa, gauge)
      * @param relievedDaily discharge of the relief valves on such a day (m3), 0 or more
      * @param alarm the hazard that ended the run, or that the tank's working pressure was exceeded, or empty
@@ -145,7 +145,7 @@ public record OutlookCourse(double vesselVolume, PrechargeLoss loss, List<Month>
          * @param number the month, counted from 0
          * @param years time since the start on that day (years of 365 days), 0 or more
          * @param dayOfYear the day, 1 to 365
-         * @param prechargeGauge the precharge left (Pa, gauge), 0 or more
+         * @param prechargeGauge the precharge left (Pa, gauge), 0 or more; of several vessels, of the first that works
          * @param peakGauge the highest pressure of the run of that day, at the drain cock (Pa, gauge)
          * @param relievedDaily discharge of the relief valves on such a day (m3), 0 or more
          * @param alarm the hazard that ended the run, or that the tank's working pressure was exceeded, or empty

@@ -115,10 +115,10 @@ public record OutlookResult(
 
         static ChargeLimit of(Ageing house, PrechargeLoss loss) {
             double today = house.prechargeGauge();
-            if (!house.isSoundAt(today)) {
+            if (!house.isSoundAt(today, loss)) {
                 return unpumped(OptionalDouble.empty(), Optional.empty());
             }
-            double limit = limit(house, today);
+            double limit = limit(house, today, loss);
             PrechargeTarget target = house.target();
             if (!target.isAllowed()) {
                 return unpumped(OptionalDouble.of(limit), Optional.empty());
@@ -144,15 +144,15 @@ public record OutlookResult(
         }
 
         /** Halves the range between a charge that will not do and one that does. */
-        private static double limit(Ageing house, double sound) {
-            if (house.isSoundAt(0)) {
+        private static double limit(Ageing house, double sound, PrechargeLoss loss) {
+            if (house.isSoundAt(0, loss)) {
                 return 0;
             }
             double low = 0;
             double high = sound;
             while (high - low > WITHIN) {
                 double middle = (low + high) / 2;
-                if (house.isSoundAt(middle)) {
+                if (house.isSoundAt(middle, loss)) {
                     high = middle;
                 } else {
                     low = middle;

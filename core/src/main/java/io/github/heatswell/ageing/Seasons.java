@@ -1,5 +1,6 @@
 package io.github.heatswell.ageing;
 
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.PressureUnit;
@@ -79,14 +80,14 @@ final class Seasons {
     }
 
     /** The highest static pressure of a usual day at the height of the vessel (Pa, gauge), above 0. */
-    double staticAtVessel() {
+    double staticAt(ExpansionVessel vessel) {
         double atmosphere = house.site().atmosphere();
         double highest = 0;
         // between two entries of the timetable the mains changes evenly, so it is highest at one of them
         for (double time : house.supply().mains().entries().keySet()) {
             highest = Math.max(highest, house.supply().staticAbsolute(time, atmosphere));
         }
-        double above = house.head(house.vessel().orElseThrow().height());
+        double above = house.head(vessel.height());
         return Math.max(1, highest - atmosphere - above);
     }
 

@@ -4,6 +4,8 @@ import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /**
  * What the charge of a vessel should read with its water side drained, by {@link Codes#PRECHARGE}: the highest pressure the supply
@@ -28,6 +30,34 @@ public record PrechargeTarget(double pumpToGauge, double tooLowGauge, double mos
     public static Optional<PrechargeTarget> of(HotWaterSystem house) {
         AssessmentContext subject = new AssessmentContext(Objects.requireNonNull(house, "house"), Optional.empty());
         return house.vessel().filter(vessel -> !subject.isOutOfReach(vessel)).map(vessel -> of(subject, vessel));
+    }
+
+    /**
+     * The vessel by whose precharge a house is looked after: the first that works and that the supply reaches.
+     *
+     * @param house the house
+     * @return its place among the vessels, from 0; empty if there is none such
+     */
+    public static OptionalInt leading(HotWaterSystem house) {
+        return IntStream.range(0, house.vessels().size())
+                .filter(i -> house.vessels().get(i).condition() == ExpansionVessel.Condition.SOUND)
+                .filter(i -> of(house, i).isPresent())
+                .findFirst();
+    }
+
+    /**
+     * The precharge one of several vessels of a house should have.
+     *
+     * @param house the house
+     * @param index its place among the vessels, from 0
+     * @return the target, or empty if the supply does not rise to it
+     * @throws IndexOutOfBoundsException if there is no such vessel
+     */
+    public static Optional<PrechargeTarget> of(HotWaterSystem house, int index) {
+        AssessmentContext subject = new AssessmentContext(Objects.requireNonNull(house, "house"), Optional.empty());
+        return Optional.of(house.vessels().get(index))
+                .filter(vessel -> !subject.isOutOfReach(vessel))
+                .map(vessel -> of(subject, vessel));
     }
 
     static PrechargeTarget of(AssessmentContext subject, ExpansionVessel vessel) {

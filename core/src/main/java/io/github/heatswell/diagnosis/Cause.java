@@ -54,6 +54,14 @@ public enum Cause {
         return words;
     }
 
+    /** Whether it is about a vessel: where there are several, about one of them. */
+    boolean isOfVessel() {
+        return switch (this) {
+            case PRECHARGE_LOW, PRECHARGE_HIGH, VESSEL_SMALL, VESSEL_WATERLOGGED, VESSEL_ISOLATED -> true;
+            default -> false;
+        };
+    }
+
     /**
      * Whether people may come to harm as long as this lasts.
      *

@@ -208,10 +208,15 @@ public final class Diagnosis {
          * Ends the preparation.
          *
          * @return the diagnosis
-         * @throws IllegalArgumentException if there are no readings at all
+         * @throws IllegalArgumentException if there are no readings at all, or one of the gas of several vessels
          */
         public Diagnosis build() {
-            house.requireOneVessel();
+            if (house.vessels().size() > 1 && spots.all().containsKey(SiteCheck.TYRE_GAUGE)) {
+                throw new IllegalArgumentException("tyre-gauge: the house has "
+                        + house.vessels().size()
+                        + " expansion vessels, and the reading does not say of which; put it into the description as"
+                        + " that vessel's precharge and leave it out here");
+            }
             if (log == null && spots.isEmpty()) {
                 throw new IllegalArgumentException(
                         "a diagnosis needs a log or at least one reading; give log(...) or spots(...)");

@@ -29,7 +29,7 @@ import java.util.function.Consumer;
  * One cause as a change of the described house: its fixed part and its free parameters.
  *
  * @param cause what is wrong
- * @param device the name of the valve it is about, empty if there is but one such thing
+ * @param device the name of the valve or vessel it is about, empty if there is but one such thing
  * @param change the fixed part of the change
  * @param open the free parameters, possibly none
  */
@@ -46,7 +46,10 @@ record Hypothesis(Cause cause, String device, Consumer<SuspectHouse> change, Lis
 
     /** The house under this hypothesis, with given parameter values. */
     HotWaterSystem house(HotWaterSystem described, List<FreeParameter> parameters, double[] values) {
-        SuspectHouse house = new SuspectHouse(described, device);
+        SuspectHouse house = cause.isOfVessel()
+                ? new SuspectHouse(
+                        described, "", Math.max(0, described.vesselNames().indexOf(device)))
+                : new SuspectHouse(described, device, 0);
         change.accept(house);
         // the circumstances first: what the cause says of a number is the last word on it
         for (int i = open.size(); i < values.length; i++) {
@@ -83,7 +86,11 @@ record Hypothesis(Cause cause, String device, Consumer<SuspectHouse> change, Lis
         static List<Hypothesis> of(HotWaterSystem house) {
             Possible list = new Possible(house);
             list.add(Cause.AS_DESCRIBED);
-            house.vessel().filter(v -> v.condition() == Condition.SOUND).ifPresent(list::vessel);
+            for (int i = 0; i < house.vessels().size(); i++) {
+                if (house.vessels().get(i).condition() == Condition.SOUND) {
+                    list.vessel(house.vessels().get(i), house.vesselNames().get(i));
+                }
+            }
             list.air();
             list.supply();
             house.reliefValves().stream()
@@ -110,23 +117,26 @@ record Hypothesis(Cause cause, String device, Consumer<SuspectHouse> change, Lis
             all.add(new Hypothesis(cause, "", house -> {}, List.of(open)));
         }
 
-        private void add(ReliefValve valve, Cause cause, FreeParameter... open) {
-            all.add(new Hypothesis(cause, valve.name(), house -> {}, List.of(open)));
+        private void add(String device, Cause cause, FreeParameter... open) {
+            all.add(new Hypothesis(cause, device, house -> {}, List.of(open)));
         }
 
-        private void vessel(ExpansionVessel vessel) {
+        private void vessel(ExpansionVessel vessel, String name) {
             double precharge = vessel.precharge().gauge(atmosphere);
             double most = house.tank().workingPressure().gauge(atmosphere);
             add(
+                    name,
                     Cause.PRECHARGE_LOW,
                     FreeParameter.open(PRECHARGE, 0.1e5, JUST_BELOW * precharge, 0.97, 0.9, 0.8, 0.7, 0.5, 0.3));
             if (JUST_ABOVE * precharge < most) {
                 add(
+                        name,
                         Cause.PRECHARGE_HIGH,
                         FreeParameter.open(PRECHARGE, JUST_ABOVE * precharge, most, 0.1, 0.25, 0.4, 0.6, 0.8));
             }
             double volume = vessel.volume();
             add(
+                    name,
                     Cause.VESSEL_SMALL,
                     FreeParameter.open(
                             VESSEL_VOLUME,
@@ -140,8 +150,9 @@ record Hypothesis(Cause cause, String device, Consumer<SuspectHouse> change, Lis
                             0.4,
                             0.2));
             all.add(new Hypothesis(
-                    Cause.VESSEL_WATERLOGGED, "", house -> house.condition(Condition.WATERLOGGED), List.of()));
-            all.add(new Hypothesis(Cause.VESSEL_ISOLATED, "", house -> house.condition(Condition.ISOLATED), List.of()));
+                    Cause.VESSEL_WATERLOGGED, name, house -> house.condition(Condition.WATERLOGGED), List.of()));
+            all.add(new Hypothesis(
+                    Cause.VESSEL_ISOLATED, name, house -> house.condition(Condition.ISOLATED), List.of()));
         }
 
         /** Water can get no hotter than a cut-out lets it. */
@@ -217,7 +228,7 @@ record Hypothesis(Cause cause, String device, Consumer<SuspectHouse> change, Lis
             double tolerance = Circumstances.tolerance(setPressure);
             FreeParameter reseat = FreeParameter.open(RESEAT_SHARE, 0.4, 0.99, 0.8, 0.5);
             add(
-                    valve,
+                    valve.name(),
                     Cause.RELIEF_OPENS_LOW,
                     FreeParameter.open(
                             OPENING_PRESSURE,
@@ -236,7 +247,7 @@ record Hypothesis(Cause cause, String device, Consumer<SuspectHouse> change, Lis
             double most = Math.min(24e5, 2.5 * setPressure);
             if (most > setPressure + tolerance) {
                 add(
-                        valve,
+                        valve.name(),
                         Cause.RELIEF_OPENS_HIGH,
                         FreeParameter.open(
                                 OPENING_PRESSURE, setPressure + tolerance, most, 0.05, 0.15, 0.3, 0.5, 0.75));
@@ -244,9 +255,9 @@ record Hypothesis(Cause cause, String device, Consumer<SuspectHouse> change, Lis
             FreeParameter weep = FreeParameter.open(
                     SEAT_WEEP, 0.5 * MILLILITRE_PER_MINUTE, 5_000 * MILLILITRE_PER_MINUTE, 0.3, 0.45, 0.6, 0.75);
             FreeParameter from = FreeParameter.open(WEEPS_FROM, 0.1e5, 0.97 * setPressure, 0.2, 0.45, 0.6, 0.8);
-            add(valve, Cause.RELIEF_SEAT_WEEPS, weep, from);
+            add(valve.name(), Cause.RELIEF_SEAT_WEEPS, weep, from);
             add(
-                    valve,
+                    valve.name(),
                     Cause.RELIEF_STUCK_OPEN,
                     FreeParameter.open(STUCK_LIFT, 1e-4, 0.3, 0.05, 0.15, 0.25, 0.35, 0.45, 0.6, 0.8));
         }

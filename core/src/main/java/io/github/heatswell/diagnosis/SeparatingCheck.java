@@ -51,7 +51,7 @@ public record SeparatingCheck(
         left.removeAll(done);
         // a heat-up from cold shows more, and takes no draw
         left.removeIf(SiteCheck::afterDraw);
-        if (first.house().vessel().isEmpty()) {
+        if (first.house().vessels().size() != 1) {
             left.remove(SiteCheck.TYRE_GAUGE);
         }
         if (scalds(first.house()) || scalds(second.house())) {

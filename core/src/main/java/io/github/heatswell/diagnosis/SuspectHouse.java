@@ -26,7 +26,8 @@ final class SuspectHouse {
     private static final double MAX_LEAKS_FROM = 0.98;
 
     private final HotWaterSystem described;
-    private final String device;
+    private final String valve;
+    private final int vessel;
     private final double atmosphere;
     private final HotWaterSystem.Builder house;
 
@@ -34,11 +35,13 @@ final class SuspectHouse {
      * Starts with the house as described.
      *
      * @param described the house
-     * @param device the name of the relief valve that is meant, possibly none
+     * @param valve the name of the relief valve that is meant, possibly none
+     * @param vessel the number of the vessel that is meant, from 0
      */
-    SuspectHouse(HotWaterSystem described, String device) {
+    SuspectHouse(HotWaterSystem described, String valve, int vessel) {
         this.described = described;
-        this.device = device;
+        this.valve = valve;
+        this.vessel = vessel;
         atmosphere = described.site().atmosphere();
         house = described.toBuilder();
     }
@@ -48,7 +51,7 @@ final class SuspectHouse {
     }
 
     void condition(ExpansionVessel.Condition value) {
-        house.changeVessel(vessel -> vessel.toBuilder().condition(value).build());
+        vessel(one -> one.toBuilder().condition(value).build());
     }
 
     void unmixed() {
@@ -113,13 +116,11 @@ final class SuspectHouse {
     }
 
     void precharge(double gauge) {
-        house.changeVessel(vessel ->
-                vessel.toBuilder().precharge(Pressure.gauge(gauge, PASCAL)).build());
+        vessel(one -> one.toBuilder().precharge(Pressure.gauge(gauge, PASCAL)).build());
     }
 
     void vesselVolume(double volume) {
-        house.changeVessel(vessel ->
-                vessel.toBuilder().volume(volume, VolumeUnit.CUBIC_METRE).build());
+        vessel(one -> one.toBuilder().volume(volume, VolumeUnit.CUBIC_METRE).build());
     }
 
     void trappedAir(double volume) {
@@ -176,8 +177,13 @@ final class SuspectHouse {
                 .build());
     }
 
+    private void vessel(UnaryOperator<ExpansionVessel> change) {
+        if (vessel < described.vessels().size()) {
+            house.changeVessel(vessel, change);
+        }
+    }
+
     private void valve(UnaryOperator<ReliefValve> change) {
-        house.changeReliefValves(
-                valve -> device.isEmpty() || valve.name().equals(device) ? change.apply(valve) : valve);
+        house.changeReliefValves(one -> valve.isEmpty() || one.name().equals(valve) ? change.apply(one) : one);
     }
 }

@@ -273,8 +273,19 @@ public final class DiagnosisStory {
                                 + heating()))
                 : check.isPresent() || result.isDecided() || asDescribed()
                         ? check
-                        : Optional.of(
-                                plain("No simple reading tells them apart. Leave it to a licensed professional."));
+                        : Optional.of(suspected()
+                                .map(name -> plain("Next, read the gas valve of '" + name
+                                        + "' with a tyre gauge, with the heater off and cold and the water side empty. Put the"
+                                        + " reading into the description as its precharge, and diagnose again."))
+                                .orElse(plain(
+                                        "No simple reading tells them apart. Leave it to a licensed professional.")));
+    }
+
+    /** Which of several vessels the likeliest cause is about. */
+    private Optional<String> suspected() {
+        return Optional.of(result.best().device())
+                .filter(name -> house.hasSeveralVessels())
+                .filter(house.vesselNames()::contains);
     }
 
     private Statement check(SeparatingCheck check) {

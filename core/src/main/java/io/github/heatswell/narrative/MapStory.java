@@ -41,6 +41,11 @@ final class MapStory {
                             + (anyDrips() ? ", and the valve drips" : ""));
         }
         Optional<Statement> valve = valve();
+        if (house.hasSeveralVessels()) {
+            return valve.map(plain(
+                            "With one more vessel beside the " + house.vessels().size() + " present: ")::then)
+                    .orElse(plain("Peaks of the worst heat-up over volume and precharge of one more vessel"));
+        }
         return map.present()
                 .map(point -> plain("With ")
                         .then(volume(point.volume()))
@@ -55,12 +60,16 @@ final class MapStory {
     /** The facts of the house, and what was run. */
     Statement facts() {
         boolean faulty = house.vessel()
+                .filter(only -> !house.hasSeveralVessels())
                 .filter(vessel -> vessel.condition() != ExpansionVessel.Condition.SOUND)
                 .isPresent();
         return Facts.of(house)
                 .then(" Worst heat-up from a cold fill with every tap closed"
                         + (house.reliefValves().isEmpty() ? "" : ", relief valves taken out so that none hides a peak")
                         + ". Precharges are read at room temperature."
+                        + (house.hasSeveralVessels()
+                                ? " The vessel of the map is one more; those present stay as they are."
+                                : "")
                         + (faulty ? " The present vessel is taken as sound here, which it is not." : "")
                         + (house.supply().seatLeakage() > 0
                                 ? " What leaks in past the supply valve after the heat-up raises the pressure further"

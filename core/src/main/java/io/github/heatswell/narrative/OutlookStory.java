@@ -15,6 +15,7 @@ import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.place.PlaceRule;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.Decimals;
@@ -53,7 +54,8 @@ final class OutlookStory {
                     + early);
         }
         if (first.get().number() > 0) {
-            return plain("A relief valve drips from " + month(first.get()) + ", once the precharge is down to ")
+            return plain("A relief valve drips from " + month(first.get()) + ", once the precharge " + of()
+                            + "is down to ")
                     .then(gauge(first.get().prechargeGauge()))
                     .then(early(first.get().year()));
         }
@@ -81,7 +83,7 @@ final class OutlookStory {
                     month.isHazard() ? Alarm.Level.HAZARD : Alarm.Level.WARNING,
                     plain(kind.description() + " on the worst day of " + month(month) + loss(result, month) + ", with ")
                             .then(gauge(month.prechargeGauge()))
-                            .then(" of precharge left. ")
+                            .then(" of precharge left" + in() + ". ")
                             .then(
                                     assumed
                                             ? plain("The working pressure is assumed: read the tank's plate.")
@@ -143,6 +145,42 @@ final class OutlookStory {
                 + (onset.late().isEmpty() ? " The rest stay dry that long." : ""));
     }
 
+    private boolean several() {
+        return house.hasSeveralVessels();
+    }
+
+    private int leading() {
+        return PrechargeTarget.leading(house).orElseThrow();
+    }
+
+    private String name(int vessel) {
+        return "“" + house.vesselNames().get(vessel) + "”";
+    }
+
+    private String of() {
+        return several() ? "of " + name(leading()) + " " : "";
+    }
+
+    private String in() {
+        return several() ? " in " + name(leading()) : "";
+    }
+
+    /** To what the other vessels that work are pumped at the same time. */
+    private Statement others() {
+        List<Statement> told = IntStream.range(0, house.vessels().size())
+                .filter(i -> i != leading())
+                .filter(i -> house.vessels().get(i).condition() == ExpansionVessel.Condition.SOUND)
+                .boxed()
+                .flatMap(i -> PrechargeTarget.of(house, i).filter(PrechargeTarget::isAllowed).stream()
+                        .map(target -> plain(name(i) + " to ").then(gauge(target.pumpToGauge()))))
+                .toList();
+        return told.isEmpty()
+                ? plain("")
+                : plain(" At the same time pump ")
+                        .then(Statement.joined(", ", told))
+                        .then(".");
+    }
+
     private static boolean isAtOnce(double years) {
         return years * MONTHS < 1;
     }
@@ -156,7 +194,7 @@ final class OutlookStory {
     /** When to check and when to pump. */
     Statement care() {
         OutlookResult.ChargeLimit limit = result.limit();
-        PrechargeTarget target = PrechargeTarget.of(house).orElseThrow();
+        PrechargeTarget target = PrechargeTarget.of(house, leading()).orElseThrow();
         if (!target.isAllowed()) {
             return plain("Do not charge the vessel to the supply pressure of ")
                     .then(gauge(target.pumpToGauge()))
@@ -186,12 +224,16 @@ final class OutlookStory {
         double after = limit.rechargeAfter().getAsDouble();
         double lowest = limit.lowestGauge().getAsDouble();
         String expected = after > 0 && after <= result.years() ? ", which is expected after " + after(after) : "";
-        Statement care = plain("Check the precharge every "
-                        + every(result.checkEvery().orElseThrow()) + ", with the vessel drained. Pump it up to ")
+        Statement care = plain((several() ? "Check the precharge of every vessel every " : "Check the precharge every ")
+                        + every(result.checkEvery().orElseThrow())
+                        + (several()
+                                ? ", with the vessels drained. Pump " + name(leading()) + " up to "
+                                : ", with the vessel drained. Pump it up to "))
                 .then(gauge(limit.pumpToGauge().getAsDouble()))
                 .then(" when it reads less than ")
                 .then(gauge(limit.rechargeBelowGauge().getAsDouble()))
-                .then((after == 0 ? ", as it does now" : expected) + ".");
+                .then((after == 0 ? ", as it does now" : expected) + ".")
+                .then(others());
         if (lowest == 0) {
             return care.then(" Even without any precharge the worst day stays dry.");
         }
@@ -226,11 +268,12 @@ final class OutlookStory {
     /** The vessel and how it loses precharge. */
     Statement facts() {
         OutlookCourse course = result.expected();
-        Statement loses = plain("")
-                .then(volume(course.vesselVolume()))
-                .then(" vessel, charged to ")
+        Statement loses = (several()
+                        ? plain(house.vessels().size() + " vessels, " + name(leading()))
+                        : plain("").then(volume(course.vesselVolume())).then(" vessel,"))
+                .then(" charged to ")
                 .then(gauge(course.months().get(0).prechargeGauge()))
-                .then(", losing ")
+                .then(several() ? ", each losing " : ", losing ")
                 .then(share(course.loss().yearly()))
                 .then(" of its gauge pressure a year");
         Statement band = result.slow().loss().equals(result.fast().loss())

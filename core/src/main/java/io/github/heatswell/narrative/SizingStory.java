@@ -85,6 +85,7 @@ final class SizingStory {
     /** The vessel of the house, if it is sound and no smaller than what it takes. */
     private Optional<ExpansionVessel> largeEnough() {
         return house.vessel()
+                .filter(only -> !several())
                 .filter(present -> present.condition() == ExpansionVessel.Condition.SOUND)
                 .filter(present -> advice.recommended()
                         .filter(wanted -> wanted.volume() <= present.volume() * (1 + 1e-9))
@@ -114,7 +115,11 @@ final class SizingStory {
 
     private void noneNeeded(List<Statement> said) {
         said.add(plain((doubtful() ? "By the best estimates no" : "No")
-                        + " vessel is needed: without one the peak of the worst heat-up stays within the limit of ")
+                        + (several()
+                                ? " further vessel is needed: with the "
+                                        + house.vessels().size() + " present"
+                                : " vessel is needed: without one")
+                        + " the peak of the worst heat-up stays within the limit of ")
                 .then(limit()));
         if (doubtful()) {
             fails("But in ").ifPresent(said::add);
@@ -122,7 +127,7 @@ final class SizingStory {
         } else {
             said.addAll(holds());
         }
-        if (house.supply().reducingValve().isPresent()) {
+        if (house.supply().reducingValve().isPresent() && !several()) {
             said.add(plain("That is the bypass of the reducing valve; " + bypass()));
         }
     }
@@ -203,9 +208,9 @@ final class SizingStory {
     }
 
     private Statement keeps(String article, SizingResult.Vessel vessel, String that) {
-        return plain(article + " vessel of ")
+        return plain(one(article) + " vessel of ")
                 .then(volume(vessel.volume()))
-                .then(", precharged to ")
+                .then(beside() + ", precharged to ")
                 .then(gauge(vessel.precharge(), atmosphere))
                 .then("," + that + " keeps the peak of the worst heat-up at ")
                 .then(gauge(vessel.peakAbsolute() - atmosphere))
@@ -262,7 +267,7 @@ final class SizingStory {
     /** What to do where the best estimates are not to be trusted. */
     private Statement instead() {
         return advice.recommended()
-                .map(vessel -> plain("A vessel of ")
+                .map(vessel -> plain(one("A") + " vessel of ")
                         .then(volume(vessel.volume()))
                         .then(", precharged to ")
                         .then(gauge(vessel.precharge(), atmosphere))
@@ -277,6 +282,21 @@ final class SizingStory {
                                 + " or have it lowered."))));
     }
 
+    /** Whether the vessel is one more. */
+    private boolean several() {
+        return house.hasSeveralVessels();
+    }
+
+    /** What ends in an article, which says where the vessel is one more. */
+    private String one(String article) {
+        String before = article.substring(0, article.length() - 1);
+        return several() ? before + (article.endsWith("A") ? "One" : "one") + " more" : article;
+    }
+
+    private String beside() {
+        return several() ? " beside the " + house.vessels().size() + " present" : "";
+    }
+
     /** Whether more than one in ten houses within what is uncertain goes above the limit. */
     private boolean doubtful() {
         return certainty.filter(found -> !found.bare().holds()).isPresent();
@@ -284,9 +304,9 @@ final class SizingStory {
 
     private void noneOnSale(List<Statement> said) {
         SizingResult.Vessel least = sizing.smallest().orElseThrow();
-        said.add(plain("It takes a vessel of at least ")
+        said.add(plain(one("It takes a") + " vessel of at least ")
                 .then(volume(least.volume()))
-                .then(", precharged to ")
+                .then(beside() + ", precharged to ")
                 .then(gauge(least.precharge(), atmosphere))
                 .then(", to stay within the limit of ")
                 .then(limit()));
@@ -296,7 +316,8 @@ final class SizingStory {
     }
 
     private void noVesselCan(List<Statement> said) {
-        said.add(plain("No vessel of any size can keep the peak within the limit of ")
+        said.add(plain("No " + (several() ? "further " : "")
+                        + "vessel of any size can keep the peak within the limit of ")
                 .then(limit()));
         said.add(plain("The supply stands at ")
                 .then(gauge(sizing.supplyStatic(), atmosphere))
@@ -362,7 +383,7 @@ final class SizingStory {
                 .then(limit())
                 .then(": " + advice.name(sizing.target().ruling()) + ". ");
         if (sizing.smallest().isPresent()) {
-            facts = facts.then("The smallest vessel that does it has ")
+            facts = facts.then("The smallest vessel that does it" + beside() + " has ")
                     .then(volume(sizing.smallest().get().volume()))
                     .then(", precharged to ")
                     .then(gauge(sizing.smallest().get().precharge(), atmosphere))

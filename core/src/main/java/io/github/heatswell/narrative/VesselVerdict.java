@@ -78,6 +78,11 @@ final class VesselVerdict {
         if (advice.stuckOpen().isPresent() || advice.sizing().outcome() != SizingResult.Outcome.SIZED) {
             return Optional.empty();
         }
+        if (advice.house().hasSeveralVessels()) {
+            String word = isAsked(question, advice.house()) ? "No: together the " : "Together the ";
+            return Optional.of(Statement.plain(
+                    word + advice.house().vessels().size() + " vessels of this house, as they are, are too small."));
+        }
         return sound(advice.house()).map(vessel -> {
             boolean enough = advice.sizing()
                     .smallest()

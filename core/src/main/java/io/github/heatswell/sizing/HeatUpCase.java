@@ -21,7 +21,10 @@ import java.time.Duration;
 import java.util.Optional;
 import java.util.function.Consumer;
 
-/** A house without vessel and relief valves, and how long to run it with a vessel added. */
+/**
+ * A house without relief valves, and how long to run it with a vessel added. It has no vessel of its own, unless there are several:
+ * then one more is asked for, and they stay.
+ */
 record HeatUpCase(HotWaterSystem house, Duration duration) {
 
     private static final int LAST_DAY = 366;
@@ -31,7 +34,6 @@ record HeatUpCase(HotWaterSystem house, Duration duration) {
      * draws, leaks, outages or trapped air.
      */
     static HeatUpCase coldFill(HotWaterSystem given) {
-        given.requireOneVessel();
         HotWaterSystem.Builder builder = bare(given).supply(worstSupply(given));
         given.piping().forEach(builder::addPipe);
         HotWaterSystem house = builder.build();
@@ -83,11 +85,15 @@ record HeatUpCase(HotWaterSystem house, Duration duration) {
     }
 
     private static HotWaterSystem.Builder bare(HotWaterSystem given) {
-        return HotWaterSystem.builder()
+        HotWaterSystem.Builder house = HotWaterSystem.builder()
                 .site(given.site())
                 .supply(given.supply())
                 .tank(given.tank())
                 .heater(given.heater());
+        if (given.hasSeveralVessels()) {
+            given.vessels().forEach(house::addVessel);
+        }
+        return house;
     }
 
     private static Supply worstSupply(HotWaterSystem given) {
@@ -152,7 +158,7 @@ record HeatUpCase(HotWaterSystem house, Duration duration) {
      */
     Peak peak(Optional<ExpansionVessel> vessel, Balances.Count count) {
         HotWaterSystem fitted =
-                vessel.map(one -> house.toBuilder().vessel(one).build()).orElse(house);
+                vessel.map(one -> house.toBuilder().addVessel(one).build()).orElse(house);
         RunSummary run = count.add(Simulation.of(fitted, duration).summary());
         run.hazard()
                 .filter(hazard -> hazard.kind() != Event.Kind.TEST_PRESSURE_REACHED)

@@ -68,9 +68,9 @@ record PeakEvaluator(HeatUpCase trial, VesselType type, Balances.Count count) {
                 vessel.volume(), precharge.getAsDouble(), peak.absolute() - atmosphere(), peak.atLeast()));
     }
 
-    /** The precharge (Pa, gauge) of a house's vessel at the temperature of the room; empty without a vessel. */
+    /** The precharge (Pa, gauge) of a house's only vessel at the temperature of the room; empty if there is none such. */
     OptionalDouble presentPrecharge(HotWaterSystem system) {
-        if (system.vessel().isEmpty()) {
+        if (system.vessels().size() != 1) {
             return OptionalDouble.empty();
         }
         ExpansionVessel vessel = system.vessel().orElseThrow();
@@ -83,7 +83,10 @@ record PeakEvaluator(HeatUpCase trial, VesselType type, Balances.Count count) {
 
     /** The vessel (m3) that a map should show well: the present one or the smallest that keeps relief valves shut. */
     double vesselToShow(PeakMap.Setting setting) {
-        double present = setting.system().vessel().map(ExpansionVessel::volume).orElse(0.0);
+        HotWaterSystem system = setting.system();
+        double present = system.hasSeveralVessels()
+                ? 0
+                : system.vessel().map(ExpansionVessel::volume).orElse(0.0);
         double wanted = Math.max(present, smallest(setting));
         return wanted > 0 ? wanted : NO_VESSEL;
     }

@@ -40,7 +40,7 @@ public final class VesselSizing {
     /**
      * Starts a sizing; the precharge rule must be set, and a vessel type unless the house has a vessel.
      *
-     * @param system the house
+     * @param system the house; where it has several vessels, one more beside them is sized
      * @param target what the peak must stay below
      * @return a builder with the sizes of {@link NominalSize#common} in litres
      */
@@ -105,7 +105,7 @@ public final class VesselSizing {
     }
 
     /**
-     * The peak of the worst heat-up of a house with the vessel it has or without one, its relief valves taken out: the tank full
+     * The peak of the worst heat-up of a house with the vessels it has or without one, its relief valves taken out: the tank full
      * of cold water, heated with every tap closed.
      *
      * @param house the house
@@ -116,7 +116,8 @@ public final class VesselSizing {
      */
     public static double worstPeak(HotWaterSystem house, Balances.Count count) {
         HeatUpCase trial = HeatUpCase.coldFill(Objects.requireNonNull(house, "house"));
-        return trial.peak(house.vessel(), count).absolute() - house.site().atmosphere();
+        Optional<ExpansionVessel> only = house.hasSeveralVessels() ? Optional.empty() : house.vessel();
+        return trial.peak(only, count).absolute() - house.site().atmosphere();
     }
 
     private SizingResult noVesselCan(VesselSearch search) {

@@ -117,15 +117,13 @@ public final class HotWaterSystem {
     }
 
     /**
-     * Refuses a house with several vessels, for questions about one: sizing, ageing, diagnosis.
+     * Whether there are several expansion vessels. A question which vessel to take is then about one more beside them, which they
+     * leave as they are; with one or none, it is about the only one.
      *
-     * @throws IllegalArgumentException if there is more than one
+     * @return true for two or more
      */
-    public void requireOneVessel() {
-        if (parts.vessels.size() > 1) {
-            throw new IllegalArgumentException("vessels: the house has " + parts.vessels.size()
-                    + " expansion vessels, and this question is about one; leave the others out");
-        }
+    public boolean hasSeveralVessels() {
+        return parts.vessels.size() > 1;
     }
 
     /**
@@ -363,8 +361,21 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder changeVessel(UnaryOperator<ExpansionVessel> change) {
+            return parts.vessels.isEmpty() ? this : changeVessel(0, change);
+        }
+
+        /**
+         * Changes one of the expansion vessels set before.
+         *
+         * @param index its place in their order, from 0
+         * @param change makes another of it
+         * @return this builder
+         * @throws IndexOutOfBoundsException if there is no such vessel
+         */
+        public Builder changeVessel(int index, UnaryOperator<ExpansionVessel> change) {
             Objects.requireNonNull(change, "change");
-            return parts.vessels.isEmpty() ? this : vessel(change.apply(parts.vessels.get(0)));
+            parts.vessels.set(index, change.apply(parts.vessels.get(index)));
+            return this;
         }
 
         /**
@@ -401,6 +412,16 @@ public final class HotWaterSystem {
         public Builder addVessel(ExpansionVessel value) {
             parts.vessels.add(Objects.requireNonNull(value, "vessels"));
             return this;
+        }
+
+        /**
+         * Fits an expansion vessel: one more where there are several, else the only one, in place of any other.
+         *
+         * @param value the vessel
+         * @return this builder
+         */
+        public Builder fit(ExpansionVessel value) {
+            return parts.vessels.size() > 1 ? addVessel(value) : vessel(value);
         }
 
         /**

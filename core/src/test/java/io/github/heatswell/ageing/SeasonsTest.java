@@ -43,14 +43,17 @@ class SeasonsTest {
                                 Map.of(0.0, Pressure.gauge(4, BAR), 3.5 * 3600, Pressure.gauge(6, BAR))))
                         .build())
                 .build();
-        assertEquals(6e5, new Seasons(peaked, 0).staticAtVessel(), 1e-6); // rounding
+        assertEquals(6e5, new Seasons(peaked, 0).staticAt(peaked.vessel().orElseThrow()), 1e-6); // rounding
         HotWaterSystem roof = peaked.toBuilder()
                 .vessel(Houses.vessel(18, 4).toBuilder()
                         .height(10, LengthUnit.METRE)
                         .build())
                 .build();
         // the published density of water at 10 degC is rounded to 0.05 kg/m3
-        assertEquals(6e5 - 999.7 * 9.80665 * 10, new Seasons(roof, 0).staticAtVessel(), 5);
+        assertEquals(
+                6e5 - 999.7 * 9.80665 * 10,
+                new Seasons(roof, 0).staticAt(roof.vessel().orElseThrow()),
+                5);
     }
 
     /** In every month the day with the coldest water is looked at, and no day of the month is colder. */

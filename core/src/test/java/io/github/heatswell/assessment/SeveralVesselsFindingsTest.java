@@ -2,14 +2,10 @@ package io.github.heatswell.assessment;
 
 import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import io.github.heatswell.ageing.Outlook;
-import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.Simulation;
-import io.github.heatswell.sizing.VesselSizing;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.LengthUnit;
@@ -81,23 +77,5 @@ class SeveralVesselsFindingsTest {
                 found.stream()
                         .filter(one -> one.id().equals("vessel-rating-exceeded"))
                         .count());
-    }
-
-    /** Questions about one vessel refuse a house with several, rather than answer for the first. */
-    @Test
-    void questionsAboutOneVesselRefuse() {
-        ExpansionVessel half = FaultlessHouse.vessel(9, 4).build();
-        HotWaterSystem house = with(half, half);
-        String expected =
-                "vessels: the house has 2 expansion vessels, and this question is about one; leave the others out";
-        Balances.Count count = new Balances.Count();
-        assertEquals(
-                expected,
-                assertThrows(IllegalArgumentException.class, () -> VesselSizing.worstPeak(house, count))
-                        .getMessage());
-        Outlook.Builder outlook = Outlook.builder(house, Duration.ofDays(1));
-        assertEquals(
-                expected,
-                assertThrows(IllegalArgumentException.class, outlook::build).getMessage());
     }
 }

@@ -35,7 +35,7 @@ class SuspectHouseTest {
     private static final double EXACT = 1e-6;
 
     private static HotWaterSystem edited(HotWaterSystem house, Consumer<SuspectHouse> changes) {
-        SuspectHouse edit = new SuspectHouse(house, "by the tank");
+        SuspectHouse edit = new SuspectHouse(house, "by the tank", 0);
         changes.accept(edit);
         return edit.build();
     }

@@ -83,6 +83,18 @@ class ColdInletTest {
                                 : ReliefValve.LiftCharacteristic.MODULATING);
     }
 
+    /** Where both differ, the reference is integrated anew with ten times as ample conductances: its error is then less. */
+    private static RandomComparison compared(ComparisonCase house) {
+        RandomComparison compared = new RandomComparison(house, AMPLE, TOLERANCE);
+        return agrees(compared) ? compared : new RandomComparison(house, AMPLE.finer(), TOLERANCE);
+    }
+
+    private static boolean agrees(RandomComparison compared) {
+        return Math.abs(compared.peak()) <= PEAK
+                && compared.relieved(DROP) <= SHARE
+                && compared.library().audit().closes();
+    }
+
     /**
      * Pressures and volumes agree in every house, and instants within seconds, but for one house of forty. A house in which
      * the steps of the reference become too short is none to compare with; there are few.
@@ -101,7 +113,7 @@ class ColdInletTest {
             ComparisonCase house = onTheInlet(cases.next());
             RandomComparison compared;
             try {
-                compared = new RandomComparison(house, AMPLE, TOLERANCE);
+                compared = compared(house);
             } catch (ArithmeticException notIntegrated) {
                 lost.add(house.name() + ": " + notIntegrated.getMessage());
                 assertTrue(lost.size() <= 1 + SYSTEMS / 20, lost::toString);
@@ -112,9 +124,7 @@ class ColdInletTest {
             peak = Math.max(peak, Math.abs(compared.peak()));
             volume = Math.max(volume, compared.relieved(DROP));
             dripping += relief.get(0).openings() > 0 ? 1 : 0;
-            if (Math.abs(compared.peak()) > PEAK
-                    || compared.relieved(DROP) > SHARE
-                    || !compared.library().audit().closes()) {
+            if (!agrees(compared)) {
                 wrong.add(compared.toString());
             } else if (!compared.instants().apart().isEmpty()) {
                 apart.add(compared.toString());

@@ -80,6 +80,7 @@ final class Alternatives {
 
     private boolean isMoot() {
         return scenario.system().supply().arrangement() == Supply.Arrangement.DIRECT
+                || scenario.system().hasSeveralVessels()
                 || sizing.outcome() == SizingResult.Outcome.NONE_NEEDED;
     }
 

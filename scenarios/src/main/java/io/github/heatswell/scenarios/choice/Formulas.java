@@ -34,6 +34,12 @@ final class Formulas {
 
     List<FormulaAnswer> all() {
         double atmosphere = house.site().atmosphere();
+        if (house.hasSeveralVessels()) {
+            return Stream.of(HANDBOOK, DIN, EN)
+                    .map(name -> FormulaAnswer.without(
+                            name, "does not apply: it knows one vessel, and this is one more beside others"))
+                    .toList();
+        }
         if (found.supplyStatic().absolute(atmosphere) >= found.target().absolute()) {
             return Stream.of(HANDBOOK, DIN, EN)
                     .map(name -> FormulaAnswer.without(

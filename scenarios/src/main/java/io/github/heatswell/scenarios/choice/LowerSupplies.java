@@ -65,12 +65,16 @@ final class LowerSupplies {
         air = scenario.system().site().atmosphere();
     }
 
-    /** The table; of nothing where a vessel is no answer, a seat leaks or the house has no text to change. */
+    /**
+     * The table; of nothing where a vessel is no answer, a seat leaks, the house has no text to change, or several vessels, each of
+     * which a lower supply would ask for another precharge.
+     */
     SupplyTable table(Optional<SizeCertainty> certainty) {
         Supply supply = scenario.system().supply();
         if (supply.arrangement() == Supply.Arrangement.DIRECT
                 || supply.seatLeakage() > 0
                 || scenario.source().isEmpty()
+                || scenario.system().hasSeveralVessels()
                 || present.outcome() == SizingResult.Outcome.NONE_NEEDED) {
             return SupplyTable.NONE;
         }
@@ -165,8 +169,10 @@ final class LowerSupplies {
     /** A house with a vessel of a volume (m3), charged as the best estimates say, or without one for 0. */
     static HotWaterSystem fitted(HotWaterSystem house, double volume, VesselSizing sizing) {
         return volume == 0
-                ? house.toBuilder().withoutVessel().build()
-                : house.toBuilder().vessel(sizing.vessel(volume)).build();
+                ? house.hasSeveralVessels()
+                        ? house
+                        : house.toBuilder().withoutVessel().build()
+                : house.toBuilder().fit(sizing.vessel(volume)).build();
     }
 
     /** What is to be done at a supply; empty if nothing on sale will do, or it has no price. */

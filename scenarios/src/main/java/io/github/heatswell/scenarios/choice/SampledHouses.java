@@ -115,22 +115,36 @@ final class SampledHouses {
         return Study.orFailed(() -> peak(varied.house().apply(known), loss));
     }
 
-    /** The peak falls until the precharge is down to the supply's, and rises after that, so it is highest at one of the ends. */
+    /**
+     * The peak falls until the precharge is down to the supply's, and rises after that, so it is highest at one of the ends. Of
+     * several vessels each loses its own.
+     */
     private double peak(HotWaterSystem charged, PrechargeLoss loss) {
-        Optional<PrechargeTarget> target = PrechargeTarget.of(charged);
-        if (target.isEmpty()) {
+        double air = charged.site().atmosphere();
+        HotWaterSystem.Builder faded = charged.toBuilder();
+        boolean fades = false;
+        boolean above = false;
+        for (int i = 0; i < charged.vessels().size(); i++) {
+            Optional<PrechargeTarget> target = PrechargeTarget.of(charged, i);
+            if (target.isEmpty()) {
+                continue;
+            }
+            ExpansionVessel vessel = charged.vessels().get(i);
+            double fill = target.get().pumpToGauge();
+            double set = vessel.precharge().gauge(air);
+            double left = Math.max(LEAST_PRECHARGE, loss.left(set, fill, PrechargeLoss.MAX_UNCHECKED));
+            faded.changeVessel(
+                    i,
+                    one -> one.toBuilder()
+                            .precharge(Pressure.gauge(left, PressureUnit.PASCAL))
+                            .build());
+            fades = true;
+            above |= set > fill || vessel.chargedAt().isPresent();
+        }
+        if (!fades) {
             return VesselSizing.worstPeak(charged, count);
         }
-        double air = charged.site().atmosphere();
-        double fill = target.get().pumpToGauge();
-        ExpansionVessel vessel = charged.vessel().orElseThrow();
-        double set = vessel.precharge().gauge(air);
-        double left = Math.max(LEAST_PRECHARGE, loss.left(set, fill, PrechargeLoss.MAX_UNCHECKED));
-        ExpansionVessel faded = vessel.toBuilder()
-                .precharge(Pressure.gauge(left, PressureUnit.PASCAL))
-                .build();
-        double later = VesselSizing.worstPeak(charged.toBuilder().vessel(faded).build(), count);
-        boolean above = set > fill || vessel.chargedAt().isPresent();
+        double later = VesselSizing.worstPeak(faded.build(), count);
         return above ? Math.max(later, VesselSizing.worstPeak(charged, count)) : later;
     }
 

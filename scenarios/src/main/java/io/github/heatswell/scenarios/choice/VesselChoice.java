@@ -101,8 +101,8 @@ public final class VesselChoice {
                 run(house),
                 new SizeAdvice(found, house, certainty)
                         .recommended()
-                        .map(vessel -> run(
-                                house.toBuilder().vessel(sizing.vessel(vessel)).build())),
+                        .map(vessel ->
+                                run(house.toBuilder().fit(sizing.vessel(vessel)).build())),
                 certainty,
                 supplies,
                 valves,

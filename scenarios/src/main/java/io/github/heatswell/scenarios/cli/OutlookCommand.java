@@ -16,6 +16,7 @@ import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -61,12 +62,13 @@ final class OutlookCommand implements ScenarioQuestion {
 
     @Override
     public Optional<NextStep> otherwise(Scenario scenario) {
-        Optional<ExpansionVessel> vessel = scenario.system().vessel();
-        if (vessel.isEmpty()) {
+        List<ExpansionVessel> vessels = scenario.system().vessels();
+        if (vessels.isEmpty()) {
             return Optional.of(NextStep.to("size"));
         }
-        return vessel.filter(one -> one.condition() != ExpansionVessel.Condition.SOUND)
-                .map(one -> NextStep.to("run"));
+        return vessels.stream().anyMatch(one -> one.condition() == ExpansionVessel.Condition.SOUND)
+                ? Optional.empty()
+                : Optional.of(NextStep.to("run"));
     }
 
     @Override
@@ -87,13 +89,14 @@ final class OutlookCommand implements ScenarioQuestion {
     }
 
     private static String why(Scenario scenario, IllegalArgumentException refusal) {
-        Optional<ExpansionVessel> vessel = scenario.system().vessel();
-        if (vessel.isEmpty()) {
+        List<ExpansionVessel> vessels = scenario.system().vessels();
+        if (vessels.isEmpty()) {
             return "this house has no expansion vessel, so there is no precharge to lose; 'heatswell size' finds one";
         }
-        return vessel.get().condition() == ExpansionVessel.Condition.SOUND
+        return vessels.stream().anyMatch(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND)
                 ? "cannot look ahead: " + refusal.getMessage()
-                : "the vessel of this house does not work, so there is no precharge to lose; 'heatswell run' says what to do";
+                : (vessels.size() == 1 ? "the vessel of this house does not work," : "no vessel of this house works,")
+                        + " so there is no precharge to lose; 'heatswell run' says what to do";
     }
 
     private static OptionSpec years() {

@@ -134,7 +134,11 @@ public final class HouseOutlook {
         }
 
         /** The next sizes on sale above that of the vessel. */
+        /** The next sizes on sale in place of the only vessel. */
         private List<Double> larger() {
+            if (scenario.system().hasSeveralVessels()) {
+                return List.of();
+            }
             double present =
                     scenario.system().vessel().map(ExpansionVessel::volume).orElse(Double.POSITIVE_INFINITY);
             return scenario.costs().vessels().stream()

@@ -47,7 +47,7 @@ final class CommissioningList {
     /** The list for the house of a run and its vessel, with the peak of the run if that begins cold. */
     static CommissioningList of(RunResult run, QuantityFormat shown) {
         HotWaterSystem house = run.system();
-        Pressure precharge = house.vessel().orElseThrow().precharge();
+        Pressure precharge = house.vessels().get(house.vessels().size() - 1).precharge();
         boolean cold = house.start().waterTemperature().isEmpty();
         return new CommissioningList(
                 shown.pressure(precharge.gauge(house.site().atmosphere())),

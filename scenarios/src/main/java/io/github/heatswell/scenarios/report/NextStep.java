@@ -29,6 +29,7 @@ public record NextStep(String command, List<Change> changes) {
             "bypass-opens-too-late",
             "dripping-hides-expansion",
             "expansion-control-missing",
+            "expansion-valve-works",
             "peak-above-code-limit",
             "peak-near-relief",
             "precharge-above-static",
@@ -104,6 +105,9 @@ public record NextStep(String command, List<Change> changes) {
     /** After a sizing: the house with the vessel, whose report says how to charge it and what the gauge should then read. */
     static NextStep afterSizing(VesselAnswer answer) {
         QuantityFormat shown = Answer.onScreen(answer.scenario().units());
+        if (answer.scenario().system().hasSeveralVessels()) {
+            return to("rules"); // one more vessel is no change of a value
+        }
         if (answer.proposed().isEmpty() || answer.recommended().isEmpty()) {
             return to(answer.sizing().outcome() == SizingResult.Outcome.NONE_NEEDED ? "spread" : "rules");
         }

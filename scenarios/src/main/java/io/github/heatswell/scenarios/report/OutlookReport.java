@@ -4,12 +4,14 @@ import io.github.heatswell.ageing.OutlookCourse;
 import io.github.heatswell.ageing.OutlookResult;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.table.OutlookTable;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.scenarios.file.Costs;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
 import io.github.heatswell.scenarios.report.Block.Grid;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -114,8 +116,22 @@ public final class OutlookReport {
         return new Grid(
                 "Year by year at the expected loss of precharge, gauge pressures. Every day counts as the worst of its"
                         + " month, so the true discharge is less.",
-                List.of("Year", "Precharge at its end", "Highest peak", "Discharge", "Cost of that water"),
+                List.of(
+                        "Year",
+                        "Precharge" + whose() + " at its end",
+                        "Highest peak",
+                        "Discharge",
+                        "Cost of that water"),
                 rows);
+    }
+
+    /** Whose precharge is told, where there are several vessels. */
+    private String whose() {
+        HotWaterSystem house = answer.scenario().system();
+        return house.hasSeveralVessels()
+                ? " of “"
+                        + house.vesselNames().get(PrechargeTarget.leading(house).orElseThrow()) + "”"
+                : "";
     }
 
     private Grid vessels(QuantityFormat shown) {
@@ -130,7 +146,9 @@ public final class OutlookReport {
                 .forEach(course ->
                         rows.add(vessel(shown.volume(course.vesselVolume()) + ", expected loss", course, shown)));
         return new Grid(
-                "What a larger vessel with the same precharge would change. Water costs "
+                (result.larger().isEmpty()
+                                ? "What the rate of loss would change. Water costs "
+                                : "What a larger vessel with the same precharge would change. Water costs ")
                         + PageSizes.ofWater(costs(), shown)
                         + (costs().waterInvented() ? ", a price that is invented." : "."),
                 List.of("Vessel", "Drips from", "Discharge in all the years", "Cost of that water"),

@@ -144,6 +144,7 @@ final class PageSizes {
         }
         return Optional.of(new Grid(
                 "What each vessel would do in the worst heat-up"
+                        + (house.hasSeveralVessels() ? ", beside those present" : "")
                         + (alike ? ", precharged to " + precharge(sizes.get(0), atmosphere, shown) : "")
                         + "; gauge pressures",
                 columns,

@@ -172,7 +172,8 @@ public final class SizingReport {
 
     private VariedHouse varied() {
         return answer.proposed()
-                .flatMap(run -> run.system().vessel())
+                .map(run -> run.system().vessels())
+                .map(fitted -> fitted.get(fitted.size() - 1))
                 .map(vessel -> VariedHouse.with(answer.scenario(), vessel))
                 .orElseGet(() -> VariedHouse.of(answer.scenario()))
                 .withAssumedReseats(answer.scenario());

@@ -64,16 +64,13 @@ final class LessonRun {
 
         /** The run of the same house, changed. */
         RunResult with(String field, String value) {
-            return lesson.variants.computeIfAbsent(
-                    new Variant(scenario, new Change(field, value)), lesson::run);
+            return lesson.variants.computeIfAbsent(new Variant(scenario, new Change(field, value)), lesson::run);
         }
     }
 
     private RunResult run(Variant variant) {
-        return count.add(variant.scenario()
-                .with(List.of(variant.change()))
-                .simulation()
-                .run());
+        return count.add(
+                variant.scenario().with(List.of(variant.change())).simulation().run());
     }
 
     Lesson lesson() {

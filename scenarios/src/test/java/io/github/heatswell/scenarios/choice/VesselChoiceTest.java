@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
@@ -19,6 +20,7 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.List;
 import java.util.Optional;
@@ -143,6 +145,21 @@ class VesselChoiceTest {
         assertTrue(stuck.waterAsItIs().orElseThrow().volume() > 100);
         assertEquals(Optional.empty(), stuck.waterProposed());
         assertTrue(answer("orchard-lodge").waterProposed().isPresent());
+    }
+
+    /** Of a house with several vessels the answer is one more, which is added to them; no formula knows such a house. */
+    @Test
+    void besideSeveralVesselsItIsOneMore() {
+        VesselAnswer answer = answer("orchard-lodge-two-vessels");
+        SizingResult.Vessel bought = answer.recommended().orElseThrow();
+        HotWaterSystem with = answer.proposed().orElseThrow().system();
+        assertEquals(3, with.vessels().size());
+        assertEquals(bought.volume(), with.vessels().get(2).volume());
+        assertEquals(answer.scenario().system().vessels(), with.vessels().subList(0, 2));
+        String said = Narrative.of(answer.advice()).answer().text(UnitSystem.SI);
+        assertTrue(said.contains("ne more vessel of ") && said.contains(" beside the 2 present, precharged to "), said);
+        assertTrue(
+                answer.formulas().stream().allMatch(formula -> formula.remark().contains("one more beside others")));
     }
 
     private static VesselAnswer answer(String name) {

@@ -19,12 +19,7 @@ class FactsTest {
 
     /** A number in what a lesson tells its readers to notice (SI units). */
     private static double noticed(Lesson lesson, int sentence, int number) {
-        return Lessons.run(lesson)
-                .notice()
-                .get(sentence)
-                .measures()
-                .get(number)
-                .value();
+        return Lessons.run(lesson).notice().get(sentence).measures().get(number).value();
     }
 
     /** Table at lsbu.ac.uk (Kell 1975 and others): 0.088e-3 at 10 degC and 0.523e-3 at 60 degC, at 1 atm. */

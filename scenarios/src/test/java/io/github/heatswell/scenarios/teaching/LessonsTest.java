@@ -210,8 +210,8 @@ class LessonsTest {
             Arrays.sort(rising);
             assertTrue(Arrays.equals(values, rising), lesson.id());
             slider.values()
-                    .forEach(value ->
-                            assertTrue(Lessons.moved(slider).get(value).end() > 0));
+                    .forEach(
+                            value -> assertTrue(Lessons.moved(slider).get(value).end() > 0));
         }
     }
 
