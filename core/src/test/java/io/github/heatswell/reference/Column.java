@@ -98,6 +98,11 @@ final class Column {
         return layers[0];
     }
 
+    /** {@return what is left (-) until steam forms or takes over the air, with water of an enthalpy (J/kg) under the tank} */
+    double untilSteam(double cold) {
+        return layers[count - 1].untilSteam(count == 1 ? cold : layers[count - 2].enthalpy());
+    }
+
     TankWater top() {
         return layers[count - 1];
     }

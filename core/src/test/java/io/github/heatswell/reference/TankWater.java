@@ -102,6 +102,23 @@ final class TankWater {
         return Saturation.pressureAbsolute(Math.max(t, 273.15));
     }
 
+    /**
+     * What is left (-) at the state found last until it boils, or until steam takes over the air: makes up nine tenths of its pressure,
+     * fills nine tenths of this layer with it, or makes as much room, as it condenses on water that comes in, as that water takes.
+     *
+     * @param below the enthalpy of that water (J/kg)
+     */
+    double untilSteam(double below) {
+        double steam = vapour(temperature) / pressure;
+        if (air == 0) {
+            return 1 - steam;
+        }
+        double mass = state.density() * volumeAt(temperature, pressure);
+        double cooling = (below - state.enthalpy()) / (mass * state.heatCapacity());
+        double filled = airAt(temperature, pressure) / volume;
+        return Math.min(Math.min(0.9 - steam, 0.9 - filled), 1 - massByTemperature * cooling);
+    }
+
     /** By a difference quotient, of the room (m3) by temperature (K). */
     private double roomByTemperature(double t, double p) {
         double dt = 1e-3;

@@ -3,7 +3,6 @@ package io.github.heatswell.reference;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.Tank;
-import io.github.heatswell.water.Saturation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -237,9 +236,7 @@ record Transition(
         list.add(end(Event.Kind.TEST_PRESSURE_REACHED, (t, y) -> system.pressure(y, mode) - test));
         list.add(end(
                 Event.Kind.ATMOSPHERE_REACHED, (t, y) -> lowest(system, mode) + NO_WATER - system.pressure(y, mode)));
-        list.add(end(
-                Event.Kind.VAPOUR_FORMS,
-                (t, y) -> Saturation.pressureAbsolute(system.topTemperature(y)) - system.pressure(y, mode)));
+        list.add(end(Event.Kind.VAPOUR_FORMS, (t, y) -> -system.untilSteam(y, mode)));
     }
 
     /** The pressure (Pa, absolute) of the system at which it begins to take in air. */

@@ -207,6 +207,13 @@ final class UnreducedSystem {
         return column.top().temperature();
     }
 
+    /** {@return what is left (-) in a state until steam forms, or takes over the air under the top} */
+    double untilSteam(double[] y, Mode mode) {
+        double cold = branch.enthalpy(pressure(y, mode));
+        column.settle(y);
+        return column.untilSteam(cold);
+    }
+
     /** {@return the temperature (K) of hot water at the tap in a state} */
     double tapTemperature(double[] y) {
         column.settle(y);
