@@ -34,6 +34,11 @@ interface AnswerKind {
      */
     String understand(String line);
 
+    /** The same, where what people say means something else in other units; keeps what {@link #understand(String)} gives. */
+    default String understand(String line, UnitSystem units) {
+        return understand(line);
+    }
+
     /** A value as a file writes it, or the one value out of its spread. */
     default String reaching(String value, Reach reach) {
         return value;
@@ -73,6 +78,11 @@ interface AnswerKind {
     /** One of a few words. Case, blanks and hyphens do not matter. */
     static final class Word implements AnswerKind {
 
+        /** What people say around a word of which they are not quite sure. */
+        private static final Pattern HEDGE = Pattern.compile(
+                "^(probably|maybe|perhaps|i think|i guess|it's|in)\\b[,\\s]*|[,\\s]+(i guess|i think|i believe|probably|maybe)$",
+                Pattern.CASE_INSENSITIVE);
+
         /** What is shown, and the word of the file it stands for. */
         private final Map<String, String> shown;
         /** Other ways to say it. */
@@ -106,7 +116,7 @@ interface AnswerKind {
 
         @Override
         public String understand(String line) {
-            String word = folded(line.replaceAll("[.!]+$", ""));
+            String word = folded(HEDGE.matcher(line.replaceAll("[.!?]+$", "")).replaceAll(""));
             if (shown.containsKey(word)) {
                 return shown.get(word);
             }

@@ -132,7 +132,8 @@ final class Interviewer {
 
     private void put(Question question) {
         dialogue.blankLine();
-        dialogue.say(question.text(), (answers.count() + 1) + ". ", INDENT);
+        String number = (answers.count() + 1) + " of " + Questions.after(answers).size() + ". ";
+        dialogue.say(units().spelled(question.text()), number, INDENT);
         dialogue.say("To find out: " + units().spelled(question.hint()), INDENT, INDENT);
         dialogue.say("Type " + question.kind().offer(units()) + "; or dk, ?, back, quit.", INDENT, INDENT);
     }
@@ -179,7 +180,7 @@ final class Interviewer {
             throw new IllegalArgumentException(
                     "an empty line is not an answer; type dk if you don't know, or ? to see how to find out");
         }
-        return sound(question, new Answer(question.kind().understand(line), true));
+        return sound(question, new Answer(question.kind().understand(line, units()), true));
     }
 
     private Answer unknown(Question question) {

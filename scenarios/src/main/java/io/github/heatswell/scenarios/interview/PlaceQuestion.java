@@ -13,6 +13,27 @@ final class PlaceQuestion {
 
     static final String PLACE = "site.place";
 
+    /** States that took up the Uniform Plumbing Code, from memory; the others are taken to have the International one. */
+    private static final String[] UPC = {
+        "alaska", "california", "hawaii", "idaho", "iowa", "minnesota", "montana", "nebraska", "nevada", "new mexico",
+        "north dakota", "oregon", "south dakota", "washington"
+    };
+
+    private static final String[] OTHER_STATES = {
+        "alabama", "arizona", "arkansas", "colorado", "connecticut", "delaware", "florida", "georgia", "illinois",
+        "indiana", "kansas", "kentucky", "louisiana", "maine", "maryland", "massachusetts", "michigan", "mississippi",
+        "missouri", "new hampshire", "new jersey", "new york", "north carolina", "ohio", "oklahoma", "pennsylvania",
+        "rhode island", "south carolina", "tennessee", "texas", "utah", "vermont", "virginia", "west virginia",
+        "wisconsin", "wyoming"
+    };
+
+    private static final String[] EUROPE = {
+        "europe", "eu", "din", "austria", "belgium", "bulgaria", "croatia", "cyprus", "czechia", "denmark", "estonia",
+        "finland", "france", "germany", "greece", "hungary", "iceland", "ireland", "italy", "latvia", "lithuania",
+        "luxembourg", "malta", "netherlands", "the netherlands", "norway", "poland", "portugal", "romania", "slovakia",
+        "slovenia", "spain", "sweden", "switzerland"
+    };
+
     private PlaceQuestion() {}
 
     static Question question() {
@@ -23,14 +44,17 @@ final class PlaceQuestion {
                                         .filter(Place::isKnown)
                                         .map(Place::key)
                                         .toList())
-                                .also("us-ipc", "ipc", "irc")
+                                .also("us-ipc", "ipc", "irc", "us", "usa", "united states", "america")
+                                .also("us-ipc", OTHER_STATES)
                                 .also("us-upc", "upc")
-                                .also("uk", "united kingdom", "gb", "great britain", "england", "scotland", "wales")
-                                .also("en", "europe", "eu", "din", "germany", "austria", "france")
+                                .also("us-upc", UPC)
+                                .also("uk", "united kingdom", "gb", "great britain", "britain", "england", "scotland")
+                                .also("uk", "wales", "northern ireland")
+                                .also("en", EUROPE)
                                 .also("au-nz", "au", "nz", "australia", "new zealand"))
-                .asks("Whose plumbing code holds where the house stands?")
+                .asks("Where does the house stand?")
                 .find(
-                        "us-ipc and us-upc are the US codes (ask the building department); en is Europe.",
+                        "a state or a country will do; us-ipc and us-upc are the US codes, en is Europe.",
                         "us-ipc is the International Plumbing or Residential Code, us-upc the Uniform Plumbing Code; a city or"
                                 + " state may have changed either. If you only know that it is the US, us-ipc will do for now: the"
                                 + " pressure limits asked here are the same in both. Units, limits and sizes on sale follow the"

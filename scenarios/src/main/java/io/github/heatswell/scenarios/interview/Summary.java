@@ -30,7 +30,7 @@ final class Summary {
     static void say(Answers answers, UnitSystem units, Dialogue dialogue) {
         for (Question question : Questions.after(answers)) {
             if (answers.has(question)) {
-                String label = question.label() + " ";
+                String label = units.spelled(question.label()) + " ";
                 String dots = ".".repeat(Math.max(1, LABEL - label.length()));
                 dialogue.say(label + dots + " " + of(question, answers, units), INDENT, INDENT + INDENT);
             }

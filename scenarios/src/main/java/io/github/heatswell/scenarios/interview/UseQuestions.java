@@ -1,20 +1,29 @@
 package io.github.heatswell.scenarios.interview;
 
+import io.github.heatswell.scenarios.interview.Question.Choice;
 import io.github.heatswell.scenarios.interview.Question.Unknown;
+import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.system.DrawProfile;
+import io.github.heatswell.system.NamedValue;
+import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
-/** How the hot water is used, and what the owner sees. */
+/** How the hot water is used, what the owner sees, and what else guards the taps and the tank. */
 final class UseQuestions {
 
     static final String DRAWS = "draws";
     static final String DRIP = "drip";
+    static final String CUT_OUT = NamedValue.CUT_OUT.field();
+    static final String MIXED_TO = NamedValue.MIXED_TO.field();
 
     private UseQuestions() {}
 
     static List<Question> list() {
-        return List.of(draws(), drip());
+        return List.of(draws(), drip(), cutOut(), mixedTo());
     }
 
     private static Question draws() {
@@ -24,17 +33,58 @@ final class UseQuestions {
         return Question.about(
                         DRAWS,
                         "Hot water is used",
-                        AnswerKind.Word.of(words).also(AnswerKind.Quantity.NONE, "no", "nothing"))
-                .asks("How much hot water is used in a day?")
+                        new People(
+                                AnswerKind.Word.of(words).also(AnswerKind.Quantity.NONE, "no", "nothing", "nobody")))
+                .asks("How many people use hot water in the house?")
                 .find(
-                        "count the people in the house, and ask whether they shower or bathe.",
-                        "European profiles: eu-3xs to eu-s range from a washbasin to one person; eu-m is a couple"
+                        "count them; a profile says it more exactly.",
+                        "From the number of people a published profile of a day is taken, by common practice, no source."
+                                + " European profiles: eu-3xs to eu-s range from a washbasin to one person; eu-m is a couple"
                                 + " with showers, eu-l a family with showers, eu-xl a family with baths; there are"
                                 + " larger ones. US profiles: us-very-small, us-low, us-medium and us-high are"
                                 + " about 10, 38, 55 and 84 gallons a day. With none, the tank is heated once from"
                                 + " cold, which gives the largest expansion at one time.")
                 .ifUnknown(Unknown.leftOut("the tank is heated once from cold, and no water is drawn"))
                 .build();
+    }
+
+    /**
+     * The people of a household, for whom a published profile is taken, or the name of a profile.
+     *
+     * @param profiles the names
+     */
+    private record People(AnswerKind profiles) implements AnswerKind {
+
+        private static final Pattern NUMBER = Pattern.compile(
+                "(?:about |we are |just )?(\\d{1,2}|one|two|three|four|five|six)(?: of us| people| persons?| adults?)?[.!]?",
+                Pattern.CASE_INSENSITIVE);
+        private static final List<String> NUMBERS = List.of("one", "two", "three", "four", "five", "six");
+        /** By the number of people, the last for more: common practice, no source. */
+        private static final List<String> EUROPEAN = List.of("none", "eu-s", "eu-m", "eu-l", "eu-l", "eu-xl");
+
+        private static final List<String> AMERICAN = List.of("none", "us-low", "us-low", "us-medium", "us-high");
+
+        @Override
+        public String understand(String line) {
+            return understand(line, UnitSystem.SI);
+        }
+
+        @Override
+        public String understand(String line, UnitSystem units) {
+            Matcher said = NUMBER.matcher(line.strip());
+            if (!said.matches()) {
+                return profiles.understand(line);
+            }
+            int word = NUMBERS.indexOf(said.group(1).toLowerCase(Locale.ROOT));
+            int people = word < 0 ? Integer.parseInt(said.group(1)) : word + 1;
+            List<String> usual = units == UnitSystem.US ? AMERICAN : EUROPEAN;
+            return usual.get(Math.min(people, usual.size() - 1));
+        }
+
+        @Override
+        public String offer(UnitSystem units) {
+            return "a number, such as 3; none; or a profile, such as " + (units == UnitSystem.US ? "us-medium" : "eu-m");
+        }
     }
 
     private static Question drip() {
@@ -53,6 +103,36 @@ final class UseQuestions {
                                 + " touch the discharge: it can scald. The answer does not change the simulation;"
                                 + " it becomes the question that the report answers.")
                 .ifUnknown(Unknown.leftOut("nobody has checked yet"))
+                .build();
+    }
+
+    private static Question cutOut() {
+        return Question.about(
+                        CUT_OUT,
+                        "Cut-out",
+                        AnswerKind.Quantity.of(Kind.TEMPERATURE, new Choice("85 degC", "170 degF"))
+                                .orNone("if there is none"))
+                .asks("At what temperature does a cut-out turn the heater off for good?")
+                .find(
+                        "the heater's papers; a red reset button often shows that there is one.",
+                        "A cut-out, also called high limit, is a second guard behind the thermostat: it stays off until"
+                                + " somebody resets it. Do not open the heater to look for it.")
+                .ifUnknown(Unknown.leftOut("taken to have none"))
+                .build();
+    }
+
+    private static Question mixedTo() {
+        return Question.about(
+                        MIXED_TO,
+                        "Mixing valve set to",
+                        AnswerKind.Quantity.of(Kind.TEMPERATURE, new Choice("48 degC", "120 degF"))
+                                .orNone("if there is none"))
+                .asks("To what temperature does a mixing valve behind the heater mix the hot water?")
+                .find(
+                        "a valve with three pipes at the heater's hot outlet; a thermometer at the nearest hot tap.",
+                        "A mixing valve adds cold water to what leaves the tank, so that the taps do not scald while the"
+                                + " tank is kept hot enough. Careful: without one the tap is as hot as the tank.")
+                .ifUnknown(Unknown.leftOut("taken to have none"))
                 .build();
     }
 }

@@ -118,7 +118,7 @@ public final class OutlookReport {
                         + " month, so the true discharge is less.",
                 List.of(
                         "Year",
-                        "Precharge" + whose() + " at its end",
+                        "Precharge" + whose() + " at the end of the year",
                         "Highest peak",
                         "Discharge",
                         "Cost of that water"),

@@ -36,6 +36,8 @@ class InterviewCommandTest {
             no
             none
             heating
+            none
+            none
             """;
 
     @TempDir
@@ -129,6 +131,6 @@ class InterviewCommandTest {
                 HOUSE, "interview", "--out", occupied.resolve("my-house.yaml").toString());
         assertEquals(4, outcome.status());
         assertTrue(outcome.err().contains("occupied is a file"), outcome.err());
-        assertFalse(outcome.out().contains("2. What"), outcome.out());
+        assertFalse(outcome.out().contains("2 of "), outcome.out());
     }
 }

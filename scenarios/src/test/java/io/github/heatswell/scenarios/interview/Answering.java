@@ -29,7 +29,9 @@ final class Answering {
                 "12 L",
                 "3.5 bar",
                 "none",
-                "heating");
+                "heating",
+                "none",
+                "dk");
     }
 
     /** A house with a reducing valve and a combined relief valve, in US units. */
@@ -53,12 +55,14 @@ final class Answering {
                 "210 degF",
                 "no",
                 "us-medium",
-                "no");
+                "no",
+                "dk",
+                "none");
     }
 
     /** Nothing known at all. */
     static List<String> nothing() {
-        return List.of("dk", "", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk");
+        return List.of("dk", "", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk");
     }
 
     /** The answers with one line put in front of the answer of this number, 0 being the first. */

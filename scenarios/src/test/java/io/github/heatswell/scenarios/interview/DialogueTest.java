@@ -45,7 +45,7 @@ class DialogueTest {
         String said = talk.dialogue();
         String begin = "<!-- interview: made by DialogueTest -->\n";
         String end = "<!-- end of interview -->";
-        String shown = "```text\n" + said.substring(said.indexOf("3. "), said.indexOf("\n6. ")) + "```\n";
+        String shown = "```text\n" + said.substring(said.indexOf("3 of "), said.indexOf("\n6 of ")) + "```\n";
         String readme = Files.readString(README);
         int from = readme.indexOf(begin) + begin.length();
         int to = readme.indexOf(end);

@@ -316,7 +316,7 @@ class WrittenFileTest {
         Talk talk = Talk.hold(folder.resolve("h.yaml"), "dk", title, "x".repeat(121), "x".repeat(120), "quit");
         assertTrue(talk.dialogue().contains("Not accepted: this contains invisible characters"));
         assertTrue(talk.dialogue().contains("Not accepted: this has 121 characters; up to 120 are allowed."));
-        assertTrue(talk.dialogue().contains("3. "));
+        assertTrue(talk.dialogue().contains("3 of "));
     }
 
     @Test
