@@ -34,6 +34,8 @@ public final class EveryCommand {
             no
             none
             heating
+            none
+            none
             """;
 
     private static final List<String> LIKELY_NAMES = List.of(
