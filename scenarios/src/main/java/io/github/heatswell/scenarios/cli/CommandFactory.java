@@ -58,6 +58,7 @@ public final class CommandFactory {
 
     /** The commands in the order of the help text, each named as its constant; the compiler asks for the question of each. */
     private enum Name {
+        GUIDE,
         RUN,
         COMPARE,
         SIZE,
@@ -77,6 +78,7 @@ public final class CommandFactory {
 
         Question question() {
             return switch (this) {
+                case GUIDE -> new GuideCommand();
                 case RUN -> new RunCommand();
                 case COMPARE -> new CompareCommand();
                 case SIZE -> new SizeCommand();
@@ -113,7 +115,8 @@ public final class CommandFactory {
                             "To begin:",
                             "  heatswell list",
                             "  heatswell run orchard-lodge",
-                            "For your own house, answer questions about it:",
+                            "For your own house, be led through the job, or answer questions about it:",
+                            "  heatswell guide",
                             "  heatswell interview",
                             "or start from a bundled one:",
                             "  heatswell show orchard-lodge > mine.yaml",

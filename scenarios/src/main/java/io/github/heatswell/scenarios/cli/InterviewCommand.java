@@ -14,18 +14,12 @@ import picocli.CommandLine.TypeConversionException;
 /** {@code heatswell interview}: asks the owner of a house, writes the scenario file and runs it. */
 final class InterviewCommand implements Question {
 
-    private static final String RESULTS = "--results";
-    private static final Path DEFAULT_FILE = Path.of("my-house.yaml");
+    static final String RESULTS = "--results";
+    static final Path DEFAULT_FILE = Path.of("my-house.yaml");
 
     @Override
     public void describe(CommandSpec spec) {
-        spec.addOption(OptionSpec.builder("-o", Specs.OUT)
-                .paramLabel("FILE.yaml")
-                .type(Path.class)
-                .converters(InterviewCommand::file)
-                .description("File for the answers. An existing file is replaced only if you agree. Default: "
-                        + DEFAULT_FILE + ".")
-                .build());
+        spec.addOption(house("File for the answers. An existing file is replaced only if you agree."));
         spec.addOption(Specs.folder("Default: heatswell-out/NAME.", "-r", RESULTS));
         spec.addOption(
                 Specs.units("Units of examples, usual ranges and report: si (bar, degC, L) or us (psi, degF, gal)."
@@ -47,6 +41,16 @@ final class InterviewCommand implements Question {
                 "",
                 "Leaving with quit exits with status 0; input that ends midway, with 2. Answers",
                 "are kept either way.");
+    }
+
+    /** The option for the file of a house. */
+    static OptionSpec house(String description) {
+        return OptionSpec.builder("-o", Specs.OUT)
+                .paramLabel("FILE.yaml")
+                .type(Path.class)
+                .converters(InterviewCommand::file)
+                .description(description + " Default: " + DEFAULT_FILE + ".")
+                .build();
     }
 
     @Override

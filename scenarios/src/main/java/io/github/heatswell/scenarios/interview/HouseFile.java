@@ -73,7 +73,8 @@ record HouseFile(Path path) {
         write(UNFINISHED + Notes.of(answers) + "\n" + ScenarioText.of(answers, units));
     }
 
-    private void write(String text) throws OutputException {
+    /** Writes a text, complete or not at all. */
+    void write(String text) throws OutputException {
         ResultFolder.at(Objects.requireNonNull(path.toAbsolutePath().getParent(), "folder"))
                 .write(List.of(ResultFile.ofText(name(), out -> out.append(text))));
     }

@@ -19,7 +19,7 @@ import java.util.Set;
 public final class Interview {
 
     private static final Set<String> YES = Set.of("yes", "y");
-    private static final Set<String> LEAVE = Set.of("quit", "exit", "q");
+    static final Set<String> LEAVE = Set.of("quit", "exit", "q");
 
     private final HouseFile file;
     private final Dialogue dialogue;

@@ -91,7 +91,17 @@ final class Interviewer {
     /** Asks the first question that is not answered yet, until it is or another one comes first. */
     Ending askNext() {
         Optional<Question> question = Questions.next(answers);
-        return question.isPresent() ? ask(question.get()) : Ending.FINISHED;
+        return question.isPresent()
+                ? ask(
+                        question.get(),
+                        (answers.count() + 1) + " of "
+                                + Questions.after(answers).size() + ". ")
+                : Ending.FINISHED;
+    }
+
+    /** Asks one question by itself. */
+    Ending askAlone(Question question) {
+        return ask(question, INDENT);
     }
 
     /** Whether a question is not answered yet. */
@@ -99,8 +109,8 @@ final class Interviewer {
         return Questions.next(answers).isPresent();
     }
 
-    private Ending ask(Question question) {
-        put(question);
+    private Ending ask(Question question, String number) {
+        put(question, number);
         for (int wrong = 0; wrong < PATIENCE; wrong++) {
             Optional<String> line = dialogue.hear();
             if (line.isEmpty()) {
@@ -130,9 +140,8 @@ final class Interviewer {
         return Ending.ENDED;
     }
 
-    private void put(Question question) {
+    private void put(Question question, String number) {
         dialogue.blankLine();
-        String number = (answers.count() + 1) + " of " + Questions.after(answers).size() + ". ";
         dialogue.say(units().spelled(question.text()), number, INDENT);
         dialogue.say("To find out: " + units().spelled(question.hint()), INDENT, INDENT);
         dialogue.say("Type " + question.kind().offer(units()) + "; or dk, ?, back, quit.", INDENT, INDENT);

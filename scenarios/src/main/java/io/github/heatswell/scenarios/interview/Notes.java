@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.interview;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Answers kept in the comments of an unfinished file, one in a line: {@code #: tank.volume = 230 L}. They are read as if
@@ -33,13 +34,19 @@ final class Notes {
         StringBuilder text = new StringBuilder();
         for (Question question : Questions.after(answers)) {
             answers.to(question)
-                    .ifPresent(answer -> text.append(MARK)
-                            .append(question.id())
-                            .append(EQUALS)
-                            .append(answer.known() ? answer.value() : "dk")
-                            .append('\n'));
+                    .ifPresent(answer -> text.append(line(question.id(), answer.known() ? answer.value() : "dk")));
         }
         return text.toString();
+    }
+
+    /** A note as a line of comment. */
+    static String line(String id, String value) {
+        return MARK + id + EQUALS + value + "\n";
+    }
+
+    /** What is noted under a name. */
+    Optional<String> said(String id) {
+        return Optional.ofNullable(lines.get(id));
     }
 
     boolean isEmpty() {

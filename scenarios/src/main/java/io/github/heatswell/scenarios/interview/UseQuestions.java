@@ -33,8 +33,7 @@ final class UseQuestions {
         return Question.about(
                         DRAWS,
                         "Hot water is used",
-                        new People(
-                                AnswerKind.Word.of(words).also(AnswerKind.Quantity.NONE, "no", "nothing", "nobody")))
+                        new People(AnswerKind.Word.of(words).also(AnswerKind.Quantity.NONE, "no", "nothing", "nobody")))
                 .asks("How many people use hot water in the house?")
                 .find(
                         "count them; a profile says it more exactly.",
@@ -83,7 +82,8 @@ final class UseQuestions {
 
         @Override
         public String offer(UnitSystem units) {
-            return "a number, such as 3; none; or a profile, such as " + (units == UnitSystem.US ? "us-medium" : "eu-m");
+            return "a number, such as 3; none; or a profile, such as "
+                    + (units == UnitSystem.US ? "us-medium" : "eu-m");
         }
     }
 

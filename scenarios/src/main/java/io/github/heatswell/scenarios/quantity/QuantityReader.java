@@ -115,7 +115,10 @@ public final class QuantityReader {
     /** The unit of a quantity of a kind; of a pressure without its reference. */
     static <U extends Unit> U unit(QuantityText parts, Kind<U> kind) {
         String unit = parts.unit();
-        return unit(parts, kind == Kind.PRESSURE ? QuantityText.ReferenceText.of(unit).unit() : unit, kind);
+        return unit(
+                parts,
+                kind == Kind.PRESSURE ? QuantityText.ReferenceText.of(unit).unit() : unit,
+                kind);
     }
 
     private static <U extends Unit> U unit(QuantityText parts, String text, Kind<U> kind) {

@@ -32,6 +32,7 @@ class CommandLineTest {
         "size --help, help-size.txt",
         "map --help, help-map.txt",
         "spread --help, help-spread.txt",
+        "guide --help, help-guide.txt",
         "interview --help, help-interview.txt",
         "diagnose --help, help-diagnose.txt",
         "outlook --help, help-outlook.txt",

@@ -5,6 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Reader;
+import java.io.StringReader;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -65,6 +69,25 @@ class NextLineTest {
         Outcome outcome = Outcome.execute("outlook", "orchard-lodge", "-o", folder.toString());
         assertEquals("Next: heatswell size orchard-lodge", last(outcome.err()));
         assertEquals("", outcome.out());
+    }
+
+    /** Regression: the guide runs the commands themselves, and names itself where it is left. */
+    @Test
+    void theGuideRunsTheCommandsAndIsCarriedOn() throws IOException {
+        Path house = folder.resolve("house.yaml");
+        Files.writeString(house, Outcome.execute("show", "orchard-lodge").out());
+        StringWriter out = new StringWriter();
+        Reader typed = new StringReader("\nno\nquit\n");
+        int status = CommandFactory.heatswell(new PrintWriter(out), new PrintWriter(out), typed)
+                .execute(
+                        "guide",
+                        "-o",
+                        house.toString(),
+                        "-r",
+                        folder.resolve("results").toString());
+        assertEquals(0, status, out.toString());
+        assertTrue(out.toString().contains("Relief valve opens after 10 min 16 s"), out.toString());
+        assertEquals("Next: heatswell guide -o " + house, last(out.toString()));
     }
 
     /** What is printed as a file stays a file. */

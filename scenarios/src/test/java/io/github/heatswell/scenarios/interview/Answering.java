@@ -62,7 +62,9 @@ final class Answering {
 
     /** Nothing known at all. */
     static List<String> nothing() {
-        return List.of("dk", "", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk");
+        return List.of(
+                "dk", "", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk",
+                "dk");
     }
 
     /** The answers with one line put in front of the answer of this number, 0 being the first. */

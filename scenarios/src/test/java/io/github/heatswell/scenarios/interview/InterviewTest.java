@@ -106,8 +106,15 @@ class InterviewTest {
     /** Regression: a state or a country is a place, and people are a profile of the place's kind. */
     @ParameterizedTest
     @CsvSource({
-        "ohio i guess, us-ipc", "Texas, us-ipc", "probably California, us-upc", "new york, us-ipc", "USA, us-ipc",
-        "england, uk", "I think Germany., en", "eu, en", "New Zealand, au-nz"
+        "ohio i guess, us-ipc",
+        "Texas, us-ipc",
+        "probably California, us-upc",
+        "new york, us-ipc",
+        "USA, us-ipc",
+        "england, uk",
+        "I think Germany., en",
+        "eu, en",
+        "New Zealand, au-nz"
     })
     void aStateOrACountryIsAPlace(String typed, String place) {
         assertEquals(place, PlaceQuestion.question().kind().understand(typed));

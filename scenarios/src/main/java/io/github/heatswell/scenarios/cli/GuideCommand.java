@@ -1,0 +1,76 @@
+package io.github.heatswell.scenarios.cli;
+
+import io.github.heatswell.scenarios.interview.Guide;
+import io.github.heatswell.scenarios.interview.Interview.Outcome;
+import io.github.heatswell.scenarios.report.OutputException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** {@code heatswell guide}: leads through the job by the commands as they are. */
+final class GuideCommand implements Question {
+
+    @Override
+    public void describe(CommandSpec spec) {
+        spec.addOption(InterviewCommand.house("File of the house; if there is none, it is described first."));
+        spec.addOption(Specs.folder("Default: heatswell-out/NAME and its like.", "-r", InterviewCommand.RESULTS));
+        spec.addOption(Specs.units("Units of examples and reports: si (bar, degC, L) or us (psi, degF, gal)."
+                + " Default: those of the place, or si."));
+        Specs.describe(
+                spec,
+                "Be led through the job, from the drip to a vessel that keeps it away.",
+                "Seven steps: the drip, its cause, the size, the vessel, its charge, the check,",
+                "and the years. Describes the house first, as heatswell interview does, if there",
+                "is no file of it. Each step is a command that you could type yourself.",
+                "",
+                "Type quit at any question: the same command carries on from there. Where it",
+                "was stands beside the file of the house, in my-house.guide.txt.");
+    }
+
+    @Override
+    public ExitStatus ask(Request request) {
+        Path house = request.out().orElse(InterviewCommand.DEFAULT_FILE);
+        Console console = request.console();
+        List<String> units = new ArrayList<>();
+        request.asked()
+                .ifPresent(asked -> units.addAll(List.of("-u", asked.name().toLowerCase(Locale.ROOT))));
+        try {
+            Guide.Ending ended = Guide.lead(house, request.asked(), console.in(), console.out(), words -> {
+                List<String> all = new ArrayList<>(words);
+                all.addAll(units);
+                Optional.ofNullable(request.option(InterviewCommand.RESULTS, (Path) null))
+                        .ifPresent(results -> all.addAll(
+                                List.of(Specs.OUT, results.resolve(words.get(0)).toString())));
+                return CommandFactory.heatswell(console.out(), console.err(), console.in())
+                        .execute(all.toArray(String[]::new));
+            });
+            if (ended.ending() != Outcome.Ending.FINISHED) {
+                List<String> again = new ArrayList<>(List.of("guide", "-o", house.toString()));
+                again.addAll(units);
+                console.print(NextLine.of(again.toArray(String[]::new)));
+            }
+            return status(ended, console);
+        } catch (OutputException e) {
+            console.complain(house + ": " + e.getMessage());
+            return ExitStatus.NOT_WRITTEN;
+        }
+    }
+
+    private static ExitStatus status(Guide.Ending ended, Console console) {
+        if (ended.ending() == Outcome.Ending.ENDED) {
+            console.complain("heatswell: the input ended before the last step");
+            return ExitStatus.BAD_INPUT;
+        }
+        if (ended.ending() == Outcome.Ending.OBSTRUCTED) {
+            console.complain("heatswell: another file has the name under which an unfinished interview is kept");
+            return ExitStatus.BAD_INPUT;
+        }
+        return List.of(ExitStatus.values()).stream()
+                .filter(status -> status.code() == ended.status())
+                .findFirst()
+                .orElse(ExitStatus.FAILED);
+    }
+}

@@ -1,0 +1,257 @@
+package io.github.heatswell.scenarios.interview;
+
+import io.github.heatswell.scenarios.interview.Answers.Answer;
+import io.github.heatswell.scenarios.interview.Interview.Outcome;
+import io.github.heatswell.scenarios.interview.Question.Unknown;
+import io.github.heatswell.scenarios.report.OutputException;
+import io.github.heatswell.system.NamedValue;
+import io.github.heatswell.units.UnitSystem;
+import java.io.PrintWriter;
+import java.io.Reader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToIntFunction;
+
+/**
+ * The whole job in one sitting, from the drip to a vessel that keeps it away. The steps are commands, each as anybody may type it; the
+ * guide asks for what they need, and remembers beside the house's file where it was.
+ */
+public final class Guide {
+
+    private static final Question READINGS = Question.about("readings", "Readings", new AnswerKind.Text(500))
+            .asks("Have you written down what a pressure gauge showed? Name the file, or type no.")
+            .find(
+                    "the check sheet in report.html says when to read, and what the gauge should show.",
+                    "A list as written by hand will do, a time and a pressure in each line, such as 6:45 am 61 psi"
+                            + " dripping; so will the log of a gauge as CSV. Without readings the guide goes on with the"
+                            + " house as described.")
+            .ifUnknown(Unknown.leftOut("the house is taken as described"))
+            .build();
+
+    private static final List<String> NONE = List.of("no", "n", "none", "not yet");
+
+    /** The steps in their order. */
+    private enum Step {
+        DRIP("The drip: does the house as described drip, and how much?"),
+        CAUSE("The cause: what do gauge readings say?"),
+        SIZE("The size: which vessel, charged to what?"),
+        BUY("The vessel: which one was bought?"),
+        CHARGE("The charge: what is it pumped up to?"),
+        VERIFY("The check: what should the gauge read with it?"),
+        KEEP("The years: when is the charge to be checked?");
+
+        private final String title;
+
+        Step(String title) {
+            this.title = title;
+        }
+    }
+
+    /** Whether a step is done, or how the guide ends. */
+    private enum Way {
+        ON,
+        LEFT,
+        ENDED
+    }
+
+    private final Path house;
+    private final Dialogue dialogue;
+    private final Interviewer interviewer;
+    private final HouseFile kept;
+    private final Map<String, String> vessel;
+    private final ToIntFunction<List<String>> commands;
+    private Step at;
+    private int status;
+
+    private Guide(
+            Path house,
+            Dialogue dialogue,
+            Optional<UnitSystem> units,
+            Notes notes,
+            ToIntFunction<List<String>> commands) {
+        this.house = house;
+        this.dialogue = dialogue;
+        this.interviewer = new Interviewer(dialogue, units);
+        this.kept = kept(house);
+        this.commands = commands;
+        this.vessel = new LinkedHashMap<>();
+        for (NamedValue value : List.of(NamedValue.VESSEL_VOLUME, NamedValue.PRECHARGE)) {
+            notes.said(value.field()).ifPresent(said -> vessel.put(value.field(), said));
+        }
+        this.at = notes.said("step")
+                .flatMap(word -> Arrays.stream(Step.values())
+                        .filter(step -> step.name().equalsIgnoreCase(word))
+                        .findFirst())
+                .orElse(Step.DRIP);
+    }
+
+    /** The file beside the house's own that remembers where the guide was. */
+    private static HouseFile kept(Path house) {
+        String name = Objects.requireNonNull(house.getFileName(), "name").toString();
+        return new HouseFile(house.resolveSibling(name.replaceFirst("(?i)\\.ya?ml$", "") + ".guide.txt"));
+    }
+
+    /**
+     * Leads through the job from where it was left.
+     *
+     * @param house the file of the house; the interview comes first if it does not exist
+     * @param units the units of examples, or those of the place if empty
+     * @param in gives the answers, one in a line; stays open
+     * @param out takes the questions; stays open
+     * @param commands runs a command line, such as {@code size my-house.yaml}, and returns its exit status
+     * @return how it ended
+     * @throws OutputException if a file cannot be written
+     */
+    public static Ending lead(
+            Path house, Optional<UnitSystem> units, Reader in, PrintWriter out, ToIntFunction<List<String>> commands)
+            throws OutputException {
+        if (!Files.exists(house)) {
+            Outcome described = Interview.hold(house, units, in, out);
+            if (described.ending() != Outcome.Ending.FINISHED
+                    || !described.file().equals(house)) {
+                return new Ending(described.ending(), 0);
+            }
+        }
+        Notes notes = kept(house).notes().orElseGet(() -> Notes.in(""));
+        return new Guide(house, new Dialogue(in, out), units, notes, commands).lead();
+    }
+
+    /**
+     * How a guide ended.
+     *
+     * @param ending finished, left, or at the end of the input
+     * @param status the exit status of the last command; not 0 where it has to be put right before the guide goes on
+     */
+    public record Ending(Outcome.Ending ending, int status) {
+
+        /**
+         * Checks that everything is there.
+         *
+         * @param ending how it ended
+         * @param status the exit status of the last command
+         */
+        public Ending {
+            Objects.requireNonNull(ending, "ending");
+        }
+    }
+
+    private Ending lead() throws OutputException {
+        Step[] steps = Step.values();
+        for (int i = at.ordinal(); i < steps.length; i++) {
+            at = steps[i];
+            remember();
+            dialogue.blankLine();
+            dialogue.say(
+                    interviewer.units().spelled(at.title), "Step " + (i + 1) + " of " + steps.length + ". ", "   ");
+            Way way = take(at);
+            if (way == Way.ON && status != 0) {
+                dialogue.blankLine();
+                dialogue.say("Put this right first; the guide then goes on with this step.");
+                way = Way.LEFT;
+            }
+            if (way == Way.ON && i + 1 < steps.length) {
+                at = steps[i + 1];
+                remember();
+                way = goOn();
+            }
+            if (way != Way.ON) {
+                return new Ending(way == Way.LEFT ? Outcome.Ending.LEFT : Outcome.Ending.ENDED, status);
+            }
+        }
+        kept.remove();
+        return new Ending(Outcome.Ending.FINISHED, status);
+    }
+
+    private void remember() throws OutputException {
+        StringBuilder text = new StringBuilder("# Where the guide was. To carry on: heatswell guide -o "
+                + house.getFileName() + "\n" + Notes.line("step", at.name().toLowerCase(Locale.ROOT)));
+        vessel.forEach((field, value) -> text.append(Notes.line(field, value)));
+        kept.write(text.toString());
+    }
+
+    private Way goOn() {
+        dialogue.blankLine();
+        dialogue.say("Press Enter to go on, or type quit; the guide carries on here next time.");
+        Optional<String> line = dialogue.hear();
+        if (line.isEmpty()) {
+            return Way.ENDED;
+        }
+        return Interview.LEAVE.contains(line.get().toLowerCase(Locale.ROOT)) ? Way.LEFT : Way.ON;
+    }
+
+    private Way take(Step step) {
+        return switch (step) {
+            case DRIP -> run("run");
+            case CAUSE -> cause();
+            case SIZE -> run("size");
+            case BUY -> ask(Questions.named(ReliefQuestions.VOLUME));
+            case CHARGE -> ask(Questions.named(ReliefQuestions.PRECHARGE));
+            case VERIFY -> run("run");
+            case KEEP -> run("outlook");
+        };
+    }
+
+    /** Runs a command about the house with its vessel, as far as that is known. */
+    private Way run(String command, String... more) {
+        List<String> words = new ArrayList<>(List.of(command, house.toString()));
+        if (at.compareTo(Step.BUY) > 0) {
+            vessel.forEach((field, value) -> words.addAll(List.of("--set", field + "=" + value)));
+        }
+        words.addAll(List.of(more));
+        status = commands.applyAsInt(words);
+        return Way.ON;
+    }
+
+    private Way cause() {
+        for (int asked = 0; asked < Interviewer.PATIENCE; asked++) {
+            Way way = heard(READINGS);
+            Optional<String> file = interviewer.answers().to(READINGS).map(Answer::value);
+            if (way != Way.ON) {
+                return way;
+            }
+            String name = file.orElse("");
+            if (name.isEmpty() || NONE.contains(name.toLowerCase(Locale.ROOT))) {
+                status = 0;
+                return Way.ON;
+            }
+            run("diagnose", "--readings", name);
+            if (status != 2) {
+                return Way.ON;
+            }
+        }
+        return Way.ENDED;
+    }
+
+    /** Asks for a value of the vessel; who does not know it yet comes back later. */
+    private Way ask(Question question) {
+        Way way = heard(question);
+        if (way != Way.ON) {
+            return way;
+        }
+        String value = interviewer.answers().to(question).map(Answer::value).orElse("");
+        if (value.isEmpty()) {
+            dialogue.say("Come back when you know; the guide carries on here.");
+            return Way.LEFT;
+        }
+        vessel.put(question.id(), value);
+        return Way.ON;
+    }
+
+    private Way heard(Question question) {
+        Function<Interviewer.Ending, Way> way = ending -> switch (ending) {
+            case FINISHED -> Way.ON;
+            case LEFT -> Way.LEFT;
+            case ENDED -> Way.ENDED;
+        };
+        return way.apply(interviewer.askAlone(question));
+    }
+}

@@ -1,0 +1,108 @@
+package io.github.heatswell.scenarios.interview;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.scenarios.interview.Interview.Outcome.Ending;
+import io.github.heatswell.units.UnitSystem;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Contracts of the guide: which commands it runs, in which order, and where it carries on. */
+class GuideTest {
+
+    private static final List<String> WHOLE = List.of("", "log.csv", "", "", "18 L", "", "4 bar", "", "");
+
+    @TempDir
+    private Path folder;
+
+    private Path house;
+    private final List<String> ran = new ArrayList<>();
+    private String said = "";
+
+    @BeforeEach
+    void aHouse() throws IOException {
+        house = Files.writeString(folder.resolve("my-house.yaml"), "title: My house\n");
+    }
+
+    private Guide.Ending lead(int status, List<String> typed) throws IOException {
+        StringWriter out = new StringWriter();
+        String lines = typed.isEmpty() ? "" : String.join("\n", typed) + "\n";
+        Guide.Ending ending =
+                Guide.lead(house, Optional.of(UnitSystem.SI), new StringReader(lines), new PrintWriter(out), words -> {
+                    ran.add(String.join(" ", words).replace(house.toString(), "HOUSE"));
+                    return status;
+                });
+        said = out.toString();
+        return ending;
+    }
+
+    private static final List<String> JOB = List.of(
+            "run HOUSE",
+            "diagnose HOUSE --readings log.csv",
+            "size HOUSE",
+            "run HOUSE --set vessel.volume=18 L --set vessel.precharge=4 bar",
+            "outlook HOUSE --set vessel.volume=18 L --set vessel.precharge=4 bar");
+
+    @Test
+    void theJobIsDoneInOneSitting() throws IOException {
+        assertEquals(new Guide.Ending(Ending.FINISHED, 0), lead(0, WHOLE));
+        assertEquals(JOB, ran);
+        assertTrue(said.contains("Step 1 of 7. ") && said.contains("Step 7 of 7. "), said);
+        assertFalse(Files.exists(folder.resolve("my-house.guide.txt")));
+        said.lines().forEach(line -> assertTrue(line.length() <= 80, line));
+    }
+
+    /** Whoever leaves, at any question, carries on there; no command is run twice. */
+    @Test
+    void itCanBeLeftAnywhereAndCarriedOn() throws IOException {
+        for (int cut = 0; cut < WHOLE.size(); cut++) {
+            ran.clear();
+            List<String> first = new ArrayList<>(WHOLE.subList(0, cut));
+            first.add("quit");
+            assertEquals(Ending.LEFT, lead(0, first).ending());
+            int from = WHOLE.get(cut).isEmpty() ? cut + 1 : cut;
+            assertEquals(
+                    Ending.FINISHED, lead(0, WHOLE.subList(from, WHOLE.size())).ending());
+            assertEquals(JOB, ran, "left at " + cut);
+        }
+    }
+
+    @Test
+    void whatMustBePutRightHoldsItsStep() throws IOException {
+        assertEquals(new Guide.Ending(Ending.LEFT, 3), lead(3, WHOLE));
+        assertEquals(new Guide.Ending(Ending.LEFT, 3), lead(3, WHOLE));
+        assertEquals(List.of("run HOUSE", "run HOUSE"), ran);
+        assertTrue(said.contains("Put this right first"), said);
+    }
+
+    @Test
+    void withoutReadingsTheHouseIsTakenAsDescribed() throws IOException {
+        assertEquals(Ending.LEFT, lead(0, List.of("", "no", "", "", "dk")).ending());
+        assertEquals(List.of("run HOUSE", "size HOUSE"), ran);
+        assertTrue(said.contains("Come back when you know"), said);
+        assertEquals(Ending.ENDED, lead(0, List.of("18 gal")).ending());
+        assertTrue(said.startsWith("\nStep 4 of 7. "), said);
+    }
+
+    @Test
+    void aHouseThatIsNotDescribedIsDescribedFirst() throws IOException {
+        Files.delete(house);
+        List<String> typed = new ArrayList<>(Answering.si());
+        typed.add("quit");
+        assertEquals(Ending.LEFT, lead(0, typed).ending());
+        assertEquals(List.of("run HOUSE"), ran);
+        assertTrue(Files.readString(house).contains("Orchard lodge"));
+    }
+}
