@@ -76,7 +76,7 @@ final class ExpansionValveRule implements Rule {
         double share = MAX_SHARE * subject.house.tank().volume();
         boolean ordinary = VesselSizeRule.needed(subject) <= share;
         String keep = "Let " + Rule.quoted(valve.name())
-                + " drip, keep the pipe below it open and in sight, and never plug, cap or downsize it."
+                + " drip, keep its pipe to the tundish or drain open and in sight, and never plug, cap or downsize it."
                 + ExpansionRule.MAY_END
                 + (ordinary ? " More than about {} in a heat-up from cold, or any" : " Any")
                 + " water long after the heater went off" + (ordinary ? "," : "") + " does not come from expansion.";

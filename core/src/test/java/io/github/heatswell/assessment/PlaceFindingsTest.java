@@ -226,6 +226,16 @@ class PlaceFindingsTest {
         }
     }
 
+    /** EN 806-2, 16.1, by a trade paper: 75 % of the set pressure, 5.25 bar of 7, also at a safety group. */
+    @ParameterizedTest
+    @CsvSource({"5.2, false", "5.3, true"})
+    void theSupplyKeepsItsDistanceFromASafetyGroup(double bar, boolean near) {
+        Optional<Finding> close =
+                find(FaultlessHouse.grouped(7, 5.6).supply(supply(bar).build()), Place.EN, "supply-near-relief-set");
+        assertEquals(near, close.isPresent());
+        close.ifPresent(one -> assertTrue(one.authority().source().text().startsWith("EN 806-2, 16.1"), one::toString));
+    }
+
     /** A topic on which no rule of the place was read says so beside what is said elsewhere. */
     @Test
     void whatNobodyReadIsSaid() {

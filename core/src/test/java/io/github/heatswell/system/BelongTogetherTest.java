@@ -159,6 +159,28 @@ class BelongTogetherTest {
                 onlyProblem(RefusalTest.whole(4, 10).supply(supply)).field());
     }
 
+    /** A check valve and a way back to the mains exclude each other, wherever the check valve is. */
+    @Test
+    void aSafetyGroupHoldsACheckValve() {
+        ReliefValve group = RefusalTest.valve("group", 7, 7.7, 5).toBuilder()
+                .kind(ReliefValve.Kind.SAFETY_GROUP)
+                .build();
+        HotWaterSystem.Builder house =
+                RefusalTest.whole(4, 10).withoutReliefValves().addReliefValve(group);
+        assertDoesNotThrow(house::build);
+        InvalidDescriptionException.Problem direct =
+                onlyProblem(house.supply(RefusalTest.supply(Supply.Arrangement.DIRECT, 4)));
+        assertEquals("relief[0].kind", direct.field());
+        assertEquals(
+                "a safety group holds a check valve, so supply.arrangement cannot be direct; give check-valve, or kind"
+                        + " expansion-valve if there is none",
+                direct.message());
+        ReliefValve open =
+                group.toBuilder().kind(ReliefValve.Kind.EXPANSION_VALVE).build();
+        assertDoesNotThrow(
+                () -> house.withoutReliefValves().addReliefValve(open).build());
+    }
+
     @Test
     void messagesSayWhatIsTheMatter() {
         assertEquals(
