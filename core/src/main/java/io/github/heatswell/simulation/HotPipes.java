@@ -109,19 +109,19 @@ final class HotPipes {
      * One pass from the tap to the tank with the assumed directions.
      *
      * @param entering enthalpy (J/kg) of the water that comes from the tank
+     * @param beside heat (W) that the drawn water carries out of the tank beside that, whatever else the pipes take or give back
      * @return the flow from the tank (kg/s)
      */
-    Linear pass(double entering) {
+    Linear pass(double entering, double beside) {
+        letPass(entering, beside);
         for (int i = contents.length - 1; i >= 0; i--) {
             Content here = contents[i];
             double h = here.enthalpy();
             double before = i == 0 ? entering : contents[i - 1].enthalpy();
             double difference = before - h;
-            double mixing = here.mass / TankColumn.MIXING_TIME;
-            here.passing = here.filled && drawn > mixing ? (drawn - mixing) * difference : 0;
             Linear heating = here.warming;
             heating.set(
-                    -here.loss + (i == 0 ? 0 : contents[i - 1].passing) - here.passing,
+                    (i == 0 ? beside : contents[i - 1].passing) - here.passing - here.loss,
                     here.volume * here.temperature * here.state.expansivity(),
                     0);
             Linear onwards = here.flow;
@@ -147,6 +147,19 @@ final class HotPipes {
             heating.scale(1 / capacity);
         }
         return contents[0].flow;
+    }
+
+    /** Works out what of the drawn flow passes each pipe by, as in the layers of the {@link TankColumn}. */
+    private void letPass(double entering, double beside) {
+        double before = entering;
+        double met = beside;
+        for (Content here : contents) {
+            double mixing = here.mass / TankColumn.MIXING_TIME;
+            double h = here.enthalpy();
+            met = here.filled && drawn > mixing ? (1 - mixing / drawn) * (met + drawn * (before - h)) : 0;
+            here.passing = met;
+            before = h;
+        }
     }
 
     /** Sets the assumed directions to those of the flows; returns whether any changed. */

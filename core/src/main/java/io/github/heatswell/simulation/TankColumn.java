@@ -278,7 +278,8 @@ final class TankColumn {
 
     /** What the hot pipes take leaves the top in place of what the tap takes from them. */
     private void passPipes() {
-        Linear taken = pipes.pass(topEnthalpy() + (passingTop() == 0 ? 0 : passingTop() / through));
+        double beside = passingTop() == 0 ? 0 : passingTop() * pipes.drawn() / through;
+        Linear taken = pipes.pass(topEnthalpy(), beside);
         flow[zones].set(offTop - pipes.drawn() + taken.constant, taken.byPressure, 1);
     }
 

@@ -50,7 +50,8 @@ class DifficultHousesTest {
                 "steam-in-a-soft-litre",
                 "air-pressed-at-once",
                 "litre-beside-large-vessels",
-                "calm-under-air"
+                "calm-under-air",
+                "flushed-into-a-long-branch"
             })
     void theirDayEndsWithItsBooksClosed(String name) throws IOException {
         RunResult result = Simulation.of(house(name), Duration.ofDays(1))
