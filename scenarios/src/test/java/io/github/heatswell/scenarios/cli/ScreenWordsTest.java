@@ -4,12 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Regression: what an answer must say on the screen, and what it must not, where a reader could take it wrongly. */
 class ScreenWordsTest {
+
+    private static final Map<String, Outcome> OUTCOMES = new HashMap<>();
 
     @TempDir
     private Path folder;
@@ -60,7 +64,8 @@ class ScreenWordsTest {
                 "run ferry-cottage --set heater.set-point=58degC | Water at 58 degC burns an adult badly in 6 s to 30 s | hotter than this",
             })
     void anAnswerSays(String command, String said, String unsaid) {
-        Outcome outcome = Outcome.execute((command + " -o " + folder.resolve("out")).split(" "));
+        Outcome outcome = OUTCOMES.computeIfAbsent(
+                command, same -> Outcome.execute((same + " -o " + folder.resolve("out")).split(" ")));
         String out = outcome.out().replaceAll("\\s+", " ").replaceAll("Caution: hot water scalds.*", "");
         assertTrue(out.contains(said), out + outcome.err());
         assertFalse(out.contains(unsaid), out);
