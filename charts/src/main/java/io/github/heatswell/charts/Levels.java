@@ -4,15 +4,18 @@ import io.github.heatswell.charts.picture.Panel.Level;
 import io.github.heatswell.charts.picture.Panel.Level.Kind;
 import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The reference pressures of a system. */
 final class Levels {
@@ -22,6 +25,8 @@ final class Levels {
 
     /** How near (as a share of it) a run must come to the test pressure for that to be shown. */
     private static final double NEAR_TEST = 0.95;
+    /** How near (as a share of it) a run must come to the limit of the place for that to be shown. */
+    private static final double NEAR_LIMIT = 0.9;
 
     private final RunSummary summary;
     private final HotWaterSystem system;
@@ -73,8 +78,25 @@ final class Levels {
                 system.tank().workingPressure().gauge(atmosphere),
                 Limit.workingPressureName(system)));
         levels.addAll(reliefSets());
+        limit(system, summary.peak().value(), amounts).ifPresent(levels::add);
         addSupply(levels);
         return levels;
+    }
+
+    /**
+     * What the rules of the place allow while the water heats, where a run comes near it: by the US model codes for readers in their
+     * units where the place is not known.
+     */
+    static Optional<Level> limit(HotWaterSystem system, double peakGauge, QuantityFormat amounts) {
+        if (!system.site().place().isKnown() && amounts.units() != UnitSystem.US) {
+            return Optional.empty();
+        }
+        String name = system.site().place().isKnown() ? "limit here" : "limit of US model codes";
+        return SizingTarget.cap(system)
+                .map(rule -> rule.limit().orElseThrow())
+                .filter(cap -> peakGauge >= NEAR_LIMIT * cap)
+                .map(cap -> new Level(
+                        Kind.PLACE_LIMIT, amounts.units().pressure().fromSi(cap), amounts.pressure(cap), name));
     }
 
     /** A mains that changes over the day is a curve, not a level. */

@@ -24,6 +24,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Composes the picture of the years: peaks and remaining precharge above, yearly discharge below. */
@@ -109,6 +110,11 @@ final class OutlookPicture {
                 Level.Kind.WORKING_PRESSURE,
                 house.tank().workingPressure().gauge(atmosphere),
                 Limit.workingPressureName(house)));
+        double highest = IntStream.range(0, result.years())
+                .mapToDouble(result.expected()::highestInYear)
+                .max()
+                .orElseThrow();
+        Levels.limit(house, highest, amounts).ifPresent(levels::add);
         levels.add(level(Level.Kind.SUPPLY, house.supplyAtStart().gauge(atmosphere), "supply"));
         return levels;
     }

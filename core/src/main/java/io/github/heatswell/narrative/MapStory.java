@@ -74,7 +74,22 @@ final class MapStory {
                         + (house.supply().seatLeakage() > 0
                                 ? " What leaks in past the supply valve after the heat-up raises the pressure further"
                                         + " and is not on the map."
-                                : ""));
+                                : ""))
+                .then(outOfReach());
+    }
+
+    /** That the limit is drawn nowhere, since no vessel of the map comes down to it. */
+    private Statement outOfReach() {
+        OptionalDouble target = map.setting().targetGauge();
+        boolean kept = target.isEmpty()
+                || IntStream.range(0, map.volumeCount())
+                        .anyMatch(i -> IntStream.range(0, map.prechargeCount())
+                                .anyMatch(j -> !Limit.passes(map.peakGauge(i, j), target.getAsDouble())));
+        return kept
+                ? plain("")
+                : plain(" No vessel on the map keeps the limit of ")
+                        .then(gauge(target.getAsDouble()))
+                        .then(".");
     }
 
     private Statement finding(PeakMap.Point point) {
@@ -82,7 +97,20 @@ final class MapStory {
         boolean drips = set.isPresent() && point.peakGauge() >= set.getAsDouble();
         return plain(drips ? " the relief valve drips, and without it the peak would be " : " the peak is ")
                 .then(point.atLeast() ? "at least " : "")
-                .then(gauge(point.peakGauge()));
+                .then(gauge(point.peakGauge()))
+                .then(limit(point));
+    }
+
+    /** How a peak stands to what a sizing would keep it below. */
+    private Statement limit(PeakMap.Point point) {
+        OptionalDouble target = map.setting().targetGauge();
+        return target.isEmpty()
+                ? plain("")
+                : plain(
+                                Limit.passes(point.peakGauge(), target.getAsDouble())
+                                        ? ", above the limit of "
+                                        : ", within the limit of ")
+                        .then(gauge(target.getAsDouble()));
     }
 
     private Optional<Statement> valve() {

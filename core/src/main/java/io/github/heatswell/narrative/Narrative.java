@@ -179,6 +179,17 @@ public record Narrative(
     }
 
     /**
+     * What joins runs with their worst heat-ups where these are judged otherwise.
+     *
+     * @param runs the runs
+     * @param yardsticks how the worst heat-up of each stands to its limit, in the same order; empty where there is none
+     * @return a sentence; empty if all are judged alike
+     */
+    public static Optional<Statement> joined(List<NamedSummary> runs, List<Optional<Yardstick>> yardsticks) {
+        return Yardstick.joined(runs, yardsticks);
+    }
+
+    /**
      * Yes or no to a question whether the vessel of a house is good enough.
      *
      * @param question the question
@@ -323,7 +334,26 @@ public record Narrative(
         return new Narrative(
                 story.alarm().stream().toList(),
                 story.headline(),
-                Stream.concat(Stream.of(story.interval(), story.care()), story.cap().stream())
+                Stream.concat(Stream.of(story.interval(), story.care()), story.passesCap().stream())
+                        .toList(),
+                story.facts(),
+                List.of());
+    }
+
+    /**
+     * The same for a house of which it is known how its worst heat-up stands to the limit of a sizing.
+     *
+     * @param outlook the years ahead
+     * @param house the house as it is today
+     * @param yardstick the limit, and the worst heat-up today
+     * @return the narrative; its findings are none
+     */
+    public static Narrative of(OutlookResult outlook, HotWaterSystem house, Yardstick yardstick) {
+        OutlookStory story = new OutlookStory(Objects.requireNonNull(outlook, "outlook"), house);
+        return new Narrative(
+                story.alarm().stream().toList(),
+                story.headline(),
+                Stream.concat(story.limit(yardstick).stream(), Stream.of(story.interval(), story.care()))
                         .toList(),
                 story.facts(),
                 List.of());

@@ -19,6 +19,7 @@ import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.Decimals;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -51,7 +52,8 @@ final class OutlookStory {
         if (first.isEmpty()) {
             String early = early(result.years());
             return plain((early.isEmpty() ? "No" : "At the expected loss no") + " relief valve drips within " + years()
-                    + early);
+                            + early)
+                    .then(passing(cap()));
         }
         if (first.get().number() > 0) {
             return plain("A relief valve drips from " + month(first.get()) + ", once the precharge " + of()
@@ -100,17 +102,50 @@ final class OutlookStory {
         return result.fast().months().contains(month) ? ", at the fastest loss" : ", at the slowest loss";
     }
 
+    private OptionalDouble cap() {
+        return SizingTarget.cap(house).map(PlaceRule::limit).orElse(OptionalDouble.empty());
+    }
+
+    /** The first year in which the pressure passes a limit (Pa, gauge). */
+    private Optional<Integer> yearAbove(double limit) {
+        return IntStream.range(0, result.years())
+                .filter(year -> Limit.passes(result.expected().highestInYear(year), limit))
+                .boxed()
+                .findFirst();
+    }
+
+    /** That a valve which stays shut is not all. */
+    private Statement passing(OptionalDouble cap) {
+        return cap.isEmpty()
+                ? plain("")
+                : yearAbove(cap.getAsDouble())
+                        .map(year -> plain(", but the pressure passes the limit of ")
+                                .then(gauge(cap.getAsDouble()))
+                                .then(" in year " + (year + 1)))
+                        .orElse(plain(""));
+    }
+
+    /** When the pressure first passes the limit to which vessels are sized, and how that of the worst heat-up stands to it today. */
+    List<Statement> limit(Yardstick yardstick) {
+        List<Statement> said = new ArrayList<>();
+        yearAbove(yardstick.limitGauge())
+                .map(year -> plain("In year " + (year + 1) + " the pressure passes ")
+                        .then(gauge(yardstick.limitGauge()))
+                        .then(" for the first time, the limit to which 'heatswell size' keeps."))
+                .ifPresent(said::add);
+        double today = result.expected().months().get(0).peakGauge();
+        yardstick.joined("The first of these days", today).ifPresent(said::add);
+        return said;
+    }
+
     /** When the pressure first passes the cap to which vessels are sized, or nothing. */
-    Optional<Statement> cap() {
-        OptionalDouble rule = SizingTarget.cap(house).map(PlaceRule::limit).orElse(OptionalDouble.empty());
+    Optional<Statement> passesCap() {
+        OptionalDouble rule = cap();
         if (rule.isEmpty()) {
             return Optional.empty();
         }
         double cap = rule.getAsDouble();
-        return IntStream.range(0, result.years())
-                .filter(year -> Limit.passes(result.expected().highestInYear(year), cap))
-                .boxed()
-                .findFirst()
+        return yearAbove(cap)
                 .map(year -> plain("In year " + (year + 1) + " the pressure passes ")
                         .then(gauge(cap))
                         .then(" for the first time, the cap of "
@@ -126,7 +161,9 @@ final class OutlookStory {
         }
         String sampled = "Of " + onset.withinYears().of() + " simulated houses within the uncertainties, ";
         if (onset.withinYears().count() == 0) {
-            return plain(sampled + "none drips within " + years() + ".");
+            return plain(sampled + "none drips within " + years() + "; with 95 % confidence, at most ")
+                    .then(share(onset.withinYears().furthest()))
+                    .then(" of such houses do.");
         }
         if (onset.late().isPresent() && isAtOnce(onset.late().getAsDouble())) {
             return plain(sampled + "at least nineteen in twenty drip at once.");

@@ -79,7 +79,7 @@ final class Ink {
     static Color of(Level.Kind kind) {
         return switch (kind) {
             case TEST_PRESSURE -> ALARM;
-            case WORKING_PRESSURE, CUT_OUT -> TEXT;
+            case WORKING_PRESSURE, PLACE_LIMIT, CUT_OUT -> TEXT;
             case RELIEF_SET, RELIEF_RESEAT, RELIEF_TEMPERATURE -> RELIEF;
             case SUPPLY, MAINS -> SUPPLY;
             case PRECHARGE -> PRECHARGE;

@@ -59,6 +59,7 @@ final class Strokes {
         return switch (kind) {
             case TEST_PRESSURE -> solid(2.4f);
             case WORKING_PRESSURE -> dashed(1.7f, 18, 5);
+            case PLACE_LIMIT -> dashed(2.2f, 10, 4);
             case RELIEF_SET -> dashed(1.7f, 9, 4);
             case RELIEF_RESEAT -> dashed(1.2f, 9, 3, 2, 3);
             case SUPPLY -> dashed(1.6f, 1.6f, 3.4f);

@@ -123,6 +123,8 @@ public record Panel(
             TEST_PRESSURE,
             /** The highest pressure allowed in use. */
             WORKING_PRESSURE,
+            /** The highest pressure that the rules of the place allow in the building. */
+            PLACE_LIMIT,
             /** The pressure at which a relief valve opens. */
             RELIEF_SET,
             /** The pressure at which a relief valve closes again. */

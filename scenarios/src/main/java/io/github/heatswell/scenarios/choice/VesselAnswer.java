@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.choice;
 
 import io.github.heatswell.narrative.SizeAdvice;
+import io.github.heatswell.narrative.Yardstick;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
@@ -25,6 +26,7 @@ import java.util.Optional;
  * @param certainty in how many houses within what is uncertain the limit is kept; empty if nothing was recommended
  * @param supplies what the sizes would do at lower supplies; without columns where a lower supply is no answer
  * @param valves what relief valves would do in place of a vessel; none where nothing needs one
+ * @param yardstick how the worst heat-up of the house as it is stands to the limit; empty where there is none
  * @param more the balances of the runs behind supplies and valves
  */
 public record VesselAnswer(
@@ -37,6 +39,7 @@ public record VesselAnswer(
         Optional<SizeCertainty> certainty,
         SupplyTable supplies,
         List<DischargingValve> valves,
+        Optional<Yardstick> yardstick,
         Balances more) {
 
     /**
@@ -51,6 +54,7 @@ public record VesselAnswer(
      * @param certainty in how many houses within what is uncertain the limit is kept; empty if nothing was recommended
      * @param supplies what the sizes would do at lower supplies
      * @param valves what relief valves would do in place of a vessel
+     * @param yardstick how the worst heat-up of the house as it is stands to the limit
      * @param more the balances of the runs behind supplies and valves
      */
     public VesselAnswer {
@@ -63,6 +67,7 @@ public record VesselAnswer(
         Objects.requireNonNull(certainty, "certainty");
         Objects.requireNonNull(supplies, "supplies");
         valves = List.copyOf(valves);
+        Objects.requireNonNull(yardstick, "yardstick");
         Objects.requireNonNull(more, "more");
     }
 
@@ -120,6 +125,7 @@ public record VesselAnswer(
         all.add(asItIs);
         proposed.ifPresent(all::add);
         certainty.ifPresent(some -> all.add(some.balances()));
+        yardstick.map(Yardstick::balances).ifPresent(all::add);
         all.add(more);
         return all.sum();
     }

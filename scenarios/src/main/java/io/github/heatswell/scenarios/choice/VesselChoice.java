@@ -1,16 +1,20 @@
 package io.github.heatswell.scenarios.choice;
 
+import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.narrative.SizeAdvice;
+import io.github.heatswell.narrative.Yardstick;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.simulation.SimulationException;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.sizing.VesselSizing;
 import io.github.heatswell.study.SizeCertainty;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
@@ -18,10 +22,12 @@ import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -42,6 +48,11 @@ public final class VesselChoice {
             UnitSystem.SI, Pressure.gauge(10, PressureUnit.BAR), UnitSystem.US, Pressure.gauge(150, PressureUnit.PSI));
 
     private static final double USUAL_ACCEPTANCE = 60;
+    private static final int MAP_VOLUMES = 40;
+    /** How much larger than the vessel the house has or needs a map reaches. */
+    private static final double SHOWN_ABOVE = 2.5;
+
+    private static final double MARGIN_BELOW = 0.8;
     private static final long MAX_SAMPLES = 20_000;
 
     private final Scenario scenario;
@@ -106,6 +117,7 @@ public final class VesselChoice {
                 certainty,
                 supplies,
                 valves,
+                yardstick(),
                 more.sum());
     }
 
@@ -149,6 +161,69 @@ public final class VesselChoice {
                 .vesselLike(pattern())
                 .sizes(scenario.costs().vessels())
                 .build();
+    }
+
+    /**
+     * The volumes that a map should show: from the largest size on sale with which the relief valve drips whatever the precharge, or
+     * the smallest of all, to a few times what the house has or needs, as far as there are sizes.
+     *
+     * @return volumes in equal ratios (m3), rising; empty where no vessel is an answer
+     */
+    public Optional<double[]> mapVolumes() {
+        SizingResult cold = forColdFill();
+        if (cold.outcome() != SizingResult.Outcome.SIZED) {
+            return Optional.empty();
+        }
+        double air = scenario.system().site().atmosphere();
+        double relief = Limit.reliefSetGauge(scenario.system()).orElse(Double.POSITIVE_INFINITY);
+        List<SizingResult.Vessel> sizes = cold.nominal().stream()
+                .sorted(Comparator.comparingDouble(SizingResult.Vessel::volume))
+                .toList();
+        double present = scenario.system().vessel().map(ExpansionVessel::volume).orElse(0.0);
+        double largest = sizes.get(sizes.size() - 1).volume();
+        double wanted = SHOWN_ABOVE
+                * Math.max(
+                        present,
+                        cold.smallestOnSale().map(SizingResult.Vessel::volume).orElse(largest));
+        double from = sizes.stream()
+                .filter(size -> size.peakAbsolute() - air >= relief)
+                .mapToDouble(SizingResult.Vessel::volume)
+                .max()
+                .orElse(sizes.get(0).volume());
+        double to = sizes.stream()
+                .mapToDouble(SizingResult.Vessel::volume)
+                .filter(volume -> volume >= wanted)
+                .findFirst()
+                .orElse(largest);
+        double low = present > 0 ? Math.min(from, MARGIN_BELOW * present) : from;
+        double high = Math.max(to, present / MARGIN_BELOW);
+        return high > low
+                ? Optional.of(IntStream.range(0, MAP_VOLUMES)
+                        .mapToDouble(i -> low * Math.pow(high / low, i / (MAP_VOLUMES - 1.0)))
+                        .toArray())
+                : Optional.empty();
+    }
+
+    /**
+     * By what the house is judged, whoever asks.
+     *
+     * @return the limit, and the worst heat-up with the vessel as it is; empty where there is no such heat-up, as in an open house,
+     *     with a stuck thermostat or with several vessels
+     */
+    public Optional<Yardstick> yardstick() {
+        HotWaterSystem house = scenario.system();
+        if (house.supply().arrangement() == Supply.Arrangement.DIRECT
+                || house.heater().thermostatStuck()
+                || house.vessels().size() > 1) {
+            return Optional.empty();
+        }
+        try {
+            Balances.Count count = new Balances.Count();
+            double worst = VesselSizing.worstPeak(house, count);
+            return Optional.of(new Yardstick(target().gauge(), worst, Limit.reliefSetGauge(house), count.sum()));
+        } catch (IllegalArgumentException | SimulationException e) {
+            return Optional.empty();
+        }
     }
 
     /**

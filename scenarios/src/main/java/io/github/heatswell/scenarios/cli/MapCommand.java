@@ -48,13 +48,13 @@ final class MapCommand implements ScenarioQuestion {
     private static PeakMap survey(Scenario scenario, Request request) {
         VesselChoice choice = VesselChoice.of(scenario).build();
         try (ProgressLine progress = ProgressLine.shownTo(request.console())) {
-            return PeakSurvey.builder(scenario.system())
+            PeakSurvey.Builder survey = PeakSurvey.builder(scenario.system())
                     .vesselLike(choice.pattern())
                     .target(choice.target())
                     .threads(request.threads())
-                    .progress(progress::done)
-                    .build()
-                    .map();
+                    .progress(progress::done);
+            choice.mapVolumes().ifPresent(survey::volumes);
+            return survey.build().map();
         }
     }
 }

@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.outlook;
 
 import io.github.heatswell.ageing.Outlook;
 import io.github.heatswell.ageing.PrechargeLoss;
+import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.sizing.NominalSize;
@@ -50,7 +51,13 @@ public final class HouseOutlook {
      * @return what was found
      */
     public OutlookAnswer answer() {
-        return new OutlookAnswer(scenario, house, fading, mainsSwing, outlook.simulate());
+        return new OutlookAnswer(
+                scenario,
+                house,
+                fading,
+                mainsSwing,
+                outlook.simulate(),
+                VesselChoice.of(scenario).build().yardstick());
     }
 
     /** Builds a {@link HouseOutlook}. */

@@ -3,9 +3,12 @@ package io.github.heatswell.scenarios.outlook;
 import io.github.heatswell.ageing.OutlookCourse;
 import io.github.heatswell.ageing.OutlookResult;
 import io.github.heatswell.ageing.PrechargeLoss;
+import io.github.heatswell.narrative.Yardstick;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * Outlook for the house of a scenario.
@@ -15,9 +18,15 @@ import java.util.Objects;
  * @param fading its rate of precharge loss
  * @param mainsSwing the highest less the lowest pressure of the mains in a year (Pa, difference), 0 or more
  * @param result what was found
+ * @param yardstick how the worst heat-up of today stands to the limit of a sizing; empty where there is none
  */
 public record OutlookAnswer(
-        Scenario scenario, VariedHouse house, PrechargeLoss.Range fading, double mainsSwing, OutlookResult result) {
+        Scenario scenario,
+        VariedHouse house,
+        PrechargeLoss.Range fading,
+        double mainsSwing,
+        OutlookResult result,
+        Optional<Yardstick> yardstick) {
 
     /**
      * Checks that everything is there.
@@ -27,12 +36,23 @@ public record OutlookAnswer(
      * @param fading its rate of precharge loss
      * @param mainsSwing the highest less the lowest pressure of the mains in a year (Pa, difference), 0 or more
      * @param result what was found
+     * @param yardstick how the worst heat-up of today stands to the limit of a sizing
      */
     public OutlookAnswer {
         Objects.requireNonNull(scenario, "scenario");
         Objects.requireNonNull(house, "house");
         Objects.requireNonNull(fading, "fading");
         Objects.requireNonNull(result, "result");
+        Objects.requireNonNull(yardstick, "yardstick");
+    }
+
+    /**
+     * The balances of all runs behind the answer.
+     *
+     * @return how many there are, and how many do not close
+     */
+    public Balances balances() {
+        return yardstick.map(Yardstick::balances).orElse(Balances.NONE).and(result.balances());
     }
 
     /**

@@ -2,7 +2,9 @@ package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.narrative.Yardstick;
 import io.github.heatswell.result.Balances;
+import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.scenarios.spread.VariedHouse;
@@ -16,9 +18,10 @@ import java.util.Optional;
  *
  * @param check how the house is checked
  * @param sizes the vessels on sale, none where a vessel is no answer
- * @param balances the runs behind both
+ * @param yardstick how the worst heat-up stands to the limit of a sizing
+ * @param balances the runs behind all of it
  */
-record Advice(Check check, Optional<Grid> sizes, Balances balances) {
+record Advice(Check check, Optional<Grid> sizes, Optional<Yardstick> yardstick, Balances balances) {
 
     /**
      * Simulates what the advice rests on.
@@ -36,7 +39,9 @@ record Advice(Check check, Optional<Grid> sizes, Balances balances) {
                 count,
                 shown);
         Optional<Grid> sizes = PageSizes.of(scenario, count, shown);
-        return new Advice(check, sizes, count.sum());
+        Optional<Yardstick> yardstick = VesselChoice.of(scenario).build().yardstick();
+        yardstick.map(Yardstick::balances).ifPresent(count::add);
+        return new Advice(check, sizes, yardstick, count.sum());
     }
 
     /** Simulates it before anything is known but the house itself. */
@@ -47,7 +52,7 @@ record Advice(Check check, Optional<Grid> sizes, Balances balances) {
     /** The same advice after a run, which may have shown that the house must not be heated. */
     Advice after(List<Finding> found, QuantityFormat shown) {
         return PageFindings.notBefore(found, shown)
-                .map(why -> new Advice(Check.refused(why), sizes, balances))
+                .map(why -> new Advice(Check.refused(why), sizes, yardstick, balances))
                 .orElse(this);
     }
 }

@@ -9,8 +9,10 @@ import io.github.heatswell.narrative.Alarm;
 import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.narrative.NamedSummary;
 import io.github.heatswell.narrative.Narrative;
+import io.github.heatswell.narrative.Yardstick;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.scenarios.variation.Combinations.Variant;
 import io.github.heatswell.scenarios.variation.VariantRuns;
@@ -23,6 +25,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Report on several runs side by side.
@@ -35,6 +38,22 @@ public final class ComparisonReport {
     private final List<NamedRun> drawn;
     private final List<NamedSummary> runs;
     private final Chart chart;
+    private final List<Optional<Yardstick>> yardsticks;
+
+    /**
+     * The report of some runs of which nothing else is known.
+     *
+     * @param drawn the runs in the picture
+     * @param runs all runs
+     * @param chart the picture
+     */
+    ComparisonReport(List<NamedRun> drawn, List<NamedSummary> runs, Chart chart) {
+        this(
+                drawn,
+                runs,
+                chart,
+                runs.stream().map(run -> Optional.<Yardstick>empty()).toList());
+    }
 
     /**
      * The report of some runs.
@@ -42,8 +61,11 @@ public final class ComparisonReport {
      * @param drawn the runs in the picture
      * @param runs all runs
      * @param chart the picture
+     * @param yardsticks how the worst heat-up of each stands to its limit
      */
-    ComparisonReport(List<NamedRun> drawn, List<NamedSummary> runs, Chart chart) {
+    private ComparisonReport(
+            List<NamedRun> drawn, List<NamedSummary> runs, Chart chart, List<Optional<Yardstick>> yardsticks) {
+        this.yardsticks = List.copyOf(yardsticks);
         this.drawn = List.copyOf(drawn);
         this.runs = List.copyOf(runs);
         this.chart = chart;
@@ -66,7 +88,10 @@ public final class ComparisonReport {
             tables.add(
                     ResultFile.ofText("variations.csv", out -> VariationTable.write(fields, rows(runs), units, out)));
         }
-        ComparisonReport report = new ComparisonReport(runs.drawn(), runs.named(), chart);
+        List<Optional<Yardstick>> yardsticks = runs.variants().stream()
+                .map(variant -> VesselChoice.of(variant.scenario()).build().yardstick())
+                .toList();
+        ComparisonReport report = new ComparisonReport(runs.drawn(), runs.named(), chart, yardsticks);
         return Answer.of(report::content, report.balances(), units, tables, Answer.pictures("comparison", chart))
                 .then(NextStep.to("size"));
     }
@@ -86,7 +111,10 @@ public final class ComparisonReport {
     }
 
     private Balances balances() {
-        return runs.stream().map(run -> Balances.of(run.summary())).reduce(Balances.NONE, Balances::and);
+        return Stream.concat(
+                        runs.stream().map(run -> Balances.of(run.summary())),
+                        yardsticks.stream().flatMap(Optional::stream).map(Yardstick::balances))
+                .reduce(Balances.NONE, Balances::and);
     }
 
     Document content(QuantityFormat shown) {
@@ -94,11 +122,16 @@ public final class ComparisonReport {
         String answer = narrative.headline().text(shown) + ".";
         List<String> remarks = new ArrayList<>(doubts(shown));
         remarks.addAll(narrative.texts(shown));
+        Narrative.joined(runs, yardsticks).map(joined -> joined.text(shown)).ifPresent(remarks::add);
         boolean vessel =
                 runs.stream().anyMatch(run -> run.summary().system().vessel().isPresent());
         List<Document.Section> sections = new ArrayList<>();
         sections.add(Document.answer("", answer, remarks, ""));
-        sections.add(Document.pictures(List.of(Block.Picture.ofRuns(chart, answer)), List.of(figures(shown))));
+        sections.add(Document.pictures(
+                List.of(Block.Picture.ofRuns(chart, answer)),
+                worst(shown)
+                        .map(worst -> List.<Block>of(figures(shown), worst))
+                        .orElseGet(() -> List.of(figures(shown)))));
         if (vessel) {
             sections.add(CommissioningList.general().section(shown));
         }
@@ -122,6 +155,28 @@ public final class ComparisonReport {
         hazards.addAll(AlarmNote.open(balances(), shown));
         hazards.addAll(warnings);
         return hazards;
+    }
+
+    /** How the worst heat-ups stand to the limit of a sizing; empty where there are none. */
+    private Optional<Grid> worst(QuantityFormat shown) {
+        List<List<String>> rows = new ArrayList<>();
+        for (int i = 0; i < runs.size(); i++) {
+            String name = runs.get(i).name();
+            yardsticks
+                    .get(i)
+                    .ifPresent(yardstick -> rows.add(List.of(
+                            name,
+                            yardstick.worst().text(shown),
+                            shown.pressure(yardstick.limitGauge()),
+                            yardstick.holds() ? "within" : "above")));
+        }
+        return rows.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Grid(
+                        "The worst heat-up of each, from a cold fill with every tap closed, against the limit of 'heatswell"
+                                + " size'",
+                        List.of("Run", "Peak", "Limit", "It is"),
+                        rows));
     }
 
     private Grid figures(QuantityFormat shown) {

@@ -32,7 +32,9 @@ public final class OutlookReport {
     private OutlookReport(OutlookAnswer answer, UnitSystem units) {
         this.answer = answer;
         this.result = answer.result();
-        this.narrative = Narrative.of(result, answer.scenario().system());
+        this.narrative = answer.yardstick()
+                .map(yardstick -> Narrative.of(result, answer.scenario().system(), yardstick))
+                .orElseGet(() -> Narrative.of(result, answer.scenario().system()));
         this.chart =
                 Chart.of(result, answer.scenario().system(), units).below(AlarmNote.ofHouse(answer.scenario()), units);
     }
@@ -48,7 +50,7 @@ public final class OutlookReport {
         OutlookReport report = new OutlookReport(answer, units);
         return Answer.of(
                         report::content,
-                        answer.result().balances(),
+                        answer.balances(),
                         units,
                         List.of(
                                 ResultFile.ofText(
@@ -97,7 +99,7 @@ public final class OutlookReport {
     private List<AlarmNote> alarms(QuantityFormat shown) {
         List<AlarmNote> alarms = new ArrayList<>(AlarmNote.of(answer.scenario(), shown));
         alarms.addAll(AlarmNote.notes(narrative.alarms(), "", shown));
-        alarms.addAll(AlarmNote.open(result.balances(), shown));
+        alarms.addAll(AlarmNote.open(answer.balances(), shown));
         return alarms;
     }
 

@@ -99,7 +99,11 @@ public final class Results {
         String asked = Narrative.verdict(scenario.question(), scenario.system(), found)
                 .map(said -> said + " ")
                 .orElse("");
-        List<String> remarks = narrative.texts(shown);
+        List<String> remarks = new ArrayList<>(narrative.texts(shown));
+        advice.yardstick()
+                .flatMap(yardstick -> yardstick.joined("This run", result.peak().value()))
+                .map(joined -> joined.text(shown))
+                .ifPresent(remarks::add);
         List<AlarmNote> alarms = new ArrayList<>(AlarmNote.notes(narrative.alarms(), "", shown));
         alarms.addAll(AlarmNote.notes(
                 Alarm.open(advice.balances(), "the check sheet and the sizes").stream()

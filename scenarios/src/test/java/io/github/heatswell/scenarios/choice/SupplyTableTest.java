@@ -50,11 +50,11 @@ class SupplyTableTest {
         LowerSupply lower = answer.supplies().cheapest().orElseThrow();
         assertTrue(lower.owned() && !lower.newValve() && lower.price().isEmpty(), lower::toString);
         String text = said(answer, UnitSystem.US);
-        assertTrue(text.contains("No: the 4.5 gal vessel of this house is too small at the present supply."), text);
+        assertTrue(text.contains("No: the 4.5 gal expansion tank of this house is too small at the present supply."), text);
         assertTrue(
                 text.contains(
                         "The cheapest way that holds: have the reducing valve set to 50 psi (54.4 psi with no water"
-                                + " running). Then the 4.5 gal vessel of this house, precharged to 54.4 psi instead of 40 psi, keeps"
+                                + " running). Then the 4.5 gal expansion tank of this house, precharged to 54.4 psi instead of 40 psi, keeps"
                                 + " the limit in nine of ten sampled houses, and nothing is to be bought."),
                 text);
         assertTrue(text.contains("set to 50 psi"), "the way that is advised is in the table");

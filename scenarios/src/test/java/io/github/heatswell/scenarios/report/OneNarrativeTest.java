@@ -152,7 +152,8 @@ class OneNarrativeTest {
 
     private static Results report(Scenario scenario, RunFindings findings, Chart chart) {
         Check nothing = new Check(List.of(), List.of(), List.of());
-        return new Results(scenario, findings, new Advice(nothing, Optional.empty(), Balances.NONE), chart);
+        return new Results(
+                scenario, findings, new Advice(nothing, Optional.empty(), Optional.empty(), Balances.NONE), chart);
     }
 
     private static String screen(Document content) {

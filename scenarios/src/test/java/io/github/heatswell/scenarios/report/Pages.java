@@ -45,7 +45,8 @@ final class Pages {
 
     /** What the screen shows of a run, without the runs its page adds. */
     static Report onScreen(Scenario scenario, RunResult run, UnitSystem units) {
-        Advice none = new Advice(new Check(List.of(), List.of(), List.of()), Optional.empty(), Balances.NONE);
+        Advice none = new Advice(
+                new Check(List.of(), List.of(), List.of()), Optional.empty(), Optional.empty(), Balances.NONE);
         Results report = new Results(scenario, RunFindings.of(run), none, Chart.of(run, units));
         return Report.of(report.content(Answer.onScreen(units)), Balances.of(run.summary()));
     }

@@ -1,0 +1,133 @@
+package io.github.heatswell.narrative;
+
+import static io.github.heatswell.assessment.Measure.gauge;
+import static io.github.heatswell.assessment.Statement.plain;
+
+import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.result.Balances;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+
+/**
+ * By what a house is judged, whoever asks: the limit of a sizing, and the peak of the worst heat-up, from a cold fill with every tap
+ * closed, by the best estimates. That a relief valve drips is another matter, and told apart.
+ *
+ * @param limitGauge what the peak must not exceed (Pa, gauge)
+ * @param worstGauge the peak of the worst heat-up with the vessel as it is (Pa, gauge), the relief valves taken out
+ * @param reliefGauge where the first relief valve opens (Pa, gauge); empty without one that works
+ * @param balances those of the heat-up
+ */
+public record Yardstick(double limitGauge, double worstGauge, OptionalDouble reliefGauge, Balances balances) {
+
+    /**
+     * Checks that everything is there.
+     *
+     * @param limitGauge what the peak must not exceed (Pa, gauge)
+     * @param worstGauge the peak of the worst heat-up (Pa, gauge)
+     * @param reliefGauge where the first relief valve opens (Pa, gauge)
+     * @param balances those of the heat-up
+     */
+    public Yardstick {
+        Objects.requireNonNull(reliefGauge, "reliefGauge");
+        Objects.requireNonNull(balances, "balances");
+    }
+
+    /**
+     * Whether the worst heat-up stays within the limit.
+     *
+     * @return true if it does
+     */
+    public boolean holds() {
+        return !Limit.passes(worstGauge, limitGauge);
+    }
+
+    /**
+     * Whether a run is judged otherwise than the worst heat-up.
+     *
+     * @param peakGauge the highest pressure of the run (Pa, gauge)
+     * @return true if one of the two stays within the limit and the other does not
+     */
+    public boolean isOtherwise(double peakGauge) {
+        return holds() == Limit.passes(peakGauge, limitGauge);
+    }
+
+    /**
+     * How the worst heat-up peaks.
+     *
+     * @return a pressure, or that the relief valve would drip
+     */
+    public Statement worst() {
+        return reliefGauge.isPresent() && worstGauge >= reliefGauge.getAsDouble()
+                ? plain("would drip")
+                : plain("").then(gauge(worstGauge));
+    }
+
+    /** The same of several runs. */
+    static Optional<Statement> joined(List<NamedSummary> runs, List<Optional<Yardstick>> yardsticks) {
+        List<String> below = names(runs, yardsticks, false);
+        List<String> above = names(runs, yardsticks, true);
+        List<Statement> said = new ArrayList<>();
+        if (!below.isEmpty()) {
+            said.add(plain(
+                    "In the worst heat-up, from a cold fill with every tap closed, by which 'heatswell size' goes, "
+                            + named(below) + " would go above the limit that this run keeps."));
+        }
+        if (!above.isEmpty()) {
+            said.add(plain(
+                    "In the worst heat-up, from a cold fill with every tap closed, by which 'heatswell size' goes, "
+                            + named(above) + " would stay within the limit that this run passes."));
+        }
+        return said.isEmpty() ? Optional.empty() : Optional.of(Statement.joined(" ", said));
+    }
+
+    private static List<String> names(List<NamedSummary> runs, List<Optional<Yardstick>> yardsticks, boolean holds) {
+        return IntStream.range(0, runs.size())
+                .filter(i -> yardsticks
+                        .get(i)
+                        .filter(each -> each.holds() == holds
+                                && each.isOtherwise(runs.get(i).summary().peak().value()))
+                        .isPresent())
+                .mapToObj(i -> "“" + runs.get(i).name() + "”")
+                .toList();
+    }
+
+    private static String named(List<String> names) {
+        int most = 4;
+        return names.size() > most ? names.size() + " of the runs" : String.join(" and ", names);
+    }
+
+    /**
+     * What joins a run with the worst heat-up where they are judged otherwise.
+     *
+     * @param what what the run is called at the beginning of a sentence, such as {@code This run}
+     * @param peakGauge the highest pressure of the run (Pa, gauge)
+     * @return a whole sentence or two; empty where both are judged alike
+     */
+    public Optional<Statement> joined(String what, double peakGauge) {
+        if (!isOtherwise(peakGauge)) {
+            return Optional.empty();
+        }
+        boolean drips = reliefGauge.isPresent() && worstGauge >= reliefGauge.getAsDouble();
+        return Optional.of(
+                holds()
+                        ? plain(what + " goes above the limit of ")
+                                .then(gauge(limitGauge))
+                                .then(
+                                        ", to which 'heatswell size' keeps, though a heat-up from a cold fill with every tap"
+                                                + " closed would peak at ")
+                                .then(gauge(worstGauge))
+                                .then(" only.")
+                        : plain(what + " stays within the limit of ")
+                                .then(gauge(limitGauge))
+                                .then(", but a heat-up from a cold fill with every tap closed would not: ")
+                                .then(
+                                        drips
+                                                ? plain("the relief valve would drip")
+                                                : plain("it would peak at ").then(gauge(worstGauge)))
+                                .then(". 'heatswell size' goes by that."));
+    }
+}
