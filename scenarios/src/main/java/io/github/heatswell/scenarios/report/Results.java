@@ -119,6 +119,10 @@ public final class Results {
         sections.add(Document.pictures(
                 List.of(Block.Picture.ofRuns(chart, answer)), List.of(RunRows.of(findings, durationAssumed(), shown))));
         sections.add(advice.check().section(shown));
+        if (!result.system().reliefValves().isEmpty()
+                && PageFindings.notBefore(found, shown).isEmpty()) {
+            sections.add(DripSheet.of(result.system()).section(shown));
+        }
         if (mayBeFitted(shown)) {
             sections.add(CommissioningList.of(result.system(), shown).section(shown));
         }

@@ -1,0 +1,100 @@
+package io.github.heatswell.scenarios.report;
+
+import io.github.heatswell.scenarios.report.Block.Grid;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.QuantityFormat;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The sheet by which an owner tells the causes of a dripping valve apart without a log: what each leaves to be seen, and room for
+ * what was seen. What it says of pressure and time is what simulated houses show (docs/causes.md); the rest is common practice
+ * without a source.
+ *
+ * @param tank the volume of the tank (m3)
+ * @param vessel whether there is a vessel to be tested
+ * @param reducing whether a reducing valve could creep
+ */
+record DripSheet(double tank, boolean vessel, boolean reducing) {
+
+    /** What water gains from 10 degC to 65 degC, as a share of its volume (-), by IAPWS-95: 999.7 over 980.6 kg/m3. */
+    private static final double MOST = 0.019;
+
+    /** The sheet for a house. */
+    static DripSheet of(HotWaterSystem house) {
+        return new DripSheet(
+                house.tank().volume(),
+                house.vessel().isPresent(),
+                house.supply().reducingValve().isPresent());
+    }
+
+    /** A sheet by itself. */
+    Document.Section section(QuantityFormat shown) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Paragraph(
+                "If what comes out is scalding or steams, turn the heater off, stay away and call for help. Otherwise circle in"
+                        + " each row what you see. The column with the most circles is the likeliest cause. Only look and"
+                        + " weigh: do not touch the discharge, and do not lift the valve's lever.",
+                Block.Tone.PLAIN));
+        blocks.add(new Grid("What tells the causes of a drip apart", columns(), rows(shown)));
+        blocks.add(new Block.Paragraph(
+                "If two columns draw level, log a gauge through one heat-up and one night, and run heatswell diagnose. The"
+                        + " sheet is common practice and what simulated houses show; no source.",
+                Block.Tone.PLAIN));
+        return new Document.Section("Why does it drip? A sheet to fill in", Document.Form.SHEET, blocks);
+    }
+
+    private List<String> columns() {
+        List<String> columns = new ArrayList<>(List.of(
+                "What to look at", "Expansion", "High mains pressure at night", "Worn or dirty seat", "Overheating"));
+        if (reducing) {
+            columns.add("Creeping reducing valve");
+        }
+        return columns;
+    }
+
+    private List<List<String>> rows(QuantityFormat shown) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(row("Dry paper under the outlet, first hour of a heat-up", "wet", "dry", "wet", "wet", "dry"));
+        rows.add(
+                row("Fresh paper, an hour after the heater went off", "dry", "dry", "wet", "it never goes off", "dry"));
+        rows.add(row("Fresh paper from midnight to 5 a.m., heater off", "dry", "wet", "wet", "dry", "wet"));
+        rows.add(row(
+                "Run a cold tap for a moment while it drips",
+                "stops, and comes back while it heats",
+                "stops, and soon comes back",
+                "slows, and comes back at once",
+                "goes on",
+                "stops, and comes back after hours"));
+        rows.add(row(
+                "Weigh what one heat-up from cold lets out",
+                "at most about " + shown.volume(MOST * tank) + ", from a cold tank",
+                "nothing",
+                "no more than at rest",
+                "far more",
+                "nothing"));
+        rows.add(row(
+                "A gauge",
+                "climbs only while it heats",
+                "climbs in the night",
+                "stays at the supply's",
+                "may stay low",
+                "climbs slowly at rest"));
+        if (vessel) {
+            rows.add(row(
+                    "Press the pin of the vessel's gas valve for an instant",
+                    "water or nothing: vessel failed or flat",
+                    "air",
+                    "air",
+                    "air",
+                    "air"));
+        }
+        return rows;
+    }
+
+    private List<String> row(String what, String... seen) {
+        List<String> row = new ArrayList<>(List.of(what));
+        row.addAll(List.of(seen).subList(0, reducing ? 5 : 4));
+        return row;
+    }
+}
