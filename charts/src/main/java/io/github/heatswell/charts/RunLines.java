@@ -79,6 +79,11 @@ final class RunLines {
         return merged(Channel.WATER_AT_TAP, List.of());
     }
 
+    /** The temperature of the water in a circulation loop. */
+    Points loop() {
+        return merged(Channel.WATER_IN_LOOP, List.of());
+    }
+
     /** The volume discharged since the start. */
     Points relieved() {
         return merged(Channel.RELIEVED_TOTAL, List.of());
@@ -129,7 +134,7 @@ final class RunLines {
     private double shown(Channel channel, double value) {
         return switch (channel) {
             case PRESSURE_ABSOLUTE, MAINS_ABSOLUTE -> gauge(value);
-            case WATER_MEAN, WATER_TOP, WATER_BOTTOM, WATER_AT_TAP ->
+            case WATER_MEAN, WATER_TOP, WATER_BOTTOM, WATER_AT_TAP, WATER_IN_LOOP ->
                 amounts.units().temperature().fromSi(value);
             default -> amounts.units().volume().fromSi(value);
         };

@@ -121,6 +121,11 @@ final class RunPicture {
                 range = range.with(branch.lowest()).with(branch.highest());
                 curves.add(new Curve(Curve.Role.HOT_BRANCH, "hot branch", "", branch));
             }
+            if (result.system().circulation().isPresent()) {
+                Points loop = course.loop();
+                range = range.with(loop.lowest()).with(loop.highest());
+                curves.add(new Curve(Curve.Role.LOOP, "loop", "", loop));
+            }
             curves.add(new Curve(Curve.Role.TEMPERATURE, curves.isEmpty() ? "" : "tank", "", line));
             for (Level level : levels) {
                 range = range.with(level.value());

@@ -32,6 +32,7 @@ public final class Findings {
             new PeakRule(),
             new HiddenExpansionRule(),
             new HotBranchRule(),
+            new CirculationRule(),
             new VesselWeightRule(),
             new IdleHeaterRule(),
             new WaterTemperatureRule(),

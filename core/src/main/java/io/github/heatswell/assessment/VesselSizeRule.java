@@ -96,7 +96,7 @@ final class VesselSizeRule implements Rule {
         return run.extremes().highestTemperature().value() > subject.highestSetPoint() - HEATED_THROUGH;
     }
 
-    /** What the water gains from the cold fill to the set point, less what the tank gives (m3). */
+    /** What the water gains from the cold fill to the set point, that of a loop included, less what the tank gives (m3). */
     static double needed(AssessmentContext subject) {
         return needed(subject, subject.highestStatic(), subject.firstLimit(), subject.highestSetPoint());
     }
@@ -108,7 +108,7 @@ final class VesselSizeRule implements Rule {
         double ratio = density(hot, to + subject.atmosphere) / density(cold, from + subject.atmosphere);
         double growth =
                 tank.shell().thermalGrowth() * (hot - cold) + tank.shell().compliance() * (to - from);
-        return tank.volume() * (1 - ratio * (1 + growth));
+        return subject.house.hotVolume() * (1 - ratio * (1 + growth));
     }
 
     /** As the run takes it: a valve may open a little above the pressures for which the accuracy of the formulation is stated. */

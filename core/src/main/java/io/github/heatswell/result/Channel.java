@@ -34,8 +34,10 @@ public enum Channel {
     MAINS_ABSOLUTE("p_s", "Pa", "mains pressure, absolute"),
     /** Reading of the owner's gauge at its height (Pa, gauge). */
     GAUGE_READING("p_g", "Pa", "reading of the gauge"),
-    /** Temperature of the hot water at the taps (K): that in the hot branch, or at the top of the tank where none is described. */
-    WATER_AT_TAP("T_tap", "K", "hot water temperature at the taps");
+    /** Temperature of the hot water at the taps (K): that in the hot branch, or else in a loop, or else at the top of the tank where none is described. */
+    WATER_AT_TAP("T_tap", "K", "hot water temperature at the taps"),
+    /** Temperature of the water in a circulation loop (K), or at the top of the tank where none is described. */
+    WATER_IN_LOOP("T_loop", "K", "water temperature in the loop");
 
     private final String symbol;
     private final String unit;

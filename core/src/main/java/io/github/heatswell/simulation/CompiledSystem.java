@@ -1,5 +1,6 @@
 package io.github.heatswell.simulation;
 
+import io.github.heatswell.system.Circulation;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
@@ -12,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * A description compiled into the numbers the equations need, with absolute pressures at drain-cock height, and into its
@@ -71,8 +73,12 @@ final class CompiledSystem {
     final GasCushion[] vessels;
     /** How many vessels are described, in whatever condition. */
     final int describedVessels;
-    /** The hot pipes, from the tank to the tap. */
+    /** The hot pipes, from the tank to the tap: the loop, if any, and the branch. */
     final HotPipe[] hotPipes;
+
+    private final boolean looped;
+    /** The layer into which a circulation loop returns. */
+    final int returnLayer;
 
     /** Air under the top of the tank: its amount times the gas constant (J/K). */
     private final double airGas;
@@ -119,6 +125,9 @@ final class CompiledSystem {
                 .mapToObj(i -> new GasCushion(slots, system, i))
                 .toArray(GasCushion[]::new);
         hotPipes = hotPipes(slots, system);
+        looped = system.circulation().isPresent();
+        returnLayer = (int)
+                (layers * system.circulation().map(Circulation::returnHeight).orElse(0.0));
         tap = new Tap(slots, water, coldPressure);
         anySeatLeaks = Arrays.stream(valves).anyMatch(Device::leaks);
 
@@ -138,8 +147,10 @@ final class CompiledSystem {
     }
 
     private static HotPipe[] hotPipes(StateVector.Slots slots, HotWaterSystem system) {
-        List<PipeRun> branch = system.piping(PipeRun.Carries.HOT);
-        return branch.isEmpty() ? new HotPipe[0] : new HotPipe[] {new HotPipe(slots, system, branch)};
+        return Stream.of(PipeRun.Carries.LOOP, PipeRun.Carries.HOT)
+                .filter(what -> !system.piping(what).isEmpty())
+                .map(what -> new HotPipe(slots, system, what))
+                .toArray(HotPipe[]::new);
     }
 
     private Piping piping(StateVector.Slots slots, HotWaterSystem system) {
@@ -154,6 +165,11 @@ final class CompiledSystem {
     /** The slot of the temperature (K) of hot water at the tap. */
     int atTap() {
         return hotPipes.length == 0 ? vector.highest : hotPipes[hotPipes.length - 1].temperature;
+    }
+
+    /** The slot of the temperature (K) of the water in a loop, or at the top of the tank without one. */
+    int inLoop() {
+        return looped ? hotPipes[0].temperature : vector.highest;
     }
 
     /** The air under the top of the tank, with working memory of its own. */

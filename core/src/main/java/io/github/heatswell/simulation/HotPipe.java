@@ -1,15 +1,18 @@
 package io.github.heatswell.simulation;
 
 import io.github.heatswell.result.Event;
+import io.github.heatswell.simulation.Schedule.Conditions;
 import io.github.heatswell.simulation.StateVector.Slots;
+import io.github.heatswell.system.Circulation;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.PipeRun;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The pipes that carry hot water, between the top of the tank and whatever takes it: a volume with a temperature of its own, a wall that
- * stretches under pressure and with heat, and a heat loss to the room. It begins as warm as the room. What goes on in it follows from
- * {@link HotPipes}; it has one mode.
+ * stretches under pressure and with heat, and a heat loss to the room. It begins as warm as the room, or as the tank where a pump runs
+ * at the start. What goes on in it follows from {@link HotPipes}; the timetable alone starts and stops the pump, so it has one mode.
  */
 final class HotPipe extends Device<Boolean> {
 
@@ -27,17 +30,20 @@ final class HotPipe extends Device<Boolean> {
     /** Heat loss (W/K) to the room. */
     final double heatLoss;
 
-    private final double room;
+    private final double atStart;
+    private final double pumped;
+    private boolean running;
 
     /**
-     * Several runs of pipe, taken as one.
+     * All runs of pipe that carry the same, taken as one.
      *
      * @param slots gives its slots
      * @param system the system
-     * @param runs the runs of pipe, at least one
+     * @param what what they carry: at least one does
      */
-    HotPipe(Slots slots, HotWaterSystem system, List<PipeRun> runs) {
+    HotPipe(Slots slots, HotWaterSystem system, PipeRun.Carries what) {
         super(slots);
+        List<PipeRun> runs = system.piping(what);
         temperature = slots.temperature();
         volume = runs.stream().mapToDouble(PipeRun::volume).sum();
         byPressure = runs.stream()
@@ -47,7 +53,22 @@ final class HotPipe extends Device<Boolean> {
                 .mapToDouble(run -> 3 * run.material().linearExpansion() * run.volume())
                 .sum();
         heatLoss = runs.stream().mapToDouble(PipeRun::heatLoss).sum();
-        room = system.site().roomTemperature();
+        Optional<Circulation> loop = what == PipeRun.Carries.LOOP ? system.circulation() : Optional.empty();
+        pumped = loop.map(Circulation::flow).orElse(0.0);
+        double room = system.site().roomTemperature();
+        double tank = system.start().waterTemperature().orElse(system.coldAtStart());
+        atStart = loop.filter(pump -> pump.runs(system.start().timeOfDay())).isPresent() ? tank : room;
+    }
+
+    /** Starts or stops the pump. */
+    @Override
+    void under(Conditions now) {
+        running = now.pumping();
+    }
+
+    /** Flow (m3/s) of the pump, 0 while it rests. */
+    double pumped() {
+        return running ? pumped : 0;
     }
 
     @Override
@@ -57,7 +78,7 @@ final class HotPipe extends Device<Boolean> {
 
     @Override
     void start(double[] y) {
-        y[temperature] = room;
+        y[temperature] = atStart;
     }
 
     @Override

@@ -14,7 +14,10 @@ import io.github.heatswell.water.LiquidWater;
  *   m cp dT/dt = -L (T - T_room) + V T beta dp/dt + max(j, 0) (h_before - h) + max(-k, 0) (h_behind - h)
  * </pre>
  *
- * So its water shrinks as it cools and draws some from the tank. The heat of the wall is left out: that of copper pipe would slow the
+ * A pump takes the flow r from the tank through the first pipe, a circulation loop, and back: it adds {@code r (h_top - h)} to the loop and
+ * {@code r (h - h_return)} to the layer it returns to, and it flows up through the layers above that one.
+ *
+ * <p>So the water of a pipe shrinks as it cools and draws some from the tank. The heat of the wall is left out: that of copper pipe would slow the
  * cooling by a sixth.
  *
  * <p>Working memory of one run, not thread-safe.
@@ -26,6 +29,7 @@ final class HotPipes {
     private final double coldTemperature;
     private final double coldPressure;
     private double drawn;
+    private double circulating;
 
     /** The water of one pipe. */
     private static final class Content {
@@ -75,6 +79,7 @@ final class HotPipes {
     /** Evaluates the water for a pressure (Pa, absolute) and a state. */
     void prepare(LiquidWater water, double p, double[] y) {
         drawn = 0;
+        circulating = 0;
         for (Content content : contents) {
             HotPipe pipe = content.pipe;
             double t = y[pipe.temperature];
@@ -85,11 +90,16 @@ final class HotPipes {
             content.mass = content.state.density() * content.volume;
             content.loss = pipe.heatLoss * (t - room);
         }
+        if (contents.length > 0 && contents[0].pipe.pumped() > 0) {
+            Content loop = contents[0];
+            circulating = Math.min(loop.state.density() * loop.pipe.pumped(), loop.mass / TankColumn.MIXING_TIME);
+        }
     }
 
     /** Neither loses nor passes on anything: for a step that takes no time. */
     void still() {
         drawn = 0;
+        circulating = 0;
         for (Content content : contents) {
             content.loss = 0;
         }
@@ -98,6 +108,11 @@ final class HotPipes {
     /** Sets the flow (kg/s) to the tap. */
     void draw(double flow) {
         drawn = flow;
+    }
+
+    /** The flow (kg/s) that a pump keeps up through the first pipe and back into the tank. */
+    double circulating() {
+        return circulating;
     }
 
     /** The flow (kg/s) to the tap. */
@@ -138,6 +153,9 @@ final class HotPipes {
             double growth = here.pipe.byTemperature * here.state.density() - here.state.expansivity() * here.mass;
             double give = here.pipe.byPressure * here.state.density() + here.state.compressibility() * here.mass;
             double expansion = growth / capacity;
+            if (i == 0) {
+                heating.constant += circulating * difference;
+            }
             if (here.filled) {
                 here.flow.setSum(onwards, expansion, heating, give, 1 / (1 - expansion * difference));
                 heating.add(difference, here.flow);
@@ -166,7 +184,7 @@ final class HotPipes {
     boolean turnFlows(double pressureRate) {
         boolean turned = false;
         for (Content content : contents) {
-            boolean filled = content.flow.at(pressureRate, 0) > 0;
+            boolean filled = content.flow.at(pressureRate, 0) + (content == contents[0] ? circulating : 0) > 0;
             turned |= filled != content.filled;
             content.filled = filled;
         }

@@ -162,6 +162,7 @@ final class Recorder {
         put(step, count, Channel.WATER_MEAN, vector.lowest, vector.highest, 1.0 / plant.layers);
         put(step, count, Channel.WATER_TOP, vector.highest, vector.highest, 1);
         put(step, count, Channel.WATER_BOTTOM, vector.lowest, vector.lowest, 1);
+        put(step, count, Channel.WATER_IN_LOOP, plant.inLoop(), plant.inLoop(), 1);
         put(step, count, Channel.WATER_AT_TAP, plant.atTap(), plant.atTap(), 1);
         put(step, count, Channel.PRESSURE_ABSOLUTE, StateVector.PRESSURE, StateVector.PRESSURE, 1);
         put(step, count, Channel.MAINS_ABSOLUTE, StateVector.MAINS, StateVector.MAINS, 1);

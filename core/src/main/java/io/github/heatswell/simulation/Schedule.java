@@ -1,5 +1,6 @@
 package io.github.heatswell.simulation;
 
+import io.github.heatswell.system.Circulation;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Supply;
@@ -20,6 +21,7 @@ final class Schedule {
     private final List<Draw> draws;
     private final double[] mainsTimes;
     private final List<Supply.Outage> outages;
+    private final Optional<Circulation> circulation;
     private final double constantMains;
     private final double constantCold;
 
@@ -30,6 +32,7 @@ final class Schedule {
         firstDay = system.start().dayOfYear();
         draws = system.draws().draws();
         outages = supply.outages();
+        circulation = system.circulation();
         constantMains = supply.mains().absolute(clockStart, atmosphere);
         constantCold = supply.water().on(1);
         mainsTimes = supply.mains().isConstant()
@@ -100,7 +103,15 @@ final class Schedule {
                 mainsTimes.length == 0 ? 0 : (mains(middle + quarter) - mains(middle - quarter)) / (2 * quarter);
         double coldRate =
                 supply.water().isConstant() ? 0 : (cold(middle + quarter) - cold(middle - quarter)) / (2 * quarter);
-        return new Conditions(until, mainsRate, coldRate, supplyOpen(time), running);
+        return new Conditions(until, mainsRate, coldRate, supplyOpen(time), running, pumping(time));
+    }
+
+    private boolean pumping(double time) {
+        if (circulation.isEmpty()) {
+            return false;
+        }
+        double clock = clockStart + time;
+        return circulation.get().runs(clock - DAY * Math.floor(clock / DAY));
     }
 
     private boolean supplyOpen(double time) {
@@ -132,21 +143,33 @@ final class Schedule {
             next = midnight + DAY - clockStart;
         }
         for (double mainsTime : mainsTimes) {
-            double today = midnight + mainsTime;
-            next = Math.min(next, (today > clock ? today : today + DAY) - clockStart);
+            next = Math.min(next, next(midnight + mainsTime, clock));
+        }
+        if (circulation.isPresent()) {
+            for (Circulation.Hours hours : circulation.get().hours()) {
+                next = Math.min(
+                        next, Math.min(next(midnight + hours.from(), clock), next(midnight + hours.to(), clock)));
+            }
         }
         return next;
     }
 
+    /** When (s since the start of the run) a time of the day comes next. */
+    private double next(double today, double clock) {
+        return (today > clock ? today : today + DAY) - clockStart;
+    }
+
     /**
-     * Boundary conditions of one segment: rates of mains pressure and cold temperature, whether the supply is open, and
-     * the running draw.
+     * Boundary conditions of one segment: rates of mains pressure and cold temperature, whether the supply is open, the
+     * running draw, and whether a pump runs.
      *
      * @param until when a condition changes (s since the start of the run)
      * @param mainsRate how fast the mains pressure changes (Pa/s)
      * @param coldRate how fast the cold temperature changes (K/s)
      * @param supplyOpen whether the supply is open
      * @param draw the running draw, or null
+     * @param pumping whether the pump of a circulation loop runs
      */
-    record Conditions(double until, double mainsRate, double coldRate, boolean supplyOpen, Draw draw) {}
+    record Conditions(
+            double until, double mainsRate, double coldRate, boolean supplyOpen, Draw draw, boolean pumping) {}
 }

@@ -61,10 +61,12 @@ final class TankColumn {
     private final boolean[] upward;
     private final Linear[] flow;
     private final Linear[] warming;
+    private final Linear onwards = new Linear();
     private final double[] rates;
     private double lost;
     private double coldEnthalpy;
     private double offTop;
+    private int returnZone;
     private double through;
     private double pressureRate;
     private double topRelief;
@@ -166,6 +168,7 @@ final class TankColumn {
             zone[z].share = (double) zone[z].count / plant.layers;
             zone[z].power = plant.heat.output(modes, zone[z].first, zone[z].end());
         }
+        returnZone = zoneOf(plant.returnLayer);
     }
 
     /**
@@ -254,6 +257,12 @@ final class TankColumn {
             } else if (z + 1 == zones && pipes.returns()) {
                 heating.add(h - pipes.nearEnthalpy(), pipes.flow());
             }
+            if (z == returnZone && pipes.circulating() > 0) {
+                double returned = pipes.circulating();
+                heating.constant += returned * (pipes.nearEnthalpy() - h);
+                onwards.set(above.constant - returned, above.byPressure, above.byRelief);
+                above = onwards;
+            }
             double expansion = here.growth / cp;
             double displaced = here.mass * here.give;
             if (upward[z]) {
@@ -280,7 +289,7 @@ final class TankColumn {
     private void passPipes() {
         double beside = passingTop() == 0 ? 0 : passingTop() * pipes.drawn() / through;
         Linear taken = pipes.pass(topEnthalpy(), beside);
-        flow[zones].set(offTop - pipes.drawn() + taken.constant, taken.byPressure, 1);
+        flow[zones].set(offTop - pipes.drawn() + taken.constant + pipes.circulating(), taken.byPressure, 1);
     }
 
     private double enthalpyBelow(int z) {
@@ -461,6 +470,11 @@ final class TankColumn {
         if (z + 1 < zones) {
             upper += plant.conductance * (zone[z + 1].temperature - here.temperature)
                     - Math.min(flow[z + 1].at(pressureRate, topRelief), 0) * (zone[z + 1].enthalpy() - here.enthalpy());
+        }
+        if (z == returnZone && pipes.circulating() > 0) {
+            double returned = pipes.circulating() * (pipes.nearEnthalpy() - here.enthalpy());
+            lower += plant.returnLayer < split ? returned : 0;
+            upper += plant.returnLayer < split ? 0 : returned;
         }
         return (lower / (split - here.first) - upper / (here.end() - split)) / here.layerCapacity();
     }

@@ -30,7 +30,7 @@
  * </ul>
  *
  * <p>A device may hold cold water under the system's pressure, and pass water out of the cold branch or the top of the
- * tank. A {@code HotPipe} holds hot water beyond that top, on its way to the tap: its balances, {@code HotPipes}, are solved with those
+ * tank. A {@code HotPipe} holds hot water beyond that top, on its way to the tap or round a loop: its balances, {@code HotPipes}, are solved with those
  * of the tank. What goes on inside the tank (layers, heat, the shell) is that of {@code TankColumn}; what fixes the pressure is
  * a {@code PressureRegime}.
  *

@@ -14,7 +14,7 @@ import java.util.function.BiFunction;
  * The case that can be calculated by hand: a fully mixed rigid tank, no piping, isothermal gas precharged to the fill
  * pressure.
  *
- * @param tank volume of the tank (m3)
+ * @param tank volume of the tank and of a loop (m3)
  * @param growth relative growth of the tank from cold to hot (-)
  * @param cold temperature of the cold water (K)
  * @param hot temperature it is heated to (K)
@@ -36,7 +36,7 @@ record HandCalculation(double tank, double growth, double cold, double hot, doub
         }
         rising("supply (absolute)", setup.staticAbsolute(), "the target (absolute)", setup.limit());
         double growth = house.tank().shell().thermalGrowth() * (hot - cold);
-        return new HandCalculation(house.tank().volume(), growth, cold, hot, setup.staticAbsolute(), setup.limit());
+        return new HandCalculation(house.hotVolume(), growth, cold, hot, setup.staticAbsolute(), setup.limit());
     }
 
     VesselFormula.NetExpansion growth(double linearExpansion) {

@@ -4,9 +4,11 @@ import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.Circulation;
 import io.github.heatswell.system.Element;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.Tank;
 import io.github.heatswell.units.Pressure;
@@ -35,6 +37,7 @@ record HeatUpCase(HotWaterSystem house, Duration duration) {
      */
     static HeatUpCase coldFill(HotWaterSystem given) {
         HotWaterSystem.Builder builder = bare(given).supply(worstSupply(given));
+        given.circulation().map(Circulation::always).ifPresent(builder::circulation);
         given.piping().forEach(builder::addPipe);
         HotWaterSystem house = builder.build();
         return new HeatUpCase(house, heatUp(house));
@@ -44,6 +47,7 @@ record HeatUpCase(HotWaterSystem house, Duration duration) {
     static HeatUpCase asGiven(HotWaterSystem given, Duration duration) {
         HotWaterSystem.Builder builder =
                 bare(given).start(given.start()).draws(given.draws()).supply(given.supply());
+        given.circulation().ifPresent(builder::circulation);
         given.piping().forEach(builder::addPipe);
         given.leaks().forEach(builder::addLeak);
         given.trappedAir().ifPresent(air -> builder.trappedAir(air, VolumeUnit.CUBIC_METRE));
@@ -57,9 +61,12 @@ record HeatUpCase(HotWaterSystem house, Duration duration) {
         return new HeatUpCase(builder.build(), duration);
     }
 
-    /** The same house without piping; of a cold fill only. */
+    /** The same house without piping but for a loop, which is heated with the tank; of a cold fill only. */
     HeatUpCase withoutPiping() {
-        return new HeatUpCase(bare(house).build(), duration);
+        HotWaterSystem.Builder builder = bare(house);
+        house.circulation().ifPresent(builder::circulation);
+        house.piping(PipeRun.Carries.LOOP).forEach(builder::addPipe);
+        return new HeatUpCase(builder.build(), duration);
     }
 
     /** The same house behind a tight check valve that holds a static pressure (Pa, absolute); of a cold fill only. */
@@ -136,15 +143,18 @@ record HeatUpCase(HotWaterSystem house, Duration duration) {
         double hot = hotTemperature(house);
         LiquidWater.State cold = GibbsPolynomialWater.instance()
                 .stateAt(house.coldAtStart(), house.site().atmosphere());
-        double capacity = tank.volume() * cold.density() * cold.heatCapacity();
+        double capacity = house.hotVolume() * cold.density() * cold.heatCapacity();
+        double loss = tank.standingLoss()
+                + house.piping(PipeRun.Carries.LOOP).stream()
+                        .mapToDouble(PipeRun::heatLoss)
+                        .sum();
         double output = house.heater().elements().stream()
                         .mapToDouble(Element::input)
                         .min()
                         .orElseThrow()
                 * house.heater().recoveryEfficiency();
-        double left =
-                output - tank.standingLoss() * Math.max(0, hot - house.site().roomTemperature());
-        double rest = 8 * capacity / tank.standingLoss(); // after eight time constants 0.03 % remains
+        double left = output - loss * Math.max(0, hot - house.site().roomTemperature());
+        double rest = 8 * capacity / loss; // after eight time constants 0.03 % remains
         double straight = left > 0 ? 1.2 * capacity * Math.max(0, hot - house.coldAtStart()) / left : rest;
         return Duration.ofSeconds((long) Math.min(rest, straight) + 600);
     }

@@ -138,6 +138,19 @@ public final class HotWaterSystem {
                 .toList();
     }
 
+    /** {@return the water (m3) that is kept hot: that of the tank and of a circulation loop} */
+    public double hotVolume() {
+        return parts.tank.volume()
+                + piping(PipeRun.Carries.LOOP).stream()
+                        .mapToDouble(PipeRun::volume)
+                        .sum();
+    }
+
+    /** {@return what drives the circulation loop, or empty if there is none} */
+    public Optional<Circulation> circulation() {
+        return Optional.ofNullable(parts.circulation);
+    }
+
     /** {@return the volume (m3) of air trapped in the piping, at the starting pressure, or empty if there is none} */
     public OptionalDouble trappedAir() {
         return parts.trappedAir == null ? OptionalDouble.empty() : OptionalDouble.of(parts.trappedAir);
@@ -431,6 +444,17 @@ public final class HotWaterSystem {
          */
         public Builder withoutVessel() {
             parts.vessels.clear();
+            return this;
+        }
+
+        /**
+         * Sets what drives a circulation loop, whose pipes carry {@link PipeRun.Carries#LOOP}.
+         *
+         * @param value pump and return
+         * @return this builder
+         */
+        public Builder circulation(Circulation value) {
+            parts.circulation = Objects.requireNonNull(value, "circulation");
             return this;
         }
 

@@ -8,7 +8,8 @@ import java.util.Objects;
 
 /**
  * A run of pipe that shares the tank's pressure. Its wall stretches under pressure, which for plastic pipe matters as much as the
- * tank. Cold pipe keeps the temperature of the cold feed; a hot branch is filled from the tank by each draw and cools to the room.
+ * tank. Cold pipe keeps the temperature of the cold feed; a hot branch is filled from the tank by each draw and cools to the room; a
+ * pump fills a circulation loop, see {@link Circulation}.
  */
 public final class PipeRun {
 
@@ -70,7 +71,9 @@ public final class PipeRun {
         /** That of the cold branch, at the temperature of the cold feed. */
         COLD,
         /** That of a hot branch, from the top of the tank to the taps: all hot runs together are the way to the tap that is open. */
-        HOT
+        HOT,
+        /** That of a circulation loop, flow and return: all its runs together are the loop. */
+        LOOP
     }
 
     /** The same pipe, giving way by a factor more if it is plastic. */
@@ -302,7 +305,7 @@ public final class PipeRun {
             requirements.rule(
                     insulation == null || carries != Carries.COLD,
                     "insulation",
-                    "makes no difference for a pipe that carries cold water; remove it, or say 'carries: hot'");
+                    "makes no difference for a pipe that carries cold water; remove it, or say 'carries: hot' or 'carries: loop'");
             requirements.orThrow();
             return new PipeRun(this);
         }

@@ -13,6 +13,7 @@ final class SystemParts {
     final List<PipeRun> piping = new ArrayList<>();
     final List<ReliefValve> reliefValves = new ArrayList<>();
     final List<ExpansionVessel> vessels = new ArrayList<>();
+    Circulation circulation;
     Double trappedAir;
     final List<Leak> leaks = new ArrayList<>();
     DrawProfile draws = DrawProfile.none();
@@ -31,6 +32,7 @@ final class SystemParts {
         piping.addAll(from.piping);
         reliefValves.addAll(from.reliefValves);
         vessels.addAll(from.vessels);
+        circulation = from.circulation;
         trappedAir = from.trappedAir;
         leaks.addAll(from.leaks);
         draws = from.draws;

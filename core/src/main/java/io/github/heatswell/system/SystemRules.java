@@ -53,6 +53,7 @@ final class SystemRules {
         checkReliefValves();
         checkTrappedAir();
         checkTankAir();
+        checkLoop();
         checkShell();
     }
 
@@ -150,6 +151,19 @@ final class SystemRules {
                         air <= room,
                         "trapped-air",
                         litres(air) + " is more than the cold piping holds, " + litres(room)));
+    }
+
+    /** A loop needs pipes and a pump. */
+    private void checkLoop() {
+        boolean pipes = !system.piping(PipeRun.Carries.LOOP).isEmpty();
+        requirements.rule(
+                !pipes || system.circulation().isPresent(),
+                "circulation",
+                "is missing, though piping carries a loop; write, for example, 'circulation: { flow: 3 L/min }'");
+        requirements.rule(
+                pipes || system.circulation().isEmpty(),
+                "circulation",
+                "needs pipes; describe flow and return under piping with 'carries: loop'");
     }
 
     /** Without pressure the air must not fill the highest layer. */

@@ -149,6 +149,8 @@ final class Cases {
                 "dripping-hides-expansion",
                 h -> h.addLeak(Leak.of(0.02, FlowUnit.LITRE_PER_MINUTE, Pressure.gauge(4, BAR))));
         changed("hot-branch-cools", h -> h.addPipe(FaultlessHouse.hotBranch(8)));
+        changed("circulation-returns-cool", h -> FaultlessHouse.addLoop(h, 0.5, 0));
+        changed("circulation-rests-long", h -> FaultlessHouse.addLoop(h, 10, 9));
         changed("hot-branch-long", h -> h.addPipe(FaultlessHouse.hotBranch(10)));
     }
 

@@ -5,6 +5,7 @@ import static io.github.heatswell.units.PressureUnit.BAR;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
+import io.github.heatswell.system.Circulation;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
@@ -63,6 +64,22 @@ public final class FaultlessHouse {
                 .wall(1, LengthUnit.MILLIMETRE)
                 .length(metres, LengthUnit.METRE)
                 .build();
+    }
+
+    /** Adds a loop of ten metres of bare copper pipe, whose pump rests some hours of the night. */
+    public static HotWaterSystem.Builder addLoop(HotWaterSystem.Builder house, double litresPerMinute, double rests) {
+        Circulation.Builder pump = Circulation.builder().flow(litresPerMinute, FlowUnit.LITRE_PER_MINUTE);
+        if (rests > 0) {
+            pump.pump(List.of(new Circulation.Hours(rests * 3600, 0)));
+        }
+        return house.circulation(pump.build())
+                .addPipe(PipeRun.builder()
+                        .carries(PipeRun.Carries.LOOP)
+                        .material(Material.COPPER)
+                        .outsideDiameter(22, LengthUnit.MILLIMETRE)
+                        .wall(1, LengthUnit.MILLIMETRE)
+                        .length(10, LengthUnit.METRE)
+                        .build());
     }
 
     /** The same without its relief valve. */

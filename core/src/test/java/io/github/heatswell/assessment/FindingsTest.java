@@ -37,6 +37,8 @@ class FindingsTest {
             "boiling-margin-small",
             "check-valve-leaks",
             "cut-out-tripped",
+            "circulation-rests-long",
+            "circulation-returns-cool",
             "dripping-hides-expansion",
             "expansion-control-missing",
             "expansion-returns-to-street",

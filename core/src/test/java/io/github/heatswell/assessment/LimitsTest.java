@@ -66,6 +66,15 @@ class LimitsTest {
                         3e-3 / (Math.PI / 4 * 4e-4),
                         1e-3,
                         metres -> of(house().addPipe(FaultlessHouse.hotBranch(metres)))),
+                // 8 hours and 5 K: DVGW W 551 by trade pages. By hand, at 60 degC: 983.2 kg/m3 times 4185 J/(kg K)
+                // times the flow
+                // times 5 K are the 6.912 W/K of 10 m of bare pipe times 35 K
+                above("circulation-rests-long", 8, 1 / 60.0, hours -> of(FaultlessHouse.addLoop(house(), 10, hours))),
+                below(
+                        "circulation-returns-cool",
+                        6.912 * 35 / (983.2 * 4185 * 5) * 60e3,
+                        2e-3,
+                        flow -> of(FaultlessHouse.addLoop(house(), flow, 0))),
                 // 150 psi or the tank's working pressure, and 99 degC: WAC 296-150V-1580(2), read
                 above(
                         "tp-relief-set-high",

@@ -23,7 +23,11 @@ final class Agenda {
         /** The supply is opened again. */
         RESTORED,
         /** The mains' pressure begins to change at another rate. */
-        MAINS
+        MAINS,
+        /** The pump of a circulation loop starts. */
+        PUMP_ON,
+        /** It stops. */
+        PUMP_OFF
     }
 
     /**
@@ -50,6 +54,10 @@ final class Agenda {
             for (Draw draw : system.draws().draws()) {
                 unsorted.add(new Entry(midnight + draw.timeOfDay(), Kind.DRAW, draw, 0));
             }
+            system.circulation().stream().flatMap(loop -> loop.hours().stream()).forEach(hours -> {
+                unsorted.add(new Entry(midnight + hours.from(), Kind.PUMP_ON, null, 0));
+                unsorted.add(new Entry(midnight + hours.to(), Kind.PUMP_OFF, null, 0));
+            });
             if (!system.supply().mains().isConstant()) {
                 for (double time : system.supply().mains().entries().keySet()) {
                     unsorted.add(new Entry(midnight + time, Kind.MAINS, null, 0));

@@ -1,9 +1,11 @@
 package io.github.heatswell.reference;
 
+import io.github.heatswell.system.Circulation;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.water.LiquidWater;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The tank as a stack of layers of equal shell volume, each with its own mass, energy, temperature and pressure. Water
@@ -12,6 +14,8 @@ import java.util.List;
  *
  * <p>Above the top there may hang pipes full of hot water, one behind the other, each with one temperature: they exchange water with their
  * neighbours as layers do, but heat with the room alone.
+ *
+ * <p>A pump carries water from the highest layer to the first of them, and as much of its water back into a layer.
  *
  * <p>The exchange is a smooth function, so that it needs no mode: it dies out within a tenth of a millikelvin.
  */
@@ -25,6 +29,9 @@ final class Column {
     private final TankWater[] layers;
     private final int count;
     private final double[] lossOf;
+    private final double pumped;
+    private final int returnLayer;
+    private final boolean pumpedAtStart;
     private final Conductances conductances;
     private final double conduction;
     private final double room;
@@ -43,6 +50,12 @@ final class Column {
         count = system.tank().layers();
         double fillPressure = system.supplyAtStart().absolute(system.site().atmosphere());
         List<List<PipeRun>> pipes = hotPipes(system);
+        pumped = system.circulation().map(Circulation::flow).orElse(0.0);
+        returnLayer = (int)
+                (count * system.circulation().map(Circulation::returnHeight).orElse(0.0));
+        pumpedAtStart = system.circulation()
+                .filter(loop -> loop.runs(system.start().timeOfDay()))
+                .isPresent();
         layers = new TankWater[count + pipes.size()];
         lossOf = new double[layers.length];
         for (int i = 0; i < count; i++) {
@@ -67,12 +80,19 @@ final class Column {
         room = system.site().roomTemperature();
     }
 
-    /** The runs of pipe that carry hot water, as one way from the tank to the taps. */
+    /** The runs of pipe that carry hot water, on the way from the tank to the taps: those of a loop, and those of a branch. */
     private static List<List<PipeRun>> hotPipes(HotWaterSystem system) {
-        List<PipeRun> hot = system.piping().stream()
-                .filter(pipe -> pipe.carries() == PipeRun.Carries.HOT)
+        return Stream.of(PipeRun.Carries.LOOP, PipeRun.Carries.HOT)
+                .map(what -> system.piping().stream()
+                        .filter(pipe -> pipe.carries() == what)
+                        .toList())
+                .filter(runs -> !runs.isEmpty())
                 .toList();
-        return hot.isEmpty() ? List.of() : List.of(hot);
+    }
+
+    /** {@return whether what is there begins as warm as the tank: its layers, and a loop whose pump runs} */
+    boolean startsAsTheTank(int place) {
+        return place < count || place == count && pumpedAtStart;
     }
 
     /** {@return how many layers the tank has} */
@@ -143,6 +163,14 @@ final class Column {
      * @param rates where the rates go
      */
     void rates(double[] y, Mode mode, double[] massGains, double[] energyGains, double[] rates) {
+        if (mode.day().pumping()) {
+            double flow = pumped * layers[count].density();
+            massGains[count - 1] -= flow;
+            massGains[returnLayer] += flow;
+            energyGains[count - 1] -= flow * top().enthalpy();
+            energyGains[count] += flow * (top().enthalpy() - layers[count].enthalpy());
+            energyGains[returnLayer] += flow * layers[count].enthalpy();
+        }
         for (int i = 0; i + 1 < layers.length; i++) {
             TankWater below = layers[i];
             TankWater above = layers[i + 1];

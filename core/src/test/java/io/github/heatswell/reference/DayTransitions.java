@@ -53,6 +53,8 @@ final class DayTransitions {
         Mode.Day after = day.advanced();
         Trigger due = (t, y) -> t - entry.time();
         return switch (entry.kind()) {
+            case PUMP_ON -> Transition.kink(due, mode.withDay(after.withPumping(true)));
+            case PUMP_OFF -> Transition.kink(due, mode.withDay(after.withPumping(false)));
             case MAINS -> Transition.kink(due, mode.withDay(after));
             case SHUT_OFF ->
                 Transition.of(Event.Kind.SUPPLY_SHUT_OFF, due, shut(mode).withDay(after.withCutOff(true)));

@@ -64,22 +64,27 @@ record Mode(
      * @param tap the place in the agenda of the draw that runs, or -1
      * @param mixing whether cold water is mixed in at the tap
      * @param cutOff whether the supply is shut off
+     * @param pumping whether the pump of a circulation loop runs
      */
-    record Day(int next, int tap, boolean mixing, boolean cutOff) {
+    record Day(int next, int tap, boolean mixing, boolean cutOff, boolean pumping) {
         Day advanced() {
-            return new Day(next + 1, tap, mixing, cutOff);
+            return new Day(next + 1, tap, mixing, cutOff, pumping);
         }
 
         Day withTap(int entry) {
-            return new Day(next, entry, mixing, cutOff);
+            return new Day(next, entry, mixing, cutOff, pumping);
         }
 
         Day withMixing(boolean mixed) {
-            return new Day(next, tap, mixed, cutOff);
+            return new Day(next, tap, mixed, cutOff, pumping);
+        }
+
+        Day withPumping(boolean runs) {
+            return new Day(next, tap, mixing, cutOff, runs);
         }
 
         Day withCutOff(boolean shut) {
-            return new Day(next, tap, mixing, shut);
+            return new Day(next, tap, mixing, shut, pumping);
         }
     }
 

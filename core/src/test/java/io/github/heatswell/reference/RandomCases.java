@@ -3,6 +3,7 @@ package io.github.heatswell.reference;
 import static io.github.heatswell.units.PressureUnit.BAR;
 
 import io.github.heatswell.simulation.RandomHouses;
+import io.github.heatswell.system.Circulation;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
@@ -24,6 +25,7 @@ import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
+import java.util.List;
 import java.util.StringJoiner;
 import org.hipparchus.random.RandomGenerator;
 import org.hipparchus.random.Well19937c;
@@ -110,8 +112,36 @@ final class RandomCases {
     /** {@return the next house, with its taps at the end of a hot branch: up to 40 m of pipe, bare or insulated} */
     ComparisonCase nextWithHotBranch() {
         ComparisonCase plain = next();
+        PipeRun hot = hotPipe(PipeRun.Carries.HOT);
+        return new ComparisonCase(
+                plain.name() + ", hot branch" + told(hot),
+                plain.system().toBuilder().addPipe(hot).build(),
+                plain.hours());
+    }
+
+    /** {@return the next house, with a circulation loop, whose pump rests at some hours or never, and perhaps a branch behind it} */
+    ComparisonCase nextWithLoop() {
+        ComparisonCase plain = next();
+        PipeRun pipe = hotPipe(PipeRun.Carries.LOOP);
+        Circulation.Builder pump = Circulation.builder()
+                .flow(Math.exp(between(Math.log(0.5), Math.log(10))), FlowUnit.LITRE_PER_MINUTE)
+                .returnHeight(chance(0.5) ? 0 : between(0, 0.9), RatioUnit.ONE);
+        if (chance(0.7)) {
+            pump.pump(List.of(new Circulation.Hours(random.nextInt(43_200), 43_200 + random.nextInt(43_200))));
+        }
+        HotWaterSystem.Builder house = plain.system().toBuilder().addPipe(pipe).circulation(pump.build());
+        String name = plain.name() + ", loop" + told(pipe);
+        if (chance(0.4)) {
+            PipeRun hot = hotPipe(PipeRun.Carries.HOT);
+            house.addPipe(hot);
+            name += ", hot branch" + told(hot);
+        }
+        return new ComparisonCase(name, house.build(), plain.hours());
+    }
+
+    private PipeRun hotPipe(PipeRun.Carries what) {
         PipeRun.Builder pipe = PipeRun.builder()
-                .carries(PipeRun.Carries.HOT)
+                .carries(what)
                 .material(chance(0.5) ? Material.COPPER : Material.PEX)
                 .outsideDiameter(between(12, 35), LengthUnit.MILLIMETRE)
                 .wall(between(0.8, 3), LengthUnit.MILLIMETRE)
@@ -119,11 +149,11 @@ final class RandomCases {
         if (chance(0.6)) {
             pipe.insulation(between(4, 40), LengthUnit.MILLIMETRE);
         }
-        PipeRun hot = pipe.build();
-        String name = plain.name()
-                + String.format(
-                        java.util.Locale.ROOT, ", hot branch of %.2f L, %.1f W/K", hot.volume() * 1e3, hot.heatLoss());
-        return new ComparisonCase(name, plain.system().toBuilder().addPipe(hot).build(), plain.hours());
+        return pipe.build();
+    }
+
+    private static String told(PipeRun pipe) {
+        return String.format(java.util.Locale.ROOT, " of %.2f L, %.1f W/K", pipe.volume() * 1e3, pipe.heatLoss());
     }
 
     private Supply supply(HotWaterSystem base) {

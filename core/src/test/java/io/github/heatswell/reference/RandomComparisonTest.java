@@ -22,6 +22,7 @@ class RandomComparisonTest {
 
     private static final int ORDINARY = 12;
     private static final int SYSTEMS = Integer.getInteger("reference.systems", ORDINARY);
+    private static final int FEWER = Integer.getInteger("reference.systems", ORDINARY / 2);
     private static final long FROM = Long.getLong("reference.from", 1);
 
     /** Where houses with air begin; the reference takes minutes for some of the first ones of this sequence. */
@@ -31,6 +32,8 @@ class RandomComparisonTest {
 
     /** Where houses with a hot branch begin. */
     private static final long HOT_FROM = 100;
+    /** Where houses with a circulation loop begin. */
+    private static final long LOOP_FROM = 200;
 
     private static final double TOLERANCE = 1e-8;
     /** As for the chosen cases with taps: 15 Pa at 0.15 kg/s. */
@@ -92,7 +95,13 @@ class RandomComparisonTest {
     /** The same with a hot branch between the tank and its taps. */
     @Test
     void libraryFollowsTheUnreducedEquationsWithAHotBranch() {
-        follow(new RandomCases(FROM + HOT_FROM)::nextWithHotBranch, SYSTEMS);
+        follow(new RandomCases(FROM + HOT_FROM)::nextWithHotBranch, FEWER);
+    }
+
+    /** The same with a circulation loop. */
+    @Test
+    void libraryFollowsTheUnreducedEquationsWithALoop() {
+        follow(new RandomCases(FROM + LOOP_FROM)::nextWithLoop, FEWER);
     }
 
     private static void follow(Supplier<ComparisonCase> cases, int systems) {

@@ -109,7 +109,7 @@ final class UnreducedSystem {
         firstMode = modeAt(t, p, s);
         start = new double[integrals + Integral.values().length + reliefs.size()];
         for (int i = 0; i < column.waters(); i++) {
-            double first = i < column.count() ? t : system.site().roomTemperature();
+            double first = column.startsAsTheTank(i) ? t : system.site().roomTemperature();
             column.layer(i).expect(first, p);
             double mass = column.layer(i).massAt(first, p);
             start[Column.massIndex(i)] = mass;
@@ -129,7 +129,10 @@ final class UnreducedSystem {
         List<Mode.Lift> closed = Collections.nCopies(reliefs.size(), Mode.Lift.CLOSED);
         boolean overworked = p > system.tank().workingPressure().absolute(air);
         Mode.Mains way = mains.direct() ? Mode.Mains.IN : Mode.Mains.SHUT;
-        Mode.Day day = new Mode.Day(0, -1, false, false);
+        boolean pumping = system.circulation()
+                .filter(loop -> loop.runs(system.start().timeOfDay()))
+                .isPresent();
+        Mode.Day day = new Mode.Day(0, -1, false, false, pumping);
         return new Mode(heating, way, true, 0, closed, branch.diaphragmsAt(p, s), overworked, day);
     }
 

@@ -185,7 +185,7 @@ class BalanceTest {
         assertTrue(again[StateVector.PRESSURE] < 0, "without vessel and heat it falls");
         now.balance.evaluate(now.y, now.modes, again);
         assertArrayEquals(first, again);
-        now.balance.under(new Conditions(1e9, 5, 0, true, null));
+        now.balance.under(new Conditions(1e9, 5, 0, true, null, false));
         now.balance.evaluate(now.y, now.modes, again);
         assertEquals(5, again[StateVector.MAINS]);
     }

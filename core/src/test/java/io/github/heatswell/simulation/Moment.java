@@ -33,7 +33,7 @@ final class Moment {
     final Inventory inventory;
     final double[] y;
     Modes modes;
-    Conditions conditions = new Conditions(1e9, 0, 0, true, null);
+    Conditions conditions = new Conditions(1e9, 0, 0, true, null, false);
 
     /** From the bottom of the tank upwards, as many layers as the tank has. */
     Moment(HotWaterSystem.Builder house, double gaugeBar, double... celsius) {
@@ -84,7 +84,7 @@ final class Moment {
     }
 
     Moment under(double mainsRate, double coldRate, boolean supplyOpen, Draw draw) {
-        conditions = new Conditions(1e9, mainsRate, coldRate, supplyOpen, draw);
+        conditions = new Conditions(1e9, mainsRate, coldRate, supplyOpen, draw, false);
         return this;
     }
 

@@ -53,7 +53,7 @@ class ScheduleTest {
     @Test
     void constantWorldIsOneSegment() {
         Schedule schedule = new Schedule(evening(constant().build()).build());
-        assertEquals(new Conditions(NEVER, 0, 0, true, null), schedule.from(0, null, 0));
+        assertEquals(new Conditions(NEVER, 0, 0, true, null, false), schedule.from(0, null, 0));
         assertTrue(schedule.nextDraw(0).isEmpty());
         assertEquals(283.15, schedule.cold(5 * HOUR), 1e-12); // rounding
     }

@@ -58,7 +58,7 @@ final class Ink {
         return switch (role) {
             case PRESSURE, DAY_EDGE, CURVE -> PRESSURE;
             case SLOW_FADING, FAST_FADING, CONTOUR, TARGET, WORKING_PRESSURE -> TEXT;
-            case TEMPERATURE, HOT_BRANCH -> TEMPERATURE;
+            case TEMPERATURE, HOT_BRANCH, LOOP -> TEMPERATURE;
             case MAINS, STATIC -> SUPPLY;
             case DRIP, RELIEF_SET -> RELIEF;
             case GUIDE -> FOOT;

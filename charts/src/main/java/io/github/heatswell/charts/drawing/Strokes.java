@@ -34,6 +34,7 @@ final class Strokes {
             case PRESSURE -> solid(2.3f);
             case TEMPERATURE -> solid(2.1f);
             case HOT_BRANCH -> dashed(1.6f, 6, 3);
+            case LOOP -> dashed(1.6f, 1.7f, 2.4f);
             case MAINS -> dashed(1.7f, 1.7f, 3.2f);
             case DAY_EDGE -> solid(1.1f);
             case SLOW_FADING -> dashed(1.3f, 1.5f, 2);

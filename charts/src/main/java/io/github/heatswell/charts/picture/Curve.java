@@ -35,6 +35,8 @@ public record Curve(Role role, String name, String label, Points points) {
         TEMPERATURE,
         /** The temperature of the water in a hot branch. */
         HOT_BRANCH,
+        /** The temperature of the water in a circulation loop. */
+        LOOP,
         /** The pressure of the mains where it changes over the day. */
         MAINS,
         /** The lower or upper edge of each day's pressure. */

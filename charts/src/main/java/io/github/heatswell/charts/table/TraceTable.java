@@ -21,7 +21,7 @@ import java.util.Objects;
  * {@code gauge_reading_bar} (what the owner's gauge shows where it sits). Where there are several vessels, water and gas of each
  * follow, {@code vessel_1_water_L} and {@code vessel_1_gas_gauge_bar} for the first described and so on; the cells of one that takes no
  * part are empty. A house with a hot branch has one more column after these, {@code hot_branch_degC}: the temperature of the water in
- * it. In US units {@code degF}, {@code psi},
+ * it; a house with a circulation loop has {@code loop_degC} behind it. In US units {@code degF}, {@code psi},
  * {@code gal}, {@code gal_per_min} and {@code Btu_per_h} take the places of the units.
  *
  * <p>The order of the columns is fixed. New ones are added at the end, so that scripts that count columns keep working.

@@ -51,8 +51,8 @@ public final class TraceWriter implements Simulation.SampleListener, Closeable {
                 Objects.requireNonNull(units, "units"),
                 system.site().atmosphere(),
                 system.vessels().size(),
-
-                !system.piping(PipeRun.Carries.HOT).isEmpty());
+                !system.piping(PipeRun.Carries.HOT).isEmpty(),
+                system.circulation().isPresent());
         this.before = columns.beforeRegime().toArray(TraceColumns.Column[]::new);
         this.behind = columns.behindRegime().toArray(TraceColumns.Column[]::new);
         this.regimes = regimeCells();
@@ -126,8 +126,10 @@ public final class TraceWriter implements Simulation.SampleListener, Closeable {
         private final double atmosphere;
         private final int vessels;
         private final boolean hotBranch;
+        private final boolean loop;
 
-        TraceColumns(UnitSystem units, double atmosphere, int vessels, boolean hotBranch) {
+        TraceColumns(UnitSystem units, double atmosphere, int vessels, boolean hotBranch, boolean loop) {
+            this.loop = loop;
             this.vessels = vessels;
             this.quantities = new Quantities(units);
             this.units = units;
@@ -170,6 +172,9 @@ public final class TraceWriter implements Simulation.SampleListener, Closeable {
             }
             if (hotBranch) {
                 columns.add(temperature("hot_branch", Channel.WATER_AT_TAP));
+            }
+            if (loop) {
+                columns.add(temperature("loop", Channel.WATER_IN_LOOP));
             }
             return columns;
         }

@@ -61,6 +61,7 @@ public final class Catalogue {
                             "orchard-lodge-air",
                             "orchard-lodge-two-vessels",
                             "orchard-lodge-leak-test",
+                            "orchard-lodge-circulation",
                             "orchard-lodge-pex",
                             "beacon-tower")),
             new Topic(

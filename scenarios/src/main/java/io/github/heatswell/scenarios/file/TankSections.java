@@ -152,15 +152,15 @@ final class TankSections {
                                     "carries",
                                     "cold: the water of the cold feed, which keeps its temperature; hot: a hot branch, filled from the"
                                             + " tank by each draw, which cools to the room; all hot runs together are the way to the"
-                                            + " open tap; cold if left out",
+                                            + " open tap; loop: flow and return of the circulation; cold if left out",
                                     "hot",
                                     Words.of(PipeRun.Carries.values()),
                                     PipeRun.Builder::carries)
                             .leftOutFreely(),
                     amount(
                                     "insulation",
-                                    "thickness of the insulation around a hot branch, which sets its heat loss; bare if left out; not"
-                                            + " for cold pipe",
+                                    "thickness of the insulation around a hot branch or a loop, which sets its heat loss; bare if left"
+                                            + " out; not for cold pipe",
                                     "13 mm",
                                     Kind.LENGTH,
                                     PipeRun.Builder::insulation)

@@ -4,6 +4,7 @@ import static io.github.heatswell.scenarios.file.Field.amount;
 import static io.github.heatswell.scenarios.file.Field.pressure;
 
 import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.system.Circulation;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.ExpansionVessel;
@@ -13,12 +14,51 @@ import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.List;
 
-/** Top-level keys for the system as a whole: further vessels, air, leaks, draws and the gauge. */
+/** Top-level keys for the system as a whole: further vessels, circulation, air, leaks, draws and the gauge. */
 final class UseSections {
 
     private static final int MAX_VESSELS = 9;
     private static final int MAX_LEAKS = 50;
+    private static final int MAX_HOURS = 24;
     private static final int MAX_DRAWS = 500;
+
+    private static final Section<Circulation.Hours.Builder, Circulation.Hours> HOURS = new Section<>(
+            "circulation.pump",
+            Circulation.Hours::builder,
+            Circulation.Hours.Builder::build,
+            () -> List.of(
+                    new Field<>(
+                            "from",
+                            "time of day at which it starts",
+                            "06:00",
+                            Form.clock(Circulation.Hours.Builder::from)),
+                    new Field<>(
+                                    "to",
+                                    "time of day at which it stops; may be past midnight",
+                                    "22:00",
+                                    Form.clock(Circulation.Hours.Builder::to))
+                            .checkedAgainst("from")));
+
+    private static final Section<Circulation.Builder, Circulation> CIRCULATION = new Section<>(
+            "circulation",
+            Circulation::builder,
+            Circulation.Builder::build,
+            () -> List.of(
+                    amount("flow", "flow of the pump", "3 L/min", Kind.FLOW, Circulation.Builder::flow),
+                    Field.of(
+                                    "pump",
+                                    "hours of the day at which it runs; always if left out",
+                                    "[{ from: 06:00, to: 22:00 }]",
+                                    Nested.list(HOURS, MAX_HOURS, Circulation.Builder::pump))
+                            .leftOutFreely(),
+                    amount(
+                                    "return",
+                                    "height at which the water comes back into a tank in layers, as a share of the tank's height;"
+                                            + " at the bottom if left out",
+                                    "30 %",
+                                    Kind.RATIO,
+                                    Circulation.Builder::returnHeight)
+                            .leftOutFreely()));
 
     private static final Section<Leak.Builder, Leak> LEAK = new Section<>(
             "leaks",
@@ -81,6 +121,16 @@ final class UseSections {
                                             (Scenario.Builder scenario, List<ExpansionVessel> vessels) ->
                                                     vessels.forEach(scenario.house()::addVessel)))
                             .leftOutFreely(),
+                    Field.of(
+                                    "circulation",
+                                    "pump of a circulation loop, whose pipes are the runs of piping that carry loop; none if left out",
+                                    "{ flow: 3 L/min }",
+                                    Nested.one(
+                                            CIRCULATION,
+                                            (Scenario.Builder scenario, Circulation loop) ->
+                                                    scenario.house().circulation(loop)))
+                            .leftOutFreely()
+                            .checkedAgainst("piping"),
                     amount(
                                     "trapped-air",
                                     "air trapped in the cold piping, at the starting pressure; no more than that holds",

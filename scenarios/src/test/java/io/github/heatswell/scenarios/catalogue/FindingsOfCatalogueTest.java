@@ -51,6 +51,7 @@ class FindingsOfCatalogueTest {
             orchard-lodge-air                | relief-valve-controls-expansion trapped-air stored-too-cool scald-without-mixing-valve temperature-relief-missing relief-water-loss
             orchard-lodge-two-vessels        | precharge-below-static peak-above-code-limit peak-near-relief stored-too-cool scald-without-mixing-valve temperature-relief-missing
             orchard-lodge-leak-test          | relief-valve-controls-expansion stored-too-cool scald-without-mixing-valve temperature-relief-missing hot-branch-long hot-branch-cools relief-water-loss
+            orchard-lodge-circulation        | stored-too-cool scald-without-mixing-valve temperature-relief-missing
             orchard-lodge-pex                | relief-valve-controls-expansion stored-too-cool scald-without-mixing-valve temperature-relief-missing relief-water-loss
             beacon-tower                     | peak-above-code-limit peak-near-relief scald-without-mixing-valve temperature-relief-missing
             quarry-row                       | test-pressure-reached relief-valve-missing expansion-control-missing scald-without-mixing-valve

@@ -18,6 +18,7 @@ import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.PipeRun;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.LengthUnit;
 import java.time.Duration;
 import org.junit.jupiter.api.Test;
@@ -98,6 +99,43 @@ class VesselOutcomeTest {
         assertEquals(
                 1.0 / 3, trace.value(Channel.WATER_MEAN, 42) - trace.value(Channel.WATER_MEAN, 102), 0.03, "a third");
         assertEquals(0, result.totals().leaked());
+    }
+
+    /** Beside the same house without the loop. */
+    @Test
+    void aLoopCostsHeatAndLittlePressure() {
+        Scenario scenario = Catalogue.read("orchard-lodge-circulation");
+        RunResult result = scenario.simulation().run();
+        HotWaterSystem house = scenario.system();
+        HotWaterSystem.Builder bare = HotWaterSystem.builder()
+                .site(house.site())
+                .supply(house.supply())
+                .tank(house.tank())
+                .heater(house.heater())
+                .start(house.start())
+                .vessel(house.vessel().orElseThrow())
+                .addPipe(house.piping().get(0));
+        house.reliefValves().forEach((ReliefValve valve) -> bare.addReliefValve(valve));
+        RunResult without = Simulation.of(bare.build(), Duration.ofDays(1)).run();
+        Trace trace = result.trace();
+        assertEquals(17, trace.value(Channel.WATER_IN_LOOP, 120) - 273.15, 0.01);
+        assertEquals(53, trace.value(Channel.WATER_IN_LOOP, 140) - 273.15, 0.5);
+        assertEquals(9, litres(house.hotVolume() - house.tank().volume()), 0.1);
+        assertEquals(
+                trace.value(Channel.PRESSURE_ABSOLUTE, 120), trace.value(Channel.PRESSURE_ABSOLUTE, 140), 100, "stays");
+        double kilowattHours = (result.totals().heatLost() - without.totals().heatLost()) / 3.6e6;
+        assertEquals(4.9, kilowattHours, 0.1);
+        assertEquals(2.2, without.totals().heatLost() / 3.6e6, 0.1);
+        assertEquals(4, count(result, Event.Kind.HEATER_ON));
+        assertEquals(1, count(without, Event.Kind.HEATER_ON));
+        assertEquals(peak(without), peak(result), 0.02);
+        assertEquals(2, fallsAfterTen(result) / fallsAfterTen(without), 0.4);
+    }
+
+    /** From ten to midnight. */
+    private static double fallsAfterTen(RunResult result) {
+        Trace trace = result.trace();
+        return trace.value(Channel.PRESSURE_ABSOLUTE, 1080) - trace.value(Channel.PRESSURE_ABSOLUTE, 1200);
     }
 
     private static double lowest(RunResult result) {

@@ -63,13 +63,21 @@ class BadRichScenarioTest {
             stiffness-at: 60 degC | stiffness-at: 96 degC | 11:92 | piping[0].stiffness-at: 96 degC is outside the allowed range, 0 degC to 95 degC
             loaded-for: 1 h | loaded-for: 2000 h | 11:113 | piping[0].loaded-for: 2000 h is outside the allowed range, 0.1 h to 1000 h
             stiffness-at: 60 degC, loaded-for: 1 h | loaded-for: 1 h }, { material: steel, outside-diameter: 22 mm, wall: 3 mm, length: 14 m, stiffness-at: 60 degC | 11:181 | piping[1].stiffness-at: makes no difference for metal; remove it
-            carries: hot | carries: warm | 11:199 | piping[1].carries: 'warm' is not one of cold, hot
-            carries: hot | carries: cold | 11:217 | piping[1].insulation: makes no difference for a pipe that carries cold water; remove it, or say 'carries: hot'
-            carries: hot, | | 11:203 | piping[1].insulation: makes no difference for a pipe that carries cold water; remove it, or say 'carries: hot'
+            carries: hot | carries: warm | 11:199 | piping[1].carries: 'warm' is not one of cold, hot, loop
+            carries: hot | carries: cold | 11:217 | piping[1].insulation: makes no difference for a pipe that carries cold water; remove it, or say 'carries: hot' or 'carries: loop'
+            carries: hot, | | 11:203 | piping[1].insulation: makes no difference for a pipe that carries cold water; remove it, or say 'carries: hot' or 'carries: loop'
             insulation: 13 mm | insulation: -1 mm | 11:216 | piping[1].insulation: -1 mm is outside the allowed range, 0 mm to 200 mm
             insulation: 13 mm | insulation: 0.3 m | 11:216 | piping[1].insulation: 0.3 m is outside the allowed range, 0 m to 0.2 m
             insulation: 13 mm | insulation: 13 | 11:216 | piping[1].insulation: '13' has no unit; a length is given in
             insulation: 13 mm | insulation: 1 W/K | 11:216 | piping[1].insulation: 'W/K' is a unit of heat loss per degree; a length is given in
+            flow: 3 L/min | flow: 0 L/min | 23:22 | circulation.flow: 0 L/min is outside the allowed range, above 0 L/min to 100 L/min
+            flow: 3 L/min, | | 23:1 | circulation.flow: is missing; write, for example, 'flow: 3 L/min'
+            from: 05:30, to: 22:00 | from: 05:30, to: 05:30 | 23:57 | circulation.pump[0].to: is the same time as from; leave pump out for one that always runs
+            from: 05:30, to: 22:00 | from: 05:30 | 23:38 | circulation.pump[0].to: is missing; write, for example, 'to: 22:00'
+            from: 05:30, to: 22:00 | from: 05:30, to: 24:00 | 23:57 | circulation.pump[0].to: 24:00 is outside the allowed range, 00:00 to 23:59:59; midnight is 00:00
+            return: 30 % | return: 96 % | 23:75 | circulation.return: 96 % is outside the allowed range, 0 % to 95 %
+            carries: loop | carries: hot | 23:1 | circulation: needs pipes; describe flow and return under piping with 'carries: loop'
+            circulation: { flow: 3 L/min, pump: [{ from: 05:30, to: 22:00 }], return: 30 % } | | 1:1 | circulation: is missing, though piping carries a loop; write, for example, 'circulation: { flow: 3 L/min }'
             never-fails: no | never-fails: true | 8:99 | tank.never-fails: 'true' is not one of yes, no
             tolerance: 1e-9 | tolerance: 1e-13 | 21:62 | run.tolerance: '1e-13' is not one of 1e-4, 1e-5, 1e-6, 1e-7, 1e-8, 1e-9, 1e-10, 1e-11, 1e-12
             height: 10 % | height: 96 % | 9:70 | heater.height: 96 % is outside the allowed range, 0 % to 95 %

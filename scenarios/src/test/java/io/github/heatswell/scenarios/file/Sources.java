@@ -43,7 +43,7 @@ public final class Sources {
             tank: { volume: 230 L, material: steel, diameter: 480 mm, layers: 12, height: 1.3 m, never-fails: no, expansion: 12 ppm/K, air: 0.2 L }
             heater: { energy: electric, input: 3 kW, set-point: 58 degC, height: 10 %, simultaneous: yes, thermostat: stuck, cut-out: 85 degC, mixed-to: 48 degC,
               upper: { input: 2 kW, height: 70 %, set-point: 60 degC, differential: 4 K } }
-            piping: [{ material: pex, outside-diameter: 22 mm, wall: 3 mm, length: 14 m, stiffness-at: 60 degC, loaded-for: 1 h }, { material: copper, outside-diameter: 18 mm, wall: 1 mm, length: 6 m, carries: hot, insulation: 13 mm }]
+            piping: [{ material: pex, outside-diameter: 22 mm, wall: 3 mm, length: 14 m, stiffness-at: 60 degC, loaded-for: 1 h }, { material: copper, outside-diameter: 18 mm, wall: 1 mm, length: 6 m, carries: hot, insulation: 13 mm }, { material: copper, outside-diameter: 15 mm, wall: 1 mm, length: 30 m, carries: loop }]
             relief:
               - { name: first, opens: 7 bar, height: 2 m, fault: { leaks-from: 3 bar, leakage: 10 mL/min }, kind: expansion-valve }
               - { name: second, opens: 8 bar, fault: { stuck-open: 5 % } }
@@ -55,6 +55,7 @@ public final class Sources {
             gauge: { height: 1.5 m }
             run: { begins: 06:00, day: 15 Jan, duration: 2 d, tolerance: 1e-9 }
             vessels: [{ name: in the tank, volume: 8 L, precharge: 3.2 bar }]
+            circulation: { flow: 3 L/min, pump: [{ from: 05:30, to: 22:00 }], return: 30 % }
             """;
 
     private Sources() {}

@@ -44,6 +44,7 @@ final class Belongings {
         vessel(file.keyed("vessel"));
         vessels(file.items("vessels"));
         trappedAir();
+        circulation();
         tankAir(file.keyed("tank"));
         draws();
         costs(file.keyed("costs"));
@@ -296,7 +297,7 @@ final class Belongings {
     private void trappedAir() {
         double room = 0;
         for (Keyed pipe : file.items("piping")) {
-            if (pipe.has("carries") && pipe.word("carries").equals("hot")) {
+            if (pipe.has("carries") && !pipe.word("carries").equalsIgnoreCase("cold")) {
                 continue;
             }
             pipe.remove("insulation");
@@ -307,6 +308,18 @@ final class Belongings {
             file.remove("trapped-air");
         } else if (file.si("trapped-air", 0) > BELOW * room) {
             file.put("trapped-air", numbers.between(Format.single("trapped-air"), 0.01 * room, BELOW * room));
+        }
+    }
+
+    /** A loop has pipes and a pump, or neither. */
+    private void circulation() {
+        List<Keyed> loop = file.items("piping").stream()
+                .filter(pipe -> pipe.has("carries") && pipe.word("carries").equalsIgnoreCase("loop"))
+                .toList();
+        if (!file.has("circulation")) {
+            loop.forEach(pipe -> pipe.put("carries", new Plain("hot")));
+        } else if (loop.isEmpty()) {
+            file.remove("circulation");
         }
     }
 
