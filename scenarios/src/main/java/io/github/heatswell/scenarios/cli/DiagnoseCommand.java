@@ -48,7 +48,7 @@ final class DiagnoseCommand implements ScenarioQuestion {
         spec.addOption(OptionSpec.builder(PRESSURE_UNIT)
                 .paramLabel("UNIT")
                 .type(String.class)
-                .converters(DiagnoseCommand::pressureUnit)
+                .converters(Specs.by(DiagnoseCommand::pressureUnit))
                 .description("The unit of the pressures in a log that names none, such as psi or bar.")
                 .build());
         spec.addOption(Specs.threads());

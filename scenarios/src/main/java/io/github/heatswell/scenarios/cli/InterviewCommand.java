@@ -48,7 +48,7 @@ final class InterviewCommand implements Question {
         return OptionSpec.builder("-o", Specs.OUT)
                 .paramLabel("FILE.yaml")
                 .type(Path.class)
-                .converters(InterviewCommand::file)
+                .converters(Specs.by(InterviewCommand::file))
                 .description(description + " Default: " + DEFAULT_FILE + ".")
                 .build();
     }

@@ -103,7 +103,7 @@ final class OutlookCommand implements ScenarioQuestion {
         return OptionSpec.builder("-y", YEARS)
                 .paramLabel("NUMBER")
                 .type(Integer.class)
-                .converters(OutlookCommand::years)
+                .converters(Specs.by(OutlookCommand::years))
                 .description("How many years to look ahead, 1 to 40. Default: 10.")
                 .build();
     }
@@ -112,7 +112,7 @@ final class OutlookCommand implements ScenarioQuestion {
         return OptionSpec.builder(FADE)
                 .paramLabel("RATE")
                 .type(PrechargeLoss.Range.class)
-                .converters(OutlookCommand::fading)
+                .converters(Specs.by(OutlookCommand::fading))
                 .description("Share of its gauge pressure the precharge loses per year, such as '8 %%', or a range such"
                         + " as '5 %% to 20 %%'; the geometric mean of a range is the expected rate."
                         + " Default: '3 %% to 25 %%', 8.5 %% expected: an estimate for a butyl diaphragm,"
@@ -124,7 +124,7 @@ final class OutlookCommand implements ScenarioQuestion {
         return OptionSpec.builder(MAINS_SWING)
                 .paramLabel("PRESSURE")
                 .type(Double.class)
-                .converters(OutlookCommand::swing)
+                .converters(Specs.by(OutlookCommand::swing))
                 .description("Seasonal swing of the mains pressure from lowest to highest, such as '0.6 bar'. It is"
                         + " highest when the water is coldest. Default: 0 bar.")
                 .build();

@@ -102,7 +102,7 @@ final class SizeCommand implements ScenarioQuestion {
         return OptionSpec.builder(PRECHARGE)
                 .paramLabel("static|din")
                 .type(VesselSizing.Precharge.class)
-                .converters(SizeCommand::rule)
+                .converters(Specs.by(SizeCommand::rule))
                 .description("Precharge: static (default), the static supply pressure; or din, 0.2 bar below it.")
                 .build();
     }
@@ -111,7 +111,7 @@ final class SizeCommand implements ScenarioQuestion {
         return OptionSpec.builder(name)
                 .paramLabel("PRESSURE")
                 .type(Pressure.class)
-                .converters(SizeCommand::pressure)
+                .converters(Specs.by(SizeCommand::pressure))
                 .description(description)
                 .build();
     }

@@ -16,7 +16,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -91,12 +93,28 @@ final class Specs {
         return folder(fallback, "-o", OUT);
     }
 
+    /**
+     * Reads a value. A class of its own, not a lambda: an archive of classes holds picocli's old interface, and so its converters, only
+     * where no lambda implements it.
+     */
+    record By<T>(Function<String, T> reader) implements ITypeConverter<T> {
+
+        @Override
+        public T convert(String text) {
+            return reader.apply(text);
+        }
+    }
+
+    static <T> ITypeConverter<T> by(Function<String, T> reader) {
+        return new By<>(reader);
+    }
+
     /** An option for a folder of results. */
     static OptionSpec folder(String fallback, String... names) {
         return OptionSpec.builder(names)
                 .paramLabel("DIR")
                 .type(Path.class)
-                .converters(Specs::path)
+                .converters(by(Specs::path))
                 .description(
                         "Folder for the results. Created if missing; existing files of the same names are replaced. "
                                 + fallback)
@@ -113,7 +131,7 @@ final class Specs {
         return OptionSpec.builder("-u", UNITS)
                 .paramLabel("si|us")
                 .type(UnitSystem.class)
-                .converters(Specs::unitSystem)
+                .converters(by(Specs::unitSystem))
                 .description(description)
                 .build();
     }
@@ -122,7 +140,7 @@ final class Specs {
         return OptionSpec.builder("-s", SAMPLE)
                 .paramLabel("TIME")
                 .type(Duration.class)
-                .converters(Specs::duration)
+                .converters(by(Specs::duration))
                 .description("Sampling interval that overrides the scenario's, such as 10s or 5min.")
                 .build();
     }
@@ -131,7 +149,7 @@ final class Specs {
         return OptionSpec.builder(PLACE)
                 .paramLabel("PLACE")
                 .type(Place.class)
-                .converters(Specs::place)
+                .converters(by(Specs::place))
                 .description("Whose rules hold: " + PLACES + ". Overrides site.place of every scenario.")
                 .build();
     }
@@ -149,7 +167,7 @@ final class Specs {
                 .paramLabel("FIELD=VALUE")
                 .type(List.class)
                 .auxiliaryTypes(Change.class)
-                .converters(Specs::change)
+                .converters(by(Specs::change))
                 .description("Overrides a field in every scenario, such as 'tank.volume=150 L'. Write the value as"
                         + " in a file; 'none' removes the field. May be repeated.")
                 .build();
@@ -159,7 +177,7 @@ final class Specs {
         return OptionSpec.builder(THREADS)
                 .paramLabel("NUMBER")
                 .type(Integer.class)
-                .converters(Specs::number)
+                .converters(by(Specs::number))
                 .description("Number of threads. The answer does not depend on it. Default: one per processor.")
                 .build();
     }
@@ -176,7 +194,7 @@ final class Specs {
                 .paramLabel("FIELD=A,B,...")
                 .type(List.class)
                 .auxiliaryTypes(Variation.class)
-                .converters(Specs::variation)
+                .converters(by(Specs::variation))
                 .description("Runs each scenario with every one of these values, such as vessel.volume=8L,12L,18L."
                         + " May be repeated: several fields give all combinations.")
                 .build();
