@@ -9,8 +9,8 @@ import java.util.stream.IntStream;
 
 /**
  * What the owner knows only roughly, whatever the cause: the pressure of the supply, the heating rate, the set point of
- * the thermostat, and when the heater came on. How roughly is common practice, no source: a household gauge errs by a
- * tenth of a bar, the output of a heater by a tenth, and the dial of a thermostat by a degree and a half.
+ * the thermostat, how warm the tank was, and when the heater came on. How roughly is common practice, no source: a household gauge
+ * errs by a tenth of a bar, the output of a heater by a tenth, and the dial of a thermostat by a degree and a half.
  *
  * <p>A relief valve opens within 3 % of its set pressure (ASME Boiler and Pressure Vessel Code, section VIII; from memory), taken as
  * two standard deviations. The gauge of a log errs at its zero and in its scale: a gauge of class 1.6 or 2.5 (EN 837-1; from memory)
@@ -33,6 +33,8 @@ final class Circumstances {
     private static final double FREEZING = 273.15;
     /** A thermometer on a tank errs by no more (K); common practice, no source. */
     private static final double THERMOMETER = 3;
+    /** How much warmer (K) than cold a tank may be that nobody said was cold; own judgement. */
+    private static final double WARMTH_SPREAD = 15;
     /** A leak may hide the first hours of a rise (s). */
     private static final double START_RANGE = 3 * 3_600.0;
 
@@ -76,6 +78,8 @@ final class Circumstances {
         relief(all);
         if (startIsOpen() && log.hasTemperature() && mayHaveBegunBefore()) {
             all.add(startTemperature());
+        } else if (log != null && house.start().waterTemperature().isEmpty()) {
+            all.add(warmth());
         }
         if (log != null) {
             all.add(new FreeParameter(
@@ -161,6 +165,17 @@ final class Circumstances {
                 first + THERMOMETER,
                 List.of(warmsAtOnce() ? Math.max(cold, first - THERMOMETER) : first),
                 Double.POSITIVE_INFINITY);
+    }
+
+    /** A tank that nobody said was cold may be warm from before: the likelier the less. */
+    private FreeParameter warmth() {
+        double cold = house.supply().water().on(house.start().dayOfYear());
+        return new FreeParameter(
+                Parameter.START_TEMPERATURE,
+                Math.max(FREEZING, cold - THERMOMETER),
+                Math.max(cold + THERMOMETER, house.heater().setPoint()),
+                List.of(cold),
+                WARMTH_SPREAD);
     }
 
     /** Whether the first temperature of the log is the coldest of the first few, so that a search better begins before the log. */

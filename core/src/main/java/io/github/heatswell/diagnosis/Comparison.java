@@ -209,7 +209,7 @@ final class Comparison {
         double[] position = ended.end.position();
         Forecaster.Forecast forecast = trial.forecast(position);
         Optional<Misfit> misfit = Optional.ofNullable(target.log())
-                .map(log -> new Misfit.Residuals(log, forecast)
+                .map(log -> new Misfit.Residuals(target, forecast)
                         .misfit(
                                 ended.end.cost(),
                                 target.count(),
@@ -233,7 +233,7 @@ final class Comparison {
                 estimates,
                 Math.min(estimates.size(), trial.hypothesis().open().size()),
                 misfit,
-                target.log() == null ? List.of() : new Evidence.Finder(target.log(), best).about(forecast),
+                target.log() == null ? List.of() : new Evidence.Finder(target, best).about(forecast),
                 trial.house(position),
                 Arrays.stream(forecast.gauge()).boxed().toList());
     }

@@ -44,18 +44,23 @@ public record Evidence(Part part, double from, int count, double meanDifference,
     /** Goes through the parts of a log and looks where a hypothesis does worse than the best. */
     static final class Finder {
 
+        private final Target target;
         private final PressureLog log;
         private final Forecaster.Forecast best;
+        private final double[] ofBest;
 
-        Finder(PressureLog log, Forecaster.Forecast best) {
-            this.log = log;
+        Finder(Target target, Forecaster.Forecast best) {
+            this.target = target;
+            log = target.log();
             this.best = best;
+            ofBest = target.squares(best);
         }
 
         List<Evidence> about(Forecaster.Forecast forecast) {
+            double[] squares = target.squares(forecast);
             List<Evidence> all = new ArrayList<>();
             for (Part part : Part.values()) {
-                Evidence evidence = about(part, forecast);
+                Evidence evidence = about(part, forecast, squares);
                 if (evidence.count() > 0) {
                     all.add(evidence);
                 }
@@ -63,7 +68,7 @@ public record Evidence(Part part, double from, int count, double meanDifference,
             return List.copyOf(all);
         }
 
-        private Evidence about(Part part, Forecaster.Forecast forecast) {
+        private Evidence about(Part part, Forecaster.Forecast forecast, double[] squares) {
             double from = Double.NaN;
             int count = 0;
             double difference = 0;
@@ -73,15 +78,10 @@ public record Evidence(Part part, double from, int count, double meanDifference,
                     from = count == 0 ? log.time(i) : from;
                     count++;
                     difference += forecast.gauge()[i] - log.gauge(i);
-                    excess += square(forecast, i) - square(best, i);
+                    excess += squares[i] - ofBest[i];
                 }
             }
             return new Evidence(part, from, count, count == 0 ? 0 : difference / count, excess);
-        }
-
-        private double square(Forecaster.Forecast forecast, int i) {
-            double residual = Target.robust(log.beyond(i, forecast.gauge()[i]));
-            return residual * residual;
         }
 
         private Part part(int i) {

@@ -118,14 +118,17 @@ final class Forecaster {
         Course course = course(house, start);
         int count = log.count();
         double[] gauge = new double[count];
-        double[] bottom = new double[count];
-        double[] top = new double[count];
+        // a log without temperatures asks for none, and it is searched thousands of times
+        double[] bottom = new double[log.hasTemperature() ? count : 0];
+        double[] top = new double[bottom.length];
         Trace.Regime[] regimes = new Trace.Regime[count];
         for (int i = 0; i < count; i++) {
             double time = log.time(i) - start;
             gauge[i] = shown.shows(course.between(course.gauge, time));
-            bottom[i] = course.between(course.bottom, time);
-            top[i] = course.between(course.top, time);
+            if (bottom.length > 0) {
+                bottom[i] = course.between(course.bottom, time);
+                top[i] = course.between(course.top, time);
+            }
             regimes[i] = time < 0 ? Trace.Regime.FED : course.regime(time);
         }
         return new Forecast(gauge, bottom, top, regimes, firstBurn(course.summary), spots);
@@ -222,8 +225,8 @@ final class Forecaster {
      * Predicted readings of a house.
      *
      * @param gauge the gauge at the times of the log (Pa, gauge)
-     * @param bottom the water at the bottom of the tank at these times (K)
-     * @param top the water at the top of the tank at these times (K)
+     * @param bottom the water at the bottom of the tank at these times (K); nothing for a log without temperatures
+     * @param top the water at the top of the tank at these times (K); nothing for a log without temperatures
      * @param regimes what fixed the pressure at these times
      * @param firstBurn how long the heater was on at first (s), NaN if it was not or did not go off
      * @param spots the readings on site that were asked for

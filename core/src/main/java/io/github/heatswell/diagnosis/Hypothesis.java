@@ -234,6 +234,7 @@ record Hypothesis(Cause cause, String device, Consumer<SuspectHouse> change, Lis
                             OPENING_PRESSURE,
                             Math.max(0.3e5, 0.3 * setPressure),
                             setPressure - tolerance,
+                            0.995,
                             0.95,
                             0.85,
                             0.75,
@@ -250,7 +251,7 @@ record Hypothesis(Cause cause, String device, Consumer<SuspectHouse> change, Lis
                         valve.name(),
                         Cause.RELIEF_OPENS_HIGH,
                         FreeParameter.open(
-                                OPENING_PRESSURE, setPressure + tolerance, most, 0.05, 0.15, 0.3, 0.5, 0.75));
+                                OPENING_PRESSURE, setPressure + tolerance, most, 0.005, 0.05, 0.15, 0.3, 0.5, 0.75));
             }
             FreeParameter weep = FreeParameter.open(
                     SEAT_WEEP, 0.5 * MILLILITRE_PER_MINUTE, 5_000 * MILLILITRE_PER_MINUTE, 0.3, 0.45, 0.6, 0.75);

@@ -1,5 +1,6 @@
 package io.github.heatswell.diagnosis;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 
@@ -7,7 +8,7 @@ import java.util.Objects;
  * Misfit of a hypothesis to a log.
  *
  * @param reduced the sum of squares for each degree of freedom (-): about 1 if nothing but scatter is left
- * @param correlation the correlation of neighbouring residuals (-): about 0 if nothing but scatter is left
+ * @param correlation the correlation of neighbouring residuals (-), the error of the model set apart: about 0 if nothing but scatter is left
  * @param runs how many standard deviations the number of runs of equal sign lies from what scatter gives (-), below 0
  *     for too few
  * @param systematic how far forecast and log lie apart for whole stretches (Pa, difference), scatter and steps
@@ -73,17 +74,14 @@ public record Misfit(
 
         private final PressureLog log;
         private final double[] left;
-        /** What rounding does not account for (standard uncertainties), outliers held back. */
+        /** What neither rounding nor the error of the model accounts for (standard uncertainties), outliers held back. */
         private final double[] beyond;
 
-        Residuals(PressureLog log, Forecaster.Forecast forecast) {
-            this.log = log;
+        Residuals(Target target, Forecaster.Forecast forecast) {
+            log = target.log();
             left = new double[log.count()];
-            beyond = new double[left.length];
-            for (int i = 0; i < left.length; i++) {
-                left[i] = forecast.gauge()[i] - log.gauge(i);
-                beyond[i] = Target.robust(log.beyond(i, forecast.gauge()[i]));
-            }
+            Arrays.setAll(left, i -> forecast.gauge()[i] - log.gauge(i));
+            beyond = target.ofLog(forecast);
         }
 
         Misfit misfit(double sumOfSquares, int residuals, int parameters, List<Stray> strays) {
@@ -98,7 +96,7 @@ public record Misfit(
         private double correlation() {
             double products = 0;
             double squares = 0;
-            for (int i = 1; i < left.length; i++) {
+            for (int i = 1; i < beyond.length; i++) {
                 products += beyond[i - 1] * beyond[i];
                 squares += beyond[i] * beyond[i];
             }

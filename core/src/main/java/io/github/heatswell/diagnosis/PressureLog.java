@@ -34,6 +34,8 @@ public final class PressureLog {
     private final Double timeOfDay;
     private final LogNoise noise;
     private final Double given;
+    private final double hidden;
+    private final double averaging;
 
     private PressureLog(Builder from) {
         times = from.times;
@@ -43,6 +45,8 @@ public final class PressureLog {
         timeOfDay = from.timeOfDay;
         noise = from.noise == null ? LogNoise.of(times, gauge) : from.noise;
         given = from.uncertainty;
+        hidden = noise.hidden();
+        averaging = given == null ? noise.error() : given;
     }
 
     /**
@@ -199,8 +203,18 @@ public final class PressureLog {
      */
     double beyond(int index, double pressure) {
         double above = pressure - gauge[index];
-        double beyond = Math.max(0, Math.abs(above) - noise.hidden());
-        return Math.copySign(beyond, above) / (given == null ? noise.error() : given);
+        double beyond = Math.max(0, Math.abs(above) - hidden);
+        return Math.copySign(beyond, above) / averaging;
+    }
+
+    /** The standard deviation (Pa) of a reading that averages out. */
+    double averaging() {
+        return averaging;
+    }
+
+    /** Whether somebody said how uncertain a reading is, which is then all there is. */
+    boolean isGivenItsUncertainty() {
+        return given != null;
     }
 
     /**

@@ -122,27 +122,62 @@ final class Search {
         return new End(search.bestPosition, search.bestCost);
     }
 
-    /** A start with the best start of the heat-up, which costs no run. */
+    /** A start with the best start of the heat-up and the best errors of the gauge for it, neither of which costs a run. */
     private double[] begun(double[] start) {
+        double[] best = shown(start);
         if (!trial.startIsOpen()) {
-            return start;
+            return best;
         }
-        double[] best = start.clone();
+        int last = best.length - 1;
         for (int i = -BEGINNINGS; i <= BEGINNINGS; i++) {
-            best = better(best, BEGINNING * i);
+            best = better(best, shown(with(best, last, BEGINNING * i)));
         }
         for (double step = BEGINNING / 2; step > DIFFERENCE / 2; step /= 2) {
-            double home = best[best.length - 1];
-            best = better(better(best, home - step), home + step);
+            double home = best[last];
+            best = better(better(best, with(best, last, home - step)), with(best, last, home + step));
         }
-        return best;
+        return shown(best);
     }
 
-    /** A position, or the same with another start of the heat-up if that costs less. */
-    private double[] better(double[] position, double beginning) {
+    private double[] better(double[] one, double[] other) {
+        return cost(other) < cost(one) ? other : one;
+    }
+
+    private static double[] with(double[] position, int index, double value) {
         double[] aside = position.clone();
-        aside[aside.length - 1] = beginning;
-        return cost(aside) < cost(position) ? aside : position;
+        aside[index] = value;
+        return aside;
+    }
+
+    /** A position with the errors of the gauge that suit it, by one step of Gauss and Newton: but for outliers they are linear. */
+    private double[] shown(double[] position) {
+        int zero = trial.index(Parameter.GAUGE_ZERO);
+        int scale = trial.index(Parameter.GAUGE_SCALE);
+        if (zero < 0 || scale < 0) {
+            return position;
+        }
+        double[] here = residuals(position).clone();
+        double[] byZero = residuals(with(position, zero, position[zero] + DIFFERENCE)).clone();
+        double[] byScale = residuals(with(position, scale, position[scale] + DIFFERENCE));
+        double zeros = 0;
+        double both = 0;
+        double scales = 0;
+        double leftOfZero = 0;
+        double leftOfScale = 0;
+        for (int i = 0; i < here.length; i++) {
+            double perZero = (byZero[i] - here[i]) / DIFFERENCE;
+            double perScale = (byScale[i] - here[i]) / DIFFERENCE;
+            zeros += perZero * perZero;
+            both += perZero * perScale;
+            scales += perScale * perScale;
+            leftOfZero -= perZero * here[i];
+            leftOfScale -= perScale * here[i];
+        }
+        double determinant = zeros * scales - both * both;
+        double[] moved = position.clone();
+        moved[zero] += (leftOfZero * scales - leftOfScale * both) / determinant;
+        moved[scale] += (leftOfScale * zeros - leftOfZero * both) / determinant;
+        return determinant > 0 ? better(position, trial.clamp(moved)) : position;
     }
 
     /** The best of the positions around a start, one coordinate after the other, the last first: when the heat-up began. */
@@ -177,12 +212,15 @@ final class Search {
         double[] other = from.position().clone();
         int shared = Math.min(circumstances.length, other.length);
         System.arraycopy(circumstances, circumstances.length - shared, other, other.length - shared, shared);
-        search.cost(other);
+        if (shared > 0) {
+            search.begun(other);
+        }
         for (int i = 0; i < MAX_RENEWALS; i++) {
             double before = search.bestCost;
             search.follow(search.bestPosition);
             search.ridges();
             search.scanned(search.bestPosition, NEAR);
+            search.begun(search.bestPosition);
             if (before - search.bestCost < WORTH_IT) {
                 break;
             }

@@ -2,8 +2,10 @@ package io.github.heatswell.diagnosis;
 
 import io.github.heatswell.result.Balances;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * The readings a forecast is compared with: every reading with its uncertainty. Residuals are in standard
@@ -14,6 +16,11 @@ import java.util.Map;
  * <p>Neighbouring readings of a log are taken together in blocks. Where the pressure changes evenly that loses nothing;
  * where a valve opens between two readings it makes the residual depend smoothly on when, without which no search finds
  * its way.
+ *
+ * <p>No description is right to the last hundredth of a bar, and what it misses it misses for a while: hundreds of readings that are
+ * all off by a little say little more than one. So the error of the model is a process of its own beside the scatter, stationary, of
+ * Markov, with {@link #MODEL_ERROR} as standard deviation and {@link #REMEMBERED} as time constant (Uhlenbeck and Ornstein, Physical
+ * Review 36, 1930; from memory). Its filter (Kalman, 1960; from memory) turns the differences into independent residuals.
  */
 final class Target {
 
@@ -22,6 +29,11 @@ final class Target {
 
     /** A difference of two readings (standard uncertainties) that scatter does not make. */
     private static final double JUMP = 8;
+
+    /** How far (Pa, difference, one standard deviation) a right description may be off for a while; own judgement. */
+    private static final double MODEL_ERROR = 1_000;
+    /** After so long (s) an error of the model is forgotten but for 1/e; own judgement. */
+    private static final double REMEMBERED = 1_800;
 
     private static final int FINE = 10;
     private static final int FINE_BLOCKS = 140;
@@ -34,7 +46,7 @@ final class Target {
     private final int block;
     private final Balances.Count count;
     private final boolean reseatAssumed;
-    private final double[] blockUncertainty;
+    private final Whitening whitening;
     private final List<Integer> withTemperature = new ArrayList<>();
     private final double firstBurn;
 
@@ -52,7 +64,7 @@ final class Target {
         this.block = block;
         this.count = count;
         this.reseatAssumed = reseatAssumed;
-        blockUncertainty = log == null ? new double[0] : blockUncertainties();
+        whitening = log == null ? new Whitening(new double[0], new double[0], 0) : whitening();
         firstBurn = log == null ? Double.NaN : new BurnerColumn(log).firstBurn();
         for (int i = 0; log != null && i < log.count(); i++) {
             if (log.temperature(i).isPresent()) {
@@ -87,19 +99,66 @@ final class Target {
     }
 
     /**
-     * The standard uncertainty of the sum of each block, in that of a reading. Where the log jumps, the jump may have been at any
-     * time between two readings.
+     * Of each block the variance of its mean and when it is, in standard uncertainties of a reading. Where the log jumps, the jump may
+     * have been at any time between two readings. An uncertainty that was given is taken for all there is.
      */
-    private double[] blockUncertainties() {
-        double[] all = new double[(log.count() + block - 1) / block];
+    private Whitening whitening() {
+        double[] variance = new double[(log.count() + block - 1) / block];
+        double[] times = new double[variance.length];
         for (int i = 0; i < log.count(); i++) {
             double jump = i == 0 ? 0 : Math.abs(log.gauge(i) - log.gauge(i - 1)) / log.uncertainty();
-            all[i / block] += Math.max(Math.pow(log.looseness(i), 2), 1 + (jump > JUMP ? jump * jump / 12 : 0));
+            variance[i / block] += Math.max(Math.pow(log.looseness(i), 2), 1 + (jump > JUMP ? jump * jump / 12 : 0));
+            times[i / block] += log.time(i);
         }
-        for (int i = 0; i < all.length; i++) {
-            all[i] = Math.sqrt(all[i]);
+        for (int i = 0; i < variance.length; i++) {
+            variance[i] /= Math.pow(inBlock(i), 2);
+            times[i] /= inBlock(i);
         }
-        return all;
+        return new Whitening(variance, times, log.isGivenItsUncertainty() ? 0 : MODEL_ERROR / log.averaging());
+    }
+
+    /** How many readings of the log a block holds. */
+    private int inBlock(int index) {
+        return Math.min(block, log.count() - index * block);
+    }
+
+    /** The gains of a filter, which depend on when readings are, and not on what they say. */
+    private static final class Whitening {
+        private final double[] kept;
+        private final double[] gain;
+        private final double[] root;
+
+        /** For means of such variances at such times (s), and such a standard deviation of the model's own error. */
+        Whitening(double[] variance, double[] times, double error) {
+            kept = new double[variance.length];
+            gain = new double[variance.length];
+            root = new double[variance.length];
+            double unknown = error * error;
+            for (int i = 0; i < variance.length; i++) {
+                kept[i] = i == 0 ? 0 : Math.exp((times[i - 1] - times[i]) / REMEMBERED);
+                double before = kept[i] * kept[i] * unknown + (1 - kept[i] * kept[i]) * error * error;
+                root[i] = Math.sqrt(before + variance[i]);
+                gain[i] = before / (before + variance[i]);
+                unknown = (1 - gain[i]) * before;
+            }
+        }
+
+        int count() {
+            return root.length;
+        }
+
+        /** Residuals of means, one by one against what those before let expect; an outlier moves that no further than it counts. */
+        double[] of(double[] means) {
+            double[] residuals = new double[means.length];
+            double expected = 0;
+            for (int i = 0; i < means.length; i++) {
+                expected *= kept[i];
+                double apart = (means[i] - expected) / root[i];
+                expected += gain[i] * root[i] * Math.max(-ROBUST, Math.min(ROBUST, apart));
+                residuals[i] = robust(apart);
+            }
+            return residuals;
+        }
     }
 
     PressureLog log() {
@@ -117,12 +176,12 @@ final class Target {
 
     /** How many readings there are. */
     int readings() {
-        return count() - blockUncertainty.length + (log == null ? 0 : log.count());
+        return count() - whitening.count() + (log == null ? 0 : log.count());
     }
 
     /** How many residuals there are. */
     int count() {
-        return blockUncertainty.length
+        return whitening.count()
                 + withTemperature.size()
                 + (Double.isNaN(firstBurn) ? 0 : 1)
                 + spots.all().size();
@@ -130,14 +189,8 @@ final class Target {
 
     /** Forecaster.Forecast less reading, in standard uncertainties, outliers held back. */
     double[] residuals(Forecaster.Forecast forecast) {
-        double[] residuals = new double[count()];
-        int next = 0;
-        for (int i = 0; log != null && i < log.count(); i++) {
-            residuals[i / block] += log.beyond(i, forecast.gauge()[i]);
-        }
-        for (; next < blockUncertainty.length; next++) {
-            residuals[next] = robust(residuals[next] / blockUncertainty[next]);
-        }
+        double[] residuals = Arrays.copyOf(ofLog(forecast), count());
+        int next = whitening.count();
         for (int i : withTemperature) {
             double difference = forecast.warmer(i, log.temperature(i).orElseThrow());
             residuals[next++] = robust(difference / TEMPERATURE_UNCERTAINTY);
@@ -153,6 +206,29 @@ final class Target {
             residuals[next++] = robust(difference / spot.getValue().uncertainty());
         }
         return residuals;
+    }
+
+    /** The residuals of the pressures of the log, one for each block. */
+    double[] ofLog(Forecaster.Forecast forecast) {
+        double[] means = new double[whitening.count()];
+        double[] gauge = forecast.gauge();
+        int next = 0;
+        for (int i = 0; i < means.length; i++) {
+            int readings = inBlock(i);
+            for (int end = next + readings; next < end; next++) {
+                means[i] += log.beyond(next, gauge[next]);
+            }
+            means[i] /= readings;
+        }
+        return whitening.of(means);
+    }
+
+    /** The squares of these residuals, shared out among the readings of the log. */
+    double[] squares(Forecaster.Forecast forecast) {
+        double[] residuals = ofLog(forecast);
+        return IntStream.range(0, log.count())
+                .mapToDouble(i -> residuals[i / block] * residuals[i / block] / inBlock(i / block))
+                .toArray();
     }
 
     /** The number whose square is twice Huber's loss. */

@@ -5,6 +5,7 @@ import io.github.heatswell.system.HotWaterSystem;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * One hypothesis held against the readings. A position names a value for each of its parameters; what is known beforehand about a
@@ -53,8 +54,8 @@ final class Trial {
     }
 
     /**
-     * Positions to begin a search from: every combination of the starts of the cause's own parameters, with the supply as described
-     * and as the log begins.
+     * Positions to begin a search from: every combination of the starts of the cause's own parameters, with the supply as the log
+     * begins, and with the supply as described and a tank that is half warm where nobody said that it was cold.
      */
     List<double[]> starts() {
         double[] described = new double[parameters.size()];
@@ -66,6 +67,11 @@ final class Trial {
         }
         List<double[]> starts = new ArrayList<>(starts(begun));
         starts.add(begun);
+        int warmth = index(Parameter.START_TEMPERATURE);
+        if (warmth >= 0 && !parameters.get(warmth).isOpen()) {
+            FreeParameter water = parameters.get(warmth);
+            described[warmth] = water.position((water.starts().get(0) + water.high()) / 2);
+        }
         starts.addAll(starts(described));
         return starts;
     }
@@ -121,6 +127,14 @@ final class Trial {
             values[i] = parameters.get(i).value(position[i]);
         }
         return values;
+    }
+
+    /** Where a parameter stands among all, or -1 if it is not left open. */
+    int index(Parameter parameter) {
+        return IntStream.range(0, parameters.size())
+                .filter(i -> parameters.get(i).parameter() == parameter)
+                .findFirst()
+                .orElse(-1);
     }
 
     /** Parameters of the house, which come before the others. */

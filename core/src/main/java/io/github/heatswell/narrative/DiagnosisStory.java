@@ -226,12 +226,13 @@ public final class DiagnosisStory {
     public Optional<Statement> start() {
         boolean told = house.start().waterTemperature().isPresent();
         return log.filter(one -> !told && !one.hasTemperature())
-                .map(one -> plain("The tank was taken as cold ")
+                .map(one -> plain("How warm the tank was ")
                         .then(beginning())
-                        .then(". If it was warm, give start.water and run again: the answer may change."));
+                        .then(", nobody said: cold is likeliest, warmer was tried too. Give start.water and run again: the"
+                                + " answer gets surer."));
     }
 
-    /** When the tank was taken as cold: where the heat-up began before the log, it was not so any more at the first reading. */
+    /** What the warmth is about: where the heat-up began before the log, the water was warmer already at the first reading. */
     private Statement beginning() {
         return result.best()
                 .estimate(Parameter.START_OF_HEATING)

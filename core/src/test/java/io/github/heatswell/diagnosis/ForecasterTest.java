@@ -28,8 +28,10 @@ class ForecasterTest {
         double[] times = new double[count];
         double[] gauge = new double[count];
         Arrays.setAll(times, i -> interval * i);
+        double[] kelvin = new double[count];
         Arrays.fill(gauge, 3e5);
-        return PressureLog.builder(times, gauge).build();
+        Arrays.fill(kelvin, 300);
+        return PressureLog.builder(times, gauge).temperature(kelvin).build();
     }
 
     static RunResult run(HotWaterSystem house, double hours) {

@@ -106,7 +106,7 @@ class LogPartsTest {
     @Test
     void eachPartSpeaksForItself() {
         double[] times = {0, 60, 120, 180, 240, 300, 360};
-        double[] gauge = {3e5, 3e5, 4e5, 5e5, 6e5, 5e5, 5e5};
+        double[] gauge = {3e5, 3e5, 3.05e5, 3.1e5, 3.15e5, 3.1e5, 3.1e5};
         PressureLog log = PressureLog.builder(times, gauge).uncertainty(700).build();
         Trace.Regime[] regimes = {
             Trace.Regime.FED,
@@ -119,8 +119,8 @@ class LogPartsTest {
         };
         Forecaster.Forecast best =
                 new Forecaster.Forecast(gauge, new double[7], new double[7], regimes, Double.NaN, Map.of());
-        double[] other = {3e5 + 700, 3e5 - 700, 4e5 + 1_400, 5e5 + 1_400, 6e5 - 70_000, 5e5, 5e5 + 2_100};
-        Evidence.Finder finder = new Evidence.Finder(log, best);
+        double[] other = {3e5 + 700, 3e5 - 700, 3.05e5 + 1_400, 3.1e5 + 1_400, 3.15e5 - 70_000, 3.1e5, 3.1e5 + 2_100};
+        Evidence.Finder finder = new Evidence.Finder(Target.fine(log, SpotReadings.none()), best);
 
         List<Evidence> evidence = finder.about(new Forecaster.Forecast(
                 other, new double[7], new double[7], new Trace.Regime[7], Double.NaN, Map.of()));
@@ -156,7 +156,7 @@ class LogPartsTest {
                 new Forecaster.Forecast(off, new double[3], new double[3], fed, Double.NaN, Map.of());
         Forecaster.Forecast other =
                 new Forecaster.Forecast(further, new double[3], new double[3], fed, Double.NaN, Map.of());
-        assertEquals(1, new Evidence.Finder(log, best).about(other).get(0).excess(), 1e-9);
+        assertEquals(1, new Evidence.Finder(Target.fine(log, SpotReadings.none()), best).about(other).get(0).excess(), 1e-9);
     }
 
     @Test
@@ -165,7 +165,7 @@ class LogPartsTest {
         Trace.Regime[] sealed = {Trace.Regime.SEALED, Trace.Regime.SEALED, Trace.Regime.SEALED};
         Forecaster.Forecast best = new Forecaster.Forecast(
                 new double[] {3e5, 3.1e5, 3.2e5}, new double[3], new double[3], sealed, Double.NaN, Map.of());
-        List<Evidence> evidence = new Evidence.Finder(log, best).about(best);
+        List<Evidence> evidence = new Evidence.Finder(Target.fine(log, SpotReadings.none()), best).about(best);
         assertEquals(
                 List.of(Evidence.Part.RISE),
                 evidence.stream().map(Evidence::part).toList());

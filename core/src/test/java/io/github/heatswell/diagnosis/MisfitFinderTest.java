@@ -27,7 +27,7 @@ class MisfitFinderTest {
         Arrays.setAll(gauge, i -> log.gauge(i) + UNCERTAINTY * above.applyAsDouble(i));
         Forecaster.Forecast forecast =
                 new Forecaster.Forecast(gauge, gauge, gauge, new Trace.Regime[gauge.length], Double.NaN, Map.of());
-        return new Misfit.Residuals(log, forecast).misfit(90, 50, 5, List.of());
+        return new Misfit.Residuals(Target.fine(log, SpotReadings.none()), forecast).misfit(90, 50, 5, List.of());
     }
 
     private static PressureLog flat(int count) {
@@ -49,7 +49,7 @@ class MisfitFinderTest {
         Forecaster.Forecast same = new Forecaster.Forecast(
                 new double[] {3e5, 3e5, 3e5}, new double[3], new double[3], new Trace.Regime[3], Double.NaN, Map.of());
         assertEquals(
-                90, new Misfit.Residuals(log, same).misfit(90, 5, 5, List.of()).reduced(), "never less than one");
+                90, new Misfit.Residuals(Target.fine(log, SpotReadings.none()), same).misfit(90, 5, 5, List.of()).reduced(), "never less than one");
     }
 
     @Test
@@ -57,7 +57,7 @@ class MisfitFinderTest {
         Random random = new Random(8);
         double[] scatter = random.doubles(640, -1.7, 1.7).toArray();
         Misfit misfit = left(640, i -> scatter[i]);
-        assertEquals(0, misfit.correlation(), 3 / Math.sqrt(640));
+        assertEquals(0, misfit.correlation(), 3 / Math.sqrt(160), "of 160 blocks of four");
         assertEquals(0, misfit.runs(), 3);
         assertEquals(0, misfit.systematic());
         assertEquals(0.5 * UNCERTAINTY, misfit.tolerated());

@@ -7,6 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import io.github.heatswell.result.Trace;
 import java.util.Arrays;
 import java.util.Map;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.LUDecomposition;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.RealVector;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -73,6 +78,50 @@ class TargetTest {
         Target coarse = Target.fine(log(count).build(), SpotReadings.none()).coarse();
         assertEquals(blocks, coarse.count());
         assertEquals(count, coarse.readings());
+    }
+
+    /**
+     * Validation: the filter gives what the covariance of scatter and the model's own error gives, whose inverse weighs the
+     * differences of a log directly. Readings of the log rest on one digit throughout, so that nothing is known of rounding.
+     */
+    @Test
+    void theErrorOfTheModelLastsForAWhile() {
+        double[] times = {0, 300, 600, 1_800, 2_400};
+        double[] gauge = new double[5];
+        Arrays.fill(gauge, 3e5);
+        PressureLog log = PressureLog.builder(times, gauge).build();
+        double scatter = log.averaging();
+        double[] off = {900, -2_000, 1_500, 3_000, -400};
+        double[] shown = Arrays.stream(off).map(o -> 3e5 + o).toArray();
+        RealMatrix covariance = new Array2DRowRealMatrix(5, 5);
+        for (int i = 0; i < 5; i++) {
+            for (int j = 0; j < 5; j++) {
+                double model = 1_000 * 1_000 * Math.exp(-Math.abs(times[i] - times[j]) / 1_800);
+                covariance.setEntry(i, j, model + (i == j ? scatter * scatter : 0));
+            }
+        }
+        RealVector differences = new ArrayRealVector(off);
+        double expected = differences.dotProduct(
+                new LUDecomposition(covariance).getSolver().solve(differences));
+        double[] residuals = Target.fine(log, SpotReadings.none())
+                .residuals(forecast(shown, all(5, 300), Double.NaN, Map.of()));
+        assertEquals(expected, Trial.sumOfSquares(residuals), 1e-9);
+    }
+
+    /** Regression: a thousand readings all off by less than the gauge and the house are known to counted as a thousand proofs. */
+    @Test
+    void manyReadingsThatAreOffAlikeSayLittleMoreThanOne() {
+        double[] times = new double[240];
+        double[] gauge = new double[240];
+        Arrays.setAll(times, i -> 60.0 * i);
+        Arrays.setAll(gauge, i -> 3e5 + (i % 2 == 0 ? 1_000 : -1_000));
+        PressureLog log = PressureLog.builder(times, gauge).build();
+        double[] shown = all(240, 3e5 + 1_000);
+        double cost = Trial.sumOfSquares(Target.fine(log, SpotReadings.none())
+                .residuals(forecast(shown, all(240, 300), Double.NaN, Map.of())));
+        double still = Trial.sumOfSquares(Target.fine(log, SpotReadings.none())
+                .residuals(forecast(all(240, 3e5), all(240, 300), Double.NaN, Map.of())));
+        assertEquals(4 * 3_600 / (2 * 1_800.0) + 1, cost - still, 1.5, "as many as the log is times the memory long");
     }
 
     /** A jump may have been at any time between two readings, a rectangle whose variance is a twelfth of its square. */

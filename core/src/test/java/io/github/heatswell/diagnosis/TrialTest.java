@@ -74,7 +74,7 @@ class TrialTest {
                 "the cause comes first, and nothing twice");
         assertEquals(
                 Parameter.START_OF_HEATING,
-                open(trial(Cause.AS_DESCRIBED, log(50, i -> 3e5).build())).get(6));
+                open(trial(Cause.AS_DESCRIBED, log(50, i -> 3e5).build())).get(7));
     }
 
     /** Regression: a reseat pressure that was only assumed fixed the opening pressure, and a valve that held its reseat was accused. */
@@ -115,19 +115,19 @@ class TrialTest {
         PressureLog log = log(400, i -> i < 5 ? beginning[i] : i == 20 ? 5e5 : i < 100 ? 3e5 : 4e5)
                 .build();
         Trial trial = trial(Cause.AS_DESCRIBED, log);
-        FreeParameter start = trial.parameters().get(6);
+        FreeParameter start = trial.parameters().get(7);
         assertEquals(6_000 - 10_800, start.low(), 1e-6);
         assertEquals(6_000 + 10_800, start.high(), 1e-6);
         assertEquals(6_000, start.starts().get(0), 1e-6);
         assertEquals(3.01e5, new Circumstances(Abbey.plain().build(), log, false).beginning());
         FreeParameter flat = trial(Cause.AS_DESCRIBED, log(40, i -> 3e5).build())
                 .parameters()
-                .get(6);
+                .get(7);
         assertEquals(0, flat.starts().get(0), 1e-6, "no rise to be seen");
         PressureLog slight = log(40, i -> i < 9 ? 3e5 : 3e5 + 2_000).build();
         assertEquals(
                 0,
-                trial(Cause.AS_DESCRIBED, slight).parameters().get(6).starts().get(0),
+                trial(Cause.AS_DESCRIBED, slight).parameters().get(7).starts().get(0),
                 1e-6,
                 "two uncertainties are not above two");
     }
@@ -139,7 +139,7 @@ class TrialTest {
         Arrays.fill(on, 10, 20, true);
         PressureLog burner = log(50, i -> 3e5).burner(on).build();
         assertTrue(trial(Cause.AS_DESCRIBED, plain).startIsOpen());
-        FreeParameter between = trial(Cause.AS_DESCRIBED, burner).parameters().get(6);
+        FreeParameter between = trial(Cause.AS_DESCRIBED, burner).parameters().get(7);
         assertEquals(540, between.low(), 1e-6, "last seen off");
         assertEquals(600, between.high(), 1e-6, "first seen on");
         Arrays.fill(on, true);
@@ -171,33 +171,33 @@ class TrialTest {
         boolean[] on = new boolean[200];
         Arrays.fill(on, 100, 150, true);
         Trial known = trial(Cause.AS_DESCRIBED, log(200, i -> 3e5).burner(on).build());
-        Forecaster.Forecast forecast = known.forecast(new double[7]);
+        Forecaster.Forecast forecast = known.forecast(new double[8]);
         assertEquals(Trace.Regime.FED, forecast.regimes()[99]);
         assertEquals(3e5, forecast.gauge()[99], 1);
         assertEquals(Trace.Regime.SEALED, forecast.regimes()[110]);
         assertTrue(forecast.gauge()[150] > 3.01e5);
         Trial open = trial(Cause.AS_DESCRIBED, log(200, i -> 3e5).build());
-        double later = open.parameters().get(6).position(5_970);
+        double later = open.parameters().get(7).position(5_970);
         assertArrayEquals(
                 forecast.gauge(),
-                open.forecast(new double[] {0, 0, 0, 0, 0, 0, later}).gauge(),
+                open.forecast(new double[] {0, 0, 0, 0, 0, 0, 0, later}).gauge(),
                 3);
     }
 
-    /** Each start of the cause twice, with the supply as described and as the log begins, and once as described. */
+    /** Each start of the cause twice, with the supply as the log begins, and as described with a warm tank; and once as it begins. */
     @Test
     void whereASearchBegins() {
         PressureLog log = log(50, i -> 3.15e5).build();
         List<double[]> starts = trial(Cause.RELIEF_OPENS_LOW, log).starts();
-        assertEquals(2 * 9 * 2 + 1, starts.size());
+        assertEquals(2 * 10 * 2 + 1, starts.size());
         assertEquals(1.5, starts.get(0)[2], 1e-9, "one and a half times a tenth of a bar");
-        assertArrayEquals(new double[] {0, 0, 1.5, 0, 0, 0, 0, 0}, starts.get(18), 1e-9);
-        assertArrayEquals(new double[8], starts.get(19));
-        List<Double> own = starts.subList(19, 37).stream()
+        assertArrayEquals(new double[] {0, 0, 1.5, 0, 0, 0, 0, 0, 0}, starts.get(20), 1e-9);
+        assertArrayEquals(new double[] {0, 0, 0, 0, 0, 5.0 / 3, 0, 0, 0}, starts.get(21), 1e-9, "25 K of 15 K");
+        List<Double> own = starts.subList(21, 41).stream()
                 .map(start -> start[0])
                 .distinct()
                 .toList();
-        assertEquals(9, own.size());
+        assertEquals(10, own.size());
         assertEquals(2, starts.stream().map(start -> start[1]).distinct().count());
         PressureLog far = log(50, i -> 3.9e5).build();
         assertEquals(3, trial(Cause.AS_DESCRIBED, far).starts().get(0)[0], "no further than is likely");
@@ -223,10 +223,10 @@ class TrialTest {
     @Test
     void aHouseIsSimulatedOnceForEveryStartOfTheHeatUp() {
         Trial trial = trial(Cause.AS_DESCRIBED, log(50, i -> 3e5).build());
-        HotWaterSystem first = trial.house(new double[] {0, 0, 0, 0, 0, 0, 0});
-        assertSame(first, trial.house(new double[] {0, 0, 0, 0, 1, -1, 2}), "nor for another gauge");
-        assertNotSame(first, trial.house(new double[] {0.1, 0, 0, 0, 0, 0, 0}));
-        double[] position = {0, 0, 0, 0, 0, 0, 0};
+        HotWaterSystem first = trial.house(new double[] {0, 0, 0, 0, 0, 0, 0, 0});
+        assertSame(first, trial.house(new double[] {0, 0, 0, 0, 0, 1, -1, 2}), "nor for another gauge");
+        assertNotSame(first, trial.house(new double[] {0.1, 0, 0, 0, 0, 0, 0, 0}));
+        double[] position = new double[8];
         trial.forecast(position);
         trial.forecast(position);
         assertEquals(new Balances(0, 1), trial.target().balances().sum());

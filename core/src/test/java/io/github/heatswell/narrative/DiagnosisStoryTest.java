@@ -126,18 +126,19 @@ class DiagnosisStoryTest {
     }
 
     @Test
-    void aHeatUpThatBeganBeforeTheLogFoundTheTankCold() {
+    void whatNobodySaidOfTheTankIsAsked() {
         Estimate start = new Estimate(
                 Parameter.START_OF_HEATING, -1_620, -1_700, -1_500, Estimate.Standing.CARRIED, Optional.empty());
-        String warm = ". If it was warm, give start.water and run again: the answer may change.";
+        String warm = ", nobody said: cold is likeliest, warmer was tried too. Give start.water and run again: the answer gets"
+                + " surer.";
         assertEquals(
-                Optional.of("The tank was taken as cold when the heat-up began, about 27 min before the first reading"
+                Optional.of("How warm the tank was when the heat-up began, about 27 min before the first reading"
                         + warm),
                 text(story(VESSEL, log().build(), fit(Cause.LEAK, 0, 0.9, NONE, start))
                         .start()));
         HypothesisFit plain = fit(Cause.LEAK, 0, 0.9, NONE);
         assertEquals(
-                Optional.of("The tank was taken as cold at the first reading" + warm),
+                Optional.of("How warm the tank was at the first reading" + warm),
                 text(story(VESSEL, log().build(), plain).start()));
         PressureLog warmed = log().temperature(290, 300, 310, 320, 330).build();
         assertEquals(Optional.empty(), story(VESSEL, warmed, plain).start());

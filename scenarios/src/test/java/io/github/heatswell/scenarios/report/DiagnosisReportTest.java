@@ -31,9 +31,9 @@ class DiagnosisReportTest {
     private static final Scenario OPEN_ENDED = Catalogue.read("orchard-lodge");
     private static final Misfit SERIOUS = new Misfit(3, 0, 0, 0, 1, 100, List.of());
     private static final Misfit NONE = new Misfit(1, 0, 0, 0, 1, 100, List.of());
-    private static final String COLD =
-            "The tank was taken as cold at the first reading. If it was warm, give start.water"
-                    + " and run again: the answer may change.";
+    private static final String WARMTH =
+            "How warm the tank was at the first reading, nobody said: cold is likeliest, warmer was tried too. Give start.water"
+                    + " and run again: the answer gets surer.";
 
     private static PressureLog.Builder log() {
         return PressureLog.builder(new double[] {0, 60, 120, 180, 240}, new double[] {4e5, 7e5, 10.3e5, 9.4e5, 9.6e5})
@@ -120,19 +120,19 @@ class DiagnosisReportTest {
     }
 
     @Test
-    void theColdTankIsSaidToBeTakenForGranted() throws IOException {
+    void theWarmthOfTheTankIsAskedFor() throws IOException {
         HypothesisFit described = fit(Cause.AS_DESCRIBED, 0, 0.9, NONE);
         DiagnosisAnswer untold = answer(OPEN_ENDED, log().build(), described);
-        assertTrue(report(untold).contains(COLD));
-        assertTrue(page(untold).contains(COLD));
-        assertTrue(json(untold).contains("\"start_remark\" : \"" + COLD + "\""), json(untold));
+        assertTrue(report(untold).contains(WARMTH));
+        assertTrue(page(untold).contains(WARMTH));
+        assertTrue(json(untold).contains("\"start_remark\" : \"" + WARMTH + "\""), json(untold));
 
         DiagnosisAnswer logged =
                 answer(OPEN_ENDED, log().temperature(290, 300, 310, 320, 330).build(), described);
         Scenario told = OPEN_ENDED.with(List.of(Change.of("start.water=50 degC")));
         for (DiagnosisAnswer known : List.of(logged, answer(told, log().build(), described))) {
-            assertFalse(report(known).contains("taken as cold"));
-            assertFalse(page(known).contains("taken as cold"));
+            assertFalse(report(known).contains("How warm"));
+            assertFalse(page(known).contains("How warm"));
             assertTrue(json(known).contains("\"start_remark\" : \"\""));
         }
     }
