@@ -5,8 +5,10 @@ import io.github.heatswell.system.HotWaterSystem;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.stream.IntStream;
 
@@ -30,6 +32,9 @@ final class Comparison {
      * of 166 intervals made with it hold the truth.
      */
     private static final double ROUGHNESS = 2.25;
+
+    /** A check is sought that tells the best from one of those before this. */
+    private static final int TOLD_APART = 4;
 
     private static final int MAX_ROUNDS = 3;
     /** A gain in the sum of squares below this changes no conclusion. */
@@ -195,19 +200,36 @@ final class Comparison {
             double behind = Math.max(0, ended.criterion(inflation) - first);
             return fit(ended, behind, Math.exp(-behind / 2) / sum, forecast);
         });
-        Optional<SeparatingCheck> check = fits.size() < 2
-                ? Optional.empty()
-                : SeparatingCheck.between(
-                        fits.get(0), fits.get(1), target.spots().all().keySet(), target.balances());
+        Set<SiteCheck> done = done();
+        Optional<SeparatingCheck> check = IntStream.range(1, fits.size())
+                .filter(i -> i == 1 || i < TOLD_APART && fits.get(i).criterion() < DiagnosisResult.ALIKE)
+                .mapToObj(i -> SeparatingCheck.between(fits.get(0), fits.get(i), done, target.balances()))
+                .flatMap(Optional::stream)
+                .findFirst();
         double uncertainty = target.log() == null ? Double.NaN : target.log().uncertainty();
         return new DiagnosisResult(
                 fits, target.readings(), uncertainty, target.balances().sum(), check);
+    }
+
+    /** What was read on site, or can be taken from the log: what its gauge shows need not be read of it again. */
+    private Set<SiteCheck> done() {
+        Set<SiteCheck> done = EnumSet.noneOf(SiteCheck.class);
+        done.addAll(target.spots().all().keySet());
+        if (target.log() != null && target.log().showsHeatUp()) {
+            done.add(SiteCheck.COLD_STATIC);
+            done.add(SiteCheck.HEAT_UP_MAXIMUM);
+        }
+        if (target.log() != null && target.log().end() >= SpotReadings.UNTIL_MORNING) {
+            done.add(SiteCheck.NEXT_MORNING);
+        }
+        return done;
     }
 
     private HypothesisFit fit(Ended ended, double behind, double weight, Forecaster.Forecast best) {
         Trial trial = ended.trial;
         double[] position = ended.end.position();
         Forecaster.Forecast forecast = trial.forecast(position);
+        List<Misfit.Stray> strays = target.log() == null ? List.of() : trial.strays(position);
         Optional<Misfit> misfit = Optional.ofNullable(target.log())
                 .map(log -> new Misfit.Residuals(target, forecast)
                         .misfit(
@@ -216,7 +238,7 @@ final class Comparison {
                                 (int) trial.parameters().stream()
                                         .filter(FreeParameter::isOpen)
                                         .count(),
-                                trial.strays(position)));
+                                strays));
         List<Estimate> estimates = behind > FAR_BEHIND
                 ? List.of()
                 : new Intervals(
@@ -233,7 +255,7 @@ final class Comparison {
                 estimates,
                 Math.min(estimates.size(), trial.hypothesis().open().size()),
                 misfit,
-                target.log() == null ? List.of() : new Evidence.Finder(target, best).about(forecast),
+                target.log() == null ? List.of() : new Evidence.Finder(target, best).about(forecast, strays),
                 trial.house(position),
                 Arrays.stream(forecast.gauge()).boxed().toList());
     }

@@ -38,7 +38,7 @@ public final class Diagnosis {
     private Diagnosis(Builder from) {
         log = from.log == null ? null : from.log.thinned();
         house = log == null ? from.house : startingWith(log, from.house);
-        spots = from.spots;
+        spots = log == null ? from.spots : from.spots.beside(log);
         without = EnumSet.copyOf(from.without);
         threads = from.threads;
         reseatAssumed = from.reseatAssumed;

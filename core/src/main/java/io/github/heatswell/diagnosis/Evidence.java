@@ -14,10 +14,13 @@ import java.util.Objects;
  * @param meanDifference mean of forecast minus log over the part (Pa)
  * @param excess excess of the part's sum of squares over the best hypothesis (-); each unit makes the hypothesis less
  *     likely by a factor of 1.6
+ * @param missed whether the hypothesis misses the part by more than the uncertainty of the readings, whatever others do
  */
-public record Evidence(Part part, double from, int count, double meanDifference, double excess) {
+public record Evidence(Part part, double from, int count, double meanDifference, double excess, boolean missed) {
 
     private static final double TELLING = 6;
+    /** So many standard deviations of chi-square above its mean, squares are more than scatter makes. */
+    private static final double MORE_THAN_SCATTER = 4;
 
     /**
      * Checks that the part is there.
@@ -27,6 +30,7 @@ public record Evidence(Part part, double from, int count, double meanDifference,
      * @param count how many readings it has
      * @param meanDifference mean of forecast minus log over the part (Pa)
      * @param excess excess of the part's sum of squares over the best hypothesis (-)
+     * @param missed whether the hypothesis misses the part by more than the uncertainty of the readings
      */
     public Evidence {
         Objects.requireNonNull(part, "part");
@@ -35,10 +39,10 @@ public record Evidence(Part part, double from, int count, double meanDifference,
     /**
      * Whether this part speaks against the hypothesis.
      *
-     * @return true if the part alone makes it twenty times less likely than the best
+     * @return true if the part alone makes it twenty times less likely than the best, or is missed
      */
     public boolean against() {
-        return excess > TELLING;
+        return excess > TELLING || missed;
     }
 
     /** Goes through the parts of a log and looks where a hypothesis does worse than the best. */
@@ -56,11 +60,12 @@ public record Evidence(Part part, double from, int count, double meanDifference,
             ofBest = target.squares(best);
         }
 
-        List<Evidence> about(Forecaster.Forecast forecast) {
+        /** About a forecast that leaves some readings unexplained. */
+        List<Evidence> about(Forecaster.Forecast forecast, List<Misfit.Stray> strays) {
             double[] squares = target.squares(forecast);
             List<Evidence> all = new ArrayList<>();
             for (Part part : Part.values()) {
-                Evidence evidence = about(part, forecast, squares);
+                Evidence evidence = about(part, forecast, squares, strays);
                 if (evidence.count() > 0) {
                     all.add(evidence);
                 }
@@ -68,20 +73,29 @@ public record Evidence(Part part, double from, int count, double meanDifference,
             return List.copyOf(all);
         }
 
-        private Evidence about(Part part, Forecaster.Forecast forecast, double[] squares) {
+        private Evidence about(
+                Part part, Forecaster.Forecast forecast, double[] squares, List<Misfit.Stray> strays) {
             double from = Double.NaN;
             int count = 0;
             double difference = 0;
             double excess = 0;
+            double sum = 0;
+            double residuals = 0;
+            boolean stray = false;
             for (int i = 0; i < log.count(); i++) {
                 if (part(i) == part) {
                     from = count == 0 ? log.time(i) : from;
                     count++;
                     difference += forecast.gauge()[i] - log.gauge(i);
                     excess += squares[i] - ofBest[i];
+                    sum += squares[i];
+                    residuals += target.share(i);
+                    double time = log.time(i);
+                    stray |= strays.stream().anyMatch(one -> one.time() == time);
                 }
             }
-            return new Evidence(part, from, count, count == 0 ? 0 : difference / count, excess);
+            boolean missed = stray || sum > residuals + MORE_THAN_SCATTER * Math.sqrt(2 * residuals);
+            return new Evidence(part, from, count, count == 0 ? 0 : difference / count, excess, missed);
         }
 
         private Part part(int i) {

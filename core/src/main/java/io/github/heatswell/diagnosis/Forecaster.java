@@ -25,6 +25,9 @@ final class Forecaster {
     /** Samples for readings by hand are no further apart than this (s): a peak seen once must not fall between two of them. */
     private static final double COARSEST = 15;
 
+    /** So many times the steepest change between two readings of a run no pressure rises and falls again; own judgement. */
+    private static final double LONE = 3;
+
     private static final double SHORTEST = 60;
     /** A run is made longer in steps of so much (s), to serve for several starts. */
     private static final double EARLIER = 1_800;
@@ -160,16 +163,34 @@ final class Forecaster {
     List<Misfit.Stray> strays(HotWaterSystem house, double start, Gauge shown) {
         Course course = course(house, start);
         double around = log.tellsItsScatter() ? log.interval() : Math.min(PressureLog.BY_HAND, log.interval());
+        double highest = highest(of(house, start, shown).gauge());
         List<Misfit.Stray> strays = new ArrayList<>();
         for (int i = 0; i < log.count(); i++) {
             double time = log.time(i) - start;
             double beyond = shown.scale() * course.beyond(shown.pressure(log.gauge(i)), time, around);
-            if (Math.abs(beyond) > Misfit.ASTRAY * log.uncertainty()) {
-                strays.add(
-                        new Misfit.Stray(log.time(i), log.gauge(i) - shown.shows(course.between(course.gauge, time))));
+            if (Math.abs(beyond) > Misfit.ASTRAY * log.roughness(i) * log.uncertainty()) {
+                double above = log.gauge(i) - shown.shows(course.between(course.gauge, time));
+                strays.add(new Misfit.Stray(log.time(i), above, log.gauge(i) == highest));
             }
         }
         return strays;
+    }
+
+    /** The highest reading (Pa) that a house can have made: a lone one far above both beside it is a logger's wild value. */
+    private double highest(double[] forecast) {
+        double steepest = 0;
+        for (int i = 1; i < forecast.length; i++) {
+            steepest = Math.max(steepest, Math.abs(forecast[i] - forecast[i - 1]));
+        }
+        double lone = LONE * steepest + Misfit.ASTRAY * log.uncertainty();
+        double highest = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < log.count(); i++) {
+            double before = log.gauge(Math.max(0, i - 1));
+            double after = log.gauge(Math.min(log.count() - 1, i + 1));
+            boolean wild = i > 0 && i < log.count() - 1 && log.gauge(i) - Math.max(before, after) > lone;
+            highest = wild ? highest : Math.max(highest, log.gauge(i));
+        }
+        return highest;
     }
 
     /** One run serves every start of the heat-up that it is long enough for. */

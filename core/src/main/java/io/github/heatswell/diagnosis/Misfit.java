@@ -53,16 +53,31 @@ public record Misfit(
      *
      * @param time when it was taken (s, in the time of the log)
      * @param above how far it lies above the forecast for that very time, negative if below (Pa, difference)
+     * @param highest whether the log reads nowhere higher, wild values apart
      */
-    public record Stray(double time, double above) {}
+    public record Stray(double time, double above, boolean highest) {
+
+        /**
+         * One that is not the highest of its log.
+         *
+         * @param time when it was taken (s, in the time of the log)
+         * @param above how far it lies above the forecast for that very time, negative if below (Pa, difference)
+         */
+        public Stray(double time, double above) {
+            this(time, above, false);
+        }
+    }
 
     /**
-     * Whether the misfit exceeds the uncertainty of the readings.
+     * Whether the misfit exceeds the uncertainty of the readings, or leaves the highest of them unexplained, on which most depends.
      *
      * @return true if the readings are not explained
      */
     public boolean isSerious() {
-        return reduced > TOO_MUCH || systematic > tolerated || strays.size() > WILD * readings;
+        return reduced > TOO_MUCH
+                || systematic > tolerated
+                || strays.size() > WILD * readings
+                || strays.stream().anyMatch(Stray::highest);
     }
 
     /** Looks at what a forecast leaves of a log, and whether it looks like scatter. */

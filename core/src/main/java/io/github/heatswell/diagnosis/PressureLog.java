@@ -18,9 +18,15 @@ public final class PressureLog {
     /** A fall of so many standard uncertainties is none of a hundred scattered readings. */
     private static final double CLEAR_FALL = 6;
 
+    /** A log that rises by this (Pa) shows a heat-up; own judgement. */
+    private static final double HEAT_UP = 0.5e5;
+
     private static final double HALF = 0.5;
     /** How well the time of a reading by hand is known (s); common practice, no source. */
     static final double BY_HAND = 60;
+
+    /** How far (Pa, difference, one standard deviation) a reading may be off besides that is only about right; own judgement. */
+    public static final double ROUGH = 0.15e5;
 
     /** So much of a long log is used (s), and so many readings. */
     private static final double USED = 2 * 86_400.0;
@@ -34,6 +40,7 @@ public final class PressureLog {
     private final Double timeOfDay;
     private final LogNoise noise;
     private final Double given;
+    private final boolean[] rough;
     private final double hidden;
     private final double averaging;
 
@@ -45,6 +52,7 @@ public final class PressureLog {
         timeOfDay = from.timeOfDay;
         noise = from.noise == null ? LogNoise.of(times, gauge) : from.noise;
         given = from.uncertainty;
+        rough = from.rough == null ? new boolean[times.length] : from.rough;
         hidden = noise.hidden();
         averaging = given == null ? noise.error() : given;
     }
@@ -177,6 +185,24 @@ public final class PressureLog {
     }
 
     /**
+     * The highest reading.
+     *
+     * @return the pressure (Pa, gauge)
+     */
+    public double highest() {
+        return Arrays.stream(gauge).max().orElseThrow();
+    }
+
+    /**
+     * Whether the pressure rises by more than gauges are off, as it does when water is heated; own judgement.
+     *
+     * @return true if a reading lies half a bar above the first
+     */
+    public boolean showsHeatUp() {
+        return highest() > gauge[0] + HEAT_UP;
+    }
+
+    /**
      * Whether the log shows that a valve opens: the pressure fell while burner or element were on. Heating alone raises it. A
      * draw lets it fall to the supply, so a fall counts only where it leaves more than half of the rise; own judgement.
      *
@@ -222,6 +248,15 @@ public final class PressureLog {
      * minute only, in which a pressure moves that changes both before and after. A given uncertainty counts as it is.
      */
     double looseness(int index) {
+        return roughness(index) * slack(index);
+    }
+
+    /** How much less a reading tells that is only about right (-, at least 1). */
+    double roughness(int index) {
+        return rough[index] ? Math.hypot(1, ROUGH / uncertainty()) : 1;
+    }
+
+    private double slack(int index) {
         double before = index == 0 ? Double.POSITIVE_INFINITY : slope(index);
         double after = index == count() - 1 ? Double.POSITIVE_INFINITY : slope(index + 1);
         double moved = Math.min(before, after) * BY_HAND / Math.sqrt(12);
@@ -248,6 +283,25 @@ public final class PressureLog {
         return distances[distances.length / 2];
     }
 
+    /**
+     * The same log, some of whose readings are only about right: each may be off by {@link #ROUGH} besides.
+     *
+     * @param which true for those, one for each reading
+     * @return the log
+     * @throws IllegalArgumentException if their number differs from that of the readings
+     */
+    public PressureLog roughened(boolean... which) {
+        Builder same = builder(times, gauge);
+        same.sameNumber(which.length, "marks");
+        same.temperature = temperature;
+        same.burner = burner;
+        same.timeOfDay = timeOfDay;
+        same.uncertainty = given;
+        same.noise = noise;
+        same.rough = which.clone();
+        return same.build();
+    }
+
     /** What a diagnosis can use of a long log: its first days, and not more readings than tell something. */
     PressureLog thinned() {
         int within = 0;
@@ -263,7 +317,9 @@ public final class PressureLog {
         double[] read = new double[count];
         double[] kelvin = new double[count];
         boolean[] on = new boolean[count];
+        boolean[] about = new boolean[count];
         for (int i = 0; i < count; i++) {
+            about[i] = rough[i * stride];
             at[i] = time(i * stride);
             read[i] = gauge(i * stride);
             kelvin[i] = temperature(i * stride).orElse(Double.NaN);
@@ -272,6 +328,7 @@ public final class PressureLog {
         PressureLog.Builder builder = PressureLog.builder(at, read);
         builder.noise = noise.of(count);
         builder.uncertainty = given;
+        builder.rough = about;
         timeOfDay().ifPresent(builder::timeOfDay);
         if (hasTemperature()) {
             builder.temperature(kelvin);
@@ -287,6 +344,7 @@ public final class PressureLog {
         private boolean[] burner;
         private Double timeOfDay;
         private Double uncertainty;
+        private boolean[] rough;
         /** What is known of the scatter from a longer log, or null. */
         private LogNoise noise;
 

@@ -69,6 +69,20 @@ public final class SpotReadings {
         return new SpotReadings(more);
     }
 
+    /** These readings without what a log says already: the highest of a heat-up, read off the same gauge. */
+    SpotReadings beside(PressureLog log) {
+        SpotReading highest = readings.get(SiteCheck.HEAT_UP_MAXIMUM);
+        if (highest == null
+                || !log.showsHeatUp()
+                || Math.abs(highest.value() - log.highest()) > log.uncertainty()) {
+            return this;
+        }
+        Map<SiteCheck, SpotReading> others = new EnumMap<>(SiteCheck.class);
+        others.putAll(readings);
+        others.remove(SiteCheck.HEAT_UP_MAXIMUM);
+        return new SpotReadings(others);
+    }
+
     private static void refuseAbsurd(SiteCheck check, SpotReading reading) {
         Limits limits = check.limits();
         Unit unit = check.customaryUnit();

@@ -223,11 +223,16 @@ final class Target {
         return whitening.of(means);
     }
 
+    /** Which part of a residual a reading of the log makes (-). */
+    double share(int index) {
+        return 1.0 / inBlock(index / block);
+    }
+
     /** The squares of these residuals, shared out among the readings of the log. */
     double[] squares(Forecaster.Forecast forecast) {
         double[] residuals = ofLog(forecast);
         return IntStream.range(0, log.count())
-                .mapToDouble(i -> residuals[i / block] * residuals[i / block] / inBlock(i / block))
+                .mapToDouble(i -> residuals[i / block] * residuals[i / block] * share(i))
                 .toArray();
     }
 

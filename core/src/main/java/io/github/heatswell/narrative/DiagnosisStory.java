@@ -17,6 +17,7 @@ import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.diagnosis.SeparatingCheck;
 import io.github.heatswell.diagnosis.SiteCheck;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -25,7 +26,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** What readings say of a house, what they cannot say, and what to check next. Immutable. */
@@ -46,8 +46,10 @@ public final class DiagnosisStory {
     private static final Set<String> IDLE_VESSEL =
             Set.of("vessel-isolated", "vessel-upstream-of-check", "vessel-waterlogged");
 
-    /** A log that rises by this (Pa) shows a heat-up; own judgement. */
-    private static final double HEAT_UP = 0.5e5;
+    /** Readings this close (s) leave little between them. */
+    private static final double CLOSE = 150;
+    /** An assumed reseat pressure so much (share of the set pressure) from what fits decides something; own judgement. */
+    private static final double DECIDES = 0.05;
     /** A heat-up that began less than this (s) before the first reading began with it: clocks are read to the minute. */
     private static final double BEFORE = 60;
 
@@ -115,6 +117,7 @@ public final class DiagnosisStory {
             all.add(plain("The likeliest are these: " + named(tested) + "."));
         }
         strays().ifPresent(all::add);
+        reseat().ifPresent(all::add);
         if (!result.misfit() && asDescribed() && tested.size() > 1) {
             all.add(plain("They would show no difference if one of these were slight: "
                     + named(tested.stream()
@@ -150,6 +153,25 @@ public final class DiagnosisStory {
                 : "The weightiest is this: " + named(tested) + ".";
     }
 
+    /** The reseat pressure that was only assumed, where the likeliest cause rests on another. */
+    private Optional<Statement> reseat() {
+        HypothesisFit best = result.best();
+        if (house.reliefValves().isEmpty() || best.own().stream().anyMatch(own -> own.parameter() == Parameter.RESEAT_SHARE)) {
+            return Optional.empty();
+        }
+        double atmosphere = house.site().atmosphere();
+        ReliefValve valve = house.reliefValves().get(0);
+        double assumed = valve.reseatPressure().gauge(atmosphere) / valve.setPressure().gauge(atmosphere);
+        return best.estimate(Parameter.RESEAT_SHARE)
+                .map(Estimate::value)
+                .filter(share -> Math.abs(share - assumed) > DECIDES)
+                .map(share -> plain("This rests on a reseat pressure that nobody looked up: assumed ")
+                        .then(new Measure(Measure.Kind.SHARE, assumed))
+                        .then(" of the set pressure, taken as ")
+                        .then(new Measure(Measure.Kind.SHARE, share))
+                        .then(" here. If the maker gives it, add it as reseats."));
+    }
+
     /** The readings that even the best explanation does not explain. */
     private Optional<Statement> strays() {
         return result.best()
@@ -159,6 +181,16 @@ public final class DiagnosisStory {
     }
 
     private static Statement strays(Misfit misfit) {
+        Optional<Misfit.Stray> highest =
+                misfit.strays().stream().filter(Misfit.Stray::highest).findFirst();
+        if (highest.isPresent()) {
+            return plain("The highest reading, ")
+                    .then(highest.get().time() == 0 ? plain("the first") : after(highest.get().time(), false))
+                    .then(", is not explained: it is ")
+                    .then(new Measure(
+                            Measure.Kind.PRESSURE_DIFFERENCE, Math.abs(highest.get().above())))
+                    .then(highest.get().above() > 0 ? " too high." : " too low.");
+        }
         boolean one = misfit.strays().size() == 1;
         Misfit.Stray worst =
                 Collections.max(misfit.strays(), Comparator.comparingDouble(stray -> Math.abs(stray.above())));
@@ -206,13 +238,7 @@ public final class DiagnosisStory {
 
     /** Whether the readings show a heat-up. */
     private boolean heated() {
-        boolean rose = log.filter(log -> IntStream.range(0, log.count())
-                                .mapToDouble(log::gauge)
-                                .max()
-                                .orElseThrow()
-                        > log.gauge(0) + HEAT_UP)
-                .isPresent();
-        return rose
+        return log.filter(PressureLog::showsHeatUp).isPresent()
                 || read.contains(SiteCheck.HEAT_UP_MAXIMUM)
                 || read.contains(SiteCheck.PEAK_AFTER_DRAW)
                 || read.contains(SiteCheck.CAUGHT_VOLUME);
@@ -269,9 +295,7 @@ public final class DiagnosisStory {
     public Optional<Statement> next() {
         Optional<Statement> check = result.check().map(this::check);
         return result.misfit()
-                ? Optional.of(
-                        plain("Next: log one heat-up of a cold tank with every tap shut, a reading every minute or two."
-                                + heating()))
+                ? Optional.of(plain(afresh()))
                 : check.isPresent() || result.isDecided() || asDescribed()
                         ? check
                         : Optional.of(suspected()
@@ -287,6 +311,16 @@ public final class DiagnosisStory {
         return Optional.of(result.best().device())
                 .filter(name -> house.hasSeveralVessels())
                 .filter(house.vesselNames()::contains);
+    }
+
+    /** What to do where nothing explains the readings: another log, unless this one was as close as can be. */
+    private String afresh() {
+        boolean close = log.filter(one -> one.showsHeatUp() && one.end() < CLOSE * (one.count() - 1))
+                .isPresent();
+        return close
+                ? "Next: read the plates of tank, heater and relief valve again and correct the description. Note every draw,"
+                        + " and give start.water if the tank was warm."
+                : "Next: log one heat-up of a cold tank with every tap shut, a reading every minute or two." + heating();
     }
 
     private Statement check(SeparatingCheck check) {

@@ -14,6 +14,7 @@ import io.github.heatswell.system.Start;
 import io.github.heatswell.units.TemperatureUnit;
 import java.time.Duration;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -181,5 +182,23 @@ class ForecasterTest {
     @Test
     void aBurnThatDoesNotEndHasNoLength() {
         assertTrue(Double.isNaN(forecast(Abbey.plain().build(), log(20, 60), 0).firstBurn()));
+    }
+
+    /** A lone reading far above both beside it is a wild value; the highest of a house is one that its neighbours lead up to. */
+    @Test
+    void theHighestReadingIsNoWildValue() {
+        double[] times = new double[10];
+        double[] gauge = new double[10];
+        Arrays.setAll(times, i -> 60.0 * i);
+        Arrays.fill(gauge, 3e5);
+        gauge[3] = 9e5;
+        gauge[6] = 4e5;
+        gauge[7] = 4.01e5;
+        PressureLog log = PressureLog.builder(times, gauge).uncertainty(1_000).build();
+        List<Misfit.Stray> strays = new Forecaster(log, Set.of(), new Balances.Count())
+                .strays(Abbey.plain().build(), 600, Forecaster.Gauge.PERFECT);
+        assertEquals(
+                List.of(false, false, true),
+                strays.stream().map(Misfit.Stray::highest).toList());
     }
 }

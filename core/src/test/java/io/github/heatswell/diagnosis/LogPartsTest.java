@@ -123,7 +123,7 @@ class LogPartsTest {
         Evidence.Finder finder = new Evidence.Finder(Target.fine(log, SpotReadings.none()), best);
 
         List<Evidence> evidence = finder.about(new Forecaster.Forecast(
-                other, new double[7], new double[7], new Trace.Regime[7], Double.NaN, Map.of()));
+                other, new double[7], new double[7], new Trace.Regime[7], Double.NaN, Map.of()), List.of());
         assertEquals(
                 List.of(Evidence.Part.AT_SUPPLY, Evidence.Part.RISE, Evidence.Part.VALVE_OPEN, Evidence.Part.FALL),
                 evidence.stream().map(Evidence::part).toList());
@@ -142,7 +142,7 @@ class LogPartsTest {
         assertEquals(
                 List.of(false, true, true, true),
                 evidence.stream().map(Evidence::against).toList());
-        finder.about(best).forEach(one -> assertEquals(0, one.excess(), one.toString()));
+        finder.about(best, List.of()).forEach(one -> assertEquals(0, one.excess(), one.toString()));
     }
 
     /** What the best itself leaves is no evidence against another. */
@@ -156,7 +156,18 @@ class LogPartsTest {
                 new Forecaster.Forecast(off, new double[3], new double[3], fed, Double.NaN, Map.of());
         Forecaster.Forecast other =
                 new Forecaster.Forecast(further, new double[3], new double[3], fed, Double.NaN, Map.of());
-        assertEquals(1, new Evidence.Finder(Target.fine(log, SpotReadings.none()), best).about(other).get(0).excess(), 1e-9);
+        Evidence.Finder finder = new Evidence.Finder(Target.fine(log, SpotReadings.none()), best);
+        assertEquals(1, finder.about(other, List.of()).get(0).excess(), 1e-9);
+        assertFalse(finder.about(best, List.of()).get(0).against());
+        Misfit.Stray stray = new Misfit.Stray(60, 1e5);
+        assertTrue(finder.about(best, List.of(stray)).get(0).against(), "what the best misses speaks against it as well");
+        double[] wide = {3e5 + 7_000, 3e5 + 7_000, 3e5 + 7_000};
+        Forecaster.Forecast missing =
+                new Forecaster.Forecast(wide, new double[3], new double[3], fed, Double.NaN, Map.of());
+        assertTrue(new Evidence.Finder(Target.fine(log, SpotReadings.none()), missing)
+                .about(missing, List.of())
+                .get(0)
+                .against());
     }
 
     @Test
@@ -165,11 +176,11 @@ class LogPartsTest {
         Trace.Regime[] sealed = {Trace.Regime.SEALED, Trace.Regime.SEALED, Trace.Regime.SEALED};
         Forecaster.Forecast best = new Forecaster.Forecast(
                 new double[] {3e5, 3.1e5, 3.2e5}, new double[3], new double[3], sealed, Double.NaN, Map.of());
-        List<Evidence> evidence = new Evidence.Finder(Target.fine(log, SpotReadings.none()), best).about(best);
+        List<Evidence> evidence = new Evidence.Finder(Target.fine(log, SpotReadings.none()), best).about(best, List.of());
         assertEquals(
                 List.of(Evidence.Part.RISE),
                 evidence.stream().map(Evidence::part).toList());
-        assertFalse(new Evidence(Evidence.Part.RISE, 0, 1, 0, 6).against(), "six is the limit");
+        assertFalse(new Evidence(Evidence.Part.RISE, 0, 1, 0, 6, false).against(), "six is the limit");
     }
 
     @Test

@@ -136,5 +136,7 @@ class MisfitFinderTest {
         Misfit.Stray stray = new Misfit.Stray(60, 1e5);
         assertFalse(new Misfit(1, 0, 0, 0, 100, 20, List.of(stray)).isSerious());
         assertTrue(new Misfit(1, 0, 0, 0, 100, 19, List.of(stray)).isSerious());
+        Misfit.Stray highest = new Misfit.Stray(60, 1e5, true);
+        assertTrue(new Misfit(1, 0, 0, 0, 100, 20, List.of(highest)).isSerious(), "on which most depends");
     }
 }

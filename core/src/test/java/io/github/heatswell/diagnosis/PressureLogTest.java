@@ -337,4 +337,15 @@ class PressureLogTest {
         assertEquals(1e4, log.step(), 1e-6);
         assertTrue(Math.abs(log.beyond(0, 5.03e5)) < 1.5);
     }
+
+    /** A reading that is only about right tells less, by 0.15 bar beside what a gauge read by hand is off. */
+    @Test
+    void aRoughReadingTellsLess() {
+        PressureLog log = PressureLog.builder(new double[] {0, 60, 120}, new double[] {3e5, 3e5, 3e5})
+                .build()
+                .roughened(false, true, false);
+        assertEquals(1, log.looseness(0));
+        assertEquals(Math.hypot(1, 0.15e5 / log.uncertainty()), log.looseness(1), 1e-12);
+        assertThrows(IllegalArgumentException.class, () -> log.roughened(true));
+    }
 }

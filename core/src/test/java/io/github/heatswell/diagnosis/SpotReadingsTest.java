@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import io.github.heatswell.units.Limits;
+import java.util.EnumSet;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -67,5 +69,30 @@ class SpotReadingsTest {
                                 IllegalArgumentException.class,
                                 () -> SpotReadings.none().with(check, reading))
                         .getMessage());
+    }
+
+    /** Regression: the highest reading of a log, given once more as a reading on site, counted twice. */
+    @Test
+    void whatALogSaysAlreadyIsNoOtherReading() {
+        double[] times = {0, 60, 120, 180, 240, 300, 360, 420};
+        double[] gauge = {3e5, 3.1e5, 3.3e5, 3.5e5, 3.7e5, 3.9e5, 4.1e5, 4.3e5};
+        PressureLog log = PressureLog.builder(times, gauge).build();
+        SpotReadings tap = SpotReadings.none().with(SiteCheck.HOT_TAP, 330);
+        SpotReadings same = tap.with(SiteCheck.HEAT_UP_MAXIMUM, 4.3e5);
+        assertEquals(tap.all(), same.beside(log).all());
+        SpotReadings higher = tap.with(SiteCheck.HEAT_UP_MAXIMUM, 5e5);
+        assertEquals(higher.all(), higher.beside(log).all(), "another heat-up");
+        DiagnosisResult alone = described(log, SpotReadings.none());
+        DiagnosisResult twice = described(log, SpotReadings.none().with(SiteCheck.HEAT_UP_MAXIMUM, 4.3e5));
+        assertEquals(alone.readings(), twice.readings());
+        assertEquals(alone.best().sumOfSquares(), twice.best().sumOfSquares());
+        assertEquals(alone.best().estimates(), twice.best().estimates());
+    }
+
+    private static DiagnosisResult described(PressureLog log, SpotReadings spots) {
+        Diagnosis.Builder builder =
+                Diagnosis.builder(Abbey.plain().build()).log(log).spots(spots).threads(1);
+        EnumSet.complementOf(EnumSet.of(Cause.AS_DESCRIBED)).forEach(builder::without);
+        return builder.build().run();
     }
 }

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.readings;
 
+import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.scenarios.fault.Fault;
 import io.github.heatswell.scenarios.fault.Location;
 import io.github.heatswell.scenarios.quantity.ClockTime;
@@ -25,6 +26,9 @@ final class PaperList {
     /** So many notes are repeated in the answer. */
     private static final int MAX_NOTES = 12;
 
+    /** {@link PressureLog#ROUGH} in words, 95 % sure. */
+    private static final String ROUGHLY = "0.3 bar (4 psi)";
+
     private static final int HALF_A_DAY = 43_200;
     private static final int DAY = 2 * HALF_A_DAY;
     private static final int HOUR = 3_600;
@@ -32,12 +36,21 @@ final class PaperList {
     private static final int NOON = 12;
 
     private static final Pattern LINE = Pattern.compile(
-            "(?:(?<date>\\d{1,4}[-./]\\d{1,2}[-./]\\d{1,4})[,\\s]+)?"
+            "(?:(?<day>mon|tue|wed|thu|fri|sat|sun)(?:s|nes|rs|ur)?(?:day)?\\b[.,]?\\s+)?(?:(?<date>\\d{1,4}[-./]\\d{1,2}[-./]\\d{1,4})[,\\s]+)?"
                     + "(?:(?<hour>\\d{1,2})(?::(?<minute>\\d{2})(?::(?<second>\\d{2}))?)?"
-                    + "\\s?(?<half>[ap]\\.?m\\b\\.?)|(?<clock>\\d{1,2}:\\d{2}(?::\\d{2})?)(?:\\s?(?:h|hrs|uhr)\\b)?)"
+                    + "\\s?(?<half>[ap]\\.?m\\b\\.?)|(?<clock>\\d{1,2}:\\d{2}(?::\\d{2})?)(?:\\s?(?:h|hrs|uhr)\\b)?"
+                    + "|(?<word>noon|midnight)\\b)"
                     + "(?<mark>\\s*[-:=,;\u2013]\\s+|[,;\\s]\\s*)(?<rest>.*)",
             Pattern.CASE_INSENSITIVE);
-    private static final Pattern PRESSURE = Pattern.compile("(?<number>\\d{1,5}(?:[.,]\\d{1,3})?)(?<behind>.*)");
+    private static final Pattern PRESSURE = Pattern.compile(
+            "(?<about>(?:~|\u2248|(?:about|around|approx|approximately|roughly|circa|ca)\\b\\.?)\\s*)?"
+                    + "(?<number>\\d{1,5}(?:[.,]\\d{1,3})?)(?<behind>.*)",
+            Pattern.CASE_INSENSITIVE);
+    /** What stands behind a pressure, or behind its unit, that is not quite so. */
+    private static final Pattern ROUGH =
+            Pattern.compile("\\s*(?:-?ish\\b|or so\\b|\\?)(?<rest>.*)", Pattern.CASE_INSENSITIVE);
+
+    private static final List<String> DAYS = List.of("mon", "tue", "wed", "thu", "fri", "sat", "sun");
     private static final Pattern UNIT =
             Pattern.compile("\\s?(?<unit>\\p{L}+(?:/\\p{L}+\u00b2?)?)(?<rest>.*)", Pattern.CASE_INSENSITIVE);
     private static final Pattern ABSOLUTE =
@@ -47,6 +60,8 @@ final class PaperList {
     private final List<String> headings = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
     private final List<Double> numbers = new ArrayList<>();
+    private final List<Boolean> rough = new ArrayList<>();
+    private String day = "";
     private final boolean twelveHours;
     private String date = "";
     private double last = Double.NaN;
@@ -71,8 +86,19 @@ final class PaperList {
      *
      * @param csv its names of columns and rows; the row of a line stands one line further down
      * @param understood how it was understood, in whole sentences, with the notes
+     * @param rough of each reading whether it was said to be no more than about right
      */
-    record Table(String csv, String understood) {}
+    record Table(String csv, String understood, List<Boolean> rough) {
+
+        /** A log read from this table, with what is rough in it; where rows were left out, every reading is as rough. */
+        PressureLog roughened(PressureLog log) {
+            boolean[] which = new boolean[log.count()];
+            for (int i = 0; i < which.length; i++) {
+                which[i] = which.length == rough.size() ? rough.get(i) : rough.contains(true);
+            }
+            return log.roughened(which);
+        }
+    }
 
     /** Whether a text begins like a list: some line is a reading, and no names of columns stand above. */
     static boolean looksLike(List<String> lines) {
@@ -134,7 +160,7 @@ final class PaperList {
                     "the list names its unit, " + unit + ", and the command line another, " + asked.get()
                             + "; leave one out");
         }
-        return new Table("time,pressure_" + known.replace(' ', '_') + "\n" + rows, understood(known, unit.isEmpty()));
+        return new Table("time,pressure_" + known.replace(' ', '_') + "\n" + rows, understood(known, unit.isEmpty()), rough);
     }
 
     private static boolean sameUnit(String one, String other) {
@@ -180,7 +206,10 @@ final class PaperList {
 
     private void reading(String time, Matcher pressure, boolean comma) {
         String number = pressure.group("number");
-        String behind = pressure.group("behind");
+        boolean about = pressure.group("about") != null;
+        Matcher close = ROUGH.matcher(pressure.group("behind"));
+        about |= close.matches();
+        String behind = close.matches() ? close.group("rest") : pressure.group("behind");
         int mark = number.indexOf(',');
         if (comma && mark >= 0) {
             behind = number.substring(mark) + behind;
@@ -190,6 +219,9 @@ final class PaperList {
         boolean attached = !behind.isEmpty() && !Character.isWhitespace(behind.charAt(0));
         if (word.matches() && isPressureUnit(word.group("unit"))) {
             behind = absolute(word.group("unit"), word.group("rest"));
+            Matcher unsure = ROUGH.matcher(behind);
+            about |= unsure.matches();
+            behind = unsure.matches() ? unsure.group("rest") : behind;
         } else if (word.matches() && isTemperature(word.group("unit"))
                 || attached && !behind.matches("[,;:.\u2013-](?:\\s.*|\\D.*)?")) {
             throw refused(
@@ -197,6 +229,7 @@ final class PaperList {
                             + " with its unit if it has one, and any note behind it");
         }
         firstReading = firstReading == 0 ? line : firstReading;
+        rough.add(about);
         numbers.add(Double.parseDouble(number.replace(',', '.')));
         rows.append(time).append(',').append(number.replace(',', '.'));
         note(time, behind);
@@ -231,7 +264,9 @@ final class PaperList {
         double seconds = clock(parts);
         if (on.equals(date)) {
             seconds = afterLast(parts, seconds);
+            followDay(parts, seconds);
         }
+        day = parts.group("day") == null ? seconds < last ? "" : day : parts.group("day").toLowerCase(Locale.ROOT);
         date = on;
         last = seconds;
         int whole = (int) seconds;
@@ -240,7 +275,22 @@ final class PaperList {
         return on.isEmpty() ? clock : on + " " + clock;
     }
 
+    /** Without a date a list goes on from one reading to the next within hours; a day of the week must say the same. */
+    private void followDay(Matcher parts, double seconds) {
+        if (parts.group("day") == null || day.isEmpty() || parts.group("date") != null) {
+            return;
+        }
+        int later = Math.floorMod(DAYS.indexOf(parts.group("day").toLowerCase(Locale.ROOT)) - DAYS.indexOf(day), 7);
+        if (later != (seconds < last ? 1 : 0)) {
+            throw refused("this reading is not within a day of the one before; write the date before each time, such as"
+                    + " '2026-03-01 6:45 am 78 psi'");
+        }
+    }
+
     private double clock(Matcher parts) {
+        if (parts.group("word") != null) {
+            return parts.group("word").equalsIgnoreCase("noon") ? NOON * HOUR : 0;
+        }
         try {
             return parts.group("half") == null
                     ? ClockTime.read(parts.group("clock"))
@@ -258,7 +308,7 @@ final class PaperList {
 
     /** In a list with am and pm, a time without goes on from the one before: after 11:50 am, 12:10 is past noon. */
     private double afterLast(Matcher parts, double seconds) {
-        boolean open = twelveHours && parts.group("half") == null && seconds < (NOON + 1) * HOUR;
+        boolean open = twelveHours && parts.group("half") == null && parts.group("word") == null && seconds < (NOON + 1) * HOUR;
         if (open && Double.isNaN(last)) {
             throw refused("write am or pm behind the first time, as behind others");
         }
@@ -307,6 +357,10 @@ final class PaperList {
                 heading -> text.append(" ").append(Printable.quote(heading)).append(" was taken as a heading."));
         if (inferred) {
             text.append(" A time without am or pm was taken as the next such time after the line before.");
+        }
+        if (rough.contains(true)) {
+            text.append(" What you marked as about right (about, or so, ~, ish, ?) may be off by " + ROUGHLY + " more than"
+                    + " the rest.");
         }
         if (!notes.isEmpty()) {
             text.append(" Your notes, which change nothing in the answer: ")

@@ -27,7 +27,7 @@ final class DiagnosisCells {
     String weight(HypothesisFit fit) {
         double weight = fit.weight();
         return weight > SURE
-                ? "over " + shown.share(SURE)
+                ? result.misfit() ? "nearly all" : "over " + shown.share(SURE)
                 : weight < HARDLY ? "under " + shown.share(HARDLY) : shown.share(weight);
     }
 

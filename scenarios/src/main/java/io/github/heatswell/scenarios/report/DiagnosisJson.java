@@ -32,7 +32,7 @@ final class DiagnosisJson {
                 .each(
                         "causes",
                         result.fits(),
-                        fit -> cause(fit, !result.untested().contains(fit)))
+                        fit -> cause(fit, !result.untested().contains(fit), result.misfit()))
                 .each(
                         "on_site",
                         answer.installed().map(InstalledCheck::lines).orElse(List.of()),
@@ -55,7 +55,7 @@ final class DiagnosisJson {
                                         .with("expected_second", check.expectedSecond())));
     }
 
-    private static Json cause(HypothesisFit fit, boolean tested) {
+    private static Json cause(HypothesisFit fit, boolean tested, boolean misfit) {
         return new Json()
                 .with("cause", fit.cause())
                 .with("description", fit.cause().words())
@@ -64,7 +64,7 @@ final class DiagnosisJson {
                 .known("weight", fit.weight())
                 .known("sum_of_squares", fit.sumOfSquares())
                 .known("criterion", fit.criterion())
-                .each("estimates", fit.estimates(), DiagnosisJson::estimate)
+                .each("estimates", misfit ? List.of() : fit.estimates(), DiagnosisJson::estimate)
                 .each(
                         "evidence",
                         fit.evidence(),
@@ -73,6 +73,7 @@ final class DiagnosisJson {
                                 .with("from_s", part.from())
                                 .with("readings", part.count())
                                 .with("mean_difference_pa", part.meanDifference())
+                                .with("missed", part.missed())
                                 .with("against", part.against()));
     }
 

@@ -139,14 +139,12 @@ public final class DiagnosisReport {
         figures.add(tables.causes().captionedOnScreen(tables.order()));
         tables.evidence().map(Grid::onPage).ifPresent(figures::add);
         tables.against().ifPresent(against -> {
-            figures.add(new Block.Subheading(
-                            result.misfit() ? "What speaks against each" : "What speaks against the others")
-                    .onScreen());
+            figures.add(new Block.Subheading("What speaks against each").onScreen());
             figures.add(against.onScreen());
         });
         tables.estimates().map(Grid::onPage).forEach(figures::add);
         tables.numbers().ifPresent(numbers -> {
-            figures.add(new Block.Subheading("Numbers, with the " + nearest(result) + " cause").onScreen());
+            figures.add(new Block.Subheading("Numbers, with the likeliest cause").onScreen());
             figures.add(numbers.onScreen());
         });
         tables.check().map(Grid::onPage).ifPresent(figures::add);

@@ -71,19 +71,18 @@ final class DiagnosisTables {
                 ? Optional.empty()
                 : Optional.of(new Grid(
                         "What speaks for and against each cause. A part of the log speaks against a cause if it alone makes"
-                                + " it twenty times less likely than the likeliest. In brackets, by how much the forecast lies"
+                                + " it twenty times less likely than the likeliest, or if the cause misses it by more than the"
+                                + " uncertainty of the readings. In brackets, by how much the forecast lies"
                                 + " above the log (+) or below it (-) in the mean.",
                         List.of("Cause", "What the log says"),
                         rows));
     }
 
     /**
-     * The same in short: what speaks against the causes after the likeliest, or against any where none explains the readings;
-     * empty if nothing does.
+     * The same in short: what speaks against each cause; empty if nothing does.
      */
     Optional<Block.Items> against() {
         List<String> others = ranked().stream()
-                .skip(result.misfit() ? 0 : 1)
                 .filter(fit -> fit.evidence().stream().anyMatch(Evidence::against))
                 .map(fit -> fit.inWords() + ": " + parts(fit, true))
                 .toList();
@@ -108,9 +107,9 @@ final class DiagnosisTables {
                         .replace(")", "") + ")";
     }
 
-    /** The numbers of each cause that explains the readings about as well as the likeliest. */
+    /** The numbers of each cause that explains the readings about as well as the likeliest; none where nothing does. */
     Stream<Grid> estimates() {
-        return result.alike().stream()
+        return explaining().stream()
                 .limit(MOST_ALIKE)
                 .filter(fit -> !fit.estimates().isEmpty())
                 .map(fit -> new Grid(
@@ -119,10 +118,17 @@ final class DiagnosisTables {
                         fit.estimates().stream().map(this::estimate).toList()));
     }
 
-    /** Those of the likeliest in short; empty if there are none. */
+    private List<HypothesisFit> explaining() {
+        return result.misfit() ? List.of() : result.alike();
+    }
+
+    /** Those of the likeliest in short; empty if there are none, or if it does not explain the readings. */
     Optional<Block.Items> numbers() {
-        List<String> numbers =
-                result.best().estimates().stream().map(cells::estimate).toList();
+        List<String> numbers = explaining().stream()
+                .limit(1)
+                .flatMap(fit -> fit.estimates().stream())
+                .map(cells::estimate)
+                .toList();
         return numbers.isEmpty() ? Optional.empty() : Optional.of(new Block.Items(numbers, Block.ListKind.BULLETS));
     }
 

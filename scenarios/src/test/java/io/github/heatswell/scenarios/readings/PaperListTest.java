@@ -39,6 +39,11 @@ class PaperListTest {
             7 am: 50 psi|7:10 am: 55 psi|7:20 am: 58 psi!!Each line was read as a time and a pressure
             6:45,50,heater on|6:55,55,|7:05,58,dripping!psi!06:45 'heater on'; 07:05 'dripping'
             6:45 am no reading|6:50 am 50 psi|7:00 am 51 psi|7:10 am 58 psi!!06:45 'no reading'
+            Sat 6:30 am 50 psi|6:40 am about 55|Saturday 6:50 am 58 psi!!as a gauge shows it
+            Fri 11:50 pm 50 psi|midnight 52|Sat 12:10 am 58 psi!!as a gauge shows it
+            11:50 am 50 psi|Noon 52 psi|12:10 pm 58 psi!!as a gauge shows it
+            6:30 am 50 psi|6:40 am 55 psi or so, drip|6:50 am 58 psi!!may be off by 0.3 bar (4 psi) more than the rest. Your notes, which change nothing in the answer: 06:40 'drip'
+            6:30 am 50|6:40 am ~55|6:50 am 58ish!psi!may be off by 0.3 bar (4 psi) more
             3/1/2026 6:45 am 50 psi|3/1/2026 6:55 am 55 psi|3/1/2026 7:05 am 58 psi!!Each line was read
             """)
     void readsWhatPeopleType(String text, String unit, String understood) throws IOException {
@@ -60,6 +65,8 @@ class PaperListTest {
             6:45 am 78 psi|7:00 am 120F|7:10 am 80!!2:1: '120F' is not a pressure
             6:45 am 78 psi|79 psi|7:10 am 80!!2:1: '79 psi' does not begin with a time of day
             6:45 am 78 psi|13:00 pm 79 psi|7:10 am 80!!before am or pm stand the hours 1 to 12
+            Sat 6:45 am 78 psi|Sun 7:00 am 80|7:10 am 80!!2:1: this reading is not within a day of the one before; write the date
+            Sat 6:45 am 78 psi|Mon 5:00 am 80|7:10 am 80!!2:1: this time is earlier
             6:45 am 78 psi|7:00 am 80!!only 2 readings
             when,differential bar|6:45,1|7:00,2|7:10,3!!must name the columns
             """)
