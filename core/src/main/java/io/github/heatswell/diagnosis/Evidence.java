@@ -73,8 +73,7 @@ public record Evidence(Part part, double from, int count, double meanDifference,
             return List.copyOf(all);
         }
 
-        private Evidence about(
-                Part part, Forecaster.Forecast forecast, double[] squares, List<Misfit.Stray> strays) {
+        private Evidence about(Part part, Forecaster.Forecast forecast, double[] squares, List<Misfit.Stray> strays) {
             double from = Double.NaN;
             int count = 0;
             double difference = 0;

@@ -157,7 +157,8 @@ final class Search {
             return position;
         }
         double[] here = residuals(position).clone();
-        double[] byZero = residuals(with(position, zero, position[zero] + DIFFERENCE)).clone();
+        double[] byZero =
+                residuals(with(position, zero, position[zero] + DIFFERENCE)).clone();
         double[] byScale = residuals(with(position, scale, position[scale] + DIFFERENCE));
         double zeros = 0;
         double both = 0;

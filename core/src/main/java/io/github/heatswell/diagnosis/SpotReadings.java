@@ -72,9 +72,7 @@ public final class SpotReadings {
     /** These readings without what a log says already: the highest of a heat-up, read off the same gauge. */
     SpotReadings beside(PressureLog log) {
         SpotReading highest = readings.get(SiteCheck.HEAT_UP_MAXIMUM);
-        if (highest == null
-                || !log.showsHeatUp()
-                || Math.abs(highest.value() - log.highest()) > log.uncertainty()) {
+        if (highest == null || !log.showsHeatUp() || Math.abs(highest.value() - log.highest()) > log.uncertainty()) {
             return this;
         }
         Map<SiteCheck, SpotReading> others = new EnumMap<>(SiteCheck.class);

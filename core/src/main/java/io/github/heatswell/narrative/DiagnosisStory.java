@@ -156,12 +156,14 @@ public final class DiagnosisStory {
     /** The reseat pressure that was only assumed, where the likeliest cause rests on another. */
     private Optional<Statement> reseat() {
         HypothesisFit best = result.best();
-        if (house.reliefValves().isEmpty() || best.own().stream().anyMatch(own -> own.parameter() == Parameter.RESEAT_SHARE)) {
+        if (house.reliefValves().isEmpty()
+                || best.own().stream().anyMatch(own -> own.parameter() == Parameter.RESEAT_SHARE)) {
             return Optional.empty();
         }
         double atmosphere = house.site().atmosphere();
         ReliefValve valve = house.reliefValves().get(0);
-        double assumed = valve.reseatPressure().gauge(atmosphere) / valve.setPressure().gauge(atmosphere);
+        double assumed =
+                valve.reseatPressure().gauge(atmosphere) / valve.setPressure().gauge(atmosphere);
         return best.estimate(Parameter.RESEAT_SHARE)
                 .map(Estimate::value)
                 .filter(share -> Math.abs(share - assumed) > DECIDES)
@@ -185,10 +187,14 @@ public final class DiagnosisStory {
                 misfit.strays().stream().filter(Misfit.Stray::highest).findFirst();
         if (highest.isPresent()) {
             return plain("The highest reading, ")
-                    .then(highest.get().time() == 0 ? plain("the first") : after(highest.get().time(), false))
+                    .then(
+                            highest.get().time() == 0
+                                    ? plain("the first")
+                                    : after(highest.get().time(), false))
                     .then(", is not explained: it is ")
                     .then(new Measure(
-                            Measure.Kind.PRESSURE_DIFFERENCE, Math.abs(highest.get().above())))
+                            Measure.Kind.PRESSURE_DIFFERENCE,
+                            Math.abs(highest.get().above())))
                     .then(highest.get().above() > 0 ? " too high." : " too low.");
         }
         boolean one = misfit.strays().size() == 1;
@@ -254,8 +260,9 @@ public final class DiagnosisStory {
         return log.filter(one -> !told && !one.hasTemperature())
                 .map(one -> plain("How warm the tank was ")
                         .then(beginning())
-                        .then(", nobody said: cold is likeliest, warmer was tried too. Give start.water and run again: the"
-                                + " answer gets surer."));
+                        .then(
+                                ", nobody said: it was taken as cold, or warmer where that fits better. Give start.water and"
+                                        + " run again: the answer gets surer."));
     }
 
     /** What the warmth is about: where the heat-up began before the log, the water was warmer already at the first reading. */
@@ -320,7 +327,8 @@ public final class DiagnosisStory {
         return close
                 ? "Next: read the plates of tank, heater and relief valve again and correct the description. Note every draw,"
                         + " and give start.water if the tank was warm."
-                : "Next: log one heat-up of a cold tank with every tap shut, a reading every minute or two." + heating();
+                : "Next: log one heat-up of a cold tank with every tap shut, a reading every minute or two."
+                        + heating();
     }
 
     private Statement check(SeparatingCheck check) {

@@ -50,7 +50,10 @@ class DiagnosisContractTest {
         }
         HypothesisFit untold = described(log().build());
         assertEquals(
-                283.15, untold.house().start().waterTemperature().orElseThrow(), 1e-9, "cold where no reading says else");
+                283.15,
+                untold.house().start().waterTemperature().orElseThrow(),
+                1e-9,
+                "cold where no reading says else");
     }
 
     @Test

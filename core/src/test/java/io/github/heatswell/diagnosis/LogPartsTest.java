@@ -122,8 +122,9 @@ class LogPartsTest {
         double[] other = {3e5 + 700, 3e5 - 700, 3.05e5 + 1_400, 3.1e5 + 1_400, 3.15e5 - 70_000, 3.1e5, 3.1e5 + 2_100};
         Evidence.Finder finder = new Evidence.Finder(Target.fine(log, SpotReadings.none()), best);
 
-        List<Evidence> evidence = finder.about(new Forecaster.Forecast(
-                other, new double[7], new double[7], new Trace.Regime[7], Double.NaN, Map.of()), List.of());
+        List<Evidence> evidence = finder.about(
+                new Forecaster.Forecast(other, new double[7], new double[7], new Trace.Regime[7], Double.NaN, Map.of()),
+                List.of());
         assertEquals(
                 List.of(Evidence.Part.AT_SUPPLY, Evidence.Part.RISE, Evidence.Part.VALVE_OPEN, Evidence.Part.FALL),
                 evidence.stream().map(Evidence::part).toList());
@@ -160,7 +161,8 @@ class LogPartsTest {
         assertEquals(1, finder.about(other, List.of()).get(0).excess(), 1e-9);
         assertFalse(finder.about(best, List.of()).get(0).against());
         Misfit.Stray stray = new Misfit.Stray(60, 1e5);
-        assertTrue(finder.about(best, List.of(stray)).get(0).against(), "what the best misses speaks against it as well");
+        assertTrue(
+                finder.about(best, List.of(stray)).get(0).against(), "what the best misses speaks against it as well");
         double[] wide = {3e5 + 7_000, 3e5 + 7_000, 3e5 + 7_000};
         Forecaster.Forecast missing =
                 new Forecaster.Forecast(wide, new double[3], new double[3], fed, Double.NaN, Map.of());
@@ -176,7 +178,8 @@ class LogPartsTest {
         Trace.Regime[] sealed = {Trace.Regime.SEALED, Trace.Regime.SEALED, Trace.Regime.SEALED};
         Forecaster.Forecast best = new Forecaster.Forecast(
                 new double[] {3e5, 3.1e5, 3.2e5}, new double[3], new double[3], sealed, Double.NaN, Map.of());
-        List<Evidence> evidence = new Evidence.Finder(Target.fine(log, SpotReadings.none()), best).about(best, List.of());
+        List<Evidence> evidence =
+                new Evidence.Finder(Target.fine(log, SpotReadings.none()), best).about(best, List.of());
         assertEquals(
                 List.of(Evidence.Part.RISE),
                 evidence.stream().map(Evidence::part).toList());

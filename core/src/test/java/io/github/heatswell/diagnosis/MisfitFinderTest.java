@@ -49,7 +49,11 @@ class MisfitFinderTest {
         Forecaster.Forecast same = new Forecaster.Forecast(
                 new double[] {3e5, 3e5, 3e5}, new double[3], new double[3], new Trace.Regime[3], Double.NaN, Map.of());
         assertEquals(
-                90, new Misfit.Residuals(Target.fine(log, SpotReadings.none()), same).misfit(90, 5, 5, List.of()).reduced(), "never less than one");
+                90,
+                new Misfit.Residuals(Target.fine(log, SpotReadings.none()), same)
+                        .misfit(90, 5, 5, List.of())
+                        .reduced(),
+                "never less than one");
     }
 
     @Test

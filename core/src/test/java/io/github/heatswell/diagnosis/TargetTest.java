@@ -103,8 +103,8 @@ class TargetTest {
         RealVector differences = new ArrayRealVector(off);
         double expected = differences.dotProduct(
                 new LUDecomposition(covariance).getSolver().solve(differences));
-        double[] residuals = Target.fine(log, SpotReadings.none())
-                .residuals(forecast(shown, all(5, 300), Double.NaN, Map.of()));
+        double[] residuals =
+                Target.fine(log, SpotReadings.none()).residuals(forecast(shown, all(5, 300), Double.NaN, Map.of()));
         assertEquals(expected, Trial.sumOfSquares(residuals), 1e-9);
     }
 
@@ -117,8 +117,8 @@ class TargetTest {
         Arrays.setAll(gauge, i -> 3e5 + (i % 2 == 0 ? 1_000 : -1_000));
         PressureLog log = PressureLog.builder(times, gauge).build();
         double[] shown = all(240, 3e5 + 1_000);
-        double cost = Trial.sumOfSquares(Target.fine(log, SpotReadings.none())
-                .residuals(forecast(shown, all(240, 300), Double.NaN, Map.of())));
+        double cost = Trial.sumOfSquares(
+                Target.fine(log, SpotReadings.none()).residuals(forecast(shown, all(240, 300), Double.NaN, Map.of())));
         double still = Trial.sumOfSquares(Target.fine(log, SpotReadings.none())
                 .residuals(forecast(all(240, 3e5), all(240, 300), Double.NaN, Map.of())));
         assertEquals(4 * 3_600 / (2 * 1_800.0) + 1, cost - still, 1.5, "as many as the log is times the memory long");

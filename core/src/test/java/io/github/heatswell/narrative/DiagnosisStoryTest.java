@@ -129,11 +129,11 @@ class DiagnosisStoryTest {
     void whatNobodySaidOfTheTankIsAsked() {
         Estimate start = new Estimate(
                 Parameter.START_OF_HEATING, -1_620, -1_700, -1_500, Estimate.Standing.CARRIED, Optional.empty());
-        String warm = ", nobody said: cold is likeliest, warmer was tried too. Give start.water and run again: the answer gets"
-                + " surer.";
+        String warm = ", nobody said: it was taken as cold, or warmer where that fits better. Give start.water and run"
+                + " again: the answer gets surer.";
         assertEquals(
-                Optional.of("How warm the tank was when the heat-up began, about 27 min before the first reading"
-                        + warm),
+                Optional.of(
+                        "How warm the tank was when the heat-up began, about 27 min before the first reading" + warm),
                 text(story(VESSEL, log().build(), fit(Cause.LEAK, 0, 0.9, NONE, start))
                         .start()));
         HypothesisFit plain = fit(Cause.LEAK, 0, 0.9, NONE);
@@ -221,7 +221,8 @@ class DiagnosisStoryTest {
                 "These readings don't settle it: 2 causes would explain them. The likeliest are these: the supply pressure"
                         + " differs from the description; the house as described.",
                 answer(VESSEL, supply, close));
-        assertFalse(answer(WITHOUT_VESSEL, supply, fit(Cause.AS_DESCRIBED, 2, 0.3, SERIOUS)).contains(agree));
+        assertFalse(answer(WITHOUT_VESSEL, supply, fit(Cause.AS_DESCRIBED, 2, 0.3, SERIOUS))
+                .contains(agree));
         assertEquals(
                 "The likeliest cause is this: the supply pressure differs from the description.",
                 answer(WITHOUT_VESSEL, supply, fit(Cause.AS_DESCRIBED, 7, 0.03, NONE)));
@@ -233,7 +234,9 @@ class DiagnosisStoryTest {
         Misfit peak = new Misfit(1, 0, 0, 0, 1, 100, List.of(new Misfit.Stray(480, 1.6e5, true)));
         String said = answer(VESSEL, fit(Cause.RELIEF_OPENS_LOW, 0, 0.99, peak));
         assertTrue(said.contains("none of the causes looked at explains them"), said);
-        assertTrue(said.contains("The highest reading, 8 min after the first, is not explained: it is 1.6 bar too high."), said);
+        assertTrue(
+                said.contains("The highest reading, 8 min after the first, is not explained: it is 1.6 bar too high."),
+                said);
     }
 
     /** Regression: whoever had just logged a heat-up to the minute was asked to log one. */
@@ -253,13 +256,19 @@ class DiagnosisStoryTest {
     /** An assumed reseat pressure on which the answer rests is named. */
     @Test
     void anAssumedReseatPressureThatDecidesIsNamed() {
-        double assumed = VESSEL.reliefValves().get(0).reseatPressure().gauge(VESSEL.site().atmosphere())
+        double assumed = VESSEL.reliefValves()
+                        .get(0)
+                        .reseatPressure()
+                        .gauge(VESSEL.site().atmosphere())
                 / VESSEL.reliefValves().get(0).setPressure().gauge(VESSEL.site().atmosphere());
         for (double share : new double[] {assumed, 0.99}) {
-            Estimate reseat = new Estimate(
-                    Parameter.RESEAT_SHARE, share, 0.8, 1, Estimate.Standing.CARRIED, Optional.empty());
+            Estimate reseat =
+                    new Estimate(Parameter.RESEAT_SHARE, share, 0.8, 1, Estimate.Standing.CARRIED, Optional.empty());
             String said = answer(VESSEL, fit(Cause.LEAK, 0, 0.9, NONE, reseat));
-            assertEquals(share != assumed, said.contains("taken as 99 % here. If the maker gives it, add it as reseats."), said);
+            assertEquals(
+                    share != assumed,
+                    said.contains("taken as 99 % here. If the maker gives it, add it as reseats."),
+                    said);
         }
     }
 }

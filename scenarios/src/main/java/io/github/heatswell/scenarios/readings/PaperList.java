@@ -160,7 +160,8 @@ final class PaperList {
                     "the list names its unit, " + unit + ", and the command line another, " + asked.get()
                             + "; leave one out");
         }
-        return new Table("time,pressure_" + known.replace(' ', '_') + "\n" + rows, understood(known, unit.isEmpty()), rough);
+        return new Table(
+                "time,pressure_" + known.replace(' ', '_') + "\n" + rows, understood(known, unit.isEmpty()), rough);
     }
 
     private static boolean sameUnit(String one, String other) {
@@ -266,7 +267,9 @@ final class PaperList {
             seconds = afterLast(parts, seconds);
             followDay(parts, seconds);
         }
-        day = parts.group("day") == null ? seconds < last ? "" : day : parts.group("day").toLowerCase(Locale.ROOT);
+        day = parts.group("day") == null
+                ? seconds < last ? "" : day
+                : parts.group("day").toLowerCase(Locale.ROOT);
         date = on;
         last = seconds;
         int whole = (int) seconds;
@@ -308,7 +311,10 @@ final class PaperList {
 
     /** In a list with am and pm, a time without goes on from the one before: after 11:50 am, 12:10 is past noon. */
     private double afterLast(Matcher parts, double seconds) {
-        boolean open = twelveHours && parts.group("half") == null && parts.group("word") == null && seconds < (NOON + 1) * HOUR;
+        boolean open = twelveHours
+                && parts.group("half") == null
+                && parts.group("word") == null
+                && seconds < (NOON + 1) * HOUR;
         if (open && Double.isNaN(last)) {
             throw refused("write am or pm behind the first time, as behind others");
         }
@@ -359,8 +365,8 @@ final class PaperList {
             text.append(" A time without am or pm was taken as the next such time after the line before.");
         }
         if (rough.contains(true)) {
-            text.append(" What you marked as about right (about, or so, ~, ish, ?) may be off by " + ROUGHLY + " more than"
-                    + " the rest.");
+            text.append(" What you marked as about right (about, or so, ~, ish, ?) may be off by " + ROUGHLY
+                    + " more than" + " the rest.");
         }
         if (!notes.isEmpty()) {
             text.append(" Your notes, which change nothing in the answer: ")
