@@ -183,7 +183,7 @@ class DiagnosisStoryTest {
         assertTrue(left.contains("Watch the gauge during a heat-up"), left);
         DiagnosisStory unexplained = story(VESSEL, log().build(), fit(Cause.RELIEF_OPENS_HIGH, 0, 0.9, SERIOUS));
         assertEquals(Optional.empty(), unexplained.hazard());
-        assertTrue(text(unexplained.next()).orElseThrow().startsWith("Next: read the plates"));
+        assertTrue(text(unexplained.next()).orElseThrow().startsWith("Next, read the plates"));
     }
 
     /** A check that takes heating is left to a professional while the readings speak for a hazard. */
@@ -245,7 +245,7 @@ class DiagnosisStoryTest {
         String next = text(story(VESSEL, log().build(), fit(Cause.LEAK, 0, 0.9, SERIOUS))
                         .next())
                 .orElseThrow();
-        assertTrue(next.startsWith("Next: read the plates of tank, heater and relief valve again"), next);
+        assertTrue(next.startsWith("Next, read the plates of tank, heater and relief valve again"), next);
         PressureLog apart = PressureLog.builder(new double[] {0, 600, 1_200}, new double[] {4e5, 7e5, 9e5})
                 .build();
         next = text(story(VESSEL, apart, fit(Cause.LEAK, 0, 0.9, SERIOUS)).next())

@@ -101,10 +101,11 @@ final class DiagnosisTables {
         if (!shown.shows(part.meanDifference())) {
             return part.part().words();
         }
-        return part.part().words() + " (" + (part.meanDifference() > 0 ? "+" : "")
-                + shown.pressureDifference(part.meanDifference())
+        return part.part().words() + " (it forecasts "
+                + shown.pressureDifference(Math.abs(part.meanDifference()))
                         .replace(" (", ", ")
-                        .replace(")", "") + ")";
+                        .replace(")", "")
+                + (part.meanDifference() > 0 ? " too much)" : " too little)");
     }
 
     /** The numbers of each cause that explains the readings about as well as the likeliest; none where nothing does. */

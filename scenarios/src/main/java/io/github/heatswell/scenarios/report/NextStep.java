@@ -137,8 +137,14 @@ public record NextStep(String command, List<Change> changes) {
         return to(house.vessel().isPresent() ? "outlook" : "rules");
     }
 
-    /** After a diagnosis: the same again with one more reading where the cause is open. */
+    /**
+     * After a diagnosis: the same again with one more reading where the cause is open; the run, whose sheet says when to read, where
+     * none explains the readings.
+     */
     static NextStep afterDiagnosis(HotWaterSystem house, DiagnosisResult result) {
+        if (result.misfit()) {
+            return to("run");
+        }
         if (!result.isDecided()) {
             return to("diagnose");
         }

@@ -50,7 +50,9 @@ class SupplyTableTest {
         LowerSupply lower = answer.supplies().cheapest().orElseThrow();
         assertTrue(lower.owned() && !lower.newValve() && lower.price().isEmpty(), lower::toString);
         String text = said(answer, UnitSystem.US);
-        assertTrue(text.contains("No: the 4.5 gal expansion tank of this house is too small at the present supply."), text);
+        assertTrue(
+                text.contains("No: the 4.5 gal expansion tank of this house is too small at the present supply."),
+                text);
         assertTrue(
                 text.contains(
                         "The cheapest way that holds: have the reducing valve set to 50 psi (54.4 psi with no water"

@@ -63,6 +63,18 @@ class NextLineTest {
         assertEquals("Next: heatswell size \"" + house + "\" --set \"tank.volume=150 L\"", next);
     }
 
+    /** Readings that settle nothing are read again as the sheet of the run says, or with one more. */
+    @Test
+    void aDiagnosisKeepsItsReadings() throws IOException {
+        Path log = Files.writeString(
+                folder.resolve("log.txt"), "6:45 am 61 psi\n7:10 am 75 psi\n8:00 am 150 psi dripping\n");
+        String next = last(execute("diagnose", "ridge-house", "-r", log.toString(), "--place", "us-ipc"));
+        assertTrue(
+                next.equals("Next: heatswell run ridge-house --place us-ipc")
+                        || next.equals("Next: heatswell diagnose ridge-house --place us-ipc --readings " + log),
+                next);
+    }
+
     /** A question without an answer names the one to ask instead, where it complains. */
     @Test
     void whereThereIsNoAnswerAnotherQuestionIsNamed() {

@@ -171,7 +171,7 @@ class DiagnosisReportTest {
         assertTrue(text.contains("These readings don't settle it: none of the causes looked at explains them."), text);
         assertTrue(
                 text.contains("2 of 10 readings are not explained; the furthest off, 1 h after the first, is"), text);
-        assertTrue(text.contains("Next: read the plates of tank, heater and relief valve again"), text);
+        assertTrue(text.contains("Next, read the plates of tank, heater and relief valve again"), text);
         assertFalse(text.contains("agree"), text);
     }
 
