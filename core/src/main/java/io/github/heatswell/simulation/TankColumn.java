@@ -453,7 +453,8 @@ final class TankColumn {
 
     /**
      * Rate (K/s) at which the lower part of a zone would overtake its upper part in temperature if unmixed, with the
-     * rates last filled. Standing loss and compression work are the same for every layer of a zone.
+     * rates last filled. Compression work is the same for every layer of a zone, and standing loss but under air, where
+     * the upper part holds less water than its share of the tank.
      *
      * @param layer the highest layer of the lower part
      */
@@ -476,6 +477,12 @@ final class TankColumn {
             lower += plant.returnLayer < split ? returned : 0;
             upper += plant.returnLayer < split ? 0 : returned;
         }
-        return (lower / (split - here.first) - upper / (here.end() - split)) / here.layerCapacity();
+        if (!here.hasAir()) {
+            return (lower / (split - here.first) - upper / (here.end() - split)) / here.layerCapacity();
+        }
+        double below = (double) (split - here.first) / here.count;
+        double full = (here.mass + here.state.density() * air.volume) * here.state.heatCapacity();
+        double left = here.mass * here.state.heatCapacity() - below * full;
+        return (lower - below * here.loss) / (below * full) - (upper - (1 - below) * here.loss) / left;
     }
 }

@@ -73,7 +73,8 @@ final class Zone {
         heat = power - loss;
     }
 
-    private boolean hasAir() {
+    /** Whether there is air above it. */
+    boolean hasAir() {
         return !air.isEmpty() && end() == plant.layers;
     }
 

@@ -9,6 +9,7 @@ import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.Tank;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.EnergyUnit;
 import io.github.heatswell.units.FlowUnit;
@@ -28,10 +29,7 @@ final class Doubled {
         HotWaterSystem.Builder doubled = HotWaterSystem.builder()
                 .site(house.site())
                 .supply(supply(house.supply()))
-                .tank(house.tank().toBuilder()
-                        .volume(FACTOR * house.tank().volume(), VolumeUnit.CUBIC_METRE)
-                        .standingLoss(FACTOR * house.tank().standingLoss(), ConductanceUnit.WATT_PER_KELVIN)
-                        .build())
+                .tank(tank(house.tank()))
                 .heater(heater(house.heater()))
                 .start(house.start())
                 .draws(draws(house.draws()));
@@ -40,11 +38,19 @@ final class Doubled {
         house.leaks()
                 .forEach(leak ->
                         doubled.addLeak(Leak.of(FACTOR * leak.flow(), FlowUnit.CUBIC_METRE_PER_SECOND, leak.at())));
-        house.vessel()
-                .ifPresent(vessel -> doubled.vessel(vessel.toBuilder()
+        house.vessels()
+                .forEach(vessel -> doubled.addVessel(vessel.toBuilder()
                         .volume(FACTOR * vessel.volume(), VolumeUnit.CUBIC_METRE)
                         .build()));
         house.trappedAir().ifPresent(air -> doubled.trappedAir(FACTOR * air, VolumeUnit.CUBIC_METRE));
+        return doubled.build();
+    }
+
+    private static Tank tank(Tank tank) {
+        Tank.Builder doubled = tank.toBuilder()
+                .volume(FACTOR * tank.volume(), VolumeUnit.CUBIC_METRE)
+                .standingLoss(FACTOR * tank.standingLoss(), ConductanceUnit.WATT_PER_KELVIN);
+        tank.air().ifPresent(air -> doubled.air(FACTOR * air, VolumeUnit.CUBIC_METRE));
         return doubled.build();
     }
 

@@ -35,11 +35,17 @@ import java.util.Map;
 import org.hipparchus.random.RandomGenerator;
 import org.hipparchus.random.Well19937c;
 
-/** Draws houses with everything that can be in them: any feed, draws, layers, leaks, air, heights and faults. */
+/**
+ * Draws houses with everything that can be in them: any feed, draws, layers, leaks, air, heights and faults; on demand, with air under the
+ * top of the tank and several vessels.
+ */
 public final class RandomHouses {
 
     private final RandomGenerator random;
     private final RandomSystems simple;
+    /** Draws air and further vessels apart from the rest, so that the houses stay what they are otherwise; null for none. */
+    private final RandomGenerator further;
+
     private final List<String> profiles = List.copyOf(DrawProfile.published().keySet());
 
     /**
@@ -48,8 +54,22 @@ public final class RandomHouses {
      * @param seed the same houses come from the same seed
      */
     public RandomHouses(long seed) {
+        this(seed, null);
+    }
+
+    private RandomHouses(long seed, RandomGenerator further) {
+        this.further = further;
         random = new Well19937c(seed);
         simple = new RandomSystems(seed + 1_000_000);
+    }
+
+    /**
+     * {@return houses of a seed, of which half have air under the top of the tank and half have up to three vessels more}
+     *
+     * @param seed the seed
+     */
+    public static RandomHouses withAirAndVessels(long seed) {
+        return new RandomHouses(seed, new Well19937c(seed + 3_000_000));
     }
 
     /**
@@ -90,11 +110,43 @@ public final class RandomHouses {
     public HotWaterSystem next() {
         while (true) {
             try {
-                return house();
+                return furnished(house());
             } catch (InvalidDescriptionException refused) {
                 // parts that do not fit each other
             }
         }
+    }
+
+    private HotWaterSystem furnished(HotWaterSystem plain) {
+        if (further == null) {
+            return plain;
+        }
+        HotWaterSystem.Builder house = plain.toBuilder();
+        if (further.nextBoolean()) {
+            double most = 0.1 * plain.tank().volume() / plain.tank().layers();
+            double air = most * Math.pow(1e-3, further.nextDouble());
+            house.changeTank(
+                    tank -> tank.toBuilder().air(air, VolumeUnit.CUBIC_METRE).build());
+        }
+        if (further.nextBoolean()) {
+            for (int i = further.nextInt(3); i >= 0; i--) {
+                house.addVessel(furtherVessel("further " + i));
+            }
+        }
+        return house.build();
+    }
+
+    private ExpansionVessel furtherVessel(String name) {
+        ExpansionVessel.Builder vessel = ExpansionVessel.builder()
+                .name(name)
+                .volume(Math.pow(60, further.nextDouble()), VolumeUnit.LITRE)
+                .precharge(Pressure.gauge(0.2 + 6 * further.nextDouble(), BAR))
+                .acceptance(further.nextBoolean() ? 100 : 20 + 75 * further.nextDouble(), RatioUnit.PERCENT)
+                .height(-1 + 4 * further.nextDouble(), LengthUnit.METRE);
+        if (further.nextBoolean()) {
+            vessel.gasTimeConstant(5 + 300 * further.nextDouble(), DurationUnit.SECOND);
+        }
+        return vessel.build();
     }
 
     private HotWaterSystem house() {

@@ -49,7 +49,7 @@ class RandomSystemsTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4})
     void everyHouseKeepsItsContracts(long seed) {
-        RandomHouses houses = new RandomHouses(seed);
+        RandomHouses houses = RandomHouses.withAirAndVessels(seed);
         for (int i = 0; i < HOUSES_PER_SEED; i++) {
             HotWaterSystem house = houses.next();
             String which = "seed " + seed + ", house " + i;

@@ -34,7 +34,7 @@ class RegimeContractsTest {
 
     @Test
     void everySampleKeepsToItsRegime(TestReporter reporter) {
-        RandomHouses houses = new RandomHouses(SEED);
+        RandomHouses houses = RandomHouses.withAirAndVessels(SEED);
         long steps = 0;
         for (int i = 0; i < HOUSES; i++) {
             HotWaterSystem house = houses.nextDisturbed();
@@ -138,7 +138,7 @@ class RegimeContractsTest {
     /** A house stands at its supply's pressure again after an outage, as if there had been none. */
     @Test
     void aDisturbedHouseComesBack() {
-        RandomHouses houses = new RandomHouses(SEED + 1);
+        RandomHouses houses = RandomHouses.withAirAndVessels(SEED + 1);
         int compared = 0;
         for (int i = 0; i < HOUSES / 2; i++) {
             HotWaterSystem house = houses.next();

@@ -84,7 +84,9 @@ class SimulationContractTest {
     @ParameterizedTest
     @ValueSource(longs = {0, 1, 2, 3, 4, 5, 6, 7})
     void threadsDoNotDisturbEachOther(long seed) throws Exception {
-        HotWaterSystem house = seed == 0 ? protectedLodge() : new RandomHouses(seed).next();
+        HotWaterSystem house = seed == 0
+                ? protectedLodge()
+                : RandomHouses.withAirAndVessels(seed).next();
         Simulation simulation = Simulation.of(house, Duration.ofHours(12));
         RunResult alone = simulation.run();
         int threads = 16;

@@ -51,7 +51,8 @@ class DifficultHousesTest {
                 "air-pressed-at-once",
                 "litre-beside-large-vessels",
                 "calm-under-air",
-                "flushed-into-a-long-branch"
+                "flushed-into-a-long-branch",
+                "many-layers-under-air"
             })
     void theirDayEndsWithItsBooksClosed(String name) throws IOException {
         RunResult result = Simulation.of(house(name), Duration.ofDays(1))
