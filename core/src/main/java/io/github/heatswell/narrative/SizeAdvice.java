@@ -25,39 +25,50 @@ public record SizeAdvice(
     /**
      * A lower supply at which a vessel keeps the limit in nine of ten houses.
      *
-     * @param setting what a reducing valve is to be set to
-     * @param standing the pressure of the supply then, with no water running
-     * @param newValve whether the house has no reducing valve yet
+     * @param supply the supply
      * @param volume the volume of the vessel (m3)
      * @param precharge its precharge
      * @param owned whether it is the vessel of the house
      * @param price what valve and vessel cost; empty if there is nothing to buy
      */
     public record LowerSupply(
-            Pressure setting,
-            Pressure standing,
-            boolean newValve,
-            double volume,
-            Pressure precharge,
-            boolean owned,
-            Optional<NominalSize.Price> price) {
+            Setting supply, double volume, Pressure precharge, boolean owned, Optional<NominalSize.Price> price) {
 
         /**
          * Checks that everything is there.
          *
-         * @param setting what a reducing valve is to be set to
-         * @param standing the pressure of the supply then, with no water running
-         * @param newValve whether the house has no reducing valve yet
+         * @param supply the supply
          * @param volume the volume of the vessel (m3)
          * @param precharge its precharge
          * @param owned whether it is the vessel of the house
          * @param price what valve and vessel cost
          */
         public LowerSupply {
-            Objects.requireNonNull(setting, "setting");
-            Objects.requireNonNull(standing, "standing");
+            Objects.requireNonNull(supply, "supply");
             Objects.requireNonNull(precharge, "precharge");
             Objects.requireNonNull(price, "price");
+        }
+    }
+
+    /**
+     * A supply that a reducing valve gives.
+     *
+     * @param valve what the valve is to be set to
+     * @param standing the pressure of the supply then, with no water running
+     * @param fitted whether the house has no reducing valve yet, so that one is to be fitted
+     */
+    public record Setting(Pressure valve, Pressure standing, boolean fitted) {
+
+        /**
+         * Checks that everything is there.
+         *
+         * @param valve what the valve is to be set to
+         * @param standing the pressure of the supply then, with no water running
+         * @param fitted whether one is to be fitted
+         */
+        public Setting {
+            Objects.requireNonNull(valve, "valve");
+            Objects.requireNonNull(standing, "standing");
         }
     }
 

@@ -341,10 +341,13 @@ final class SizingStory {
     private Optional<Statement> lower() {
         return advice.lower()
                 .map(found -> plain("The cheapest way that holds: have ")
-                        .then(found.newValve() ? "a reducing valve fitted and set to " : "the reducing valve set to ")
-                        .then(gauge(found.setting(), atmosphere))
+                        .then(
+                                found.supply().fitted()
+                                        ? "a reducing valve fitted and set to "
+                                        : "the reducing valve set to ")
+                        .then(gauge(found.supply().valve(), atmosphere))
                         .then(" (")
-                        .then(gauge(found.standing(), atmosphere))
+                        .then(gauge(found.supply().standing(), atmosphere))
                         .then(" with no water running). Then ")
                         .then(
                                 found.owned()
@@ -355,7 +358,7 @@ final class SizingStory {
                         .then(owned(found))
                         .then(", keeps the limit in nine of ten sampled houses"
                                 + found.price()
-                                        .map(price -> (!found.newValve()
+                                        .map(price -> (!found.supply().fitted()
                                                         ? ". The vessel costs "
                                                         : found.owned()
                                                                 ? ". The valve costs "

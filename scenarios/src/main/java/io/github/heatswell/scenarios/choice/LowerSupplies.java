@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.choice;
 
 import io.github.heatswell.narrative.SizeAdvice.LowerSupply;
+import io.github.heatswell.narrative.SizeAdvice.Setting;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.choice.SupplyTable.Column;
 import io.github.heatswell.scenarios.file.Change;
@@ -93,7 +94,8 @@ final class LowerSupplies {
                 .min(Comparator.comparing(way -> way.price().map(Price::amount).orElse(BigDecimal.ZERO)));
         // the way that is advised is always shown
         int place = cheapest.map(way -> lower.indexOf(lower.stream()
-                        .filter(column -> column.setting().equals(Optional.of(way.setting())))
+                        .filter(column ->
+                                column.setting().equals(Optional.of(way.supply().valve())))
                         .findFirst()
                         .orElseThrow()))
                 .orElse(0);
@@ -187,9 +189,7 @@ final class LowerSupplies {
         if (own.isPresent()) {
             Pressure precharge = column.sizing().nominal().get(0).precharge();
             return Optional.of(new LowerSupply(
-                    setting,
-                    column.sizing().supplyStatic(),
-                    valve.isPresent(),
+                    new Setting(setting, column.sizing().supplyStatic(), valve.isPresent()),
                     own.get().volume(),
                     precharge,
                     true,
@@ -199,9 +199,7 @@ final class LowerSupplies {
                 .filter(size -> column.holds(size.volume()) && size.price().isPresent())
                 .min(Comparator.comparingDouble(SizingResult.Vessel::volume))
                 .map(size -> new LowerSupply(
-                        setting,
-                        column.sizing().supplyStatic(),
-                        valve.isPresent(),
+                        new Setting(setting, column.sizing().supplyStatic(), valve.isPresent()),
                         size.volume(),
                         size.precharge(),
                         false,

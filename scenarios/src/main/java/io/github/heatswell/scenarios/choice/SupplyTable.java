@@ -45,7 +45,7 @@ public record SupplyTable(List<Column> columns, Optional<SizeAdvice.LowerSupply>
          *
          * @param setting what a reducing valve is set to
          * @param sizing what each size would do
-         * @param sure the smallest size that keeps the limit in nine of ten houses
+         * @param sure the smallest size that keeps the limit in nine of ten houses (m3)
          */
         public Column {
             Objects.requireNonNull(setting, "setting");

@@ -243,8 +243,8 @@ final class PageSizes {
     private static List<String> lower(SizeAdvice.LowerSupply lower, VesselAnswer answer, QuantityFormat shown) {
         double atmosphere = answer.scenario().system().site().atmosphere();
         return List.of(
-                (lower.newValve() ? "A reducing valve, set to " : "The reducing valve set to ")
-                        + shown.pressure(lower.setting().gauge(atmosphere))
+                (lower.supply().fitted() ? "A reducing valve, set to " : "The reducing valve set to ")
+                        + shown.pressure(lower.supply().valve().gauge(atmosphere))
                         + (lower.owned() ? ", the vessel there" : ", a vessel of ")
                         + (lower.owned() ? "" : shown.volume(lower.volume())),
                 "keeps the limit, less pressure at the taps",

@@ -48,7 +48,7 @@ class SupplyTableTest {
         VesselAnswer answer =
                 VesselChoice.of(ScenarioReader.read("elm", UNDERPUMPED)).build().answer();
         LowerSupply lower = answer.supplies().cheapest().orElseThrow();
-        assertTrue(lower.owned() && !lower.newValve() && lower.price().isEmpty(), lower::toString);
+        assertTrue(lower.owned() && !lower.supply().fitted() && lower.price().isEmpty(), lower::toString);
         String text = said(answer, UnitSystem.US);
         assertTrue(
                 text.contains("No: the 4.5 gal expansion tank of this house is too small at the present supply."),
@@ -72,7 +72,7 @@ class SupplyTableTest {
         LowerSupply lower =
                 VesselChoice.of(scenario).build().answer().supplies().cheapest().orElseThrow();
         double air = scenario.system().site().atmosphere();
-        double set = PressureUnit.BAR.fromSi(lower.setting().gauge(air));
+        double set = PressureUnit.BAR.fromSi(lower.supply().valve().gauge(air));
         double charge = PressureUnit.BAR.fromSi(lower.precharge().gauge(air));
         Scenario followed = scenario.with(List.of(
                 Change.of("supply.arrangement=reducing-valve"),
