@@ -327,7 +327,7 @@ public final class DiagnosisStory {
         return close
                 ? "Next, read the plates of tank, heater and relief valve again and correct the description. Note every draw,"
                         + " and give start.water if the tank was warm."
-                : "Next: log one heat-up of a cold tank with every tap shut, a reading every minute or two."
+                : "Next, log one heat-up of a cold tank with every tap shut, a reading every minute or two."
                         + heating();
     }
 

@@ -190,7 +190,7 @@ public record Narrative(
     }
 
     /**
-     * Yes or no to a question whether the vessel of a house is good enough.
+     * Yes or no to a question whether the vessel of a house is good enough, or to what an owner asks who sees a valve drip.
      *
      * @param question the question
      * @param house the house
@@ -198,7 +198,7 @@ public record Narrative(
      * @return whole sentences, such as {@code No: its precharge is too low.}; empty if something else is asked
      */
     public static Optional<String> verdict(String question, HotWaterSystem house, List<Finding> found) {
-        return VesselVerdict.of(question, house, found);
+        return VesselVerdict.of(question, house, found).or(() -> OwnersQuestion.of(question, found));
     }
 
     /**

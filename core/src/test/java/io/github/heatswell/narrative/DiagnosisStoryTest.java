@@ -250,7 +250,7 @@ class DiagnosisStoryTest {
                 .build();
         next = text(story(VESSEL, apart, fit(Cause.LEAK, 0, 0.9, SERIOUS)).next())
                 .orElseThrow();
-        assertTrue(next.startsWith("Next: log one heat-up of a cold tank"), next);
+        assertTrue(next.startsWith("Next, log one heat-up of a cold tank"), next);
     }
 
     /** An assumed reseat pressure on which the answer rests is named. */

@@ -13,8 +13,10 @@ import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class ReportTest {
@@ -83,6 +85,32 @@ class ReportTest {
         for (String name : List.of("mill-cottage", "orchard-lodge", "tannery-yard")) {
             assertFalse(report(name, UnitSystem.SI).contains("fed by the supply"), name);
         }
+    }
+
+    /** Regression: what the interview makes the owner ask is answered by its first word. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            mill-cottage              | heating | Yes, as described: the heated water has nowhere else to go. Relief valve opens
+            mill-cottage-night-street | heating | No: in the house as described something else makes it run.
+            mill-cottage-night-street | night   | Yes, as described: the supply itself opens the valve.
+            orchard-lodge-vessel      | night   | No: the house as described does not drip.
+            mill-cottage              | always  | Yes, but not all the time
+            orchard-lodge-vessel      | always  | No: in the house as described a sound valve stays shut.
+            orchard-lodge-vessel      | no      | Yes: as described, the valve stays shut.
+            mill-cottage              | no      | No: as described, the house drips.
+            """)
+    void theOwnersQuestionIsAnsweredByItsFirstWord(String name, String seen, String answer) {
+        String question = Map.of(
+                        "heating", "The relief valve drips during heat-up. Is it thermal expansion?",
+                        "night", "The relief valve drips at night. Is it the mains pressure?",
+                        "always", "The relief valve drips all the time. Would an undamaged one drip?",
+                        "no", "The relief valve is dry. Does the simulation agree?")
+                .get(seen);
+        Scenario asked = Catalogue.read(name).with(List.of(new Change("question", question)));
+        String text = Pages.onScreen(asked, asked.simulation().run(), UnitSystem.SI)
+                .text()
+                .replaceAll("\\s+", " ");
+        assertTrue(text.contains(question + " " + answer), text);
     }
 
     @Test
