@@ -9,7 +9,7 @@ import io.github.heatswell.system.Supply;
  *
  * <p>A reducing valve has a conductance of its own: its outlet stands at its lock-up pressure, or at that of the mains if
  * this is lower, and falls by lock-up rise and droop together at the rated flow. In series with it lies the piping, as
- * ample as everywhere. A bypass is piping behind a spring, and lets nothing in while it is about to close.
+ * ample as everywhere. A bypass is piping behind a spring.
  */
 final class MainsPort {
 
@@ -75,7 +75,7 @@ final class MainsPort {
         double seat = density * leakage(supply.mains().absolute(clock + time, air) - p);
         return switch (mode.mains()) {
             case IN -> inward * (feed(time) - p) + seat;
-            case BACK -> piping * (direct() ? back(time) - p : Math.min(0, back(time) - p)) + seat;
+            case BACK -> piping * (back(time) - p) + seat;
             case SHUT -> seat;
         };
     }
