@@ -92,7 +92,10 @@ class RandomComparisonTest {
         follow(cases::nextWithAir, SYSTEMS);
     }
 
-    /** The same with a hot branch between the tank and its taps. */
+    /**
+     * The same with a hot branch between the tank and its taps. A longer look went over 70 houses. In 55 of them peaks agreed within
+     * 0.002 %, relieved and drawn volumes within 0.04 %, instants within 1.5 s; the reference did not end within 40 s for the others.
+     */
     @Test
     void libraryFollowsTheUnreducedEquationsWithAHotBranch() {
         follow(new RandomCases(FROM + HOT_FROM)::nextWithHotBranch, FEWER);
