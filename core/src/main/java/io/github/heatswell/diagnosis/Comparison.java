@@ -33,8 +33,8 @@ final class Comparison {
      */
     private static final double ROUGHNESS = 2.25;
 
-    /** A check is sought that tells the best from one of those before this. */
-    private static final int TOLD_APART = 4;
+    /** A check is sought that tells the best from one of so many. */
+    private static final int TOLD_APART = 3;
 
     private static final int MAX_ROUNDS = 3;
     /** A gain in the sum of squares below this changes no conclusion. */
@@ -200,15 +200,27 @@ final class Comparison {
             double behind = Math.max(0, ended.criterion(inflation) - first);
             return fit(ended, behind, Math.exp(-behind / 2) / sum, forecast);
         });
-        Set<SiteCheck> done = done();
-        Optional<SeparatingCheck> check = IntStream.range(1, fits.size())
-                .filter(i -> i == 1 || i < TOLD_APART && fits.get(i).criterion() < DiagnosisResult.ALIKE)
-                .mapToObj(i -> SeparatingCheck.between(fits.get(0), fits.get(i), done, target.balances()))
-                .flatMap(Optional::stream)
-                .findFirst();
         double uncertainty = target.log() == null ? Double.NaN : target.log().uncertainty();
+        DiagnosisResult unchecked = new DiagnosisResult(
+                fits, target.readings(), uncertainty, target.balances().sum(), Optional.empty());
+        Optional<SeparatingCheck> check = check(unchecked);
         return new DiagnosisResult(
                 fits, target.readings(), uncertainty, target.balances().sum(), check);
+    }
+
+    /** What tells the best from the first possible of those that the readings test but leave open, or else from the next. */
+    private Optional<SeparatingCheck> check(DiagnosisResult found) {
+        List<HypothesisFit> untested = found.untested();
+        List<HypothesisFit> open = found.alike().stream()
+                .skip(1)
+                .filter(fit -> !untested.contains(fit))
+                .limit(TOLD_APART)
+                .toList();
+        Set<SiteCheck> done = done();
+        return (open.isEmpty() ? found.fits().stream().skip(1).limit(1) : open.stream())
+                .map(other -> SeparatingCheck.between(found.best(), other, done, target.balances()))
+                .flatMap(Optional::stream)
+                .findFirst();
     }
 
     /** What was read on site, or can be taken from the log: what its gauge shows need not be read of it again. */

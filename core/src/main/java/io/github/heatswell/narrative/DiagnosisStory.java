@@ -117,7 +117,6 @@ public final class DiagnosisStory {
             all.add(plain("The likeliest are these: " + named(tested) + "."));
         }
         strays().ifPresent(all::add);
-        reseat().ifPresent(all::add);
         if (!result.misfit() && asDescribed() && tested.size() > 1) {
             all.add(plain("They would show no difference if one of these were slight: "
                     + named(tested.stream()
@@ -128,6 +127,7 @@ public final class DiagnosisStory {
         if (!untested.isEmpty()) {
             all.add(plain("Not tested by these readings: " + named(untested) + "."));
         }
+        reseat().ifPresent(all::add);
         return Statement.joined(" ", all);
     }
 
@@ -167,7 +167,7 @@ public final class DiagnosisStory {
         return best.estimate(Parameter.RESEAT_SHARE)
                 .map(Estimate::value)
                 .filter(share -> Math.abs(share - assumed) > DECIDES)
-                .map(share -> plain("This rests on a reseat pressure that nobody looked up: assumed ")
+                .map(share -> plain("What fits best rests on a reseat pressure that nobody looked up: assumed ")
                         .then(new Measure(Measure.Kind.SHARE, assumed))
                         .then(" of the set pressure, taken as ")
                         .then(new Measure(Measure.Kind.SHARE, share))
