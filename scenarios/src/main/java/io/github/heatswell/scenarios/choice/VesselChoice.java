@@ -167,10 +167,12 @@ public final class VesselChoice {
      * The volumes that a map should show: from the largest size on sale with which the relief valve drips whatever the precharge, or
      * the smallest of all, to a few times what the house has or needs, as far as there are sizes.
      *
+     * @param count counts the runs
      * @return volumes in equal ratios (m3), rising; empty where no vessel is an answer
      */
-    public Optional<double[]> mapVolumes() {
+    public Optional<double[]> mapVolumes(Balances.Count count) {
         SizingResult cold = forColdFill();
+        count.add(cold.balances());
         if (cold.outcome() != SizingResult.Outcome.SIZED) {
             return Optional.empty();
         }

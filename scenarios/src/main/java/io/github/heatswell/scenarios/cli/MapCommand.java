@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.cli;
 
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.cli.Request.NoAnswerException;
 import io.github.heatswell.scenarios.file.Scenario;
@@ -37,15 +38,16 @@ final class MapCommand implements ScenarioQuestion {
     @Override
     public Answer answer(Scenario scenario, Request request) throws NoAnswerException {
         PeakMap map;
+        Balances.Count count = new Balances.Count();
         try {
-            map = survey(scenario, request);
+            map = survey(scenario, request, count);
         } catch (IllegalArgumentException e) {
             throw request.refused("cannot draw a map: " + e.getMessage());
         }
-        return MapReport.answer(scenario, map, scenario.units());
+        return MapReport.answer(scenario, map, map.balances().and(count.sum()), scenario.units());
     }
 
-    private static PeakMap survey(Scenario scenario, Request request) {
+    private static PeakMap survey(Scenario scenario, Request request, Balances.Count count) {
         VesselChoice choice = VesselChoice.of(scenario).build();
         try (ProgressLine progress = ProgressLine.shownTo(request.console())) {
             PeakSurvey.Builder survey = PeakSurvey.builder(scenario.system())
@@ -53,7 +55,7 @@ final class MapCommand implements ScenarioQuestion {
                     .target(choice.target())
                     .threads(request.threads())
                     .progress(progress::done);
-            choice.mapVolumes().ifPresent(survey::volumes);
+            choice.mapVolumes(count).ifPresent(survey::volumes);
             return survey.build().map();
         }
     }

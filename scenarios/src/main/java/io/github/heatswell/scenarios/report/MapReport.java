@@ -4,6 +4,7 @@ import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.table.MapTable;
 import io.github.heatswell.narrative.Narrative;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.units.QuantityFormat;
@@ -23,23 +24,25 @@ public final class MapReport {
      *
      * @param scenario whose house it is
      * @param map the peaks
+     * @param balances those of all runs behind the answer
      * @param units the units of screen, table and picture
      * @return with the files map.csv, map.png, map.svg and report.html
      */
-    public static Answer answer(Scenario scenario, PeakMap map, UnitSystem units) {
+    public static Answer answer(Scenario scenario, PeakMap map, Balances balances, UnitSystem units) {
         Chart chart = Chart.of(map, units).below(AlarmNote.ofHouse(scenario), units);
         return Answer.of(
-                        shown -> content(scenario, map, chart, shown),
-                        map.balances(),
+                        shown -> content(scenario, map, balances, chart, shown),
+                        balances,
                         units,
                         List.of(ResultFile.ofText("map.csv", out -> MapTable.write(map, units, out))),
                         Answer.pictures("map", chart))
                 .then(NextStep.toSize(scenario.system()));
     }
 
-    private static Document content(Scenario scenario, PeakMap map, Chart chart, QuantityFormat shown) {
+    private static Document content(
+            Scenario scenario, PeakMap map, Balances balances, Chart chart, QuantityFormat shown) {
         List<AlarmNote> alarms = new ArrayList<>(AlarmNote.of(scenario, shown));
-        alarms.addAll(AlarmNote.open(map.balances(), shown));
+        alarms.addAll(AlarmNote.open(balances, shown));
         Narrative narrative = Narrative.of(map);
         return Document.of(
                         scenario.title() + ": which volume, which precharge?",
@@ -63,7 +66,7 @@ public final class MapReport {
                                 PageFindings.section(Findings.of(scenario.system(), scenario.doubts()), shown)
                                         .onPage(),
                                 PageBasis.of(scenario, false, shown).onPage(),
-                                PageMethods.ofStudy(map.balances().runs())),
+                                PageMethods.ofStudy(balances.runs())),
                         shown)
                 .printedFor(scenario.system())
                 .ofNoRun();
