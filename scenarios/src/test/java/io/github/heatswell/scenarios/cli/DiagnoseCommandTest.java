@@ -42,8 +42,8 @@ class DiagnoseCommandTest {
         }
         String text = outcome.out().replaceAll("\\s+", " ");
         assertTrue(
-                text.contains("the vessel is behind a closed isolating valve")
-                        || text.contains("the vessel is full of water"),
+                text.contains("the expansion tank is behind a closed shutoff valve")
+                        || text.contains("the expansion tank is full of water"),
                 outcome.out());
         assertFalse(
                 text.contains("what do the readings say? The readings are explained best by this: everything"), text);
