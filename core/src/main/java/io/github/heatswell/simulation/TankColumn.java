@@ -471,6 +471,8 @@ final class TankColumn {
         if (z + 1 < zones) {
             upper += plant.conductance * (zone[z + 1].temperature - here.temperature)
                     - Math.min(flow[z + 1].at(pressureRate, topRelief), 0) * (zone[z + 1].enthalpy() - here.enthalpy());
+        } else if (pipes.returns()) {
+            upper += pipes.flow().at(pressureRate, topRelief) * (here.enthalpy() - pipes.nearEnthalpy());
         }
         if (z == returnZone && pipes.circulating() > 0) {
             double returned = pipes.circulating() * (pipes.nearEnthalpy() - here.enthalpy());

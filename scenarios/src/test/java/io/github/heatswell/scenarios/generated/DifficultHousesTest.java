@@ -52,7 +52,8 @@ class DifficultHousesTest {
                 "litre-beside-large-vessels",
                 "calm-under-air",
                 "flushed-into-a-long-branch",
-                "many-layers-under-air"
+                "many-layers-under-air",
+                "branch-that-gives-back"
             })
     void theirDayEndsWithItsBooksClosed(String name) throws IOException {
         RunResult result = Simulation.of(house(name), Duration.ofDays(1))
