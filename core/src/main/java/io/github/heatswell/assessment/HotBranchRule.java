@@ -38,8 +38,10 @@ final class HotBranchRule implements Rule {
         }
         double hot = subject.highestSetPoint();
         double room = subject.house.site().roomTemperature();
-        if (volume > 0 && hot > room && !subject.open()) {
-            LiquidWater water = GibbsPolynomialWater.instance();
+        LiquidWater water = GibbsPolynomialWater.instance();
+        // In a room below that the branch freezes, which the run itself tells.
+        boolean liquid = room >= water.validity().lowestTemperature();
+        if (volume > 0 && liquid && hot > room && !subject.open()) {
             LiquidWater.State state = water.stateAt(hot, subject.atmosphere);
             double wall = 3
                     * (hot - room)
