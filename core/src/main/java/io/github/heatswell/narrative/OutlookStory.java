@@ -106,7 +106,7 @@ final class OutlookStory {
         return SizingTarget.cap(house).map(PlaceRule::limit).orElse(OptionalDouble.empty());
     }
 
-    /** The first year in which the pressure passes a limit (Pa, gauge). */
+    /** The first year in which the pressure exceeds a limit (Pa, gauge). */
     private Optional<Integer> yearAbove(double limit) {
         return IntStream.range(0, result.years())
                 .filter(year -> Limit.passes(result.expected().highestInYear(year), limit))
@@ -119,17 +119,17 @@ final class OutlookStory {
         return cap.isEmpty()
                 ? plain("")
                 : yearAbove(cap.getAsDouble())
-                        .map(year -> plain(", but the pressure passes the limit of ")
+                        .map(year -> plain(", but the pressure exceeds the limit of ")
                                 .then(gauge(cap.getAsDouble()))
                                 .then(" in year " + (year + 1)))
                         .orElse(plain(""));
     }
 
-    /** When the pressure first passes the limit to which vessels are sized, and how that of the worst heat-up stands to it today. */
+    /** When the pressure first exceeds the limit to which vessels are sized, and how that of the worst heat-up stands to it today. */
     List<Statement> limit(Yardstick yardstick) {
         List<Statement> said = new ArrayList<>();
         yearAbove(yardstick.limitGauge())
-                .map(year -> plain("In year " + (year + 1) + " the pressure passes ")
+                .map(year -> plain("In year " + (year + 1) + " the pressure exceeds ")
                         .then(gauge(yardstick.limitGauge()))
                         .then(" for the first time, the limit to which 'heatswell size' keeps."))
                 .ifPresent(said::add);
@@ -138,7 +138,7 @@ final class OutlookStory {
         return said;
     }
 
-    /** When the pressure first passes the cap to which vessels are sized, or nothing. */
+    /** When the pressure first exceeds the cap to which vessels are sized, or nothing. */
     Optional<Statement> passesCap() {
         OptionalDouble rule = cap();
         if (rule.isEmpty()) {
@@ -146,7 +146,7 @@ final class OutlookStory {
         }
         double cap = rule.getAsDouble();
         return yearAbove(cap)
-                .map(year -> plain("In year " + (year + 1) + " the pressure passes ")
+                .map(year -> plain("In year " + (year + 1) + " the pressure exceeds ")
                         .then(gauge(cap))
                         .then(" for the first time, the cap of "
                                 + (house.site().place().isKnown() ? "the rules here" : "a model code (UPC 608.2)")
@@ -278,7 +278,7 @@ final class OutlookStory {
                 .then(gauge(lowest))
                 .then(
                         result.gravest().isPresent()
-                                ? ", the valve drips on the worst day, or the pressure passes the tank's working pressure."
+                                ? ", the valve drips on the worst day, or the pressure exceeds the tank's working pressure."
                                 : " the valve drips on the worst day.");
     }
 

@@ -73,6 +73,28 @@ class PlaceTest {
                 () -> PlaceRule.of("uk", "static-limit", "", "a limit", "a code", "read", long26, "a page"));
     }
 
+    /** Regression: a quotation carries the rule beside it, under no second topic of the US, and one that counts in a city's sections is that city's. */
+    @Test
+    void quotationsCarryTheirOwnRule() {
+        for (Place place : List.of(Place.US_IPC, Place.US_UPC)) {
+            List<String> quoted = place.rules().stream()
+                    .map(PlaceRule::quotation)
+                    .filter(words -> !words.isEmpty())
+                    .toList();
+            assertEquals(quoted.stream().distinct().toList(), quoted, place.key());
+        }
+        List<PlaceRule> chicago = Place.US_IPC.rules().stream()
+                .filter(rule -> rule.quotation().contains("Section 18-29-"))
+                .toList();
+        assertEquals(
+                List.of(Topic.PEAK_LIMIT),
+                chicago.stream().map(PlaceRule::topic).toList());
+        assertFalse(
+                chicago.get(0).clause().contains("Philadelphia"), chicago.get(0).clause());
+        assertFalse(
+                chicago.get(0).seenAt().contains("Philadelphia"), chicago.get(0).seenAt());
+    }
+
     /**
      * Validation: the figures the places differ in, by the clauses beside them in the data: 80 psi of UPC 608.2 and 500 kPa of EN
      * 806-2 16.1 and AS/NZS 3500.1 3.3.4; 75 % of EN 806-2; 210 degF of ANSI Z21.22; 95 degC of the draft EN 1490.

@@ -17,7 +17,7 @@ import io.github.heatswell.units.UnitSystem;
 import java.math.BigDecimal;
 import java.util.Optional;
 
-/** A relief valve that takes the expansion instead of a vessel: what it would discharge, and what it costs. */
+/** A relief valve that takes the expansion before that of the tank: what it would discharge, and what it costs. */
 final class Alternatives {
 
     /** Invented prices, in the currency of the scenario; they illustrate the arithmetic and are not a market survey. */
@@ -26,8 +26,10 @@ final class Alternatives {
     private static final BigDecimal COLD_RELIEF = new BigDecimal("45.00");
     private static final BigDecimal SAFETY_GROUP = new BigDecimal("60.00");
 
-    /** Where a valve made to take the expansion closes again, as a share of its set pressure; from memory. */
-    private static final double RESEATS = 0.9;
+    /** Where a usual valve closes again, as a share of its set pressure: as where a file leaves it out. */
+    private static final double RESEATS = 0.8;
+    /** Where one made to take the expansion may be had to close, as a share of its set pressure; from memory. */
+    private static final double RESEATS_SOON = 0.9;
     /** Full lift at 110 % of the set pressure, as where a file leaves it out. */
     private static final double FULL_LIFT = 1.1;
     /** The usual setting of a safety group (Pa, gauge); from memory. */
@@ -85,28 +87,33 @@ final class Alternatives {
     }
 
     private DischargingValve valve(DischargingValve.Kind kind, double setting, BigDecimal price) {
-        boolean room = RESEATS * setting > sizing.supplyStatic().gauge(air);
-        Price cost = new Price(price, scenario.costs().currency());
-        Pressure set = Pressure.gauge(setting, PressureUnit.PASCAL);
-        return new DischargingValve(kind, set, cost, room ? water(set) : Optional.empty(), room);
+        double supply = sizing.supplyStatic().gauge(air);
+        boolean usual = RESEATS * setting > supply;
+        double reseat = (usual ? RESEATS : RESEATS_SOON) * setting;
+        boolean room = reseat > supply;
+        return new DischargingValve(
+                kind,
+                Pressure.gauge(setting, PressureUnit.PASCAL),
+                usual ? Optional.empty() : Optional.of(Pressure.gauge(reseat, PressureUnit.PASCAL)),
+                new Price(price, scenario.costs().currency()),
+                room ? water(setting, reseat) : Optional.empty(),
+                room);
     }
 
-    /** What it would discharge in a year in the house without a vessel. */
-    private Optional<YearlyWater> water(Pressure set) {
-        double gauge = set.gauge(air);
+    /** What it would discharge in a year in the house as it is. */
+    private Optional<YearlyWater> water(double setting, double reseat) {
         HotWaterSystem house = scenario.system().toBuilder()
-                .withoutVessel()
                 .addReliefValve(ReliefValve.builder()
                         .name("added")
-                        .setPressure(set)
-                        .fullLiftPressure(Pressure.gauge(FULL_LIFT * gauge, PressureUnit.PASCAL))
-                        .reseatPressure(Pressure.gauge(RESEATS * gauge, PressureUnit.PASCAL))
+                        .setPressure(Pressure.gauge(setting, PressureUnit.PASCAL))
+                        .fullLiftPressure(Pressure.gauge(FULL_LIFT * setting, PressureUnit.PASCAL))
+                        .reseatPressure(Pressure.gauge(reseat, PressureUnit.PASCAL))
                         .fullFlow(FULL_FLOW, FlowUnit.LITRE_PER_MINUTE)
                         .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING)
                         .location(ReliefValve.Location.BRANCH)
                         .build())
                 .build();
         RunSummary run = count.add(Simulation.of(house, scenario.duration()).summary());
-        return YearlyWater.ofNormalLife(run, scenario.doubts().without("vessel"));
+        return YearlyWater.ofNormalLife(run, scenario.doubts());
     }
 }

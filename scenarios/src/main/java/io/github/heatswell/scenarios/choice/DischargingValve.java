@@ -6,15 +6,22 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * A relief valve that takes the expansion in place of a vessel.
+ * A relief valve on the cold pipe that takes the expansion before the valve of the tank, in the house as it is.
  *
  * @param kind what it is
  * @param setting its set pressure
+ * @param reseat where it must close again, where a usual one would not above the supply's pressure; empty where a usual one does
  * @param price what it costs; invented
  * @param water what it discharges in a year; empty if that is not known
  * @param room whether it closes again above the supply's pressure; if not, it runs all the time
  */
-public record DischargingValve(Kind kind, Pressure setting, Price price, Optional<YearlyWater> water, boolean room) {
+public record DischargingValve(
+        Kind kind,
+        Pressure setting,
+        Optional<Pressure> reseat,
+        Price price,
+        Optional<YearlyWater> water,
+        boolean room) {
 
     /** What a valve is. */
     public enum Kind {
@@ -29,6 +36,7 @@ public record DischargingValve(Kind kind, Pressure setting, Price price, Optiona
      *
      * @param kind what it is
      * @param setting its set pressure
+     * @param reseat where it must close again, where a usual one would not above the supply's pressure
      * @param price what it costs; invented
      * @param water what it discharges in a year
      * @param room whether it closes again above the supply's pressure
@@ -36,6 +44,7 @@ public record DischargingValve(Kind kind, Pressure setting, Price price, Optiona
     public DischargingValve {
         Objects.requireNonNull(kind, "kind");
         Objects.requireNonNull(setting, "setting");
+        Objects.requireNonNull(reseat, "reseat");
         Objects.requireNonNull(price, "price");
         Objects.requireNonNull(water, "water");
     }

@@ -2,7 +2,6 @@ package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.narrative.SizeAdvice;
-import io.github.heatswell.narrative.Yardstick;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.choice.DischargingValve;
 import io.github.heatswell.scenarios.choice.SupplyTable;
@@ -211,15 +210,22 @@ final class PageSizes {
                         answer,
                         shown)));
         answer.supplies().cheapest().ifPresent(lower -> rows.add(lower(lower, answer, shown)));
+        double atmosphere = answer.scenario().system().site().atmosphere();
         for (DischargingValve valve : answer.valves()) {
             boolean group = valve.kind() == DischargingValve.Kind.SAFETY_GROUP;
             rows.add(choice(
                     (group ? "A safety group, set to " : "A relief valve on the cold pipe, set to ")
-                            + shown.pressure(valve.setting()
-                                    .gauge(answer.scenario().system().site().atmosphere())),
+                            + shown.pressure(valve.setting().gauge(atmosphere))
+                            + valve.reseat()
+                                    .filter(reseat -> valve.room())
+                                    .map(reseat -> ", that closes again at " + shown.pressure(reseat.gauge(atmosphere)))
+                                    .orElse(""),
                     !valve.room()
                             ? "would never close: too near the supply"
-                            : group ? "dripping is normal; needs a drain" : "drips instead of the T&P; needs a drain",
+                            : (group ? "dripping is normal; needs a drain" : "drips instead of the T&P; needs a drain")
+                                    + valve.reseat()
+                                            .map(reseat -> "; a usual one would close below the supply, and run on")
+                                            .orElse(""),
                     valve.room() ? money(valve.price()) : "-",
                     valve.water(),
                     answer,
@@ -234,10 +240,10 @@ final class PageSizes {
     private static String nothing(VesselAnswer answer) {
         double peak = answer.asItIs().peak().in(PressureUnit.PASCAL);
         boolean passes = Limit.passes(peak, answer.sizing().target().gauge())
-                || answer.yardstick().filter(Yardstick::holds).isEmpty();
+                || answer.yardstick().filter(limit -> !limit.holds()).isPresent();
         return answer.asItIs().summary().totals().relieved() > 0
                 ? "drips; no T&P may be left to that"
-                : passes ? "passes the limit" : "keeps the limit by the best estimates";
+                : passes ? "exceeds the limit" : "keeps the limit by the best estimates";
     }
 
     private static List<String> lower(SizeAdvice.LowerSupply lower, VesselAnswer answer, QuantityFormat shown) {
@@ -337,7 +343,7 @@ final class PageSizes {
 
     private static String basis(Costs costs, QuantityFormat shown) {
         String price = ofWater(costs, shown);
-        return "A year is taken as 365 days like those of the run, begun again as it was; a run shorter than a day counts as one. Water and waste"
+        return "A year is taken as 365 days like those of the run, without its first heat-up from cold if hot water is used after it; less than a day counts as one. Water and waste"
                 + " water cost " + price
                 + (costs.waterInvented() ? ", a price that is invented: give your own under 'costs'." : ".");
     }

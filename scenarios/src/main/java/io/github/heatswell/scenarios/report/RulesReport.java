@@ -57,13 +57,33 @@ public final class RulesReport {
         List<Held> against = rules.against();
         return against.isEmpty()
                 ? "Nothing described is against a rule that was read for this place: "
-                        + rules.place().title() + "."
+                        + rules.place().title() + "." + open(rules)
                 : "Not as the rules here ask: "
                         + against.stream()
                                 .map(held -> held.rule().topic().label())
                                 .distinct()
                                 .collect(Collectors.joining(", "))
                         + ". The place: " + rules.place().title() + ".";
+    }
+
+    /** What the description alone does not settle, so that nobody takes it as kept. */
+    private static String open(RulesHere rules) {
+        List<String> run = rules.rules().stream()
+                .filter(held -> held.verdict() == RulesHere.Verdict.BY_A_RUN)
+                .map(held -> held.rule().topic().label())
+                .distinct()
+                .toList();
+        long site = rules.rules().stream()
+                .filter(held -> held.verdict() == RulesHere.Verdict.ON_SITE)
+                .count();
+        StringBuilder said = new StringBuilder();
+        if (!run.isEmpty()) {
+            said.append(" Not judged here: ").append(String.join(", ", run)).append("; a run shows it.");
+        }
+        if (site > 0) {
+            said.append(site == 1 ? " One rule is" : " " + site + " rules are").append(" for you to check.");
+        }
+        return said.toString();
     }
 
     private static List<String> remarks(RulesHere rules) {

@@ -5,11 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.narrative.Narrative;
+import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.choice.VesselAnswer.FormulaAnswer;
+import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.sizing.SizingReconciliation;
 import io.github.heatswell.sizing.SizingResult;
@@ -22,6 +25,7 @@ import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -145,6 +149,59 @@ class VesselChoiceTest {
         assertTrue(stuck.waterAsItIs().orElseThrow().volume() > 100);
         assertEquals(Optional.empty(), stuck.waterProposed());
         assertTrue(answer("orchard-lodge").waterProposed().isPresent());
+    }
+
+    /** The tank is filled cold once, not every day: of a day of use only what follows the first heat-up counts. */
+    @Test
+    void theFirstColdFillIsNoPartOfEveryDay() {
+        Scenario house = behindAReducingValve("60 psi")
+                .with(List.of(Change.of("relief[0].opens=80 psi"), Change.of("vessel.precharge=60 psi")));
+        RunResult run = house.simulation().run();
+        double filled = run.summary().first(Event.Kind.HEATER_OFF).orElseThrow().time();
+        int last = (int) Math.ceil(filled / run.trace().grid().step());
+        double later = run.totals().relieved() - run.trace().value(Channel.RELIEVED_TOTAL, last);
+        assertTrue(later > 0 && later < 0.9 * run.totals().relieved());
+        double days = (run.summary().end() - filled) / 86_400;
+        assertEquals(later * 365 / days, YearlyWater.of(run.summary()).volume(), 0.02 * later * 365);
+    }
+
+    /** What a relief valve on the cold pipe is said to discharge is what a run of the house with just that valve discharges. */
+    @ParameterizedTest
+    @ValueSource(strings = {"58 psi", "40 psi"})
+    void aReliefValveOnTheColdPipeIsTheRunOfWhatItProposes(String set) {
+        Scenario house = behindAReducingValve(set);
+        DischargingValve cold = VesselChoice.of(house).build().answer().valves().get(0);
+        List<Change> fitted = new ArrayList<>(List.of(
+                Change.of("relief[1].name=added"),
+                Change.of("relief[1].location=branch"),
+                Change.of("relief[1].opens=" + cold.setting().in(PressureUnit.PSI) + " psi")));
+        assertTrue(cold.room());
+        assertEquals(set.equals("58 psi"), cold.reseat().isPresent(), "a usual one closes at 56 psi");
+        RunResult usual = house.with(fitted).simulation().run();
+        cold.reseat()
+                .ifPresent(
+                        reseat -> fitted.add(Change.of("relief[1].reseats=" + reseat.in(PressureUnit.PSI) + " psi")));
+        RunResult run = house.with(fitted).simulation().run();
+        assertEquals(
+                YearlyWater.of(run.summary()).volume(),
+                cold.water().orElseThrow().volume(),
+                1e-6);
+        assertEquals(List.of(), run.summary().fedRelief());
+        assertEquals(cold.reseat().isPresent(), !usual.summary().fedRelief().isEmpty());
+    }
+
+    private static Scenario behindAReducingValve(String set) {
+        return ScenarioReader.read("walnut", """
+                site: { place: us-ipc }
+                supply: { arrangement: reducing-valve, pressure: 90 psi, reducing-valve: { set: %s }, water: 58 degF }
+                tank: { volume: 50 gal, material: steel, working-pressure: 150 psi }
+                heater: { energy: gas, input: 40000 Btu/h, set-point: 125 degF }
+                relief:
+                  - { opens: 150 psi, opens-at: 210 degF }
+                vessel: { volume: 2 gal, precharge: 40 psi }
+                draws: us-high
+                run: { begins: 22:00, duration: 26 h }
+                """.formatted(set)).in(UnitSystem.US);
     }
 
     /** Of a house with several vessels the answer is one more, which is added to them; no formula knows such a house. */

@@ -40,6 +40,27 @@ class RulesCommandTest {
         assertTrue(en.contains("Nothing described is against a rule that was read for this place"), en);
     }
 
+    /** What only a run or a look at the house can settle is not passed off as kept. */
+    @Test
+    void theVerdictSaysWhatItLeavesOpen() throws IOException {
+        Path house = folder.resolve("walnut.yaml");
+        Files.writeString(house, """
+                site: { place: us-ipc }
+                supply: { arrangement: reducing-valve, pressure: 90 psi, reducing-valve: { set: 58 psi }, water: 58 degF }
+                tank: { volume: 50 gal, material: steel, working-pressure: 150 psi }
+                heater: { energy: gas, input: 40000 Btu/h, set-point: 125 degF }
+                relief:
+                  - { opens: 150 psi, opens-at: 210 degF }
+                vessel: { volume: 2 gal, precharge: 40 psi }
+                run: { duration: 4 h }
+                """);
+        String said = rules(house.toString(), "us-ipc").out().replaceAll("\\s+", " ");
+        assertTrue(
+                said.contains(
+                        "Not judged here: pressure while the water heats; a run shows it. 7 rules are for you to check."),
+                said);
+    }
+
     @Test
     void aPlaceThatNobodyNamedIsAskedFor() {
         String said = rules("orchard-lodge", "not-known").out().replaceAll("\\s+", " ");
