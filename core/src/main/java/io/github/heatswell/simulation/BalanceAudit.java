@@ -62,6 +62,36 @@ final class BalanceAudit {
         y[StateVector.RETURNED] += Math.max(-gained, 0);
     }
 
+    /** The water of the tank (kg) in a state. */
+    double tankWater(double[] y, Modes modes) {
+        return inventory.tankMass(y, modes);
+    }
+
+    /**
+     * Adds back the water that mixing took from the highest layers: their air took on another temperature and so another
+     * volume. The pressure takes up what that water needs, unless the feed holds it.
+     *
+     * @param y the state after the mixing
+     * @param modes the modes from now on
+     * @param before the water of the tank (kg) before it
+     * @param pressure the pressure (Pa, absolute) before it
+     * @param stiffness what the system takes up per pascal (kg/Pa)
+     * @return the pressure (Pa, absolute) with that water, which the state has too if nothing else has set it
+     */
+    double giveBack(double[] y, Modes modes, double before, double pressure, double stiffness) {
+        double target = y[StateVector.PRESSURE];
+        y[StateVector.PRESSURE] = pressure;
+        double displaced = before - inventory.tankMass(y, modes);
+        double carried = y[StateVector.CARRIED];
+        inventory.press(y, modes, displaced / stiffness, -displaced);
+        y[StateVector.CARRIED] = carried;
+        double with = y[StateVector.PRESSURE];
+        if (target != pressure || modes.rule == PressureRegime.HELD || modes.rule == PressureRegime.RETURNING) {
+            y[StateVector.PRESSURE] = target;
+        }
+        return with;
+    }
+
     Totals totals(double[] y, List<Event> events, int drawsCutShort) {
         List<Totals.Relief> relief = new ArrayList<>();
         for (Valve valve : plant.valves) {
@@ -157,6 +187,12 @@ final class BalanceAudit {
         double tankEnergy(double[] y, Modes modes) {
             column.prepare(y, vector, modes);
             return column.energy(referenceEnthalpy);
+        }
+
+        /** Mass of the tank water (kg). */
+        double tankMass(double[] y, Modes modes) {
+            column.prepare(y, vector, modes);
+            return column.mass();
         }
 
         /** Mass of the tank water at cold pressure (kg); it falls by the mass that warming displaces. */

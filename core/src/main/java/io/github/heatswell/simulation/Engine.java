@@ -49,6 +49,7 @@ final class Engine {
     private final Chatter chatter = new Chatter();
     private final StiffApproach approach;
     private final double[] rates;
+    private final boolean underAir;
 
     private double time;
     private double settledAt = Double.NaN;
@@ -81,6 +82,7 @@ final class Engine {
         Inventory inventory = new Inventory(plant, plant.water);
         approach = new StiffApproach(vector, balance, inventory);
         rates = new double[vector.length];
+        underAir = !plant.air().isEmpty();
         state = startState();
         modes = plant.atStart(state);
         reported = Modes.resting(plant);
@@ -308,7 +310,12 @@ final class Engine {
     private void choose(Modes candidate) {
         Modes before = modes;
         double pressure = state[StateVector.PRESSURE];
+        double top = state[vector.highest];
+        double water = underAir ? ledger.tankWater(state, modes) : 0;
         modes = chooser.choose(candidate, conditions, state, maySettle);
+        if (underAir && state[vector.highest] != top) {
+            pressure = ledger.giveBack(state, modes, water, pressure, balance.stiffness());
+        }
         if (state[StateVector.PRESSURE] != pressure) {
             ledger.adjust(state, modes, plant.moved(modes, state), pressure);
         }

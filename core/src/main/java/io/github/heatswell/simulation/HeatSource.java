@@ -68,6 +68,11 @@ final class HeatSource extends Device<HeatSource.Call> {
         return modes.with(this, Call.NONE.switched(stuck || sensed(y) <= switchOn));
     }
 
+    /** How much a cycle of its thermostat warms the tank (K, mean of its water): only what stands from its layer upwards warms. */
+    double warmingOfTank() {
+        return (setPoint - switchOn) * belowTop / (layer + belowTop);
+    }
+
     /** Temperature (K) at the thermostat; the layers are the last of the state. */
     private double sensed(double[] y) {
         return y[y.length - belowTop];

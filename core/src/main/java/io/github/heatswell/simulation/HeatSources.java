@@ -104,11 +104,11 @@ final class HeatSources {
         return sum;
     }
 
-    /** The smallest differential (K) of a thermostat. */
-    double smallestDifferential() {
+    /** The least that a cycle of a thermostat warms the tank (K, mean of its water). */
+    double smallestWarming() {
         double smallest = Double.POSITIVE_INFINITY;
         for (HeatSource source : sources) {
-            smallest = Math.min(smallest, source.setPoint - source.switchOn);
+            smallest = Math.min(smallest, source.warmingOfTank());
         }
         return smallest;
     }

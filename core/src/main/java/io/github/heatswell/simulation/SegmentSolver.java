@@ -26,7 +26,7 @@ final class SegmentSolver {
 
     /** Largest fraction (-) of the tank's water that a heat-up displaces, */
     private static final double HEAT_UP = 0.01;
-    /** and per kelvin (1/K) of a thermostat's differential: a few times the actual value. */
+    /** and per kelvin (1/K) by which a thermostat's cycle warms it: a few times the actual value. */
     private static final double HEAT_UP_PER_KELVIN = 0.002;
     /** How much softer (-) air under the top of the tank makes a house as it warms. Own choice. */
     private static final double AIR_SOFTENS = 10;
@@ -109,7 +109,7 @@ final class SegmentSolver {
     }
 
     private static double moved(CompiledSystem plant) {
-        return Math.min(HEAT_UP, HEAT_UP_PER_KELVIN * plant.heat.smallestDifferential()) * plant.tankVolume;
+        return Math.min(HEAT_UP, HEAT_UP_PER_KELVIN * plant.heat.smallestWarming()) * plant.tankVolume;
     }
 
     /**

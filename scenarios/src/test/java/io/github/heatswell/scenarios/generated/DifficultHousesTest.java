@@ -53,7 +53,9 @@ class DifficultHousesTest {
                 "calm-under-air",
                 "flushed-into-a-long-branch",
                 "many-layers-under-air",
-                "branch-that-gives-back"
+                "branch-that-gives-back",
+                "element-high-in-a-soft-house",
+                "mixing-under-air"
             })
     void theirDayEndsWithItsBooksClosed(String name) throws IOException {
         RunResult result = Simulation.of(house(name), Duration.ofDays(1))
