@@ -24,12 +24,16 @@ import io.github.heatswell.water.LiquidWater;
  */
 final class HotPipes {
 
+    /** Flows this close (-) count as equal. */
+    private static final double SAME_FLOW = 1e-12;
+
     private final Content[] contents;
     private final double room;
     private final double coldTemperature;
     private final double coldPressure;
     private double drawn;
     private double circulating;
+    private boolean still;
 
     /** The water of one pipe. */
     private static final class Content {
@@ -43,6 +47,10 @@ final class HotPipes {
         double loss;
         /** Heat (W) that leaves it unmixed, beside its own enthalpy. */
         double passing;
+        /** Heat (W) that water on its way back to the tank carries out of it unmixed, likewise. */
+        double passingBack;
+        /** The flow onwards (kg/s) as last found, by which the water that passes is judged. */
+        double onwards;
         /** Whether water comes from the tank's side. */
         boolean filled;
 
@@ -80,6 +88,7 @@ final class HotPipes {
     void prepare(LiquidWater water, double p, double[] y) {
         drawn = 0;
         circulating = 0;
+        still = false;
         for (Content content : contents) {
             HotPipe pipe = content.pipe;
             double t = y[pipe.temperature];
@@ -100,6 +109,7 @@ final class HotPipes {
     void still() {
         drawn = 0;
         circulating = 0;
+        still = true;
         for (Content content : contents) {
             content.loss = 0;
         }
@@ -136,13 +146,14 @@ final class HotPipes {
             double difference = before - h;
             Linear heating = here.warming;
             heating.set(
-                    (i == 0 ? beside : contents[i - 1].passing) - here.passing - here.loss,
+                    (i == 0 ? beside : contents[i - 1].passing) - here.passing - here.loss - here.passingBack,
                     here.volume * here.temperature * here.state.expansivity(),
                     0);
             Linear onwards = here.flow;
             if (i + 1 < contents.length) {
                 Linear next = contents[i + 1].flow;
                 onwards.set(next.constant, next.byPressure, 0);
+                heating.constant += contents[i + 1].passingBack;
                 if (!contents[i + 1].filled) {
                     heating.add(h - contents[i + 1].enthalpy(), next);
                 }
@@ -167,16 +178,29 @@ final class HotPipes {
         return contents[0].flow;
     }
 
-    /** Works out what of the drawn flow passes each pipe by, as in the layers of the {@link TankColumn}. */
+    /**
+     * Works out what passes each pipe by, as in the layers of the {@link TankColumn}: of the drawn flow, and of what larger pipes behind it
+     * take or give back beyond that.
+     */
     private void letPass(double entering, double beside) {
         double before = entering;
         double met = beside;
         for (Content here : contents) {
             double mixing = here.mass / TankColumn.MIXING_TIME;
             double h = here.enthalpy();
-            met = here.filled && drawn > mixing ? (1 - mixing / drawn) * (met + drawn * (before - h)) : 0;
+            double through = drawn + (still ? 0 : Math.max(0, here.onwards - drawn - mixing));
+            met = here.filled && through > mixing ? (1 - mixing / through) * (met + through * (before - h)) : 0;
             here.passing = met;
             before = h;
+        }
+        double back = 0;
+        for (int i = contents.length - 2; i >= 0; i--) {
+            Content here = contents[i];
+            double mixing = here.mass / TankColumn.MIXING_TIME;
+            double through = still ? 0 : -here.onwards - mixing;
+            double difference = contents[i + 1].enthalpy() - here.enthalpy();
+            back = !here.filled && through > mixing ? (1 - mixing / through) * (back + through * difference) : 0;
+            here.passingBack = back;
         }
     }
 
@@ -188,7 +212,27 @@ final class HotPipes {
             turned |= filled != content.filled;
             content.filled = filled;
         }
-        return turned;
+        boolean changed = !still && flowsOnwards(pressureRate);
+        return turned || changed;
+    }
+
+    /** Takes the flows between the pipes as those that hold; returns whether one so large that some passes by has changed. */
+    private boolean flowsOnwards(double pressureRate) {
+        boolean changed = false;
+        for (int i = 0; i + 1 < contents.length; i++) {
+            Content here = contents[i];
+            double before = here.onwards;
+            here.onwards = contents[i + 1].flow.at(pressureRate, 0);
+            double mixing = here.mass / TankColumn.MIXING_TIME;
+            boolean passes = Math.abs(here.onwards - drawn) > mixing || Math.abs(before - drawn) > mixing;
+            changed |= passes && Math.abs(here.onwards - before) > SAME_FLOW * Math.abs(before);
+        }
+        return changed;
+    }
+
+    /** Heat (W) that comes back into the tank beside the enthalpy of the water next to it. */
+    double passingBack() {
+        return contents.length > 0 ? contents[0].passingBack : 0;
     }
 
     /** Whether water comes back into the tank. */

@@ -55,7 +55,9 @@ class DifficultHousesTest {
                 "many-layers-under-air",
                 "branch-that-gives-back",
                 "element-high-in-a-soft-house",
-                "mixing-under-air"
+                "mixing-under-air",
+                "flood-through-a-short-loop",
+                "flood-back-through-a-short-loop"
             })
     void theirDayEndsWithItsBooksClosed(String name) throws IOException {
         RunResult result = Simulation.of(house(name), Duration.ofDays(1))
