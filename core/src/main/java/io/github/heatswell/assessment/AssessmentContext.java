@@ -299,14 +299,24 @@ final class AssessmentContext {
                 .toList();
     }
 
-    /** A vessel at the beginning of a sentence: where there are several, by its name or its number. */
+    /** A vessel within a sentence: where there are several, by its name or its number. */
     String called(ExpansionVessel vessel) {
-        if (house.vessels().size() < 2) {
-            return "The vessel";
+        if (!hasSeveralVessels()) {
+            return "the vessel";
         }
         return vessel.name()
-                .map(name -> "The vessel " + Rule.quoted(name))
-                .orElse("Vessel " + (house.vessels().indexOf(vessel) + 1));
+                .map(name -> "the vessel " + Rule.quoted(name))
+                .orElse("vessel " + (house.vessels().indexOf(vessel) + 1));
+    }
+
+    /** The same with a place for its volume. */
+    String calledWithVolume(ExpansionVessel vessel) {
+        return hasSeveralVessels() ? called(vessel) + " ({})" : "the {} vessel";
+    }
+
+    /** Whether a sentence has to say which vessel it is about. */
+    boolean hasSeveralVessels() {
+        return house.vessels().size() > 1;
     }
 
     /** The highest input of the heater at one time (W). */

@@ -184,12 +184,13 @@ final class ExpansionRule implements Rule {
 
     private static Found outOfService(AssessmentContext subject, ExpansionVessel vessel) {
         Authority control = subject.by(Topic.EXPANSION_CONTROL, Codes.EXPANSION_CONTROL);
+        String which = subject.calledWithVolume(vessel);
         Measure size = Measure.volume(vessel.volume());
         return switch (vessel.condition()) {
             case ISOLATED ->
                 Finding.draft("vessel-isolated", Severity.FAULT)
                         .rests(NamedValue.VESSEL_VOLUME)
-                        .says("The isolating valve of the {} vessel is closed, so it takes no water.", size)
+                        .says("The isolating valve of " + which + " is closed, so it takes no water.", size)
                         .advises(
                                 "With the heater off and the water cool, open the valve and secure it in that position.")
                         .by(control);
@@ -197,7 +198,8 @@ final class ExpansionRule implements Rule {
                 Finding.draft("vessel-upstream-of-check", Severity.FAULT)
                         .rests(NamedValue.VESSEL_VOLUME)
                         .says(
-                                "The {} vessel sits on the mains side of the supply valve, where no expansion reaches it.",
+                                Rule.sentence(which)
+                                        + " sits on the mains side of the supply valve, where no expansion reaches it.",
                                 size)
                         .advisesWork("Have the vessel moved between the supply valve and the tank.")
                         .asks("Ask a licensed plumber which fitting on the supply closes the way back.")
@@ -205,7 +207,9 @@ final class ExpansionRule implements Rule {
             default ->
                 Finding.draft("vessel-waterlogged", Severity.FAULT)
                         .rests(NamedValue.VESSEL_VOLUME)
-                        .says("The {} vessel has lost its gas and is full of water, so it takes no more.", size)
+                        .says(
+                                Rule.sentence(which) + " has lost its gas and is full of water, so it takes no more.",
+                                size)
                         .advisesWork("Have the vessel replaced; a diaphragm that has failed cannot be charged again.")
                         .by(Codes.DESCRIPTION);
         };

@@ -115,7 +115,8 @@ final class PeakRule implements Rule {
         return Finding.draft("vessel-rating-exceeded", Severity.FAULT)
                 .rests(Deciding.CUSHIONED, NamedValue.VESSEL_RATING)
                 .says(
-                        "The pressure at the {} vessel reaches {}, above the {} it is made for.",
+                        "The pressure at " + subject.calledWithVolume(vessel)
+                                + " reaches {}, above the {} it is made for.",
                         Measure.volume(vessel.volume()),
                         gauge(here),
                         limit)

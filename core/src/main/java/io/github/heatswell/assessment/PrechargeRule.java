@@ -100,13 +100,18 @@ final class PrechargeRule implements Rule {
         Measure supply = gauge(subject.lowestStatic());
         Finding.Draft draft =
                 Finding.draft("vessel-above-supply", Severity.FAULT).compares(Deciding.STATIC);
+        String comma = subject.hasSeveralVessels() ? "," : "";
         draft = vessel.height() > CLEARLY_ABOVE
                 ? draft.says(
-                        "The supply, {} at the drain cock, hardly reaches the vessel {} above it: no precharge can be matched"
-                                + " to that, and air may be drawn in there.",
+                        "The supply, {} at the drain cock, hardly reaches " + subject.called(vessel) + comma
+                                + " {} above it: no precharge can be matched to that, and air may be drawn in there.",
                         supply,
                         new Measure(Measure.Kind.LENGTH, vessel.height()))
-                : draft.says("The supply stands at {} only: no precharge can be matched to that.", supply);
+                : draft.says(
+                        "The supply stands at {} only: no precharge"
+                                + (subject.hasSeveralVessels() ? " of " + subject.called(vessel) : "")
+                                + " can be matched to that.",
+                        supply);
         return draft.found(supply)
                 .limit(gauge(subject.lift(vessel.height())))
                 .advisesWork(
@@ -122,8 +127,9 @@ final class PrechargeRule implements Rule {
         double supply = high ? highest(subject, vessel) : lowest(subject, vessel);
         return Finding.draft("precharge-unknown", Severity.CAUTION)
                 .says(
-                        "The precharge of the vessel is not known. At {}, taken in its place, it would lie "
-                                + (high ? "above" : "below") + " the {} the supply stands at there.",
+                        "The precharge of " + subject.called(vessel)
+                                + " is not known. At {}, taken in its place, it would lie " + (high ? "above" : "below")
+                                + " the {} the supply stands at there.",
                         gauge(charge),
                         gauge(supply))
                 .found(gauge(charge))
@@ -145,7 +151,7 @@ final class PrechargeRule implements Rule {
                         + " climbed by {}.";
         Finding.Draft draft = draft("precharge-above-static", charge - high)
                 .says(
-                        subject.called(vessel) + " is charged to {}" + note(subject, vessel) + effect,
+                        Rule.sentence(subject.called(vessel)) + " is charged to {}" + note(subject, vessel) + effect,
                         gauge(charge),
                         gauge(high),
                         new Measure(Measure.Kind.PRESSURE_DIFFERENCE, charge - high))
@@ -170,7 +176,7 @@ final class PrechargeRule implements Rule {
                         + " any is heated.";
         Finding.Draft draft = draft("precharge-below-static", lowest - charge)
                 .says(
-                        subject.called(vessel) + " is charged to {}" + note(subject, vessel) + effect,
+                        Rule.sentence(subject.called(vessel)) + " is charged to {}" + note(subject, vessel) + effect,
                         gauge(charge),
                         gauge(lowest),
                         Measure.share(full))

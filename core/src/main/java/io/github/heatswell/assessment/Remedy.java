@@ -91,7 +91,8 @@ final class Remedy {
                             + (apart.isEmpty()
                                     ? "the same pressure"
                                     : lift > 0 ? "{} less, since it hangs higher" : "{} more, since it hangs lower")
-                            + ": then the {} vessel keeps the peak below {}. At the present supply it takes a larger one.",
+                            + ": then " + subject.calledWithVolume(vessel.get())
+                            + " keeps the peak below {}. At the present supply it takes a larger one.",
                     Stream.of(
                                     Optional.of(new Measure(Measure.Kind.HIGHEST_SETTING, setting)),
                                     apart,

@@ -17,6 +17,11 @@ interface Rule {
     /** Looks at a case and hands over what is to be said of it. */
     void look(AssessmentContext subject, Consumer<Found> found);
 
+    /** A phrase at the beginning of a sentence. */
+    static String sentence(String phrase) {
+        return Character.toUpperCase(phrase.charAt(0)) + phrase.substring(1);
+    }
+
     /** A name within a pattern, in quotation marks; braces in it are no places. */
     static String quoted(String name) {
         return "'" + Statement.literal(name) + "'";

@@ -64,9 +64,10 @@ final class VesselSizeRule implements Rule {
         } else if (subject.drivenUp()) {
             estimate(subject, vessel, PrechargeRule.charge(subject, vessel), "", found);
         } else if (subject.run.isPresent() && bottomedOut(subject.run.get())) {
-            found.accept(bottomed(vessel));
+            found.accept(bottomed(subject, vessel));
         } else if (subject.run.isPresent() && reliefOpened(subject, subject.run.get())) {
-            found.accept(tooSmall(subject, "The {} vessel could", vessel.volume()));
+            found.accept(
+                    tooSmall(subject, Rule.sentence(subject.calledWithVolume(vessel)) + " could", vessel.volume()));
         } else if (subject.run.isEmpty() || !heatedThrough(subject, subject.run.get())) {
             estimate(subject, vessel, PrechargeRule.charge(subject, vessel), "", found);
         }
@@ -77,7 +78,12 @@ final class VesselSizeRule implements Rule {
         double needed = needed(subject);
         double room = room(subject, vessel, charge);
         if (room < needed) {
-            found.accept(estimated(subject, "The {} vessel" + condition + " has", vessel.volume(), needed, room));
+            found.accept(estimated(
+                    subject,
+                    Rule.sentence(subject.calledWithVolume(vessel)) + condition + " has",
+                    vessel.volume(),
+                    needed,
+                    room));
         }
     }
 
@@ -135,12 +141,13 @@ final class VesselSizeRule implements Rule {
         return vessel.volume() * Math.max(0, Math.min(vessel.acceptance(), share));
     }
 
-    private static Found bottomed(ExpansionVessel vessel) {
+    private static Found bottomed(AssessmentContext subject, ExpansionVessel vessel) {
         Measure most = volume(vessel.acceptance() * vessel.volume());
         return Finding.draft("vessel-bottomed-out", Severity.FAULT)
                 .rests(Deciding.CUSHIONED)
                 .says(
-                        "The {} vessel was full: its diaphragm had reached its end with {} of water behind it.",
+                        Rule.sentence(subject.calledWithVolume(vessel))
+                                + " was full: its diaphragm had reached its end with {} of water behind it.",
                         volume(vessel.volume()),
                         most)
                 .found(most)

@@ -25,9 +25,9 @@ final class VesselWeightRule implements Rule {
                 .vessels()
                 .forEach(vessel -> vessel.body().mounting().ifPresent(mounting -> {
                     if (mounting == Mounting.HORIZONTAL) {
-                        found.accept(unsupported(vessel));
+                        found.accept(unsupported(subject, vessel));
                     } else if (vessel.body().emptyMass().isPresent()) {
-                        found.accept(heavy(vessel));
+                        found.accept(heavy(subject, vessel));
                     }
                 }));
     }
@@ -36,19 +36,21 @@ final class VesselWeightRule implements Rule {
         return vessel.body().emptyMass().orElse(0) + WATER * vessel.volume();
     }
 
-    private static Found heavy(ExpansionVessel vessel) {
+    private static Found heavy(AssessmentContext subject, ExpansionVessel vessel) {
         Measure mass = new Measure(Kind.MASS, mass(vessel));
         return Finding.draft("vessel-weight", Severity.NOTE)
-                .says("Full of water, as after a failure of its diaphragm, the vessel weighs {}.", mass)
+                .says(
+                        "Full of water, as after a failure of its diaphragm, " + subject.called(vessel) + " weighs {}.",
+                        mass)
                 .found(mass)
                 .advises("See that its bracket or pipe is made for that weight.")
                 .by(OWN);
     }
 
-    private static Found unsupported(ExpansionVessel vessel) {
+    private static Found unsupported(AssessmentContext subject, ExpansionVessel vessel) {
         ExpansionVessel.Body body = vessel.body();
         Measure mass = new Measure(Kind.MASS, mass(vessel));
-        String weighs = "The vessel lies on its connection alone and weighs "
+        String weighs = Rule.sentence(subject.called(vessel)) + " lies on its connection alone and weighs "
                 + (body.emptyMass().isPresent() ? "" : "at least ") + "{} when full of water";
         Finding.Draft draft = Finding.draft("vessel-unsupported", Severity.CAUTION);
         if (body.length().isPresent()) {

@@ -423,7 +423,9 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder addVessel(ExpansionVessel value) {
-            parts.vessels.add(Objects.requireNonNull(value, "vessels"));
+            boolean twin = parts.vessels.contains(Objects.requireNonNull(value, "vessels"));
+            // two alike are two: each has its own number
+            parts.vessels.add(twin ? value.toBuilder().build() : value);
             return this;
         }
 

@@ -1,7 +1,10 @@
 package io.github.heatswell.assessment;
 
+import static io.github.heatswell.system.ExpansionVessel.Condition.ISOLATED;
 import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
@@ -9,10 +12,13 @@ import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.MassUnit;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.UnitSystem;
 import java.time.Duration;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** What is found in a house with several vessels: each is judged by itself, and their room together. */
@@ -77,5 +83,62 @@ class SeveralVesselsFindingsTest {
                 found.stream()
                         .filter(one -> one.id().equals("vessel-rating-exceeded"))
                         .count());
+    }
+
+    /** Whatever is said of one of several vessels says which, so that no sentence stands there twice. */
+    @Test
+    void eachFindingSaysWhichVesselItIsAbout() {
+        for (ExpansionVessel.Condition condition : ExpansionVessel.Condition.values()) {
+            ExpansionVessel bad = bad().condition(condition).build();
+            assertNames(List.of("'attic'", "'cellar'"), with(named(bad, "attic"), named(bad, "cellar")));
+            assertNames(List.of("essel 1", "essel 2"), with(bad, bad));
+        }
+        ExpansionVessel high = bad().height(29, LengthUnit.METRE).build();
+        assertNames(List.of("'attic'", "'cellar'"), with(named(high, "attic"), named(high, "cellar")));
+        ExpansionVessel far = bad().height(-20, LengthUnit.METRE)
+                .rating(Pressure.gauge(5, BAR))
+                .build();
+        assertNames(List.of("essel 1", "essel 2"), with(far, far));
+        ExpansionVessel small = FaultlessHouse.vessel(2, 4).build();
+        assertNames(
+                List.of("essel 2"), with(small.toBuilder().condition(ISOLATED).build(), small));
+    }
+
+    /** Of the only vessel no more is said than that it is the vessel. */
+    @Test
+    void theOnlyVesselHasNoNumber() {
+        ExpansionVessel cut = named(bad().condition(ISOLATED).build(), "attic");
+        for (Finding one : Findings.of(with(cut))) {
+            String sentence = one.sentence().text(UnitSystem.SI);
+            assertFalse(sentence.contains("attic") || sentence.contains("essel 1"), sentence);
+        }
+    }
+
+    private static ExpansionVessel.Builder bad() {
+        return FaultlessHouse.vessel(12, 2)
+                .mounting(ExpansionVessel.Mounting.HORIZONTAL)
+                .emptyMass(4, MassUnit.KILOGRAM);
+    }
+
+    private static ExpansionVessel named(ExpansionVessel vessel, String name) {
+        return vessel.toBuilder().name(name).build();
+    }
+
+    /** Each sentence of what is found of a vessel has one of the names, and each name has its sentence. */
+    private static void assertNames(List<String> names, HotWaterSystem house) {
+        for (List<Finding> found : List.of(Findings.of(house), Findings.of(run(house)))) {
+            List<String> sentences = found.stream()
+                    .filter(one -> one.id().startsWith("vessel") || one.id().startsWith("precharge"))
+                    .map(one -> one.sentence().text(UnitSystem.SI))
+                    .filter(sentence -> !sentence.contains(" together"))
+                    .toList();
+            assertEquals(sentences.size(), Set.copyOf(sentences).size(), sentences::toString);
+            for (String name : names) {
+                assertTrue(sentences.stream().anyMatch(sentence -> sentence.contains(name)), name + " in " + sentences);
+            }
+            for (String sentence : sentences) {
+                assertTrue(sentence.matches(".*('attic'|'cellar'|[Vv]essel [12]).*"), sentence);
+            }
+        }
     }
 }
