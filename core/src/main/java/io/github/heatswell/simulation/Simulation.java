@@ -70,11 +70,11 @@ public final class Simulation {
             throw new IllegalArgumentException("sample: " + interval
                     + " is outside the allowed range, 1 s to the duration of the run, " + duration);
         }
-        if (duration.dividedBy(interval) > MAX_SAMPLES) {
-            throw new IllegalArgumentException(
-                    "sample: " + interval + " gives more than " + MAX_SAMPLES + " samples; take a longer interval");
+        Simulation sampled = new Simulation(system, duration, interval, tolerance);
+        if (sampled.hasTooManySamples()) {
+            throw new IllegalArgumentException(sampled.tooManySamples());
         }
-        return new Simulation(system, duration, interval, tolerance);
+        return sampled;
     }
 
     /**
@@ -97,9 +97,14 @@ public final class Simulation {
      * Simulates and keeps every sample.
      *
      * @return what the run found; a run that met a hazard ends there and keeps the results so far
+     * @throws IllegalStateException if the run, sampled once a minute as by default, has more than 20 million samples; a longer
+     *     interval, {@link #stream} or {@link #summary} takes it
      * @throws SimulationException if the equations could not be integrated
      */
     public RunResult run() {
+        if (hasTooManySamples()) {
+            throw new IllegalStateException(tooManySamples());
+        }
         Trace.Builder trace = new Trace.Builder(planned(), system.vessels().size());
         RunSummary summary = simulate(trace::addAll);
         return new RunResult(summary, trace.build());
@@ -124,7 +129,15 @@ public final class Simulation {
      * @throws SimulationException if the equations could not be integrated
      */
     public RunSummary summary() {
-        return sampledEvery(duration).stream((time, values, regime) -> {});
+        return new Simulation(system, duration, duration, tolerance).stream((time, values, regime) -> {});
+    }
+
+    private boolean hasTooManySamples() {
+        return duration.dividedBy(sample) > MAX_SAMPLES;
+    }
+
+    private String tooManySamples() {
+        return "sample: " + sample + " gives more than " + MAX_SAMPLES + " samples; take a longer interval";
     }
 
     private RunSummary simulate(SampleSink sink) {

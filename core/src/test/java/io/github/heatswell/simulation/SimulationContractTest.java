@@ -243,6 +243,25 @@ class SimulationContractTest {
                 () -> Simulation.of(system, Duration.ofDays(3650)).sampledEvery(Duration.ofSeconds(1)));
     }
 
+    /** More samples than may be kept are refused before they fill the memory, by the default interval as by any other. */
+    @Test
+    void tooManySamplesAreRefusedByDefaultToo() {
+        Simulation years = Simulation.of(Systems.lodge().build(), Duration.ofDays(20_000));
+        String chosen = assertThrows(IllegalArgumentException.class, () -> years.sampledEvery(Duration.ofMinutes(1)))
+                .getMessage();
+        assertEquals(
+                chosen, assertThrows(IllegalStateException.class, years::run).getMessage());
+        assertEquals("sample: PT1M gives more than 20000000 samples; take a longer interval", chosen);
+    }
+
+    /** A run shorter than the shortest interval has a summary, as it has a trace. */
+    @Test
+    void aRunOfHalfASecondHasASummary() {
+        Simulation half = Simulation.of(protectedLodge(), Duration.ofMillis(500));
+        assertEquals(half.run().totals(), half.summary().totals());
+        assertEquals(0.5, half.summary().end());
+    }
+
     /** A run that cannot go on says where it stood, in words and in numbers. */
     @Test
     void aRunThatCannotGoOnSaysWhereItStood() {
