@@ -23,7 +23,7 @@ final class PrechargeRule implements Rule {
     private static final double CLEARLY_ABOVE = 1;
 
     private static final String EMPTY =
-            "Turn the heater off and let it cool. Close the vessel's isolating valve and drain its" + " water side. ";
+            "Turn the heater off and let it cool. Close the vessel's isolating valve, if it has one, and drain its water side. ";
 
     private static final String BACK =
             "Open the isolating valve again, fill the tank and run a hot tap until no air comes; only"
@@ -135,7 +135,7 @@ final class PrechargeRule implements Rule {
                 .found(gauge(charge))
                 .limit(gauge(supply))
                 .advises(
-                        "Turn the heater off and let it cool. Close the vessel's isolating valve, drain its water side and"
+                        "Turn the heater off and let it cool. Close the vessel's isolating valve, if it has one, drain its water side and"
                                 + " measure the precharge with a tyre gauge: it should show {}. Then run again with what you"
                                 + " read. " + BACK,
                         gauge(highest(subject, vessel)))

@@ -14,6 +14,9 @@ import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.UnitSystem;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.Optional;
+import java.util.Comparator;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -87,10 +90,13 @@ interface AnswerKind {
         private final Map<String, String> shown;
         /** Other ways to say it. */
         private final Map<String, String> others;
+        /** Those that count at the end of a longer answer too, as a state does behind its city. */
+        private final List<String> endings;
 
-        private Word(Map<String, String> shown, Map<String, String> others) {
+        private Word(Map<String, String> shown, Map<String, String> others, List<String> endings) {
             this.shown = shown;
             this.others = others;
+            this.endings = endings;
         }
 
         /** Words that are the same in the file. */
@@ -102,7 +108,7 @@ interface AnswerKind {
         static Word of(List<String> words) {
             Map<String, String> shown = new LinkedHashMap<>();
             words.forEach(word -> shown.put(word, word));
-            return new Word(Collections.unmodifiableMap(shown), Map.of());
+            return new Word(Collections.unmodifiableMap(shown), Map.of(), List.of());
         }
 
         /** The same, where other words are understood as well. */
@@ -111,7 +117,16 @@ interface AnswerKind {
             for (String spelling : spellings) {
                 more.put(folded(spelling), word);
             }
-            return new Word(shown, Collections.unmodifiableMap(more));
+            return new Word(shown, Collections.unmodifiableMap(more), endings);
+        }
+
+        /** The same, where these other ways to say it are understood behind other words too: {@code St. Louis, Missouri}. */
+        Word endingWith(String... spellings) {
+            List<String> more = new ArrayList<>(endings);
+            Arrays.stream(spellings).map(Word::folded).forEach(more::add);
+            // the longest first: West Virginia before Virginia
+            more.sort(Comparator.comparingInt(String::length).reversed());
+            return new Word(shown, others, List.copyOf(more));
         }
 
         @Override
@@ -122,6 +137,11 @@ interface AnswerKind {
             }
             if (others.containsKey(word)) {
                 return others.get(word);
+            }
+            Optional<String> ending =
+                    endings.stream().filter(known -> word.endsWith("-" + known)).findFirst();
+            if (ending.isPresent()) {
+                return others.get(ending.get());
             }
             throw new IllegalArgumentException(Printable.quote(line) + " is not one of "
                     + String.join(", ", shown.keySet()) + Nearest.hint(line, shown.keySet()));
@@ -149,6 +169,8 @@ interface AnswerKind {
         private static final String RANGE_SIGN = " to ";
 
         private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<![\\d,.])(\\d+),(\\d{1,2})(?![\\d,.])");
+        private static final Pattern BARE =
+                Pattern.compile("\\d[\\d.,]*( ?(-|\u2013|\\bto\\b|\\band\\b) ?\\d[\\d.,]*)?", Pattern.CASE_INSENSITIVE);
         private static final Pattern NOMINAL = Pattern.compile("(?i)pn ?(\\d{1,2})");
         private static final Pattern RANGE = Pattern.compile(
                 "(\\d+(?:\\.\\d+)?)( ?[a-zA-Z/\u00b0]*) ?(?:-|\u2013|\u2014|\\bto\\b|\\band\\b) ?(\\d+(?:\\.\\d+)?.*)",
@@ -179,6 +201,22 @@ interface AnswerKind {
         /** The same, where "none" is an answer too; the words say when. */
         Quantity orNone(String when) {
             return new Quantity(kind, example, when);
+        }
+
+        /** Whether an answer is a number, or two, without a unit. */
+        static boolean isBare(String line) {
+            return BARE.matcher(line.strip()).matches();
+        }
+
+        /** A number without a unit has that of the example. */
+        @Override
+        public String understand(String line, UnitSystem units) {
+            return understand(isBare(line) ? line.strip() + unit(units) : line);
+        }
+
+        /** The unit of the example, with the blank before it: {@code " psi"}. */
+        String unit(UnitSystem units) {
+            return example.in(units).replaceFirst("^[\\d.]+", "");
         }
 
         @Override

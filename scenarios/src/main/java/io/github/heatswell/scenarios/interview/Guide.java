@@ -3,9 +3,11 @@ package io.github.heatswell.scenarios.interview;
 import io.github.heatswell.scenarios.interview.Answers.Answer;
 import io.github.heatswell.scenarios.interview.Interview.Outcome;
 import io.github.heatswell.scenarios.interview.Question.Unknown;
+import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.scenarios.report.OutputException;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.units.UnitSystem;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.Reader;
 import java.nio.file.Files;
@@ -44,7 +46,7 @@ public final class Guide {
         DRIP("The drip: does the house as described drip, and how much?"),
         CAUSE("The cause: what do gauge readings say?"),
         SIZE("The size: which vessel, charged to what?"),
-        BUY("The vessel: which one was bought?"),
+        BUY("The vessel: which one was bought? Type dk if none is yet."),
         CHARGE("The charge: what is it pumped up to?"),
         VERIFY("The check: what should the gauge read with it?"),
         KEEP("The years: when is the charge to be checked?");
@@ -80,7 +82,7 @@ public final class Guide {
             ToIntFunction<List<String>> commands) {
         this.house = house;
         this.dialogue = dialogue;
-        this.interviewer = new Interviewer(dialogue, units);
+        this.interviewer = new Interviewer(dialogue, units.or(() -> unitsOf(house)));
         this.kept = kept(house);
         this.commands = commands;
         this.vessel = new LinkedHashMap<>();
@@ -94,10 +96,23 @@ public final class Guide {
                 .orElse(Step.DRIP);
     }
 
+    /** The units of the house's file, which are those of its place where it names one; empty if it cannot be read. */
+    private static Optional<UnitSystem> unitsOf(Path house) {
+        try {
+            return Optional.of(ScenarioReader.read(house).units());
+        } catch (IOException | RuntimeException unreadable) {
+            return Optional.empty();
+        }
+    }
+
     /** The file beside the house's own that remembers where the guide was. */
     private static HouseFile kept(Path house) {
+        return new HouseFile(house.resolveSibling(name(house) + ".guide.txt"));
+    }
+
+    private static String name(Path house) {
         String name = Objects.requireNonNull(house.getFileName(), "name").toString();
-        return new HouseFile(house.resolveSibling(name.replaceFirst("(?i)\\.ya?ml$", "") + ".guide.txt"));
+        return name.replaceFirst("(?i)\\.ya?ml$", "");
     }
 
     /**
@@ -168,6 +183,11 @@ public final class Guide {
             }
         }
         kept.remove();
+        dialogue.blankLine();
+        dialogue.say("That is the whole job. The file " + house.getFileName() + " still describes the house as it was. Once the "
+                + interviewer.units().spelled("vessel") + " is fitted, write it there: vessel.volume "
+                + vessel.get(NamedValue.VESSEL_VOLUME.field()) + ", vessel.precharge "
+                + vessel.get(NamedValue.PRECHARGE.field()) + ".");
         return new Ending(Outcome.Ending.FINISHED, status);
     }
 
@@ -195,9 +215,14 @@ public final class Guide {
             case SIZE -> run("size");
             case BUY -> ask(Questions.named(ReliefQuestions.VOLUME));
             case CHARGE -> ask(Questions.named(ReliefQuestions.PRECHARGE));
-            case VERIFY -> run("run");
+            case VERIFY -> run("run", "--out", checked());
             case KEEP -> run("outlook");
         };
+    }
+
+    /** A folder of its own for the house with its new vessel, so that the papers of the first step stay. */
+    private String checked() {
+        return Path.of("heatswell-out", name(house) + "-with-vessel").toString();
     }
 
     /** Runs a command about the house with its vessel, as far as that is known. */

@@ -165,6 +165,12 @@ final class Interviewer {
         try {
             answers = answers.with(question, understood(question, line));
             dialogue.say(Summary.of(question, answers, units()), "-> ", INDENT);
+            if (question.kind() instanceof AnswerKind.Quantity amount && AnswerKind.Quantity.isBare(line)) {
+                dialogue.say("Taken as" + amount.unit(units()) + ", the unit of the example; type back to change it.");
+            }
+            if (PlaceQuestion.isAssumed(question, line)) {
+                dialogue.say(PlaceQuestion.ASSUMED);
+            }
             return true;
         } catch (IllegalArgumentException e) {
             dialogue.say("Not accepted: " + e.getMessage() + ".");

@@ -6,7 +6,9 @@ import io.github.heatswell.scenarios.interview.Answers.Answer;
 import io.github.heatswell.scenarios.interview.Question.Unknown;
 import io.github.heatswell.units.UnitSystem;
 import java.util.Arrays;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /** Where the house stands: asked first, since units and rules follow it. */
 final class PlaceQuestion {
@@ -30,6 +32,11 @@ final class PlaceQuestion {
         "south dakota",
         "washington"
     };
+
+    /** What is said of a state: its code is from memory, and not every state decides it for its cities. */
+    static final String ASSUMED =
+            "Assumed, not read: a state, county or city may have adopted another code. Ask the local authority which one"
+                    + " holds: us-ipc or us-upc.";
 
     private static final String[] OTHER_STATES = {
         "alabama",
@@ -119,6 +126,8 @@ final class PlaceQuestion {
                                         .toList())
                                 .also("us-ipc", "ipc", "irc", "us", "usa", "united states", "america")
                                 .also("us-ipc", OTHER_STATES)
+                                .endingWith(OTHER_STATES)
+                                .endingWith(UPC)
                                 .also("us-upc", "upc")
                                 .also("us-upc", UPC)
                                 .also("uk", "united kingdom", "gb", "great britain", "britain", "england", "scotland")
@@ -134,6 +143,14 @@ final class PlaceQuestion {
                                 + " place.")
                 .ifUnknown(Unknown.taken(Place.NOT_KNOWN.key(), "the rules of several places are compared"))
                 .build();
+    }
+
+    /** Whether the code of an answer was only assumed, from the state in it or from the country. */
+    static boolean isAssumed(Question question, String line) {
+        String key = line.strip().toLowerCase(Locale.ROOT);
+        return question.id().equals(PLACE)
+                && !Set.of("us-ipc", "us-upc", "ipc", "irc", "upc").contains(key)
+                && question.kind().understand(line).startsWith("us-");
     }
 
     /** The units asked for, or else those of the place, or else bar and litres. */
