@@ -1,9 +1,9 @@
 package io.github.heatswell.scenarios.interview;
 
+import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.scenarios.interview.Answers.Answer;
 import io.github.heatswell.scenarios.interview.Interview.Outcome;
 import io.github.heatswell.scenarios.interview.Question.Unknown;
-import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.scenarios.report.OutputException;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.units.UnitSystem;
@@ -184,7 +184,8 @@ public final class Guide {
         }
         kept.remove();
         dialogue.blankLine();
-        dialogue.say("That is the whole job. The file " + house.getFileName() + " still describes the house as it was. Once the "
+        dialogue.say("That is the whole job. The file " + house.getFileName()
+                + " still describes the house as it was. Once the "
                 + interviewer.units().spelled("vessel") + " is fitted, write it there: vessel.volume "
                 + vessel.get(NamedValue.VESSEL_VOLUME.field()) + ", vessel.precharge "
                 + vessel.get(NamedValue.PRECHARGE.field()) + ".");

@@ -168,7 +168,7 @@ final class Interviewer {
             if (question.kind() instanceof AnswerKind.Quantity amount && AnswerKind.Quantity.isBare(line)) {
                 dialogue.say("Taken as" + amount.unit(units()) + ", the unit of the example; type back to change it.");
             }
-            if (PlaceQuestion.isAssumed(question, line)) {
+            if (question.id().equals(PlaceQuestion.PLACE) && PlaceQuestion.isAssumed(line, answers)) {
                 dialogue.say(PlaceQuestion.ASSUMED);
             }
             return true;

@@ -146,11 +146,10 @@ final class PlaceQuestion {
     }
 
     /** Whether the code of an answer was only assumed, from the state in it or from the country. */
-    static boolean isAssumed(Question question, String line) {
-        String key = line.strip().toLowerCase(Locale.ROOT);
-        return question.id().equals(PLACE)
-                && !Set.of("us-ipc", "us-upc", "ipc", "irc", "upc").contains(key)
-                && question.kind().understand(line).startsWith("us-");
+    static boolean isAssumed(String line, Answers answers) {
+        return (answers.say(PLACE, "us-ipc") || answers.say(PLACE, "us-upc"))
+                && !Set.of("us-ipc", "us-upc", "ipc", "irc", "upc")
+                        .contains(line.strip().toLowerCase(Locale.ROOT));
     }
 
     /** The units asked for, or else those of the place, or else bar and litres. */

@@ -93,7 +93,14 @@ final class UseQuestions {
                         "It drips",
                         AnswerKind.Word.of("no", "heating", "night", "always")
                                 .also("no", "never", "none")
-                                .also("heating", "while heating", "yes", "when it heats", "during heat-up", "heat-up", "during heating")
+                                .also(
+                                        "heating",
+                                        "while heating",
+                                        "yes",
+                                        "when it heats",
+                                        "during heat-up",
+                                        "heat-up",
+                                        "during heating")
                                 .also("night", "at night", "during the night")
                                 .also("always", "all the time")
                                 .also("night", "at night", "nights")

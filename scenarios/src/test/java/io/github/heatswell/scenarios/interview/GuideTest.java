@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.scenarios.interview.Interview.Outcome.Ending;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.interview.Interview.Outcome.Ending;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -64,19 +64,22 @@ class GuideTest {
         assertTrue(said.contains("Step 1 of 7. ") && said.contains("Step 7 of 7. "), said);
         assertFalse(Files.exists(folder.resolve("my-house.guide.txt")));
         String end = said.replaceAll("\\s+", " ");
-        assertTrue(end.contains("That is the whole job.") && end.contains("vessel.volume 18 L, vessel.precharge 4 bar."), end);
+        assertTrue(
+                end.contains("That is the whole job.") && end.contains("vessel.volume 18 L, vessel.precharge 4 bar."),
+                end);
         said.lines().forEach(line -> assertTrue(line.length() <= 80, line));
     }
 
     /** The steps that ask speak in the units and words of the house, also when the guide is carried on. */
     @Test
     void aHouseInTheUsIsAskedInGallons() throws IOException {
-        Files.writeString(house, Catalogue.text("orchard-lodge") + "\nsite: { place: us-ipc }\n");
+        Files.writeString(house, Catalogue.text("orchard-lodge").replace("site:    {", "site:    { place: us-ipc,"));
         StringWriter out = new StringWriter();
         String lines = String.join("\n", "", "no", "", "", "2", "", "dk") + "\n";
         Guide.lead(house, Optional.empty(), new StringReader(lines), new PrintWriter(out), words -> 0);
         String asked = out.toString().replaceAll("\\s+", " ");
-        assertTrue(asked.contains("What is the volume of the expansion tank?") && asked.contains("such as 2 gal"), asked);
+        assertTrue(
+                asked.contains("What is the volume of the expansion tank?") && asked.contains("such as 2 gal"), asked);
         assertTrue(asked.contains("Taken as gal, the unit of the example"), asked);
         assertTrue(asked.contains("a tire gauge") && asked.contains("such as 50 psi"), asked);
     }

@@ -44,12 +44,29 @@ class InterviewTest {
         partial = folder.resolve("my-house.partial.yaml");
     }
 
+    /** A number without a unit has that of the example, which is said; a state is found behind its city, and its code only assumed. */
+    @Test
+    void whatAnOwnerTypesIsTakenAndSaidSo() throws IOException {
+        String said = said(file, "St. Louis, Missouri", "Elm", "check valve", "60", "quit");
+        assertTrue(said.contains("-> us-ipc") && said.contains("Assumed, not read: a state, county or city"), said);
+        assertTrue(said.contains("60 psi +- ") && said.contains("Taken as psi, the unit of the example"), said);
+        assertTrue(said(folder.resolve("w.yaml"), "Charleston West Virginia", "quit")
+                .contains("-> us-ipc"));
+        assertTrue(said(folder.resolve("c.yaml"), "california", "quit").contains("-> us-upc"));
+        assertFalse(said(folder.resolve("u.yaml"), "us-upc", "quit").contains("Assumed"));
+        assertEquals("heating", Questions.named(UseQuestions.DRIP).kind().understand("during heat-up"));
+    }
+
+    private static String said(Path house, String... typed) throws IOException {
+        return Talk.hold(house, UnitSystem.US, List.of(typed)).dialogue().replaceAll("\\s+", " ");
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
             0  | atlantis       | 'atlantis' is not one of us-ipc, us-upc, uk, en, au-nz.
             2  | gate valve     | 'gate valve' is not one of check-valve, reducing-valve, backflow-preventer, nothing.
             2  | chekc-valve    | did you mean check-valve?
-            3  | 4.2            | '4.2' has no unit; a pressure is given in
+            3  | 4.2 furlongs   | 'furlongs' is
             3  | 4.2 L          | 'L' is a unit of volume; a pressure is given in
             3  | 5.2 bar abs    | give the pressure as the gauge shows it, without 'abs'.
             3  | 40 bar         | 40 bar is outside the allowed range, above 0 bar to 25 bar.
