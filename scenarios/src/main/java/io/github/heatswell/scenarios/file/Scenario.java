@@ -16,6 +16,9 @@ import java.util.function.BiFunction;
  */
 public final class Scenario {
 
+    /** Fields that say something about a house, and do not change it. */
+    private static final List<String> WORDS = List.of("title", "question", "expect");
+
     private final String name;
     private final String title;
     private final String question;
@@ -173,10 +176,10 @@ public final class Scenario {
     /**
      * The heading of results.
      *
-     * @return the title, or the name if none was given; a textbook run is marked as one
+     * @return the title, or the name if none was given; a textbook run is marked as one, and so is a run of a changed house
      */
     public String title() {
-        String plain = title.isEmpty() ? name : title;
+        String plain = (title.isEmpty() ? name : title) + (houseChangedSince("title") ? " (changed)" : "");
         return system.tank().neverFails() ? plain + " (textbook run: the tank never fails)" : plain;
     }
 
@@ -192,10 +195,16 @@ public final class Scenario {
     /**
      * What is expected to come out.
      *
-     * @return the expectation, empty if none was given
+     * @return the expectation; empty if none was given, or if the house was changed since, for which it was not meant
      */
     public String expectation() {
-        return expectation;
+        return houseChangedSince("expect") ? "" : expectation;
+    }
+
+    /** Whether anything but words was changed since the text was read, and this field was not. */
+    private boolean houseChangedSince(String field) {
+        List<String> changed = changes().stream().map(Change::field).toList();
+        return !changed.contains(field) && !WORDS.containsAll(changed);
     }
 
     /**

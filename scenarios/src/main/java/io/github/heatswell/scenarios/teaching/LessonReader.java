@@ -228,6 +228,7 @@ final class LessonReader {
         LessonSlider slider = new LessonSlider(
                 one(from, "house"),
                 from.text("label"),
+                from.text("with"),
                 from.texts("fields", 1),
                 from.texts("values", 2),
                 from.value("unit").map(node -> Fields.text(node, "unit")).orElse(""));

@@ -14,11 +14,13 @@ import java.util.stream.IntStream;
  *
  * @param house the house
  * @param label what is moved
+ * @param with the words before a value in a sentence, such as {@code a precharge of}
  * @param fields their keys in a scenario file, such as {@code vessel.precharge}; all get the same value
  * @param values the values without unit, from low to high
  * @param unit their unit, such as {@code bar}
  */
-record LessonSlider(Lesson.House house, String label, List<String> fields, List<String> values, String unit) {
+record LessonSlider(
+        Lesson.House house, String label, String with, List<String> fields, List<String> values, String unit) {
 
     /** With fewer runs than this the steps between them are coarse. */
     private static final int FEWEST = 15;
@@ -59,7 +61,7 @@ record LessonSlider(Lesson.House house, String label, List<String> fields, List<
             parts *= 2;
         }
         try {
-            return new LessonSlider(house, label, fields, between(parts), unit);
+            return new LessonSlider(house, label, with, fields, between(parts), unit);
         } catch (NumberFormatException e) {
             return this;
         }

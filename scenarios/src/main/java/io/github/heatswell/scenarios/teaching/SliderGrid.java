@@ -113,12 +113,13 @@ record SliderGrid(List<Step> steps, int own, double sample, double end, double r
                 List.copyOf(steps), own, sample, house.trace().grid().end(), set);
     }
 
-    /** The runs as the script of the page reads them. */
-    String json(UnitSystem first) {
+    /** The runs as the script of the page reads them, and the words before a value of the slider in a sentence. */
+    String json(String with, UnitSystem first) {
         StringWriter text = new StringWriter();
         try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
             json.writeStartObject();
             json.writeStringField("first", first == UnitSystem.SI ? "si" : "us");
+            json.writeStringField("with", with);
             json.writeNumberField("own", own);
             json.writeNumberField("sample", Math.round(sample));
             json.writeNumberField("end", Math.round(end));

@@ -132,7 +132,9 @@
     const seen = [now.low, now.high].filter(run => run.opens >= 0);
     if (seen.length === 0) return 'stays shut';
     if (now.exact) return 'opens after ' + time(now.low.opens);
-    if (seen.length === 1) return 'opens at ' + named(seen[0]) + ', stays shut at ' + named(seen[0] === now.low ? now.high : now.low);
+    if (seen.length === 1) {
+      return 'opens with ' + data.with + ' ' + named(seen[0]) + '; stays shut with ' + named(seen[0] === now.low ? now.high : now.low);
+    }
     const [early, late] = ordered(now.low.opens, now.high.opens).map(time);
     return early === late ? 'opens after ' + early : 'opens between ' + early + ' and ' + late + ' after the start';
   };

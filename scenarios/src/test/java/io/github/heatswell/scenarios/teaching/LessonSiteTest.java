@@ -421,13 +421,14 @@ class LessonSiteTest {
     @Test
     void slidersGetValuesBetweenThoseOfTheLesson() {
         Lesson.House any = Lessons.all().get(0).houses().get(0);
-        LessonSlider two = new LessonSlider(any, "size", List.of("vessel.volume"), List.of("2", "4"), "L");
+        LessonSlider two =
+                new LessonSlider(any, "size", "a vessel of", List.of("vessel.volume"), List.of("2", "4"), "L");
         List<String> values = two.refined().values();
         assertEquals(17, values.size());
         assertEquals(List.of("2", "2.13", "2.25"), values.subList(0, 3)); // an eighth is 0.125, two decimals are kept
         assertEquals("4", values.get(16));
-        LessonSlider words =
-                new LessonSlider(any, "fault", List.of("vessel.condition"), List.of("sound", "isolated"), "");
+        LessonSlider words = new LessonSlider(
+                any, "fault", "a vessel that is", List.of("vessel.condition"), List.of("sound", "isolated"), "");
         assertEquals(List.of("sound", "isolated"), words.refined().values());
         assertEquals("isolated", words.shown(1, UnitSystem.US));
         assertEquals("1.06 gal", two.shown(1, UnitSystem.US)); // 4 L are 1.06 gallons
