@@ -218,10 +218,13 @@ final class RunLines {
                     double reseatPressure = valve.reseatPressure().gauge(atmosphere);
                     double share = (valve.setPressure().gauge(atmosphere) - reseatPressure)
                             / (valve.fullLiftPressure().gauge(atmosphere) - reseatPressure);
-                    return switch (valve.liftCharacteristic()) {
-                        case MODULATING -> valve.liftCurve().lift(share) * valve.fullFlow();
-                        case SNAP -> 0;
-                    };
+                    boolean drops = valve.liftCharacteristic()
+                            .filter(known -> switch (known) {
+                                case MODULATING -> false;
+                                case SNAP -> true;
+                            })
+                            .isPresent();
+                    return drops ? 0 : valve.liftCurve().lift(share) * valve.fullFlow();
                 }
             }
             return 0;

@@ -8,6 +8,7 @@ import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 
@@ -179,14 +180,14 @@ public final class ReliefValve {
         return parts.fullFlow;
     }
 
-    /** {@return how the lift depends on pressure} */
-    public LiftCharacteristic liftCharacteristic() {
-        return parts.liftCharacteristic;
+    /** {@return the characteristic that describes its lift, or empty if a curve of its own does} */
+    public Optional<LiftCharacteristic> liftCharacteristic() {
+        return parts.liftCurve instanceof LiftCharacteristic known ? Optional.of(known) : Optional.empty();
     }
 
     /** {@return the curve of its lift: its own, or that of its characteristic} */
     public LiftCurve liftCurve() {
-        return parts.liftCurve == null ? parts.liftCharacteristic : parts.liftCurve;
+        return parts.liftCurve;
     }
 
     /** {@return where the valve sits} */
@@ -252,7 +253,6 @@ public final class ReliefValve {
         private Pressure fullLiftPressure;
         private Pressure reseatPressure;
         private Double fullFlow;
-        private LiftCharacteristic liftCharacteristic;
         private LiftCurve liftCurve;
         private Location location = Location.BRANCH;
         private Kind kind = Kind.RELIEF_VALVE;
@@ -270,7 +270,6 @@ public final class ReliefValve {
             fullLiftPressure = from.fullLiftPressure;
             reseatPressure = from.reseatPressure;
             fullFlow = from.fullFlow;
-            liftCharacteristic = from.liftCharacteristic;
             liftCurve = from.liftCurve;
             location = from.location;
             kind = from.kind;
@@ -344,18 +343,18 @@ public final class ReliefValve {
         }
 
         /**
-         * Sets how the lift follows the pressure.
+         * Sets how the lift follows the pressure, in place of any curve.
          *
          * @param value the character
          * @return this builder
          */
         public Builder liftCharacteristic(LiftCharacteristic value) {
-            liftCharacteristic = Objects.requireNonNull(value, "character");
+            liftCurve = Objects.requireNonNull(value, "character");
             return this;
         }
 
         /**
-         * Sets a lift curve of its own. The characteristic then only tells whether the valve opens at once.
+         * Sets a lift curve of its own, in place of any characteristic.
          *
          * @param value the curve
          * @return this builder
@@ -363,7 +362,9 @@ public final class ReliefValve {
          *     another slope than it states, or no finite lift and slope at either end
          */
         public Builder liftCurve(LiftCurve value) {
-            Objects.requireNonNull(value, "lift-curve");
+            if (Objects.requireNonNull(value, "lift-curve") instanceof LiftCharacteristic known) {
+                return liftCharacteristic(known);
+            }
             for (int i = 0; i < CURVE_POINTS; i++) {
                 double share = (i + 0.5) / CURVE_POINTS;
                 double quotient = (value.lift(share + CURVE_STEP) - value.lift(share - CURVE_STEP)) / (2 * CURVE_STEP);
@@ -491,7 +492,7 @@ public final class ReliefValve {
                     .present("full-lift", fullLiftPressure)
                     .present("reseats", reseatPressure)
                     .present("full-flow", fullFlow)
-                    .present("character", liftCharacteristic);
+                    .present("character", liftCurve);
             ReliefRules.device(requirements, setTemperature, reseatTemperature, location, ratedInput);
             ReliefRules.inlet(requirements, kind, setTemperature, location);
             if (setPressure != null && fullLiftPressure != null && reseatPressure != null) {

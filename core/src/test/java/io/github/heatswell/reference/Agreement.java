@@ -44,8 +44,8 @@ final class Agreement {
     }
 
     private double comparableUntil() {
-        boolean snaps = system.reliefValves().stream()
-                .anyMatch(v -> v.liftCharacteristic() == ReliefValve.LiftCharacteristic.SNAP);
+        boolean snaps =
+                system.reliefValves().stream().anyMatch(v -> v.liftCurve() == ReliefValve.LiftCharacteristic.SNAP);
         List<Double> openings = reference.times(Event.Kind.RELIEF_OPENED);
         return snaps && openings.size() > CYCLES ? openings.get(CYCLES) - NEAR : Double.POSITIVE_INFINITY;
     }

@@ -109,9 +109,7 @@ final class RandomComparison {
         long openings = reference.events().stream()
                 .filter(e -> e.kind() == Event.Kind.RELIEF_OPENED && e.device().equals(described.name()))
                 .count();
-        return described.liftCharacteristic() == ReliefValve.LiftCharacteristic.SNAP && openings > 1
-                ? relieved / openings
-                : 0;
+        return described.liftCurve() == ReliefValve.LiftCharacteristic.SNAP && openings > 1 ? relieved / openings : 0;
     }
 
     /**

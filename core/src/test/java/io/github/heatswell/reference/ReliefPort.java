@@ -3,6 +3,7 @@ package io.github.heatswell.reference;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
 import java.util.List;
 
 /**
@@ -13,6 +14,7 @@ import java.util.List;
 final class ReliefPort {
 
     private final ReliefValve valve;
+    private final LiftCharacteristic characteristic;
     private final double setPressure;
     private final double reseatPressure;
     private final double fullLiftPressure;
@@ -28,6 +30,8 @@ final class ReliefPort {
      */
     ReliefPort(ReliefValve valve, double air, double column) {
         this.valve = valve;
+        characteristic = valve.liftCharacteristic()
+                .orElseThrow(() -> new IllegalArgumentException("no lift curve was written here for " + valve.name()));
         setPressure = valve.setPressure().absolute(air) + column;
         reseatPressure = valve.reseatPressure().absolute(air) + column;
         fullLiftPressure = valve.fullLiftPressure().absolute(air) + column;
@@ -61,7 +65,7 @@ final class ReliefPort {
 
     /** {@return whether it is fully lifted from opening to reseating} */
     boolean snaps() {
-        return switch (valve.liftCharacteristic()) {
+        return switch (characteristic) {
             case MODULATING -> false;
             case SNAP -> true;
         };
@@ -114,7 +118,11 @@ final class ReliefPort {
     private double share(double p, Mode.Lift lift) {
         return switch (lift) {
             case CLOSED -> 0;
-            case PARTIAL -> (p - reseatPressure) / (fullLiftPressure - reseatPressure);
+            case PARTIAL ->
+                switch (characteristic) {
+                    case MODULATING -> (p - reseatPressure) / (fullLiftPressure - reseatPressure);
+                    case SNAP -> throw new IllegalStateException("a snap-acting valve is never partly open");
+                };
             case FULL, HOT -> 1;
         };
     }

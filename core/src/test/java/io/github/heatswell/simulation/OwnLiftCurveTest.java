@@ -7,11 +7,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
+import io.github.heatswell.system.InvalidDescriptionException;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
 import io.github.heatswell.system.ReliefValve.LiftCurve;
 import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
 import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
@@ -163,6 +168,38 @@ class OwnLiftCurveTest {
         String message =
                 assertThrows(SimulationException.class, () -> run(valve)).getMessage();
         assertTrue(message.startsWith("the lift curve of 'expansion valve' is not defined at 0.0"), message);
+    }
+
+    /** Contract: of a curve and a characteristic the one set last holds, and the valve tells of no other. */
+    @Test
+    void theLiftSetLastHolds() {
+        LiftCurve square = curve(share -> share * share, share -> 2 * share);
+        ReliefValve own = with(square);
+        assertEquals(Optional.empty(), own.liftCharacteristic());
+        assertEquals(0.25, own.liftCurve().lift(0.5));
+        for (LiftCharacteristic known : LiftCharacteristic.values()) {
+            for (ReliefValve back : List.of(
+                    own.toBuilder().liftCharacteristic(known).build(),
+                    own.toBuilder().liftCurve(known).build())) {
+                assertEquals(Optional.of(known), back.liftCharacteristic());
+                assertEquals(known, back.liftCurve());
+            }
+        }
+        assertEquals(square, own.toBuilder().name("again").build().liftCurve(), "a copy keeps the curve");
+    }
+
+    /** Contract: a curve alone tells how a valve lifts; without one, and without a characteristic, nothing does. */
+    @Test
+    void aCurveAloneSuffices() {
+        ReliefValve.Builder builder = ReliefValve.builder()
+                .name("measured")
+                .setPressure(Pressure.gauge(6, PressureUnit.BAR))
+                .fullLiftPressure(Pressure.gauge(6.6, PressureUnit.BAR))
+                .reseatPressure(Pressure.gauge(5, PressureUnit.BAR))
+                .fullFlow(20, FlowUnit.LITRE_PER_MINUTE);
+        assertThrows(InvalidDescriptionException.class, builder::build);
+        assertEquals(
+                0.75, builder.liftCurve(new QuickOpening()).build().liftCurve().lift(0.5));
     }
 
     @Test

@@ -17,6 +17,7 @@ import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -135,7 +136,7 @@ class DescriptionTest {
             assertEquals(Pressure.gauge(7.7, BAR), valve.fullLiftPressure());
             assertEquals(Pressure.gauge(5.6, BAR), valve.reseatPressure());
             assertEquals(10e-3 / 60, valve.fullFlow(), ROUNDING);
-            assertEquals(ReliefValve.LiftCharacteristic.SNAP, valve.liftCharacteristic());
+            assertEquals(Optional.of(ReliefValve.LiftCharacteristic.SNAP), valve.liftCharacteristic());
             assertEquals(ReliefValve.Location.TANK_TOP, valve.location());
             assertEquals(1.5, valve.height());
             assertEquals(371.15, valve.setTemperature().orElseThrow(), ROUNDING);

@@ -69,7 +69,7 @@ class ScenarioReaderTest {
         assertEquals(bar(7.7), valve.fullLiftPressure());
         assertEquals(bar(5.6), valve.reseatPressure());
         assertEquals(20e-3 / 60, valve.fullFlow(), 1e-18);
-        assertEquals(ReliefValve.LiftCharacteristic.SNAP, valve.liftCharacteristic());
+        assertEquals(Optional.of(ReliefValve.LiftCharacteristic.SNAP), valve.liftCharacteristic());
         assertEquals(0.012, system.vessel().orElseThrow().volume());
         assertEquals(bar(4.2), system.vessel().orElseThrow().precharge());
         assertEquals(0.6, system.vessel().orElseThrow().acceptance());
