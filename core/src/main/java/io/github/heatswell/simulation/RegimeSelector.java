@@ -160,20 +160,26 @@ final class RegimeSelector {
         boolean[] joined = new boolean[plant.layers - 1];
         balance.evaluate(y, modes.withJoined(joined), rates);
         double[] tendency = new double[plant.layers];
+        double[] temperature = new double[plant.layers];
         double[] weight = new double[plant.layers];
         int[] size = new int[plant.layers];
         int blocks = 0;
         for (int layer = 0; layer < plant.layers; layer++) {
             tendency[blocks] = rates[vector.lowest + layer];
+            temperature[blocks] = y[vector.lowest + layer];
             weight[blocks] = balance.column().capacity(layer);
             size[blocks] = 1;
             blocks++;
-            // pool neighbours until their rates grow upwards
-            while (blocks > 1 && mixes(y, layer - size[blocks - 1], tendency[blocks - 2] - tendency[blocks - 1])) {
-                double both = weight[blocks - 2] + weight[blocks - 1];
-                tendency[blocks - 2] =
-                        (tendency[blocks - 2] * weight[blocks - 2] + tendency[blocks - 1] * weight[blocks - 1]) / both;
-                weight[blocks - 2] = both;
+            // pool neighbours until their mixed temperatures and rates grow upwards
+            while (blocks > 1
+                    && mixes(
+                            layer - size[blocks - 1],
+                            temperature[blocks - 2] - temperature[blocks - 1],
+                            tendency[blocks - 2] - tendency[blocks - 1])) {
+                double added = weight[blocks - 1] / (weight[blocks - 2] + weight[blocks - 1]);
+                tendency[blocks - 2] += added * (tendency[blocks - 1] - tendency[blocks - 2]);
+                temperature[blocks - 2] += added * (temperature[blocks - 1] - temperature[blocks - 2]);
+                weight[blocks - 2] += weight[blocks - 1];
                 size[blocks - 2] += size[blocks - 1];
                 blocks--;
             }
@@ -222,11 +228,10 @@ final class RegimeSelector {
     }
 
     /**
-     * Whether a layer mixes with the one above it: it is warmer, or equally warm and about to become warmer. A
-     * difference within the solver's error, carried along by the flow, is no reason to mix.
+     * Whether a block up to a layer mixes with the one above it: it is warmer, once mixed in itself, or equally warm and
+     * about to become warmer. A difference within the solver's error, carried along by the flow, is no reason to mix.
      */
-    private boolean mixes(double[] y, int layer, double fasterBy) {
-        double warmerBy = y[vector.lowest + layer] - y[vector.lowest + layer + 1];
+    private boolean mixes(int layer, double warmerBy, double fasterBy) {
         double turnover = balance.column().turnover(layer);
         // less than any inversion that a detector waits for, so that a pair which is due does mix
         double carried = (2 * SAME_TEMPERATURE + inversion(turnover) - INVERSION) * turnover;

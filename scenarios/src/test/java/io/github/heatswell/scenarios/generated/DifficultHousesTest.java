@@ -57,7 +57,8 @@ class DifficultHousesTest {
                 "element-high-in-a-soft-house",
                 "mixing-under-air",
                 "flood-through-a-short-loop",
-                "flood-back-through-a-short-loop"
+                "flood-back-through-a-short-loop",
+                "warmed-by-turns-in-a-flood"
             })
     void theirDayEndsWithItsBooksClosed(String name) throws IOException {
         RunResult result = Simulation.of(house(name), Duration.ofDays(1))
