@@ -12,6 +12,7 @@ import io.github.heatswell.diagnosis.DiagnosisResult;
 import io.github.heatswell.diagnosis.Estimate;
 import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.Misfit;
+import io.github.heatswell.diagnosis.Overpressure;
 import io.github.heatswell.diagnosis.Parameter;
 import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.diagnosis.SeparatingCheck;
@@ -58,6 +59,7 @@ public final class DiagnosisStory {
     private final Doubts doubts;
     private final Optional<PressureLog> log;
     private final Set<SiteCheck> read;
+    private final Optional<Overpressure> over;
 
     /**
      * The story of a diagnosis.
@@ -67,18 +69,21 @@ public final class DiagnosisStory {
      * @param doubts what is not known of it
      * @param log the log as far as it was used
      * @param read what was read on site
+     * @param over the reading above what the plates allow, if there is one
      */
     public DiagnosisStory(
             DiagnosisResult result,
             HotWaterSystem house,
             Doubts doubts,
             Optional<PressureLog> log,
-            Set<SiteCheck> read) {
+            Set<SiteCheck> read,
+            Optional<Overpressure> over) {
         this.result = Objects.requireNonNull(result, "result");
         this.house = Objects.requireNonNull(house, "house");
         this.doubts = Objects.requireNonNull(doubts, "doubts");
         this.log = Objects.requireNonNull(log, "log");
         this.read = Set.copyOf(read);
+        this.over = Objects.requireNonNull(over, "over");
     }
 
     /**
@@ -88,6 +93,9 @@ public final class DiagnosisStory {
      */
     public Statement verdict() {
         List<HypothesisFit> tested = tested();
+        if (isOverpressure()) {
+            return plain("The pressure went above what the plates allow, whatever the cause.");
+        }
         if (result.misfit()) {
             return plain("These readings don't settle it: none of the causes looked at explains them.");
         }
@@ -300,6 +308,11 @@ public final class DiagnosisStory {
      * @return whole sentences, with who is to do it; empty if nothing is left to tell
      */
     public Optional<Statement> next() {
+        if (isOverpressure()) {
+            return Optional.of(
+                    plain("Next, leave the heater off and call a licensed professional. Until the relief valve is"
+                            + " replaced, heat no water to take a reading."));
+        }
         Optional<Statement> check = result.check().map(this::check);
         return result.misfit()
                 ? Optional.of(plain(afresh()))
@@ -371,10 +384,60 @@ public final class DiagnosisStory {
      */
     public Optional<Statement> hazard() {
         List<HypothesisFit> hazards = result.hazards();
-        return hazards.isEmpty()
-                ? Optional.empty()
-                : Optional.of(plain("The readings speak for this: " + among(hazards)
-                        + ". Turn the heater off until a licensed professional has looked at it."));
+        List<Statement> all = new ArrayList<>();
+        over.filter(Overpressure::isHazard).map(DiagnosisStory::beyondPlate).ifPresent(all::add);
+        if (!hazards.isEmpty()) {
+            all.add(plain("The readings speak for this: " + among(hazards)
+                    + ". Turn the heater off until a licensed professional has looked at it."));
+        }
+        return all.isEmpty() ? Optional.empty() : Optional.of(Statement.joined(" ", all));
+    }
+
+    private static Statement beyondPlate(Overpressure over) {
+        return gaugeRead(over)
+                .then(". "
+                        + (over.plate() == Overpressure.Plate.TANK
+                                ? "Either the relief valve does not guard this tank, or the gauge is wrong."
+                                : "Either the relief valve does not open as it must, or the gauge is wrong.")
+                        + " Turn the heater off now, at its gas cock or breaker, if you can do that safely. Do not heat"
+                        + " again. Have a licensed professional replace the relief valve and look at the tank. Never plug"
+                        + " or cap the valve.");
+    }
+
+    private static Statement gaugeRead(Overpressure over) {
+        return plain("The gauge read ")
+                .then(Measure.gauge(over.reading()))
+                .then(", above the ")
+                .then(Measure.gauge(over.marked()))
+                .then(
+                        over.plate() == Overpressure.Plate.TANK
+                                ? " that the tank is rated for"
+                                : " on the relief valve's plate");
+    }
+
+    /**
+     * Whether a reading alone shows a hazard, so that nobody may be told to heat the tank.
+     *
+     * @return true if one lies beyond what the plates allow
+     */
+    public boolean isOverpressure() {
+        return over.filter(Overpressure::isHazard).isPresent();
+    }
+
+    /**
+     * What a reading above a plate says that is no hazard by itself.
+     *
+     * @return whole sentences; empty if there is none
+     */
+    public Optional<Statement> abovePlate() {
+        return over.filter(one -> !one.isHazard())
+                .map(one -> gaugeRead(one)
+                        .then(
+                                one.level() == Overpressure.Level.LONE_READING
+                                        ? ". It stands alone, so it may be a slip of the pen or of the gauge. If it was"
+                                                + " real, turn the heater off and have the relief valve replaced."
+                                        : ", though by no more than a valve may need to open fully. If nothing came out of"
+                                                + " the valve, turn the heater off and have it replaced."));
     }
 
     /**
@@ -383,7 +446,9 @@ public final class DiagnosisStory {
      * @return whole sentences; empty if nothing is left
      */
     public Optional<Statement> notRuledOut() {
-        List<HypothesisFit> left = result.notRuledOut();
+        List<HypothesisFit> left = result.notRuledOut().stream()
+                .filter(fit -> !isOverpressure() || fit.cause() != Cause.RELIEF_OPENS_HIGH)
+                .toList();
         return left.isEmpty()
                 ? Optional.empty()
                 : Optional.of(plain("Not ruled out by these readings: " + among(left) + ". "

@@ -17,8 +17,11 @@ final class DiagnosisCells {
 
     private final DiagnosisResult result;
     private final QuantityFormat shown;
+    private final boolean noHeating;
 
-    DiagnosisCells(DiagnosisResult result, QuantityFormat shown) {
+    /** Nobody is told what to read next where that may take heating a tank that must stay cold. */
+    DiagnosisCells(DiagnosisResult result, QuantityFormat shown, boolean noHeating) {
+        this.noHeating = noHeating;
         this.result = result;
         this.shown = shown;
     }
@@ -48,6 +51,7 @@ final class DiagnosisCells {
     String estimate(Estimate estimate) {
         String words = estimate.parameter().words() + ": ";
         String settled = estimate.settledBy()
+                .filter(check -> !noHeating)
                 .map(check -> "; to be settled by reading " + check.words())
                 .orElse("");
         return switch (estimate.standing()) {

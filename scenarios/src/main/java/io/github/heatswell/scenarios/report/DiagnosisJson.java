@@ -15,11 +15,20 @@ final class DiagnosisJson {
 
     static Json of(DiagnosisAnswer answer) {
         DiagnosisResult result = answer.result();
+        boolean over = answer.story().isOverpressure();
         return new Json()
-                .with("hazard", !result.hazards().isEmpty())
+                .with("hazard", answer.story().hazard().isPresent())
                 .program(answer.scenario().name())
                 .with("decided", result.isDecided())
                 .with("misfit", result.misfit())
+                .with(
+                        "overpressure",
+                        answer.overpressure()
+                                .map(plate -> new Json()
+                                        .with("level", plate.level())
+                                        .with("plate", plate.plate())
+                                        .with("reading_pa", plate.reading())
+                                        .with("marked_pa", plate.marked())))
                 .with(
                         "start_remark",
                         answer.story()
@@ -32,7 +41,7 @@ final class DiagnosisJson {
                 .each(
                         "causes",
                         result.fits(),
-                        fit -> cause(fit, !result.untested().contains(fit), result.misfit()))
+                        fit -> cause(fit, !result.untested().contains(fit), result.misfit(), over))
                 .each(
                         "on_site",
                         answer.installed().map(InstalledCheck::lines).orElse(List.of()),
@@ -46,6 +55,7 @@ final class DiagnosisJson {
                 .with(
                         "check",
                         result.check()
+                                .filter(check -> !over)
                                 .map(check -> new Json()
                                         .with("check", check.check())
                                         .with("unit", check.check().unit())
@@ -55,7 +65,7 @@ final class DiagnosisJson {
                                         .with("expected_second", check.expectedSecond())));
     }
 
-    private static Json cause(HypothesisFit fit, boolean tested, boolean misfit) {
+    private static Json cause(HypothesisFit fit, boolean tested, boolean misfit, boolean over) {
         return new Json()
                 .with("cause", fit.cause())
                 .with("description", fit.cause().words())
@@ -64,7 +74,7 @@ final class DiagnosisJson {
                 .known("weight", fit.weight())
                 .known("sum_of_squares", fit.sumOfSquares())
                 .known("criterion", fit.criterion())
-                .each("estimates", misfit ? List.of() : fit.estimates(), DiagnosisJson::estimate)
+                .each("estimates", misfit ? List.of() : fit.estimates(), one -> estimate(one, over))
                 .each(
                         "evidence",
                         fit.evidence(),
@@ -77,7 +87,7 @@ final class DiagnosisJson {
                                 .with("against", part.against()));
     }
 
-    private static Json estimate(Estimate estimate) {
+    private static Json estimate(Estimate estimate, boolean over) {
         return new Json()
                 .with("parameter", estimate.parameter())
                 .with("unit", estimate.parameter().unit())
@@ -88,6 +98,7 @@ final class DiagnosisJson {
                 .with(
                         "settled_by",
                         estimate.settledBy()
+                                .filter(check -> !over)
                                 .map(check -> check.name().toLowerCase(Locale.ROOT))
                                 .orElse(""));
     }

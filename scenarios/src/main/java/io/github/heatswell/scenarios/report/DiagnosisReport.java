@@ -55,7 +55,10 @@ public final class DiagnosisReport {
                         units,
                         tables,
                         chart.map(drawn -> Answer.pictures("readings", drawn)).orElse(List.of()))
-                .then(NextStep.afterDiagnosis(answer.scenario().system(), answer.result()));
+                .then(
+                        answer.story().isOverpressure()
+                                ? NextStep.afterHazard()
+                                : NextStep.afterDiagnosis(answer.scenario().system(), answer.result()));
     }
 
     private static LoggedRuns logged(DiagnosisAnswer answer, PressureLog log) {
@@ -120,6 +123,7 @@ public final class DiagnosisReport {
                 .toList();
         List<Block> blocks = new ArrayList<>(
                 Document.answer("", story.verdict().text(shown), remarks, "").blocks());
+        story.abovePlate().ifPresent(above -> blocks.add(new AlarmNote("CAUTION", above.text(shown))));
         story.notRuledOut().ifPresent(left -> blocks.add(new AlarmNote("CAUTION", left.text(shown))));
         return new Document.Section("The answer", blocks);
     }

@@ -34,7 +34,7 @@ final class DiagnosisTables {
         this.result = answer.result();
         this.shown = shown;
         this.story = answer.story();
-        this.cells = new DiagnosisCells(result, shown);
+        this.cells = new DiagnosisCells(result, shown, story.isOverpressure());
     }
 
     /** How the causes are ordered; where none explains the readings, a weight tells them apart and no more. */
@@ -136,6 +136,7 @@ final class DiagnosisTables {
     private List<String> estimate(Estimate estimate) {
         String name = PageWords.capitalised(estimate.parameter().words());
         String settled = estimate.settledBy()
+                .filter(check -> !story.isOverpressure())
                 .map(check -> "; read " + check.words() + " to settle it")
                 .orElse("");
         return switch (estimate.standing()) {
@@ -157,6 +158,7 @@ final class DiagnosisTables {
     /** What the separating check would show. */
     Optional<Grid> check() {
         return result.check()
+                .filter(check -> !story.isOverpressure())
                 .map(check -> new Grid(
                         (result.isDecided()
                                         ? "The check on site that makes sure: "

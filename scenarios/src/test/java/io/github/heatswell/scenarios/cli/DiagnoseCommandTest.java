@@ -54,6 +54,44 @@ class DiagnoseCommandTest {
                 .forEach(line -> assertTrue(line.length() <= 79 || line.startsWith("Next: "), line));
     }
 
+    /** Valve and tank are marked 150 psi; 181 psi is a hazard whatever explains it, and nobody is told to heat the tank again. */
+    @Test
+    void aReadingFarAboveThePlatesIsAHazardWhateverFits() throws IOException {
+        Path house = Files.writeString(folder.resolve("house.yaml"), """
+                supply: { arrangement: reducing-valve, pressure: 70 psi, reducing-valve: { set: 60 psi }, water: 58 degF }
+                tank: { volume: 50 gal, material: steel, working-pressure: 150 psi }
+                heater: { energy: gas, input: 40000 Btu/h, set-point: 125 degF }
+                relief: [{ opens: 150 psi, opens-at: 210 degF }]
+                vessel: { volume: 2 gal, precharge: 40 psi }
+                """);
+        Path log = Files.writeString(folder.resolve("hot.txt"), """
+                6:30 pm 60 psi
+                6:40 63 psi
+                7:00 75
+                7:10 86
+                7:20 103 psi
+                7:25 116 psi
+                7:30 150 psi
+                7:35 172 psi not dripping!!
+                7:40 181 psi still nothing from the valve
+                """);
+        Path out = folder.resolve("hot-out");
+        Outcome outcome = Outcome.execute("diagnose", house.toString(), "-r", log.toString(), "-o", out.toString());
+        String screen = outcome.out().replaceAll("\\s+", " ");
+        assertEquals(3, outcome.status(), screen + outcome.err());
+        assertTrue(screen.contains("HAZARD: The gauge read 181 psi, above the 150 psi"), screen);
+        String page = Files.readString(out.resolve("report.html"));
+        assertTrue(page.contains("HAZARD"), page);
+        for (String text : List.of(screen, page)) {
+            assertFalse(text.contains("log one heat-up"), text);
+            assertFalse(text.contains("Watch the gauge during a heat-up"), text);
+            assertFalse(text.contains("show no hazard"), text);
+        }
+        String json = Files.readString(out.resolve("diagnosis.json")).replaceAll("\\s+", "");
+        assertTrue(json.contains("\"hazard\":true"), json);
+        assertFalse(json.contains("\"check\":{"), json);
+    }
+
     /** Screen, page, table and picture are in the units asked for, else of the owner's file, else of the log. */
     @ParameterizedTest
     @CsvSource(textBlock = """

@@ -159,7 +159,8 @@ class DiagnosisReportTest {
                 new DiagnosisCells(
                                 answer(OPEN_ENDED, log().build(), fit(Cause.LEAK, 0, 0.5, NONE))
                                         .result(),
-                                QuantityFormat.ascii(UnitSystem.SI))
+                                QuantityFormat.ascii(UnitSystem.SI),
+                                false)
                         .estimate(rate));
     }
 
