@@ -50,7 +50,7 @@ final class DiagnosisPicture {
             NamedReadings run = logged.runs().get(i);
             Points points = points(run.gauge());
             range = range.with(new ValueScale.Range(points.lowest(), points.highest()));
-            curves.add(new Curve(Curve.Role.ofRun(i + 1), run.name(), "", points));
+            curves.add(new Curve(Curve.Role.ofRun(i + 1), amounts.units().spelled(run.name()), "", points));
         }
         // While the heater is off a gauge may show the same all day.
         Axis axis = ValueScale.around(
@@ -67,7 +67,8 @@ final class DiagnosisPicture {
         for (int i = 0; i < logged.runs().size(); i++) {
             Points points = points(differences(logged.runs().get(i)));
             range = range.with(new ValueScale.Range(points.lowest(), points.highest()));
-            curves.add(new Curve(Curve.Role.ofRun(i + 1), logged.runs().get(i).name(), "", points));
+            String name = amounts.units().spelled(logged.runs().get(i).name());
+            curves.add(new Curve(Curve.Role.ofRun(i + 1), name, "", points));
         }
         Axis axis = ValueScale.around(
                 "reading minus run (" + amounts.symbol(amounts.units().pressure()) + ")",

@@ -70,8 +70,8 @@ final class MapGrid {
     }
 
     Axis precharges() {
-        String label =
-                NamedValue.PRECHARGE.label() + " (gauge, " + units.pressure().symbol() + ")";
+        String label = units.spelled(NamedValue.PRECHARGE.label()) + " (gauge, "
+                + units.pressure().symbol() + ")";
         return new Axis(label, left(), right(), ValueScale.roundStep((right() - left()) / ACROSS_TICKS));
     }
 
@@ -81,7 +81,8 @@ final class MapGrid {
 
     /** An axis of vessel volumes, in the unit of the reader. */
     static Axis volumes(UnitSystem units, double from, double to) {
-        String label = NamedValue.VESSEL_VOLUME.label() + " (" + units.volume().symbol() + ", logarithmic scale)";
+        String label = units.spelled(NamedValue.VESSEL_VOLUME.label()) + " ("
+                + units.volume().symbol() + ", logarithmic scale)";
         return Axis.logarithmic(label, from, to);
     }
 

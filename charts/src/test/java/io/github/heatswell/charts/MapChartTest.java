@@ -197,6 +197,13 @@ class MapChartTest {
         assertFalse(svg(Chart.of(CALM, UnitSystem.US)).contains(id));
     }
 
+    /** The axes speak as the place does. */
+    @Test
+    void inTheUsTheVesselIsAnExpansionTank() throws IOException {
+        assertTrue(svg(Chart.of(CALM, UnitSystem.US)).contains("expansion tank volume (gal"));
+        assertTrue(svg(Chart.of(CALM, UnitSystem.SI)).contains("vessel volume (L"));
+    }
+
     @Test
     void comesInOtherSizes() throws IOException {
         Chart chart = Chart.of(CALM, UnitSystem.US);

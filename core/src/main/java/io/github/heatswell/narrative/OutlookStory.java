@@ -295,11 +295,13 @@ final class OutlookStory {
                         .then(share(range.fast().yearly()))
                         .then(")");
         return between.then(
-                range.equals(PrechargeLoss.Range.usual())
-                        ? ". The basis is weak: " + PrechargeLoss.SOURCE.text()
-                                + ", from memory. Two readings of the drained vessel, a year apart, are better; give their"
-                                + " result with --fade."
-                        : ". This rate was given.");
+                        "; the supply holds the gas at its pressure, so the precharge falls by about as much every year")
+                .then(
+                        range.equals(PrechargeLoss.Range.usual())
+                                ? ". The basis is weak: " + PrechargeLoss.SOURCE.text()
+                                        + ", from memory. Two readings of the drained vessel, a year apart, are better; give their"
+                                        + " result with --fade."
+                                : ". This rate was given.");
     }
 
     /** The vessel and how it loses precharge. */

@@ -197,11 +197,14 @@ class UncertainStoriesTest {
     @Test
     void theLossIsToldWithItsBasis() {
         assertEquals(
-                "The vessel is assumed to lose 25 % of its gauge pressure a year. This rate was given.",
+                "The vessel is assumed to lose 25 % of its gauge pressure a year; the supply holds the gas at its pressure, so the"
+                        + " precharge falls by about as much every year. This rate was given.",
                 Narrative.basis(PrechargeLoss.Range.exactly(new PrechargeLoss(0.25)))
                         .text(SI));
         String usual = Narrative.basis(PrechargeLoss.Range.usual()).text(SI);
-        assertTrue(usual.contains("a year (possible range 3 % to 25 %). The basis is weak: "), usual);
+        assertTrue(
+                usual.contains("a year (possible range 3 % to 25 %); the supply holds the gas at its pressure"), usual);
+        assertTrue(usual.contains(" every year. The basis is weak: "), usual);
     }
 
     private static List<String> remarks(HotWaterSystem house, boolean reseatVaries) {
