@@ -119,8 +119,8 @@ public final class DiagnosisStory {
         if (result.misfit()) {
             all.add(plain(closest(tested)));
             all.add(plain(
-                    "Perhaps a value of the description is wrong, water was drawn that nobody noted, or it is a cause that"
-                            + " was not looked at."));
+                    "Perhaps a value of the description is wrong, water was drawn between the readings (notes of a draw are"
+                            + " not used in the fit), or it is a cause that was not looked at."));
         } else if (!asDescribed() && tested.size() > 1) {
             all.add(plain("The likeliest are these: " + named(tested) + "."));
         }
