@@ -374,6 +374,7 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder changeVessel(UnaryOperator<ExpansionVessel> change) {
+            Objects.requireNonNull(change, "change");
             return parts.vessels.isEmpty() ? this : changeVessel(0, change);
         }
 

@@ -192,9 +192,10 @@ final class PageSizes {
             double atmosphere,
             QuantityFormat shown) {
         double peak = size.peakAbsolute() - atmosphere;
-        return peak >= relief
-                ? "would drip"
-                : (size.higher() ? "over " : "") + shown.pressure(peak) + (column.holds(size.volume()) ? " ok" : "");
+        if (size.higher()) {
+            return "too high";
+        }
+        return peak >= relief ? "would drip" : shown.pressure(peak) + (column.holds(size.volume()) ? " ok" : "");
     }
 
     /** What can be done, from nothing to a vessel, each with what it costs now and by the year. */

@@ -76,7 +76,7 @@ class SizeCommandTest {
     @ParameterizedTest
     @CsvSource({
         "orchard-lodge, 0, in US",
-        "mill-cottage-high-street, 0, Lower the supply first",
+        "mill-cottage-high-street, 0, have a reducing valve fitted and set to",
         "ferry-cottage, 0, No vessel is needed",
         "quarry-row, 3, HAZARD as it is",
         "tannery-yard, 0, A vessel of"
