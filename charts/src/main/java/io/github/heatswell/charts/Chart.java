@@ -128,7 +128,7 @@ public final class Chart {
      * @throws IllegalArgumentException if there are too few or too many runs, or if two have the same name
      */
     public static Chart comparing(List<NamedRun> runs, UnitSystem units) {
-        Objects.requireNonNull(runs, "runs");
+        Objects.requireNonNull(runs, "runs").forEach(run -> Objects.requireNonNull(run, "runs: one of them is null"));
         return comparing(runs, runs.stream().map(NamedRun::summary).toList(), units);
     }
 

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -36,6 +37,15 @@ class ChartTest {
     void refusesTwoRunsOfOneName() {
         List<NamedRun> twins = List.of(new NamedRun("a", RESULT), new NamedRun("a", RESULT));
         assertThrows(IllegalArgumentException.class, () -> Chart.comparing(twins, UnitSystem.SI));
+    }
+
+    @Test
+    void aRunThatIsNullIsRefusedInWords() {
+        List<NamedRun> none = Arrays.asList(null, null);
+        assertEquals(
+                "runs: one of them is null",
+                assertThrows(NullPointerException.class, () -> Chart.comparing(none, UnitSystem.SI))
+                        .getMessage());
     }
 
     @Test

@@ -50,10 +50,16 @@ public final class Trace {
      * Where the water in one of several vessels (m3) stands among the values of a sample; NaN there if the vessel takes no part.
      *
      * @param vessel its place among the vessels of the system, from 0
+     * @param vessels how many vessels the system has, at least 2; the water of the only one is {@link Channel#VESSEL_WATER}
      * @return the index
+     * @throws IndexOutOfBoundsException if there is no such vessel, or not several
      */
-    public static int vesselWater(int vessel) {
-        return CHANNELS + 2 * vessel;
+    public static int vesselWater(int vessel, int vessels) {
+        if (vessels < 2) {
+            throw new IndexOutOfBoundsException(
+                    "vessels: a sample has values of each vessel where there are several, not with " + vessels);
+        }
+        return CHANNELS + 2 * Objects.checkIndex(vessel, vessels);
     }
 
     /**
@@ -61,10 +67,12 @@ public final class Trace {
      * the vessel takes no part. It is that of the water at the vessel's height, unless the diaphragm is at its seat or limit.
      *
      * @param vessel its place among the vessels of the system, from 0
+     * @param vessels how many vessels the system has, at least 2
      * @return the index
+     * @throws IndexOutOfBoundsException if there is no such vessel, or not several
      */
-    public static int vesselGas(int vessel) {
-        return CHANNELS + 2 * vessel + 1;
+    public static int vesselGas(int vessel, int vessels) {
+        return vesselWater(vessel, vessels) + 1;
     }
 
     /** Creates a trace that keeps what it is given. */

@@ -180,10 +180,11 @@ final class Recorder {
             step.fill(vessel.gas, vessel.gas, 1, parts, count, gas);
             vessel.addWater(modes.of(vessel), pressure, gas, count, channel(Channel.VESSEL_WATER));
             if (channels.length > CHANNELS) {
-                double[] water = channels[Trace.vesselWater(vessel.index)];
+                int several = (channels.length - CHANNELS) / 2;
+                double[] water = channels[Trace.vesselWater(vessel.index, several)];
                 Arrays.fill(water, 0, count, 0);
                 vessel.addWater(modes.of(vessel), pressure, gas, count, water);
-                vessel.putGasPressure(water, gas, count, channels[Trace.vesselGas(vessel.index)]);
+                vessel.putGasPressure(water, gas, count, channels[Trace.vesselGas(vessel.index, several)]);
             }
         }
         double[] reading = channel(Channel.GAUGE_READING);

@@ -164,7 +164,7 @@ public final class Simulation {
          *
          * @param time since the start of the run (s)
          * @param values one value for each {@link Channel}, by its {@code ordinal()}, in its SI unit, and behind them where there
-         *     are several vessels water and gas of each ({@link Trace#vesselWater(int)}, {@link Trace#vesselGas(int)}); the array
+         *     are several vessels water and gas of each ({@link Trace#vesselWater(int, int)}, {@link Trace#vesselGas(int, int)}); the array
          *     is reused for the next sample and must not be kept
          * @param regime the pressure regime
          */

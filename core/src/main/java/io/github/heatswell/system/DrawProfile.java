@@ -99,6 +99,12 @@ public final class DrawProfile {
         return Collections.unmodifiableMap(profiles);
     }
 
+    /** {@return its name and how many draws it has} */
+    @Override
+    public String toString() {
+        return "'" + name + "', " + draws.size() + (draws.size() == 1 ? " draw" : " draws") + " a day";
+    }
+
     /**
      * What the profile is called.
      *

@@ -172,7 +172,7 @@ public final class Element {
         public Element build() {
             Requirements requirements = new Requirements()
                     .present("input", input)
-                    .present("set-point", setPoint)
+                    .present("set-point", "setPoint", setPoint)
                     .present("differential", differential);
             if (requirements.met()) {
                 requirements.rule(

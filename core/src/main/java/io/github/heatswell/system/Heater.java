@@ -2,11 +2,14 @@ package io.github.heatswell.system;
 
 import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.PowerUnit;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
@@ -86,6 +89,14 @@ public final class Heater {
         GAS,
         /** Electric immersion elements. */
         ELECTRIC
+    }
+
+    /** {@return energy, input and set point in a line} */
+    @Override
+    public String toString() {
+        QuantityFormat si = QuantityFormat.ascii(UnitSystem.SI);
+        return energy.name().toLowerCase(Locale.ROOT).replace('_', ' ') + " heater, " + si.power(input()) + ", set to "
+                + si.temperature(setPoint());
     }
 
     /**
@@ -353,8 +364,9 @@ public final class Heater {
          * @throws InvalidDescriptionException if something is missing or does not belong together
          */
         public Heater build() {
-            Requirements requirements =
-                    new Requirements().present("energy", energy).present("recovery-efficiency", recoveryEfficiency);
+            Requirements requirements = new Requirements()
+                    .present("energy", energy)
+                    .present("recovery-efficiency", "recoveryEfficiency", recoveryEfficiency);
             List<Element> elements = new ArrayList<>();
             requirements.absorb(() -> elements.add(lower.build()));
             if (upper != null) {

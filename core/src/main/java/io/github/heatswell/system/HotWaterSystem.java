@@ -315,7 +315,17 @@ public final class HotWaterSystem {
             if (part == null) {
                 throw new IllegalStateException(name + ": is not set yet, so there is none to change");
             }
-            return change.apply(part);
+            return applied(name, part, change);
+        }
+
+        private static <T> T applied(String name, T part, UnaryOperator<T> change) {
+            return Objects.requireNonNull(
+                    change.apply(part), () -> name + ": the change gives null instead of another");
+        }
+
+        private static <T> void applyToAll(String name, List<T> parts, UnaryOperator<T> change) {
+            Objects.requireNonNull(change, "change");
+            parts.replaceAll(part -> applied(name, part, change));
         }
 
         /**
@@ -352,7 +362,7 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder changePiping(UnaryOperator<PipeRun> change) {
-            parts.piping.replaceAll(Objects.requireNonNull(change, "change"));
+            applyToAll("piping", parts.piping, change);
             return this;
         }
 
@@ -363,7 +373,7 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder changeReliefValves(UnaryOperator<ReliefValve> change) {
-            parts.reliefValves.replaceAll(Objects.requireNonNull(change, "change"));
+            applyToAll("relief", parts.reliefValves, change);
             return this;
         }
 
@@ -388,7 +398,7 @@ public final class HotWaterSystem {
          */
         public Builder changeVessel(int index, UnaryOperator<ExpansionVessel> change) {
             Objects.requireNonNull(change, "change");
-            parts.vessels.set(index, change.apply(parts.vessels.get(index)));
+            parts.vessels.set(index, applied("vessel", parts.vessels.get(index), change));
             return this;
         }
 

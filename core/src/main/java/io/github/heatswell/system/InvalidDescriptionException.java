@@ -19,9 +19,13 @@ public final class InvalidDescriptionException extends IllegalArgumentException 
      * Creates the exception, for builders of descriptions outside this package too.
      *
      * @param problems what is wrong, at least one
+     * @throws IllegalArgumentException if there is none
      */
     public InvalidDescriptionException(List<Problem> problems) {
         super(problems.stream().map(Problem::toString).collect(Collectors.joining("; ")));
+        if (problems.isEmpty()) {
+            throw new IllegalArgumentException("problems: there must be at least one");
+        }
         this.problems = problems.toArray(new Problem[0]);
     }
 

@@ -286,7 +286,7 @@ public final class PipeRun {
         public PipeRun build() {
             Requirements requirements = new Requirements()
                     .present("material", material)
-                    .present("outside-diameter", outsideDiameter)
+                    .present("outside-diameter", "outsideDiameter", outsideDiameter)
                     .present("wall", wall)
                     .present("length", length);
             if (requirements.met()) {

@@ -180,9 +180,9 @@ public final class ReducingValve {
         public ReducingValve build() {
             new Requirements()
                     .present("set", set)
-                    .present("lock-up-rise", lockUpRise)
+                    .present("lock-up-rise", "lockUpRise", lockUpRise)
                     .present("droop", droop)
-                    .present("rated-flow", ratedFlow)
+                    .present("rated-flow", "ratedFlow", ratedFlow)
                     .orThrow();
             return new ReducingValve(this);
         }

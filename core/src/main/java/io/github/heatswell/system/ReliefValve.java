@@ -153,6 +153,12 @@ public final class ReliefValve {
         }
     }
 
+    /** {@return name, set and reseat pressure in a line} */
+    @Override
+    public String toString() {
+        return "'" + name() + "', opens at " + setPressure() + ", reseats at " + reseatPressure();
+    }
+
     /** {@return what this valve is called, not blank} */
     public String name() {
         return parts.name;
@@ -488,11 +494,11 @@ public final class ReliefValve {
         public ReliefValve build() {
             Requirements requirements = new Requirements()
                     .present("name", name)
-                    .present("opens", setPressure)
-                    .present("full-lift", fullLiftPressure)
-                    .present("reseats", reseatPressure)
-                    .present("full-flow", fullFlow)
-                    .present("character", liftCurve);
+                    .present("opens", "setPressure", setPressure)
+                    .present("full-lift", "fullLiftPressure", fullLiftPressure)
+                    .present("reseats", "reseatPressure", reseatPressure)
+                    .present("full-flow", "fullFlow", fullFlow)
+                    .present("character", "liftCharacteristic(...) or liftCurve", liftCurve);
             ReliefRules.device(requirements, setTemperature, reseatTemperature, location, ratedInput);
             ReliefRules.inlet(requirements, kind, setTemperature, location);
             if (setPressure != null && fullLiftPressure != null && reseatPressure != null) {

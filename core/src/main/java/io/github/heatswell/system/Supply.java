@@ -9,8 +9,10 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * The cold feed: how it is connected to the mains, the pressure there, and the temperature of the water.
@@ -52,6 +54,16 @@ public final class Supply {
         CHECK_VALVE,
         /** A pressure reducing valve, with or without an expansion bypass. */
         REDUCING_VALVE
+    }
+
+    /** {@return arrangement and pressures of the mains over the day in a line} */
+    @Override
+    public String toString() {
+        return arrangement().name().toLowerCase(Locale.ROOT).replace('_', ' ') + ", mains "
+                + mains().entries().values().stream()
+                        .map(Pressure::toString)
+                        .distinct()
+                        .collect(Collectors.joining(", "));
     }
 
     /**

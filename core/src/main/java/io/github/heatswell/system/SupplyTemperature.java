@@ -182,8 +182,8 @@ public final class SupplyTemperature {
          */
         public SupplyTemperature build() {
             new Requirements()
-                    .present("annual-mean", annualMean)
-                    .present("monthly-swing", monthlySwing)
+                    .present("annual-mean", "annualMean", annualMean)
+                    .present("monthly-swing", "monthlySwing", monthlySwing)
                     .orThrow();
             SupplyTemperature seasons =
                     seasonal(annualMean, TemperatureUnit.KELVIN, monthlySwing, TemperatureDifferenceUnit.KELVIN);

@@ -6,6 +6,8 @@ import io.github.heatswell.units.ExpansionUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.Objects;
 import java.util.OptionalDouble;
@@ -98,6 +100,12 @@ public final class Tank {
         builder.layers = layers;
         builder.height = height > 0 ? height : null;
         return builder;
+    }
+
+    /** {@return volume and working pressure in a line} */
+    @Override
+    public String toString() {
+        return QuantityFormat.ascii(UnitSystem.SI).volume(volume) + " tank, made for " + workingPressure;
     }
 
     /**
@@ -447,8 +455,8 @@ public final class Tank {
             Requirements requirements = new Requirements()
                     .present("volume", volume)
                     .present("shell", shell == null && compliance == null && cylinder.isEmpty() ? null : cylinder)
-                    .present("standing-loss", standingLoss)
-                    .present("working-pressure", workingPressure);
+                    .present("standing-loss", "standingLoss", standingLoss)
+                    .present("working-pressure", "workingPressure", workingPressure);
             if (layers > 1) {
                 requirements.present("height", height);
             }

@@ -91,4 +91,14 @@ class TraceBuilderTest {
                 assertThrows(IllegalStateException.class, () -> builder.add(300, row(5), Trace.Regime.SEALED))
                         .getMessage());
     }
+
+    /** Values of single vessels stand in a sample only where there are several, and those of no vessel nowhere. */
+    @Test
+    void onlyOneOfSeveralVesselsHasItsOwnPlace() {
+        assertEquals(Trace.columns(2), Trace.vesselGas(1, 2) + 1);
+        assertEquals(Trace.columns(0), Trace.vesselWater(0, 2));
+        assertThrows(IndexOutOfBoundsException.class, () -> Trace.vesselGas(-1, 2));
+        assertThrows(IndexOutOfBoundsException.class, () -> Trace.vesselWater(2, 2));
+        assertThrows(IndexOutOfBoundsException.class, () -> Trace.vesselWater(0, 1));
+    }
 }

@@ -197,6 +197,60 @@ class RefusalTest {
         assertTrue(refused.getMessage().contains("is missing"));
     }
 
+    /** Where a file's key has another name in Java, the builder's method stands beside it. */
+    @Test
+    void whatIsMissingIsToldByTheMethodThatSetsIt() {
+        String message = assertThrows(
+                        InvalidDescriptionException.class,
+                        () -> ReliefValve.builder().build())
+                .getMessage();
+        assertTrue(message.contains("opens: is missing; set by setPressure(...)"), message);
+        assertTrue(
+                message.contains("character: is missing; set by liftCharacteristic(...) or liftCurve(...)"), message);
+    }
+
+    /** A change that gives nothing is refused where it is made, and says of which part. */
+    @Test
+    void aChangeThatGivesNullIsRefused() {
+        HotWaterSystem.Builder house = whole(4, 10).vessel(vessel(4)).addReliefValve(valve("a", 7, 7.7, 5));
+        assertNull("vessel", () -> house.changeVessel(v -> null));
+        assertNull("relief", () -> house.changeReliefValves(v -> null));
+        assertNull("tank", () -> house.changeTank(v -> null));
+        assertNull("heater", () -> house.changeHeater(v -> null));
+        assertNull("supply", () -> house.changeSupply(v -> null));
+        assertEquals(1, house.build().vessels().size(), "what was there stays");
+    }
+
+    private static void assertNull(String part, Executable change) {
+        assertEquals(
+                part + ": the change gives null instead of another",
+                assertThrows(NullPointerException.class, change).getMessage());
+    }
+
+    @Test
+    void aRefusalNeedsAProblem() {
+        RuntimeException refused =
+                assertThrows(IllegalArgumentException.class, () -> new InvalidDescriptionException(List.of()));
+        assertEquals("problems: there must be at least one", refused.getMessage());
+    }
+
+    /** The parts of a house tell in a line what they are. */
+    @Test
+    void partsTellWhatTheyAre() {
+        HotWaterSystem house =
+                whole(4, 10).addReliefValve(valve("a", 7, 7.7, 5)).build();
+        assertEquals(
+                "100 L tank, made for 10 bar gauge; electric heater, 3 kW, set to 60 degC; check valve, mains 4 bar gauge;"
+                        + " ['a', opens at 7 bar gauge, reseats at 5 bar gauge]; 'none', 0 draws a day",
+                String.join(
+                        "; ",
+                        house.tank().toString(),
+                        house.heater().toString(),
+                        house.supply().toString(),
+                        house.reliefValves().toString(),
+                        house.draws().toString()));
+    }
+
     static Stream<Arguments> contradictions() {
         return Stream.of(
                 contradiction("supply.pressure", whole(21, 10)),

@@ -167,8 +167,8 @@ public final class TraceWriter implements Simulation.SampleListener, Closeable {
                     pressure("gauge_reading", Channel.GAUGE_READING, 0)));
             for (int i = 0; vessels > 1 && i < vessels; i++) {
                 String name = "vessel_" + (i + 1);
-                columns.add(volume(name + "_water", Trace.vesselWater(i)));
-                columns.add(pressure(name + "_gas_gauge", Trace.vesselGas(i), atmosphere));
+                columns.add(volume(name + "_water", Trace.vesselWater(i, vessels)));
+                columns.add(pressure(name + "_gas_gauge", Trace.vesselGas(i, vessels), atmosphere));
             }
             if (hotBranch) {
                 columns.add(temperature("hot_branch", Channel.WATER_AT_TAP));

@@ -88,6 +88,8 @@ public final class Scenario {
      * @throws IllegalStateException if a program made the scenario: then there is no text to change
      */
     public Scenario with(List<Change> changes) {
+        Objects.requireNonNull(changes, "changes")
+                .forEach(change -> Objects.requireNonNull(change, "changes: one of them is null"));
         if (reading.origin().text().isEmpty()) {
             throw new IllegalStateException("a scenario built by a program has no fields to change");
         }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.system.HotWaterSystem;
 import java.time.Duration;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -48,6 +49,17 @@ class ChangeTest {
         Scenario told = closed.with(List.of(Change.of("title=Ferry cottage, closed"), Change.of("expect=It drips.")));
         assertEquals("Ferry cottage, closed", told.title());
         assertEquals("It drips.", told.expectation());
+    }
+
+    @Test
+    void changesThatAreNullAreRefusedInWords() {
+        assertEquals(
+                "changes",
+                assertThrows(NullPointerException.class, () -> LODGE.with(null)).getMessage());
+        List<Change> one = Collections.singletonList(null);
+        assertEquals(
+                "changes: one of them is null",
+                assertThrows(NullPointerException.class, () -> LODGE.with(one)).getMessage());
     }
 
     @Test
