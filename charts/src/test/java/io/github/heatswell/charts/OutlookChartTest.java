@@ -67,7 +67,7 @@ class OutlookChartTest {
         assertTrue(
                 chart.headline()
                         .matches("A relief valve drips from [A-Z][a-z]+ of year " + (first.year() + 1)
-                                + ", once the precharge is down to \\d(\\.\\d\\d?)? bar; one house in twenty drips by year "
+                                + ", once the precharge is below \\d(\\.\\d\\d?)? bar; one house in twenty drips by year "
                                 + (1 + (int) found.onset().early().orElseThrow())),
                 chart.headline());
         Mark mark = chart.picture().upper().marks().get(0);

@@ -258,6 +258,7 @@ public final class Doubts {
                 doubts.stream()
                         .map(doubt -> doubt.words(
                                 house.map(known -> valve(doubt.field(), known)).orElse("")))
+                        .distinct()
                         .toList());
     }
 

@@ -91,8 +91,10 @@ final class Remedy {
                             + (apart.isEmpty()
                                     ? "the same pressure"
                                     : lift > 0 ? "{} less, since it hangs higher" : "{} more, since it hangs lower")
-                            + ": then " + subject.calledWithVolume(vessel.get())
-                            + " keeps the peak below {}. At the present supply it takes a larger one.",
+                            + ": by this estimate " + subject.calledWithVolume(vessel.get())
+                            + " then keeps the peak below {}. 'heatswell size' looks for the setting"
+                            + " that also holds with the usual tolerances and a year's loss of precharge, which may be lower. At"
+                            + " the present supply it takes a larger vessel.",
                     Stream.of(
                                     Optional.of(new Measure(Measure.Kind.HIGHEST_SETTING, setting)),
                                     apart,

@@ -14,6 +14,7 @@ import io.github.heatswell.system.Tank;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import io.github.heatswell.water.LiquidWater;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
@@ -31,64 +32,62 @@ final class VesselSizeRule implements Rule {
             List<ExpansionVessel> vessels = subject.soundVessels().stream()
                     .filter(vessel -> !subject.isOutOfReach(vessel))
                     .toList();
-            if (vessels.size() > 1) {
+            if (!vessels.isEmpty()) {
                 look(subject, vessels, found);
-            } else {
-                vessels.forEach(vessel -> look(subject, vessel, found));
             }
         }
     }
 
-    /** Several vessels share the expansion; one that is full leaves it to the others. */
+    /** Several vessels share the expansion, and are judged as one of their volume would be. */
     private static void look(AssessmentContext subject, List<ExpansionVessel> vessels, Consumer<Found> found) {
-        double all = vessels.stream().mapToDouble(ExpansionVessel::volume).sum();
-        if (subject.run.isPresent() && !subject.drivenUp() && heatedThrough(subject, subject.run.get())) {
-            if (reliefOpened(subject, subject.run.get())) {
-                found.accept(tooSmall(subject, "The vessels, {} together, could", all));
-            }
-            return;
-        }
-        double needed = needed(subject);
-        double room = vessels.stream()
-                .mapToDouble(vessel -> room(subject, vessel, PrechargeRule.charge(subject, vessel)))
-                .sum();
-        if (room < needed) {
-            found.accept(estimated(subject, "The vessels, {} together, have", all, needed, room));
-        }
-    }
-
-    private static void look(AssessmentContext subject, ExpansionVessel vessel, Consumer<Found> found) {
-        if (PrechargeRule.farOff(subject, vessel)) {
-            double charge = PrechargeTarget.of(subject, vessel).pumpToGauge();
-            estimate(subject, vessel, charge, ", if charged to the supply,", found);
-        } else if (subject.drivenUp()) {
-            estimate(subject, vessel, PrechargeRule.charge(subject, vessel), "", found);
-        } else if (subject.run.isPresent() && bottomedOut(subject.run.get())) {
-            found.accept(bottomed(subject, vessel));
-        } else if (subject.run.isPresent() && reliefOpened(subject, subject.run.get())) {
-            found.accept(
-                    tooSmall(subject, Rule.sentence(subject.calledWithVolume(vessel)) + " could", vessel.volume()));
-        } else if (subject.run.isEmpty() || !heatedThrough(subject, subject.run.get())) {
-            estimate(subject, vessel, PrechargeRule.charge(subject, vessel), "", found);
+        boolean farOff = vessels.stream().anyMatch(vessel -> PrechargeRule.farOff(subject, vessel));
+        Optional<RunSummary> run = farOff || subject.drivenUp() ? Optional.empty() : subject.run;
+        if (run.filter(one -> allFull(one, vessels.size())).isPresent()) {
+            found.accept(bottomed(subject, vessels));
+        } else if (run.filter(one -> reliefOpened(subject, one)).isPresent()) {
+            found.accept(tooSmall(subject, vessels));
+        } else if (run.filter(one -> heatedThrough(subject, one)).isEmpty()) {
+            estimate(subject, vessels, farOff, found);
         }
     }
 
     private static void estimate(
-            AssessmentContext subject, ExpansionVessel vessel, double charge, String condition, Consumer<Found> found) {
+            AssessmentContext subject, List<ExpansionVessel> vessels, boolean farOff, Consumer<Found> found) {
         double needed = needed(subject);
-        double room = room(subject, vessel, charge);
+        double room = vessels.stream()
+                .mapToDouble(vessel -> room(
+                        subject,
+                        vessel,
+                        PrechargeRule.farOff(subject, vessel)
+                                ? PrechargeTarget.of(subject, vessel).pumpToGauge()
+                                : PrechargeRule.charge(subject, vessel)))
+                .sum();
         if (room < needed) {
-            found.accept(estimated(
-                    subject,
-                    Rule.sentence(subject.calledWithVolume(vessel)) + condition + " has",
-                    vessel.volume(),
-                    needed,
-                    room));
+            found.accept(estimated(subject, vessels, farOff ? ", if charged to the supply," : "", needed, room));
         }
     }
 
-    private static boolean bottomedOut(RunSummary run) {
-        return !run.intervals(Interval.Phase.VESSEL_FULL).isEmpty();
+    /** Whether no vessel could take more water at some moment of the run; one that is full leaves it to the others. */
+    private static boolean allFull(RunSummary run, int vessels) {
+        List<Interval> full = run.intervals(Interval.Phase.VESSEL_FULL);
+        return full.stream()
+                .anyMatch(one -> full.stream()
+                                .filter(other -> other.contains(one.from()))
+                                .map(Interval::device)
+                                .distinct()
+                                .count()
+                        >= vessels);
+    }
+
+    /** The vessels as a sentence begins with them, with a place for their volume: {@code The vessels, {} together,} if several. */
+    private static String called(AssessmentContext subject, List<ExpansionVessel> vessels) {
+        return vessels.size() > 1
+                ? "The vessels, {} together,"
+                : Rule.sentence(subject.calledWithVolume(vessels.get(0)));
+    }
+
+    private static Measure all(List<ExpansionVessel> vessels) {
+        return volume(vessels.stream().mapToDouble(ExpansionVessel::volume).sum());
     }
 
     private static boolean reliefOpened(AssessmentContext subject, RunSummary run) {
@@ -141,14 +140,18 @@ final class VesselSizeRule implements Rule {
         return vessel.volume() * Math.max(0, Math.min(vessel.acceptance(), share));
     }
 
-    private static Found bottomed(AssessmentContext subject, ExpansionVessel vessel) {
-        Measure most = volume(vessel.acceptance() * vessel.volume());
+    private static Found bottomed(AssessmentContext subject, List<ExpansionVessel> vessels) {
+        Measure most = volume(vessels.stream()
+                .mapToDouble(vessel -> vessel.acceptance() * vessel.volume())
+                .sum());
         return Finding.draft("vessel-bottomed-out", Severity.FAULT)
                 .rests(Deciding.CUSHIONED)
                 .says(
-                        Rule.sentence(subject.calledWithVolume(vessel))
-                                + " was full: its diaphragm had reached its end with {} of water behind it.",
-                        volume(vessel.volume()),
+                        called(subject, vessels)
+                                + (vessels.size() > 1
+                                        ? " were full: their diaphragms had reached their ends with {} of water behind them."
+                                        : " was full: its diaphragm had reached its end with {} of water behind it."),
+                        all(vessels),
                         most)
                 .found(most)
                 .limit(most)
@@ -156,15 +159,15 @@ final class VesselSizeRule implements Rule {
                 .by(Codes.RUN);
     }
 
-    private static Found tooSmall(AssessmentContext subject, String what, double volume) {
+    private static Found tooSmall(AssessmentContext subject, List<ExpansionVessel> vessels) {
         return Finding.draft("vessel-too-small", Severity.FAULT)
                 .compares(Deciding.CUSHIONED)
                 .compares(subject.limitInputs())
                 .says(
-                        what + " not hold the pressure below the {} at which "
+                        called(subject, vessels) + " could not hold the pressure below the {} at which "
                                 + Rule.quoted(
                                         subject.firstRelief().orElseThrow().name()) + " opens.",
-                        volume(volume),
+                        all(vessels),
                         gauge(subject.firstLimit()))
                 .found(gauge(subject.peak()))
                 .limit(gauge(subject.firstLimit()))
@@ -174,13 +177,15 @@ final class VesselSizeRule implements Rule {
                 .by(Codes.RUN);
     }
 
-    private static Found estimated(AssessmentContext subject, String what, double volume, double needed, double room) {
+    private static Found estimated(
+            AssessmentContext subject, List<ExpansionVessel> vessels, String condition, double needed, double room) {
         return Finding.draft("vessel-too-small", Severity.FAULT)
                 .compares(Deciding.CUSHIONED)
                 .compares(subject.limitInputs())
                 .says(
-                        what + " room for {} until " + subject.givesWay() + ", and a full heat-up needs about {}.",
-                        volume(volume),
+                        called(subject, vessels) + condition + (vessels.size() > 1 ? " have" : " has")
+                                + " room for {} until " + subject.givesWay() + ", and a full heat-up needs about {}.",
+                        all(vessels),
                         volume(room),
                         gauge(subject.firstLimit()),
                         volume(needed))

@@ -56,14 +56,23 @@ final class OutlookStory {
                     .then(passing(cap()));
         }
         if (first.get().number() > 0) {
-            return plain("A relief valve drips from " + month(first.get()) + ", once the precharge " + of()
-                            + "is down to ")
-                    .then(gauge(first.get().prechargeGauge()))
+            return plain("A relief valve drips from " + month(first.get()) + ", once the precharge " + of())
+                    .then(dripsBelow(first.get()))
                     .then(early(first.get().year()));
         }
         return plain(course.drippingAgain()
                 .map(again -> "Too much precharge makes a relief valve drip now, too little from " + month(again))
                 .orElse("A relief valve drips with today's precharge; loss of precharge is not the cause"));
+    }
+
+    /** Below which precharge it drips: the one that the care names too, unless something else than a valve decides that. */
+    private Statement dripsBelow(OutlookCourse.Month first) {
+        OptionalDouble lowest = result.limit().lowestGauge();
+        return lowest.isPresent()
+                        && lowest.getAsDouble() >= first.prechargeGauge()
+                        && result.gravest().isEmpty()
+                ? plain("is below ").then(gauge(lowest.getAsDouble()))
+                : plain("is down to ").then(gauge(first.prechargeGauge()));
     }
 
     /** By when it drips in one of twenty houses that differ as this one is uncertain, if that is in an earlier year. */

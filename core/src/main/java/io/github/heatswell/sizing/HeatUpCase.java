@@ -16,7 +16,6 @@ import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.UnitSystem;
-import io.github.heatswell.units.VolumeUnit;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import io.github.heatswell.water.LiquidWater;
 import java.time.Duration;
@@ -43,14 +42,13 @@ record HeatUpCase(HotWaterSystem house, Duration duration) {
         return new HeatUpCase(house, heatUp(house));
     }
 
-    /** The run as given, with draws, mains, seasons, leaks and air. */
+    /** The run as given, with draws, mains, seasons and leaks, but without air: it dissolves, and a vessel must do without. */
     static HeatUpCase asGiven(HotWaterSystem given, Duration duration) {
         HotWaterSystem.Builder builder =
                 bare(given).start(given.start()).draws(given.draws()).supply(given.supply());
         given.circulation().ifPresent(builder::circulation);
         given.piping().forEach(builder::addPipe);
         given.leaks().forEach(builder::addLeak);
-        given.trappedAir().ifPresent(air -> builder.trappedAir(air, VolumeUnit.CUBIC_METRE));
         return new HeatUpCase(builder.build(), duration);
     }
 
@@ -95,7 +93,7 @@ record HeatUpCase(HotWaterSystem house, Duration duration) {
         HotWaterSystem.Builder house = HotWaterSystem.builder()
                 .site(given.site())
                 .supply(given.supply())
-                .tank(given.tank())
+                .tank(given.tank().toBuilder().withoutAir().build())
                 .heater(given.heater());
         if (given.hasSeveralVessels()) {
             given.vessels().forEach(house::addVessel);

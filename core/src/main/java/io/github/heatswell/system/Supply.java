@@ -277,7 +277,7 @@ public final class Supply {
                 requirements.rule(
                         seatLeakage == 0 || arrangement != Arrangement.DIRECT,
                         "seat-leakage",
-                        "is allowed only with a check valve or reducing valve");
+                        "is allowed only with a check valve, reducing valve or backflow preventer");
             }
             outages.sort(Comparator.comparingDouble(Outage::from));
             for (int i = 1; i < outages.size(); i++) {

@@ -406,6 +406,16 @@ public final class Tank {
         }
 
         /**
+         * Takes out the air under the top of the tank.
+         *
+         * @return this builder
+         */
+        public Builder withoutAir() {
+            air = 0;
+            return this;
+        }
+
+        /**
          * Makes it a tank out of a textbook, which no pressure harms: a run ends at 1000 bar instead of the test pressure. For
          * teaching and for comparison with formulas; no real tank survives that.
          *

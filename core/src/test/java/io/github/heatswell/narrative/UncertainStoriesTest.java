@@ -155,7 +155,7 @@ class UncertainStoriesTest {
         String answer = told.answer().text(SI);
         assertTrue(
                 answer.matches(
-                        "A relief valve drips from [A-Z][a-z]+ of year \\d, once the precharge is down to .* bar\\..*"),
+                        "A relief valve drips from [A-Z][a-z]+ of year \\d, once the precharge is below .* bar\\..*"),
                 answer);
         assertTrue(
                 answer.contains("Of 16 simulated houses within the uncertainties, all start to drip within 6 years: "),

@@ -145,6 +145,7 @@ class SizingPartsTest {
                         .addOutage(new Supply.Outage(100, 200))
                         .build())
                 .trappedAir(0.1, VolumeUnit.LITRE)
+                .changeTank(tank -> tank.toBuilder().air(0.4, VolumeUnit.LITRE).build())
                 .addLeak(Leak.of(1, FlowUnit.MILLILITRE_PER_MINUTE, Pressure.gauge(3, BAR)))
                 .start(Start.builder().water(20, TemperatureUnit.CELSIUS).build());
     }
@@ -158,6 +159,7 @@ class SizingPartsTest {
         assertTrue(house.supply().outages().isEmpty());
         assertTrue(house.leaks().isEmpty());
         assertTrue(house.trappedAir().isEmpty());
+        assertTrue(house.tank().air().isEmpty());
         assertTrue(house.reliefValves().isEmpty());
         assertTrue(house.vessel().isEmpty());
         assertTrue(house.start().waterTemperature().isEmpty());
@@ -170,7 +172,7 @@ class SizingPartsTest {
     }
 
     @Test
-    void aRunAsGivenKeepsAllButVesselAndValves() {
+    void aRunAsGivenKeepsAllButVesselValvesAndAir() {
         HotWaterSystem given = full().build();
         HeatUpCase trial = HeatUpCase.asGiven(given, Duration.ofHours(3));
         HotWaterSystem house = trial.house();
@@ -179,10 +181,40 @@ class SizingPartsTest {
         assertSame(given.start(), house.start());
         assertSame(given.draws(), house.draws());
         assertEquals(given.leaks(), house.leaks());
-        assertEquals(given.trappedAir(), house.trappedAir());
+        assertTrue(house.trappedAir().isEmpty());
+        assertTrue(house.tank().air().isEmpty());
         assertEquals(given.piping(), house.piping());
         assertTrue(house.reliefValves().isEmpty());
         assertTrue(house.vessel().isEmpty());
+    }
+
+    /** Air cushions until it is dissolved: a house with it needs the vessel it needs without. */
+    @Test
+    void airIsNotCountedOn() {
+        HotWaterSystem.Builder house = Houses.cottage(3.5);
+        HotWaterSystem airless = house.build();
+        HotWaterSystem airy = house.trappedAir(0.4, VolumeUnit.LITRE)
+                .changeTank(tank -> tank.toBuilder().air(0.4, VolumeUnit.LITRE).build())
+                .build();
+        assertEquals(smallest(airless), smallest(airy));
+        Balances.Count count = new Balances.Count();
+        assertEquals(VesselSizing.worstPeak(airless, count), VesselSizing.worstPeak(airy, count));
+    }
+
+    private static double smallest(HotWaterSystem house) {
+        return VesselSizing.builder(
+                        house,
+                        SizingTarget.builder(house)
+                                .vesselRating(Pressure.gauge(10, BAR))
+                                .build())
+                .precharge(VesselSizing.Precharge.STATIC)
+                .vesselLike(PeakSurveyTest.vessel(18e-3, 3.5e5))
+                .alsoRun(Duration.ofHours(6))
+                .build()
+                .size()
+                .smallest()
+                .orElseThrow()
+                .volume();
     }
 
     @Test

@@ -92,17 +92,15 @@ final class LowerSupplies {
         Optional<LowerSupply> cheapest = lower.stream()
                 .flatMap(column -> way(column).stream())
                 .min(Comparator.comparing(way -> way.price().map(Price::amount).orElse(BigDecimal.ZERO)));
-        // the way that is advised is always shown
+        // the way that is advised is always shown, and no step before it is left out
         int place = cheapest.map(way -> lower.indexOf(lower.stream()
                         .filter(column ->
                                 column.setting().equals(Optional.of(way.supply().valve())))
                         .findFirst()
                         .orElseThrow()))
                 .orElse(0);
-        all.addAll(lower.subList(0, Math.min(lower.size(), place < MAX_SHOWN ? MAX_SHOWN : MAX_SHOWN - 1)));
-        if (place >= MAX_SHOWN) {
-            all.add(lower.get(place));
-        }
+        int end = Math.min(lower.size(), Math.max(place + 1, MAX_SHOWN));
+        all.addAll(lower.subList(Math.max(0, end - MAX_SHOWN), end));
         return new SupplyTable(all, cheapest);
     }
 

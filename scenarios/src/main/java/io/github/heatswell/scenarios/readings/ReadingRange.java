@@ -16,8 +16,11 @@ import io.github.heatswell.units.Unit;
  */
 record ReadingRange(Limits limits, Unit unit) {
 
-    /** For a logger, which also writes what its sensor sends on the way to a reading. */
-    static final ReadingRange LOGGED_PRESSURE = between("pressure", -10_000, 10_000, PressureUnit.BAR);
+    /**
+     * For a logger, which also writes what its sensor sends on the way to a reading; not below a vacuum, beyond what a sensor may
+     * be off.
+     */
+    static final ReadingRange LOGGED_PRESSURE = between("pressure", -1.2, 10_000, PressureUnit.BAR);
 
     /** The same for a thermometer. */
     static final ReadingRange LOGGED_TEMPERATURE = between("temperature", -250, 1_000, TemperatureUnit.CELSIUS);

@@ -252,6 +252,7 @@ final class PageSizes {
         return List.of(
                 (lower.supply().fitted() ? "A reducing valve, set to " : "The reducing valve set to ")
                         + shown.pressure(lower.supply().valve().gauge(atmosphere))
+                        + " (" + shown.pressure(lower.supply().standing().gauge(atmosphere)) + " with no water running)"
                         + (lower.owned() ? ", the vessel there" : ", a vessel of ")
                         + (lower.owned() ? "" : shown.volume(lower.volume())),
                 "keeps the limit, less pressure at the taps",

@@ -16,6 +16,7 @@ import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -127,6 +128,7 @@ public final class SizingReport {
                     .onPage());
         }
         hotter(shown).ifPresent(said::add);
+        withoutAir().ifPresent(said::add);
         sections.add(new Document.Section("The answer", said));
         sections.add(Document.pictures(pictures(sentence), List.of(limits(shown))));
         sections.add(check.section(shown));
@@ -168,6 +170,16 @@ public final class SizingReport {
                                 + least.text(shown) + " to keep legionella down, the water expands more: size again for"
                                 + " that first, with heater.set-point changed.",
                         Block.Tone.PLAIN));
+    }
+
+    /** Air cushions a heat-up only until it is dissolved. */
+    private Optional<Block> withoutAir() {
+        HotWaterSystem house = answer.scenario().system();
+        return house.tank().air().isPresent() || house.trappedAir().isPresent()
+                ? Optional.of(new Block.Paragraph(
+                        "The peaks of the sizes leave out the air in the house: water dissolves it, and its cushion goes.",
+                        Block.Tone.PLAIN))
+                : Optional.empty();
     }
 
     private VariedHouse varied() {

@@ -60,8 +60,27 @@ class SupplyTableTest {
                                 + " the limit in nine of ten sampled houses, and nothing is to be bought."),
                 text);
         assertTrue(text.contains("set to 50 psi"), "the way that is advised is in the table");
-        assertTrue(text.contains("Precharge 79.4 psi 74.4 psi 69.4 psi 64.4 psi 54.4 psi"), text);
+        assertTrue(text.contains("Precharge 79.4 psi 69.4 psi 64.4 psi 59.4 psi 54.4 psi"), text);
         assertFalse(text.matches("(?s).*\\d (bar|L|degC)\\b.*"), text);
+    }
+
+    /** The columns are next to each other in steps of 5 psi, also where the way that is advised is far down. */
+    @Test
+    void noStepIsLeftOut() {
+        List<SupplyTable.Column> columns = VesselChoice.of(ScenarioReader.read("elm", UNDERPUMPED))
+                .build()
+                .answer()
+                .supplies()
+                .columns();
+        double air = ScenarioReader.read("elm", UNDERPUMPED).system().site().atmosphere();
+        for (int i = 2; i < columns.size(); i++) {
+            double higher = columns.get(i - 1).setting().orElseThrow().gauge(air);
+            assertEquals(
+                    PressureUnit.PSI.toSi(5),
+                    higher - columns.get(i).setting().orElseThrow().gauge(air),
+                    1);
+        }
+        assertEquals(5, columns.size());
     }
 
     /** The house after the advice was followed is one whose vessel is large enough, by the same question. */

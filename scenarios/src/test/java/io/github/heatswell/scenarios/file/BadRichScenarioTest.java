@@ -166,7 +166,7 @@ class BadRichScenarioTest {
     void nothingLeaksWhereNothingCloses() {
         String text = Sources.LEAST.replace("check-valve", "direct, seat-leakage: 1 mL/min");
         assertEquals(
-                "[1:46: supply.seat-leakage: is allowed only with a check valve or reducing valve]",
+                "[1:46: supply.seat-leakage: is allowed only with a check valve, reducing valve or backflow preventer]",
                 Sources.faults(text).toString());
     }
 
