@@ -79,7 +79,23 @@ public final class Chart {
         if (Narrative.isByDay(Objects.requireNonNull(result, "result").summary())) {
             return ofDays(result.summary(), doubts, DailyFigures.of(result), units);
         }
-        return new Chart(700, size -> new RunPicture(result, doubts, units, size).compose());
+        return new Chart(700, size -> new RunPicture(result, doubts, false, units, size).compose());
+    }
+
+    /**
+     * The picture of one run with a third panel: what its relief valves discharged since the start. A run of more than two weeks
+     * is drawn day by day.
+     *
+     * @param result the run
+     * @param units the units to show it in
+     * @return the picture
+     */
+    public static Chart discharging(RunResult result, UnitSystem units) {
+        Objects.requireNonNull(units, "units");
+        if (Narrative.isByDay(Objects.requireNonNull(result, "result").summary())) {
+            return of(result, units);
+        }
+        return new Chart(900, size -> new RunPicture(result, Doubts.NONE, true, units, size).compose());
     }
 
     /**

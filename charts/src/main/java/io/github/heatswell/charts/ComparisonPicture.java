@@ -121,12 +121,16 @@ final class ComparisonPicture {
                     "discharges " + amounts.volume(volume),
                     course(runs.get(i)).relieved()));
         }
+        return new Panel(relievedAxis(most, amounts), curves, List.of(), List.of());
+    }
+
+    /** An axis for what was discharged since the start, up to a volume (m3). */
+    static Axis relievedAxis(double most, QuantityFormat amounts) {
         double high = most > 0 ? amounts.units().volume().fromSi(most) : 1;
-        Axis axis = ValueScale.fromZero(
+        return ValueScale.fromZero(
                 "water discharged since the start ("
                         + amounts.symbol(amounts.units().volume()) + ")",
                 high);
-        return new Panel(axis, curves, List.of(), List.of());
     }
 
     private Panel temperaturePanel() {

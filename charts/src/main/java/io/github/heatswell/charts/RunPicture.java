@@ -29,7 +29,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Composes the picture of one run: pressure above, water temperature, heater and taps below. */
+/** Composes the picture of one run: pressure above, water temperature, heater and taps below, and what was discharged if asked for. */
 final class RunPicture {
 
     /** How far the time axis extends beyond a hazard, so that the end of the run is visible. */
@@ -37,6 +37,7 @@ final class RunPicture {
 
     private final RunResult result;
     private final Doubts doubts;
+    private final boolean discharge;
     private final QuantityFormat amounts;
     private final Size size;
     private final Lanes lanes;
@@ -44,7 +45,8 @@ final class RunPicture {
     private final TimeScale scale;
     private final RunLines course;
 
-    RunPicture(RunResult result, Doubts doubts, UnitSystem units, Size size) {
+    RunPicture(RunResult result, Doubts doubts, boolean discharge, UnitSystem units, Size size) {
+        this.discharge = discharge;
         this.result = result;
         this.doubts = doubts;
         this.amounts = QuantityFormat.unicode(units);
@@ -63,7 +65,16 @@ final class RunPicture {
         OptionalDouble end =
                 hazard.stream().mapToDouble(event -> scale.of(event.time())).findFirst();
         Panel temperature = new TemperaturePanel(result, amounts, course, lanes, marks).panel();
-        return new Picture(size, caption, scale.axis(), end, pressurePanel(), temperature);
+        List<Panel> panels = discharge
+                ? List.of(pressurePanel(), temperature, relievedPanel())
+                : List.of(pressurePanel(), temperature);
+        return new Picture(size, caption, scale.axis(), end, panels, Optional.empty());
+    }
+
+    private Panel relievedPanel() {
+        double volume = result.totals().relieved();
+        Curve curve = new Curve(Curve.Role.ofRun(0), "discharged " + amounts.volume(volume), "", course.relieved());
+        return new Panel(ComparisonPicture.relievedAxis(volume, amounts), List.of(curve), List.of(), List.of());
     }
 
     private Panel pressurePanel() {

@@ -37,7 +37,7 @@ final class ExpansionRule implements Rule {
     private static final double MARGIN = 0.9;
 
     static final String NEVER_PLUG =
-            " Never plug, cap or downsize the relief valve; once it has run often, have it checked.";
+            " Never plug, cap or downsize the relief valve; once it has discharged often, have it checked.";
 
     @Override
     public void look(AssessmentContext subject, Consumer<Found> found) {

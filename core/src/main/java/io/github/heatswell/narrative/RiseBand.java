@@ -128,15 +128,14 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
 
     /** What is uncertain, how far, and what holds all the same. */
     Statement remark() {
-        Statement rise = plain("Without a vessel nobody knows well how fast the pressure rises. Depending on " + causes
+        Statement rise = plain("Without a vessel, how fast the pressure rises is uncertain. Depending on " + causes
                         + ", it is ")
                 .then(slope(slowest))
                 .then(" to ")
                 .then(slope(fastest))
                 .then(", and the relief valve opens ");
         return rise.then(when())
-                .then(". The peak holds all the same, and the amount discharged nearly does: the valve's set pressure"
-                        + " decides them.");
+                .then(". The peak is unaffected, the amount discharged hardly: the valve's set pressure decides them.");
     }
 
     /** The same for the subtitle of a picture. */

@@ -194,9 +194,9 @@ final class Verdict {
             return discharges.then("about ").then(relieved(most));
         }
         return discharges
-                .then("water: most with " + quoted(most) + " (")
+                .then("water: " + (wet.size() == 2 ? "more" : "most") + " with " + quoted(most) + " (")
                 .then(amount(most, wet))
-                .then(fault(most) + "), least with " + quoted(least) + " (")
+                .then(fault(most) + "), " + (wet.size() == 2 ? "less" : "least") + " with " + quoted(least) + " (")
                 .then(amount(least, wet))
                 .then(fault(least) + ")");
     }

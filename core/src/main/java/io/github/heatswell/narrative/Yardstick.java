@@ -72,14 +72,12 @@ public record Yardstick(double limitGauge, double worstGauge, OptionalDouble rel
         List<String> above = names(runs, yardsticks, true);
         List<Statement> said = new ArrayList<>();
         if (!below.isEmpty()) {
-            said.add(plain(
-                    "In the worst heat-up, from a cold fill with every tap closed, by which 'heatswell size' goes, "
-                            + named(below) + " would go above the limit that this run keeps."));
+            said.add(plain("In the worst heat-up, from a cold fill with every tap closed, which 'heatswell size' uses, "
+                    + named(below) + " would go above the limit that this run keeps."));
         }
         if (!above.isEmpty()) {
-            said.add(plain(
-                    "In the worst heat-up, from a cold fill with every tap closed, by which 'heatswell size' goes, "
-                            + named(above) + " would stay within the limit that this run passes."));
+            said.add(plain("In the worst heat-up, from a cold fill with every tap closed, which 'heatswell size' uses, "
+                    + named(above) + " would stay within the limit that this run passes."));
         }
         return said.isEmpty() ? Optional.empty() : Optional.of(Statement.joined(" ", said));
     }

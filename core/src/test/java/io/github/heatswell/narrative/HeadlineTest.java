@@ -241,7 +241,7 @@ class HeadlineTest {
     @Test
     void saysWhenAllDripOrNone() {
         assertEquals(
-                "In both runs the relief valve discharges water: most with “b” (3 L), least with “a” (1 L)",
+                "In both runs the relief valve discharges water: more with “b” (3 L), less with “a” (1 L)",
                 compare(named("a", drips(1)), named("b", drips(3))));
         assertEquals(
                 "In both runs the relief valve discharges about 3.14 L",

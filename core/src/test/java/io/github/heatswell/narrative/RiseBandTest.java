@@ -109,10 +109,10 @@ class RiseBandTest {
         String remark = told.remarks().get(0).text(UnitSystem.US);
         assertTrue(
                 remark.matches(
-                        "Without an expansion tank nobody knows well how fast the pressure rises\\. Depending on how far the tank"
+                        "Without an expansion tank, how fast the pressure rises is uncertain\\. Depending on how far the tank"
                                 + " stretches and how much air the tank holds, it is [\\d.]+ psi/°F to [\\d.]+ psi/°F, and the relief valve"
-                                + " opens after \\d+ min to \\d+ min\\. The peak holds all the same, and the amount discharged nearly"
-                                + " does: the valve's set pressure decides them\\."),
+                                + " opens after \\d+ min to \\d+ min\\. The peak is unaffected, the amount discharged hardly:"
+                                + " the valve's set pressure decides them\\."),
                 remark);
         assertTrue(told.facts()
                 .text(UnitSystem.SI)

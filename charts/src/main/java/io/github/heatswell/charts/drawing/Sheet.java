@@ -18,6 +18,7 @@ import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.jfree.chart.ChartRenderingInfo;
 
 /**
@@ -151,8 +152,9 @@ public final class Sheet {
         static String of(Picture picture) {
             String shown = picture.key()
                     .map(key -> withKey(picture, key))
-                    .orElseGet(() -> " Two charts over the " + picture.across().label() + "." + named(picture.upper())
-                            + named(picture.lower()));
+                    .orElseGet(() -> (picture.panels().size() == 2 ? " Two" : " Three") + " charts over the "
+                            + picture.across().label() + "."
+                            + picture.panels().stream().map(Description::named).collect(Collectors.joining()));
             return (picture.caption().subtitle() + shown).strip();
         }
 

@@ -60,12 +60,15 @@ record SheetLayout(double width, double height, Header header, Box panels, doubl
     }
 
     private static double heightForNames(Picture picture, double gutter) {
-        double upper = Gutter.neededHeight(picture.upper(), picture.across(), gutter);
-        double lower = Gutter.neededHeight(picture.lower(), picture.across(), gutter);
-        double ofUpper = ChartAssembly.share(picture, picture.upper());
-        double ofLower = ChartAssembly.share(picture, picture.lower());
-        double plots = (ofUpper + ofLower) * Math.max(upper / ofUpper, lower / ofLower);
-        return plots + ABOVE_PANELS + BETWEEN_PANELS + BELOW_PANELS;
+        int shares = 0;
+        double most = 0;
+        for (Panel panel : picture.panels()) {
+            int share = ChartAssembly.share(picture, panel);
+            shares += share;
+            most = Math.max(most, Gutter.neededHeight(panel, picture.across(), gutter) / share);
+        }
+        double gaps = (picture.panels().size() - 1) * BETWEEN_PANELS;
+        return shares * most + ABOVE_PANELS + gaps + BELOW_PANELS;
     }
 
     private static SheetLayout withKey(Picture picture, Picture.Key key) {

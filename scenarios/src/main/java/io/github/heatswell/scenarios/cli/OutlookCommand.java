@@ -83,7 +83,7 @@ final class OutlookCommand implements ScenarioQuestion {
                     .build()
                     .answer();
         } catch (IllegalArgumentException e) {
-            throw request.refused(why(scenario, e), Answer.hazards(scenario));
+            throw request.refused(scenario.units().spelled(why(scenario, e)), Answer.hazards(scenario));
         }
         return OutlookReport.answer(answer, scenario.units());
     }

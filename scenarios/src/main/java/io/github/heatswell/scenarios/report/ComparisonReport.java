@@ -168,14 +168,14 @@ public final class ComparisonReport {
                             name,
                             yardstick.worst().text(shown),
                             shown.pressure(yardstick.limitGauge()),
-                            yardstick.holds() ? "within" : "above")));
+                            yardstick.holds() ? "kept" : "exceeded")));
         }
         return rows.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Grid(
                         "The worst heat-up of each, from a cold fill with every tap closed, against the limit of 'heatswell"
                                 + " size'",
-                        List.of("Run", "Peak", "Limit", "It is"),
+                        List.of("Run", "Peak", "Limit", "The limit is"),
                         rows));
     }
 

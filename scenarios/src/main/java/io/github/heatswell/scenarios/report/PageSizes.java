@@ -129,7 +129,7 @@ final class PageSizes {
             List<String> row = new ArrayList<>(List.of(
                     shown.volume(size.volume()),
                     drips ? "would drip" : (size.higher() ? "over " : "") + shown.pressure(peak),
-                    drips || size.higher() ? "none" : shown.pressureDifference(size.margin())));
+                    drips || size.higher() ? "none" : room(size.margin(), shown)));
             if (!alike) {
                 row.add(precharge(size, atmosphere, shown));
             }
@@ -149,6 +149,11 @@ final class PageSizes {
                         + "; gauge pressures",
                 columns,
                 rows));
+    }
+
+    /** The room (Pa) below the limit; a peak above it leaves none. */
+    private static String room(double margin, QuantityFormat shown) {
+        return margin < 0 ? "none: above it by " + shown.pressureDifference(-margin) : shown.pressureDifference(margin);
     }
 
     /** Supply and vessel together: what each size does at the present supply and at lower ones; none where that is no answer. */
@@ -223,7 +228,9 @@ final class PageSizes {
                                     .orElse(""),
                     !valve.room()
                             ? "would never close: too near the supply"
-                            : (group ? "dripping is normal; needs a drain" : "drips instead of the T&P; needs a drain")
+                            : (group
+                                            ? "dripping is normal; needs a drain"
+                                            : "drips instead of " + theValve(answer) + "; needs a drain")
                                     + valve.reseat()
                                             .map(reseat -> "; a usual one would close below the supply, and run on")
                                             .orElse(""),
@@ -238,12 +245,22 @@ final class PageSizes {
                 rows);
     }
 
+    private static boolean hasTemperatureValve(VesselAnswer answer) {
+        return answer.scenario().system().reliefValves().stream()
+                .anyMatch(valve -> valve.setTemperature().isPresent());
+    }
+
+    /** The valve that drips now, as its owner knows it. */
+    private static String theValve(VesselAnswer answer) {
+        return hasTemperatureValve(answer) ? "the T&P" : "the one there";
+    }
+
     private static String nothing(VesselAnswer answer) {
         double peak = answer.asItIs().peak().in(PressureUnit.PASCAL);
         boolean passes = Limit.passes(peak, answer.sizing().target().gauge())
                 || answer.yardstick().filter(limit -> !limit.holds()).isPresent();
         return answer.asItIs().summary().totals().relieved() > 0
-                ? "drips; no T&P may be left to that"
+                ? (hasTemperatureValve(answer) ? "drips; no T&P may be left to that" : "drips while the water heats")
                 : passes ? "exceeds the limit" : "keeps the limit by the best estimates";
     }
 

@@ -152,7 +152,12 @@ public final class SizingReport {
                 costs));
         sections.add(PageBasis.of(scenario, !check.readings().isEmpty(), shown).onPage());
         sections.add(PageMethods.of(run.summary(), shown));
-        return Document.of(scenario.title() + ": which vessel?", scenario.name(), alarms(shown), sections, shown)
+        return Document.of(
+                        scenario.title() + shown.units().spelled(": which vessel?"),
+                        scenario.name(),
+                        alarms(shown),
+                        sections,
+                        shown)
                 .printedFor(scenario.system());
     }
 

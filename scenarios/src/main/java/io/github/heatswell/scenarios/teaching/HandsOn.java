@@ -67,7 +67,14 @@ record HandsOn(Page page, SolvedLesson solved) {
                     .closeLine();
         }
         html().closeLine();
-        html().open("div", "id", "runs", "hidden", "hidden", "data-runs", grid.json(slider.with(), page.first()))
+        html().open(
+                        "div",
+                        "id",
+                        "runs",
+                        "hidden",
+                        "hidden",
+                        "data-runs",
+                        grid.json(page.first().spelled(slider.with()), page.first()))
                 .closeLine();
         html().closeLine();
         html().open("noscript")

@@ -102,6 +102,10 @@ final class LessonPage {
         html.open("div").open("div", "class", Page.mark(page.first()));
         pictures(page.first());
         html.closeLine();
+        boolean limited = solved.pictures().get(UnitSystem.US).stream().anyMatch(LessonPicture::hasLimitOfTheUs);
+        if (limited) {
+            html.leaf("p", page.say("limit-of-the-us"), "class", "quiet");
+        }
         String other = Page.mark(page.second());
         html.open("details", "class", "other " + other);
         html.leaf("summary", page.say("other-" + other));

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.teaching;
 
+import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.narrative.Narrative;
@@ -12,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -21,11 +23,17 @@ import java.util.stream.Collectors;
  *
  * @param label which houses it shows, or nothing if it shows them all
  * @param svg the picture
+ * @param hasLimitOfTheUs whether it draws the limit of US model codes, as only a picture in US units does
  */
-record LessonPicture(String label, Svg svg) {
+record LessonPicture(String label, Svg svg, boolean hasLimitOfTheUs) {
 
     private static final int WIDTH = 760;
     private static final int HEIGHT = 560;
+
+    /** With a third panel. */
+    private static final int TALL = 760;
+
+    private static final String LIMIT_OF_THE_US = "limit of US model codes";
     private static final Pattern PLACE = Pattern.compile("\\W+");
 
     /** Only the picture of a single run has a panel for the temperature. */
@@ -42,21 +50,33 @@ record LessonPicture(String label, Svg svg) {
                     .add(new NamedRun(houses.get(i).label(), run.results().get(i)));
         }
         return together.values().stream()
-                .map(runs -> drawn(runs, runs.size() == houses.size(), units))
+                .map(runs -> drawn(runs, runs.size() == houses.size(), isDischargeRead(run.lesson(), runs), units))
                 .toList();
     }
 
-    private static LessonPicture drawn(List<NamedRun> runs, boolean all, UnitSystem units) {
+    /** Whether a reader is asked for a volume that the picture of a single run must show. */
+    private static boolean isDischargeRead(Lesson lesson, List<NamedRun> runs) {
+        return runs.size() == 1
+                && lesson.readings().stream()
+                        .filter(reading ->
+                                reading.house().label().equals(runs.get(0).name()))
+                        .anyMatch(reading -> reading.answer().kind().equals(Optional.of(Measure.Kind.VOLUME)));
+    }
+
+    private static LessonPicture drawn(List<NamedRun> runs, boolean all, boolean discharge, UnitSystem units) {
         String label = all ? "" : runs.stream().map(NamedRun::name).collect(Collectors.joining("; "));
-        Chart chart = runs.size() == 1 ? Chart.of(runs.get(0).result(), units) : Chart.comparing(runs, units);
+        Chart chart = discharge
+                ? Chart.discharging(runs.get(0).result(), units)
+                : runs.size() == 1 ? Chart.of(runs.get(0).result(), units) : Chart.comparing(runs, units);
         StringBuilder svg = new StringBuilder();
         try {
-            chart.withSize(WIDTH, HEIGHT).writeSvg(svg);
+            chart.withSize(WIDTH, discharge ? TALL : HEIGHT).writeSvg(svg);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         String prefix = Page.mark(units) + "-" + PLACE.matcher(label).replaceAll("-") + "-";
-        return new LessonPicture(label, Svg.of(svg.toString(), words(runs, units), prefix));
+        return new LessonPicture(
+                label, Svg.of(svg.toString(), words(runs, units), prefix), svg.indexOf(LIMIT_OF_THE_US) >= 0);
     }
 
     private static String words(List<NamedRun> runs, UnitSystem units) {

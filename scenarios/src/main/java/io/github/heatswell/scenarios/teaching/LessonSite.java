@@ -6,6 +6,8 @@ import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Lessons as pages that need no server: an index, a page and a worksheet for each, a page for teachers that leads to
@@ -35,14 +37,30 @@ record LessonSite(Course course, Balances balances, UnitSystem first) {
     private static final Map<String, String> US_SPELLING =
             Map.of("colour", "color", "litre", "liter", "the licence", "the license");
 
+    private static final Pattern KEPT = Pattern.compile("<(pre|code|svg)\\b.*?</\\1>|<[^>]*>", Pattern.DOTALL);
+
     private String spelled(String page) {
         String text = page;
         if (first == UnitSystem.US) {
             for (Map.Entry<String, String> word : US_SPELLING.entrySet()) {
                 text = text.replace(word.getKey(), word.getValue());
             }
+            return inWordsOfTheUs(text);
         }
         return text;
+    }
+
+    /** Passes over files, commands and pictures: those have words of their own. */
+    private static String inWordsOfTheUs(String page) {
+        StringBuilder text = new StringBuilder();
+        Matcher kept = KEPT.matcher(page);
+        int from = 0;
+        while (kept.find()) {
+            text.append(UnitSystem.US.spelled(page.substring(from, kept.start())))
+                    .append(kept.group());
+            from = kept.end();
+        }
+        return text.append(UnitSystem.US.spelled(page.substring(from))).toString();
     }
 
     /** The scenario file to try. */

@@ -82,7 +82,7 @@ class HazardStatusTest {
         assertEquals(3, outcome.status(), outcome.err());
         assertTrue(outcome.out().startsWith("HAZARD as it is: No relief valve opens below"), outcome.out());
         assertEquals(
-                "ridge-house: this house has no expansion vessel, so there is no precharge to lose; 'heatswell size'"
+                "ridge-house: this house has no expansion tank, so there is no precharge to lose; 'heatswell size'"
                         + " finds one\nNext: heatswell size ridge-house --set tank.working-pressure=10bar",
                 outcome.err().strip());
     }

@@ -126,7 +126,7 @@ class OneYardstickTest {
         String compared = said("compare", birch, "--vary", "vessel.volume=2gal,3gal");
         assertTrue(
                 compared.contains(
-                        "In the worst heat-up, from a cold fill with every tap closed, by which 'heatswell size' goes,"
+                        "In the worst heat-up, from a cold fill with every tap closed, which 'heatswell size' uses,"
                                 + " \"vessel.volume=2gal\" would go above the limit that this run keeps."),
                 compared);
         assertTrue(compared.contains("86.1 psi") && compared.contains("75.8 psi"), compared);

@@ -25,10 +25,10 @@ class ScreenWordsTest {
             value = {
                 // A valve that is stuck open, or whose seat leaks, discharges without ever opening.
                 "compare mill-cottage-stuck-open mill-cottage -u us"
-                        + "| In both runs the relief valve discharges water: most with \"mill-cottage-stuck-open\" (658 gal, its valve stuck open), least with \"mill-cottage\" (2.7 gal)."
+                        + "| In both runs the relief valve discharges water: more with \"mill-cottage-stuck-open\" (658 gal, its valve stuck open), less with \"mill-cottage\" (2.7 gal)."
                         + "| shut",
                 "compare mill-cottage-worn-seat mill-cottage -u us"
-                        + "| most with \"mill-cottage-worn-seat\" (5.55 gal, through a worn seat), least with \"mill-cottage\" (2.7 gal)."
+                        + "| more with \"mill-cottage-worn-seat\" (5.55 gal, through a worn seat), less with \"mill-cottage\" (2.7 gal)."
                         + "| shut",
                 "compare mill-cottage-stuck-open ridge-house | 2490 L stuck open | bar left",
                 // Never is not what a number of years can show.
@@ -54,7 +54,7 @@ class ScreenWordsTest {
                         + "| HAZARD: At 16:00 the pressure has fallen to that of the air: 'safety valve' is stuck open while the supply is shut off."
                         + "| After 4 h",
                 // Runs of different length are not held against each other without saying so.
-                "compare orchard-lodge mill-cottage-small-vessel | (4.02 L in 3 d), least with \"orchard-lodge\" (3.14 L in 4 h). | (3.14 L)",
+                "compare orchard-lodge mill-cottage-small-vessel | (4.02 L in 3 d), less with \"orchard-lodge\" (3.14 L in 4 h). | (3.14 L)",
                 "size mill-cottage-high-street -u us"
                         + "| The cheapest way that holds: have a reducing valve fitted and set to"
                         + "| 77.2 psi",

@@ -21,6 +21,7 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
@@ -415,6 +416,33 @@ class LessonSiteTest {
         assertEquals(List.of(name), ResultFolder.at(other).write(files));
         assertEquals("# mine", Files.readString(other.resolve(name)));
         assertTrue(Files.readString(other.resolve("index.html")).startsWith("<!DOCTYPE html>"));
+    }
+
+    /** Regression: a volume that the worksheet asks for can be read from a picture of that house. */
+    @Test
+    void aVolumeToReadHasAPanel() {
+        for (Lesson lesson : Lessons.all()) {
+            boolean asked = lesson.readings().stream()
+                    .anyMatch(reading -> reading.answer().kind().equals(Optional.of(Measure.Kind.VOLUME)));
+            boolean drawn = PAGES.get(lesson.id() + ".html").contains("water discharged since the start");
+            assertTrue(drawn || !asked, lesson.id());
+        }
+    }
+
+    /** Regression: where the units of the US come first, the words are those of the US, but not in files and commands. */
+    @Test
+    void lessonsForTheUsUseItsWords(@TempDir Path folder) throws Exception {
+        Lesson lesson = Lessons.all().stream()
+                .filter(one -> one.id().equals("the-gas-cushion"))
+                .findFirst()
+                .orElseThrow();
+        ResultFolder.at(folder).write(Lessons.pages(List.of(lesson), UnitSystem.US));
+        String page = Files.readString(folder.resolve(lesson.id() + ".html"));
+        String words = page.replaceAll("(?s)<(pre|code|svg|ol)\\b.*?</\\1>|<[^>]*>|\u201c[^\u201d]*\u201d", " ");
+        assertTrue(words.contains("expansion tank"), words);
+        assertFalse(Pattern.compile("\\bvessel\\b|\\bmains\\b").matcher(words).find(), words);
+        assertTrue(
+                Pattern.compile("(?s)<pre[^>]*>.*vessel.*</pre>").matcher(page).find());
     }
 
     /** Regression: between the values of a lesson, so many more that the steps are small, and none twice. */
