@@ -140,12 +140,16 @@ final class Circumstances {
         return log != null && !followsTheClock() && new BurnerColumn(log).firstSeenOn() != 0;
     }
 
-    /** The start of the heat-up: between two readings if the log says when the heater was on. */
+    /**
+     * The start of the heat-up: between two readings if the log says when the heater was on. The first reading is always among what is
+     * tried: a warm tank may rest for hours before its pressure rises.
+     */
     private FreeParameter start() {
         BurnerColumn burner = new BurnerColumn(log);
         if (Double.isNaN(burner.firstSeenOn())) {
             double onset = onset();
-            return FreeParameter.open(Parameter.START_OF_HEATING, onset - START_RANGE, onset + START_RANGE, 0.5);
+            return FreeParameter.open(
+                    Parameter.START_OF_HEATING, Math.min(0, onset - START_RANGE), onset + START_RANGE, 0.5);
         }
         return FreeParameter.open(Parameter.START_OF_HEATING, burner.lastSeenOff(), burner.firstSeenOn(), 0.5);
     }
@@ -192,6 +196,7 @@ final class Circumstances {
     private boolean followsTheClock() {
         return !house.draws().draws().isEmpty()
                 || !house.supply().outages().isEmpty()
+                || house.circulation().filter(pump -> !pump.hours().isEmpty()).isPresent()
                 || !house.supply().mains().isConstant();
     }
 

@@ -28,6 +28,12 @@ final class Forecaster {
     /** So many times the steepest change between two readings of a run no pressure rises and falls again; own judgement. */
     private static final double LONE = 3;
 
+    /**
+     * The highest reading is explained by a forecast as high within so much time (s): its height counts, and hours of heating may reach
+     * it minutes apart. Own judgement.
+     */
+    private static final double PEAK_APART = 600;
+
     private static final double SHORTEST = 60;
     /** A run is made longer in steps of so much (s), to serve for several starts. */
     private static final double EARLIER = 1_800;
@@ -167,10 +173,12 @@ final class Forecaster {
         List<Misfit.Stray> strays = new ArrayList<>();
         for (int i = 0; i < log.count(); i++) {
             double time = log.time(i) - start;
-            double beyond = shown.scale() * course.beyond(shown.pressure(log.gauge(i)), time, around);
-            if (Math.abs(beyond) > Misfit.ASTRAY * log.roughness(i) * log.uncertainty()) {
+            double pressure = shown.pressure(log.gauge(i));
+            double allowed = Misfit.ASTRAY * log.roughness(i) * log.uncertainty() / shown.scale();
+            if (Math.abs(course.beyond(pressure, time, around)) > allowed) {
                 double above = log.gauge(i) - shown.shows(course.between(course.gauge, time));
-                strays.add(new Misfit.Stray(log.time(i), above, log.gauge(i) == highest));
+                boolean unexplained = Math.abs(course.beyond(pressure, time, Math.max(around, PEAK_APART))) > allowed;
+                strays.add(new Misfit.Stray(log.time(i), above, log.gauge(i) == highest && unexplained));
             }
         }
         return strays;

@@ -53,7 +53,8 @@ public record Misfit(
      *
      * @param time when it was taken (s, in the time of the log)
      * @param above how far it lies above the forecast for that very time, negative if below (Pa, difference)
-     * @param highest whether the log reads nowhere higher, wild values apart
+     * @param highest whether the log reads nowhere higher, wild values apart, and nothing like it is forecast within
+     *     minutes
      */
     public record Stray(double time, double above, boolean highest) {
 

@@ -2,6 +2,7 @@ package io.github.heatswell.diagnosis;
 
 import static io.github.heatswell.units.PressureUnit.BAR;
 
+import io.github.heatswell.system.Circulation;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.Element;
@@ -60,6 +61,18 @@ final class Abbey {
                         .build())
                 .addReliefValve(relief("by the tank", 7).build())
                 .vessel(vessel().build());
+    }
+
+    /** The plain house with a circulation loop. */
+    static HotWaterSystem.Builder pumped(Circulation pump) {
+        return plain().addPipe(PipeRun.builder()
+                        .material(Material.COPPER)
+                        .outsideDiameter(15, LengthUnit.MILLIMETRE)
+                        .wall(1, LengthUnit.MILLIMETRE)
+                        .length(20, LengthUnit.METRE)
+                        .carries(PipeRun.Carries.LOOP)
+                        .build())
+                .circulation(pump);
     }
 
     static Supply.Builder checkValve(double bar) {

@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Trace;
+import io.github.heatswell.system.Circulation;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
@@ -158,12 +159,33 @@ class TrialTest {
                         .mains(MainsPressure.daily(
                                 Map.of(0.0, Pressure.gauge(4, BAR), 20_000.0, Pressure.gauge(3, BAR))))
                         .build());
-        for (HotWaterSystem.Builder clock : List.of(drawing, shut, night)) {
+        HotWaterSystem.Builder pumped = Abbey.pumped(Circulation.builder()
+                .flow(3, FlowUnit.LITRE_PER_MINUTE)
+                .pump(List.of(
+                        Circulation.Hours.builder().from(21_600).to(79_200).build()))
+                .build());
+        for (HotWaterSystem.Builder clock : List.of(drawing, shut, night, pumped)) {
             assertFalse(
                     trial(clock, Cause.AS_DESCRIBED, plain, SpotReadings.none()).startIsOpen());
             assertFalse(trial(clock, Cause.AS_DESCRIBED, burner, SpotReadings.none())
                     .startIsOpen());
         }
+        HotWaterSystem.Builder always = Abbey.pumped(
+                Circulation.builder().flow(3, FlowUnit.LITRE_PER_MINUTE).build());
+        assertTrue(
+                trial(always, Cause.AS_DESCRIBED, plain, SpotReadings.none()).startIsOpen(), "a pump without a clock");
+    }
+
+    /**
+     * Regression: where the first rise came hours after the first reading, that reading was not among the starts that were tried, so
+     * that a tank that was warm at first never began as it was described.
+     */
+    @Test
+    void theRunMayBeginWithTheLogHoweverLateItRises() {
+        PressureLog late = log(500, i -> i < 300 ? 3e5 : 4e5).build();
+        FreeParameter start = trial(Cause.AS_DESCRIBED, late).parameters().get(7);
+        assertEquals(0, start.low(), 1e-6);
+        assertEquals(18_000 + 10_800, start.high(), 1e-6);
     }
 
     @Test
