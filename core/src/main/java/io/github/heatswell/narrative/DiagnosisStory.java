@@ -69,21 +69,38 @@ public final class DiagnosisStory {
      * @param doubts what is not known of it
      * @param log the log as far as it was used
      * @param read what was read on site
-     * @param over the reading above what the plates allow, if there is one
      */
     public DiagnosisStory(
             DiagnosisResult result,
             HotWaterSystem house,
             Doubts doubts,
             Optional<PressureLog> log,
-            Set<SiteCheck> read,
-            Optional<Overpressure> over) {
+            Set<SiteCheck> read) {
         this.result = Objects.requireNonNull(result, "result");
         this.house = Objects.requireNonNull(house, "house");
         this.doubts = Objects.requireNonNull(doubts, "doubts");
         this.log = Objects.requireNonNull(log, "log");
         this.read = Set.copyOf(read);
-        this.over = Objects.requireNonNull(over, "over");
+        this.over = Optional.empty();
+    }
+
+    private DiagnosisStory(DiagnosisStory story, Overpressure over) {
+        result = story.result;
+        house = story.house;
+        doubts = story.doubts;
+        log = story.log;
+        read = story.read;
+        this.over = Optional.of(over);
+    }
+
+    /**
+     * The story of readings of which one lies above what the plates allow: that comes first.
+     *
+     * @param over that reading
+     * @return the story
+     */
+    public DiagnosisStory with(Overpressure over) {
+        return new DiagnosisStory(this, Objects.requireNonNull(over, "over"));
     }
 
     /**

@@ -61,7 +61,7 @@ class DiagnosisStoryTest {
     private static DiagnosisStory story(
             HotWaterSystem house, PressureLog log, Optional<SeparatingCheck> check, HypothesisFit... fits) {
         DiagnosisResult result = new DiagnosisResult(List.of(fits), 5, 5_000, new Balances(0, 1), check);
-        return new DiagnosisStory(result, house, Doubts.NONE, Optional.of(log), Set.of(), Optional.empty());
+        return new DiagnosisStory(result, house, Doubts.NONE, Optional.of(log), Set.of());
     }
 
     private static String answer(HotWaterSystem house, HypothesisFit... fits) {

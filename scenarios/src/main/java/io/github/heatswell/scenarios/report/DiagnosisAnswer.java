@@ -60,12 +60,12 @@ public record DiagnosisAnswer(
 
     /** What the readings say, in sentences. */
     DiagnosisStory story() {
-        return new DiagnosisStory(
+        DiagnosisStory told = new DiagnosisStory(
                 result,
                 scenario.system(),
                 scenario.doubts(),
                 log,
-                readings.spots().all().keySet(),
-                overpressure());
+                readings.spots().all().keySet());
+        return overpressure().map(told::with).orElse(told);
     }
 }
