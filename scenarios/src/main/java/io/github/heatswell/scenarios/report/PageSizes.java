@@ -153,7 +153,7 @@ final class PageSizes {
 
     /** The room (Pa) below the limit; a peak above it leaves none. */
     private static String room(double margin, QuantityFormat shown) {
-        return margin < 0 ? "none: above it by " + shown.pressureDifference(-margin) : shown.pressureDifference(margin);
+        return margin < 0 ? "none" : shown.pressureDifference(margin);
     }
 
     /** Supply and vessel together: what each size does at the present supply and at lower ones; none where that is no answer. */
