@@ -267,7 +267,7 @@ public final class Trace {
          *
          * @param time since the start of the run (s), later than that of the sample before
          * @param values one value for each {@link Channel}, by its {@code ordinal()}, in its SI unit, and behind them those of
-         *     {@link Trace#vesselWater(int)} and {@link Trace#vesselGas(int)}; copied
+         *     {@link Trace#vesselWater(int, int)} and {@link Trace#vesselGas(int, int)}; copied
          * @param regime the pressure regime
          * @throws IllegalStateException if there is no room for it, or the trace has been built
          */
