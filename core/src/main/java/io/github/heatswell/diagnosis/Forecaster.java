@@ -104,6 +104,14 @@ final class Forecaster {
                 low = Math.min(low, gauge[i]);
                 high = Math.max(high, gauge[i]);
             }
+            // a stiff house climbs to its valve and falls at once, between two samples
+            HotWaterSystem house = summary.system();
+            double offset = house.site().atmosphere() + house.head(house.gaugeHeight());
+            for (Event event : summary.events()) {
+                if (event.kind() == Event.Kind.RELIEF_OPENED && Math.abs(event.time() - time) <= around) {
+                    high = Math.max(high, event.pressureAbsolute() - offset);
+                }
+            }
             return reading > high ? reading - high : Math.min(0, reading - low);
         }
 

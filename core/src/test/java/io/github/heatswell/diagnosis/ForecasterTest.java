@@ -215,6 +215,22 @@ class ForecasterTest {
         assertEquals(List.of(true), highest(house, trace, 60));
     }
 
+    /** Regression: in a day's forecast, half a minute between samples hid how high a stiff house rises before its valve opens. */
+    @Test
+    void aPeakBetweenTwoSamplesIsForecastToo() {
+        HotWaterSystem house = Abbey.plain().withoutVessel().build();
+        RunResult run = run(house, 24);
+        double opens = run.first(Event.Kind.RELIEF_OPENED).orElseThrow().time();
+        double[] times = new double[1_440];
+        double[] gauge = new double[times.length];
+        Arrays.setAll(times, i -> 60.0 * i);
+        Arrays.setAll(gauge, i -> run.trace().value(Channel.GAUGE_READING, 4 * i));
+        gauge[(int) Math.rint(opens / 60) + 3] = 6.99e5;
+        PressureLog log = PressureLog.builder(times, gauge).uncertainty(100).build();
+        assertTrue(new Forecaster(log, Set.of(), new Balances.Count())
+                .strays(house, 0, Forecaster.Gauge.PERFECT).stream().noneMatch(Misfit.Stray::highest));
+    }
+
     private static List<Boolean> highest(HotWaterSystem house, Trace trace, int minutesLate) {
         double[] times = new double[100];
         double[] gauge = new double[100];
