@@ -138,7 +138,8 @@ class MisuseTest {
         return Stream.of(
                 refused(
                         () -> Tank.builder().volume(200, LITRE).build(),
-                        "shell: is missing; standing-loss: is missing; working-pressure: is missing"),
+                        "shell: is missing; standing-loss: is missing; set by standingLoss(...); working-pressure: is missing; set by"
+                                + " workingPressure(...)"),
                 refused(
                         () -> HotWaterSystem.builder().build(),
                         "site: is missing; supply: is missing; tank: is missing; heater: is missing"),

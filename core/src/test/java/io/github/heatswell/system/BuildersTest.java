@@ -77,8 +77,9 @@ class BuildersTest {
         assertRefused("at: is missing", Leak.builder().flow(1, FlowUnit.LITRE_PER_HOUR)::build);
         assertEquals(
                 List.of(
-                        new InvalidDescriptionException.Problem("annual-mean", "is missing"),
-                        new InvalidDescriptionException.Problem("monthly-swing", "is missing")),
+                        new InvalidDescriptionException.Problem("annual-mean", "is missing; set by annualMean(...)"),
+                        new InvalidDescriptionException.Problem(
+                                "monthly-swing", "is missing; set by monthlySwing(...)")),
                 assertThrows(InvalidDescriptionException.class, SupplyTemperature.seasons()::build)
                         .problems());
     }

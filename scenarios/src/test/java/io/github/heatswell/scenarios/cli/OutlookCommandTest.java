@@ -32,7 +32,7 @@ class OutlookCommandTest {
         assertTrue(out.contains("The basis is weak"), out);
         assertTrue(
                 out.contains(
-                        "In year 1 the pressure passes 5.39 bar for the first time, the limit to which 'heatswell size' keeps."),
+                        "In year 1 the pressure exceeds 5.39 bar for the first time, the limit to which 'heatswell size' keeps."),
                 out);
         assertTrue(out.contains("Pump it up to 4.2 bar when it reads less than 3.8 bar"), out);
         assertTrue(out.contains("a price that is invented"), out);
@@ -128,7 +128,7 @@ class OutlookCommandTest {
         String shouted = "No relief valve is described";
         assertEquals(out.indexOf(shouted), out.lastIndexOf(shouted), "a hazard is shouted once: " + out);
         assertTrue(
-                out.contains("the valve drips on the worst day, or the pressure passes the tank's working pressure"),
+                out.contains("the valve drips on the worst day, or the pressure exceeds the tank's working pressure"),
                 out);
         assertTrue(out.contains("no working relief valve 0 L") && !out.contains(" never "), out);
     }
