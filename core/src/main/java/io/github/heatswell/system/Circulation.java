@@ -5,6 +5,7 @@ import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.RatioUnit;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * What drives a circulation loop: a pump that takes water from the top of the tank through the loop's pipes and back into the tank,
@@ -104,7 +105,9 @@ public record Circulation(double flow, List<Hours> hours, double returnHeight) {
                 Requirements requirements =
                         new Requirements().present("from", from).present("to", to);
                 requirements.rule(
-                        from == null || !from.equals(to),
+                        Optional.ofNullable(from)
+                                .filter(start -> start.equals(to))
+                                .isEmpty(),
                         "to",
                         "is the same time as from; leave pump out for one that always runs");
                 requirements.orThrow();
