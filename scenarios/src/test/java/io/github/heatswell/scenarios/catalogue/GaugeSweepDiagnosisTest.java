@@ -26,10 +26,9 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
-import org.hipparchus.random.RandomGenerator;
-import org.hipparchus.random.Well19937c;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 
@@ -62,7 +61,7 @@ class GaugeSweepDiagnosisTest {
         ACCUSES_FALSELY
     }
 
-    private final RandomGenerator random = new Well19937c(2024);
+    private final Random random = new Random(2024);
 
     private static Map<Cause, UnaryOperator<HotWaterSystem>> faults(HotWaterSystem house) {
         double air = house.site().atmosphere();
