@@ -124,7 +124,7 @@ class SupplyTableTest {
         }
         String text = said(answer, UnitSystem.SI);
         for (String row : List.of(
-                "Do nothing drips; no T&P may be",
+                "Do nothing drips while the water",
                 "A relief valve on the",
                 "A safety group, set to",
                 "0.96 m3 4.32 EUR")) {
