@@ -140,7 +140,6 @@ public final class HouseOutlook {
             return new HouseOutlook(this, outlook);
         }
 
-        /** The next sizes on sale above that of the vessel. */
         /** The next sizes on sale in place of the only vessel. */
         private List<Double> larger() {
             if (scenario.system().hasSeveralVessels()) {
