@@ -197,10 +197,10 @@ final class PageSizes {
             double atmosphere,
             QuantityFormat shown) {
         double peak = size.peakAbsolute() - atmosphere;
-        if (size.higher()) {
-            return "too high";
+        if (peak >= relief) {
+            return "would drip";
         }
-        return peak >= relief ? "would drip" : shown.pressure(peak) + (column.holds(size.volume()) ? " ok" : "");
+        return size.higher() ? "too high" : shown.pressure(peak) + (column.holds(size.volume()) ? " ok" : "");
     }
 
     /** What can be done, from nothing to a vessel, each with what it costs now and by the year. */

@@ -54,7 +54,7 @@ class RecommendedSizeHoldsTest {
             }
             double share = share(scenario, size.get());
             sized++;
-            held += Math.round(share * SAMPLES);
+            held += (int) Math.round(share * SAMPLES);
             below += share < 0.9 ? 1 : 0;
             least = Math.min(least, share);
             assertTrue(
