@@ -193,12 +193,13 @@ public record Narrative(
      * Yes or no to a question whether the vessel of a house is good enough, or to what an owner asks who sees a valve drip.
      *
      * @param question the question
-     * @param house the house
-     * @param found the findings of a run of it
+     * @param run the run that answers it: whether a valve drips is what its totals say
+     * @param doubts what is not known of the house; an answer that rests on it says so
      * @return whole sentences, such as {@code No: its precharge is too low.}; empty if something else is asked
      */
-    public static Optional<String> verdict(String question, HotWaterSystem house, List<Finding> found) {
-        return VesselVerdict.of(question, house, found).or(() -> OwnersQuestion.of(question, found));
+    public static Optional<String> verdict(String question, RunSummary run, Doubts doubts) {
+        return VesselVerdict.of(question, run, doubts)
+                .or(() -> OwnersQuestion.of(question, run, doubts.caveat().equals(plain(""))));
     }
 
     /**

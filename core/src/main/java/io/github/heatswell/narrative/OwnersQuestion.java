@@ -1,77 +1,131 @@
 package io.github.heatswell.narrative;
 
-import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.HotWaterSystem;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
-/** What an owner asks who sees a relief valve drip, or not; a run answers it by its first word. */
+/** What an owner asks who sees a relief valve drip, or not; a run answers it by its first word, as its headline tells the run. */
 enum OwnersQuestion {
     /** It drips while the water heats. */
-    EXPANSION("Is it thermal expansion?", "relief-valve-controls-expansion") {
+    EXPANSION("Is it thermal expansion?") {
         @Override
-        String answer(boolean found, boolean drips) {
-            return found
-                    ? "Yes, as described: the heated water has nowhere else to go."
-                    : drips ? "No: in the house as described something else makes it run." : DRY;
+        String answer(ReliefWords.Cause cause, HotWaterSystem house) {
+            return switch (cause) {
+                case NONE -> DRY;
+                case EXPANSION -> "Yes, as described: " + why(house);
+                case KEPT_OPEN -> "Yes, as described: heating opens the valve, and then the supply keeps it open.";
+                case CREEP -> CREEPS;
+                default -> "No: in the house as described something else makes it run.";
+            };
+        }
+    },
+    /** It drips every day, and may be worn, or do its work. */
+    WORN_OR_EXPANSION("Is it worn, or is it discharging the water's thermal expansion?") {
+        @Override
+        String answer(ReliefWords.Cause cause, HotWaterSystem house) {
+            return switch (cause) {
+                case NONE -> DRY;
+                case EXPANSION -> "Thermal expansion, as described: " + why(house);
+                case DAMAGE -> "It is worn, as described.";
+                default -> "Neither, as described: something else makes it run.";
+            };
+        }
+    },
+    /** It drips, and may be worn. */
+    WORN("Is it worn") {
+        @Override
+        String answer(ReliefWords.Cause cause, HotWaterSystem house) {
+            return switch (cause) {
+                case NONE -> DRY;
+                case EXPANSION -> "No, as described: the water expands as it heats, and that opens the valve.";
+                case DAMAGE -> "Yes, as described.";
+                default -> "No, as described: something else makes it run.";
+            };
         }
     },
     /** It drips at night. */
-    MAINS("Is it the mains pressure?", "supply-opens-relief-valve") {
+    MAINS("Is it the mains pressure?") {
         @Override
-        String answer(boolean found, boolean drips) {
-            return found
-                    ? "Yes, as described: the supply itself opens the valve."
-                    : drips ? "No: the supply as described does not open the valve." : DRY;
+        String answer(ReliefWords.Cause cause, HotWaterSystem house) {
+            return switch (cause) {
+                case NONE -> DRY;
+                case SUPPLY -> "Yes, as described: the supply itself opens the valve.";
+                case KEPT_OPEN -> "Not alone: heating opens the valve, and then the supply keeps it open.";
+                case CREEP -> CREEPS;
+                default -> "No: the supply as described does not open the valve.";
+            };
         }
     },
     /** It drips all the time. */
-    UNDAMAGED("Would an undamaged one drip?", "relief-valve-controls-expansion", "supply-opens-relief-valve") {
+    UNDAMAGED("Would an undamaged one drip?") {
         @Override
-        String answer(boolean found, boolean drips) {
-            return found
-                    ? "Yes, but not all the time: read below when it opens."
-                    : "No: in the house as described a sound valve stays shut.";
+        String answer(ReliefWords.Cause cause, HotWaterSystem house) {
+            return switch (cause) {
+                case NONE -> "No: in the house as described a sound valve stays shut.";
+                case DAMAGE -> "This run does not show it: the valve is described as damaged.";
+                default -> "Yes, but not all the time: read below when it opens.";
+            };
         }
     },
     /** It is dry. */
-    DRY_VALVE("Does the simulation agree?", "") {
+    DRY_VALVE("Does the simulation agree?") {
         @Override
-        String answer(boolean found, boolean drips) {
-            return drips ? "No: as described, the house drips." : "Yes: as described, the valve stays shut.";
+        String answer(ReliefWords.Cause cause, HotWaterSystem house) {
+            return cause == ReliefWords.Cause.NONE
+                    ? "Yes: as described, the valve stays shut."
+                    : "No: as described, the house drips.";
         }
     };
 
     private static final String DRY =
             "No: the house as described does not drip. Something differs from the description.";
 
-    private static final Set<String> DRIPPING = Set.of(
-            "relief-valve-controls-expansion",
-            "relief-valve-opened-by-heat",
-            "relief-valve-seat-leaks",
-            "relief-valve-stuck-open",
-            "supply-opens-relief-valve");
+    private static final String CREEPS =
+            "Not alone: the seat of the reducing valve leaks and lets the pressure climb as well.";
 
     private final String words;
-    private final List<String> causes;
 
-    OwnersQuestion(String words, String... causes) {
+    OwnersQuestion(String words) {
         this.words = words;
-        this.causes = List.of(causes);
     }
 
-    /** The answer to it, by whether its cause was found and whether the valve discharges at all. */
-    abstract String answer(boolean found, boolean drips);
+    /** The answer to it, by what made relief valves discharge. */
+    abstract String answer(ReliefWords.Cause cause, HotWaterSystem house);
 
     /** The answer of a run to a question; empty if the question is another. */
-    static Optional<String> of(String question, List<Finding> found) {
+    static Optional<String> of(String question, RunSummary run, boolean known) {
         String asked = question.replaceAll("\\s+", " ");
+        ReliefWords.Cause cause = ReliefWords.of(run).cause();
         return Arrays.stream(values())
                 .filter(one -> asked.contains(one.words))
                 .findFirst()
-                .map(one -> one.answer(
-                        found.stream().anyMatch(finding -> one.causes.contains(finding.id())),
-                        found.stream().anyMatch(finding -> DRIPPING.contains(finding.id()))));
+                .map(one -> one.answer(cause, run.system()))
+                .map(said -> known ? said : supposed(said));
+    }
+
+    /** The same where a value that decides it is not known: what the run shows holds for the value taken. */
+    private static String supposed(String said) {
+        return said.equals(DRY)
+                ? "Not with the values taken: with them the valve stays shut."
+                : said.replace("as described", "with the values taken");
+    }
+
+    /** Why the growth of the water opens a relief valve. */
+    private static String why(HotWaterSystem house) {
+        if (house.vessels().stream().anyMatch(one -> one.condition() == ExpansionVessel.Condition.SOUND)) {
+            return "the water expands as it heats, and the vessel does not take up enough of it.";
+        }
+        if (!house.vessels().isEmpty()) {
+            return "the water expands as it heats, and the vessel takes up none of it.";
+        }
+        boolean bypass = house.supply()
+                .reducingValve()
+                .filter(valve -> valve.bypassOpens().isPresent())
+                .isPresent();
+        return bypass
+                ? "the water expands as it heats, and the bypass of the reducing valve does not give way in time."
+                : "the heated water has nowhere else to go.";
     }
 }

@@ -5,6 +5,7 @@ import static io.github.heatswell.assessment.Measure.time;
 import static io.github.heatswell.assessment.Measure.volume;
 import static io.github.heatswell.assessment.Statement.plain;
 
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.assessment.Statement;
@@ -12,6 +13,7 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
@@ -32,6 +34,44 @@ final class ReliefWords {
         this.summary = summary;
         this.incidents = incidents;
         this.moments = incidents.moments();
+    }
+
+    static ReliefWords of(RunSummary summary) {
+        return new ReliefWords(summary, new Incidents(summary));
+    }
+
+    /** What made relief valves discharge; {@link #sentence} is empty exactly if nothing did. */
+    Cause cause() {
+        if (incidents.openedHot().isPresent()) {
+            return Cause.OVERHEATING;
+        }
+        boolean stuck = summary.system().reliefValves().stream()
+                .anyMatch(valve -> valve.condition() == ReliefFault.Condition.STUCK_OPEN);
+        if (!stuck && !summary.fedRelief().isEmpty()) {
+            return summary.supplyOpenedRelief() ? Cause.SUPPLY : Cause.KEPT_OPEN;
+        }
+        if (stuck || summary.totals().openings() == 0) {
+            return incidents.faultyValve().isPresent() ? Cause.DAMAGE : Cause.NONE;
+        }
+        return Findings.creeps(summary.system()) ? Cause.CREEP : Cause.EXPANSION;
+    }
+
+    /** What made relief valves discharge in a run. */
+    enum Cause {
+        /** None did. */
+        NONE,
+        /** Water hotter than the heater should ever make it. */
+        OVERHEATING,
+        /** The supply opened one by itself. */
+        SUPPLY,
+        /** Heating opened one, and the supply kept it open. */
+        KEPT_OPEN,
+        /** The seat of the reducing valve let the pressure climb. */
+        CREEP,
+        /** A seat or a valve that does not close. */
+        DAMAGE,
+        /** The growth of the heated water. */
+        EXPANSION
     }
 
     /** The finding, or empty if no valve discharged anything. */

@@ -1,9 +1,12 @@
 package io.github.heatswell.narrative;
 
+import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Finding.Severity;
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
@@ -54,10 +57,12 @@ final class VesselVerdict {
     }
 
     /** The answer that a run gives, such as {@code No: its precharge is too low.}; empty if that was not asked. */
-    static Optional<String> of(String question, HotWaterSystem house, List<Finding> found) {
+    static Optional<String> of(String question, RunSummary run, Doubts doubts) {
+        HotWaterSystem house = run.system();
         if (!isAsked(question, house)) {
             return Optional.empty();
         }
+        List<Finding> found = Findings.of(run, doubts);
         List<String> against = AGAINST.entrySet().stream()
                 .filter(entry -> found.stream().anyMatch(finding -> finding.id().equals(entry.getKey())))
                 .map(Map.Entry::getValue)
@@ -68,8 +73,11 @@ final class VesselVerdict {
         boolean hazard = found.stream().anyMatch(finding -> finding.severity() == Severity.HAZARD);
         boolean works =
                 house.vessels().stream().anyMatch(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND);
-        return hazard || !works
-                ? Optional.of("That cannot be said before the hazard above is dealt with.")
+        if (hazard || !works) {
+            return Optional.of("That cannot be said before the hazard above is dealt with.");
+        }
+        return ReliefWords.of(run).cause() != ReliefWords.Cause.NONE
+                ? Optional.of("No: in this run the relief valve discharges.")
                 : Optional.of("Yes: in this run it keeps the pressure within every limit checked.");
     }
 

@@ -4,9 +4,8 @@ import static io.github.heatswell.narrative.Houses.bar;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.assessment.FaultlessHouse;
-import io.github.heatswell.assessment.Finding;
-import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.sizing.PeakSurvey;
@@ -71,6 +70,10 @@ class SizeStoriesTest {
         return new SizeCertainty(true, List.of(tried), Optional.empty(), Balances.NONE);
     }
 
+    private static Optional<String> verdict(String question, HotWaterSystem house) {
+        return Narrative.verdict(question, Houses.day(house.toBuilder()).summary(), Doubts.NONE);
+    }
+
     private static String told(SizeAdvice advice) {
         Narrative story = Narrative.of(advice);
         assertEquals(List.of(), story.alarms());
@@ -90,8 +93,8 @@ class SizeStoriesTest {
                 "Why does it drip?                                           | false"
             })
     void onlyThePlainQuestionIsUnderstood(String question, boolean asked) {
-        assertEquals(asked, Narrative.verdict(question, house(18, 4), List.of()).isPresent());
-        assertTrue(Narrative.verdict(question, Houses.bare().build(), List.of()).isEmpty());
+        assertEquals(asked, verdict(question, house(18, 4)).isPresent());
+        assertTrue(verdict(question, Houses.bare().build()).isEmpty());
     }
 
     @ParameterizedTest
@@ -105,9 +108,8 @@ class SizeStoriesTest {
             })
     void theFirstWordIsTheAnswer(double litres, double charge, String answer) {
         HotWaterSystem house = house(litres, charge);
-        List<Finding> found = Findings.of(Houses.day(house.toBuilder()).summary());
-        assertEquals(Optional.of(answer), Narrative.verdict(ASKED, house, found));
-        assertEquals(Optional.empty(), Narrative.verdict("Why does it drip?", house, found));
+        assertEquals(Optional.of(answer), verdict(ASKED, house));
+        assertEquals(Optional.empty(), verdict("Why does it drip?", house));
     }
 
     @Test
@@ -117,10 +119,7 @@ class SizeStoriesTest {
                 .build();
         assertEquals(
                 Optional.of("That cannot be said before the hazard above is dealt with."),
-                Narrative.verdict(
-                        ASKED,
-                        house.toBuilder().withoutReliefValves().build(),
-                        Findings.of(house.toBuilder().withoutReliefValves().build())));
+                verdict(ASKED, house.toBuilder().withoutReliefValves().build()));
     }
 
     /** The sizing says first whether the vessel that is there will do. */

@@ -96,7 +96,7 @@ public final class Results {
 
     Document content(QuantityFormat shown) {
         String answer = narrative.headline().text(shown) + ".";
-        String asked = Narrative.verdict(scenario.question(), scenario.system(), found)
+        String asked = Narrative.verdict(scenario.question(), result, scenario.doubts())
                 .map(said -> said + " ")
                 .orElse("");
         List<String> remarks = new ArrayList<>(narrative.texts(shown));
