@@ -282,7 +282,10 @@ final class DormandPrince {
         return Math.min(most[component], absolute[component] + relative[component] * Math.abs(y[component]));
     }
 
-    /** First step for which an explicit Euler step changes the state and its rates by one per cent. */
+    /**
+     * First step for which an explicit Euler step changes the state and its rates by one per cent. A tight tolerance may ask
+     * for a first look far beyond what can be computed; it is then taken nearer.
+     */
     private double startingStep(Equations equations, double longest) {
         double states = 0;
         double changes = 0;
@@ -292,16 +295,26 @@ final class DormandPrince {
             changes += Math.pow(rates[0][k] / tolerance, 2);
         }
         double small = states < 1e-10 || changes < 1e-10 ? 1e-6 : 0.01 * Math.sqrt(states / changes);
-        for (int k = 0; k < y.length; k++) {
-            next[k] = y[k] + small * rates[0][k];
-        }
-        evaluate(equations, small, next, rates[1]);
-        double bends = 0;
-        for (int k = 0; k < y.length; k++) {
-            bends += Math.pow((rates[1][k] - rates[0][k]) / tolerance(k), 2);
+        double bends = bends(equations, small);
+        while (!Double.isFinite(bends) && small > shortest) {
+            small *= MAX_REDUCTION;
+            bends = bends(equations, small);
         }
         double steepest = Math.max(Math.sqrt(changes), Math.sqrt(bends) / small);
         double even = steepest < 1e-15 ? Math.max(1e-6, 0.001 * small) : Math.pow(0.01 / steepest, 1.0 / ORDER);
         return Math.max(shortest, Math.min(longest, Math.min(100 * small, even)));
+    }
+
+    /** How far, in tolerances squared, the rates change over an explicit Euler step (s); not finite if it leaves the computable range. */
+    private double bends(Equations equations, double step) {
+        for (int k = 0; k < y.length; k++) {
+            next[k] = y[k] + step * rates[0][k];
+        }
+        evaluate(equations, step, next, rates[1]);
+        double bends = 0;
+        for (int k = 0; k < y.length; k++) {
+            bends += Math.pow((rates[1][k] - rates[0][k]) / tolerance(k), 2);
+        }
+        return bends;
     }
 }

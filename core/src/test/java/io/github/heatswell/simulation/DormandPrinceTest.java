@@ -69,6 +69,26 @@ class DormandPrinceTest {
         assertEquals(10, times.get(times.size() - 1));
     }
 
+    /**
+     * Validation: beside a large quantity with a tight tolerance, the first look at the equations would go as far as a tank that
+     * drains, whose closed form is {@code (1 - t/2)^2}, has long been empty. The step was then no number, and the run failed.
+     */
+    @Test
+    void theFirstLookStaysWhereRatesAreNumbers() {
+        DenseOutput last = new DormandPrince(1e-9, tolerances(1e-10), tolerances(0), new boolean[2], 2)
+                .integrate(
+                        (time, y, rates) -> {
+                            rates[0] = 0;
+                            rates[1] = -Math.sqrt(y[1]);
+                        },
+                        new double[] {1e5, 1},
+                        1,
+                        10,
+                        -1,
+                        step -> true);
+        assertEquals(0.25, last.last()[1], 1e-8);
+    }
+
     /** Contract: rates that are no numbers end it at once, at the start or on the way, and so does an end that is none. */
     @Test
     void refusesWhatIsNotFinite() {
