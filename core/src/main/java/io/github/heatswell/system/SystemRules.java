@@ -17,8 +17,8 @@ final class SystemRules {
     private static final double ROUNDING = 1e-9;
 
     /**
-     * Largest relative growth (-) of a tank from empty to its working pressure. Volume is linear in pressure; a softer
-     * tank would be left with no volume when the pressure is lost. Own choice.
+     * Largest relative growth (-) of a tank or a pipe from empty to the tank's working pressure, or to that of the supply if it is
+     * higher. Volume is linear in pressure; anything softer would be left with no volume when the pressure is lost. Own choice.
      */
     static final double MAX_STRETCH = 0.75;
 
@@ -54,7 +54,7 @@ final class SystemRules {
         checkTrappedAir();
         checkTankAir();
         checkLoop();
-        checkShell();
+        checkWalls();
     }
 
     /** A reducing valve keeps the mains pressure from the tank. */
@@ -181,15 +181,30 @@ final class SystemRules {
                                 + " has room for once the pressure is lost; up to " + litres(most) + " is allowed"));
     }
 
-    /** A shell that stretches further would have torn long before. */
-    private void checkShell() {
-        double stretch = tank.shell().compliance() * tank.workingPressure().gauge(atmosphere);
+    /** A wall that stretches further would have torn long before. */
+    private void checkWalls() {
+        checkWall(
+                tank.complianceGiven() ? "tank.compliance" : "tank.wall",
+                "tank",
+                tank.shell().compliance());
+        for (int i = 0; i < system.piping().size(); i++) {
+            checkWall("piping[" + i + "].wall", "pipe", system.piping().get(i).compliance());
+        }
+    }
+
+    private void checkWall(String field, String part, double compliance) {
+        double working = tank.workingPressure().gauge(atmosphere);
+        double supply = system.supplyAtStart().gauge(atmosphere);
+        double stretch = compliance * Math.max(working, supply);
         requirements.rule(
                 stretch <= MAX_STRETCH,
-                tank.complianceGiven() ? "tank.compliance" : "tank.wall",
-                "with this " + (tank.complianceGiven() ? "compliance" : "wall") + " the tank would grow by "
+                field,
+                "with this " + field.substring(field.lastIndexOf('.') + 1) + " the " + part + " would grow by "
                         + Limits.quantity(RatioUnit.PERCENT.fromSi(stretch), RatioUnit.PERCENT)
-                        + " at its working pressure of " + tank.workingPressure() + "; at most 75 % is allowed");
+                        + (supply > working
+                                ? " at the supply pressure of " + system.supplyAtStart()
+                                : " at the tank's working pressure of " + tank.workingPressure())
+                        + "; at most 75 % is allowed");
     }
 
     private static String litres(double volume) {

@@ -61,6 +61,10 @@ class BelongTogetherTest {
                 Arguments.of("cut-out at the upper's set point", "cut-out", (Executable)
                         () -> twoElements(Heater.Energy.ELECTRIC, 70, 65)),
                 Arguments.of("element down to freezing", "differential", (Executable) () -> element(20, 20)),
+                Arguments.of("pipe that would widen by as much", "piping[0].wall", (Executable)
+                        () -> RefusalTest.whole(4, 10).addPipe(thin(45)).build()),
+                Arguments.of(
+                        "tank that the supply would stretch so far", "tank.wall", (Executable) () -> soft(13).build()),
                 Arguments.of("tank in layers of no height", "height", (Executable)
                         () -> RefusalTest.whole(4, 10).build().tank().toBuilder()
                                 .layers(2)
@@ -85,6 +89,9 @@ class BelongTogetherTest {
                         RefusalTest.whole(4, 6).vessel(RefusalTest.vessel(6)).build()),
                 Arguments.of("start at the supply", (Executable) () ->
                         RefusalTest.whole(4, 10).start(RefusalTest.start(4)).build()),
+                Arguments.of("pipe that widens by half", (Executable)
+                        () -> RefusalTest.whole(4, 10).addPipe(thin(28)).build()),
+                Arguments.of("tank that the supply stretches by half", (Executable) () -> soft(7).build()),
                 Arguments.of("direct, start at the supply", (Executable) () -> RefusalTest.whole(4, 10)
                         .supply(RefusalTest.supply(Supply.Arrangement.DIRECT, 4))
                         .start(RefusalTest.start(4))
@@ -114,6 +121,24 @@ class BelongTogetherTest {
     @MethodSource("allowed")
     void whatJustFitsIsAllowed(String what, Executable build) {
         assertDoesNotThrow(build);
+    }
+
+    /** Polybutene, a tenth of a millimetre thick. */
+    private static PipeRun thin(double diameter) {
+        return PipeRun.builder()
+                .material(Material.PB)
+                .outsideDiameter(diameter, LengthUnit.MILLIMETRE)
+                .wall(0.1, LengthUnit.MILLIMETRE)
+                .length(2, LengthUnit.METRE)
+                .build();
+    }
+
+    /** At 10 bar its tank would grow by 67 %. */
+    private static HotWaterSystem.Builder soft(double supplyBar) {
+        return RefusalTest.whole(supplyBar, 10)
+                .changeTank(tank -> tank.toBuilder()
+                        .shell(Shell.cylinder(Material.PB, 300, 0.8, LengthUnit.MILLIMETRE))
+                        .build());
     }
 
     /** What the supply is said to stand at can be asked for as the start, whatever the rounding of its sum. */

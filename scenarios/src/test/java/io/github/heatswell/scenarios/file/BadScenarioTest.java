@@ -66,6 +66,7 @@ class BadScenarioTest {
             set-point: 58 degC, differential: 6 K | set-point: 12 degC, differential: 20 K | 5:101 | heater.differential: 20 K would let the water cool to freezing
             outside-diameter: 22 mm   | outside-diameter: 22    | 7:43 | piping[0].outside-diameter: '22' has no unit
             wall: 0.9 mm              | wall: 11 mm             | 7:56 | piping[0].wall: 11 mm leaves no bore in a pipe of 22 mm outside diameter
+            copper, outside-diameter: 22 mm, wall: 0.9 mm | pb, outside-diameter: 60 mm, wall: 0.1 mm | 7:52 | piping[0].wall: with this wall the pipe would grow by 106.778 % at the tank's working pressure of 10 bar gauge; at most 75 % is allowed
             material: copper          | material: rigid         | 7:17 | piping[0].material: 'rigid' is not one of steel, stainless-steel, copper, pex, pe, pp-r, pb, pvc-c
             , length: 14 m            |                         | 7:5  | piping[0].length: is missing; write, for example, 'length: 14 m'
             length: 14 m              | lenght: 14 m            | 7:64 | piping[0].lenght: is not a known key here; did you mean length?

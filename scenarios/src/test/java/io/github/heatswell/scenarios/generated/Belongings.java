@@ -4,6 +4,11 @@ import io.github.heatswell.scenarios.generated.Part.Keyed;
 import io.github.heatswell.scenarios.generated.Part.Plain;
 import io.github.heatswell.scenarios.generated.Part.Quantity;
 import io.github.heatswell.scenarios.generated.Part.Several;
+import io.github.heatswell.system.Material;
+import io.github.heatswell.system.PipeRun;
+import io.github.heatswell.units.DurationUnit;
+import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.TemperatureUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -19,6 +24,9 @@ final class Belongings {
     private static final double DAY = 86_400;
     /** What a file takes if it does not say how hard the tank may be pressed (Pa). */
     private static final double USUAL_WORKING_PRESSURE = 10e5;
+
+    private static final List<Material> PLASTICS =
+            List.of(Material.PEX, Material.PE, Material.PPR, Material.PB, Material.PVCC);
     /** How much below a bound that is not allowed itself values stay (-). */
     private static final double BELOW = 0.995;
 
@@ -40,6 +48,7 @@ final class Belongings {
         file.items("piping").forEach(this::pipe);
         run();
         supply(file.keyed("supply"));
+        file.items("piping").forEach(this::stretch);
         relief(file.items("relief"));
         vessel(file.keyed("vessel"));
         vessels(file.items("vessels"));
@@ -133,6 +142,45 @@ final class Belongings {
         if (pipe.si("wall", 0) > most) {
             pipe.put("wall", numbers.between(Format.single("piping[].wall"), 0.1e-3, most));
         }
+    }
+
+    /** A wall that the highest pressure would stretch too far is made thicker. */
+    private void stretch(Keyed pipe) {
+        if (!isPlastic(pipe)) {
+            return;
+        }
+        PipeRun.Builder run = PipeRun.builder()
+                .material(PLASTICS.stream()
+                        .filter(plastic -> plastic.name().equalsIgnoreCase(pipe.word("material")))
+                        .findAny()
+                        .orElseThrow())
+                .outsideDiameter(pipe.si("outside-diameter", 0), LengthUnit.METRE)
+                .length(1, LengthUnit.METRE);
+        if (pipe.has("stiffness-at")) {
+            run.stiffnessAt(pipe.si("stiffness-at", 0), TemperatureUnit.KELVIN);
+        }
+        if (pipe.has("loaded-for")) {
+            run.loadedFor(pipe.si("loaded-for", 0), DurationUnit.SECOND);
+        }
+        double wall = pipe.si("wall", 0);
+        double grows = run.wall(wall, LengthUnit.METRE).build().compliance() * highestPressure();
+        if (grows > 0.7) {
+            pipe.put("wall", numbers.exactly(Format.single("piping[].wall"), wall * grows / 0.6));
+        }
+    }
+
+    /** The highest pressure (Pa, gauge) that the supply or the tank is described to have. */
+    private double highestPressure() {
+        Keyed supply = file.keyed("supply");
+        double highest = supply.keyed("reducing-valve").si("set", 0)
+                + supply.keyed("reducing-valve").si("lock-up-rise", 0);
+        if (!supply.has("reducing-valve")) {
+            highest = supply.si("pressure", 0);
+            for (Keyed entry : supply.items("pressure")) {
+                highest = Math.max(highest, entry.si("pressure", 0));
+            }
+        }
+        return Math.max(highest, file.keyed("tank").si("working-pressure", USUAL_WORKING_PRESSURE));
     }
 
     private void run() {
