@@ -192,7 +192,7 @@ public final class Tank {
 
     /**
      * Into how many layers of equal volume the water is divided, from the bottom up, as described. A simulation
-     * resolves at most one per half litre.
+     * resolves none thinner than half a litre, or than 0.05 L for each kilowatt of the strongest burner or element.
      *
      * @return the number, 1 for a fully mixed tank
      */
@@ -428,8 +428,8 @@ public final class Tank {
         }
 
         /**
-         * Divides the water into layers; by default the tank is fully mixed. A simulation resolves at most one per half
-         * litre. The fewer they are, the more they mix with what flows through: after a draw of a third of the tank, the
+         * Divides the water into layers; by default the tank is fully mixed. A simulation resolves none thinner
+         * than half a litre, or than 0.05 L for each kilowatt of the strongest burner or element. The fewer they are, the more they mix with what flows through: after a draw of a third of the tank, the
          * reheated water expands by about 18 % more with ten layers than below a sharp front of cold water, and by 8 % more
          * with fifty.
          *

@@ -117,7 +117,8 @@ final class TankSections {
                             .leftOutFreely(),
                     new Field<>(
                                     "layers",
-                                    "number of water layers, at most one per half litre; one (fully mixed) if left out",
+                                    "number of water layers, of at least half a litre and 0.05 L per kilowatt of heat; one (fully mixed)"
+                                            + " if left out",
                                     "12",
                                     Form.whole(Tank.Builder::layers))
                             .leftOutFreely(),
