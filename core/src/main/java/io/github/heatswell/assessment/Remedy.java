@@ -2,22 +2,23 @@ package io.github.heatswell.assessment;
 
 import io.github.heatswell.system.ExpansionVessel;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
- * Advice that brings the peak of a heat-up within its limits: the precharge first, then the supply setting at which the vessel is
- * large enough. The setting is estimated as in {@link VesselSizeRule}, for water stored as hot as it should be: advice must hold
- * once all of it is followed.
+ * Advice that brings the peak of a heat-up within its limits: the precharge first, then a larger vessel or a lower supply. What is
+ * estimated here, as in {@link VesselSizeRule}, only tells which of them to look at; a sizing, which simulates, names vessel and
+ * supply.
  */
 final class Remedy {
 
     /** A supply below this (Pa, gauge) serves no house; own judgement. */
     private static final double LEAST_SUPPLY = 1.5e5;
 
-    private static final int HALVINGS = 40;
-
-    /** What the estimate leaves out, above all piping and gas that warms up, as a factor on the expansion; own judgement. */
+    /** How far the estimate may be off, by warming gas, piping that warms or stretches, and hoses, as a factor; own judgement. */
     private static final double MARGIN = 1.1;
+
+    private static final String WATCH =
+            " and watch a gauge through a full heat-up. If it still passes {}, have a larger vessel fitted or the supply pressure"
+                    + " lowered: 'heatswell size' says which vessel, and at which supply.";
 
     private final AssessmentContext subject;
     private final double limit;
@@ -28,17 +29,17 @@ final class Remedy {
         this.limit = subject.peakLimit();
     }
 
-    /** Whether a vessel that works holds the limit at the present supply once its charge is right. */
+    /** Whether a vessel that works surely holds the limit at the present supply once its charge is right, also stored hotter. */
     boolean isPrecharge() {
         return vessel().filter(vessel -> PrechargeRule.farOff(subject, vessel))
-                .filter(vessel -> holds(vessel, subject.highestStatic()))
+                .filter(vessel -> surelyHolds(vessel, subject.highestStatic()))
                 .isPresent();
     }
 
-    /** Whether a vessel that works holds the limit only at a lower supply. */
+    /** Whether a vessel that works cannot hold the limit but at a lower supply. */
     boolean isSupply() {
-        return vessel().filter(vessel -> !holds(vessel, subject.highestStatic()))
-                .filter(vessel -> setting(vessel) >= least(vessel))
+        return vessel().filter(vessel -> !mayHold(vessel, subject.highestStatic()))
+                .filter(vessel -> mayHold(vessel, least(vessel)))
                 .isPresent();
     }
 
@@ -51,100 +52,49 @@ final class Remedy {
         return several() ? Optional.empty() : subject.soundVessel().filter(vessel -> !subject.isOutOfReach(vessel));
     }
 
-    /** The least setting (Pa, gauge, at the drain cock) that is of use at the vessel too. */
+    /** The least supply (Pa, gauge, at the drain cock) that is of use at the vessel too. */
     private double least(ExpansionVessel vessel) {
         return LEAST_SUPPLY + Math.max(0, subject.lift(vessel.height()));
     }
 
     /** The advice; all limits share it, since the lowest has to hold. */
     void advise(Finding.Draft draft) {
-        Optional<ExpansionVessel> vessel = vessel();
+        draft.advisesWork(advice(), Measure.gauge(limit));
+    }
+
+    private String advice() {
         if (several()) {
-            draft.advisesWork(
-                    "Have the precharge of every vessel checked and watch a gauge through a full heat-up. If it still passes"
-                            + " {}, have a larger vessel fitted or the supply pressure lowered.",
-                    Measure.gauge(limit));
-            return;
+            return "Have the precharge of every vessel checked" + WATCH;
         }
+        Optional<ExpansionVessel> vessel = vessel();
         if (vessel.isEmpty()) {
-            draft.advisesWork(
-                    "Have an expansion vessel fitted that keeps the peak below {}, with the supply pressure lowered if"
-                            + " need be.",
-                    Measure.gauge(limit));
-            return;
+            return "Have an expansion vessel fitted that keeps the peak below {}, with the supply pressure lowered if need be.";
         }
         boolean wrong = PrechargeRule.isWrong(subject, vessel.get());
-        double setting = setting(vessel.get());
-        if (setting < least(vessel.get())) {
-            draft.advisesWork(
-                    (wrong ? "The right precharge alone will not do. " : "")
-                            + "Have a larger vessel fitted: this one is too small for {} at any useful supply pressure.",
-                    Measure.gauge(limit));
-        } else if (setting < subject.highestStatic() - Rule.SAME) {
-            double lift = subject.lift(vessel.get().height());
-            Optional<Measure> apart = Math.abs(lift) < Rule.SAME
-                    ? Optional.empty()
-                    : Optional.of(new Measure(Measure.Kind.PRESSURE_DIFFERENCE, Math.abs(lift)));
-            draft.advisesWork(
-                    (wrong ? "The right precharge alone will not do. " : "") + lower()
-                            + " {} or less with no water running, and the vessel charged to "
-                            + (apart.isEmpty()
-                                    ? "the same pressure"
-                                    : lift > 0 ? "{} less, since it hangs higher" : "{} more, since it hangs lower")
-                            + ": by this estimate " + subject.calledWithVolume(vessel.get())
-                            + " then keeps the peak below {}. 'heatswell size' looks for the setting"
-                            + " that also holds with the usual tolerances and a year's loss of precharge, which may be lower. At"
-                            + " the present supply it takes a larger vessel.",
-                    Stream.of(
-                                    Optional.of(new Measure(Measure.Kind.HIGHEST_SETTING, setting)),
-                                    apart,
-                                    Optional.of(Measure.volume(vessel.get().volume())),
-                                    Optional.of(Measure.gauge(limit)))
-                            .flatMap(Optional::stream)
-                            .toArray(Measure[]::new));
-        } else {
-            draft.advisesWork(
-                    (wrong ? "Have the precharge put right and watch" : "Have the precharge checked and watch")
-                            + " a gauge through a full heat-up. If it still passes {}, have a larger vessel fitted or the"
-                            + " supply pressure lowered.",
-                    Measure.gauge(limit));
+        if (mayHold(vessel.get(), subject.highestStatic())) {
+            return (wrong ? "Have the precharge put right" : "Have the precharge checked") + WATCH;
         }
+        String first = wrong ? "The right precharge alone will not do. " : "";
+        return first
+                + (mayHold(vessel.get(), least(vessel.get()))
+                        ? "To keep the peak below {}, have a larger vessel fitted, or the supply pressure lowered and the precharge"
+                                + " matched to it: 'heatswell size' says which vessel, and at which supply."
+                        : "Have a larger vessel fitted: this one is too small for {} at any useful supply pressure.");
     }
 
-    private String lower() {
-        return subject.house.supply().reducingValve().isPresent()
-                ? "Have the reducing valve set so that the supply stands at"
-                : "Have a reducing valve fitted that holds the supply at";
+    /** Whether a vessel charged to match holds at a supply (Pa, gauge), by whatever the estimate is off and stored as hot as it should. */
+    private boolean surelyHolds(ExpansionVessel vessel, double supply) {
+        double hot = Math.max(subject.highestSetPoint(), WaterTemperatureRule.STORED);
+        return room(vessel, supply) >= MARGIN * VesselSizeRule.needed(subject, supply, limit, hot);
     }
 
-    /**
-     * The highest supply (Pa, gauge) at which the vessel, charged to match, keeps within the limit; 0 if there is none.
-     */
-    private double setting(ExpansionVessel vessel) {
-        double low = 0;
-        double high = limit;
-        if (!holds(vessel, low)) {
-            return 0;
-        }
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (low + high) / 2;
-            if (holds(vessel, middle)) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
+    /** The same at the set point as it is, unless the estimate is further off than it ever should be. */
+    private boolean mayHold(ExpansionVessel vessel, double supply) {
+        return MARGIN * room(vessel, supply)
+                >= VesselSizeRule.needed(subject, supply, limit, subject.highestSetPoint());
     }
 
-    private boolean holds(ExpansionVessel vessel, double supply) {
-        double charge = supply - subject.lift(vessel.height());
-        return VesselSizeRule.room(subject, vessel, charge, supply, limit)
-                >= MARGIN
-                        * VesselSizeRule.needed(
-                                subject,
-                                supply,
-                                limit,
-                                Math.max(subject.highestSetPoint(), WaterTemperatureRule.STORED));
+    private double room(ExpansionVessel vessel, double supply) {
+        return VesselSizeRule.room(subject, vessel, supply - subject.lift(vessel.height()), supply, limit);
     }
 }

@@ -42,8 +42,6 @@ import io.github.heatswell.units.VolumeUnit;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -246,27 +244,5 @@ class TrueOfTheHouseTest {
         }
         assertTrue(PrechargeTarget.of(roof).isEmpty());
         assertTrue(PrechargeTarget.of(house().build()).isPresent());
-    }
-
-    /** Where a vessel stands higher, it is charged to what the lowered supply comes to there. */
-    @Test
-    void loweredSupplyIsMatchedAtTheHeightOfTheVessel() {
-        HotWaterSystem high = house().supply(
-                        supply(5).water(10, TemperatureUnit.CELSIUS).build())
-                .vessel(vessel(12, 4).height(10.2, LengthUnit.METRE).build())
-                .build();
-        String advice = find(Findings.of(run(high, 6.9, 60)), "peak-above-code-limit")
-                .orElseThrow()
-                .advice()
-                .text(UnitSystem.SI);
-        Matcher numbers = Pattern.compile(
-                        "at ([\\d.]+) bar or less with no water running, and the vessel charged to ([\\d.]+) bar less")
-                .matcher(advice);
-        assertTrue(numbers.find(), advice);
-        assertEquals(
-                1.0,
-                Double.parseDouble(numbers.group(2)),
-                0.011,
-                advice); // 10.2 m of cold water, printed to hundredths
     }
 }
