@@ -94,20 +94,24 @@ final class Effort {
                     count(events, Event.Kind.HEATER_ON, heater.get()),
                     plant.tankVolume * 1e3);
         }
-        if (balance.column().turnover(0) > 1 / QUICK_FLUSH
-                || !(balance.response().settlingTime() < PressureResponse.SLOW)) {
-            boolean fewerHelp = plant.layers > 1 && balance.column().turnover(0) < plant.layers / QUICK_FLUSH;
+        double turnover = balance.column().turnover(0);
+        double settling = balance.response().settlingTime();
+        if (turnover > 1 / QUICK_FLUSH || turnover > 0 && !(settling < PressureResponse.SLOW)) {
+            boolean fewerHelp = plant.layers > 1 && turnover < plant.layers / QUICK_FLUSH;
             return String.format(
                     Locale.ROOT,
                     "the flow replaces %.2g L of the tank within %.1g s; use a smaller flow%s",
                     plant.tankVolume * 1e3 / plant.layers,
-                    1 / balance.column().turnover(0),
+                    1 / turnover,
                     fewerHelp ? ", or fewer than " + plant.layers + " layers" : ", or a larger tank");
+        }
+        if (!(settling < Double.POSITIVE_INFINITY)) {
+            return "no single part stands out; look for quantities at their limits, and for a curve of your own that jumps";
         }
         return String.format(
                 Locale.ROOT,
                 "the pressure responds within %.1g s to %s; reduce that flow, or add compliance: a vessel, more piping",
-                balance.response().settlingTime(),
+                settling,
                 balance.response().steepest());
     }
 

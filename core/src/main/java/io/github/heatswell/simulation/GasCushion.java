@@ -165,8 +165,11 @@ final class GasCushion extends Device<Diaphragm> {
         switch (now.modes().of(this)) {
             case SEATED -> to.add(EventDetector.of(Event.Kind.VESSEL_LIFTED, name, floating, y -> gap - aboveSeat(y)));
             case FLOATING -> {
+                // a pressure that is held at the seat would not go on to the far end of the gap
+                boolean atSeat = now.modes().rule.holds() && Math.abs(aboveSeat(now.start())) < gap / 2;
+                double seated = atSeat ? gap : -gap;
                 to.add(EventDetector.of(
-                        Event.Kind.VESSEL_SEATED, name, becoming(Diaphragm.SEATED), y -> aboveSeat(y) + gap));
+                        Event.Kind.VESSEL_SEATED, name, becoming(Diaphragm.SEATED), y -> aboveSeat(y) - seated));
                 if (largestWater < volume) {
                     to.add(EventDetector.of(
                             Event.Kind.VESSEL_BOTTOMED_OUT,

@@ -128,6 +128,11 @@ enum PressureRegime {
      */
     abstract Trace.Regime reported(SupplyBoundary feed, boolean down, boolean anyValveOpen);
 
+    /** Whether the pressure is that of the supply or the mains, whatever the water does. */
+    boolean holds() {
+        return this == HELD || this == RETURNING;
+    }
+
     /** Whether water from the supply keeps up a flow through the tank. */
     boolean feeds() {
         return this == HELD || this == FILLING;

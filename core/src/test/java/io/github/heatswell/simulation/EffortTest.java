@@ -2,6 +2,7 @@ package io.github.heatswell.simulation;
 
 import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
@@ -13,6 +14,7 @@ import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.Pressure;
 import java.lang.management.ManagementFactory;
 import java.time.Duration;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -41,7 +43,7 @@ class EffortTest {
                 .build();
         return Stream.of(
                 Arguments.of("vessel", withVessel().build(), 5, 20, 146),
-                Arguments.of("vessel and EU profile M", europeanDay(), 61, 99, 710),
+                Arguments.of("vessel and EU profile M", europeanDay(), 65, 99, 710),
                 Arguments.of(
                         "modulating valve",
                         Systems.lodge().addReliefValve(MODULATING).build(),
@@ -58,6 +60,17 @@ class EffortTest {
         assertEquals(segments, found.segments(), "segments follow from what happens, not from the solver");
         assertTrue(found.steps() <= steps, found::toString);
         assertTrue(found.evaluations() <= evaluations, found::toString);
+    }
+
+    /** Contract: where nothing flows and nothing responds to the pressure, the explanation names neither a flow nor a time. */
+    @Test
+    void aHouseAtRestIsExplainedWithoutNumbersItLacks() {
+        Moment still = new Moment(Systems.lodge(), 5, 17).with(PressureRegime.FREE);
+        still.balance.under(still.conditions);
+        still.balance.evaluate(still.y, still.modes, new double[still.vector.length]);
+        String message = new Effort(still.plant, still.balance).explain(List.of(), 1_000_000, 60);
+        assertTrue(message.endsWith("a curve of your own that jumps"), message);
+        assertFalse(message.contains("Infinity"), message);
     }
 
     /** Ten times the days take ten times the work, and no more memory for each. */

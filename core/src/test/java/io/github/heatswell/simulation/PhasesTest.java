@@ -1,21 +1,30 @@
 package io.github.heatswell.simulation;
 
 import static io.github.heatswell.units.PressureUnit.BAR;
+import static io.github.heatswell.units.VolumeUnit.LITRE;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
+import io.github.heatswell.system.Draw;
+import io.github.heatswell.system.DrawProfile;
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
+import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.TemperatureUnit;
 import java.time.Duration;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What lasted in a run, from its start on. */
 class PhasesTest {
@@ -69,6 +78,47 @@ class PhasesTest {
                         .get(0)
                         .from()
                 > 0);
+    }
+
+    /**
+     * Contract: vessels charged to the supply's pressure, as is usual, are empty while the supply feeds, and each of them says
+     * so, whatever their sizes: {@link Interval.Phase#VESSEL_HOLDS_WATER} and the trace agree at every sample.
+     */
+    @ParameterizedTest
+    @CsvSource({"2.0, 8, 8, 8", "3.8, 8, 8, 8", "3.8, 8, 2, 300", "4.2, 12, 35, 8", "4.5, 8, 80, 2", "6.0, 8, 8, 4"})
+    void vesselsChargedAtTheSupplyHoldWaterWhenTheTraceSaysSo(double bar, double first, double second, double third) {
+        Pressure supply = Pressure.gauge(bar, BAR);
+        List<ExpansionVessel> vessels = DoubleStream.of(first, second, third)
+                .mapToObj(litres -> Systems.vessel(litres, supply, 90))
+                .toList();
+        Draw draw = Draw.ofVolume(7 * 3600, 60, LITRE, 8, FlowUnit.LITRE_PER_MINUTE);
+        for (int several = 1; several <= vessels.size(); several++) {
+            HotWaterSystem.Builder house = Systems.lodge()
+                    .supply(Systems.supply(Supply.Arrangement.CHECK_VALVE, supply, 9))
+                    .draws(DrawProfile.of("one", List.of(draw)));
+            vessels.subList(0, several).forEach(house::addVessel);
+            RunResult run = run(house);
+            for (int vessel = 0; vessel < several; vessel++) {
+                assertHoldsWater(run, vessel, several);
+            }
+        }
+    }
+
+    private static void assertHoldsWater(RunResult run, int vessel, int several) {
+        String name = run.system().vesselNames().get(vessel);
+        List<Interval> holding = run.summary().intervals(Interval.Phase.VESSEL_HOLDS_WATER).stream()
+                .filter(interval -> interval.device().equals(name))
+                .toList();
+        assertTrue(holding.size() > 1, () -> name + " holds water without a break: " + holding);
+        Trace trace = run.trace();
+        for (int i = 0; i < trace.count(); i++) {
+            double time = trace.grid().time(i);
+            double water = several == 1
+                    ? trace.value(Channel.VESSEL_WATER, i)
+                    : trace.sample(i)[Trace.vesselWater(vessel, several)];
+            boolean held = holding.stream().anyMatch(interval -> interval.contains(time));
+            assertEquals(held, water > 0, () -> name + " of " + several + " holds " + water + " m3 at " + time + " s");
+        }
     }
 
     private static boolean feeds(Trace.Regime regime) {
