@@ -7,6 +7,7 @@ import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureUnit;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -19,11 +20,9 @@ import java.util.function.UnaryOperator;
 public final class ReliefValve {
 
     /** A lift curve is checked at so many points, */
-    private static final int CURVE_POINTS = 20;
-    /** by a difference quotient over this (-), */
-    private static final double CURVE_STEP = 1e-5;
-    /** which may miss the slope by this (-). */
-    private static final double CURVE_TOLERANCE = 1e-4;
+    private static final int CURVE_POINTS = 1_000;
+    /** and may leave its range by this (-): rounding. */
+    private static final double CURVE_TOLERANCE = 1e-9;
 
     private static final Limits OPENS = Limits.between("opens", 0.2e5, 25e5);
     private static final Limits FULL_LIFT = Limits.between("full-lift", 0.2e5, 27.5e5);
@@ -95,7 +94,7 @@ public final class ReliefValve {
     }
 
     /**
-     * How far an open valve lifts at a pressure. Write one for a valve that neither {@link LiftCharacteristic} describes, such
+     * How far an open valve lifts at a pressure. Write one for a valve that no {@link LiftCharacteristic} describes, such
      * as a valve whose lift was measured:
      *
      * <pre>
@@ -364,23 +363,13 @@ public final class ReliefValve {
          *
          * @param value the curve
          * @return this builder
-         * @throws IllegalArgumentException if the curve leaves 0 to 1 between reseat and full lift, does not end at 1, has
-         *     another slope than it states, or no finite lift and slope at either end
+         * @throws IllegalArgumentException if the curve leaves 0 to 1 between reseat and full lift, does not end at 1, jumps or
+         *     has another slope than it states (looked at in thousandths of the way), or has no finite lift and slope at
+         *     either end
          */
         public Builder liftCurve(LiftCurve value) {
             if (Objects.requireNonNull(value, "lift-curve") instanceof LiftCharacteristic known) {
                 return liftCharacteristic(known);
-            }
-            for (int i = 0; i < CURVE_POINTS; i++) {
-                double share = (i + 0.5) / CURVE_POINTS;
-                double quotient = (value.lift(share + CURVE_STEP) - value.lift(share - CURVE_STEP)) / (2 * CURVE_STEP);
-                double lift = value.lift(share);
-                boolean agrees = Math.abs(quotient - value.slope(share)) <= CURVE_TOLERANCE * (1 + Math.abs(quotient));
-                if (!(lift >= 0 && lift <= 1 && agrees)) {
-                    throw new IllegalArgumentException(
-                            "lift-curve: at " + share
-                                    + " between reseat (0) and full lift (1) it must lie from 0 to 1, with its own derivative as slope");
-                }
             }
             for (int end = 0; end <= 1; end++) {
                 if (!Double.isFinite(value.lift(end)) || !Double.isFinite(value.slope(end))) {
@@ -392,6 +381,23 @@ public final class ReliefValve {
             if (!(Math.abs(value.lift(1) - 1) <= CURVE_TOLERANCE)) {
                 throw new IllegalArgumentException("lift-curve: must be 1 at full lift");
             }
+            for (int i = 0; i < CURVE_POINTS; i++) {
+                double share = (double) i / CURVE_POINTS;
+                if (!(value.lift(share) >= -CURVE_TOLERANCE && value.lift(share) <= 1 + CURVE_TOLERANCE)) {
+                    throw new IllegalArgumentException("lift-curve: must lie from 0 to 1, and is " + value.lift(share)
+                            + " at " + share + " between reseat (0) and full lift (1)");
+                }
+            }
+            new StatedCurve(value::lift, value::slope).contradiction(0, 1, 1).ifPresent(found -> {
+                throw new IllegalArgumentException(String.format(
+                        Locale.ROOT,
+                        "lift-curve: between %.4g and %.4g from reseat (0) to full lift (1) it rises by %.4g, with the slope"
+                                + " %.4g; so it jumps, or its slope is not its derivative",
+                        found.from(),
+                        found.to(),
+                        found.rise(),
+                        found.slope()));
+            });
             liftCurve = value;
             return this;
         }

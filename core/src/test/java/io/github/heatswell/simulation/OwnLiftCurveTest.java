@@ -19,6 +19,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A lift curve from outside: the example of {@link LiftCurve}, run. */
 class OwnLiftCurveTest {
@@ -164,7 +166,11 @@ class OwnLiftCurveTest {
     /** Contract: a curve with a hole between the points at which it was checked ends the run with its name. */
     @Test
     void aHoleInACurveEndsTheRun() {
-        ReliefValve valve = with(counted(share -> share > 0.03 && share < 0.07 ? Double.NaN : share, share -> 1));
+        ReliefValve valve = with(counted(
+                share -> share > 0.03 && share < 0.07 && Math.abs(share * 2000 - Math.rint(share * 2000)) > 1e-6
+                        ? Double.NaN
+                        : share,
+                share -> 1));
         String message =
                 assertThrows(SimulationException.class, () -> run(valve)).getMessage();
         assertTrue(message.startsWith("the lift curve of 'expansion valve' is not defined at 0.0"), message);
@@ -212,6 +218,42 @@ class OwnLiftCurveTest {
                 IllegalArgumentException.class,
                 () -> with(curve(
                         share -> 1 - Math.sqrt(1 - share * share), share -> share / Math.sqrt(1 - share * share))));
+    }
+
+    /** Contract: a jump is refused wherever it is, between the points that are looked at too, and the message says where. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.0003, 0.031, 0.4999, 0.5001, 0.70003, 0.98765, 0.9999})
+    void aCurveThatJumpsIsRefused(double where) {
+        for (LiftCurve jumping : List.of(
+                curve(share -> share < where ? 0 : 1, share -> 0),
+                curve(share -> share < where ? 0.1 * share : 0.1 * share + 0.9, share -> 0.1),
+                curve(share -> share < where ? share : Math.min(1, share + 1e-3), share -> share < 1 - 1e-3 ? 1 : 0))) {
+            String message = assertThrows(IllegalArgumentException.class, () -> with(jumping))
+                    .getMessage();
+            assertTrue(message.startsWith("lift-curve: between "), message);
+            double from = Double.parseDouble(message.split(" ")[2]);
+            assertTrue(from <= where && where <= from + 0.01, message);
+        }
+    }
+
+    /** Contract: kinks and curves that rise late, early or in the middle are no jumps. */
+    @Test
+    void aCurveWithKinksIsTaken() {
+        for (LiftCurve fair : List.of(
+                curve(
+                        share -> share < 0.30007 ? 0 : (share - 0.30007) / 0.69993,
+                        share -> share < 0.30007 ? 0 : 1 / 0.69993),
+                curve(share -> Math.pow(share, 12), share -> 12 * Math.pow(share, 11)),
+                curve(share -> 1 - Math.pow(1 - share, 12), share -> 12 * Math.pow(1 - share, 11)),
+                curve(share -> Math.pow(share, 1.02), share -> 1.02 * Math.pow(share, 0.02)),
+                curve(
+                        share -> 0.5 + 0.5 * Math.tanh(20 * (share - 0.5)) / Math.tanh(10),
+                        share -> 10 / Math.pow(Math.cosh(20 * (share - 0.5)), 2) / Math.tanh(10)),
+                curve(
+                        share -> share + 0.03 * Math.sin(6 * Math.PI * share) / Math.PI,
+                        share -> 1 + 0.18 * Math.cos(6 * Math.PI * share)))) {
+            assertEquals(fair, with(fair).liftCurve());
+        }
     }
 
     @Test
