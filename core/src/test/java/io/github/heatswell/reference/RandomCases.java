@@ -12,6 +12,7 @@ import io.github.heatswell.system.Material;
 import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.Tank;
@@ -26,6 +27,7 @@ import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.List;
+import java.util.Locale;
 import java.util.StringJoiner;
 import org.hipparchus.random.RandomGenerator;
 import org.hipparchus.random.Well19937c;
@@ -78,7 +80,7 @@ final class RandomCases {
         HotWaterSystem.Builder with = house.toBuilder();
         with.changeTank(
                 tank -> tank.toBuilder().air(filled, VolumeUnit.CUBIC_METRE).build());
-        String name = plain.name() + String.format(java.util.Locale.ROOT, ", %.3f L of air", filled * 1e3);
+        String name = plain.name() + String.format(Locale.ROOT, ", %.3f L of air", filled * 1e3);
         return new ComparisonCase(name, with.build(), plain.hours());
     }
 
@@ -153,7 +155,7 @@ final class RandomCases {
     }
 
     private static String told(PipeRun pipe) {
-        return String.format(java.util.Locale.ROOT, " of %.2f L, %.1f W/K", pipe.volume() * 1e3, pipe.heatLoss());
+        return String.format(Locale.ROOT, " of %.2f L, %.1f W/K", pipe.volume() * 1e3, pipe.heatLoss());
     }
 
     private Supply supply(HotWaterSystem base) {
@@ -238,16 +240,15 @@ final class RandomCases {
         double set = Math.max(6, Math.ceil(resting + between(0.5, 4)));
         double worn = chance(0.25) ? between(0.7, 0.97) : 1;
         double setPressure = set * worn;
-        boolean snaps = chance(0.3);
+        LiftCharacteristic lift = RandomHouses.lift(random);
         ReliefValve.Builder valve = ReliefValve.builder()
                 .name("relief")
                 .setPressure(Pressure.gauge(setPressure, BAR))
                 .fullLiftPressure(Pressure.gauge(setPressure * between(1.03, 1.15), BAR))
                 .reseatPressure(Pressure.gauge(setPressure * between(0.75, 0.97), BAR))
                 .fullFlow(Math.exp(between(Math.log(2), Math.log(100))), FlowUnit.LITRE_PER_MINUTE)
-                .liftCharacteristic(
-                        snaps ? ReliefValve.LiftCharacteristic.SNAP : ReliefValve.LiftCharacteristic.MODULATING);
-        name.add((snaps ? "snap" : "modulating") + (worn < 1 ? " opening early" : ""));
+                .liftCharacteristic(lift);
+        name.add(lift.name().toLowerCase(Locale.ROOT) + (worn < 1 ? " opening early" : ""));
         if (chance(0.25)) {
             name.add("weeping");
             valve.fault(ReliefFault.leakingSeat(

@@ -14,6 +14,7 @@ import io.github.heatswell.system.MainsPressure;
 import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.SupplyTemperature;
@@ -271,8 +272,7 @@ public final class RandomHouses {
                 .fullLiftPressure(Pressure.gauge(setPressure * between(1, 1.2), BAR))
                 .reseatPressure(Pressure.gauge(setPressure * between(0.7, 0.99), BAR))
                 .fullFlow(Math.exp(between(Math.log(0.5), Math.log(200))), FlowUnit.LITRE_PER_MINUTE)
-                .liftCharacteristic(
-                        chance(0.3) ? ReliefValve.LiftCharacteristic.SNAP : ReliefValve.LiftCharacteristic.MODULATING)
+                .liftCharacteristic(lift(random))
                 .height(between(-1, 3), LengthUnit.METRE);
         if (chance(0.5)) {
             valve.location(ReliefValve.Location.TANK_TOP);
@@ -336,6 +336,24 @@ public final class RandomHouses {
             own.add(chance(0.5) ? draw.mixedTo(between(20, 55), TemperatureUnit.CELSIUS) : draw);
         }
         return DrawProfile.of("own", own);
+    }
+
+    /** {@return a characteristic, each with the probability that the compiler asks for} */
+    public static LiftCharacteristic lift(RandomGenerator random) {
+        LiftCharacteristic[] all = LiftCharacteristic.values();
+        double left = random.nextDouble();
+        int i = all.length - 1;
+        while (i > 0 && left >= probability(all[i])) {
+            left -= probability(all[i--]);
+        }
+        return all[i];
+    }
+
+    private static double probability(LiftCharacteristic lift) {
+        return switch (lift) {
+            case MODULATING -> 0.7;
+            case SNAP -> 0.3;
+        };
     }
 
     private double between(double low, double high) {

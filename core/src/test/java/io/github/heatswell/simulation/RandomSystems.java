@@ -88,8 +88,7 @@ final class RandomSystems {
                 .fullLiftPressure(Pressure.gauge(setPressure * between(1, 1.2), BAR))
                 .reseatPressure(Pressure.gauge(setPressure * between(0.7, 0.99), BAR))
                 .fullFlow(Math.exp(between(Math.log(0.3), Math.log(300))), FlowUnit.LITRE_PER_MINUTE)
-                .liftCharacteristic(
-                        chance(0.3) ? ReliefValve.LiftCharacteristic.SNAP : ReliefValve.LiftCharacteristic.MODULATING)
+                .liftCharacteristic(RandomHouses.lift(random))
                 .build();
     }
 
