@@ -39,6 +39,12 @@ final class BranchWater {
     private final double airPressure;
     private final LiquidWater.State state = new LiquidWater.State();
     private double pressure;
+    /** What the pressure was found for, if it was. */
+    private boolean settled;
+
+    private double settledMass;
+    private double settledAdiabat;
+    private List<Mode.Diaphragm> settledPositions = List.of();
 
     /**
      * The branch of a system at its cold fill.
@@ -196,7 +202,7 @@ final class BranchWater {
     }
 
     /**
-     * Finds the pressure by Newton's method, begun at the last solution.
+     * Finds the pressure by Newton's method, begun at the last solution; at once where nothing else was asked in between.
      *
      * @param mass the mass (kg)
      * @param s the adiabat of the gas
@@ -204,9 +210,16 @@ final class BranchWater {
      * @return the pressure (Pa, absolute)
      */
     double settle(double mass, double s, List<Mode.Diaphragm> positions) {
-        if (!settleFrom(pressure, mass, s, positions) && !settleFrom(referencePressure, mass, s, positions)) {
+        if (settled && mass == settledMass && s == settledAdiabat && positions.equals(settledPositions)) {
+            return pressure;
+        }
+        settled = settleFrom(pressure, mass, s, positions) || settleFrom(referencePressure, mass, s, positions);
+        if (!settled) {
             throw new ArithmeticException("no pressure holds " + mass + " kg in the branch");
         }
+        settledMass = mass;
+        settledAdiabat = s;
+        settledPositions = positions;
         return pressure;
     }
 
@@ -221,18 +234,18 @@ final class BranchWater {
 
     private boolean settleFrom(double first, double mass, double s, List<Mode.Diaphragm> positions) {
         double p = first;
-        boolean settled = false;
-        for (int i = 0; i < MAX_ITERATIONS && !settled; i++) {
+        boolean found = false;
+        for (int i = 0; i < MAX_ITERATIONS && !found; i++) {
             double v = volumeAt(p, s, positions);
             double density = density(p);
             double growth = give + airVolume * airPressure / (p * p) + byPressure(p, s, positions);
             double correction = (mass / density - v) / (v * state.compressibility() + growth);
             // Far from the solution the gas curve may send Newton's method below vacuum.
             double reached = Math.max(p + correction, p / 4);
-            settled = Math.abs(reached - p) <= SMALL * p && reached < MAX_PRESSURE;
+            found = Math.abs(reached - p) <= SMALL * p && reached < MAX_PRESSURE;
             p = reached;
         }
-        pressure = settled ? p : pressure;
-        return settled;
+        pressure = found ? p : pressure;
+        return found;
     }
 }

@@ -12,7 +12,8 @@ import io.github.heatswell.water.Saturation;
  * <p>Under the top of the highest layer there may be air: what is left of it after the vapour pressure of the water is the pressure
  * of a fixed amount of ideal gas, {@code (p - p_s(T)) V_air = n R T}, and it leaves that much less room for water.
  *
- * <p>Solved by Newton's method in two unknowns, begun at the last solution. Not safe for concurrent use.
+ * <p>Solved by Newton's method in two unknowns, begun at the last solution, and only anew for other conserved quantities: a
+ * difference quotient moves one layer and leaves the others. Not safe for concurrent use.
  */
 final class TankWater {
 
@@ -42,6 +43,10 @@ final class TankWater {
     private double firstPressure;
     private double temperature;
     private double pressure;
+    /** What was settled last; not a number once the state has been evaluated elsewhere. */
+    private double settledMass = Double.NaN;
+
+    private double settledEnergy = Double.NaN;
     /** Derivatives of the mass that fits in, and of the specific internal energy, at the solution. */
     private double massByTemperature;
 
@@ -139,6 +144,7 @@ final class TankWater {
 
     /** {@return the mass (kg) that fills the tank at a temperature (K) and an absolute pressure (Pa)} */
     double massAt(double t, double p) {
+        settledMass = Double.NaN;
         water.evaluate(t, p, state);
         return state.density() * volumeAt(t, p);
     }
@@ -156,12 +162,17 @@ final class TankWater {
      * @param energy the internal energy (J)
      */
     void settle(double mass, double energy) {
+        if (mass == settledMass && energy == settledEnergy) {
+            return;
+        }
         if (!settleFrom(temperature, pressure, mass, energy / mass)
                 && !settleFrom(firstTemperature, firstPressure, mass, energy / mass)) {
             throw new ArithmeticException("no liquid state holds " + mass + " kg and " + energy + " J");
         }
         water.evaluate(temperature, pressure, state);
         differentiate(temperature, pressure);
+        settledMass = mass;
+        settledEnergy = energy;
     }
 
     private boolean settleFrom(double guessedTemperature, double guessedPressure, double mass, double specific) {
