@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,6 +26,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ComputedBeforeWrittenTest {
 
     private static final String FOLDER = "computed.before.written";
+    private static final String ALLOWED = "allowed.beside";
+
+    private static Doctored program;
 
     @TempDir
     private Path temporary;
@@ -35,26 +40,34 @@ class ComputedBeforeWrittenTest {
                 .collect(Collectors.toSet());
     }
 
-    private Doctored watchful(String allowed) throws IOException {
-        return new Doctored(
-                Files.createDirectory(temporary.resolve("scratch")),
+    @BeforeAll
+    static void watch(@TempDir Path scratch) throws IOException {
+        program = new Doctored(
+                scratch,
                 "core",
                 "simulation.Engine",
                 "final class Engine \\{",
                 "final class Engine { { java.io.File[] begun = new java.io.File(System.getProperty(\"" + FOLDER
-                        + "\")).listFiles(file -> !file.getName().equals(\"" + allowed
-                        + "\")); if (begun != null && begun.length > 0)"
+                        + "\")).listFiles(file -> !file.getName().equals(System.getProperty(\"" + ALLOWED
+                        + "\"))); if (begun != null && begun.length > 0)"
                         + " throw new AssertionError(\"simulates beside \" + begun[0]); }");
+    }
+
+    @AfterAll
+    static void close() throws IOException {
+        program.close();
     }
 
     private Outcome execute(String name, String allowed) throws Exception {
         Path out = temporary.resolve("out");
         Map<String, List<String>> lines = EveryCommand.lines(out, EveryCommand.readings(temporary));
         System.setProperty(FOLDER, out.resolve(".heatswell-unfinished/new").toString());
-        try (Doctored program = watchful(allowed)) {
+        System.setProperty(ALLOWED, allowed);
+        try {
             return program.execute(lines.get(name));
         } finally {
             System.clearProperty(FOLDER);
+            System.clearProperty(ALLOWED);
         }
     }
 

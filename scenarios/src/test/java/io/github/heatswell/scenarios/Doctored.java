@@ -16,8 +16,8 @@ import java.net.URL;
 import java.net.URLClassLoader;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import javax.tools.ToolProvider;
 
 /** The program with one class of it changed, for faults that the sound program does not have. */
@@ -25,14 +25,18 @@ final class Doctored implements AutoCloseable {
 
     private static final String ROOT = "io.github.heatswell.";
 
+    /** What all changed programs have in common, loaded and compiled once. */
+    private static final Program LIBRARIES = new Program(
+            entries().filter(Doctored::isLibrary).toArray(URL[]::new), ClassLoader.getPlatformClassLoader());
+
     private final Path classes;
     private final Program loader;
 
     /** Loads a changed program. By its name the build leaves what it loads out of the coverage. */
     private static final class Program extends URLClassLoader {
 
-        Program(URL[] urls) {
-            super(urls, ClassLoader.getPlatformClassLoader());
+        Program(URL[] urls, ClassLoader parent) {
+            super(urls, parent);
         }
     }
 
@@ -66,7 +70,11 @@ final class Doctored implements AutoCloseable {
                                 .getJavaFileObjects(copy))
                 .call();
         assertEquals(true, compiled, said.toString());
-        loader = new Program(urls());
+        URL changes = classes.toUri().toURL();
+        loader = new Program(
+                Stream.concat(Stream.of(changes), entries().filter(url -> !isLibrary(url)))
+                        .toArray(URL[]::new),
+                LIBRARIES);
     }
 
     /** Changes a class so that whoever needs it first gets an error. */
@@ -80,12 +88,19 @@ final class Doctored implements AutoCloseable {
                 "$1 static { if (true) throw new " + error + "(\"injected\"); }");
     }
 
-    private URL[] urls() throws MalformedURLException {
-        List<URL> urls = new ArrayList<>(List.of(classes.toUri().toURL()));
-        for (String entry : System.getProperty("java.class.path").split(File.pathSeparator)) {
-            urls.add(Path.of(entry).toUri().toURL());
-        }
-        return urls.toArray(URL[]::new);
+    private static Stream<URL> entries() {
+        return Stream.of(System.getProperty("java.class.path").split(File.pathSeparator))
+                .map(entry -> {
+                    try {
+                        return Path.of(entry).toUri().toURL();
+                    } catch (MalformedURLException impossible) {
+                        throw new IllegalStateException(impossible);
+                    }
+                });
+    }
+
+    private static boolean isLibrary(URL entry) {
+        return entry.getPath().matches(".*/(?!heatswell-)[^/]*\\.jar");
     }
 
     /** The class path with the changed class first. */

@@ -17,6 +17,8 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -34,9 +36,12 @@ class OpenBalanceTest {
     @TempDir
     private Path temporary;
 
-    private Doctored open() throws IOException {
-        return new Doctored(
-                Files.createDirectory(temporary.resolve("scratch")),
+    private static Doctored program;
+
+    @BeforeAll
+    static void open(@TempDir Path scratch) throws IOException {
+        program = new Doctored(
+                scratch,
                 "core",
                 "result.RunSummary",
                 "public boolean closes\\(\\) \\{",
@@ -45,7 +50,12 @@ class OpenBalanceTest {
                         + " public boolean closes() { if (massMoved != -1) return false;");
     }
 
-    private static long runs(Doctored program) throws ReflectiveOperationException {
+    @AfterAll
+    static void close() throws IOException {
+        program.close();
+    }
+
+    private static long runs() throws ReflectiveOperationException {
         return ((Number)
                         program.load("result.RunSummary$Audit").getField("MADE").get(null))
                 .longValue();
@@ -61,27 +71,26 @@ class OpenBalanceTest {
         Path out = temporary.resolve("out");
         List<String> line =
                 EveryCommand.lines(out, EveryCommand.readings(temporary)).get(name);
-        try (Doctored program = open()) {
-            Outcome outcome = program.execute(line);
-            assertEquals(OPEN_BALANCE, outcome.status(), outcome.err());
-            String text = outcome.out().replaceAll("\\s+", " ");
-            if (OF_ONE_RUN.contains(name)) {
-                assertTrue(text.contains(OF_A_RUN), text);
-            }
-            Matcher said = OF_MANY.matcher(text);
-            assertTrue(said.find(), text);
-            assertEquals(said.group(1), said.group(2), "in this program all are open");
-            if (!name.equals("lessons")) { // its pages make some runs anew for each sentence
-                long alone = OF_ONE_RUN.contains(name) ? 1 : 0;
-                assertEquals(runs(program), Long.parseLong(said.group(2)) + alone, "every run is counted, once");
-            }
-            try (Stream<Path> files = Files.walk(out)) {
-                for (Path file : files.filter(OpenBalanceTest::speaks).toList()) {
-                    String content = Files.readString(file);
-                    assertTrue(
-                            content.contains("NOT RELIABLE") || content.contains("\"warning\" : \"The balance of "),
-                            file.toString());
-                }
+        long before = runs();
+        Outcome outcome = program.execute(line);
+        assertEquals(OPEN_BALANCE, outcome.status(), outcome.err());
+        String text = outcome.out().replaceAll("\\s+", " ");
+        if (OF_ONE_RUN.contains(name)) {
+            assertTrue(text.contains(OF_A_RUN), text);
+        }
+        Matcher said = OF_MANY.matcher(text);
+        assertTrue(said.find(), text);
+        assertEquals(said.group(1), said.group(2), "in this program all are open");
+        if (!name.equals("lessons")) { // its pages make some runs anew for each sentence
+            long alone = OF_ONE_RUN.contains(name) ? 1 : 0;
+            assertEquals(runs() - before, Long.parseLong(said.group(2)) + alone, "every run is counted, once");
+        }
+        try (Stream<Path> files = Files.walk(out)) {
+            for (Path file : files.filter(OpenBalanceTest::speaks).toList()) {
+                String content = Files.readString(file);
+                assertTrue(
+                        content.contains("NOT RELIABLE") || content.contains("\"warning\" : \"The balance of "),
+                        file.toString());
             }
         }
     }
@@ -108,14 +117,13 @@ class OpenBalanceTest {
                 // its steps are the commands above
                 "guide", List.of("guide", "--help"),
                 "help", List.of("help"));
-        for (String command : CommandFactory.names()) {
-            if (covered.contains(command)) {
-                continue;
-            }
-            assertTrue(others.containsKey(command), command + ": is missing in EveryCommand, or here");
-            try (Doctored program = Doctored.failing(
-                    Files.createTempDirectory(temporary, "still"), "core", "simulation.Engine", "AssertionError")) {
-                assertEquals(0, program.execute(others.get(command)).status(), command + " simulates");
+        try (Doctored still = Doctored.failing(
+                Files.createDirectory(temporary.resolve("still")), "core", "simulation.Engine", "AssertionError")) {
+            for (String command : CommandFactory.names()) {
+                if (!covered.contains(command)) {
+                    assertTrue(others.containsKey(command), command + ": is missing in EveryCommand, or here");
+                    assertEquals(0, still.execute(others.get(command)).status(), command + " simulates");
+                }
             }
         }
     }
@@ -123,9 +131,7 @@ class OpenBalanceTest {
     @Test
     void theFilesSaySoNearTheTop() throws Exception {
         Path out = temporary.resolve("out");
-        try (Doctored program = open()) {
-            program.execute(List.of("run", "orchard-lodge", "--out", out.toString()));
-        }
+        program.execute(List.of("run", "orchard-lodge", "--out", out.toString()));
         String page = Files.readString(out.resolve("report.html"));
         int alarm = page.indexOf("<strong>NOT RELIABLE</strong> " + OF_A_RUN.substring(14));
         assertTrue(alarm > 0 && alarm < page.indexOf("<svg"), "not on the first page");
@@ -135,13 +141,11 @@ class OpenBalanceTest {
 
     @Test
     void aHazardStandsFirstAndTheStatusIsTheGraver() throws Exception {
-        try (Doctored program = open()) {
-            Outcome outcome = program.execute(List.of(
-                    "run", "quarry-row", "--out", temporary.resolve("out").toString()));
-            assertEquals(OPEN_BALANCE, outcome.status(), outcome.err());
-            assertTrue(outcome.out().startsWith("HAZARD"), outcome.out());
-            assertTrue(outcome.out().contains(OF_A_RUN), outcome.out());
-        }
+        Outcome outcome = program.execute(
+                List.of("run", "quarry-row", "--out", temporary.resolve("out").toString()));
+        assertEquals(OPEN_BALANCE, outcome.status(), outcome.err());
+        assertTrue(outcome.out().startsWith("HAZARD"), outcome.out());
+        assertTrue(outcome.out().contains(OF_A_RUN), outcome.out());
     }
 
     @Test
