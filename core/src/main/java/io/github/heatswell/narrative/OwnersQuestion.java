@@ -69,6 +69,15 @@ enum OwnersQuestion {
             };
         }
     },
+    /** A new vessel is to keep it dry. */
+    NEW_VESSEL("Does the relief valve stay shut with the new vessel?") {
+        @Override
+        String answer(ReliefWords.Cause cause, HotWaterSystem house) {
+            return cause == ReliefWords.Cause.NONE
+                    ? "Yes: as described, it stays shut."
+                    : "No: as described, it still discharges.";
+        }
+    },
     /** It is dry. */
     DRY_VALVE("Does the simulation agree?") {
         @Override

@@ -44,7 +44,12 @@ public final class CommandFactory {
      * @return the command line, ready to execute
      */
     public static CommandLine heatswell(PrintWriter out, PrintWriter err, Reader in) {
-        return new Lazy(Specs.command(new NoQuestion()), out, err, in);
+        return new Lazy(Specs.command(new NoQuestion()), new Console(out, err, in, false));
+    }
+
+    /** The same where a guide leads: no command says what comes next. */
+    static CommandLine led(Console console) {
+        return new Lazy(Specs.command(new NoQuestion()), new Console(console.out(), console.err(), console.in(), true));
     }
 
     /**
@@ -136,16 +141,12 @@ public final class CommandFactory {
     /** A command line that creates only the subcommands it needs, and reports any failure in one line. */
     private static final class Lazy extends CommandLine {
 
-        private final PrintWriter out;
-        private final PrintWriter err;
-        private final Reader in;
+        private final Console console;
 
-        Lazy(CommandSpec spec, PrintWriter out, PrintWriter err, Reader in) {
+        Lazy(CommandSpec spec, Console console) {
             super(spec);
-            this.out = out;
-            this.err = err;
-            this.in = in;
-            setOut(out).setErr(err);
+            this.console = console;
+            setOut(console.out()).setErr(console.err());
         }
 
         @Override
@@ -164,8 +165,8 @@ public final class CommandFactory {
         private void prepare(List<Name> needed) {
             NAMES.forEach(getCommandSpec()::removeSubcommand);
             needed.forEach(name -> addSubcommand(name.word(), Specs.command(name.question())));
-            setOut(out);
-            setErr(err);
+            setOut(console.out());
+            setErr(console.err());
             setExpandAtFiles(false);
             setUsageHelpWidth(WIDTH);
             setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
@@ -182,7 +183,8 @@ public final class CommandFactory {
             CommandLine line = innermost.commandSpec().commandLine();
             Question question = (Question) innermost.commandSpec().userObject();
             try {
-                return question.ask(new Request(innermost, new Console(line.getOut(), line.getErr(), in)))
+                return question.ask(new Request(
+                                innermost, new Console(line.getOut(), line.getErr(), console.in(), console.led())))
                         .code();
             } catch (RuntimeException | Error e) {
                 return ErrorMessages.failed(line, e);

@@ -12,12 +12,13 @@ import java.io.Writer;
  * @param out takes reports
  * @param err takes complaints
  * @param in the source of answers; never closed here
+ * @param led whether a guide says what comes next, so that no command has to
  */
-record Console(PrintWriter out, PrintWriter err, Reader in) {
+record Console(PrintWriter out, PrintWriter err, Reader in, boolean led) {
 
     /** A console without input. */
     static Console silent(PrintWriter out, PrintWriter err) {
-        return new Console(out, err, Reader.nullReader());
+        return new Console(out, err, Reader.nullReader(), false);
     }
 
     void print(String text) {

@@ -44,8 +44,7 @@ final class GuideCommand implements Question {
                 Optional.ofNullable(request.option(InterviewCommand.RESULTS, (Path) null))
                         .ifPresent(results -> all.addAll(
                                 List.of(Specs.OUT, results.resolve(words.get(0)).toString())));
-                return CommandFactory.heatswell(console.out(), console.err(), console.in())
-                        .execute(all.toArray(String[]::new));
+                return CommandFactory.led(console).execute(all.toArray(String[]::new));
             });
             if (ended.ending() != Outcome.Ending.FINISHED) {
                 List<String> again = new ArrayList<>(List.of("guide", "-o", house.toString()));

@@ -107,9 +107,9 @@ final class Runner {
         return delivery.apply(answer);
     }
 
-    /** How the next command is written about the same house. */
+    /** How the next command is written about the same house; where a guide leads, not at all. */
     private Function<NextStep, String> next(int index) {
-        return step -> NextLine.of(step, batch.word(index), request);
+        return step -> console.led() ? "" : NextLine.of(step, batch.word(index), request);
     }
 
     private ResultFolder folder(String name) {

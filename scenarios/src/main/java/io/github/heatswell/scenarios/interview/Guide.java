@@ -22,6 +22,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToIntFunction;
+import java.util.stream.Stream;
 
 /**
  * The whole job in one sitting, from the drip to a vessel that keeps it away. The steps are commands, each as anybody may type it; the
@@ -39,7 +40,13 @@ public final class Guide {
             .ifUnknown(Unknown.leftOut("the house is taken as described"))
             .build();
 
+    /** Under which the guide remembers that a larger vessel is recommended than was bought. */
+    private static final String RECOMMENDED = "recommended";
+
     private static final List<String> NONE = List.of("no", "n", "none", "not yet");
+
+    /** What is asked of the house with its new vessel. */
+    private static final String STAYS_SHUT = "Does the relief valve stay shut with the new vessel?";
 
     /** The steps in their order. */
     private enum Step {
@@ -86,8 +93,8 @@ public final class Guide {
         this.kept = kept(house);
         this.commands = commands;
         this.vessel = new LinkedHashMap<>();
-        for (NamedValue value : List.of(NamedValue.VESSEL_VOLUME, NamedValue.PRECHARGE)) {
-            notes.said(value.field()).ifPresent(said -> vessel.put(value.field(), said));
+        for (String kept : List.of(NamedValue.VESSEL_VOLUME.field(), NamedValue.PRECHARGE.field(), RECOMMENDED)) {
+            notes.said(kept).ifPresent(said -> vessel.put(kept, said));
         }
         this.at = notes.said("step")
                 .flatMap(word -> Arrays.stream(Step.values())
@@ -183,13 +190,23 @@ public final class Guide {
             }
         }
         kept.remove();
+        close();
+        return new Ending(Outcome.Ending.FINISHED, status);
+    }
+
+    /** What is left to do, and what to write down. */
+    private void close() {
+        Optional<String> wrong = fitting().wrongCharge(values());
+        List<String> left = Stream.of(Optional.ofNullable(vessel.get(RECOMMENDED)), wrong)
+                .flatMap(Optional::stream)
+                .map(interviewer.units()::spelled)
+                .toList();
         dialogue.blankLine();
-        dialogue.say("That is the whole job. The file " + house.getFileName()
-                + " still describes the house as it was. Once the "
+        dialogue.say(left.isEmpty() ? "That is the whole job." : "This is left: " + String.join(" ", left));
+        dialogue.say("The file " + house.getFileName() + " still describes the house as it was. Once the "
                 + interviewer.units().spelled("vessel") + " is fitted, write it there: vessel.volume "
                 + vessel.get(NamedValue.VESSEL_VOLUME.field()) + ", vessel.precharge "
-                + vessel.get(NamedValue.PRECHARGE.field()) + ".");
-        return new Ending(Outcome.Ending.FINISHED, status);
+                + (wrong.isEmpty() ? vessel.get(NamedValue.PRECHARGE.field()) : "as the gauge then shows it") + ".");
     }
 
     private void remember() throws OutputException {
@@ -214,9 +231,9 @@ public final class Guide {
             case DRIP -> run("run");
             case CAUSE -> cause();
             case SIZE -> run("size");
-            case BUY -> ask(Questions.named(ReliefQuestions.VOLUME));
-            case CHARGE -> ask(Questions.named(ReliefQuestions.PRECHARGE));
-            case VERIFY -> run("run", "--out", checked());
+            case BUY -> buy();
+            case CHARGE -> charge();
+            case VERIFY -> run("run", "--set", "question=" + STAYS_SHUT, "--out", checked());
             case KEEP -> run("outlook");
         };
     }
@@ -230,7 +247,7 @@ public final class Guide {
     private Way run(String command, String... more) {
         List<String> words = new ArrayList<>(List.of(command, house.toString()));
         if (at.compareTo(Step.BUY) > 0) {
-            vessel.forEach((field, value) -> words.addAll(List.of("--set", field + "=" + value)));
+            values().forEach((field, value) -> words.addAll(List.of("--set", field + "=" + value)));
         }
         words.addAll(List.of(more));
         status = commands.applyAsInt(words);
@@ -255,6 +272,48 @@ public final class Guide {
             }
         }
         return Way.ENDED;
+    }
+
+    /** The vessel that was bought, held against the sizing. */
+    private Way buy() {
+        Way way = ask(Questions.named(ReliefQuestions.VOLUME));
+        if (way == Way.ON) {
+            vessel.remove(RECOMMENDED);
+            fitting().tooSmall(vessel).ifPresent(said -> {
+                vessel.put(RECOMMENDED, said);
+                dialogue.say(interviewer.units().spelled(said));
+            });
+        }
+        return way;
+    }
+
+    /** Its charge: what it should be comes first, and a wrong one is asked for again, unless it is given twice. */
+    private Way charge() {
+        fitting().target(values()).map(interviewer.units()::spelled).ifPresent(dialogue::say);
+        Question question = Questions.named(ReliefQuestions.PRECHARGE);
+        String before = "";
+        for (int asked = 0; asked < Interviewer.PATIENCE; asked++) {
+            Way way = ask(question);
+            Optional<String> wrong = way == Way.ON ? fitting().wrongCharge(values()) : Optional.empty();
+            if (wrong.isEmpty() || vessel.get(question.id()).equals(before)) {
+                return way;
+            }
+            before = vessel.get(question.id());
+            dialogue.say(interviewer.units().spelled(wrong.get())
+                    + " Then type what the gauge shows; type the same again to go on with it.");
+        }
+        return Way.ENDED;
+    }
+
+    private NewVessel fitting() {
+        return new NewVessel(house, interviewer.units());
+    }
+
+    /** What is to be written into the file of the house. */
+    private Map<String, String> values() {
+        Map<String, String> values = new LinkedHashMap<>(vessel);
+        values.remove(RECOMMENDED);
+        return values;
     }
 
     /** Asks for a value of the vessel; who does not know it yet comes back later. */

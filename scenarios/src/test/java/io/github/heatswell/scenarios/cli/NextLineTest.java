@@ -100,6 +100,10 @@ class NextLineTest {
         assertEquals(0, status, out.toString());
         assertTrue(out.toString().contains("Relief valve opens after 10 min 16 s"), out.toString());
         assertEquals("Next: heatswell guide -o " + house, last(out.toString()));
+        assertEquals(
+                1,
+                out.toString().lines().filter(line -> line.startsWith("Next: ")).count(),
+                "the guide says what comes next, and its commands do not");
     }
 
     /** What is printed as a file stays a file. */

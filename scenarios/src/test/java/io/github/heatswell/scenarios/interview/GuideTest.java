@@ -19,6 +19,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Contracts of the guide: which commands it runs, in which order, and where it carries on. */
 class GuideTest {
@@ -53,7 +55,8 @@ class GuideTest {
             "run HOUSE",
             "diagnose HOUSE --readings log.csv",
             "size HOUSE",
-            "run HOUSE --set vessel.volume=18 L --set vessel.precharge=4 bar --out "
+            "run HOUSE --set vessel.volume=18 L --set vessel.precharge=4 bar"
+                    + " --set question=Does the relief valve stay shut with the new vessel? --out "
                     + Path.of("heatswell-out", "my-house-with-vessel"),
             "outlook HOUSE --set vessel.volume=18 L --set vessel.precharge=4 bar");
 
@@ -82,6 +85,38 @@ class GuideTest {
                 asked.contains("What is the volume of the expansion tank?") && asked.contains("such as 2 gal"), asked);
         assertTrue(asked.contains("Taken as gal, the unit of the example"), asked);
         assertTrue(asked.contains("a tire gauge") && asked.contains("such as 50 psi"), asked);
+    }
+
+    /** What the vessel should be and hold is said where it is asked for, and again at the end as long as it is not so. */
+    @ParameterizedTest
+    @CsvSource({"70 psi, 70 psi, false", "70 psi, 64 psi, true"})
+    void aWrongVesselIsSaidBeforeTheJobIsDone(String first, String second, boolean right) throws IOException {
+        Files.writeString(house, """
+                title: My house
+                site: { place: us-ipc }
+                supply:
+                  arrangement: reducing-valve
+                  pressure: 85 psi
+                  reducing-valve: { set: 60 psi }
+                  water: 54 degF
+                tank: { volume: 50 gal, material: steel, working-pressure: 150 psi }
+                heater: { energy: gas, input: 40000 Btu/h, set-point: 125 degF }
+                relief:
+                  - { opens: 150 psi, opens-at: 210 degF }
+                """);
+        StringWriter out = new StringWriter();
+        String lines = String.join("\n", "", "no", "", "", "2 gal", "", first, second, "", "") + "\n";
+        Guide.Ending ending =
+                Guide.lead(house, Optional.empty(), new StringReader(lines), new PrintWriter(out), words -> 0);
+        String all = out.toString().replaceAll("\\s+", " ");
+        assertEquals(Ending.FINISHED, ending.ending(), all);
+        assertTrue(all.contains("charge it to 64.4 psi, the most that the supply stands at"), all);
+        assertTrue(all.contains("Bring it to 64.4 psi."), all);
+        String end = all.substring(all.indexOf("Step 7 of 7."));
+        assertTrue(end.contains("The sizing recommends"), end);
+        assertEquals(!right, end.contains("Bring it to 64.4 psi."), end);
+        assertEquals(right, end.contains("vessel.precharge 64 psi"), end);
+        out.toString().lines().forEach(line -> assertTrue(line.length() <= 80, line));
     }
 
     /** Whoever leaves, at any question, carries on there; no command is run twice. */
