@@ -274,6 +274,13 @@ final class AssessmentContext {
                 && highestMains() > highestStatic() + Rule.SAME;
     }
 
+    /** Whether the supply alone opens a relief valve, so that it runs without any heating. */
+    boolean supplyOpensRelief() {
+        return firstRelief()
+                .filter(valve -> highestStatic() >= setPressure(valve) - Rule.SAME)
+                .isPresent();
+    }
+
     /** Whether a relief valve is open before anything is heated: stuck, or by the pressure (Pa, gauge) the house begins with. */
     boolean opensAtOnce(double staticGauge) {
         double begins = house.start().pressure().map(p -> p.gauge(atmosphere)).orElse(staticGauge);

@@ -35,6 +35,12 @@ final class PrechargeRule implements Rule {
                     + " heater off and let it cool. Have the supply pressure lowered by a reducing valve, then the precharge set"
                     + " to match it.";
 
+    /** Where a relief valve opens at the supply's own pressure. */
+    private static final String SUPPLY_FIRST =
+            "Leave the precharge as it is for now: the supply alone opens the relief valve, and no precharge changes that. Turn"
+                    + " the heater off and let it cool. Have the supply pressure lowered by a reducing valve, then the precharge"
+                    + " set to match it.";
+
     @Override
     public void look(AssessmentContext subject, Consumer<Found> found) {
         subject.house.vessels().stream()
@@ -125,7 +131,11 @@ final class PrechargeRule implements Rule {
         double charge = charge(subject, vessel);
         boolean high = tooHigh(subject, vessel);
         double supply = high ? highest(subject, vessel) : lowest(subject, vessel);
-        return Finding.draft("precharge-unknown", Severity.CAUTION)
+        String measure =
+                "Turn the heater off and let it cool. Close the vessel's isolating valve, if it has one, drain its water side and"
+                        + " measure the precharge with a tyre gauge";
+        String again = " Then run again with what you read. " + BACK;
+        Finding.Draft draft = Finding.draft("precharge-unknown", Severity.CAUTION)
                 .says(
                         "The precharge of " + subject.called(vessel)
                                 + " is not known. At {}, taken in its place, it would lie " + (high ? "above" : "below")
@@ -133,12 +143,10 @@ final class PrechargeRule implements Rule {
                         gauge(charge),
                         gauge(supply))
                 .found(gauge(charge))
-                .limit(gauge(supply))
-                .advises(
-                        "Turn the heater off and let it cool. Close the vessel's isolating valve, if it has one, drain its water side and"
-                                + " measure the precharge with a tyre gauge: it should show {}. Then run again with what you"
-                                + " read. " + BACK,
-                        gauge(highest(subject, vessel)))
+                .limit(gauge(supply));
+        return (PrechargeTarget.of(subject, vessel).afterSupply()
+                        ? draft.advises(measure + "." + again)
+                        : draft.advises(measure + ": it should show {}." + again, gauge(highest(subject, vessel))))
                 .by(Codes.PRECHARGE);
     }
 
@@ -157,7 +165,7 @@ final class PrechargeRule implements Rule {
                         new Measure(Measure.Kind.PRESSURE_DIFFERENCE, charge - high))
                 .found(gauge(charge))
                 .limit(gauge(high));
-        return (isBeyondPlate(subject, vessel)
+        return (waitsForSupply(subject, vessel)
                         ? lowerSupply(subject, vessel, draft)
                         : draft.advises(
                                 supplyFirst(subject) + EMPTY
@@ -182,7 +190,7 @@ final class PrechargeRule implements Rule {
                         Measure.share(full))
                 .found(gauge(charge))
                 .limit(gauge(PrechargeTarget.of(subject, vessel).tooLowGauge()));
-        return (isBeyondPlate(subject, vessel)
+        return (waitsForSupply(subject, vessel)
                         ? lowerSupply(subject, vessel, draft)
                         : draft.advises(
                                 supplyFirst(subject) + EMPTY
@@ -192,13 +200,15 @@ final class PrechargeRule implements Rule {
                 .by(Codes.PRECHARGE);
     }
 
-    private static boolean isBeyondPlate(AssessmentContext subject, ExpansionVessel vessel) {
+    private static boolean waitsForSupply(AssessmentContext subject, ExpansionVessel vessel) {
         return !PrechargeTarget.of(subject, vessel).isAllowed();
     }
 
     private static Finding.Draft lowerSupply(AssessmentContext subject, ExpansionVessel vessel, Finding.Draft draft) {
         PrechargeTarget target = PrechargeTarget.of(subject, vessel);
-        return draft.advises(LOWER_SUPPLY, gauge(target.pumpToGauge()), gauge(target.mostGauge()));
+        return target.isBeyondPlate()
+                ? draft.advises(LOWER_SUPPLY, gauge(target.pumpToGauge()), gauge(target.mostGauge()))
+                : draft.advises(SUPPLY_FIRST);
     }
 
     private static boolean works(ExpansionVessel vessel) {
@@ -207,7 +217,7 @@ final class PrechargeRule implements Rule {
 
     /** The charge follows the supply, so a supply that is to be lowered comes first. */
     private static String supplyFirst(AssessmentContext subject) {
-        return subject.highestStatic() > subject.staticLimit() + SAME || new Remedy(subject).isSupply()
+        return PrechargeTarget.maySupplyComeDown(subject)
                 ? "If the supply pressure is to be lowered, do that first: the precharge has to match it. "
                 : "";
     }

@@ -15,8 +15,9 @@ import java.util.stream.IntStream;
  * @param pumpToGauge the charge to set, where the plates allow it (Pa, gauge)
  * @param tooLowGauge the charge below which it has to be set again (Pa, gauge)
  * @param mostGauge the most that the plates of vessel and tank allow (Pa, gauge)
+ * @param afterSupply whether a relief valve opens at the supply's own pressure, so that no charge helps before that comes down
  */
-public record PrechargeTarget(double pumpToGauge, double tooLowGauge, double mostGauge) {
+public record PrechargeTarget(double pumpToGauge, double tooLowGauge, double mostGauge, boolean afterSupply) {
 
     /** How far below the supply a charge may lie (Pa): 0.2 bar to 0.3 bar by the trade page, and the reading. */
     static final double ALLOWED_BELOW = 0.4e5;
@@ -67,15 +68,52 @@ public record PrechargeTarget(double pumpToGauge, double tooLowGauge, double mos
                 .rating()
                 .map(rating -> Math.min(tank, rating.gauge(subject.atmosphere)))
                 .orElse(tank);
-        return new PrechargeTarget(subject.highestStatic() - lift, subject.lowestStatic() - lift - ALLOWED_BELOW, most);
+        return new PrechargeTarget(
+                subject.highestStatic() - lift,
+                subject.lowestStatic() - lift - ALLOWED_BELOW,
+                most,
+                subject.supplyOpensRelief());
     }
 
     /**
-     * Whether the plates allow the charge; if not, the supply has to come down, not the charge up.
+     * Whether this is a charge to set; if not, the supply has to come down, not the charge up.
      *
-     * @return false if vessel or tank is made for less
+     * @return false if vessel or tank is made for less, or a relief valve opens at the supply's own pressure
      */
     public boolean isAllowed() {
-        return pumpToGauge <= mostGauge + Rule.SAME;
+        return !afterSupply && !isBeyondPlate();
+    }
+
+    /**
+     * Whether the charge is more than the plates allow.
+     *
+     * @return true if vessel or tank is made for less
+     */
+    public boolean isBeyondPlate() {
+        return pumpToGauge > mostGauge + Rule.SAME;
+    }
+
+    /**
+     * Whether a relief valve opens at the supply's own pressure.
+     *
+     * @param house the house
+     * @return true if no precharge helps before the supply comes down
+     */
+    public static boolean isSupplyTooHigh(HotWaterSystem house) {
+        return new AssessmentContext(house, Optional.empty()).supplyOpensRelief();
+    }
+
+    /**
+     * Whether findings ask to lower the supply, or may: the charge follows it.
+     *
+     * @param house the house
+     * @return true if the supply stands above what is allowed for sure, or its vessel is large enough only at a lower one
+     */
+    public static boolean maySupplyComeDown(HotWaterSystem house) {
+        return maySupplyComeDown(new AssessmentContext(house, Optional.empty()));
+    }
+
+    static boolean maySupplyComeDown(AssessmentContext subject) {
+        return subject.highestStatic() > subject.staticLimit() + Rule.SAME || new Remedy(subject).isSupply();
     }
 }

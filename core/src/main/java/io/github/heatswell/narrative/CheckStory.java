@@ -111,11 +111,12 @@ final class CheckStory {
                 + " anything is changed.");
     }
 
-    /** What the vessel should be charged to, by the rule of the findings, if it is not. */
+    /** What the vessel should be charged to, by the rule of the findings, if it is not and the supply is to stay. */
     private Optional<Statement> charge() {
         return PrechargeTarget.of(house)
                 .filter(target -> house.vessels().size() == 1)
                 .filter(PrechargeTarget::isAllowed)
+                .filter(target -> !PrechargeTarget.maySupplyComeDown(house))
                 .filter(target -> Math.abs(target.pumpToGauge()
                                 - house.vessel().orElseThrow().precharge().gauge(air))
                         > OFF)

@@ -8,6 +8,7 @@ import io.github.heatswell.ageing.PrechargeLoss;
 import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.checksheet.UncertainCheck;
 import io.github.heatswell.narrative.Observer.Observed;
@@ -288,6 +289,26 @@ public record Narrative(
      */
     public static List<Statement> remarks(UncertainCheck check, HotWaterSystem house, boolean reseatVaries) {
         return new CheckStory(check, house).remarks(reseatVaries);
+    }
+
+    /**
+     * Whether a relief valve runs every day alike, whatever the vessel and the weather.
+     *
+     * @param house the house
+     * @return true if one is stuck open, or the supply alone opens one
+     */
+    public static boolean runsEveryDay(HotWaterSystem house) {
+        return ReliefWords.stuckOpen(house).isPresent() || PrechargeTarget.isSupplyTooHigh(house);
+    }
+
+    /**
+     * When the relief valves discharge, in the few words of a table.
+     *
+     * @param run what the run found
+     * @return such as {@code drips while the water heats}, or empty if none discharges anything
+     */
+    public static Optional<String> drips(RunSummary run) {
+        return ReliefWords.when(run);
     }
 
     /**

@@ -241,13 +241,23 @@ final class OutlookStory {
     Statement care() {
         OutlookResult.ChargeLimit limit = result.limit();
         PrechargeTarget target = PrechargeTarget.of(house, leading()).orElseThrow();
-        if (!target.isAllowed()) {
+        Optional<ReliefValve> stuck = ReliefWords.stuckOpen(house);
+        if (stuck.isPresent()) {
+            return plain(
+                    "No precharge helps while '" + stuck.get().name() + "' is stuck open. Have it replaced first.");
+        }
+        if (target.isBeyondPlate()) {
             return plain("Do not charge the vessel to the supply pressure of ")
                     .then(gauge(target.pumpToGauge()))
                     .then(": the vessel or the tank is made for only ")
                     .then(gauge(target.mostGauge()))
                     .then(". Have the supply pressure lowered by a reducing valve first,"
                             + " then the precharge set to match it.");
+        }
+        if (target.afterSupply()) {
+            return plain(
+                    "No precharge helps while the supply alone opens a relief valve. Have the supply pressure lowered by a"
+                            + " reducing valve first, then the precharge set to match it.");
         }
         if (limit.hazardWhenPumped().isPresent()) {
             return plain("Do not pump the vessel up to ")

@@ -13,6 +13,7 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
@@ -25,6 +26,9 @@ final class ReliefWords {
 
     /** A volume (m3) below this on a day counts as none. */
     private static final double DROP = 1e-6;
+
+    /** From this share of a time on something is said to last all of it. */
+    private static final double ALWAYS = 0.9;
 
     private final RunSummary summary;
     private final Incidents incidents;
@@ -99,6 +103,52 @@ final class ReliefWords {
             case LEAKING_SEAT -> total.openings() == 0 ? "by its worn seat" : "worn, " + opened;
             case SOUND -> opened;
         };
+    }
+
+    /** When valves discharge, in the few words of a table; empty if none does. */
+    static Optional<String> when(RunSummary run) {
+        if (run.totals().relieved() <= 0) {
+            return Optional.empty();
+        }
+        List<Interval> open = run.joined(Interval.Phase.RELIEF_OPEN);
+        boolean always = Interval.total(Interval.joined(run.fedRelief())) >= ALWAYS * run.end()
+                || stuckOpen(run.system()).isPresent();
+        if (always) {
+            return Optional.of("runs day and night");
+        }
+        if (!run.fedRelief().isEmpty()) {
+            return Optional.of(
+                    run.supplyOpenedRelief()
+                            ? "runs while the supply is high"
+                            : "once open, runs on water from the supply");
+        }
+        if (Findings.creeps(run.system())) {
+            return Optional.of("drips while nothing is drawn");
+        }
+        if (worn(run.system()).isPresent()) {
+            return Optional.of(
+                    run.totals().openings() == 0 ? "leaks by its worn seat" : "drips and leaks by its worn seat");
+        }
+        List<Interval> heating = run.joined(Interval.Phase.HEATER_ON);
+        double heated = open.stream()
+                .flatMapToDouble(one -> heating.stream().mapToDouble(one::overlap))
+                .sum();
+        return Optional.of(heated >= ALWAYS * Interval.total(open) ? "drips while the water heats" : "drips");
+    }
+
+    /** The first valve that runs whatever the pressure. */
+    static Optional<ReliefValve> stuckOpen(HotWaterSystem house) {
+        return first(house, ReliefFault.Condition.STUCK_OPEN);
+    }
+
+    private static Optional<ReliefValve> worn(HotWaterSystem house) {
+        return first(house, ReliefFault.Condition.LEAKING_SEAT);
+    }
+
+    private static Optional<ReliefValve> first(HotWaterSystem house, ReliefFault.Condition condition) {
+        return house.reliefValves().stream()
+                .filter(valve -> valve.condition() == condition)
+                .findFirst();
     }
 
     /** On which of many days valves discharged, and when most; empty if on none. */

@@ -5,7 +5,6 @@ import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.study.SizeCertainty;
 import io.github.heatswell.system.HotWaterSystem;
-import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.Pressure;
 import java.util.Objects;
@@ -119,9 +118,7 @@ public record SizeAdvice(
      * @return the first that is stuck open, or empty if none is
      */
     public Optional<ReliefValve> stuckOpen() {
-        return house.reliefValves().stream()
-                .filter(valve -> valve.condition() == ReliefFault.Condition.STUCK_OPEN)
-                .findFirst();
+        return ReliefWords.stuckOpen(house);
     }
 
     /**

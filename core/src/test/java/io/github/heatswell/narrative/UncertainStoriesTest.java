@@ -256,6 +256,13 @@ class UncertainStoriesTest {
                 low.get(1));
         assertTrue(low.get(low.size() - 1).contains("reseat pressure is assumed, and varied from 70 % to 95 %"));
 
+        HotWaterSystem driven = house(35, 3).toBuilder()
+                .supply(FaultlessHouse.supply(7.3).build())
+                .build();
+        assertTrue(
+                remarks(driven, false).stream().noneMatch(said -> said.contains("should be charged")),
+                "the supply comes first");
+
         List<String> dripping = remarks(Houses.warm().build(), false);
         assertEquals("This sheet is for the house without an expansion vessel.", dripping.get(0));
         assertTrue(

@@ -3,11 +3,13 @@ package io.github.heatswell.scenarios.choice;
 import io.github.heatswell.place.Customs;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.result.Totals;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.sizing.NominalSize.Price;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.FlowUnit;
@@ -37,6 +39,11 @@ final class Alternatives {
 
     private static final double FULL_FLOW = 20;
 
+    /** What the valve is called in the run. */
+    private static final String ADDED = "added";
+    /** A volume (m3) below this counts as none. */
+    private static final double DROP = 1e-6;
+
     private final Scenario scenario;
     private final SizingResult sizing;
     private final Balances.Count count;
@@ -64,7 +71,7 @@ final class Alternatives {
         return Optional.of(valve(DischargingValve.Kind.COLD_RELIEF, setting, COLD_RELIEF));
     }
 
-    /** A safety group, at which dripping is normal, that opens no later than the valve of the house. */
+    /** A safety group, at which dripping is normal, that opens no later than the valve of the house; none where that takes the expansion too. */
     Optional<DischargingValve> safetyGroup() {
         double most = scenario.system().tank().workingPressure().gauge(air) / FULL_LIFT;
         double first = scenario.system().reliefValves().stream()
@@ -74,14 +81,19 @@ final class Alternatives {
                 .orElse(GROUP);
         UnitSystem trade =
                 scenario.system().site().place().customs().map(Customs::units).orElse(scenario.units());
-        return isMoot() || trade == UnitSystem.US
+        boolean there = scenario.system().reliefValves().stream()
+                .anyMatch(valve -> valve.kind().takesExpansion() && valve.relieves());
+        return isMoot() || there || trade == UnitSystem.US
                 ? Optional.empty()
                 : Optional.of(valve(
                         DischargingValve.Kind.SAFETY_GROUP, Math.min(Math.min(GROUP, first), most), SAFETY_GROUP));
     }
 
+    /** A house that needs no such valve, or whose own runs whatever is fitted beside it. */
     private boolean isMoot() {
-        return scenario.system().supply().arrangement() == Supply.Arrangement.DIRECT
+        return scenario.system().reliefValves().stream()
+                        .anyMatch(valve -> valve.condition() == ReliefFault.Condition.STUCK_OPEN)
+                || scenario.system().supply().arrangement() == Supply.Arrangement.DIRECT
                 || scenario.system().hasSeveralVessels()
                 || sizing.outcome() == SizingResult.Outcome.NONE_NEEDED;
     }
@@ -91,20 +103,38 @@ final class Alternatives {
         boolean usual = RESEATS * setting > supply;
         double reseat = (usual ? RESEATS : RESEATS_SOON) * setting;
         boolean room = reseat > supply;
+        Optional<RunSummary> run = room ? Optional.of(run(setting, reseat)) : Optional.empty();
         return new DischargingValve(
                 kind,
                 Pressure.gauge(setting, PressureUnit.PASCAL),
                 usual ? Optional.empty() : Optional.of(Pressure.gauge(reseat, PressureUnit.PASCAL)),
                 new Price(price, scenario.costs().currency()),
-                room ? water(setting, reseat) : Optional.empty(),
-                room);
+                run.flatMap(with -> YearlyWater.ofNormalLife(with, scenario.doubts())),
+                run.map(Alternatives::work)
+                        .orElse(
+                                setting > supply
+                                        ? DischargingValve.Work.NEVER_CLOSES
+                                        : DischargingValve.Work.BELOW_SUPPLY));
     }
 
-    /** What it would discharge in a year in the house as it is. */
-    private Optional<YearlyWater> water(double setting, double reseat) {
+    private static DischargingValve.Work work(RunSummary with) {
+        double own = with.totals().relief().stream()
+                .filter(relief -> relief.name().equals(ADDED))
+                .mapToDouble(Totals.Relief::volume)
+                .sum();
+        if (own <= 0) {
+            return DischargingValve.Work.STAYS_SHUT;
+        }
+        return with.totals().relieved() - own > DROP
+                ? DischargingValve.Work.DRIPS_TOO
+                : DischargingValve.Work.DRIPS_ALONE;
+    }
+
+    /** A run of the house as it is, with the valve. */
+    private RunSummary run(double setting, double reseat) {
         HotWaterSystem house = scenario.system().toBuilder()
                 .addReliefValve(ReliefValve.builder()
-                        .name("added")
+                        .name(ADDED)
                         .setPressure(Pressure.gauge(setting, PressureUnit.PASCAL))
                         .fullLiftPressure(Pressure.gauge(FULL_LIFT * setting, PressureUnit.PASCAL))
                         .reseatPressure(Pressure.gauge(reseat, PressureUnit.PASCAL))
@@ -113,7 +143,6 @@ final class Alternatives {
                         .location(ReliefValve.Location.BRANCH)
                         .build())
                 .build();
-        RunSummary run = count.add(Simulation.of(house, scenario.duration()).summary());
-        return YearlyWater.ofNormalLife(run, scenario.doubts());
+        return count.add(Simulation.of(house, scenario.duration()).summary());
     }
 }

@@ -13,15 +13,24 @@ import java.util.Optional;
  * @param reseat where it must close again, where a usual one would not above the supply's pressure; empty where a usual one does
  * @param price what it costs; invented
  * @param water what it discharges in a year; empty if that is not known
- * @param room whether it closes again above the supply's pressure; if not, it runs all the time
+ * @param work what it would do there
  */
 public record DischargingValve(
-        Kind kind,
-        Pressure setting,
-        Optional<Pressure> reseat,
-        Price price,
-        Optional<YearlyWater> water,
-        boolean room) {
+        Kind kind, Pressure setting, Optional<Pressure> reseat, Price price, Optional<YearlyWater> water, Work work) {
+
+    /** What a valve would do in the house. */
+    public enum Work {
+        /** It is set no higher than the supply stands at its highest: it runs while it does. */
+        BELOW_SUPPLY,
+        /** It would not close again above the supply's pressure: once open, it runs on. */
+        NEVER_CLOSES,
+        /** It stays shut on days like those of the run. */
+        STAYS_SHUT,
+        /** It discharges, and the valves of the house do not. */
+        DRIPS_ALONE,
+        /** It discharges, and so does a valve of the house. */
+        DRIPS_TOO
+    }
 
     /** What a valve is. */
     public enum Kind {
@@ -39,7 +48,7 @@ public record DischargingValve(
      * @param reseat where it must close again, where a usual one would not above the supply's pressure
      * @param price what it costs; invented
      * @param water what it discharges in a year
-     * @param room whether it closes again above the supply's pressure
+     * @param work what it would do there
      */
     public DischargingValve {
         Objects.requireNonNull(kind, "kind");
@@ -47,5 +56,15 @@ public record DischargingValve(
         Objects.requireNonNull(reseat, "reseat");
         Objects.requireNonNull(price, "price");
         Objects.requireNonNull(water, "water");
+        Objects.requireNonNull(work, "work");
+    }
+
+    /**
+     * Whether it closes again above the supply's pressure; if not, it runs on.
+     *
+     * @return true if the supply leaves room for it
+     */
+    public boolean room() {
+        return work != Work.BELOW_SUPPLY && work != Work.NEVER_CLOSES;
     }
 }

@@ -117,7 +117,10 @@ public final class OutlookReport {
         }
         return new Grid(
                 "Year by year at the expected loss of precharge, gauge pressures. Every day counts as the worst of its"
-                        + " month, so the true discharge is less.",
+                        + " month"
+                        + (Narrative.runsEveryDay(answer.scenario().system())
+                                ? "."
+                                : ", so the true discharge is less."),
                 List.of(
                         "Year",
                         "Precharge" + whose() + " at the end of the year",

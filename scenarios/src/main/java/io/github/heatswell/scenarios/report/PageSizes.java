@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.narrative.Limit;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.narrative.SizeAdvice;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.choice.DischargingValve;
@@ -16,6 +17,7 @@ import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.study.SizeCertainty;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.PressureUnit;
@@ -32,6 +34,7 @@ import java.util.function.Function;
 final class PageSizes {
 
     private static final int DECIMALS = 2;
+    private static final String NOT_KNOWN = "not known";
 
     private PageSizes() {}
 
@@ -226,14 +229,7 @@ final class PageSizes {
                                     .filter(reseat -> valve.room())
                                     .map(reseat -> ", that closes again at " + shown.pressure(reseat.gauge(atmosphere)))
                                     .orElse(""),
-                    !valve.room()
-                            ? "would never close: too near the supply"
-                            : (group
-                                            ? "dripping is normal; needs a drain"
-                                            : "drips instead of " + theValve(answer) + "; needs a drain")
-                                    + valve.reseat()
-                                            .map(reseat -> "; a usual one would close below the supply, and run on")
-                                            .orElse(""),
+                    does(valve, answer),
                     valve.room() ? money(valve.price()) : "-",
                     valve.water(),
                     answer,
@@ -245,37 +241,66 @@ final class PageSizes {
                 rows);
     }
 
-    private static boolean hasTemperatureValve(VesselAnswer answer) {
-        return answer.scenario().system().reliefValves().stream()
-                .anyMatch(valve -> valve.setTemperature().isPresent());
+    private static String does(DischargingValve valve, VesselAnswer answer) {
+        boolean group = valve.kind() == DischargingValve.Kind.SAFETY_GROUP;
+        boolean dripsNow = answer.asItIs().summary().totals().relieved() > 0;
+        String does = switch (valve.work()) {
+            case BELOW_SUPPLY -> "would run whenever the supply stands higher";
+            case NEVER_CLOSES -> "would never close: too near the supply";
+            case STAYS_SHUT -> "stays shut on days like these; needs a drain";
+            case DRIPS_ALONE ->
+                group
+                        ? "dripping is normal; needs a drain"
+                        : "drips" + (dripsNow ? " instead of " + theValve(answer) : "") + "; needs a drain";
+            case DRIPS_TOO ->
+                group ? "dripping is normal; needs a drain" : "drips beside the present one; needs a drain";
+        };
+        return does
+                + valve.reseat()
+                        .filter(reseat -> valve.room())
+                        .map(reseat -> "; a usual one would close below the supply, and run on")
+                        .orElse("");
+    }
+
+    /** Whether a valve that guards against boiling discharges anything in the house as it is. */
+    private static boolean temperatureValveDrips(VesselAnswer answer) {
+        return answer.asItIs().summary().totals().relief().stream()
+                .filter(relief -> relief.volume() > 0)
+                .anyMatch(relief -> answer.scenario().system().reliefValves().stream()
+                        .anyMatch(valve -> valve.name().equals(relief.name())
+                                && valve.setTemperature().isPresent()));
     }
 
     /** The valve that drips now, as its owner knows it. */
     private static String theValve(VesselAnswer answer) {
-        return hasTemperatureValve(answer) ? "the T&P" : "the one there";
+        return temperatureValveDrips(answer) ? "the T&P" : "the present one";
     }
 
     private static String nothing(VesselAnswer answer) {
         double peak = answer.asItIs().peak().in(PressureUnit.PASCAL);
         boolean passes = Limit.passes(peak, answer.sizing().target().gauge())
                 || answer.yardstick().filter(limit -> !limit.holds()).isPresent();
-        return answer.asItIs().summary().totals().relieved() > 0
-                ? (hasTemperatureValve(answer) ? "drips; no T&P may be left to that" : "drips while the water heats")
-                : passes ? "exceeds the limit" : "keeps the limit by the best estimates";
+        return Narrative.drips(answer.asItIs().summary())
+                .map(drips -> temperatureValveDrips(answer) ? "drips; no T&P may be left to that" : drips)
+                .orElse(passes ? "exceeds the limit" : "keeps the limit by the best estimates");
     }
 
+    /** A valve that drips by a fault of its own goes on, so only of sound ones is it known that they stay shut. */
     private static List<String> lower(SizeAdvice.LowerSupply lower, VesselAnswer answer, QuantityFormat shown) {
+        boolean unknown = answer.waterAsItIs().isEmpty()
+                || answer.scenario().system().reliefValves().stream()
+                        .anyMatch(valve -> valve.condition() != ReliefFault.Condition.SOUND);
         double atmosphere = answer.scenario().system().site().atmosphere();
         return List.of(
                 (lower.supply().fitted() ? "A reducing valve, set to " : "The reducing valve set to ")
                         + shown.pressure(lower.supply().valve().gauge(atmosphere))
                         + " (" + shown.pressure(lower.supply().standing().gauge(atmosphere)) + " with no water running)"
-                        + (lower.owned() ? ", the vessel there" : ", a vessel of ")
+                        + (lower.owned() ? ", with the present vessel" : ", a vessel of ")
                         + (lower.owned() ? "" : shown.volume(lower.volume())),
                 "keeps the limit, less pressure at the taps",
                 lower.price().map(PageSizes::money).orElse("nothing"),
-                shown.largeVolume(0),
-                money(0, answer.scenario().costs().currency()));
+                unknown ? NOT_KNOWN : shown.largeVolume(0),
+                unknown ? NOT_KNOWN : money(0, answer.scenario().costs().currency()));
     }
 
     private static List<String> choice(
@@ -290,9 +315,9 @@ final class PageSizes {
                 what,
                 does,
                 price,
-                water.map(each -> shown.largeVolume(each.volume())).orElse("not known"),
+                water.map(each -> shown.largeVolume(each.volume())).orElse(NOT_KNOWN),
                 water.map(each -> money(costs.ofWater(each.volume()), costs.currency()))
-                        .orElse("not known"));
+                        .orElse(NOT_KNOWN));
     }
 
     private static String money(NominalSize.Price price) {

@@ -115,6 +115,21 @@ class OutlookCommandTest {
         assertTrue(out.contains("'heatswell size' proposes them"), out);
     }
 
+    /** Regression: a vessel was to be found that the sizing says does not exist, and a valve that always runs was to run less. */
+    @ParameterizedTest
+    @CsvSource({
+        "mill-cottage-high-street, lowered by a reducing valve first",
+        "mill-cottage-stuck-open, Have it replaced first"
+    })
+    void noVesselIsPromisedWhereNoneHelps(String name, String first) {
+        String out = Outcome.execute("outlook", name, "-y", "1", "-o", folder.toString())
+                .out()
+                .replaceAll("\\s+", " ");
+        assertTrue(out.contains("No precharge helps while") && out.contains(first), out);
+        assertFalse(out.contains("'heatswell size' proposes"), out);
+        assertFalse(out.contains("true discharge is less"), out);
+    }
+
     @Test
     void alarmsComeFirst() {
         Outcome outcome = Outcome.execute(

@@ -34,7 +34,7 @@ final class ReadmeExample {
         // front page: begin
         HotWaterSystem lodge = Catalogue.read("orchard-lodge").system();
         ExpansionVessel vessel = ExpansionVessel.builder()
-                .volume(12, LITRE)
+                .volume(24, LITRE)
                 .precharge(Pressure.gauge(4.2, BAR))
                 .acceptance(60, PERCENT)
                 .build();

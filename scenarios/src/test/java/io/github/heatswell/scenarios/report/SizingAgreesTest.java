@@ -1,0 +1,116 @@
+package io.github.heatswell.scenarios.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.Totals;
+import io.github.heatswell.result.Trace;
+import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.choice.DischargingValve;
+import io.github.heatswell.scenarios.choice.VesselAnswer;
+import io.github.heatswell.scenarios.choice.VesselChoice;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.system.ReliefFault;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.units.UnitSystem;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Regression: what a sizing says in one place, another place of its screen or page does not deny, nor does the run. */
+class SizingAgreesTest {
+
+    /** The bundled houses for which a vessel is an answer, but for one of a year. */
+    static Stream<VesselAnswer> answers() {
+        return Catalogue.names().stream()
+                .map(Catalogue::read)
+                .filter(scenario -> scenario.duration().toDays() < 30)
+                .flatMap(scenario -> answer(scenario).stream());
+    }
+
+    private static Optional<VesselAnswer> answer(Scenario scenario) {
+        try {
+            return Optional.of(VesselChoice.of(scenario).build().answer());
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("answers")
+    void noTwoPlacesSayOpposites(VesselAnswer answer) throws IOException {
+        SizingReport report = new SizingReport(answer, UnitSystem.SI);
+        String page = Pages.text(report.content(Answer.onPage(UnitSystem.SI))).replaceAll("\\s+", " ");
+        boolean lower =
+                answer.recommended().isEmpty() && answer.supplies().cheapest().isPresent();
+        assertFalse(lower && page.contains("The vessel should be charged to"), "the answer names another charge");
+        List<List<String>> rows =
+                PageSizes.choices(answer, Answer.onScreen(UnitSystem.SI)).rows();
+        theDripIsThatOfTheRun(answer.asItIs(), rows.get(0).get(1));
+        rows.forEach(row -> theRowIsTrue(answer, row));
+        answer.valves().forEach(valve -> theValveIsNew(answer, valve));
+    }
+
+    private static boolean isAny(VesselAnswer answer, ReliefFault.Condition condition) {
+        return answer.scenario().system().reliefValves().stream().anyMatch(valve -> valve.condition() == condition);
+    }
+
+    private static void theDripIsThatOfTheRun(RunResult run, String said) {
+        assertEquals(run.summary().totals().relieved() > 0, said.matches(".*(drips|runs|leaks).*"), said);
+        double heated = heated(run);
+        assertFalse(said.contains("heats") && heated < 0.7, said + " " + heated);
+        assertFalse(!said.contains("heats") && said.contains("drips") && heated > 0.99, said + " " + heated);
+    }
+
+    /** The share of the water that was discharged while the heater was on, by the samples of the trace. */
+    private static double heated(RunResult run) {
+        Trace trace = run.trace();
+        double heated = 0;
+        for (int i = 1; i < trace.count(); i++) {
+            double given = trace.value(Channel.RELIEVED_TOTAL, i) - trace.value(Channel.RELIEVED_TOTAL, i - 1);
+            boolean on = trace.value(Channel.HEATER_POWER, i) > 0 || trace.value(Channel.HEATER_POWER, i - 1) > 0;
+            heated += on ? given : 0;
+        }
+        return heated / run.summary().totals().relieved();
+    }
+
+    private static void theRowIsTrue(VesselAnswer answer, List<String> row) {
+        String does = row.get(1);
+        double now = answer.asItIs().summary().totals().relieved();
+        assertFalse(does.contains("instead of") && now <= 0, "nothing drips now: " + row);
+        if (does.contains("the T&P")) {
+            assertTrue(
+                    answer.asItIs().summary().totals().relief().stream()
+                            .filter(relief -> relief.volume() > 0)
+                            .map(Totals.Relief::name)
+                            .anyMatch(name -> answer.scenario().system().reliefValves().stream()
+                                    .filter(valve -> valve.name().equals(name))
+                                    .anyMatch(valve -> valve.setTemperature().isPresent())),
+                    "no T&P drips now: " + row);
+        }
+        assertFalse(
+                isAny(answer, ReliefFault.Condition.STUCK_OPEN) && row.get(3).equals("0 m3"),
+                "the valve is stuck open: " + row);
+        assertFalse(does.contains("drips") && row.get(3).equals("0 m3"), row::toString);
+    }
+
+    private static void theValveIsNew(VesselAnswer answer, DischargingValve valve) {
+        double air = answer.scenario().system().site().atmosphere();
+        double supply = answer.sizing().supplyStatic().gauge(air);
+        assertEquals(
+                valve.setting().gauge(air) <= supply,
+                valve.work() == DischargingValve.Work.BELOW_SUPPLY,
+                "a valve set below the supply is not said to be too near it");
+        assertFalse(
+                valve.kind() == DischargingValve.Kind.SAFETY_GROUP
+                        && answer.scenario().system().reliefValves().stream()
+                                .anyMatch(there -> there.kind() == ReliefValve.Kind.SAFETY_GROUP),
+                "the house has one");
+    }
+}
