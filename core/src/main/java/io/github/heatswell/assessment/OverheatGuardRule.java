@@ -10,6 +10,7 @@ import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.TemperatureUnit;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -35,20 +36,31 @@ final class OverheatGuardRule implements Rule {
             found.accept(noTemperatureRelief(subject));
         }
         guards.forEach(valve -> look(subject, valve, found));
-        subject.firstRelief()
+        subject.working().stream()
                 .filter(valve -> subject.house.tank().workingPressureGiven())
+                .min(Comparator.comparingDouble(valve -> setPressure(subject, valve)))
                 .filter(valve -> setPressure(subject, valve) > subject.workingPressure() + SAME)
                 .ifPresent(valve -> found.accept(aboveWorkingPressure(subject, valve)));
     }
 
-    /** Makers match valves on top of a tank to its plate without regard to the height between. */
+    /**
+     * The setting (Pa, gauge) to hold against the tank's plate. Makers match the two plates without regard to the height between, so
+     * the water below a valve counts only where it is more than a valve may let the pressure rise by.
+     */
     static double setPressure(AssessmentContext subject, ReliefValve valve) {
+        double plate = plate(subject, valve);
+        double atTank = subject.setPressure(valve);
         boolean onTop = valve.location() == ReliefValve.Location.TANK_TOP;
-        return onTop ? valve.setPressure().gauge(subject.atmosphere) : subject.setPressure(valve);
+        boolean small = atTank > plate && atTank <= (1 + PeakRule.OVERPRESSURE) * subject.workingPressure() + SAME;
+        return onTop || small ? plate : atTank;
+    }
+
+    private static double plate(AssessmentContext subject, ReliefValve valve) {
+        return valve.setPressure().gauge(subject.atmosphere);
     }
 
     private static void look(AssessmentContext subject, ReliefValve valve, Consumer<Found> found) {
-        double set = valve.setPressure().gauge(subject.atmosphere);
+        double set = plate(subject, valve);
         double most = subject.limits(Topic.RELIEF_PRESSURE).get(0).limit().orElseThrow();
         double highest = subject.house.tank().workingPressureGiven() ? Math.min(most, subject.workingPressure()) : most;
         if (set > highest + SAME) {
@@ -177,8 +189,12 @@ final class OverheatGuardRule implements Rule {
                 .found(gauge(setPressure(subject, valve)))
                 .limit(limit)
                 .advises(
-                        "Turn the heater off and leave it off until the relief valve has been replaced by one set to the"
-                                + " tank's working pressure or less.")
+                        plate(subject, valve) <= subject.workingPressure() + SAME
+                                ? "The valve's setting suits the tank; its height does not: the water below it adds to the"
+                                        + " pressure. Turn the heater off and leave it off until the valve has been moved down beside"
+                                        + " the tank."
+                                : "Turn the heater off and leave it off until the relief valve has been replaced by one set to the"
+                                        + " tank's working pressure or less.")
                 .asks(ASK)
                 .by(subject.by(Topic.RELIEF_PRESSURE, Codes.RELIEF_SETTING));
     }
