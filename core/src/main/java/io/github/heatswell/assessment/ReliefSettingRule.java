@@ -63,7 +63,7 @@ final class ReliefSettingRule implements Rule {
                 .says(
                         "Once open, " + Rule.quoted(valve.name())
                                 + " reseats at {}, but the supply pressure there reaches {}: it then"
-                                + " keeps running on mains water.",
+                                + " keeps running.",
                         reseatPressure,
                         supply)
                 .found(reseatPressure)

@@ -111,6 +111,19 @@ class FindingsTest {
                 List.of(), Findings.of(FaultlessHouse.run(FaultlessHouse.house().build(), 5.3, 60)));
     }
 
+    /** No word of one system meets itself in the words of the other, as in city water water. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("cases")
+    void noWordIsSaidTwice(String id, Supplier<List<Finding>> found) {
+        for (Finding finding : found.get()) {
+            for (UnitSystem units : UnitSystem.values()) {
+                String text =
+                        finding.sentence().text(units) + " " + finding.advice().text(units);
+                assertFalse(text.matches("(?s).*\\b([a-z]+) \\1\\b.*"), text);
+            }
+        }
+    }
+
     @Test
     void everyIdIsKnownAndHasACase() {
         Set<String> seen = new TreeSet<>(Cases.all().keySet());
@@ -140,7 +153,7 @@ class FindingsTest {
                 }
             }
         }
-        assertTrue(seen > 2 * IDS.size(), seen + " ids seen");
+        assertTrue(seen >= IDS.size(), seen + " ids seen");
         assertEquals(Set.of(), unknown);
     }
 
