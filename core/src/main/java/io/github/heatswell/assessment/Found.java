@@ -39,9 +39,14 @@ record Found(
                 all.stream().map(found -> found.as(doubts.weighed(found))).toList();
         Set<String> open = open(all, weighed);
         return weighed.stream()
-                .filter(found -> weighed.stream().noneMatch(other -> found.isLeftOutBy(other.id(), open)))
+                .filter(found -> found.stands(weighed, open))
                 .map(Found::finding)
                 .toList();
+    }
+
+    /** Whether nothing that stands itself takes its place: what is left out says nothing in the place of others. */
+    private boolean stands(List<Found> weighed, Set<String> open) {
+        return weighed.stream().noneMatch(other -> isLeftOutBy(other.id(), open) && other.stands(weighed, open));
     }
 
     /** The findings that values in doubt leave open. */

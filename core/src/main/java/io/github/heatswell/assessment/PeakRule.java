@@ -16,7 +16,7 @@ import java.util.function.Consumer;
 final class PeakRule implements Rule {
 
     /** What a valve may let the tank exceed its working pressure by at full flow, as a share of it. */
-    private static final double OVERPRESSURE = 0.1;
+    static final double OVERPRESSURE = 0.1;
 
     private static final Authority WORKING_PRESSURE = Authority.computed(
             "the tank's working pressure as described; that a tenth more is dangerous is own judgement");
@@ -36,16 +36,13 @@ final class PeakRule implements Rule {
                         found.accept(aboveRating(subject, vessel, rating, here));
                     }
                 }));
-        if (subject.run.isPresent() && !subject.drivenUp() && subject.highestStatic() < peak - SAME) {
-            heated(subject, peak, found);
+        if (subject.run.isPresent() && subject.highestStatic() < peak - SAME) {
+            driven(subject, peak, found);
         }
     }
 
-    /** What a heat-up added to the pressure of the supply. */
-    private static void heated(AssessmentContext subject, double peak, Consumer<Found> found) {
-        if (new Remedy(subject).isPrecharge()) {
-            return; // the peak has one cause, and the finding on the precharge names it
-        }
+    /** What the run added to the pressure of the supply, whatever the cause: a limit that is passed is always said. */
+    private static void driven(AssessmentContext subject, double peak, Consumer<Found> found) {
         Optional<PlaceRule> passed = beyondCode(subject, peak);
         passed.ifPresent(rule -> found.accept(aboveCode(subject, peak, rule)));
         subject.firstRelief()
@@ -53,7 +50,7 @@ final class PeakRule implements Rule {
                 .ifPresent(found);
     }
 
-    /** The rule of the place that a heat-up breaks and the supply alone does not; empty if there is none. */
+    /** The rule of the place that the run breaks and the supply alone does not; empty if there is none. */
     static Optional<PlaceRule> beyondCode(AssessmentContext subject, double peak) {
         return subject.peakRule()
                 .filter(rule -> subject.highestStatic() <= rule.limit().orElseThrow() + READS_THE_SAME)
@@ -129,21 +126,16 @@ final class PeakRule implements Rule {
     private static Found aboveCode(AssessmentContext subject, double peak, PlaceRule rule) {
         Measure limit = gauge(rule.limit().orElseThrow());
         Finding.Draft draft = Finding.draft("peak-above-code-limit", Severity.CAUTION)
-                .rests(Deciding.CUSHIONED)
+                .rests(subject.soundVessel().isPresent() ? Deciding.CUSHIONED : Deciding.HEAT_UP)
+                .unless("relief-valve-controls-expansion", "expansion-valve-works") // both name the limit
                 .unless(
-                        "vessel-isolated",
-                        "vessel-waterlogged",
-                        "vessel-upstream-of-check",
-                        "vessel-bottomed-out",
-                        "vessel-too-small",
-                        "bypass-opens-too-late",
-                        "expansion-control-missing",
-                        "relief-valve-controls-expansion",
-                        "expansion-valve-works",
-                        "working-pressure-exceeded",
-                        "test-pressure-reached")
+                        "test-pressure-reached",
+                        "textbook-run-beyond-test-pressure") // both name the peak, and a graver limit
                 .says(
-                        "Heating drives the pressure to {}, above the {} that "
+                        (subject.drivenUp() || subject.run.orElseThrow().peakTime() <= 0
+                                        ? "The pressure reaches {}"
+                                        : "Heating drives the pressure to {}")
+                                + ", above the {} that "
                                 + (subject.place.isKnown() ? "the rules here allow" : "US model codes allow")
                                 + " in a building.",
                         gauge(peak),
@@ -164,13 +156,7 @@ final class PeakRule implements Rule {
         Finding.Draft draft = Finding.draft("peak-near-relief", Severity.CAUTION)
                 .rests(Deciding.CUSHIONED, NamedValue.SET_PRESSURE, NamedValue.RESEAT_PRESSURE)
                 .about(valve)
-                .unless(
-                        "vessel-bottomed-out",
-                        "vessel-too-small",
-                        "expansion-control-missing",
-                        "expansion-valve-provided",
-                        "static-pressure-high",
-                        "working-pressure-exceeded")
+                .unless("expansion-valve-provided") // to open is its work
                 .says(
                         "The peak of {} is too close to the set pressure of " + Rule.quoted(valve.name())
                                 + ", which opens at {} and reseats only at {}. Allowing for the tolerance of its setting,"

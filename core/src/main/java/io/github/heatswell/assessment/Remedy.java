@@ -29,13 +29,6 @@ final class Remedy {
         this.limit = subject.peakLimit();
     }
 
-    /** Whether a vessel that works surely holds the limit at the present supply once its charge is right, also stored hotter. */
-    boolean isPrecharge() {
-        return vessel().filter(vessel -> PrechargeRule.farOff(subject, vessel))
-                .filter(vessel -> surelyHolds(vessel, subject.highestStatic()))
-                .isPresent();
-    }
-
     /** Whether a vessel that works cannot hold the limit but at a lower supply. */
     boolean isSupply() {
         return vessel().filter(vessel -> !mayHold(vessel, subject.highestStatic()))
@@ -63,6 +56,13 @@ final class Remedy {
     }
 
     private String advice() {
+        if (subject.drivenUp()) {
+            return "Have what drives the pressure up put right first, then watch a gauge through a full heat-up. It should stay"
+                    + " below {}.";
+        }
+        if (subject.soundVessel().isEmpty() && subject.house.vessel().isPresent()) {
+            return "Have the vessel put right first" + WATCH;
+        }
         if (several()) {
             return "Have the precharge of every vessel checked" + WATCH;
         }
@@ -82,13 +82,7 @@ final class Remedy {
                         : "Have a larger vessel fitted: this one is too small for {} at any useful supply pressure.");
     }
 
-    /** Whether a vessel charged to match holds at a supply (Pa, gauge), by whatever the estimate is off and stored as hot as it should. */
-    private boolean surelyHolds(ExpansionVessel vessel, double supply) {
-        double hot = Math.max(subject.highestSetPoint(), WaterTemperatureRule.STORED);
-        return room(vessel, supply) >= MARGIN * VesselSizeRule.needed(subject, supply, limit, hot);
-    }
-
-    /** The same at the set point as it is, unless the estimate is further off than it ever should be. */
+    /** Whether a vessel charged to match holds at a supply (Pa, gauge), unless the estimate is further off than it ever should be. */
     private boolean mayHold(ExpansionVessel vessel, double supply) {
         return MARGIN * room(vessel, supply)
                 >= VesselSizeRule.needed(subject, supply, limit, subject.highestSetPoint());

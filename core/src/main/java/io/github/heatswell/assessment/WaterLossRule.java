@@ -52,9 +52,10 @@ final class WaterLossRule implements Rule {
                 + (cold ? ": a day that does not heat a cold tank discharges less" : "")
                 + ". Keep the pipe open and never plug the valve.";
         String said = "In {} the relief valves discharged {} " + opened;
-        Finding.Draft draft = Finding.draft("relief-water-loss", Severity.NOTE)
-                .rests(Deciding.HEAT_UP)
-                .unless("expansion-valve-works");
+        Finding.Draft draft = Finding.draft("relief-water-loss", Severity.NOTE).rests(Deciding.HEAT_UP);
+        if (isTheirWork(subject, run)) {
+            draft.unless("expansion-valve-works");
+        }
         draft = hazard || subject.overheats()
                 ? draft.says(said + ".", time(run.end()), given)
                 : draft.says(Statement.of(said, time(run.end()), given).then(inAYear(subject, run, given.value())));
@@ -65,6 +66,16 @@ final class WaterLossRule implements Rule {
                                 : "Keep clear of the discharge pipe: what comes out may scald. Keep the pipe open and never"
                                         + " plug the valve.")
                 .by(Codes.RUN);
+    }
+
+    /** Whether all of it comes from valves that opened to do their work, each of which a finding of its own tells with its share. */
+    private static boolean isTheirWork(AssessmentContext subject, RunSummary run) {
+        return run.totals().relief().stream()
+                .filter(relief -> relief.volume() > 0)
+                .allMatch(relief -> relief.openings() > 0
+                        && subject.house.reliefValves().stream()
+                                .filter(valve -> valve.name().equals(relief.name()))
+                                .anyMatch(subject::isItsWork));
     }
 
     /** What a year of such runs would come to: the end of a sentence. */

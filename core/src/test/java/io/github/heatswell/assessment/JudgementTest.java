@@ -73,7 +73,7 @@ class JudgementTest {
                 event(Event.Kind.VESSEL_BOTTOMED_OUT, 4),
                 event(Event.Kind.RELIEF_OPENED, "T&P valve", 7)));
         assertEquals(
-                List.of("precharge-below-static"),
+                List.of("precharge-below-static", "peak-above-code-limit"),
                 found.stream().map(Finding::id).toList());
         HotWaterSystem both = house().vessel(vessel(2, 0.2).build()).build();
         assertTrue(has(Findings.of(both), "vessel-too-small"));
@@ -209,7 +209,10 @@ class JudgementTest {
         List<Finding> found = Findings.of(
                 run(house().supply(creeping).build(), 7, 60, event(Event.Kind.RELIEF_OPENED, "T&P valve", 7)));
         assertEquals(
-                List.of("reducing-valve-creeps"),
+                List.of("reducing-valve-creeps", "peak-above-code-limit"),
                 found.stream().map(Finding::id).toList());
+        assertTrue(
+                found.get(1).advice().text(UnitSystem.SI).contains("Have what drives the pressure up put right first"));
+        assertTrue(found.get(1).sentence().text(UnitSystem.SI).startsWith("The pressure reaches 7 bar"));
     }
 }

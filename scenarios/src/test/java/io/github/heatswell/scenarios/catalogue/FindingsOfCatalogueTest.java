@@ -26,26 +26,26 @@ class FindingsOfCatalogueTest {
             mill-cottage                     | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss
             vineyard-cottage                 | expansion-valve-works temperature-relief-missing
             shearers-hut                     | expansion-valve-works
-            mill-cottage-small-vessel        | vessel-bottomed-out scald-without-mixing-valve temperature-relief-missing relief-water-loss
-            mill-cottage-overcharged-vessel  | precharge-above-static scald-without-mixing-valve temperature-relief-missing relief-water-loss
-            mill-cottage-isolated-vessel     | vessel-isolated scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            mill-cottage-small-vessel        | vessel-bottomed-out peak-above-code-limit scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            mill-cottage-overcharged-vessel  | precharge-above-static peak-above-code-limit scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            mill-cottage-isolated-vessel     | vessel-isolated peak-above-code-limit scald-without-mixing-valve temperature-relief-missing relief-water-loss
             mill-cottage-dripping-tap        | expansion-control-missing dripping-hides-expansion scald-without-mixing-valve temperature-relief-missing
             mill-cottage-worn-seat           | relief-valve-seat-leaks scald-without-mixing-valve temperature-relief-missing relief-water-loss
             mill-cottage-stuck-open          | relief-valve-stuck-open scald-without-mixing-valve temperature-relief-missing relief-water-loss
             mill-cottage-night-street        | static-pressure-high supply-opens-relief-valve scald-without-mixing-valve temperature-relief-missing relief-water-loss
             mill-cottage-high-street         | static-pressure-high supply-opens-relief-valve scald-without-mixing-valve temperature-relief-missing relief-water-loss
-            mill-cottage-creeping-reducer    | reducing-valve-creeps precharge-above-static scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            mill-cottage-creeping-reducer    | reducing-valve-creeps precharge-above-static peak-above-code-limit scald-without-mixing-valve temperature-relief-missing relief-water-loss
             mill-cottage-thermostat          | relief-valve-opened-by-heat thermostat-stuck scald-without-mixing-valve relief-water-loss
             ferry-cottage                    | scald-without-mixing-valve temperature-relief-missing expansion-returns-to-street
             ford-house-leaking-check         | relief-valve-controls-expansion check-valve-leaks scald-without-mixing-valve temperature-relief-missing relief-water-loss
             ford-house-shut-off              | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss
             tannery-yard                     | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss
             tannery-yard-bypass              | expansion-returns-to-street peak-near-relief scald-without-mixing-valve temperature-relief-missing
-            tannery-yard-bypass-high-street  | bypass-opens-too-late scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            tannery-yard-bypass-high-street  | bypass-opens-too-late peak-above-code-limit scald-without-mixing-valve temperature-relief-missing relief-water-loss
             heron-hill-year                  | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss
             orchard-lodge-vessel             | peak-above-code-limit peak-near-relief stored-too-cool scald-without-mixing-valve temperature-relief-missing
             orchard-lodge-lost-charge        | precharge-below-static peak-above-code-limit stored-too-cool scald-without-mixing-valve temperature-relief-missing relief-water-loss
-            orchard-lodge-waterlogged        | vessel-waterlogged stored-too-cool scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            orchard-lodge-waterlogged        | vessel-waterlogged peak-above-code-limit stored-too-cool scald-without-mixing-valve temperature-relief-missing relief-water-loss
             orchard-lodge-warm-vessel        | precharge-above-static peak-above-code-limit peak-near-relief stored-too-cool scald-without-mixing-valve temperature-relief-missing
             orchard-lodge-cold-vessel        | precharge-below-static peak-above-code-limit peak-near-relief stored-too-cool scald-without-mixing-valve temperature-relief-missing
             orchard-lodge-air                | relief-valve-controls-expansion trapped-air stored-too-cool scald-without-mixing-valve temperature-relief-missing relief-water-loss
