@@ -247,7 +247,15 @@ final class RegimeSelector {
         return turnover > 1 / QUICKLY_CARRIED && turnover < MAX_CARRYING ? CARRIED_INVERSION : INVERSION;
     }
 
+    /** Layers that are equally warm stay so to the last digit: air above them would answer to rounding with pressure. */
     private void mix(double[] y, int layer, int size) {
+        boolean mixed = true;
+        for (int i = layer + 1; i < layer + size; i++) {
+            mixed &= y[vector.lowest + i] == y[vector.lowest + layer];
+        }
+        if (mixed) {
+            return;
+        }
         double heat = 0;
         double capacity = 0;
         for (int i = layer; i < layer + size; i++) {

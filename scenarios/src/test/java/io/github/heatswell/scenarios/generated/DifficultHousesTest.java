@@ -58,7 +58,8 @@ class DifficultHousesTest {
                 "mixing-under-air",
                 "flood-through-a-short-loop",
                 "flood-back-through-a-short-loop",
-                "warmed-by-turns-in-a-flood"
+                "warmed-by-turns-in-a-flood",
+                "rounding-under-air"
             })
     void theirDayEndsWithItsBooksClosed(String name) throws IOException {
         RunResult result = Simulation.of(house(name), Duration.ofDays(1))
