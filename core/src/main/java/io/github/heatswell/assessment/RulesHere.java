@@ -145,7 +145,8 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
             return new Held(rule, Verdict.NOT_KNOWN, Optional.empty());
         }
         if (finding.isPresent()) {
-            return new Held(rule, Verdict.AGAINST, finding);
+            // what limits the water at a tap may be at that tap, and no description says what is there
+            return new Held(rule, rule.topic() == Topic.TAP_TEMPERATURE ? Verdict.ON_SITE : Verdict.AGAINST, finding);
         }
         Optional<Finding> missing =
                 findings.stream().filter(one -> one.id().equals(NO_TEMPERATURE)).findFirst();
@@ -203,8 +204,9 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
         if (topic == Topic.PEAK_LIMIT) {
             return Verdict.BY_A_RUN;
         }
-        if (topic == Topic.RELIEF_FOR_EXPANSION && reliesOnRelief(house)) {
-            return Verdict.ON_SITE;
+        if (topic == Topic.RELIEF_FOR_EXPANSION && house.supply().arrangement() != Supply.Arrangement.DIRECT) {
+            // a vessel may be too small, or have lost its charge
+            return reliesOnRelief(house) ? Verdict.ON_SITE : Verdict.BY_A_RUN;
         }
         return JUDGED.contains(topic) && (rule.limit().isPresent() || rule.requires()) ? Verdict.KEPT : Verdict.ON_SITE;
     }

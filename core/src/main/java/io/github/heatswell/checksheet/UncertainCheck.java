@@ -5,15 +5,16 @@ import io.github.heatswell.study.Study;
 import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.study.UncertainHouse;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
-import java.util.stream.DoubleStream;
 
 /**
  * A check sheet whose readings carry their tolerance: the procedure is simulated for the house as described, and again
@@ -115,6 +116,30 @@ public record UncertainCheck(CheckSheet sheet, Gauge gauge, StudyResult result) 
             CheckProcedure procedure, HotWaterSystem described, Gauge gauge, StudyResult result) {
         Objects.requireNonNull(procedure, "procedure");
         return new UncertainCheck(procedure.simulate(described), gauge, result);
+    }
+
+    /**
+     * The gauge for a check: every reading that is likely lies on its dial, and so does the opening of the first relief valve.
+     *
+     * @param sheet the readings of the house as described
+     * @param house the house
+     * @param result what the study of {@link #study} found
+     * @param units in which the dial is divided
+     * @return the usual dial gauge for them
+     */
+    public static Gauge gaugeFor(CheckSheet sheet, HotWaterSystem house, StudyResult result, UnitSystem units) {
+        double air = house.site().atmosphere();
+        double highest = house.reliefValves().stream()
+                .filter(ReliefValve::relieves)
+                .mapToDouble(valve ->
+                        house.atDrainCock(valve.setPressure(), valve.height()).gauge(air))
+                .min()
+                .orElse(0);
+        for (CheckSheet.Reading reading : sheet.readings()) {
+            double likely = result.spread(reading.kind().ordinal()).quantile(HIGH);
+            highest = Math.max(highest, Math.max(reading.expectedGauge(), Double.isNaN(likely) ? 0 : likely));
+        }
+        return Gauge.dialFor(highest, units);
     }
 
     private static double[] answers(
@@ -244,6 +269,8 @@ public record UncertainCheck(CheckSheet sheet, Gauge gauge, StudyResult result) 
      */
     public record Gauge(double span, double accuracyClass) {
 
+        private static final List<Double> BAR_DIALS = List.of(10.0, 16.0, 25.0, 40.0);
+        private static final List<Double> PSI_DIALS = List.of(100.0, 160.0, 200.0, 300.0, 400.0, 600.0);
         private static final Limits SPAN = Limits.between("span", 0.1e5, 100e5);
         private static final Limits CLASS = Limits.above("class", 0, 10);
 
@@ -260,18 +287,21 @@ public record UncertainCheck(CheckSheet sheet, Gauge gauge, StudyResult result) 
         }
 
         /**
-         * The usual dial gauge for a pressure: 0 to 10, 16, 25 or 40 bar, class 1.6 of EN 837-1 (from memory).
+         * The usual dial gauge for a pressure: 0 to 10, 16, 25 or 40 bar, or 0 to 100, 160, 200, 300, 400 or 600 psi, class 1.6
+         * of EN 837-1 (from memory).
          *
-         * @param highest the highest expected reading (Pa, gauge)
+         * @param highest the highest pressure to be read (Pa, gauge)
+         * @param units in which the dial is divided
          * @return the gauge with the smallest dial on which a reading 10 % above that can be read; accurate within 0.16 bar
          *     for a dial to 10 bar
          */
-        public static Gauge dialFor(double highest) {
-            double span = DoubleStream.of(10, 16, 25)
-                    .map(PressureUnit.BAR::toSi)
+        public static Gauge dialFor(double highest, UnitSystem units) {
+            List<Double> dials = units == UnitSystem.US ? PSI_DIALS : BAR_DIALS;
+            double span = dials.stream()
+                    .map(units.pressure()::toSi)
                     .filter(dial -> dial >= 1.1 * highest)
                     .findFirst()
-                    .orElse(PressureUnit.BAR.toSi(40));
+                    .orElse(units.pressure().toSi(dials.get(dials.size() - 1)));
             return new Gauge(span, 1.6);
         }
 

@@ -6,13 +6,12 @@ import static io.github.heatswell.assessment.Measure.time;
 import static io.github.heatswell.assessment.Measure.volume;
 import static io.github.heatswell.assessment.Statement.plain;
 
+import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.checksheet.CheckSheet;
 import io.github.heatswell.checksheet.UncertainCheck;
 import io.github.heatswell.system.HotWaterSystem;
-import io.github.heatswell.units.Decimals;
-import io.github.heatswell.units.PressureUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,9 +21,6 @@ final class CheckStory {
 
     /** A charge further off (Pa) than a tyre gauge can tell. */
     private static final double OFF = 0.1e5;
-
-    /** Where usual dials in psi end; common practice, no source. */
-    private static final List<Integer> PSI_DIALS = List.of(100, 160, 200, 300, 400, 600);
 
     private final UncertainCheck check;
     private final HotWaterSystem house;
@@ -52,9 +48,8 @@ final class CheckStory {
                                 .then(Statement.joined(", and ", vessels))
                                 .then("."));
         charge().ifPresent(remarks::add);
-        double span = check.gauge().span();
-        remarks.add(plain("Use a gauge that reads from 0 to " + bar(span) + ", or in psi from 0 to " + psi(span)
-                + ", the next usual range."));
+        Measure dial = gauge(check.gauge().span());
+        remarks.add(plain("Use a gauge that reads from 0 to ").then(dial).then(" or the next usual range."));
         if (isAboveWorkingPressure(sheet)) {
             remarks.add(plain(
                     "In this check a reading above the tank's working pressure is expected. Ask a licensed professional"
@@ -87,28 +82,18 @@ final class CheckStory {
                 && Limit.passes(highest, house.tank().workingPressure().gauge(air));
     }
 
-    private static String bar(double span) {
-        return Decimals.fixed(PressureUnit.BAR.fromSi(span), span % 1e5 == 0 ? 0 : 1) + " bar";
-    }
-
-    /** The next usual range of dials in psi. */
-    private static int psi(double span) {
-        double least = PressureUnit.PSI.fromSi(span);
-        return PSI_DIALS.stream()
-                .filter(dial -> dial >= least)
-                .findFirst()
-                .orElse(1000 * (int) Math.ceil(least / 1000));
-    }
-
     private Statement range(boolean reseatVaries) {
-        return plain("The range holds nine of ten of " + check.result().completed()
-                + " simulated houses within the uncertainties listed further down, and the error of a dial gauge of "
-                + bar(check.gauge().span()) + ", class 1.6 of EN 837-1."
-                + (reseatVaries
-                        ? " The reseat pressure is assumed, and varied from 70 % to 95 % of its set" + " pressure."
-                        : "")
-                + " Whatever else was assumed, such as the heat loss, was not varied. If a reading lies outside, find out why before"
-                + " anything is changed.");
+        return plain(
+                        "The range holds nine of ten of " + check.result().completed()
+                                + " simulated houses within the uncertainties listed further down, and the error of a dial gauge of ")
+                .then(gauge(check.gauge().span()))
+                .then(", class 1.6 of EN 837-1."
+                        + (reseatVaries
+                                ? " The reseat pressure is assumed, and varied from 70 % to 95 % of its set"
+                                        + " pressure."
+                                : "")
+                        + " Whatever else was assumed, such as the heat loss, was not varied. If a reading lies outside, find out why before"
+                        + " anything is changed.");
     }
 
     /** What the vessel should be charged to, by the rule of the findings, if it is not and the supply is to stay. */

@@ -204,6 +204,23 @@ public record Narrative(
     }
 
     /**
+     * What to say where the owner sees a valve drip that stayed shut in a run: what the run costs in water, and what it takes, is
+     * then not that of the house.
+     *
+     * @param question the question
+     * @param run the run of the house as it is described
+     * @return whole sentences; empty if the run drips too, or nothing of the kind is asked
+     */
+    public static Optional<Statement> unlikeSeen(String question, RunSummary run) {
+        return OwnersQuestion.isUnlikeSeen(question, run)
+                ? Optional.of(plain(
+                        "You see the relief valve drip, but in the house as described it stays shut: something differs from"
+                                + " the description. Look for the cause first ('heatswell diagnose'). Until it is found, what doing nothing costs is"
+                                + " not known, and a vessel may not be the cure."))
+                : Optional.empty();
+    }
+
+    /**
      * Whether the vessel that is there will do, before a sizing names another.
      *
      * @param question what is asked; if it is just that, the answer begins with yes or no

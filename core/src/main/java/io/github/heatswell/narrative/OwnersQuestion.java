@@ -4,7 +4,9 @@ import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 
 /** What an owner asks who sees a relief valve drip, or not; a run answers it by its first word, as its headline tells the run. */
 enum OwnersQuestion {
@@ -88,6 +90,9 @@ enum OwnersQuestion {
         }
     };
 
+    private static final Set<OwnersQuestion> DRIPPING =
+            EnumSet.of(EXPANSION, WORN_OR_EXPANSION, WORN, MAINS, UNDAMAGED);
+
     private static final String DRY =
             "No: the house as described does not drip. Something differs from the description.";
 
@@ -112,6 +117,13 @@ enum OwnersQuestion {
                 .findFirst()
                 .map(one -> one.answer(cause, run.system()))
                 .map(said -> known ? said : supposed(said));
+    }
+
+    /** Whether whoever asks sees a valve drip that stayed shut in a run. */
+    static boolean isUnlikeSeen(String question, RunSummary run) {
+        String asked = question.replaceAll("\\s+", " ");
+        return ReliefWords.of(run).cause() == ReliefWords.Cause.NONE
+                && DRIPPING.stream().anyMatch(one -> asked.contains(one.words));
     }
 
     /** The same where a value that decides it is not known: what the run shows holds for the value taken. */

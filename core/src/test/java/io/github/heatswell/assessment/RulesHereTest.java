@@ -79,12 +79,25 @@ class RulesHereTest {
                 held(RulesHere.of(at(closed, Place.US_IPC), Doubts.NONE), Topic.RELIEF_FOR_EXPANSION)
                         .verdict());
         assertEquals(
-                Verdict.KEPT,
+                Verdict.BY_A_RUN,
                 held(RulesHere.of(at(house(), Place.US_IPC), Doubts.NONE), Topic.RELIEF_FOR_EXPANSION)
                         .verdict());
     }
 
     /** A valve that is called a T&P valve is there; its temperature is not described, so someone has to look. */
+    /** What limits the water may be at the tap itself, of which nobody was asked: the house is not called against the rule. */
+    @Test
+    void whatLimitsTheWaterAtATapIsToBeChecked() {
+        HotWaterSystem.Builder unmixed =
+                house().heater(FaultlessHouse.unmixed(60).build());
+        Held held = held(RulesHere.of(at(unmixed, Place.AU_NZ), Doubts.NONE), Topic.TAP_TEMPERATURE);
+        assertEquals(Verdict.ON_SITE, held.verdict());
+        assertEquals("scald-without-mixing-valve", held.finding().orElseThrow().id());
+        Held publishers = held(RulesHere.of(at(unmixed, Place.US_UPC), Doubts.NONE), Topic.TAP_TEMPERATURE);
+        assertEquals(Verdict.ON_SITE, publishers.verdict());
+        assertTrue(publishers.rule().limit().isEmpty(), "the sections were not read, only an answer about them");
+    }
+
     @Test
     void aNameWithoutATemperatureIsToBeChecked() {
         HotWaterSystem.Builder named =

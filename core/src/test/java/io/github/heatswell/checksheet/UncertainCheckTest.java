@@ -9,7 +9,10 @@ import io.github.heatswell.study.Distribution;
 import io.github.heatswell.study.Houses;
 import io.github.heatswell.study.UncertainHouse;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.UnitSystem;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The tolerances of the readings. */
 class UncertainCheckTest {
@@ -19,7 +22,7 @@ class UncertainCheckTest {
         return UncertainCheck.of(
                 procedure,
                 house,
-                UncertainCheck.Gauge.dialFor(6e5),
+                UncertainCheck.Gauge.dialFor(6e5, UnitSystem.SI),
                 UncertainCheck.study(procedure, house)
                         .samples(64)
                         .threads(threads)
@@ -90,6 +93,21 @@ class UncertainCheckTest {
         assertTrue(check.sheet().hazard().isPresent());
     }
 
+    /** Whoever watches a valve of 10 bar, set no lower than the expected peak, must see on the dial that it opens. */
+    @ParameterizedTest
+    @CsvSource({"SI, 16", "US, 160"})
+    void theOpeningOfTheValveLiesOnTheDial(UnitSystem units, double dial) {
+        HotWaterSystem house = Houses.lodge(4.2, 58)
+                .addReliefValve(Houses.valve(10))
+                .vessel(Houses.vessel(18, 4))
+                .build();
+        UncertainCheck check = check(UncertainHouse.usual(house), 2);
+        UncertainCheck.Gauge gauge = UncertainCheck.gaugeFor(check.sheet(), house, check.result(), units);
+        assertEquals(units.pressure().toSi(dial), gauge.span(), 1e-6);
+        UncertainCheck read = new UncertainCheck(check.sheet(), gauge, check.result());
+        read.readings().forEach(reading -> assertTrue(reading.highest() <= gauge.span(), reading.toString()));
+    }
+
     @Test
     void theGaugeAddsInQuadrature() {
         CheckSheet.Reading reading = new CheckSheet.Reading(CheckSheet.Reading.Kind.PEAK, 5e5, 100);
@@ -101,9 +119,10 @@ class UncertainCheckTest {
         assertTrue(tolerated.agrees(4.51e5));
         assertFalse(tolerated.agrees(4.49e5));
         assertFalse(tolerated.agrees(5.51e5));
-        assertEquals(0.16e5, UncertainCheck.Gauge.dialFor(9e5).error(), 1e-6);
-        assertEquals(16e5, UncertainCheck.Gauge.dialFor(10.3e5).span(), "a reading must lie on the dial");
-        assertEquals(40e5, UncertainCheck.Gauge.dialFor(30e5).span());
+        assertEquals(0.16e5, UncertainCheck.Gauge.dialFor(9e5, UnitSystem.SI).error(), 1e-6);
+        assertEquals(
+                16e5, UncertainCheck.Gauge.dialFor(10.3e5, UnitSystem.SI).span(), "a reading must lie on the dial");
+        assertEquals(40e5, UncertainCheck.Gauge.dialFor(30e5, UnitSystem.SI).span());
         assertThrows(IllegalArgumentException.class, () -> new UncertainCheck.Gauge(0, 1.6));
         assertThrows(IllegalArgumentException.class, () -> new UncertainCheck.Gauge(10e5, Double.NaN));
     }

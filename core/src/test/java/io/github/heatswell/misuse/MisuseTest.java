@@ -42,6 +42,7 @@ import io.github.heatswell.units.EnergyUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
+import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import java.time.Duration;
 import java.util.Arrays;
@@ -233,7 +234,8 @@ class MisuseTest {
                         "span: 0.0001 bar is outside the allowed range, 0.1 bar to 100 bar"),
                 missing(() -> UncertainCheck.study(check, null), "house"),
                 refused(
-                        () -> UncertainCheck.of(check, LODGE, UncertainCheck.Gauge.dialFor(6e5), unrelated()),
+                        () -> UncertainCheck.of(
+                                check, LODGE, UncertainCheck.Gauge.dialFor(6e5, UnitSystem.SI), unrelated()),
                         "result: these are not the samples of a check; use the study from UncertainCheck.study(...)"),
                 refused(
                         () -> Outlook.builder(LODGE, HOUR).build(),

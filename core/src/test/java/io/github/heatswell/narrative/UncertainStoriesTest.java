@@ -243,8 +243,7 @@ class UncertainStoriesTest {
     void aSheetSaysForWhichHouseItIs() {
         List<String> kept = remarks(house(35, 4), false);
         assertEquals("This sheet is for the house with a vessel of 35 L, charged to 4 bar.", kept.get(0));
-        assertEquals(
-                "Use a gauge that reads from 0 to 10 bar, or in psi from 0 to 160, the next usual range.", kept.get(1));
+        assertEquals("Use a gauge that reads from 0 to 10 bar or the next usual range.", kept.get(1));
         assertTrue(kept.contains("No relief valve is expected to discharge."), kept::toString);
         String range = kept.get(kept.size() - 1);
         assertTrue(range.startsWith("The range holds nine of ten of 16 simulated houses"), range);

@@ -32,7 +32,7 @@ final class InterviewCommand implements Question {
                 "heatswell run does. Whatever you don't know becomes a typical range.",
                 "",
                 "Type the answers, or pipe them in, one per line:",
-                "  4.2 bar   any unit of scenario files; a number without a unit is asked again",
+                "  4.2 bar   any unit of scenario files; without one, that of the example",
                 "  dk        I don't know",
                 "  ?         tell me how to find out",
                 "  back      return to the previous question",

@@ -83,7 +83,7 @@ interface AnswerKind {
 
         /** What people say around a word of which they are not quite sure. */
         private static final Pattern HEDGE = Pattern.compile(
-                "^(probably|maybe|perhaps|i think|i guess|it's|in)\\b[,\\s]*|[,\\s]+(i guess|i think|i believe|probably|maybe)$",
+                "^(?:(?:probably|maybe|perhaps|i think|i guess|it's|it is|in|an?|the)\\b[,\\s]+)+|[,\\s]+(i guess|i think|i believe|probably|maybe)$",
                 Pattern.CASE_INSENSITIVE);
 
         /** What is shown, and the word of the file it stands for. */
@@ -143,6 +143,10 @@ interface AnswerKind {
             if (ending.isPresent()) {
                 return others.get(ending.get());
             }
+            // more words after the one that counts: a pressure regulator, bell shaped
+            if (line.indexOf(',') > 0) {
+                return understand(line.substring(0, line.indexOf(',')));
+            }
             throw new IllegalArgumentException(Printable.quote(line) + " is not one of "
                     + String.join(", ", shown.keySet()) + Nearest.hint(line, shown.keySet()));
         }
@@ -171,6 +175,15 @@ interface AnswerKind {
         private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<![\\d,.])(\\d+),(\\d{1,2})(?![\\d,.])");
         private static final Pattern BARE =
                 Pattern.compile("\\d[\\d.,]*( ?(-|\u2013|\\bto\\b|\\band\\b) ?\\d[\\d.,]*)?", Pattern.CASE_INSENSITIVE);
+        private static final Pattern DEGREES =
+                Pattern.compile("(?<=\\d) ?(?:degrees?|deg\\.?|\u00b0)$", Pattern.CASE_INSENSITIVE);
+        /** How people say the unit of a heater's plate; a quantity of heat is not asked for. */
+        private static final Pattern BTU =
+                Pattern.compile("(?<=[\\d ])btus?(?: ?(?:per|an|a|/) ?(?:hour|hr|h))?$", Pattern.CASE_INSENSITIVE);
+        /** The temperature on the same tag as a pressure, of which the next question asks. */
+        private static final Pattern TAG = Pattern.compile(
+                "(?<=[a-zA-Z])[ ,;/&]+(?:and )?\\d{2,3} ?(?:\u00b0|deg(?:rees?)? ?)?[FC]$", Pattern.CASE_INSENSITIVE);
+
         private static final Pattern NOMINAL = Pattern.compile("(?i)pn ?(\\d{1,2})");
         private static final Pattern RANGE = Pattern.compile(
                 "(\\d+(?:\\.\\d+)?)( ?[a-zA-Z/\u00b0]*) ?(?:-|\u2013|\u2014|\\bto\\b|\\band\\b) ?(\\d+(?:\\.\\d+)?.*)",
@@ -203,15 +216,21 @@ interface AnswerKind {
             return new Quantity(kind, example, when);
         }
 
-        /** Whether an answer is a number, or two, without a unit. */
-        static boolean isBare(String line) {
-            return BARE.matcher(line.strip()).matches();
+        /** Whether an answer is a number, or two, without a unit, or with degrees that may be of either scale. */
+        boolean isBare(String line) {
+            return BARE.matcher(number(line)).matches();
+        }
+
+        /** The answer without a word for degrees that does not say which. */
+        private String number(String line) {
+            String said = QuantityReader.bare(line);
+            return kind == Kind.TEMPERATURE ? DEGREES.matcher(said).replaceFirst("") : said;
         }
 
         /** A number without a unit has that of the example. */
         @Override
         public String understand(String line, UnitSystem units) {
-            return understand(isBare(line) ? line.strip() + unit(units) : line);
+            return understand(isBare(line) ? number(line) + unit(units) : line);
         }
 
         /** The unit of the example, with the blank before it: {@code " psi"}. */
@@ -232,6 +251,12 @@ interface AnswerKind {
         /** The quantity without what people say around it, and with a decimal point. */
         private String bare(String line) {
             String said = DECIMAL_COMMA.matcher(QuantityReader.bare(line)).replaceAll("$1.$2");
+            if (kind == Kind.POWER) {
+                return BTU.matcher(said).replaceFirst("Btu/h");
+            }
+            if (kind == Kind.PRESSURE) {
+                said = TAG.matcher(said).replaceFirst("");
+            }
             Matcher nominal = NOMINAL.matcher(said);
             return kind == Kind.PRESSURE && nominal.matches() ? nominal.group(1) + " bar" : said;
         }

@@ -165,7 +165,7 @@ final class Interviewer {
         try {
             answers = answers.with(question, understood(question, line));
             dialogue.say(Summary.of(question, answers, units()), "-> ", INDENT);
-            if (question.kind() instanceof AnswerKind.Quantity amount && AnswerKind.Quantity.isBare(line)) {
+            if (question.kind() instanceof AnswerKind.Quantity amount && amount.isBare(line)) {
                 dialogue.say("Taken as" + amount.unit(units()) + ", the unit of the example; type back to change it.");
             }
             if (question.id().equals(PlaceQuestion.PLACE) && PlaceQuestion.isAssumed(line, answers)) {
@@ -173,7 +173,7 @@ final class Interviewer {
             }
             return true;
         } catch (IllegalArgumentException e) {
-            dialogue.say("Not accepted: " + e.getMessage() + ".");
+            dialogue.say("Not accepted: " + e.getMessage() + (e.getMessage().endsWith("?") ? "" : "."));
             return false;
         }
     }

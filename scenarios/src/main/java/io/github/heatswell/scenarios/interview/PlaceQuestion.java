@@ -15,106 +15,40 @@ final class PlaceQuestion {
 
     static final String PLACE = "site.place";
 
-    /** States that took up the Uniform Plumbing Code, from memory; the others are taken to have the International one. */
-    private static final String[] UPC = {
-        "alaska",
-        "california",
-        "hawaii",
-        "idaho",
-        "iowa",
-        "minnesota",
-        "montana",
-        "nebraska",
-        "nevada",
-        "new mexico",
-        "north dakota",
-        "oregon",
-        "south dakota",
-        "washington"
-    };
+    /**
+     * States that took up the Uniform Plumbing Code, from memory, each with its postal abbreviation; the others are taken to have the
+     * International one.
+     */
+    private static final String[] UPC = words("""
+            alaska, ak, california, ca, hawaii, hi, idaho, id, iowa, ia, minnesota, mn, montana, mt,
+            nebraska, ne, nevada, nv, new mexico, nm, north dakota, nd, oregon, or, south dakota, sd,
+            washington, wa""");
 
     /** What is said of a state: its code is from memory, and not every state decides it for its cities. */
     static final String ASSUMED =
             "Assumed, not read: a state, county or city may have adopted another code. Ask the local authority which one"
                     + " holds: us-ipc or us-upc.";
 
-    private static final String[] OTHER_STATES = {
-        "alabama",
-        "arizona",
-        "arkansas",
-        "colorado",
-        "connecticut",
-        "delaware",
-        "florida",
-        "georgia",
-        "illinois",
-        "indiana",
-        "kansas",
-        "kentucky",
-        "louisiana",
-        "maine",
-        "maryland",
-        "massachusetts",
-        "michigan",
-        "mississippi",
-        "missouri",
-        "new hampshire",
-        "new jersey",
-        "new york",
-        "north carolina",
-        "ohio",
-        "oklahoma",
-        "pennsylvania",
-        "rhode island",
-        "south carolina",
-        "tennessee",
-        "texas",
-        "utah",
-        "vermont",
-        "virginia",
-        "west virginia",
-        "wisconsin",
-        "wyoming"
-    };
+    /** The abbreviation of Delaware is left out: it is that of Germany too. */
+    private static final String[] OTHER_STATES = words("""
+            alabama, al, arizona, az, arkansas, ar, colorado, co, connecticut, ct, delaware, florida, fl,
+            georgia, ga, illinois, il, indiana, in, kansas, ks, kentucky, ky, louisiana, la, maine, me,
+            maryland, md, massachusetts, ma, michigan, mi, mississippi, ms, missouri, mo, new hampshire, nh,
+            new jersey, nj, new york, ny, north carolina, nc, ohio, oh, oklahoma, ok, pennsylvania, pa,
+            rhode island, ri, south carolina, sc, tennessee, tn, texas, tx, utah, ut, vermont, vt,
+            virginia, va, west virginia, wv, wisconsin, wi, wyoming, wy""");
 
-    private static final String[] EUROPE = {
-        "europe",
-        "eu",
-        "din",
-        "austria",
-        "belgium",
-        "bulgaria",
-        "croatia",
-        "cyprus",
-        "czechia",
-        "denmark",
-        "estonia",
-        "finland",
-        "france",
-        "germany",
-        "greece",
-        "hungary",
-        "iceland",
-        "ireland",
-        "italy",
-        "latvia",
-        "lithuania",
-        "luxembourg",
-        "malta",
-        "netherlands",
-        "the netherlands",
-        "norway",
-        "poland",
-        "portugal",
-        "romania",
-        "slovakia",
-        "slovenia",
-        "spain",
-        "sweden",
-        "switzerland"
-    };
+    private static final String[] EUROPE = words("""
+            europe, eu, din, austria, belgium, bulgaria, croatia, cyprus, czechia, denmark, estonia, finland,
+            france, germany, greece, hungary, iceland, ireland, italy, latvia, lithuania, luxembourg, malta,
+            netherlands, the netherlands, norway, poland, portugal, romania, slovakia, slovenia, spain, sweden,
+            switzerland""");
 
     private PlaceQuestion() {}
+
+    private static String[] words(String list) {
+        return list.strip().split(",\\s+");
+    }
 
     static Question question() {
         return Question.about(

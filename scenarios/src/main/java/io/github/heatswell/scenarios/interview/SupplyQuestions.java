@@ -47,7 +47,13 @@ final class SupplyQuestions {
                         "Cold feed",
                         AnswerKind.Word.of("check-valve", "reducing-valve", "backflow-preventer", "nothing")
                                 .also("check-valve", "check", "non-return valve", "nrv")
-                                .also("reducing-valve", "reducer", "pressure reducing valve", "regulator", "prv")
+                                .also(
+                                        "reducing-valve",
+                                        "reducer",
+                                        "pressure reducing valve",
+                                        "regulator",
+                                        "pressure regulator",
+                                        "prv")
                                 .also("backflow-preventer", "backflow")
                                 .also("nothing", "none", "no", "direct"))
                 .asks("What is in the cold pipe between the mains and the water heater?")

@@ -100,9 +100,13 @@ final class UseQuestions {
                                         "when it heats",
                                         "during heat-up",
                                         "heat-up",
-                                        "during heating")
-                                .also("night", "at night", "during the night")
-                                .also("always", "all the time")
+                                        "during heating",
+                                        "morning",
+                                        "mornings",
+                                        "after showers",
+                                        "after a shower",
+                                        "after hot water use")
+                                .also("night", "during the night")
                                 .also("night", "at night", "nights")
                                 .also("always", "all the time", "day and night"))
                 .asks("Does the relief valve drip now, and when?")

@@ -24,8 +24,9 @@ public final class QuantityReader {
     /** Words around a quantity that say it was not read to the last digit. */
     private static final Pattern AROUND = Pattern.compile(
             "^(?:(?:i think|i guess|maybe|probably|about|around|approximately|approx\\.?|roughly|circa|ca\\.?|some|between"
-                    + "|it is|it's|~)\\s*)+|(?:,? (?:or so|or thereabouts|approximately|approx\\.?|i think|i guess|maybe))+$|[?!]+$"
-                    + "|(?<=[a-zA-Z])\\.$|(?<=\\d)[ -]?ish\\b",
+                    + "|it is|it's|(?:the )?(?:label|tag|plate|gauge|dial) (?:says|reads|shows)|it (?:says|reads)|~)\\s*)+"
+                    + "|(?:,? (?:or so|or thereabouts|approximately|approx\\.?|i think|i guess|maybe))+$|[?!]+$"
+                    + "|(?<=[a-zA-Z])\\.$|(?<=\\d)[ -]?ish\\b|(?<=[a-zA-Z])[ -]ish$",
             Pattern.CASE_INSENSITIVE);
 
     private QuantityReader() {}

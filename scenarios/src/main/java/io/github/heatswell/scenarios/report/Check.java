@@ -129,7 +129,8 @@ record Check(List<String> steps, List<Reading> readings, List<String> remarks) {
                     .samples(SAMPLES)
                     .build()
                     .run();
-            UncertainCheck check = new UncertainCheck(sheet, UncertainCheck.Gauge.dialFor(highest(sheet)), samples);
+            UncertainCheck check =
+                    new UncertainCheck(sheet, UncertainCheck.gaugeFor(sheet, house, samples, shown.units()), samples);
             count.add(check.sampled());
             return new Check(
                     steps,
@@ -157,13 +158,6 @@ record Check(List<String> steps, List<Reading> readings, List<String> remarks) {
                     sampled ? tolerated.highest() : gauge + error,
                     Stream.concat(Stream.of(note).filter(said -> !said.isEmpty()), key.stream())
                             .collect(Collectors.joining("; ")));
-        }
-
-        private static double highest(CheckSheet sheet) {
-            return sheet.readings().stream()
-                    .mapToDouble(CheckSheet.Reading::expectedGauge)
-                    .max()
-                    .orElse(Double.NEGATIVE_INFINITY);
         }
 
         private List<String> remarks(UncertainCheck check) {

@@ -56,7 +56,7 @@ public final class RulesReport {
         }
         List<Held> against = rules.against();
         return against.isEmpty()
-                ? "Nothing described is against a rule that was read for this place: "
+                ? "Nothing described is against a rule that was read: "
                         + rules.place().title() + "." + open(rules)
                 : "Not as the rules here ask: "
                         + against.stream()
@@ -89,7 +89,8 @@ public final class RulesReport {
     private static List<String> remarks(RulesHere rules) {
         return rules.place().isKnown()
                 ? List.of(
-                        "No code was read whole, and places change model codes: whoever enforces the rules has the last word.")
+                        "No code was read whole, and places change model codes: whoever enforces the rules has the last word. Where a"
+                                + " row names a city or a state, its text was read there, and yours may differ.")
                 : List.of(
                         "Write it into the file as site.place, or name it with --place: us-ipc, us-upc, uk, en or au-nz.");
     }

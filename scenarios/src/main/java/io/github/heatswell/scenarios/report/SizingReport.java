@@ -122,6 +122,9 @@ public final class SizingReport {
         List<Block> said =
                 new ArrayList<>(Document.answer("", sentence, Document.withDoubts(scenario, shown, List.of()), "")
                         .blocks());
+        Narrative.unlikeSeen(scenario.question(), answer.asItIs().summary())
+                .map(seen -> new Block.Paragraph(seen.text(shown), Block.Tone.PLAIN))
+                .ifPresent(said::add);
         if (answer.proposed().isPresent()) {
             said.add(new Block.Paragraph(
                             "Check sheet and findings are those of the house with the vessel.", Block.Tone.QUOTING)

@@ -113,6 +113,11 @@ class InterviewTest {
             4 to 5,5 bar             | 4 bar to 5.5 bar
             400 kPa to 5 bar         | 4 bar to 5 bar
             5-5 bar                  | 5 bar
+            60 psi ish               | 60 psi
+            label says 40 psi        | 40 psi
+            The gauge reads 62 psi.  | 62 psi
+            150 psi 210F             | 150 psi
+            150 psi, 210 \u00b0F        | 150 psi
             """)
     void aPressureIsUnderstoodAsPeopleTypeIt(String typed, String value) {
         AnswerKind pressure = Questions.named(SupplyQuestions.PRESSURE).kind();
@@ -131,7 +136,13 @@ class InterviewTest {
         "england, uk",
         "I think Germany., en",
         "eu, en",
-        "New Zealand, au-nz"
+        "New Zealand, au-nz",
+        "MO, us-ipc",
+        "in, us-ipc",
+        "in Ohio, us-ipc",
+        "'St. Louis, MO', us-ipc",
+        "'Portland, OR', us-upc",
+        "CA, us-upc"
     })
     void aStateOrACountryIsAPlace(String typed, String place) {
         assertEquals(place, PlaceQuestion.question().kind().understand(typed));
@@ -146,6 +157,34 @@ class InterviewTest {
         AnswerKind draws = Questions.named(UseQuestions.DRAWS).kind();
         assertEquals(european, draws.understand(typed, UnitSystem.SI));
         assertEquals(american, draws.understand(typed, UnitSystem.US));
+    }
+
+    /** Regression: words around the one that counts, and units as people say them. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
+            supply.arrangement | a prv                          | reducing-valve
+            supply.arrangement | pressure regulator, bell shaped | reducing-valve
+            heater.input       | 40,000 btu                     | 40000 Btu/h
+            heater.input       | 40000 BTU per hour             | 40000 Btu/h
+            heater.input       | about 40,000 btuh              | 40000 Btu/h
+            heater.set-point   | 125 degrees                    | 125 degF
+            heater.set-point   | about 125 deg                  | 125 degF
+            heater.set-point   | 52 degrees C                   | 52 degC
+            heater.set-point   | 125                            | 125 degF
+            drip               | in the morning                 | heating
+            drip               | after showers                  | heating
+            drip               | at night                       | night
+            """)
+    void whatOwnersSayIsUnderstood(String question, String typed, String value) {
+        assertEquals(value, Questions.named(question).kind().understand(typed, UnitSystem.US));
+    }
+
+    /** A question at the end of a refusal gets no full stop. */
+    @Test
+    void aRefusalThatAsksEndsWithItsQuestion() throws IOException {
+        String said = Talk.hold(file, UnitSystem.SI, Answering.with(Answering.si(), 2, "chekc-valve"))
+                .dialogue();
+        assertTrue(said.contains("did you mean check-valve?") && !said.contains("?."), said);
     }
 
     @Test

@@ -7,8 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.units.UnitSystem;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -87,6 +89,19 @@ class OwnersQuestionTest {
         Scenario house = Catalogue.read(name);
         RunSummary run = house.simulation().run().summary();
         assertEquals(answer, said(house, run, house.question()));
+    }
+
+    /** A sizing does not count the water of a house that stays dry where its owner sees it drip. */
+    @ParameterizedTest
+    @CsvSource({"orchard-lodge-vessel, true", "mill-cottage, false"})
+    void aSizingSaysThatItsRunIsNotWhatTheOwnerSees(String name, boolean unlike) {
+        Scenario house = Catalogue.read(name).with(List.of(new Change("question", EXPANSION)));
+        String text = SizingReport.answer(VesselChoice.of(house).build().answer(), UnitSystem.SI)
+                .report()
+                .get()
+                .text()
+                .replaceAll("\\s+", " ");
+        assertEquals(unlike, text.contains("what doing nothing costs is not known"), text);
     }
 
     /** What is only taken for a value nobody knows is no fact: the answer says so, and accuses no description. */

@@ -35,7 +35,7 @@ class PageTest {
             var line = check.readings().get(i);
             double gauge = line.expectedGauge();
             assertEquals(expected.get(i).expectedGauge(), gauge);
-            double error = UncertainCheck.Gauge.dialFor(6e5).error();
+            double error = UncertainCheck.Gauge.dialFor(6e5, UnitSystem.SI).error();
             assertTrue(line.lowestGauge() <= gauge - error, line.when());
             assertTrue(line.highestGauge() >= gauge + error, line.when());
         }
@@ -52,8 +52,8 @@ class PageTest {
         Scenario scenario =
                 Catalogue.read("orchard-lodge-vessel").with(List.of(Change.of("supply.pressure=4.0 bar to 4.4 bar")));
         var cold = check(scenario, UnitSystem.SI).readings().get(0);
-        double expected =
-                Math.hypot(0.9 * 0.2e5, UncertainCheck.Gauge.dialFor(6e5).error());
+        double expected = Math.hypot(
+                0.9 * 0.2e5, UncertainCheck.Gauge.dialFor(6e5, UnitSystem.SI).error());
         // A quantile of 128 samples of an even spread is right to a hundredth of its range.
         assertEquals(4.2e5 - expected, cold.lowestGauge(), 0.01 * 0.4e5);
         assertEquals(4.2e5 + expected, cold.highestGauge(), 0.01 * 0.4e5);
