@@ -89,8 +89,8 @@ final class PrechargeRule implements Rule {
     /** The charge (Pa, gauge) at the temperature the vessel stands in. */
     static double charge(AssessmentContext subject, ExpansionVessel vessel) {
         double room = subject.house.site().roomTemperature();
-        double ratio = vessel.temperature().orElse(room) / vessel.chargedAt().orElse(room);
-        return vessel.precharge().absolute(subject.atmosphere) * ratio - subject.atmosphere;
+        double around = vessel.temperature().orElse(room);
+        return vessel.chargeAbsolute(subject.atmosphere, room, around) - subject.atmosphere;
     }
 
     /** Whether the charge is so far off that it has to be put right before the size can be judged. */
@@ -177,7 +177,8 @@ final class PrechargeRule implements Rule {
     private static Found below(AssessmentContext subject, ExpansionVessel vessel) {
         double charge = charge(subject, vessel);
         double lowest = lowest(subject, vessel);
-        double full = Math.min(vessel.acceptance(), 1 - (charge + subject.atmosphere) / (lowest + subject.atmosphere));
+        double gas = vessel.gasShare(charge + subject.atmosphere, lowest + subject.atmosphere, 1);
+        double full = Math.min(vessel.acceptance(), 1 - gas);
         String effect = works(vessel)
                 ? ", below the {} the supply stands at there: {} of it is full of cold water before any is heated."
                 : ", below the {} the supply stands at there: back in service, {} of it would be full of cold water before"

@@ -136,7 +136,7 @@ final class VesselSizeRule implements Rule {
     }
 
     private static double water(AssessmentContext subject, ExpansionVessel vessel, double charge, double gauge) {
-        double share = 1 - (charge + subject.atmosphere) / (gauge + subject.atmosphere);
+        double share = 1 - vessel.gasShare(charge + subject.atmosphere, gauge + subject.atmosphere, 1);
         return vessel.volume() * Math.max(0, Math.min(vessel.acceptance(), share));
     }
 
@@ -179,6 +179,8 @@ final class VesselSizeRule implements Rule {
 
     private static Found estimated(
             AssessmentContext subject, List<ExpansionVessel> vessels, String condition, double needed, double room) {
+        boolean ideal = vessels.stream().allMatch(vessel -> vessel.gasLaw().isEmpty());
+        String law = ideal ? "Boyle's law for the gas" : "the law given for the gas";
         return Finding.draft("vessel-too-small", Severity.FAULT)
                 .compares(Deciding.CUSHIONED)
                 .compares(subject.limitInputs())
@@ -192,6 +194,6 @@ final class VesselSizeRule implements Rule {
                 .found(volume(room))
                 .limit(volume(needed))
                 .advisesWork("Have its precharge checked first and, if that is right, a larger vessel fitted.")
-                .by(Authority.computed("Boyle's law for the gas; density of water; growth and stretch of the tank"));
+                .by(Authority.computed(law + "; density of water; growth and stretch of the tank"));
     }
 }

@@ -105,7 +105,7 @@ final class Engine {
     RunSummary run() {
         try {
             return toTheEnd();
-        } catch (Valve.UndefinedLiftException undefined) {
+        } catch (UndefinedCurveException undefined) {
             throw failure(undefined.getMessage(), undefined);
         }
     }

@@ -11,8 +11,8 @@ import java.util.function.BiConsumer;
 import java.util.function.UnaryOperator;
 
 /**
- * An expansion vessel: a fixed mass of ideal gas, {@code p V = m R T}, charged with the water side empty, behind a
- * diaphragm. Pressures are those (Pa, absolute) at the height of the drain cock.
+ * An expansion vessel: gas ({@link CushionGas}), charged with the water side empty, behind a diaphragm. Pressures are those
+ * (Pa, absolute) at the height of the drain cock.
  */
 final class GasCushion extends Device<Diaphragm> {
 
@@ -26,8 +26,6 @@ final class GasCushion extends Device<Diaphragm> {
         BOTTOMED_OUT
     }
 
-    /** Ratio of heat capacities cv/cp of a diatomic gas (-). */
-    private static final double CV_OVER_CP = 2.5 / 3.5;
     /** The gap of the diaphragm (Pa) is at most this, */
     private static final double MAX_GAP = 1e-4;
     /** and this fraction (-) of its seat pressure, with which rounding scales. */
@@ -37,8 +35,7 @@ final class GasCushion extends Device<Diaphragm> {
 
     final double volume;
     final double largestWater;
-    /** Mass times specific gas constant (J/K). */
-    final double gasConstant;
+    private final CushionGas law;
     /** Time constant (s) of the return to ambient temperature; 0 for isothermal gas. */
     final double timeConstant;
     /** Temperature around the vessel (K). */
@@ -78,11 +75,11 @@ final class GasCushion extends Device<Diaphragm> {
         volume = described.volume();
         largestWater = volume * described.acceptance();
         double chargedAt = described.chargedAt().orElse(roomTemperature);
-        gasConstant = described.precharge().absolute(atmosphere) * volume / chargedAt;
+        law = CushionGas.of(described, name, described.precharge().absolute(atmosphere), chargedAt);
         timeConstant = described.gasTimeConstant().orElse(0);
         temperature = described.temperature().orElse(roomTemperature);
         double seat = pressureWith(0, temperature);
-        gap = Math.min(MAX_GAP, Math.min(PART_GAP * Math.abs(seat), pressureOf(WATER_GAP)));
+        gap = Math.min(MAX_GAP, Math.min(PART_GAP * Math.abs(seat), law.stiffnessAtSeat(temperature) * WATER_GAP));
     }
 
     @Override
@@ -122,10 +119,12 @@ final class GasCushion extends Device<Diaphragm> {
             to.store(largestWater, 0, 0);
             return;
         }
-        double p = y[StateVector.PRESSURE];
-        double gasVolume = gasVolume(p, y[gas]);
-        double perPressure = share() / gasPressure(p);
-        to.store(volume - gasVolume, perPressure * gasVolume, -perPressure * gasConstant * relaxation(y));
+        double p = gasPressure(y[StateVector.PRESSURE]);
+        double gasVolume = law.volume(p, y[gas]);
+        to.store(
+                volume - gasVolume,
+                law.give(p, gasVolume, y[gas]),
+                timeConstant > 0 ? -law.growth(p, gasVolume, y[gas]) * relaxation(y) : 0);
     }
 
     /** How fast (K/s) the surroundings alone cool the gas or warm it. */
@@ -140,7 +139,7 @@ final class GasCushion extends Device<Diaphragm> {
 
     @Override
     double compliance(double pressure) {
-        return volume / pressure;
+        return law.softest(pressure);
     }
 
     @Override
@@ -152,8 +151,10 @@ final class GasCushion extends Device<Diaphragm> {
     @Override
     void fillRates(double[] y, Modes modes, double pressureRate, double[] rates) {
         if (modes.of(this) == Diaphragm.FLOATING) {
-            double compression = (1 - share()) * y[gas] / gasPressure(y[StateVector.PRESSURE]);
-            rates[gas] = compression * pressureRate + share() * relaxation(y);
+            double p = gasPressure(y[StateVector.PRESSURE]);
+            double gasVolume = law.volume(p, y[gas]);
+            rates[gas] =
+                    law.warming(p, gasVolume, y[gas]) * pressureRate + law.share(gasVolume, y[gas]) * relaxation(y);
         } else {
             rates[gas] = relaxation(y);
         }
@@ -215,18 +216,15 @@ final class GasCushion extends Device<Diaphragm> {
             }
             return;
         }
-        double size = volume;
-        double charge = gasConstant;
-        double higher = offset;
         for (int i = 0; i < count; i++) {
-            into[i] += size - charge * gasTemperatures[i] / (pressures[i] - higher);
+            into[i] += volume - law.volume(gasPressure(pressures[i]), gasTemperatures[i]);
         }
     }
 
     /** Pressure of the gas (Pa, absolute) beside some water (m3) in the vessel, for several of them and gas temperatures. */
     void putGasPressure(double[] water, double[] gasTemperatures, int count, double[] into) {
         for (int i = 0; i < count; i++) {
-            into[i] = gasConstant * gasTemperatures[i] / (volume - water[i]);
+            into[i] = law.pressure(volume - water[i], gasTemperatures[i]);
         }
     }
 
@@ -251,36 +249,23 @@ final class GasCushion extends Device<Diaphragm> {
         return pressure >= limit ? Diaphragm.BOTTOMED_OUT : Diaphragm.FLOATING;
     }
 
-    /**
-     * Instantaneous share (-) of the gas's isothermal compliance: cv/cp with a time constant, 1 without. The rest
-     * follows as the gas returns to ambient temperature.
-     */
-    double share() {
-        return timeConstant > 0 ? CV_OVER_CP : 1;
-    }
-
     /** Pressure of the gas (Pa, absolute) when it is that of the system. */
     double gasPressure(double pressure) {
         return pressure - offset;
     }
 
-    /** Volume of the gas (m3) when it has the pressure of the system. */
-    double gasVolume(double pressure, double gasTemperature) {
-        return gasConstant * gasTemperature / gasPressure(pressure);
+    /** How fast the pressure of the gas rises with its temperature (Pa/K) in the volume it has in a state. */
+    double perKelvin(double[] y) {
+        return law.perKelvin(gasPressure(y[StateVector.PRESSURE]), y[gas]);
     }
 
     /** Water the vessel would hold if the diaphragm had neither seat nor limit (m3). */
     double freeWater(double pressure, double gasTemperature) {
-        return volume - gasVolume(pressure, gasTemperature);
-    }
-
-    /** Pressure rise (Pa) above the seat for a small volume of water (m3). */
-    double pressureOf(double littleWater) {
-        return gasConstant * temperature / volume * littleWater / volume;
+        return volume - law.volume(gasPressure(pressure), gasTemperature);
     }
 
     /** System pressure (Pa, absolute) at which the vessel holds a volume of water (m3). */
     double pressureWith(double water, double gasTemperature) {
-        return gasConstant * gasTemperature / (volume - water) + offset;
+        return law.pressure(volume - water, gasTemperature) + offset;
     }
 }

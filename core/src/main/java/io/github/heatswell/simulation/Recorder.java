@@ -269,8 +269,7 @@ final class Recorder {
     /** Rate (Pa/s) of the pressure relative to the gas's own, which governs how fast the vessel fills. */
     private double vesselRate(GasCushion vessel, DenseOutput step, double time) {
         step.at(time, inside);
-        double perKelvin = vessel.gasPressure(inside[StateVector.PRESSURE]) / inside[vessel.gas];
-        return step.rate(StateVector.PRESSURE, time) - perKelvin * step.rate(vessel.gas, time);
+        return step.rate(StateVector.PRESSURE, time) - vessel.perKelvin(inside) * step.rate(vessel.gas, time);
     }
 
     private void see(DenseOutput step, DenseOutput.Rate rate) {

@@ -6,6 +6,7 @@ import io.github.heatswell.simulation.Schedule.Conditions;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.UnaryOperator;
 
 /** A relief valve in pressures (Pa, absolute) at the height of the drain cock. */
@@ -52,6 +53,9 @@ final class Valve extends Device<Valve.Lift> {
 
     private final double fullLiftPressure;
     private final ReliefValve.LiftCurve curve;
+    /** Whether it is one of our own, which has a value everywhere. */
+    private final boolean known;
+
     /** Pressure of the air (Pa, absolute), likewise at the height of the drain cock. */
     final double atmosphere;
 
@@ -78,6 +82,7 @@ final class Valve extends Device<Valve.Lift> {
         reseatsAt = described.reseatTemperature().orElse(Double.POSITIVE_INFINITY);
         onTank = described.location() == ReliefValve.Location.TANK_TOP;
         curve = described.liftCurve();
+        known = described.liftCharacteristic().isPresent();
         fullFlow = described.fullFlow();
         stuckOpen = described.condition() == ReliefFault.Condition.STUCK_OPEN;
         blocked = described.condition() == ReliefFault.Condition.BLOCKED;
@@ -263,32 +268,28 @@ final class Valve extends Device<Valve.Lift> {
         if (share >= 1) {
             return 1;
         }
-        return share >= 0 ? Math.min(1, defined(curve.lift(share), share)) : curve.lift(0) + share * curve.slope(0);
+        return share >= 0 ? Math.min(1, askedLift(share)) : askedLift(0) + share * askedSlope(0);
     }
 
     private double slope(double share) {
         if (share >= 1) {
             return 0;
         }
-        return share >= 0 ? defined(curve.slope(share), share) : curve.slope(0);
+        return askedSlope(share >= 0 ? share : 0);
     }
 
-    private double defined(double value, double share) {
-        if (Double.isFinite(value)) {
-            return value;
-        }
-        throw new UndefinedLiftException("the lift curve of '" + name + "' is not defined at " + share
-                + " between reseat (0) and full lift (1)");
+    private double askedLift(double share) {
+        return known ? curve.lift(share) : defined(curve::lift, share);
     }
 
-    /** A lift curve from outside has no value where the run asks for one. */
-    static final class UndefinedLiftException extends RuntimeException {
+    private double askedSlope(double share) {
+        return known ? curve.slope(share) : defined(curve::slope, share);
+    }
 
-        private static final long serialVersionUID = 1L;
-
-        UndefinedLiftException(String message) {
-            super(message);
-        }
+    private double defined(DoubleUnaryOperator part, double share) {
+        return UndefinedCurveException.defined(
+                () -> part.applyAsDouble(share),
+                () -> "the lift curve of '" + name + "' at " + share + " between reseat (0) and full lift (1)");
     }
 
     /** Where a pressure stands between reseat (0) and full lift (1). */

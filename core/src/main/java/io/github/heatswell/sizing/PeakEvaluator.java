@@ -75,10 +75,7 @@ record PeakEvaluator(HeatUpCase trial, VesselType type, Balances.Count count) {
         }
         ExpansionVessel vessel = system.vessel().orElseThrow();
         double room = system.site().roomTemperature();
-        double warmed = vessel.precharge().absolute(atmosphere())
-                * room
-                / vessel.chargedAt().orElse(room);
-        return OptionalDouble.of(warmed - atmosphere());
+        return OptionalDouble.of(vessel.chargeAbsolute(atmosphere(), room, room) - atmosphere());
     }
 
     /** The vessel (m3) that a map should show well: the present one or the smallest that keeps relief valves shut. */

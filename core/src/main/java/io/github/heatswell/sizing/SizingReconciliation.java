@@ -50,6 +50,8 @@ public record SizingReconciliation(
         WAY_BACK("return flow to the mains"),
         /** Layers of different temperature in the tank. */
         LAYERS("layers in the tank"),
+        /** A law of the vessel's gas other than that of an ideal gas. */
+        GAS_LAW("law of the gas"),
         /** Gas that warms under compression, or was charged at a different temperature. */
         GAS_TEMPERATURE("temperature of the gas"),
         /** The diaphragm's acceptance limit. */
@@ -207,6 +209,10 @@ public record SizingReconciliation(
             setup = setup.withColdFill(trial ->
                     trial.changed(house -> house.tank(mixed(trial.house().tank()))));
             ladder.step(Effect.LAYERS, setup);
+            if (setup.type().pattern().gasLaw().isPresent()) {
+                setup = setup.withType(setup.type().ideal());
+                ladder.step(Effect.GAS_LAW, setup);
+            }
             setup = setup.withType(setup.type().isothermal());
             ladder.step(Effect.GAS_TEMPERATURE, setup);
             setup = setup.withType(setup.type().unlimited());

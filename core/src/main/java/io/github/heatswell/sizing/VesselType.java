@@ -17,7 +17,7 @@ record VesselType(ExpansionVessel pattern) {
     static final double LARGEST = 5.0;
 
     ExpansionVessel with(double volume, Pressure precharge) {
-        return like(pattern.acceptance(), pattern.height(), true, true)
+        return lawful(like(pattern.acceptance(), pattern.height(), true, true))
                 .volume(volume, VolumeUnit.CUBIC_METRE)
                 .precharge(precharge)
                 .build();
@@ -38,16 +38,29 @@ record VesselType(ExpansionVessel pattern) {
         return new VesselType(alike(1, pattern.height(), true, true));
     }
 
+    /** The same with ideal gas. */
+    VesselType ideal() {
+        return new VesselType(sized(like(pattern.acceptance(), pattern.height(), true, true)));
+    }
+
     /** The same with gas that is charged at the temperature of the room and keeps it. */
     VesselType isothermal() {
         return new VesselType(alike(pattern.acceptance(), pattern.height(), false, false));
     }
 
     private ExpansionVessel alike(double acceptance, double height, boolean warms, boolean charged) {
-        return like(acceptance, height, warms, charged)
-                .volume(pattern.volume(), VolumeUnit.CUBIC_METRE)
+        return sized(lawful(like(acceptance, height, warms, charged)));
+    }
+
+    private ExpansionVessel sized(ExpansionVessel.Builder builder) {
+        return builder.volume(pattern.volume(), VolumeUnit.CUBIC_METRE)
                 .precharge(pattern.precharge())
                 .build();
+    }
+
+    private ExpansionVessel.Builder lawful(ExpansionVessel.Builder builder) {
+        pattern.gasLaw().ifPresent(builder::gasLaw);
+        return builder;
     }
 
     /** An intact vessel; its gas takes the pattern's temperatures, and keeps the one it was charged at, only if asked to. */

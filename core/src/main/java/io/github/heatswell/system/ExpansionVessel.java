@@ -137,6 +137,59 @@ public final class ExpansionVessel {
         return parts.acceptance;
     }
 
+    /** {@return the law of its gas, or empty for a fixed mass of ideal gas} */
+    public Optional<GasLaw> gasLaw() {
+        return Optional.ofNullable(parts.gasLaw);
+    }
+
+    /** {@return the share (-) of the volume left to the gas at the acceptance limit, and at least {@link GasLaw#LEAST_SHARE}} */
+    public double gasShareAtLimit() {
+        return Math.max(GasLaw.LEAST_SHARE, 1 - parts.acceptance);
+    }
+
+    /**
+     * Pressure of the gas with the water side empty.
+     *
+     * @param atmosphere the pressure (Pa, absolute) of the surrounding air
+     * @param room the temperature (K) of the room, at which the precharge was set unless another is known
+     * @param temperature the temperature (K) of the gas
+     * @return the pressure (Pa, absolute)
+     */
+    public double chargeAbsolute(double atmosphere, double room, double temperature) {
+        double charge = parts.precharge.absolute(atmosphere);
+        double warmth = temperature / chargedAt().orElse(room);
+        return gasPressure(charge, 1, warmth);
+    }
+
+    /**
+     * The part of the vessel that its gas takes up, were there neither seat nor limit of the diaphragm. Beyond both, a law of its own
+     * goes on along a straight line.
+     *
+     * @param charge the precharge (Pa, absolute)
+     * @param pressure the pressure of the gas (Pa, absolute)
+     * @param warmth its temperature, in those at which the precharge was set (-)
+     * @return the share (-) of the vessel's volume
+     */
+    public double gasShare(double charge, double pressure, double warmth) {
+        return parts.gasLaw == null
+                ? charge * warmth / pressure
+                : new GasLawInverse(parts.gasLaw, gasShareAtLimit()).share(charge, pressure, warmth);
+    }
+
+    /**
+     * Pressure of the gas in a part of the vessel, the inverse of {@link #gasShare}.
+     *
+     * @param charge the precharge (Pa, absolute)
+     * @param share the share (-) of the vessel's volume
+     * @param warmth its temperature, in those at which the precharge was set (-)
+     * @return the pressure (Pa, absolute)
+     */
+    public double gasPressure(double charge, double share, double warmth) {
+        return parts.gasLaw == null
+                ? charge * warmth / share
+                : new GasLawInverse(parts.gasLaw, gasShareAtLimit()).pressure(charge, share, warmth);
+    }
+
     /**
      * Time constant with which the gas returns to room temperature after compression.
      *
@@ -205,6 +258,7 @@ public final class ExpansionVessel {
         private Double volume;
         private Pressure precharge;
         private Double acceptance;
+        private GasLaw gasLaw;
         private Double gasTimeConstant;
         private Double chargedAt;
         private Double temperature;
@@ -222,6 +276,7 @@ public final class ExpansionVessel {
             volume = from.volume;
             precharge = from.precharge;
             acceptance = from.acceptance;
+            gasLaw = from.gasLaw;
             gasTimeConstant = from.gasTimeConstant;
             chargedAt = from.chargedAt;
             temperature = from.temperature;
@@ -281,6 +336,18 @@ public final class ExpansionVessel {
          */
         public Builder acceptance(double value, RatioUnit unit) {
             acceptance = ACCEPTANCE.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Gives the gas a law of its own; by default it is a fixed mass of ideal gas. What the law must keep is checked where the
+         * vessel is put into a system, which knows the air around it.
+         *
+         * @param value the law
+         * @return this builder
+         */
+        public Builder gasLaw(GasLaw value) {
+            gasLaw = Objects.requireNonNull(value, "gas-law");
             return this;
         }
 

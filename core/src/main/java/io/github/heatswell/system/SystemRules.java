@@ -91,7 +91,12 @@ final class SystemRules {
         Set<String> names = new HashSet<>();
         for (int i = 0; i < system.vessels().size(); i++) {
             String path = i == 0 ? "vessel." : "vessels[" + (i - 1) + "].";
-            checkPrecharge(path + "precharge", system.vessels().get(i).precharge());
+            ExpansionVessel vessel = system.vessels().get(i);
+            checkPrecharge(path + "precharge", vessel.precharge());
+            double room = system.site().roomTemperature();
+            vessel.gasLaw()
+                    .flatMap(law -> new GasLawRules(vessel, law, atmosphere, room).broken())
+                    .ifPresent(broken -> requirements.rule(false, path + "gas-law", broken));
             String name = system.vesselNames().get(i);
             requirements.rule(names.add(name), path + "name", "'" + name + "' is already the name of another vessel");
         }

@@ -37,6 +37,9 @@ final class VesselGas {
      * @param room the temperature of the room (K)
      */
     VesselGas(ExpansionVessel vessel, double atmosphere, double room) {
+        if (vessel.gasLaw().isPresent()) {
+            throw new IllegalArgumentException("no law of a vessel's gas was written here but that of an ideal gas");
+        }
         volume = vessel.volume();
         leastGas = volume * (1 - vessel.acceptance());
         this.room = vessel.temperature().orElse(room);

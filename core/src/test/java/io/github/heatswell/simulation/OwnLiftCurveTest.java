@@ -173,7 +173,7 @@ class OwnLiftCurveTest {
                 share -> 1));
         String message =
                 assertThrows(SimulationException.class, () -> run(valve)).getMessage();
-        assertTrue(message.startsWith("the lift curve of 'expansion valve' is not defined at 0.0"), message);
+        assertTrue(message.startsWith("the lift curve of 'expansion valve' at 0.0"), message);
     }
 
     /** Contract: of a curve and a characteristic the one set last holds, and the valve tells of no other. */

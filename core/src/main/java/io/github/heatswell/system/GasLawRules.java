@@ -1,0 +1,109 @@
+package io.github.heatswell.system;
+
+import java.util.Locale;
+import java.util.Optional;
+
+/** What a law of a vessel's gas must keep between the empty vessel and its acceptance limit. */
+final class GasLawRules {
+
+    /** Where the precharge is asked, rounding may change it by this part (-). */
+    private static final double SAME = 1e-9;
+    /** The law is looked at at so many volumes. */
+    private static final int VOLUMES = 200;
+    /** Gas with a temperature of its own is looked at from so much of the temperature around it (-) */
+    private static final double COLDEST = 0.8;
+    /** to this: more than compression and expansion can do. */
+    private static final double WARMEST = 1.6;
+
+    private final GasLaw law;
+    private final ExpansionVessel vessel;
+    private final double charge;
+    private final double warmth;
+
+    /**
+     * The rules for a vessel with a law of its own.
+     *
+     * @param vessel the vessel
+     * @param law its law
+     * @param atmosphere the pressure of the air (Pa, absolute)
+     * @param room the temperature of the room (K)
+     */
+    GasLawRules(ExpansionVessel vessel, GasLaw law, double atmosphere, double room) {
+        this.law = law;
+        this.vessel = vessel;
+        charge = vessel.precharge().absolute(atmosphere);
+        warmth = vessel.temperature().orElse(room) / vessel.chargedAt().orElse(room);
+    }
+
+    /** {@return what the law does not keep, or empty} */
+    Optional<String> broken() {
+        try {
+            double empty = law.pressure(charge, 1, 1);
+            if (!(Math.abs(empty - charge) <= SAME * charge)) {
+                return Optional.of(String.format(
+                        Locale.ROOT,
+                        "gives %.6g Pa for the empty vessel as charged, where the precharge is %.6g Pa",
+                        empty,
+                        charge));
+            }
+            Optional<String> broken = brokenAt(warmth);
+            if (broken.isPresent() || vessel.gasTimeConstant().isEmpty()) {
+                return broken;
+            }
+            return brokenAt(COLDEST * warmth)
+                    .or(() -> brokenAt(WARMEST * warmth))
+                    .or(() -> brokenByWarmth(1))
+                    .or(() -> brokenByWarmth(vessel.gasShareAtLimit()));
+        } catch (RuntimeException thrown) {
+            return Optional.of("fails: " + thrown);
+        }
+    }
+
+    /** What is wrong with it at a temperature, in those of charging. */
+    private Optional<String> brokenAt(double warm) {
+        double least = vessel.gasShareAtLimit();
+        for (int i = 0; i <= VOLUMES; i++) {
+            double share = least + (1 - least) * i / VOLUMES;
+            double slope = law.byShare(charge, share, warm);
+            if (!(Double.isFinite(law.pressure(charge, share, warm)) && Double.isFinite(slope) && slope < 0)) {
+                return Optional.of(String.format(
+                        Locale.ROOT,
+                        "must give a finite pressure that falls as the gas expands; at %.4g of the volume it gives %.4g Pa with"
+                                + " the slope %.4g Pa",
+                        share,
+                        law.pressure(charge, share, warm),
+                        slope));
+            }
+        }
+        return new StatedCurve(share -> law.pressure(charge, share, warm), share -> law.byShare(charge, share, warm))
+                .contradiction(least, 1, charge)
+                .map(found -> contradicts(found, "of the volume"));
+    }
+
+    private Optional<String> brokenByWarmth(double share) {
+        for (double warm : new double[] {COLDEST * warmth, warmth, WARMEST * warmth}) {
+            double slope = law.byWarmth(charge, share, warm);
+            if (!(slope >= 0 && Double.isFinite(slope))) {
+                return Optional.of(String.format(
+                        Locale.ROOT,
+                        "must not fall as the gas warms; its slope is %.4g Pa at %.4g of the volume",
+                        slope,
+                        share));
+            }
+        }
+        return new StatedCurve(warm -> law.pressure(charge, share, warm), warm -> law.byWarmth(charge, share, warm))
+                .contradiction(COLDEST * warmth, WARMEST * warmth, charge)
+                .map(found -> contradicts(found, "of the temperature at charging"));
+    }
+
+    private static String contradicts(StatedCurve.Contradiction found, String of) {
+        return String.format(
+                Locale.ROOT,
+                "changes by %.4g Pa from %.4g to %.4g %s, with the slope %.4g Pa; so it jumps, or its slope is not its derivative",
+                found.rise(),
+                found.from(),
+                found.to(),
+                of,
+                found.slope());
+    }
+}
