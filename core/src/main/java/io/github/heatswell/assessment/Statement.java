@@ -96,6 +96,11 @@ public record Statement(List<String> parts, List<Measure> measures) {
         return new Statement(List.of(text), List.of());
     }
 
+    /** {@return whether it says nothing} */
+    public boolean isEmpty() {
+        return measures.isEmpty() && parts.get(0).isEmpty();
+    }
+
     /**
      * Several statements in a row.
      *

@@ -164,9 +164,7 @@ public final class DiagnosisStory {
     public Statement answer() {
         return Statement.joined(
                 " ",
-                Stream.of(verdict(), details())
-                        .filter(one -> !one.equals(plain("")))
-                        .toList());
+                Stream.of(verdict(), details()).filter(one -> !one.isEmpty()).toList());
     }
 
     private static String closest(List<HypothesisFit> tested) {

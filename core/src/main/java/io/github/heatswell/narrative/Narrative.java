@@ -200,7 +200,7 @@ public record Narrative(
      */
     public static Optional<String> verdict(String question, RunSummary run, Doubts doubts) {
         return VesselVerdict.of(question, run, doubts)
-                .or(() -> OwnersQuestion.of(question, run, doubts.caveat().equals(plain(""))));
+                .or(() -> OwnersQuestion.of(question, run, doubts.caveat().isEmpty()));
     }
 
     /**

@@ -178,7 +178,7 @@ public final class Element {
                 requirements.rule(
                         setPoint - differential > 273.15,
                         "differential",
-                        Limits.quantity(differential, TemperatureDifferenceUnit.KELVIN)
+                        () -> Limits.quantity(differential, TemperatureDifferenceUnit.KELVIN)
                                 + " would let the water cool to freezing before the thermostat switches on");
             }
             requirements.orThrow();

@@ -293,7 +293,7 @@ public final class PipeRun {
                 requirements.rule(
                         2 * wall < 0.98 * outsideDiameter,
                         "wall",
-                        Limits.quantity(LengthUnit.MILLIMETRE.fromSi(wall), LengthUnit.MILLIMETRE)
+                        () -> Limits.quantity(LengthUnit.MILLIMETRE.fromSi(wall), LengthUnit.MILLIMETRE)
                                 + " leaves no bore in a pipe of "
                                 + Limits.quantity(LengthUnit.MILLIMETRE.fromSi(outsideDiameter), LengthUnit.MILLIMETRE)
                                 + " outside diameter");

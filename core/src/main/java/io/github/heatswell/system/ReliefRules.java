@@ -77,17 +77,17 @@ record ReliefRules(Pressure set, Pressure fullLift, Pressure reseats, Optional<P
         requirements.rule(
                 !(aboveSet(reseats, atmosphere) >= 0),
                 path + "reseats",
-                compared(reseats, " must be below the set pressure of "));
+                () -> compared(reseats, " must be below the set pressure of "));
         requirements.rule(
-                !(reseats.gauge(atmosphere) <= 0), path + "reseats", reseats + " must be above ambient pressure");
+                !(reseats.gauge(atmosphere) <= 0), path + "reseats", () -> reseats + " must be above ambient pressure");
         requirements.rule(
                 !(aboveSet(fullLift, atmosphere) < 0),
                 path + "full-lift",
-                compared(fullLift, " must not be below the set pressure of "));
+                () -> compared(fullLift, " must not be below the set pressure of "));
         leaksFrom.ifPresent(leaks -> requirements.rule(
                 !(aboveSet(leaks, atmosphere) >= 0),
                 path + "fault.leaks-from",
-                compared(leaks, " must be below the set pressure of ")));
+                () -> compared(leaks, " must be below the set pressure of ")));
     }
 
     /** How far a pressure lies above the set pressure (Pa); NaN if that takes the air around and it is unknown. */

@@ -4,6 +4,7 @@ import io.github.heatswell.units.Pressure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Supplier;
 
 /** Collects what is missing or contradictory while a description is being built. */
 final class Requirements {
@@ -30,6 +31,13 @@ final class Requirements {
     void rule(boolean holds, String field, String message) {
         if (!holds) {
             problems.add(new InvalidDescriptionException.Problem(field, message));
+        }
+    }
+
+    /** The same with a message that is put together only where the rule does not hold: houses are built by the thousand. */
+    void rule(boolean holds, String field, Supplier<String> message) {
+        if (!holds) {
+            problems.add(new InvalidDescriptionException.Problem(field, message.get()));
         }
     }
 

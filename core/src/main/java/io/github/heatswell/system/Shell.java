@@ -184,7 +184,7 @@ public final class Shell {
                     .present("diameter", diameter)
                     .present("wall", wall);
             if (requirements.met()) {
-                requirements.rule(wall <= diameter / 10 * (1 + ROUNDING), "wall", tooThick());
+                requirements.rule(wall <= diameter / 10 * (1 + ROUNDING), "wall", this::tooThick);
             }
             requirements.orThrow();
             double compliance = diameter / (material.youngsModulus() * wall) * (1.25 - material.poissonRatio());

@@ -66,23 +66,22 @@ final class SystemRules {
         requirements.rule(
                 value.gauge(atmosphere) > 0 && value.absolute(atmosphere) < limit,
                 field,
-                value + " must be above ambient pressure and below the tank's test pressure, twice its working"
+                () -> value + " must be above ambient pressure and below the tank's test pressure, twice its working"
                         + " pressure of " + tank.workingPressure());
     }
 
     private void checkStart(Pressure begin) {
         Pressure feed = system.supplyAtStart();
         double excess = begin.absolute(atmosphere) - feed.absolute(atmosphere);
-        Requirements.Compared both = Requirements.Compared.of(begin, feed);
         requirements.rule(
                 excess >= -SAME_PRESSURE,
                 "start.pressure",
-                both.one() + " is below the supply pressure of " + both.other()
+                () -> compared(begin, " is below the supply pressure of ", feed)
                         + ", which would fill the system at once");
         requirements.rule(
                 excess <= SAME_PRESSURE || system.supply().arrangement() != Supply.Arrangement.DIRECT,
                 "start.pressure",
-                both.one() + " is above the supply pressure of " + both.other()
+                () -> compared(begin, " is above the supply pressure of ", feed)
                         + ", which an open connection to the mains cannot hold");
     }
 
@@ -103,13 +102,14 @@ final class SystemRules {
     }
 
     private void checkPrecharge(String field, Pressure precharge) {
-        Requirements.Compared compared = Requirements.Compared.of(precharge, tank.workingPressure());
         requirements.rule(
                 precharge.gauge(atmosphere) > 0
                         && precharge.gauge(atmosphere) <= tank.workingPressure().gauge(atmosphere) * (1 + ROUNDING),
                 field,
-                compared.one() + " must be above ambient pressure and not above the tank's working pressure of "
-                        + compared.other());
+                () -> compared(
+                        precharge,
+                        " must be above ambient pressure and not above the tank's working pressure of ",
+                        tank.workingPressure()));
     }
 
     /** Results tell valves apart by their names. */
@@ -155,7 +155,7 @@ final class SystemRules {
                 .ifPresent(air -> requirements.rule(
                         air <= room,
                         "trapped-air",
-                        litres(air) + " is more than the cold piping holds, " + litres(room)));
+                        () -> litres(air) + " is more than the cold piping holds, " + litres(room)));
     }
 
     /** A loop needs pipes and a pump. */
@@ -182,7 +182,8 @@ final class SystemRules {
                 .ifPresent(air -> requirements.rule(
                         air <= most * (1 + ROUNDING),
                         "tank.air",
-                        litres(air) + " is more than the " + (tank.layers() == 1 ? "tank" : "highest layer of the tank")
+                        () -> litres(air) + " is more than the "
+                                + (tank.layers() == 1 ? "tank" : "highest layer of the tank")
                                 + " has room for once the pressure is lost; up to " + litres(most) + " is allowed"));
     }
 
@@ -204,12 +205,17 @@ final class SystemRules {
         requirements.rule(
                 stretch <= MAX_STRETCH,
                 field,
-                "with this " + field.substring(field.lastIndexOf('.') + 1) + " the " + part + " would grow by "
+                () -> "with this " + field.substring(field.lastIndexOf('.') + 1) + " the " + part + " would grow by "
                         + Limits.quantity(RatioUnit.PERCENT.fromSi(stretch), RatioUnit.PERCENT)
                         + (supply > working
                                 ? " at the supply pressure of " + system.supplyAtStart()
                                 : " at the tank's working pressure of " + tank.workingPressure())
                         + "; at most 75 % is allowed");
+    }
+
+    private static String compared(Pressure one, String words, Pressure other) {
+        Requirements.Compared both = Requirements.Compared.of(one, other);
+        return both.one() + words + both.other();
     }
 
     private static String litres(double volume) {
