@@ -29,8 +29,8 @@ final class ExpansionRule implements Rule {
                 + MAY_END;
     }
 
-    static final String MAY_END = " To end that, before any work turn the heater off, let it cool and relieve the"
-            + " pressure; then have an expansion vessel of the right size and precharge fitted on the tank's side of the supply"
+    static final String MAY_END = " Before any work to end that, turn the heater off, let it cool and relieve the"
+            + " pressure. Then have an expansion vessel of the right size and precharge fitted on the tank's side of the supply"
             + " valve.";
 
     /** The share (-) of the estimated expansion that is counted on; own judgement. */

@@ -10,6 +10,7 @@ import io.github.heatswell.result.Totals;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefValve;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
 
 /** A safety group or expansion valve on the cold inlet: discharging the expansion is its work, and it has to open first. */
@@ -75,7 +76,7 @@ final class ExpansionValveRule implements Rule {
     private static Finding.Draft advised(AssessmentContext subject, ReliefValve valve, Finding.Draft draft) {
         double share = MAX_SHARE * subject.house.tank().volume();
         boolean ordinary = VesselSizeRule.needed(subject) <= share;
-        String keep = "Let " + Rule.quoted(valve.name())
+        String keep = "Let the " + valve.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ')
                 + " drip, keep its pipe to the tundish or drain open and in sight, and never plug, cap or downsize it."
                 + ExpansionRule.MAY_END
                 + (ordinary ? " More than about {} in a heat-up from cold, or any" : " Any")

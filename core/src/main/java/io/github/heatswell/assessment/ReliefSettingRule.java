@@ -53,7 +53,7 @@ final class ReliefSettingRule implements Rule {
                 .limit(set)
                 .advisesWork(
                         "Have a pressure reducing valve fitted or set lower, and the precharge of the vessel matched to"
-                                + " it. Never plug, cap or replace the relief valve by one set above the tank's working pressure.");
+                                + " it. Never plug or cap the relief valve, nor replace it with one set above the tank's working pressure.");
     }
 
     private static Finding.Draft keepsRunning(ReliefValve valve, Measure supply, Measure reseatPressure) {

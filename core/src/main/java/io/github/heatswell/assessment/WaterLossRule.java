@@ -78,12 +78,20 @@ final class WaterLossRule implements Rule {
                                 .anyMatch(subject::isItsWork));
     }
 
+    /** Air that nobody has described takes up some of the growth where nothing else does. */
+    private static String cushioned(AssessmentContext subject) {
+        boolean without = subject.soundVessels().isEmpty()
+                && subject.house.tank().air().isEmpty()
+                && subject.house.trappedAir().isEmpty();
+        return without ? ", or less if the tank holds air." : ".";
+    }
+
     /** What a year of such runs would come to: the end of a sentence. */
     static Statement inAYear(AssessmentContext subject, RunSummary run, double volume) {
         boolean days = run.end() >= DAY - 1;
         boolean ordinary = !subject.house.draws().draws().isEmpty() && !subject.startsCold();
         String repeated = ordinary
-                ? days ? "; at this rate a year comes to {}." : "; once a day, a year comes to {}."
+                ? (days ? "; at this rate a year comes to {}" : "; once a day, a year comes to {}") + cushioned(subject)
                 : days
                         ? "; if it went on like this run, a year would come to {}."
                         : "; if every day were like this run, a year would come to {}.";

@@ -168,7 +168,7 @@ public final class Observer implements Simulation.SampleListener {
             String profile = run.system().draws().name();
             if (profile.startsWith("us-")) {
                 remarks.add(plain("The hours of the draws are those of a test" + Facts.profile(profile)
-                        + ", begun at midnight: no household draws at these times of day."));
+                        + ", begun at midnight: real households draw at other hours."));
             }
             return remarks;
         }

@@ -180,8 +180,10 @@ final class OutlookStory {
         String part = onset.withinYears().count() == onset.withinYears().of()
                 ? "all"
                 : Math.round(PERCENT * onset.withinYears().value()) + " %";
+        boolean halfAtOnce =
+                onset.middle().isPresent() && isAtOnce(onset.middle().getAsDouble());
         List<String> reached = Stream.of(
-                        by("one in twenty", onset.early()),
+                        halfAtOnce ? Optional.<String>empty() : by("one in twenty", onset.early()),
                         by("half", onset.middle()),
                         by("all but one in twenty", onset.late()))
                 .flatMap(Optional::stream)

@@ -29,9 +29,11 @@ import java.util.Set;
  * @param slowest of the softest (Pa/K)
  * @param earliest when the valve of the stiffest opens (s since the start of the run)
  * @param latest of the softest; infinite if the thermostat switches off before
+ * @param less by what share less than the stiffest the softest has to discharge until the water is hot (-), beside what a valve lets
+ *     out before it reseats: 0 for as much, 1 for nothing at all
  * @param causes what it depends on, in words
  */
-record RiseBand(double fastest, double slowest, double earliest, double latest, String causes) {
+record RiseBand(double fastest, double slowest, double earliest, double latest, double less, String causes) {
 
     private static final Set<Quantity> STIFFNESS =
             Set.of(Quantity.TANK_STRETCH, Quantity.TANK_AIR, Quantity.PIPE_STRETCH);
@@ -41,6 +43,9 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
 
     /** The latest opening is at least this many times as late as the earliest, or nobody needs to know. */
     private static final double WIDE = 1.25;
+
+    /** The amounts discharged are alike if they differ by less than this share; own judgement. */
+    private static final double ALIKE = 0.1;
 
     /** Far above any set point (K). */
     private static final double HOTTEST = 400;
@@ -94,11 +99,15 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
         double rise = opening.pressureAbsolute() - stiff.closed;
         double perKelvin = (opening.time() - on) / warming;
         boolean never = start + late > run.system().heater().setPoint();
+        double end = start + (run.system().heater().setPoint() - start) / scale;
+        double most = stiff.spills(end, opening.pressureAbsolute());
+        double least = Math.max(0, soft.spills(end, opening.pressureAbsolute()));
         return Optional.of(new RiseBand(
                 rise / (early - scale * stiff.shrinks()),
                 rise / (late - scale * soft.shrinks()),
                 on + early * perKelvin,
                 never ? Double.POSITIVE_INFINITY : on + late * perKelvin,
+                most > 0 ? 1 - least / most : 0,
                 causes(house)));
     }
 
@@ -134,8 +143,17 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
                 .then(" to ")
                 .then(slope(fastest))
                 .then(", and the relief valve opens ");
-        return rise.then(when())
-                .then(". The peak is unaffected, the amount discharged hardly: the valve's set pressure decides them.");
+        Statement opens = rise.then(when());
+        if (latest == Double.POSITIVE_INFINITY) {
+            return opens.then(". Where it opens, its set pressure decides the peak; the softer the house, the less it"
+                    + " discharges.");
+        }
+        return less < ALIKE
+                ? opens.then(". The peak is unaffected, and the amount discharged in this heat-up barely changes: the"
+                        + " valve's set pressure decides them.")
+                : opens.then(
+                        ". The peak is unaffected: the valve's set pressure decides it. But the softer the house, the less"
+                                + " it discharges in this heat-up.");
     }
 
     /** The same for the subtitle of a picture. */
@@ -208,25 +226,35 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
             return from - start;
         }
 
+        /** What has no room (kg) once it has warmed to a temperature (K) at a pressure (Pa, absolute); below 0 while there is room. */
+        double spills(double temperature, double p) {
+            return mass - held(temperature, p) - beside(p);
+        }
+
         /** The temperature (K) at which it is full at a pressure (Pa, absolute). */
         double opensAt(double p) {
-            double pipes = 0;
-            for (PipeRun pipe : house.piping()) {
-                water.evaluate(house.coldAtStart(), p, state);
-                pipes += state.density() * pipe.volume() * (pipe.compliance() + state.compressibility()) * (p - closed);
-            }
-            double air = state.density() * house.trappedAir().orElse(0) * (1 - closed / p);
+            double beside = beside(p);
             double low = from;
             double high = HOTTEST;
             for (int i = 0; i < 50; i++) {
                 double middle = (low + high) / 2;
-                if (held(middle, p) + pipes + air > mass) {
+                if (held(middle, p) + beside > mass) {
                     low = middle;
                 } else {
                     high = middle;
                 }
             }
             return low;
+        }
+
+        /** What pipes and air in them make room for (kg) up to a pressure (Pa, absolute). */
+        private double beside(double p) {
+            double pipes = 0;
+            for (PipeRun pipe : house.piping()) {
+                water.evaluate(house.coldAtStart(), p, state);
+                pipes += state.density() * pipe.volume() * (pipe.compliance() + state.compressibility()) * (p - closed);
+            }
+            return pipes + state.density() * house.trappedAir().orElse(0) * (1 - closed / p);
         }
     }
 }

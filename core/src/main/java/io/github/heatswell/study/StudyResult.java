@@ -4,6 +4,7 @@ import io.github.heatswell.units.RatioUnit;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** What a study found: the answers of every sample, and what they say together. Immutable. */
 public final class StudyResult {
@@ -145,6 +146,26 @@ public final class StudyResult {
             }
         }
         return Ranks.of(values, answered).correlation(Ranks.of(answers, answered));
+    }
+
+    /**
+     * How far two inputs go together in these samples, though nothing connects them: few points of a sequence that fills space evenly
+     * may lie along a diagonal of two inputs. What one of them does, {@link #importance} then shows of the other too.
+     *
+     * @return the strongest rank correlation of two inputs (-), 0 to 1; 0 for a single input
+     */
+    public double strayCorrelation() {
+        int count = completed();
+        List<Ranks> ranks = IntStream.range(0, inputs().size())
+                .mapToObj(input -> Ranks.of(inputValues(input), count))
+                .toList();
+        double most = 0;
+        for (int i = 0; i < ranks.size(); i++) {
+            for (int j = 0; j < i; j++) {
+                most = Math.max(most, Math.abs(ranks.get(i).correlation(ranks.get(j))));
+            }
+        }
+        return most;
     }
 
     private void checkSample(int sample) {

@@ -69,13 +69,15 @@ public enum UnitSystem {
     /** Words of the trade that another place has another word for; keys of files and what is quoted are passed over. */
     private static final Pattern BRITISH = Pattern.compile(
             "\\u201c[^\\u201d]*\\u201d|\"[^\"]*\"|(?<!\\w)'[^'\\n]*'(?!\\w)"
-                    + "|(?<![\\w.-])(?:([Aa])n? )?(expansion vessel|vessel|tyre|mains|isolating valve)(?=s?(?![\\w\\[-]|\\.\\w))",
+                    + "|(?<![\\w.-])(?:([Aa])n? )?(expansion vessel|vessel|tyre|"
+                    + "(?<=\\b(?:to|into|towards)\\s)the mains(?! pressure)|mains|isolating valve)(?=s?(?![\\w\\[-]|\\.\\w))",
             Pattern.CASE_INSENSITIVE);
 
     private static final Map<String, String> AMERICAN = Map.of(
             "expansion vessel", "expansion tank",
             "vessel", "expansion tank",
             "tyre", "tire",
+            "the mains", "the water main",
             "mains", "city water",
             "isolating valve", "shutoff valve");
 
@@ -100,7 +102,7 @@ public enum UnitSystem {
 
     /**
      * Words as they are said and spelled where these units are used: in the US a tyre is a tire, an expansion vessel an expansion
-     * tank, the mains are city water, and an isolating valve is a shutoff valve. Keys of files, such as {@code tyre-gauge} or
+     * tank, the mains are city water, a way to them leads to the water main, and an isolating valve is a shutoff valve. Keys of files, such as {@code tyre-gauge} or
      * {@code vessel.volume}, and quoted names stay.
      *
      * @param words British words

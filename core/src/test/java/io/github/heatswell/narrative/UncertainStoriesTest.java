@@ -234,6 +234,12 @@ class UncertainStoriesTest {
                 "An expansion tank, two expansion tanks and the expansion tank's shutoff valve, on city water",
                 UnitSystem.US.spelled("A vessel, two vessels and the expansion vessel's isolating valve, on mains"));
         assertEquals("a shutoff valve; City water", UnitSystem.US.spelled("an isolating valve; Mains"));
+        assertEquals(
+                "A house open to the water main, close to city water pressure",
+                UnitSystem.US.spelled("A house open to the mains, close to mains pressure"));
+        assertEquals(
+                "back into\nthe water main; the city water", UnitSystem.US.spelled("back into\nthe mains; the mains"));
+        assertEquals("up to the city water pressure", UnitSystem.US.spelled("up to the mains pressure"));
         String names = "vessel.volume, 'wall vessel', \"the mains\" and \u201cvessel 2\u201d, vessels[0]";
         assertEquals(names, UnitSystem.US.spelled(names));
         assertEquals("a vessel on the mains", UnitSystem.SI.spelled("a vessel on the mains"));

@@ -97,6 +97,25 @@ class StudyTest {
         assertEquals(Math.sqrt(0.125 * 0.875 / 1000), first.standardError(), 5e-4);
     }
 
+    /** Regression: of 64 samples, the second input was said to move what the eighth moves, by 0.61. */
+    @Test
+    void fewSamplesSayHowFarTheirInputsGoTogether() {
+        for (int samples : new int[] {64, 256}) {
+            Study.Builder study = Study.builder()
+                    .outputs(List.of("eighth"))
+                    .model(values -> new double[] {values[7]})
+                    .samples(samples);
+            for (int i = 0; i < 8; i++) {
+                study.input("input " + i, Distribution.between(0, 1));
+            }
+            StudyResult found = study.build().run();
+            double stray = found.strayCorrelation();
+            assertEquals(samples == 64, stray > 0.5, samples + ": " + stray);
+            assertTrue(Math.abs(found.importance(1, 0)) <= stray + 1e-12);
+            assertTrue(samples == 64 || stray < 0.15, samples + ": " + stray);
+        }
+    }
+
     @Test
     void aSampleIsWhatTheModelWasGiven() {
         StudyResult result = evenSum(100).build().run();

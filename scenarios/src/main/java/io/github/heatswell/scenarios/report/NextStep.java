@@ -13,6 +13,7 @@ import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -40,15 +41,13 @@ public record NextStep(String command, List<Change> changes) {
             "vessel-too-small",
             "vessel-waterlogged");
 
-    /** What makes a relief valve drip whatever the vessel. */
-    private static final Set<String> MENDED_FIRST = Set.of(
-            "reducing-valve-creeps",
-            "relief-reseats-below-supply",
-            "relief-valve-seat-leaks",
-            "relief-valve-stuck-open",
-            "supply-near-relief-set",
-            "supply-opens-relief-valve",
-            "thermostat-stuck");
+    /** A supply that has to come down, for which a sizing finds the setting and the vessel that goes with it. */
+    private static final Set<String> LOWERED_FIRST =
+            Set.of("relief-reseats-below-supply", "supply-near-relief-set", "supply-opens-relief-valve");
+
+    /** What makes a relief valve drip whatever vessel and supply. */
+    private static final Set<String> MENDED_FIRST =
+            Set.of("reducing-valve-creeps", "relief-valve-seat-leaks", "relief-valve-stuck-open", "thermostat-stuck");
 
     private static final Set<Cause> OF_THE_VESSEL = Set.of(
             Cause.AS_DESCRIBED,
@@ -89,17 +88,32 @@ public record NextStep(String command, List<Change> changes) {
     }
 
     /**
-     * After a run: a vessel where it would help; what the code asks of whatever is to be mended; the years of the vessel where there
-     * is one; and otherwise how sure all this is.
+     * After a run: a vessel or a lower supply where that would help; what the code asks of whatever is to be mended; the years of the
+     * vessel where there is one; and otherwise how sure all this is.
      */
     static NextStep afterRun(HotWaterSystem house, List<Finding> found) {
-        if (isClosed(house) && found.stream().anyMatch(finding -> CURED_BY_A_VESSEL.contains(finding.id()))) {
+        if (isClosed(house) && isAny(CURED_BY_A_VESSEL, found)) {
             return to("size");
         }
-        if (found.stream().anyMatch(finding -> MENDED_FIRST.contains(finding.id()))) {
+        if (isAny(MENDED_FIRST, found)) {
             return to("rules");
         }
+        if (isClosed(house) && isAny(LOWERED_FIRST, found)) {
+            return to("size");
+        }
         return to(house.vessel().isPresent() ? "outlook" : "spread");
+    }
+
+    private static boolean isAny(Set<String> ids, List<Finding> found) {
+        return found.stream().anyMatch(finding -> ids.contains(finding.id()));
+    }
+
+    /** After the rules: the run, unless something is to be mended first, from which that would only lead back to the rules. */
+    static Optional<NextStep> afterRules(List<Finding> found) {
+        boolean mend = isAny(MENDED_FIRST, found)
+                || isAny(LOWERED_FIRST, found)
+                || found.stream().anyMatch(finding -> finding.severity() == Finding.Severity.HAZARD);
+        return mend ? Optional.empty() : Optional.of(to("run"));
     }
 
     /** After a sizing: the house with the vessel, whose report says how to charge it and what the gauge should then read. */

@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.RulesHere;
 import io.github.heatswell.assessment.RulesHere.Held;
 import io.github.heatswell.place.PlaceRule;
@@ -10,6 +11,7 @@ import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -29,8 +31,8 @@ public final class RulesReport {
     public static Answer answer(Scenario scenario, UnitSystem units) {
         RulesHere rules = RulesHere.of(scenario.system(), scenario.doubts());
         Answer answer = Answer.of(shown -> content(scenario, rules, shown), Balances.NONE, units, List.of(), List.of());
-        // the run shows what breaks them, also where that is a hazard
-        return new Answer(answer.files(), () -> answer.report().get().then(NextStep.to("run")));
+        Optional<NextStep> next = NextStep.afterRules(Findings.of(scenario.system(), scenario.doubts()));
+        return new Answer(answer.files(), () -> answer.report().get().then(next));
     }
 
     private static Document content(Scenario scenario, RulesHere rules, QuantityFormat shown) {

@@ -77,7 +77,8 @@ final class RunRows {
                         limit -> row(
                                 "relief set",
                                 shown.pressure(limit.gauge()),
-                                limit.name() + ": " + limit.room(result).text(shown)),
+                                limit.name() + seenAt(limit) + ": "
+                                        + limit.room(result).text(shown)),
                         () -> row(
                                 "relief set",
                                 "none",
@@ -90,6 +91,17 @@ final class RunRows {
                 shown.pressure(working.gauge()),
                 (result.system().tank().workingPressureGiven() ? "" : "assumed ") + "working pressure: "
                         + working.room().text(shown));
+    }
+
+    /** Where a valve's plate reads otherwise, since it sits higher or lower than the gauge. */
+    private String seenAt(Limit limit) {
+        return result.system().reliefValves().stream()
+                        .filter(valve -> valve.name().equals(limit.name()))
+                        .map(valve ->
+                                valve.setPressure().gauge(result.system().site().atmosphere()))
+                        .anyMatch(plate -> shown.pressure(plate).equals(shown.pressure(limit.gauge())))
+                ? ""
+                : ", as seen at the drain cock";
     }
 
     private void vessels(List<ExpansionVessel> vessels) {

@@ -33,6 +33,9 @@ import java.util.stream.IntStream;
 public final class SpreadReport {
 
     private static final int MIN_TO_DRAW = 2;
+    /** Two inputs that go together more than this in the samples make their correlations doubtful; own judgement. */
+    private static final double MAX_STRAY = 0.25;
+
     private static final double PERCENT = 100;
     private static final double[] SHARES = {0.05, 0.25, 0.5, 0.75, 0.95};
 
@@ -133,6 +136,15 @@ public final class SpreadReport {
                     Block.Tone.PLAIN));
         }
         figures.add(inputs(shown));
+        double stray = result.strayCorrelation();
+        if (stray > MAX_STRAY) {
+            figures.add(new Block.Paragraph(
+                    "So few samples are not evenly mixed: inputs that have nothing to do with each other go together by up to "
+                            + Decimals.fixed(stray, 2)
+                            + " in them. A correlation no stronger than that may mean nothing. Take more"
+                            + " samples, such as -n 256.",
+                    Block.Tone.PLAIN));
+        }
         if (result.failed() > 0) {
             figures.add(new Block.Paragraph(
                     result.failed()

@@ -78,7 +78,7 @@ record HandsOn(Page page, SolvedLesson solved) {
                 .closeLine();
         html().closeLine();
         html().open("noscript")
-                .leaf("p", page.say("move-not", slider.label()), "class", "quiet")
+                .leaf("p", page.say("move-not", page.first().spelled(slider.label())), "class", "quiet")
                 .closeLine();
     }
 

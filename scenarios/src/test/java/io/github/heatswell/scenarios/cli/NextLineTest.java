@@ -11,12 +11,14 @@ import java.io.StringReader;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Regression: every command ends with the command that goes on from its answer, about the same house. */
 class NextLineTest {
@@ -33,7 +35,8 @@ class NextLineTest {
                 "run ferry-cottage | spread ferry-cottage",
                 "run mill-cottage-worn-seat | rules mill-cottage-worn-seat",
                 "run kiln-house-blocked | rules kiln-house-blocked",
-                "rules quarry-row --place en | run quarry-row --place en",
+                "rules ferry-cottage --place en | run ferry-cottage --place en",
+                "run mill-cottage-high-street | size mill-cottage-high-street",
                 "map ferry-cottage | run ferry-cottage",
                 "size orchard-lodge --set vessel.volume=2L --set vessel.precharge=1bar | run orchard-lodge --set vessel.volume=24L --set vessel.precharge=4.2bar",
                 "compare orchard-lodge --vary tank.volume=100L,200L | size orchard-lodge",
@@ -42,6 +45,20 @@ class NextLineTest {
             })
     void theNextCommandIsAboutTheSameHouse(String command, String next) {
         assertEquals("Next: heatswell " + next, last(execute(command.split(" "))));
+    }
+
+    /** Regression: the way led from the rules back to the run that had led to them. */
+    @ParameterizedTest
+    @ValueSource(strings = {"mill-cottage-high-street", "mill-cottage-worn-seat", "kiln-house-blocked"})
+    void theWayOfAFaultEndsAtTheRules(String house) {
+        String[] words = {"run", house};
+        List<String> asked = new ArrayList<>();
+        while (!words[0].equals("rules")) {
+            assertFalse(asked.contains(words[0]), asked + " and again " + words[0]);
+            asked.add(words[0]);
+            words = last(execute(words)).substring("Next: heatswell ".length()).split(" ");
+        }
+        assertFalse(execute(words).contains("Next:"));
     }
 
     /** Each line can be pasted: it answers, and ends with the next. */

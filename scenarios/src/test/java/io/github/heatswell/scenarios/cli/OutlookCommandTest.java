@@ -130,6 +130,15 @@ class OutlookCommandTest {
         assertFalse(out.contains("true discharge is less"), out);
     }
 
+    /** Regression: one in twenty was said to drip at once, and then half at once. */
+    @Test
+    void halfAtOnceIsSaidOnce() {
+        String out = Outcome.execute("outlook", "mill-cottage-night-street", "-y", "1", "-o", folder.toString())
+                .out()
+                .replaceAll("\\s+", " ");
+        assertTrue(out.contains("half at once") && !out.contains("one in twenty at once"), out);
+    }
+
     @Test
     void alarmsComeFirst() {
         Outcome outcome = Outcome.execute(

@@ -19,6 +19,14 @@ class StudyCommandsTest {
     @TempDir
     private Path folder;
 
+    @ParameterizedTest
+    @CsvSource({"16, true", "128, false"})
+    void fewSamplesAreSaidToBeUnevenlyMixed(String samples, boolean few) {
+        String out = Outcome.execute("spread", "ridge-house", "-n", samples, "-o", folder.toString())
+                .out();
+        assertEquals(few, out.contains("So few samples are not evenly mixed"), out);
+    }
+
     @Test
     void aSpreadWritesQuantilesSamplesAndAPicture() throws IOException {
         Outcome outcome = Outcome.execute(
