@@ -53,6 +53,9 @@ final class CompiledSystem {
     /** Conductance (W/K) from one layer to the next. */
     final double conductance;
 
+    /** What part (-) of the water that flows in from the branch the jet carries into each layer. */
+    final double[] inletShares;
+
     final double workingPressure;
     final double testPressure;
     /** Whether the run goes on beyond the test pressure, */
@@ -110,6 +113,7 @@ final class CompiledSystem {
         standingLoss = tank.standingLoss();
         double height = tank.height().orElse(1);
         conductance = CONDUCTIVITY * tankVolume / height / (height / layers);
+        inletShares = inletShares(tank.inletMixing() * layers, layers);
         workingPressure = tank.workingPressure().absolute(atmosphere);
         textbook = tank.neverFails();
         water = textbook ? If97Region1.instance() : GibbsPolynomialWater.instance();
@@ -152,6 +156,16 @@ final class CompiledSystem {
         devices = all.toArray(Device<?>[]::new);
         warming = all.stream().filter(Device::hasTemperature).toArray(Device<?>[]::new);
         vector = new StateVector(slots, layers);
+    }
+
+    /** Evenly into as many layers as the jet reaches, the highest of which it may reach in part. */
+    private static double[] inletShares(double reached, int layers) {
+        double[] shares = new double[layers];
+        double all = Math.max(1, reached);
+        for (int i = 0; i < layers && i < all; i++) {
+            shares[i] = Math.min(1, all - i) / all;
+        }
+        return shares;
     }
 
     private static HotPipe[] hotPipes(StateVector.Slots slots, HotWaterSystem system) {

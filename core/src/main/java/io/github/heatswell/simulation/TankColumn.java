@@ -28,8 +28,11 @@ import java.util.Arrays;
  *       50     11      8       6
  * </pre>
  *
- * The excess falls with the root of their number, and a full cold start has none. Real inlets mix water too; we have no
- * measured figure for how much.
+ * The excess falls with the root of their number, and a full cold start has none.
+ *
+ * <p>Real inlets mix water too, by the part of the tank that {@link io.github.heatswell.system.Tank#inletMixing} states: the jet
+ * carries the inflow evenly into the layers of that part. Layers that are alike so stay alike, as in a stirred vessel. What enters a
+ * higher layer does not come through those below, so each flow is linear in the whole inflow too, which the lowest flow gives.
  *
  * <p>Of a flow that would replace a zone's water within {@link #MIXING_TIME}, only the part that takes so long mixes
  * with it; the rest passes by with the heat it meets. What leaves in a steady state is the same.
@@ -62,6 +65,11 @@ final class TankColumn {
     private final Linear[] flow;
     private final Linear[] warming;
     private final Linear onwards = new Linear();
+    /** What flows into the tank from the cold branch (kg/s). */
+    private final Linear inflow = new Linear();
+    /** Whether the jet carries inflow beyond the lowest layer. */
+    private final boolean jet;
+
     private final double[] rates;
     private double lost;
     private double coldEnthalpy;
@@ -72,11 +80,15 @@ final class TankColumn {
     private double topRelief;
     private Modes modes;
 
-    /** A quantity linear in the rate of pressure (Pa/s) and in the relief flow on top of the tank (kg/s). */
+    /**
+     * A quantity linear in the rate of pressure (Pa/s) and in the relief flow on top of the tank (kg/s), and, until that is known,
+     * in the inflow (kg/s).
+     */
     static final class Linear {
         double constant;
         double byPressure;
         double byRelief;
+        private double byInflow;
 
         double at(double pressureRate, double topRelief) {
             return constant + byPressure * pressureRate + byRelief * topRelief;
@@ -86,25 +98,39 @@ final class TankColumn {
             this.constant = constant;
             this.byPressure = byPressure;
             this.byRelief = byRelief;
+            byInflow = 0;
         }
 
         void add(double factor, Linear other) {
+            double inflow = byInflow + factor * other.byInflow;
             set(
                     constant + factor * other.constant,
                     byPressure + factor * other.byPressure,
                     byRelief + factor * other.byRelief);
+            byInflow = inflow;
         }
 
         /** Becomes {@code scale (base + factor other + more dp/dt)}. */
         void setSum(Linear base, double factor, Linear other, double more, double scale) {
+            double inflow = scale * (base.byInflow + factor * other.byInflow);
             set(
                     scale * (base.constant + factor * other.constant),
                     scale * (base.byPressure + factor * other.byPressure + more),
                     scale * (base.byRelief + factor * other.byRelief));
+            byInflow = inflow;
+        }
+
+        /** Becomes what it is with the inflow known. */
+        void know(Linear inflow) {
+            double by = byInflow;
+            byInflow = 0;
+            add(by, inflow);
         }
 
         void scale(double factor) {
+            double inflow = byInflow * factor;
             set(constant * factor, byPressure * factor, byRelief * factor);
+            byInflow = inflow;
         }
     }
 
@@ -116,6 +142,7 @@ final class TankColumn {
         pipes = new HotPipes(plant);
         zone = new Zone[layers];
         mixesWith = MIN_DENSITY * plant.tankVolume / layers / MIXING_TIME;
+        jet = plant.inletShares[0] < 1;
         upward = new boolean[layers];
         flow = new Linear[layers + 1];
         warming = new Linear[layers];
@@ -167,6 +194,7 @@ final class TankColumn {
         for (int z = 0; z < zones; z++) {
             zone[z].share = (double) zone[z].count / plant.layers;
             zone[z].power = plant.heat.output(modes, zone[z].first, zone[z].end());
+            zone[z].inletShare = inletShare(zone[z].first, zone[z].end());
         }
         returnZone = zoneOf(plant.returnLayer);
     }
@@ -178,7 +206,7 @@ final class TankColumn {
      * @param topRelief discharge of valves on top by their curves (kg/s), to estimate the directions
      * @param pressureRate rate of pressure (Pa/s), likewise
      * @param cold enthalpy of cold water (J/kg)
-     * @return the flow into the lowest zone
+     * @return the flow into the tank
      */
     Linear inflow(double drawn, double topRelief, double pressureRate, double cold) {
         coldEnthalpy = cold;
@@ -193,12 +221,20 @@ final class TankColumn {
         for (int n = 0; n < MAX_PASSES && turnFlows(pressureRate, topRelief); n++) {
             pass();
         }
-        return flow[0];
+        return inflow;
     }
 
-    /** The flow into the lowest zone as last found. */
+    /** The flow into the tank as last found. */
     Linear inflow() {
-        return flow[0];
+        return inflow;
+    }
+
+    private double inletShare(int first, int end) {
+        double sum = 0;
+        for (int layer = first; layer < end; layer++) {
+            sum += plant.inletShares[layer];
+        }
+        return sum;
     }
 
     /** Works out what of a flow (kg/s) through the column passes each zone by. */
@@ -210,10 +246,14 @@ final class TankColumn {
         }
         double below = coldEnthalpy;
         double met = 0;
+        double rising = 0;
         for (int z = 0; z < zones; z++) {
             double mixing = zone[z].mass / MIXING_TIME;
             double h = zone[z].enthalpy();
-            met = through > mixing ? (1 - mixing / through) * (zone[z].heat + met + through * (below - h)) : 0;
+            double entering = through * zone[z].inletShare;
+            double carried = rising * (below - h) + entering * (coldEnthalpy - h);
+            rising += entering;
+            met = rising > mixing ? (1 - mixing / rising) * (zone[z].heat + met + carried) : 0;
             zone[z].passing = met;
             below = h;
         }
@@ -229,7 +269,7 @@ final class TankColumn {
     private boolean turnFlows(double pressureRate, double topRelief) {
         boolean turned = !pipes.isEmpty() && pipes.turnFlows(pressureRate);
         for (int z = 0; z < zones; z++) {
-            boolean up = flow[z].at(pressureRate, topRelief) > 0;
+            boolean up = (z == 0 ? inflow : flow[z]).at(pressureRate, topRelief) > 0;
             turned |= up != upward[z];
             upward[z] = up;
         }
@@ -258,10 +298,13 @@ final class TankColumn {
                 heating.add(h - pipes.nearEnthalpy(), pipes.flow());
                 heating.constant += pipes.passingBack();
             }
-            if (z == returnZone && pipes.circulating() > 0) {
-                double returned = pipes.circulating();
-                heating.constant += returned * (pipes.nearEnthalpy() - h);
+            double returned = z == returnZone ? pipes.circulating() : 0;
+            double carried = z > 0 && upward[0] ? here.inletShare : 0;
+            if (returned > 0 || carried > 0) {
+                heating.constant += returned > 0 ? returned * (pipes.nearEnthalpy() - h) : 0;
+                heating.byInflow += carried * (coldEnthalpy - h);
                 onwards.set(above.constant - returned, above.byPressure, above.byRelief);
+                onwards.byInflow = above.byInflow - carried;
                 above = onwards;
             }
             double expansion = here.growth / cp;
@@ -275,6 +318,14 @@ final class TankColumn {
             }
             heating.scale(1 / capacity);
         }
+        inflow.set(flow[0].constant, flow[0].byPressure, flow[0].byRelief);
+        if (jet && upward[0]) {
+            inflow.scale(1 / (zone[0].inletShare - flow[0].byInflow));
+            for (int z = 0; z < zones; z++) {
+                flow[z].know(inflow);
+                warming[z].know(inflow);
+            }
+        }
     }
 
     /**
@@ -283,7 +334,8 @@ final class TankColumn {
      */
     double untilCollapse() {
         Zone top = zone[zones - 1];
-        return 1 - top.growth / top.state.heatCapacity() * (enthalpyBelow(zones - 1) - top.enthalpy());
+        double entering = top.inletShare > 0 ? coldEnthalpy : enthalpyBelow(zones - 1);
+        return 1 - top.growth / top.state.heatCapacity() * (entering - top.enthalpy());
     }
 
     /** What the hot pipes take leaves the top in place of what the tap takes from them. */
@@ -446,10 +498,11 @@ final class TankColumn {
         return z;
     }
 
-    /** Fraction of a layer's water replaced per second by the flow through its lower face (1/s), as last filled. */
+    /** Fraction of a layer's water replaced per second by the flow through its lower face and by the jet (1/s), as last filled. */
     double turnover(int layer) {
         int z = zoneOf(layer);
-        return Math.abs(flow[z].at(pressureRate, topRelief)) * zone[z].count / zone[z].mass;
+        double carried = z == 0 ? 0 : zone[z].inletShare * Math.max(inflow.at(pressureRate, topRelief), 0);
+        return (Math.abs(flow[z].at(pressureRate, topRelief)) + carried) * zone[z].count / zone[z].mass;
     }
 
     /**
@@ -463,10 +516,11 @@ final class TankColumn {
         int z = zoneOf(layer);
         Zone here = zone[z];
         int split = layer + 1;
-        double lower = plant.heat.output(modes, here.first, split)
-                + Math.max(flow[z].at(pressureRate, topRelief), 0) * (enthalpyBelow(z) - here.enthalpy());
-        double upper = plant.heat.output(modes, split, here.end());
+        double cooled = Math.max(inflow.at(pressureRate, topRelief), 0) * (coldEnthalpy - here.enthalpy());
+        double lower = plant.heat.output(modes, here.first, split) + inletShare(here.first, split) * cooled;
+        double upper = plant.heat.output(modes, split, here.end()) + inletShare(split, here.end()) * cooled;
         if (z > 0) {
+            lower += Math.max(flow[z].at(pressureRate, topRelief), 0) * (enthalpyBelow(z) - here.enthalpy());
             lower += plant.conductance * (zone[z - 1].temperature - here.temperature);
         }
         if (z + 1 < zones) {

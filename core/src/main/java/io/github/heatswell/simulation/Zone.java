@@ -37,6 +37,8 @@ final class Zone {
     double loss;
     /** Heat (W) from burners, elements and neighbours by conduction, less the standing loss. */
     double heat;
+    /** What part (-) of the water that flows into the tank the jet carries into it. */
+    double inletShare;
     /** Heat (W) that flows carry past it upwards, unmixed. */
     double passing;
 

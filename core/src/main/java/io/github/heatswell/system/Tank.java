@@ -7,6 +7,7 @@ import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.Objects;
@@ -36,6 +37,7 @@ public final class Tank {
 
     private static final Limits HEIGHT = Limits.between("height", 0.1, 10);
     private static final int MAX_LAYERS = 50;
+    private static final Limits INLET_MIXING = Limits.between("inlet-mixing", 0, 1);
 
     private final double volume;
     private final Shell shell;
@@ -53,6 +55,7 @@ public final class Tank {
 
     private final int layers;
     private final double height;
+    private final double inletMixing;
 
     private Tank(Builder from) {
         volume = from.volume;
@@ -66,6 +69,7 @@ public final class Tank {
         air = from.air;
         layers = from.layers;
         height = from.height == null ? 0 : from.height;
+        inletMixing = from.inletMixing;
     }
 
     /**
@@ -99,6 +103,7 @@ public final class Tank {
         builder.air = air;
         builder.layers = layers;
         builder.height = height > 0 ? height : null;
+        builder.inletMixing = inletMixing;
         return builder;
     }
 
@@ -210,6 +215,15 @@ public final class Tank {
     }
 
     /**
+     * How far the jet of cold water reaches that flows in.
+     *
+     * @return the part (-) of the tank, from the bottom up; 0 for no more than the lowest layer
+     */
+    public double inletMixing() {
+        return inletMixing;
+    }
+
+    /**
      * Test pressure before sale: twice the working pressure (gauge). Beyond it nothing is known about the tank, so the
      * model ends there.
      *
@@ -239,6 +253,7 @@ public final class Tank {
         private double air;
         private int layers = 1;
         private Double height;
+        private double inletMixing;
 
         private Builder() {}
 
@@ -456,6 +471,22 @@ public final class Tank {
         }
 
         /**
+         * Sets how much of the tank the jet of cold water mixes: what flows in spreads evenly over this part, however slowly it
+         * flows. This comes on top of what few layers blur. It depends on the inlet and on the flow: in a tank 24 cm wide, a baffle
+         * above the inlet changed nothing until the water rose by 11 cm/min (J. Sol. Energy Eng. 131, 011011, 2009, abstract). We
+         * found no published figure for the tanks of houses; 20 % is a guess for a strong flow straight up.
+         *
+         * @param value the part of the tank, from the bottom up: 0 to 100 %, and more than one of its layers; 0 if not set
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the part is outside its range
+         */
+        public Builder inletMixing(double value, RatioUnit unit) {
+            inletMixing = INLET_MIXING.check(value, unit);
+            return this;
+        }
+
+        /**
          * Completes the description.
          *
          * @return the tank
@@ -479,8 +510,23 @@ public final class Tank {
                     expansion == null || shell == null || shell.material().isPresent(),
                     "expansion",
                     "does not apply to a rigid shell");
+            if (inletMixing > 0) {
+                requirements.rule(inletMixing * layers > 1, "inlet-mixing", tooCoarse());
+            }
             requirements.orThrow();
             return new Tank(this);
+        }
+
+        /** Water inside one layer is mixed anyway. */
+        private String tooCoarse() {
+            String share = Limits.quantity(RatioUnit.PERCENT.fromSi(inletMixing), RatioUnit.PERCENT);
+            double enough = Math.floor(1 / inletMixing) + 1;
+            return layers == 1
+                    ? "needs layers; a tank without layers is mixed as a whole"
+                    : share + " of the tank is not more than one of its " + layers + " layers, which is mixed anyway; "
+                            + (enough > MAX_LAYERS
+                                    ? "leave it out"
+                                    : "give it " + (int) enough + " layers, or leave this out");
         }
 
         private Shell completeShell() {

@@ -34,6 +34,7 @@ final class Column {
     private final boolean pumpedAtStart;
     private final Conductances conductances;
     private final double conduction;
+    private final double reached;
     private final double room;
     private double lost;
     private double work;
@@ -77,6 +78,7 @@ final class Column {
         system.tank().air().ifPresent(layers[count - 1]::holdAir);
         double height = system.tank().height().orElse(1);
         conduction = CONDUCTIVITY * (system.tank().volume() / height) / (height / count);
+        reached = Math.max(1, system.tank().inletMixing() * count);
         room = system.site().roomTemperature();
     }
 
@@ -93,6 +95,11 @@ final class Column {
     /** {@return whether what is there begins as warm as the tank: its layers, and a loop whose pump runs} */
     boolean startsAsTheTank(int place) {
         return place < count || place == count && pumpedAtStart;
+    }
+
+    /** {@return what part (-) of cold inflow the jet carries into a layer: evenly into those that it reaches} */
+    double inletShare(int layer) {
+        return Math.max(0, Math.min(1, reached - layer)) / reached;
     }
 
     /** {@return how many layers the tank has} */

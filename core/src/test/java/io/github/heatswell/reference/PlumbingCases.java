@@ -79,6 +79,7 @@ final class PlumbingCases {
                 new ComparisonCase(
                         "five layers, element in the middle", partialDraw(5, 45).build(), 8),
                 new ComparisonCase("five layers, vessel, EU M day", layeredDay(), 24),
+                new ComparisonCase("five layers, inflow that mixes a half", mixingInlet(), 8),
                 new ComparisonCase("reducing valve, long draw", longDraw(), 1),
                 new ComparisonCase("two layers, draw while heating", drawWhileHeating(), 1),
                 new ComparisonCase("three layers, thermostat stuck, T&P device", stuckThermostatLayers(), 10),
@@ -454,6 +455,15 @@ final class PlumbingCases {
                 .draws(DrawProfile.of(
                         "sixty litres",
                         List.of(Draw.ofVolume(0.5 * HOUR, 60, VolumeUnit.LITRE, 10, FlowUnit.LITRE_PER_MINUTE))));
+    }
+
+    /** The jet reaches two layers and half of the third. */
+    private static HotWaterSystem mixingInlet() {
+        return partialDraw(5, 0)
+                .tank(layered(190, 1.6, 5).toBuilder()
+                        .inletMixing(50, RatioUnit.PERCENT)
+                        .build())
+                .build();
     }
 
     private static HotWaterSystem layeredDay() {

@@ -321,11 +321,14 @@ final class UnreducedSystem {
             double toTap = drawn * column.tap().enthalpy();
             double[] mass = new double[column.waters()];
             double[] energy = new double[column.waters()];
-            mass[0] -= outBelow;
+            for (int i = 0; i < column.count(); i++) {
+                double part = mode.warming() ? i == 0 ? 1 : 0 : column.inletShare(i);
+                mass[i] -= outBelow * part;
+                energy[i] -= below * part;
+            }
             mass[column.count() - 1] -= outAbove;
             mass[column.waters() - 1] -= drawn;
             energy[heatedLayer] += heat;
-            energy[0] -= below;
             energy[column.count() - 1] -= above;
             energy[column.waters() - 1] -= toTap;
             column.rates(y, mode, mass, energy, rates);

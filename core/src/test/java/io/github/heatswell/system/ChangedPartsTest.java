@@ -41,6 +41,7 @@ class ChangedPartsTest {
                 .workingPressure(Pressure.gauge(6, BAR))
                 .layers(7)
                 .height(1.4, LengthUnit.METRE)
+                .inletMixing(15, RatioUnit.PERCENT)
                 .build();
 
         same(
@@ -54,7 +55,8 @@ class ChangedPartsTest {
                         Tank::standingLoss,
                         Tank::workingPressure,
                         Tank::layers,
-                        Tank::height));
+                        Tank::height,
+                        Tank::inletMixing));
     }
 
     @Test

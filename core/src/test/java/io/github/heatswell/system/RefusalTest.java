@@ -51,6 +51,7 @@ class RefusalTest {
                         0,
                         300,
                         "ppm/K"),
+                number("inlet-mixing", v -> Tank.builder().inletMixing(v, RatioUnit.PERCENT), 0, 100, "%"),
                 number("stiffness-at", v -> PipeRun.builder().stiffnessAt(v, TemperatureUnit.CELSIUS), 0, 95, "degC"),
                 number("loaded-for", v -> PipeRun.builder().loadedFor(v, DurationUnit.HOUR), 0.1, 1000, "h"),
                 number(

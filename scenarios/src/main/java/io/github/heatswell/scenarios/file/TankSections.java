@@ -132,7 +132,16 @@ final class TankSections {
                                             "volume divided by cross-section; only with layers",
                                             "water fills the shell; rounded to 10 mm; no usual value for a rigid tank or beside compliance")
                                     .from(Typical.Tank::height, "volume", "diameter", "layers"))
-                            .needed("with layers", Typical.Tank::layered)));
+                            .needed("with layers", Typical.Tank::layered),
+                    amount(
+                                    "inlet-mixing",
+                                    "share of the tank, from the bottom up, into which the jet of cold water spreads; more than one"
+                                            + " of its layers; only the lowest layer if left out",
+                                    "20 %",
+                                    Kind.RATIO,
+                                    Tank.Builder::inletMixing)
+                            .leftOutFreely()
+                            .checkedAgainst("layers")));
 
     static final Section<PipeRun.Builder, PipeRun> PIPE = new Section<>(
             "piping",

@@ -52,6 +52,10 @@ class BadRichScenarioTest {
             from: 1 d, to: 25 h | from: 2.5 h, to: 25 h | 7:3 | supply.shut-off: the times overlap
             layers: 12 | layers: 0 | 8:67 | tank.layers: 0 is outside the allowed range, 1 to 50
             layers: 12 | layers: 51 | 8:67 | tank.layers: 51 is outside the allowed range, 1 to 50
+            inlet-mixing: 20 % | inlet-mixing: 101 % | 8:150 | tank.inlet-mixing: 101 % is outside the allowed range, 0 % to 100 %
+            inlet-mixing: 20 % | inlet-mixing: 5 % | 8:150 | tank.inlet-mixing: 5 % of the tank is not more than one of its 12 layers, which is mixed anyway; give it 21 layers, or leave this out
+            inlet-mixing: 20 % | inlet-mixing: 1 % | 8:150 | tank.inlet-mixing: 1 % of the tank is not more than one of its 12 layers, which is mixed anyway; leave it out
+            layers: 12, height: 1.3 m, | layers: 1, | 8:134 | tank.inlet-mixing: needs layers; a tank without layers is mixed as a whole
             layers: 12 | layers: 1.5 | 8:67 | tank.layers: '1.5' is not a whole number
             height: 1.3 m, | height: 13 m, | 8:79 | tank.height: 13 m is outside the allowed range, 0.1 m to 10 m
             material: steel, diameter: 480 mm, layers: 12, height: 1.3 m, never-fails: no, expansion: 12 ppm/K, | material: rigid, layers: 12, | 8:1 | tank.height: is missing; write, for example, 'height: 1300 mm'

@@ -57,6 +57,7 @@ class RichScenarioTest {
     @Test
     void tankAndHeaterArrive() {
         assertEquals(12, system.tank().layers());
+        assertEquals(0.2, system.tank().inletMixing(), 1e-12); // rounding
         assertEquals(1.3, system.tank().height().orElseThrow(), 1e-12);
         Heater heater = system.heater();
         assertTrue(heater.simultaneous());

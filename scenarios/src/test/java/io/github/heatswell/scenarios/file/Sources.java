@@ -40,7 +40,7 @@ public final class Sources {
               seat-leakage: 5 mL/min
               reducing-valve: { set: 3.5 bar, lock-up-rise: 0.2 bar, droop: 0.6 bar, rated-flow: 25 L/min, bypass-opens: 0.1 bar }
               shut-off: [{ from: 2 h, to: 3 h }, { from: 1 d, to: 25 h }]
-            tank: { volume: 230 L, material: steel, diameter: 480 mm, layers: 12, height: 1.3 m, never-fails: no, expansion: 12 ppm/K, air: 0.2 L }
+            tank: { volume: 230 L, material: steel, diameter: 480 mm, layers: 12, height: 1.3 m, never-fails: no, expansion: 12 ppm/K, air: 0.2 L, inlet-mixing: 20 % }
             heater: { energy: electric, input: 3 kW, set-point: 58 degC, height: 10 %, simultaneous: yes, thermostat: stuck, cut-out: 85 degC, mixed-to: 48 degC,
               upper: { input: 2 kW, height: 70 %, set-point: 60 degC, differential: 4 K } }
             piping: [{ material: pex, outside-diameter: 22 mm, wall: 3 mm, length: 14 m, stiffness-at: 60 degC, loaded-for: 1 h }, { material: copper, outside-diameter: 18 mm, wall: 1 mm, length: 6 m, carries: hot, insulation: 13 mm }, { material: copper, outside-diameter: 15 mm, wall: 1 mm, length: 30 m, carries: loop }]

@@ -44,6 +44,8 @@ final class Belongings {
 
     void agree() {
         tank(file.keyed("tank"));
+        layeredHeight(file.keyed("tank"));
+        inletMixing(file.keyed("tank"));
         heater(file.keyed("heater"));
         file.items("piping").forEach(this::pipe);
         run();
@@ -72,7 +74,6 @@ final class Belongings {
             if (tank.si("compliance", 0) > most) {
                 tank.put("compliance", numbers.between(Format.single("tank.compliance"), most / 1000, most));
             }
-            layeredHeight(tank);
             return;
         }
         double diameter = tank.si("diameter", usualDiameter(tank.si("volume", 0)));
@@ -84,7 +85,16 @@ final class Belongings {
             tank.put(
                     "wall", numbers.between(Format.single("tank.wall"), diameter / 90, Math.min(50e-3, diameter / 10)));
         }
-        layeredHeight(tank);
+    }
+
+    /** More than one layer. */
+    private void inletMixing(Keyed tank) {
+        int layers = tank.has("layers") ? Integer.parseInt(tank.word("layers")) : 1;
+        if (layers == 1) {
+            tank.remove("inlet-mixing");
+        } else if (tank.has("inlet-mixing") && tank.si("inlet-mixing", 0) * layers < 1.1) {
+            tank.put("inlet-mixing", numbers.between(Format.single("tank.inlet-mixing"), 1.1 / layers, 1));
+        }
     }
 
     /** All plastics begin with a p, and no metal does. */
