@@ -15,7 +15,8 @@ import io.github.heatswell.water.LiquidWater;
  * </pre>
  *
  * A pump takes the flow r from the tank through the first pipe, a circulation loop, and back: it adds {@code r (h_top - h)} to the loop and
- * {@code r (h - h_return)} to the layer it returns to, and it flows up through the layers above that one.
+ * {@code r (h - h_return)} to the layer it returns to, and it flows up through the layers above that one. A loop that
+ * gives back more than r takes nothing from the tank: what is beyond r comes back into the top.
  *
  * <p>So the water of a pipe shrinks as it cools and draws some from the tank. The heat of the wall is left out: that of copper pipe would slow the
  * cooling by a sixth.
@@ -164,10 +165,8 @@ final class HotPipes {
             double growth = here.pipe.byTemperature * here.state.density() - here.state.expansivity() * here.mass;
             double give = here.pipe.byPressure * here.state.density() + here.state.compressibility() * here.mass;
             double expansion = growth / capacity;
-            if (i == 0) {
-                heating.constant += circulating * difference;
-            }
             if (here.filled) {
+                heating.constant += i == 0 ? circulating * difference : 0;
                 here.flow.setSum(onwards, expansion, heating, give, 1 / (1 - expansion * difference));
                 heating.add(difference, here.flow);
             } else {
@@ -179,8 +178,8 @@ final class HotPipes {
     }
 
     /**
-     * Works out what passes each pipe by, as in the layers of the {@link TankColumn}: of the drawn flow, and of what larger pipes behind it
-     * take or give back beyond that.
+     * Works out what passes each pipe by, as in the layers of the {@link TankColumn}: of the drawn flow, less what larger pipes behind it
+     * give to the tap themselves, and of what they take or give back beyond that.
      */
     private void letPass(double entering, double beside) {
         double before = entering;
@@ -188,7 +187,8 @@ final class HotPipes {
         for (Content here : contents) {
             double mixing = here.mass / TankColumn.MIXING_TIME;
             double h = here.enthalpy();
-            double through = drawn + (still ? 0 : Math.max(0, here.onwards - drawn - mixing));
+            double beyond = still || here == last() ? 0 : here.onwards - drawn;
+            double through = drawn + Math.signum(beyond) * Math.max(0, Math.abs(beyond) - mixing);
             met = here.filled && through > mixing ? (1 - mixing / through) * (met + through * (before - h)) : 0;
             here.passing = met;
             before = h;
@@ -235,7 +235,7 @@ final class HotPipes {
         return contents.length > 0 ? contents[0].passingBack : 0;
     }
 
-    /** Whether water comes back into the tank. */
+    /** Whether water comes back into the top of the tank. */
     boolean returns() {
         return contents.length > 0 && !contents[0].filled;
     }

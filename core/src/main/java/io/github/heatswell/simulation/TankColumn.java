@@ -296,7 +296,7 @@ final class TankColumn {
                 heating.add(h - zone[z + 1].enthalpy(), above);
             } else if (z + 1 == zones && pipes.returns()) {
                 heating.add(h - pipes.nearEnthalpy(), pipes.flow());
-                heating.constant += pipes.passingBack();
+                heating.constant += pipes.circulating() * (h - pipes.nearEnthalpy()) + pipes.passingBack();
             }
             double returned = z == returnZone ? pipes.circulating() : 0;
             double carried = z > 0 && upward[0] ? here.inletShare : 0;
@@ -527,7 +527,8 @@ final class TankColumn {
             upper += plant.conductance * (zone[z + 1].temperature - here.temperature)
                     - Math.min(flow[z + 1].at(pressureRate, topRelief), 0) * (zone[z + 1].enthalpy() - here.enthalpy());
         } else if (pipes.returns()) {
-            upper += pipes.flow().at(pressureRate, topRelief) * (here.enthalpy() - pipes.nearEnthalpy())
+            upper += (pipes.flow().at(pressureRate, topRelief) + pipes.circulating())
+                            * (here.enthalpy() - pipes.nearEnthalpy())
                     + pipes.passingBack();
         }
         if (z == returnZone && pipes.circulating() > 0) {

@@ -16,9 +16,11 @@ import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.InvalidDescriptionException;
+import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.Material;
 import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.Start;
+import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.Tank;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
@@ -185,6 +187,44 @@ class CirculationTest {
         }
         assertTrue(bottom[0] > 40, "mixed: " + bottom[0]);
         assertTrue(bottom[1] < 25, "still cold: " + bottom[1]);
+    }
+
+    /**
+     * A soft branch that gives back more than the pump moves fills the loop with its own cold water. The pump was held to bring in hot
+     * water at the same time; at the turn from one to the other no direction of flow agreed with itself.
+     */
+    @Test
+    void whatABranchGivesBackFillsTheLoop() {
+        PipeRun branch = PipeRun.builder()
+                .carries(PipeRun.Carries.HOT)
+                .material(Material.PB)
+                .outsideDiameter(63, LengthUnit.MILLIMETRE)
+                .wall(2, LengthUnit.MILLIMETRE)
+                .length(50, LengthUnit.METRE)
+                .build();
+        PipeRun loop = PipeRun.builder()
+                .carries(PipeRun.Carries.LOOP)
+                .material(Material.COPPER)
+                .outsideDiameter(22, LengthUnit.MILLIMETRE)
+                .wall(0.9, LengthUnit.MILLIMETRE)
+                .length(2, LengthUnit.METRE)
+                .build();
+        HotWaterSystem house = lodge(loop, pump(3).build())
+                .supply(Systems.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(1, PressureUnit.BAR), 9))
+                .start(Start.builder()
+                        .water(STORED, TemperatureUnit.CELSIUS)
+                        .pressure(Pressure.gauge(9, PressureUnit.BAR))
+                        .build())
+                .addPipe(branch)
+                .addLeak(Leak.of(12, FlowUnit.LITRE_PER_MINUTE, Pressure.gauge(5, PressureUnit.BAR)))
+                .build();
+        RunResult run = Simulation.of(house, Duration.ofSeconds(60))
+                .sampledEvery(Duration.ofSeconds(1))
+                .run();
+        assertTrue(run.audit().closes(), run.audit()::toString);
+        assertEquals(STORED, read(run, Channel.WATER_IN_LOOP, 0), 1e-6);
+        // some seven litres through half a litre; half of them hot would leave it at 36 degC
+        assertEquals(ROOM, read(run, Channel.WATER_IN_LOOP, 20), 3);
     }
 
     @Test

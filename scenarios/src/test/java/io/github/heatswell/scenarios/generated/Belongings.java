@@ -379,6 +379,16 @@ final class Belongings {
         } else if (loop.isEmpty()) {
             file.remove("circulation");
         }
+        for (Keyed hours : file.keyed("circulation").items("pump")) {
+            if (clock(hours.word("from")).equals(clock(hours.word("to")))) {
+                hours.put("to", new Plain(hours.word("from").startsWith("12") ? "13:00" : "12:00"));
+            }
+        }
+    }
+
+    /** A time of day with its seconds. */
+    private static String clock(String time) {
+        return time.length() > 5 ? time : time + ":00";
     }
 
     /** At most a third of the highest layer, were it at the pressure of the air of the highest site, and the supply at 25 bar. */

@@ -59,7 +59,8 @@ class DifficultHousesTest {
                 "flood-through-a-short-loop",
                 "flood-back-through-a-short-loop",
                 "warmed-by-turns-in-a-flood",
-                "rounding-under-air"
+                "rounding-under-air",
+                "branch-that-feeds-its-tap"
             })
     void theirDayEndsWithItsBooksClosed(String name) throws IOException {
         RunResult result = Simulation.of(house(name), Duration.ofDays(1))
