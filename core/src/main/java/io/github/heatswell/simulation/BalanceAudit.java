@@ -38,8 +38,8 @@ final class BalanceAudit {
         double now = inventory.relaxedTankMass(y, modes);
         displaced += Math.abs(now - tankMass);
         tankMass = now;
-        heaterInput += plant.heat.input(modes) * length;
-        heatToWater += plant.heat.output(modes) * length;
+        heaterInput += plant.heat.steadyInput(modes) * length;
+        heatToWater += plant.heat.steadyOutput(modes) * length;
     }
 
     /**
@@ -105,10 +105,14 @@ final class BalanceAudit {
                 y[StateVector.DRAWN] / plant.coldDensity,
                 y[StateVector.LEAKED] / plant.coldDensity,
                 y[StateVector.DELIVERED],
-                heaterInput,
-                heatToWater,
+                heaterInput + plant.heat.meteredInput(y),
+                heatToWater(y),
                 y[StateVector.HEAT_LOST],
                 drawsCutShort);
+    }
+
+    private double heatToWater(double[] y) {
+        return heatToWater + plant.heat.meteredOutput(y);
     }
 
     /** A volume counted since the start. Where nothing has flowed, rounding may leave it some 1e-27 kg below zero. */
@@ -131,8 +135,8 @@ final class BalanceAudit {
         return new RunSummary.Audit(
                 in - out - (inventory.mass(y, modes) - openingMass),
                 in + out + displaced,
-                heatToWater - lost + carried - (inventory.tankEnergy(y, modes) - openingEnergy),
-                heatToWater + Math.abs(lost) + Math.abs(carried) + y[StateVector.DELIVERED]);
+                heatToWater(y) - lost + carried - (inventory.tankEnergy(y, modes) - openingEnergy),
+                heatToWater(y) + Math.abs(lost) + Math.abs(carried) + y[StateVector.DELIVERED]);
     }
 
     /**

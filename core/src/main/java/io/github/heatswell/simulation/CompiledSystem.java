@@ -126,7 +126,7 @@ final class CompiledSystem {
         gaugeOffset = system.head(system.gaugeHeight());
 
         StateVector.Slots slots = new StateVector.Slots();
-        heat = new HeatSources(slots, system.heater(), layers);
+        heat = new HeatSources(slots, system.heater(), layers, system.start().timeOfDay());
         feed = new SupplyBoundary(slots, system.supply(), atmosphere);
         valves = system.reliefValves().stream()
                 .map(valve -> new Valve(slots, valve, atmosphere, system.head(valve.height())))

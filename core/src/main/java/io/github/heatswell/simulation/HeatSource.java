@@ -2,7 +2,9 @@ package io.github.heatswell.simulation;
 
 import io.github.heatswell.system.Element;
 import io.github.heatswell.system.Heater;
+import io.github.heatswell.system.PowerCurve;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 
 /** A burner or element with its thermostat. */
@@ -28,6 +30,7 @@ final class HeatSource extends Device<HeatSource.Call> {
     final boolean stuck;
     final String name;
     private final int belowTop;
+    private final PowerCurve curve;
 
     HeatSource(StateVector.Slots slots, Heater heater, Element element, int layers) {
         super(slots);
@@ -39,6 +42,7 @@ final class HeatSource extends Device<HeatSource.Call> {
         setPoint = element.setPoint();
         switchOn = element.switchesOn();
         stuck = lower && heater.thermostatStuck();
+        curve = element.powerCurve().orElse(null);
         name = heater.elements().size() == 1 ? "" : lower ? "lower element" : "upper element";
     }
 
@@ -76,6 +80,41 @@ final class HeatSource extends Device<HeatSource.Call> {
     /** Temperature (K) at the thermostat; the layers are the last of the state. */
     private double sensed(double[] y) {
         return y[y.length - belowTop];
+    }
+
+    /** Whether it takes another part of its input at another time or temperature. */
+    boolean varies() {
+        return curve != null;
+    }
+
+    /**
+     * The part of its input (-) that it takes and gives while on.
+     *
+     * @param clock the time (s) since the midnight before the run
+     * @param y the state; no number in a trial state of the solver gives no number
+     */
+    double part(double clock, double[] y) {
+        double around = sensed(y);
+        if (curve == null || Double.isNaN(around) || Double.isNaN(clock)) {
+            return curve == null ? 1 : Double.NaN;
+        }
+        Supplier<String> asked = () -> curve() + " at " + clock + " s and " + around + " K";
+        double share = UndefinedCurveException.defined(() -> curve.share(clock, around), asked);
+        return UndefinedCurveException.check(share, share >= 0 && share <= 1, asked, "0 to 1");
+    }
+
+    /** When its curve next changes (s since the midnight before the run), after a time; infinite without one. */
+    double nextChange(double clock) {
+        if (curve == null) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double next = curve.nextChange(clock);
+        return UndefinedCurveException.check(
+                next, next > clock, () -> "for its next change after " + clock + " s, " + curve(), "a later time");
+    }
+
+    private String curve() {
+        return "the power curve of the " + (name.isEmpty() ? "heater" : name);
     }
 
     /** Records when it goes off, and holds it off if it would switch on again too soon. */

@@ -100,7 +100,7 @@ final class Recorder {
         segmentStart = time;
         modes = now;
         drawing = draw;
-        power = plant.heat.input(modes);
+        power = plant.heat.input(modes, y);
         regime = regime(y);
         look(time, y);
     }
@@ -172,7 +172,7 @@ final class Recorder {
         putTotal(step, count, Channel.INFLOW_TOTAL, StateVector.LET_IN, StateVector.LET_IN);
         putTotal(step, count, Channel.DRAWN_TOTAL, StateVector.DRAWN, StateVector.DRAWN);
         putTotal(step, count, Channel.RETURNED_TOTAL, StateVector.RETURNED, StateVector.RETURNED);
-        Arrays.fill(channel(Channel.HEATER_POWER), 0, count, power);
+        putPower(step, count);
         putFlows(step, count);
         double[] pressure = channel(Channel.PRESSURE_ABSOLUTE);
         Arrays.fill(channel(Channel.VESSEL_WATER), 0, count, 0);
@@ -213,6 +213,18 @@ final class Recorder {
             total[i] = reached;
         }
         totals[channel.ordinal()] = reached;
+    }
+
+    /** What the heater takes changes within a segment only if a source has a curve of its own. */
+    private void putPower(DenseOutput step, int count) {
+        double[] taken = channel(Channel.HEATER_POWER);
+        Arrays.fill(taken, 0, count, power);
+        if (plant.heat.varies()) {
+            for (int i = 0; i < count; i++) {
+                step.atPart(parts[i], inside);
+                taken[i] = plant.heat.input(modes, inside);
+            }
+        }
     }
 
     /** Flows are computed for each sample, where anything may flow. */

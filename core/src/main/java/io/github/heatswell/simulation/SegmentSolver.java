@@ -79,6 +79,7 @@ final class SegmentSolver {
         absolute[StateVector.PRESSURE] = LITTLE_STORED * massTolerance(plant) / plant.coldDensity / give(plant);
         Arrays.fill(absolute, vector.lowest, vector.length, TEMPERATURE_TOLERANCE);
         vector.setTemperatures(absolute, TEMPERATURE_TOLERANCE);
+        vector.setEnergies(absolute, ENERGY_TOLERANCE);
         absolute[StateVector.DELIVERED] = ENERGY_TOLERANCE;
         absolute[StateVector.HEAT_LOST] = ENERGY_TOLERANCE;
         absolute[StateVector.CARRIED] = ENERGY_TOLERANCE;

@@ -45,13 +45,15 @@ final class StateVector {
 
     private final int[] discharges;
     private final int[] temperatures;
+    private final int[] energies;
 
     StateVector(Slots slots, int layers) {
-        lowest = OWN + slots.discharges.size() + slots.temperatures.size();
+        lowest = slots.next();
         highest = lowest + layers - 1;
         length = highest + 1;
         discharges = slots.discharges.stream().mapToInt(Integer::intValue).toArray();
         temperatures = slots.temperatures.stream().mapToInt(Integer::intValue).toArray();
+        energies = slots.energies.stream().mapToInt(Integer::intValue).toArray();
     }
 
     /** Hands out the slots of a system's devices, in the order of their construction. */
@@ -59,6 +61,7 @@ final class StateVector {
 
         private final List<Integer> discharges = new ArrayList<>();
         private final List<Integer> temperatures = new ArrayList<>();
+        private final List<Integer> energies = new ArrayList<>();
         private int devices;
 
         /** The place of a device among the {@link Modes}. */
@@ -76,10 +79,19 @@ final class StateVector {
             return taken(temperatures);
         }
 
+        /** A slot for an energy that a device has counted since the start (J). */
+        int energy() {
+            return taken(energies);
+        }
+
         private int taken(List<Integer> of) {
-            int slot = OWN + discharges.size() + temperatures.size();
+            int slot = next();
             of.add(slot);
             return slot;
+        }
+
+        private int next() {
+            return OWN + discharges.size() + temperatures.size() + energies.size();
         }
     }
 
@@ -90,12 +102,22 @@ final class StateVector {
         for (int slot : discharges) {
             totals[slot] = true;
         }
+        for (int slot : energies) {
+            totals[slot] = true;
+        }
         return totals;
     }
 
     /** Sets a value for each temperature of a device. */
     void setTemperatures(double[] into, double value) {
         for (int slot : temperatures) {
+            into[slot] = value;
+        }
+    }
+
+    /** Sets a value for each energy that a device counts. */
+    void setEnergies(double[] into, double value) {
+        for (int slot : energies) {
             into[slot] = value;
         }
     }

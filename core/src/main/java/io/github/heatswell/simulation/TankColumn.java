@@ -79,6 +79,8 @@ final class TankColumn {
     private double pressureRate;
     private double topRelief;
     private Modes modes;
+    /** The state prepared for, as far as heat sources ask it. */
+    private final double[] at;
 
     /**
      * A quantity linear in the rate of pressure (Pa/s) and in the relief flow on top of the tank (kg/s), and, until that is known,
@@ -138,6 +140,7 @@ final class TankColumn {
         this.plant = plant;
         this.water = water;
         int layers = plant.layers;
+        at = new double[plant.vector.length];
         air = plant.air();
         pipes = new HotPipes(plant);
         zone = new Zone[layers];
@@ -163,9 +166,15 @@ final class TankColumn {
      * @param now the modes
      */
     void prepare(double[] y, StateVector vector, Modes now) {
+        boolean varies = plant.heat.varies();
+        if (varies) {
+            System.arraycopy(y, 0, at, 0, y.length);
+        }
         if (now != modes) {
             modes = now;
             formZones();
+        } else if (varies) {
+            heat();
         }
         double p = y[StateVector.PRESSURE];
         lost = 0;
@@ -182,6 +191,13 @@ final class TankColumn {
         }
     }
 
+    /** Sets what the heat sources give each zone. */
+    private void heat() {
+        for (int z = 0; z < zones; z++) {
+            zone[z].power = plant.heat.output(modes, at, zone[z].first, zone[z].end());
+        }
+    }
+
     private void formZones() {
         zones = 0;
         for (int layer = 0; layer < plant.layers; layer++) {
@@ -193,9 +209,9 @@ final class TankColumn {
         }
         for (int z = 0; z < zones; z++) {
             zone[z].share = (double) zone[z].count / plant.layers;
-            zone[z].power = plant.heat.output(modes, zone[z].first, zone[z].end());
             zone[z].inletShare = inletShare(zone[z].first, zone[z].end());
         }
+        heat();
         returnZone = zoneOf(plant.returnLayer);
     }
 
@@ -517,8 +533,8 @@ final class TankColumn {
         Zone here = zone[z];
         int split = layer + 1;
         double cooled = Math.max(inflow.at(pressureRate, topRelief), 0) * (coldEnthalpy - here.enthalpy());
-        double lower = plant.heat.output(modes, here.first, split) + inletShare(here.first, split) * cooled;
-        double upper = plant.heat.output(modes, split, here.end()) + inletShare(split, here.end()) * cooled;
+        double lower = plant.heat.output(modes, at, here.first, split) + inletShare(here.first, split) * cooled;
+        double upper = plant.heat.output(modes, at, split, here.end()) + inletShare(split, here.end()) * cooled;
         if (z > 0) {
             lower += Math.max(flow[z].at(pressureRate, topRelief), 0) * (enthalpyBelow(z) - here.enthalpy());
             lower += plant.conductance * (zone[z - 1].temperature - here.temperature);

@@ -35,11 +35,12 @@
  * a {@code PressureRegime}.
  *
  * <p>From outside, a relief valve may have a lift curve of its own
- * ({@link io.github.heatswell.system.ReliefValve.LiftCurve}), and a vessel a law of its own for its gas
- * ({@link io.github.heatswell.system.GasLaw}): pure functions, checked where they are set and where they are asked.
+ * ({@link io.github.heatswell.system.ReliefValve.LiftCurve}), a vessel a law of its own for its gas
+ * ({@link io.github.heatswell.system.GasLaw}), and a burner or element a curve of what it gives over time and temperature
+ * ({@link io.github.heatswell.system.PowerCurve}): pure functions, checked where they are set and where they are asked.
  * Devices stay closed: one must keep the conserved mass and energy, the state's slots and the modes in step with the balances,
- * and a mistake in it would show as physics. A heat source stays that of a thermostat, because it is constant between
- * events. A timetable of heat needs one class beside {@code HeatSource}, whose {@code nextChange} names the next switching.
+ * and a mistake in it would show as physics.
+ * What switches a source stays its thermostat, because switching is a mode.
  *
  * <p>Internally, all quantities are in SI units, pressures are absolute at the height of the tank's drain cock, and
  * mass flows are positive in the direction of their name.

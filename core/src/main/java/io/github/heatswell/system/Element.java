@@ -5,6 +5,8 @@ import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
+import java.util.Objects;
+import java.util.Optional;
 
 /**
  * One burner or electric element with its thermostat: off when the water around it reaches the set point, on again when
@@ -17,16 +19,23 @@ public final class Element {
     private static final Limits SET_POINT = Limits.between("set-point", 283.15, 372.15);
     private static final Limits DIFFERENTIAL = Limits.between("differential", 0.1, 40);
 
+    /** A power curve is looked at over so long (s), */
+    private static final double CURVE_UNTIL = 2 * 86_400;
+    /** so often (s). */
+    private static final double CURVE_STEP = 900;
+
     private final double input;
     private final double height;
     private final double setPoint;
     private final double differential;
+    private final PowerCurve powerCurve;
 
     private Element(Builder from) {
         input = from.input;
         height = from.height;
         setPoint = from.setPoint;
         differential = from.differential;
+        powerCurve = from.powerCurve;
     }
 
     /**
@@ -50,7 +59,7 @@ public final class Element {
     }
 
     /**
-     * Power input while on.
+     * Power input while on; with a curve of its own, the most it takes.
      *
      * @return the input (W)
      */
@@ -94,12 +103,18 @@ public final class Element {
         return setPoint - differential;
     }
 
+    /** {@return what part of its input it takes at a time and a temperature, or empty if it takes all of it while on} */
+    public Optional<PowerCurve> powerCurve() {
+        return Optional.ofNullable(powerCurve);
+    }
+
     /** Builds an {@link Element}. */
     public static final class Builder {
         private Double input;
         private double height;
         private Double setPoint;
         private Double differential;
+        private PowerCurve powerCurve;
 
         private Builder() {}
 
@@ -108,6 +123,7 @@ public final class Element {
             height = element.height;
             setPoint = element.setPoint;
             differential = element.differential;
+            powerCurve = element.powerCurve;
         }
 
         /**
@@ -159,6 +175,38 @@ public final class Element {
          */
         public Builder differential(double value, TemperatureDifferenceUnit unit) {
             differential = DIFFERENTIAL.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Sets what part of its input it takes while on; by default, all of it.
+         *
+         * @param value the curve
+         * @return this builder
+         * @throws IllegalArgumentException if the curve fails or leaves 0 to 1 at some quarter of an hour of two days between
+         *     5 degC and 95 degC, or names as its next change one that does not come later
+         */
+        public Builder powerCurve(PowerCurve value) {
+            Objects.requireNonNull(value, "power-curve");
+            for (double clock = 0; clock <= CURVE_UNTIL; clock += CURVE_STEP) {
+                for (int degrees = 5; degrees <= 95; degrees += 10) {
+                    double share;
+                    double next;
+                    try {
+                        share = value.share(clock, TemperatureUnit.CELSIUS.toSi(degrees));
+                        next = value.nextChange(clock);
+                    } catch (RuntimeException failed) {
+                        throw new IllegalArgumentException(
+                                "power-curve: fails at " + clock + " s and " + degrees + " degC: " + failed, failed);
+                    }
+                    if (!(share >= 0 && share <= 1 && next > clock)) {
+                        throw new IllegalArgumentException("power-curve: at " + clock + " s and " + degrees
+                                + " degC it gives " + share + ", where 0 to 1 is needed, and names " + next
+                                + " s as its next change");
+                    }
+                }
+            }
+            powerCurve = value;
             return this;
         }
 

@@ -237,6 +237,18 @@ public final class Heater {
         }
 
         /**
+         * Sets what part of its input the burner or the lower element takes while on; by default, all of it.
+         *
+         * @param value the curve
+         * @return this builder
+         * @throws IllegalArgumentException if the curve breaks its contract, see {@link Element.Builder#powerCurve}
+         */
+        public Builder powerCurve(PowerCurve value) {
+            lower.powerCurve(value);
+            return this;
+        }
+
+        /**
          * Sets the recovery efficiency.
          *
          * @param value the efficiency, 10 % to 100 %

@@ -101,6 +101,9 @@ final class UnreducedSystem {
         mains = new MainsPort(system, branch.density(fill), conductances.supply());
         taps = new TapPort(water, system.coldAtStart(), fill);
         agenda = new Agenda(system, MAX_DAYS);
+        if (system.heater().elements().get(0).powerCurve().isPresent()) {
+            throw new IllegalArgumentException("no power curve was written here");
+        }
         heatedLayer = (int) (system.heater().elements().get(0).height() * column.count());
         integrals = UPPER_LAYERS + 2 * (column.waters() - 1);
         double t = system.start().waterTemperature().orElse(system.coldAtStart());
