@@ -1,10 +1,8 @@
 package io.github.heatswell.scenarios.teaching;
 
 import io.github.heatswell.result.Channel;
-import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.report.Svg;
-import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.UnitSystem;
@@ -18,12 +16,9 @@ final class SketchGrid {
     private static final int WIDTH = 720;
     private static final int HEIGHT = 250;
     private static final int LEFT = 60;
-    private static final int RIGHT = 15;
+    private static final int RIGHT = 26;
     private static final int TOP = 26;
     private static final int BOTTOM = 38;
-
-    /** How much of the time until the last heater stops is shown beyond it. */
-    private static final double BEYOND = 1.0 / 3;
 
     /** Up to here pictures have minutes (s). */
     private static final double MAX_IN_MINUTES = 3 * 3600;
@@ -80,15 +75,6 @@ final class SketchGrid {
         return Svg.of(svg.toString(), "Empty graph: " + name + " over time.", "sketch-" + Page.mark(units) + "-");
     }
 
-    /** Where the lesson's picture has the time of day, the time at which it begins. */
-    private String beginning() {
-        HotWaterSystem house = shown.get(0).system();
-        long minutes = Math.round(house.start().timeOfDay() / MINUTE);
-        return !byClock(shown.get(0))
-                ? "the start"
-                : String.format(Locale.ROOT, "%02d:%02d", minutes / 60, minutes % 60);
-    }
-
     /** Where a relief valve would open: who expects that must have room to draw it. */
     private double reliefSet() {
         double set = 0;
@@ -101,17 +87,10 @@ final class SketchGrid {
         return set;
     }
 
-    /** The time that matters: until the last heater has stopped, and a third more; a run that ends before sets the end. */
+    /** As far as the picture goes with which the sketch is compared. */
     private double end() {
-        double longest = 0;
-        for (RunResult result : shown) {
-            double stopped = result.first(Event.Kind.HEATER_OFF)
-                    .or(() -> result.first(Event.Kind.CUT_OUT_TRIPPED))
-                    .map(Event::time)
-                    .orElse(result.end());
-            longest = Math.max(longest, Math.min(result.end(), stopped * (1 + BEYOND)));
-        }
         double unit = timeUnit();
+        double longest = shown.stream().mapToDouble(RunResult::end).max().orElseThrow();
         double step = Scale.step(longest / unit);
         return Math.ceil(longest / unit / step - 1e-9) * step * unit;
     }
@@ -141,16 +120,23 @@ final class SketchGrid {
         double unit = timeUnit();
         double step = Scale.step(end / unit);
         Scale scale = new Scale(0, step, (int) Math.round(end / unit / step));
+        boolean byClock = byClock(shown.get(0));
         for (int i = 0; i <= scale.lines(); i++) {
             double x = LEFT + (WIDTH - LEFT - RIGHT) * (double) i / scale.lines();
             line(x, TOP, x, HEIGHT - BOTTOM);
-            text(x, HEIGHT - BOTTOM + 18, "middle", scale.label(i));
+            text(x, HEIGHT - BOTTOM + 18, "middle", byClock ? clock(i * step * unit) : scale.label(i));
         }
         text(
                 (LEFT + WIDTH - RIGHT) / 2.0,
                 HEIGHT - 4,
                 "middle",
-                "time since " + beginning() + " (" + (unit == HOUR ? "h" : "min") + ")");
+                byClock ? "time of day" : "time since the start (" + (unit == HOUR ? "h" : "min") + ")");
+    }
+
+    /** The time of day (hours and minutes) at a time (s) of the run. */
+    private String clock(double time) {
+        long minutes = Math.round((shown.get(0).system().start().timeOfDay() + time) / MINUTE) % (24 * 60);
+        return String.format(Locale.ROOT, "%02d:%02d", minutes / 60, minutes % 60);
     }
 
     private double value(RunResult result, int index) {

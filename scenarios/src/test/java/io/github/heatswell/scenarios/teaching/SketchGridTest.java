@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.teaching;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.report.Html;
 import io.github.heatswell.units.UnitSystem;
 import java.util.HashSet;
@@ -17,7 +18,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** An empty graph has ticks that can be told apart, and does not end where the answer does. */
 class SketchGridTest {
 
-    private static final Pattern TICK = Pattern.compile("text-anchor=\"(end|middle)\"[^>]*>([0-9.]+)<");
+    private static final Pattern TICK = Pattern.compile("text-anchor=\"(end|middle)\"[^>]*>([0-9.:]+)<");
 
     @ParameterizedTest
     @CsvSource({"3.4, 3.4", "3.4, 3.4004", "4.2, 7", "0, 375", "49.3, 101.5", "2.85, 11.2", "0, 0.0003", "288, 372"})
@@ -60,10 +61,31 @@ class SketchGridTest {
         return new Html().picture(SketchGrid.of(Lessons.run(lesson), units)).end();
     }
 
-    /** Where everything happens in two hours, three days are not the scale. */
+    /** Regression: a grid ended at 2 h beside a picture of 4 h, and counted hours beside a picture with the time of day. */
     @Test
-    void theMinutesThatMatterAreWide() {
-        String svg = drawn(Lessons.all().get(3), UnitSystem.SI);
-        assertTrue(svg.contains("(h)") && svg.contains(">2.0<") && !svg.contains(">2.5<"), svg);
+    void theTimesAreThoseOfThePicture() {
+        for (Lesson lesson : Lessons.all()) {
+            RunResult first = Lessons.run(lesson).results().get(0);
+            boolean clock = !first.system().draws().draws().isEmpty();
+            String svg = drawn(lesson, UnitSystem.SI);
+            assertEquals(clock, svg.contains(">time of day<"), lesson.id());
+            assertEquals(!clock, svg.contains(">time since the start ("), lesson.id());
+            List<String> ticks = TICK.matcher(svg)
+                    .results()
+                    .filter(tick -> tick.group(1).equals("middle"))
+                    .map(tick -> tick.group(2))
+                    .toList();
+            if (!clock) {
+                double unit = svg.contains("(h)") ? 3600 : 60;
+                double end = IntStream.range(0, lesson.houses().size())
+                        .filter(house -> SketchGrid.isShown(lesson, house))
+                        .mapToObj(Lessons.run(lesson).results()::get)
+                        .mapToDouble(RunResult::end)
+                        .max()
+                        .orElseThrow();
+                double last = unit * Double.parseDouble(ticks.get(ticks.size() - 1));
+                assertTrue(last >= end - 1 && last < 1.3 * end, lesson.id() + ": " + ticks + " " + end); // whole ticks
+            }
+        }
     }
 }
