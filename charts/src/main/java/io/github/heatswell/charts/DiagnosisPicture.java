@@ -48,7 +48,9 @@ final class DiagnosisPicture {
         ValueScale.Range range = new ValueScale.Range(log.lowest(), log.highest());
         for (int i = 0; i < logged.runs().size(); i++) {
             NamedReadings run = logged.runs().get(i);
-            Points points = points(run.gauge());
+            Points points = run.course().times().isEmpty()
+                    ? points(run.gauge())
+                    : points(run.course().times(), run.course().gauge());
             range = range.with(new ValueScale.Range(points.lowest(), points.highest()));
             curves.add(new Curve(Curve.Role.ofRun(i + 1), amounts.units().spelled(run.name()), "", points));
         }
@@ -92,10 +94,14 @@ final class DiagnosisPicture {
     }
 
     private Points points(List<Double> pascal) {
+        return points(logged.times(), pascal);
+    }
+
+    private Points points(List<Double> seconds, List<Double> pascal) {
         double[] times = new double[pascal.size()];
         double[] values = new double[pascal.size()];
         for (int i = 0; i < values.length; i++) {
-            times[i] = scale.of(logged.times().get(i));
+            times[i] = scale.of(seconds.get(i));
             values[i] = amounts.units().pressure().fromSi(pascal.get(i));
         }
         return Points.overTime(times, values);

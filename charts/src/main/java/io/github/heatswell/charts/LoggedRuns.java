@@ -1,6 +1,7 @@
 package io.github.heatswell.charts;
 
 import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.diagnosis.HypothesisFit;
 import java.util.List;
 import java.util.Objects;
 
@@ -23,16 +24,19 @@ public record LoggedRuns(
      *
      * @param name what the run is called
      * @param gauge the readings (Pa, gauge), as many as there are times
+     * @param course what it would show between them too, which is drawn; if that is not known, the readings are
      */
-    public record NamedReadings(String name, List<Double> gauge) {
+    public record NamedReadings(String name, List<Double> gauge, HypothesisFit.Course course) {
 
         /**
          * Copies the readings.
          *
          * @param name what the run is called
          * @param gauge the readings (Pa, gauge), as many as there are times
+         * @param course what it would show between them too; possibly nothing
          */
         public NamedReadings {
+            Objects.requireNonNull(course, "course");
             Objects.requireNonNull(name, "name");
             gauge = List.copyOf(Objects.requireNonNull(gauge, "gauge"));
         }

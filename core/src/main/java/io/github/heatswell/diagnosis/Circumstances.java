@@ -46,6 +46,7 @@ final class Circumstances {
     private final HotWaterSystem house;
     private final PressureLog log;
     private final boolean reseatAssumed;
+    private final DrawMarks draws;
 
     /**
      * The circumstances of a house.
@@ -53,17 +54,24 @@ final class Circumstances {
      * @param house the house as described
      * @param log the log, or null
      * @param reseatAssumed whether the reseat pressure of the relief valves is only assumed
+     * @param draws the draws of the log
      */
-    Circumstances(HotWaterSystem house, PressureLog log, boolean reseatAssumed) {
+    Circumstances(HotWaterSystem house, PressureLog log, boolean reseatAssumed, DrawMarks draws) {
         this.house = house;
         this.log = log;
         this.reseatAssumed = reseatAssumed;
+        this.draws = draws;
     }
 
     /** How far (Pa) a set pressure must lie from that of the plate to be more than what valve and gauge are usually off. */
     static double tolerance(double setPressure) {
         double relative = Math.hypot(SET_PRESSURE_SPREAD, GAUGE_SCALE_SPREAD) * setPressure;
         return 2 * Math.hypot(relative, GAUGE_ZERO_SPREAD);
+    }
+
+    /** How far (Pa) a gauge is off at a pressure (Pa, gauge) that errs at its zero and in its scale by one standard deviation each. */
+    static double gaugeError(double pressure) {
+        return GAUGE_ZERO_SPREAD + GAUGE_SCALE_SPREAD * Math.abs(pressure);
     }
 
     /** The numbers left open beside those of the cause itself, which come first. */
@@ -76,6 +84,7 @@ final class Circumstances {
         addUnlessThere(
                 all, FreeParameter.known(Parameter.SET_POINT, house.heater().setPoint(), SET_POINT_SPREAD));
         relief(all);
+        all.addAll(draws.open());
         if (startIsOpen() && log.hasTemperature() && mayHaveBegunBefore()) {
             all.add(startTemperature());
         } else if (log != null && house.start().waterTemperature().isEmpty()) {

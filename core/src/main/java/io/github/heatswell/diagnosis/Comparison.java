@@ -74,7 +74,7 @@ final class Comparison {
         }
 
         double criterion(double inflation) {
-            int open = trial.hypothesis().open().size();
+            int open = trial.hypothesis().open().size() + trial.guessedDraws(end.position());
             return end.cost() / inflation
                     + open * Math.log(Math.max(2, trial.target().readings()));
         }
@@ -82,37 +82,74 @@ final class Comparison {
 
     DiagnosisResult of(List<Hypothesis> hypotheses) {
         try {
-            List<Ended> screened = workers.map(hypotheses, this::search);
-            Ended least = screened.stream()
-                    .min(Comparator.comparingDouble(e -> e.end.cost()))
-                    .orElseThrow();
-            List<Ended> second = again(screened, least);
-            Ended better = second.stream()
-                    .min(Comparator.comparingDouble(e -> e.end.cost()))
-                    .orElseThrow();
-            List<Ended> all = workers.map(
-                    second,
-                    ended -> ended.isContained() || ended.end.cost() < CONTENDING * better.end.cost() + CLOSE
-                            ? new Ended(
-                                    ended.trial,
-                                    Search.closer(ended.trial, ended.end, better.circumstances(ended.trial)),
-                                    List.of())
-                            : ended);
-            double worth = contending(all);
-            List<Ended> profiled = workers.map(all, ended -> ended.criterion(1) < worth ? profiled(ended) : ended);
-            return compared(workers.map(profiled, ended -> ended.isContained() ? nearTheBest(ended, profiled) : ended));
+            List<Ended> noted = searched(hypotheses, target.asNoted(), Optional.empty());
+            boolean explained = first(noted).isContained() && !leavesOff(first(noted));
+            boolean guess = target.draws().anyGuessed() && !explained;
+            return compared(
+                    guess ? better(noted, searched(hypotheses, target, Optional.of(beforeDraws(hypotheses)))) : noted);
         } catch (CancellationException stop) {
             throw new IllegalStateException("the diagnosis was interrupted", stop);
         }
     }
 
-    private Ended search(Hypothesis hypothesis) {
-        Trial trial = new Trial(house, hypothesis, target);
+    private static Ended first(List<Ended> all) {
+        return all.stream().min(Comparator.comparingDouble(e -> e.criterion(1))).orElseThrow();
+    }
+
+    /** Of each cause the better end: without the draws that only the log shows, or with them. */
+    private static List<Ended> better(List<Ended> noted, List<Ended> guessed) {
+        return IntStream.range(0, noted.size())
+                .mapToObj(i -> first(List.of(noted.get(i), guessed.get(i))))
+                .toList();
+    }
+
+    /** The house as described, as the readings before the first draw have it: a beginning for a search with draws. */
+    private Ended beforeDraws(List<Hypothesis> hypotheses) {
+        Ended quick = search(hypotheses.get(0), target.beforeDraws());
+        return new Ended(quick.trial, Search.closer(quick.trial, quick.end, new double[0]), List.of());
+    }
+
+    /** The ends of all searches, closer where a cause may still win; begun with the circumstances of an earlier one too. */
+    private List<Ended> searched(List<Hypothesis> hypotheses, Target readings, Optional<Ended> earlier) {
+        List<Ended> first = workers.map(hypotheses, hypothesis -> search(hypothesis, readings));
+        List<Ended> screened = earlier.isEmpty()
+                ? first
+                : workers.map(
+                        first,
+                        ended -> new Ended(
+                                ended.trial,
+                                Search.again(
+                                        ended.trial, ended.end, earlier.get().circumstances(ended.trial), false),
+                                List.of()));
+        Ended least = screened.stream()
+                .min(Comparator.comparingDouble(e -> e.end.cost()))
+                .orElseThrow();
+        List<Ended> second = again(screened, least);
+        Ended better = second.stream()
+                .min(Comparator.comparingDouble(e -> e.end.cost()))
+                .orElseThrow();
+        List<Ended> all = workers.map(
+                second,
+                ended -> ended.isContained() || ended.end.cost() < CONTENDING * better.end.cost() + CLOSE
+                        ? new Ended(
+                                ended.trial,
+                                Search.closer(ended.trial, ended.end, better.circumstances(ended.trial)),
+                                List.of())
+                        : ended);
+        double worth = contending(all);
+        List<Ended> profiled = workers.map(all, ended -> ended.criterion(1) < worth ? profiled(ended) : ended);
+        return workers.map(profiled, ended -> ended.isContained() ? nearTheBest(ended, profiled) : ended);
+    }
+
+    private Ended search(Hypothesis hypothesis, Target readings) {
+        Trial trial = new Trial(house, hypothesis, readings);
         return new Ended(trial, Search.quickly(trial), List.of());
     }
 
-    /** A cause that leaves something unexplained is tried once more with the circumstances of the one that came closest, thoroughly
-     * if it is among the first. */
+    /**
+     * A cause that leaves something unexplained is tried once more with the circumstances of the one that came closest, thoroughly
+     * if it is among the first; the house as described in any case, so that no fault is named for want of a search.
+     */
     private List<Ended> again(List<Ended> screened, Ended least) {
         double worth = screened.stream()
                 .mapToDouble(e -> e.criterion(1))
@@ -122,10 +159,10 @@ final class Comparison {
                 .orElseThrow();
         double explained = CONTENDING * screened.get(0).trial.target().count();
         return workers.map(screened, ended -> {
-            if (ended.end.cost() < explained) {
+            if (ended.end.cost() < explained && !ended.isContained()) {
                 return ended;
             }
-            boolean thorough = ended.criterion(1) <= worth;
+            boolean thorough = ended.isContained() || ended.criterion(1) <= worth;
             double[] circumstances = least.circumstances(ended.trial);
             return new Ended(ended.trial, Search.again(ended.trial, ended.end, circumstances, thorough), List.of());
         });
@@ -202,10 +239,10 @@ final class Comparison {
         });
         double uncertainty = target.log() == null ? Double.NaN : target.log().uncertainty();
         DiagnosisResult unchecked = new DiagnosisResult(
-                fits, target.readings(), uncertainty, target.balances().sum(), Optional.empty());
+                fits, target.readings(), uncertainty, target.balances().sum(), Optional.empty(), Optional.empty());
         Optional<SeparatingCheck> check = check(unchecked);
         return new DiagnosisResult(
-                fits, target.readings(), uncertainty, target.balances().sum(), check);
+                fits, target.readings(), uncertainty, target.balances().sum(), check, Optional.empty());
     }
 
     /** What tells the best from the first possible of those that the readings test but leave open, or else from the next. */
@@ -237,20 +274,29 @@ final class Comparison {
         return done;
     }
 
+    private Optional<Misfit> misfit(Ended ended, Forecaster.Forecast forecast, List<Misfit.Stray> strays) {
+        int open = (int)
+                ended.trial.parameters().stream().filter(FreeParameter::isOpen).count();
+        return Optional.ofNullable(target.log())
+                .map(log ->
+                        new Misfit.Residuals(target, forecast).misfit(ended.end.cost(), target.count(), open, strays));
+    }
+
+    /** Whether an end leaves readings unexplained. */
+    private boolean leavesOff(Ended ended) {
+        double[] position = ended.end.position();
+        return target.log() != null
+                && misfit(ended, ended.trial.forecast(position), ended.trial.strays(position))
+                        .filter(Misfit::isSerious)
+                        .isPresent();
+    }
+
     private HypothesisFit fit(Ended ended, double behind, double weight, Forecaster.Forecast best) {
         Trial trial = ended.trial;
         double[] position = ended.end.position();
         Forecaster.Forecast forecast = trial.forecast(position);
         List<Misfit.Stray> strays = target.log() == null ? List.of() : trial.strays(position);
-        Optional<Misfit> misfit = Optional.ofNullable(target.log())
-                .map(log -> new Misfit.Residuals(target, forecast)
-                        .misfit(
-                                ended.end.cost(),
-                                target.count(),
-                                (int) trial.parameters().stream()
-                                        .filter(FreeParameter::isOpen)
-                                        .count(),
-                                strays));
+        Optional<Misfit> misfit = misfit(ended, forecast, strays);
         List<Estimate> estimates = behind > FAR_BEHIND
                 ? List.of()
                 : new Intervals(
@@ -269,7 +315,8 @@ final class Comparison {
                 misfit,
                 target.log() == null ? List.of() : new Evidence.Finder(target, best).about(forecast, strays),
                 trial.house(position),
-                Arrays.stream(forecast.gauge()).boxed().toList());
+                Arrays.stream(forecast.gauge()).boxed().toList(),
+                trial.course(position));
     }
 
     /**

@@ -1,5 +1,6 @@
 package io.github.heatswell.diagnosis;
 
+import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.units.DurationUnit;
@@ -30,14 +31,23 @@ public final class Diagnosis {
 
     private final HotWaterSystem house;
     private final PressureLog log;
+    private final DrawMarks draws;
+    private final Optional<Overpressure> over;
     private final SpotReadings spots;
     private final Set<Cause> without;
     private final int threads;
     private final boolean reseatAssumed;
 
     private Diagnosis(Builder from) {
-        log = from.log == null ? null : from.log.thinned();
-        house = log == null ? from.house : startingWith(log, from.house);
+        PressureLog thinned = from.log == null ? null : from.log.thinned();
+        DrawMarks all = DrawMarks.of(thinned, !from.house.draws().draws().isEmpty());
+        log = thinned == null ? null : thinned.first(all.usable(thinned));
+        draws = log == null ? all : all.within(log);
+        HotWaterSystem described = draws.anyNoted()
+                ? from.house.toBuilder().draws(DrawProfile.none()).build()
+                : from.house;
+        house = log == null ? described : startingWith(log, described);
+        over = Overpressure.of(from.house, Optional.ofNullable(from.log), from.spots);
         spots = log == null ? from.spots : from.spots.beside(log);
         without = EnumSet.copyOf(from.without);
         threads = from.threads;
@@ -119,7 +129,9 @@ public final class Diagnosis {
         List<Hypothesis> hypotheses = Hypothesis.of(house).stream()
                 .filter(hypothesis -> !without.contains(hypothesis.cause()) && canShow(hypothesis.cause()))
                 .toList();
-        return new Comparison(house, Target.fine(log, spots, reseatAssumed), threads).of(hypotheses);
+        return new Comparison(house, Target.fine(log, spots, reseatAssumed, draws), threads)
+                .of(hypotheses)
+                .with(over);
     }
 
     /** No pressure reading shows what a mixing valve does; without a reading at a tap it could never be ruled out. */

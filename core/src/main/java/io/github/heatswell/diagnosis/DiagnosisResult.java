@@ -1,6 +1,7 @@
 package io.github.heatswell.diagnosis;
 
 import io.github.heatswell.result.Balances;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -14,13 +15,15 @@ import java.util.Optional;
  * @param balances those of all runs behind it
  * @param check the check on site that tells the best explanation from the next, or empty if none of the simple ones
  *     does
+ * @param overpressure the reading above what the plates allow, if there is one, of the whole log
  */
 public record DiagnosisResult(
         List<HypothesisFit> fits,
         int readings,
         double uncertainty,
         Balances balances,
-        Optional<SeparatingCheck> check) {
+        Optional<SeparatingCheck> check,
+        Optional<Overpressure> overpressure) {
 
     /**
      * Causes within this criterion difference (-) of the best explain the readings about as well; it corresponds to
@@ -39,11 +42,13 @@ public record DiagnosisResult(
      * @param uncertainty the standard uncertainty taken for a reading of the log (Pa, difference), NaN without a log
      * @param balances those of all runs behind it
      * @param check the check on site that tells the best explanation from the next, or empty
+     * @param overpressure the reading above what the plates allow, if there is one, of the whole log
      * @throws IllegalArgumentException if there is no fit
      */
     public DiagnosisResult {
         Objects.requireNonNull(balances, "balances");
         Objects.requireNonNull(check, "check");
+        Objects.requireNonNull(overpressure, "overpressure");
         fits = List.copyOf(Objects.requireNonNull(fits, "fits"));
         if (fits.isEmpty()) {
             throw new IllegalArgumentException("a diagnosis needs at least one cause");
@@ -87,16 +92,28 @@ public record DiagnosisResult(
     }
 
     /**
+     * Hazards that the readings show: a reading beyond what the plates allow, and then the hazardous causes that they support.
+     *
+     * @return the hazards, the reading first; empty if there is no evidence of one, which does not rule one out
+     */
+    public List<Hazard> hazards() {
+        List<Hazard> all = new ArrayList<>();
+        overpressure.filter(Overpressure::isHazard).ifPresent(all::add);
+        all.addAll(hazardousCauses());
+        return List.copyOf(all);
+    }
+
+    /**
      * Hazardous causes that the readings support: the best explains the readings, and so does no harmless cause that
      * they test.
      *
-     * @return the causes, most likely first; empty if there is no evidence of a hazard, which does not rule one out
+     * @return the causes, most likely first; empty if there is none
      */
-    public List<HypothesisFit> hazards() {
+    public List<HypothesisFit> hazardousCauses() {
         List<HypothesisFit> untested = untested();
         List<HypothesisFit> tested =
                 alike().stream().filter(fit -> !untested.contains(fit)).toList();
-        boolean all = tested.stream().allMatch(fit -> fit.cause().isHazard());
+        boolean all = tested.stream().allMatch(HypothesisFit::isHazard);
         return all && !misfit() ? tested : List.of();
     }
 
@@ -107,9 +124,9 @@ public record DiagnosisResult(
      * @return the causes, the likeliest first
      */
     public List<HypothesisFit> notRuledOut() {
-        List<HypothesisFit> hazards = hazards();
+        List<HypothesisFit> hazards = hazardousCauses();
         return alike().stream()
-                .filter(fit -> fit.cause().isHazard() && !hazards.contains(fit))
+                .filter(fit -> fit.isHazard() && !hazards.contains(fit))
                 .toList();
     }
 
@@ -145,5 +162,10 @@ public record DiagnosisResult(
     public Optional<HypothesisFit> of(Cause cause) {
         Objects.requireNonNull(cause, "cause");
         return fits.stream().filter(fit -> fit.cause() == cause).findFirst();
+    }
+
+    /** The same with the reading above what the plates allow, if there is one. */
+    DiagnosisResult with(Optional<Overpressure> over) {
+        return new DiagnosisResult(fits, readings, uncertainty, balances, check, over);
     }
 }

@@ -13,7 +13,9 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Set;
+import java.util.TreeMap;
 
 /** Simulates a house for as long as there are readings, and reads off what was read. */
 final class Forecaster {
@@ -33,6 +35,11 @@ final class Forecaster {
      * it minutes apart. Own judgement.
      */
     private static final double PEAK_APART = 600;
+
+    /** A reading missed by so many times the error of gauges is explained by nothing that is called sure; own judgement. */
+    private static final double FAR = 3;
+    /** The neighbours of a slip differ by no more than this share of how far it stands out (-); own judgement. */
+    private static final double GOES_ON = 0.25;
 
     private static final double SHORTEST = 60;
     /** A run is made longer in steps of so much (s), to serve for several starts. */
@@ -104,15 +111,24 @@ final class Forecaster {
                 low = Math.min(low, gauge[i]);
                 high = Math.max(high, gauge[i]);
             }
-            // a stiff house climbs to its valve and falls at once, between two samples
-            HotWaterSystem house = summary.system();
-            double offset = house.site().atmosphere() + house.head(house.gaugeHeight());
-            for (Event event : summary.events()) {
-                if (event.kind() == Event.Kind.RELIEF_OPENED && Math.abs(event.time() - time) <= around) {
-                    high = Math.max(high, event.pressureAbsolute() - offset);
-                }
+            for (double opening :
+                    openings().subMap(time - around, true, time + around, true).values()) {
+                high = Math.max(high, opening);
             }
             return reading > high ? reading - high : Math.min(0, reading - low);
+        }
+
+        /** When valves open and what the gauge shows then: a stiff house climbs to its valve and falls at once, between two samples. */
+        private TreeMap<Double, Double> openings() {
+            HotWaterSystem house = summary.system();
+            double offset = house.site().atmosphere() + house.head(house.gaugeHeight());
+            TreeMap<Double, Double> openings = new TreeMap<>();
+            for (Event event : summary.events()) {
+                if (event.kind() == Event.Kind.RELIEF_OPENED) {
+                    openings.merge(event.time(), event.pressureAbsolute() - offset, Math::max);
+                }
+            }
+            return openings;
         }
 
         Trace.Regime regime(double time) {
@@ -177,19 +193,38 @@ final class Forecaster {
     List<Misfit.Stray> strays(HotWaterSystem house, double start, Gauge shown) {
         Course course = course(house, start);
         double around = log.tellsItsScatter() ? log.interval() : Math.min(PressureLog.BY_HAND, log.interval());
-        double highest = highest(of(house, start, shown).gauge());
+        double[] forecast = of(house, start, shown).gauge();
+        double highest = highest(forecast);
         List<Misfit.Stray> strays = new ArrayList<>();
         for (int i = 0; i < log.count(); i++) {
             double time = log.time(i) - start;
             double pressure = shown.pressure(log.gauge(i));
             double allowed = Misfit.ASTRAY * log.roughness(i) * log.uncertainty() / shown.scale();
             if (Math.abs(course.beyond(pressure, time, around)) > allowed) {
-                double above = log.gauge(i) - shown.shows(course.between(course.gauge, time));
-                boolean unexplained = Math.abs(course.beyond(pressure, time, Math.max(around, PEAK_APART))) > allowed;
-                strays.add(new Misfit.Stray(log.time(i), above, log.gauge(i) == highest && unexplained));
+                double missed = Math.abs(course.beyond(pressure, time, Math.max(around, PEAK_APART)));
+                double gauge = Math.max(allowed, Circumstances.gaugeError(pressure));
+                strays.add(new Misfit.Stray(
+                        log.time(i),
+                        log.gauge(i),
+                        forecast[i],
+                        log.gauge(i) == highest && missed > gauge,
+                        missed > FAR * gauge && !isSlip(i)));
             }
         }
         return strays;
+    }
+
+    /** Whether a logger went on after a reading as though it had not been. */
+    private boolean isSlip(int i) {
+        if (i == 0 || i == log.count() - 1 || !log.tellsItsScatter()) {
+            return false;
+        }
+        double before = log.gauge(i - 1);
+        double after = log.gauge(i + 1);
+        double high = Math.max(before, after);
+        double low = Math.min(before, after);
+        double out = Math.max(log.gauge(i) - high, low - log.gauge(i));
+        return high - low < GOES_ON * out;
     }
 
     /** The highest reading (Pa) that a house can have made: a lone one far above both beside it is a logger's wild value. */
@@ -207,6 +242,25 @@ final class Forecaster {
             highest = wild ? highest : Math.max(highest, log.gauge(i));
         }
         return highest;
+    }
+
+    /** What the gauge shows from the first reading of the log to the last, with the peaks at which valves open; nothing without a log. */
+    HypothesisFit.Course course(HotWaterSystem house, double start, Gauge shown) {
+        if (log == null) {
+            return HypothesisFit.Course.NONE;
+        }
+        Course course = course(house, start);
+        TreeMap<Double, Double> points = new TreeMap<>();
+        for (int i = 0; i < course.count; i++) {
+            points.put(start + i * course.step, course.gauge[i]);
+        }
+        course.openings().forEach((time, pressure) -> points.put(start + time, pressure));
+        points.put(0.0, course.between(course.gauge, -start));
+        points.put(log.end(), course.between(course.gauge, log.end() - start));
+        NavigableMap<Double, Double> during = points.subMap(0.0, true, log.end(), true);
+        return new HypothesisFit.Course(
+                List.copyOf(during.keySet()),
+                during.values().stream().map(shown::shows).toList());
     }
 
     /** One run serves every start of the heat-up that it is long enough for. */

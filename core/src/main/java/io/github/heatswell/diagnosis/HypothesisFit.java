@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param evidence what each part of the log says; empty without a log
  * @param house the best-fitting house
  * @param gauge what the gauge shows in that house at the times of the log (Pa, gauge)
+ * @param course what it shows there all along; without a log nothing
  */
 public record HypothesisFit(
         Cause cause,
@@ -33,7 +34,36 @@ public record HypothesisFit(
         Optional<Misfit> misfit,
         List<Evidence> evidence,
         HotWaterSystem house,
-        List<Double> gauge) {
+        List<Double> gauge,
+        Course course)
+        implements Hazard {
+
+    /**
+     * What the gauge shows in a run between the readings of a log too.
+     *
+     * @param times when (s, in the time of the log), rising
+     * @param gauge the pressure at these times (Pa, gauge)
+     */
+    public record Course(List<Double> times, List<Double> gauge) {
+
+        /** No run at all. */
+        public static final Course NONE = new Course(List.of(), List.of());
+
+        /**
+         * Copies the lists.
+         *
+         * @param times when (s, in the time of the log), rising
+         * @param gauge the pressure at these times (Pa, gauge)
+         * @throws IllegalArgumentException if their numbers differ
+         */
+        public Course {
+            times = List.copyOf(Objects.requireNonNull(times, "times"));
+            gauge = List.copyOf(Objects.requireNonNull(gauge, "gauge"));
+            if (times.size() != gauge.size()) {
+                throw new IllegalArgumentException("gauge: there must be one for every time");
+            }
+        }
+    }
 
     /**
      * Checks and copies.
@@ -49,6 +79,7 @@ public record HypothesisFit(
      * @param evidence what each part of the log says; empty without a log
      * @param house the best-fitting house
      * @param gauge what the gauge shows in that house at the times of the log (Pa, gauge)
+     * @param course what it shows there all along; without a log nothing
      */
     public HypothesisFit {
         Objects.requireNonNull(cause, "cause");
@@ -58,6 +89,21 @@ public record HypothesisFit(
         estimates = List.copyOf(Objects.requireNonNull(estimates, "estimates"));
         evidence = List.copyOf(Objects.requireNonNull(evidence, "evidence"));
         gauge = List.copyOf(Objects.requireNonNull(gauge, "gauge"));
+        Objects.requireNonNull(course, "course");
+    }
+
+    /**
+     * Whether people may come to harm as long as this lasts: an expansion valve that opens late hurts nobody where a relief valve
+     * guards the tank.
+     *
+     * @return true if it is a hazard that comes before everything else
+     */
+    public boolean isHazard() {
+        boolean guarded = cause == Cause.RELIEF_OPENS_HIGH
+                && house.reliefValves().stream()
+                        .filter(valve -> valve.name().equals(device))
+                        .anyMatch(valve -> Overpressure.isGuardedWithout(house, valve));
+        return cause.isHazard() && !guarded;
     }
 
     /**
@@ -85,6 +131,7 @@ public record HypothesisFit(
      *
      * @return such as {@code the relief valve opens at a lower pressure ('T&P valve')}
      */
+    @Override
     public String inWords() {
         return cause.words() + (device.isEmpty() ? "" : " ('" + device + "')");
     }

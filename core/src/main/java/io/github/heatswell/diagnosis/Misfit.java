@@ -52,25 +52,27 @@ public record Misfit(
      * A reading far from everything the gauge is forecast to show about its time.
      *
      * @param time when it was taken (s, in the time of the log)
-     * @param above how far it lies above the forecast for that very time, negative if below (Pa, difference)
+     * @param read what was read (Pa, gauge)
+     * @param expected what the gauge is forecast to show at that very time (Pa, gauge)
      * @param highest whether the log reads nowhere higher, wild values apart, and nothing like it is forecast within
      *     minutes
+     * @param far whether it is missed by far more than gauges and descriptions are off, and is no slip of a logger
      */
-    public record Stray(double time, double above, boolean highest) {
+    public record Stray(double time, double read, double expected, boolean highest, boolean far) {
 
         /**
-         * One that is not the highest of its log.
+         * How far it lies above what was forecast.
          *
-         * @param time when it was taken (s, in the time of the log)
-         * @param above how far it lies above the forecast for that very time, negative if below (Pa, difference)
+         * @return the distance (Pa, difference), negative if it lies below
          */
-        public Stray(double time, double above) {
-            this(time, above, false);
+        public double above() {
+            return read - expected;
         }
     }
 
     /**
-     * Whether the misfit exceeds the uncertainty of the readings, or leaves the highest of them unexplained, on which most depends.
+     * Whether the misfit exceeds the uncertainty of the readings, or leaves one unexplained on which the answer depends: the highest, or
+     * one that is far off.
      *
      * @return true if the readings are not explained
      */
@@ -78,7 +80,7 @@ public record Misfit(
         return reduced > TOO_MUCH
                 || systematic > tolerated
                 || strays.size() > WILD * readings
-                || strays.stream().anyMatch(Stray::highest);
+                || strays.stream().anyMatch(stray -> stray.highest() || stray.far());
     }
 
     /** Looks at what a forecast leaves of a log, and whether it looks like scatter. */

@@ -18,7 +18,7 @@ import java.util.stream.Stream;
  * @param reading the highest reading (Pa, gauge)
  * @param marked what the plate says, as the gauge would show it (Pa, gauge)
  */
-public record Overpressure(Level level, Plate plate, double reading, double marked) {
+public record Overpressure(Level level, Plate plate, double reading, double marked) implements Hazard {
 
     /** What an ordinary gauge is off at most (Pa): 2.5 % of a scale of 16 bar; own choice. */
     private static final double GAUGE_ERROR = 0.4e5;
@@ -50,6 +50,11 @@ public record Overpressure(Level level, Plate plate, double reading, double mark
     public enum Level {
         /** Above the set pressure of a relief valve, but no more than it may take to open fully. */
         ABOVE_SET,
+        /**
+         * Above all that a sound expansion valve and an honest gauge leave, where the relief valve that guards the tank is set higher
+         * and has not been passed.
+         */
+        GUARDED,
         /** Above all that a sound valve and an honest gauge leave, in one reading that its neighbours do not bear out. */
         LONE_READING,
         /** Above all that a sound valve and an honest gauge leave. */
@@ -74,7 +79,7 @@ public record Overpressure(Level level, Plate plate, double reading, double mark
      */
     public static Optional<Overpressure> of(HotWaterSystem house, Optional<PressureLog> log, SpotReadings spots) {
         return Stream.concat(
-                        relief(house).stream().flatMap(limit -> limit.judge(log, spots)),
+                        relief(house).flatMap(limit -> limit.judge(log, spots)),
                         tank(house).stream().flatMap(limit -> limit.judge(log, spots)))
                 .max(Comparator.comparing(Overpressure::level));
     }
@@ -88,6 +93,24 @@ public record Overpressure(Level level, Plate plate, double reading, double mark
         return level == Level.HAZARD;
     }
 
+    @Override
+    public String inWords() {
+        return plate == Plate.TANK
+                ? "the gauge read more than the tank is rated for"
+                : "the gauge read more than the relief valve's plate allows";
+    }
+
+    /** Whether another relief valve than this one, which is to discharge the expansion, guards the tank. */
+    static boolean isGuardedWithout(HotWaterSystem house, ReliefValve valve) {
+        return valve.kind().takesExpansion() && guard(house).isPresent();
+    }
+
+    private static Optional<ReliefValve> guard(HotWaterSystem house) {
+        return house.reliefValves().stream()
+                .filter(valve -> !valve.kind().takesExpansion())
+                .min(Comparator.comparingDouble(valve -> set(house, valve)));
+    }
+
     private static Optional<ReliefValve> first(HotWaterSystem house) {
         return house.reliefValves().stream().min(Comparator.comparingDouble(valve -> set(house, valve)));
     }
@@ -98,19 +121,23 @@ public record Overpressure(Level level, Plate plate, double reading, double mark
                 - house.head(house.gaugeHeight());
     }
 
-    private static Optional<Limits> relief(HotWaterSystem house) {
-        return first(house).map(valve -> {
-            double set = set(house, valve);
-            double air = house.site().atmosphere();
-            double usual = valve.kind().takesExpansion() ? FULL_OF_EXPANSION : FULL_OF_GUARD;
-            double full =
-                    valve.fullLiftPressure().gauge(air) - valve.setPressure().gauge(air);
-            return new Limits(
-                    Plate.RELIEF_VALVE,
-                    set,
-                    beyondGauge(set * (1 + OPENS_WITHIN)),
-                    beyondGauge(set + Math.max(usual * set, full)));
-        });
+    /** Of the valve that opens first; and where that one only discharges the expansion, of the one that guards the tank. */
+    private static Stream<Limits> relief(HotWaterSystem house) {
+        Optional<ReliefValve> first = first(house);
+        return Stream.concat(first.stream(), guard(house).stream()).distinct().map(valve -> limits(house, valve));
+    }
+
+    private static Limits limits(HotWaterSystem house, ReliefValve valve) {
+        double set = set(house, valve);
+        double air = house.site().atmosphere();
+        double usual = valve.kind().takesExpansion() ? FULL_OF_EXPANSION : FULL_OF_GUARD;
+        double full = valve.fullLiftPressure().gauge(air) - valve.setPressure().gauge(air);
+        return new Limits(
+                Plate.RELIEF_VALVE,
+                set,
+                beyondGauge(set * (1 + OPENS_WITHIN)),
+                beyondGauge(set + Math.max(usual * set, full)),
+                isGuardedWithout(house, valve) ? Level.GUARDED : Level.HAZARD);
     }
 
     /** A valve on a tank of the same rating may open as late as its tolerance lets it; a higher one excuses nothing. */
@@ -119,7 +146,7 @@ public record Overpressure(Level level, Plate plate, double reading, double mark
             double rated = tank.workingPressure().gauge(house.site().atmosphere()) - house.head(house.gaugeHeight());
             double opens = first(house).map(valve -> set(house, valve)).orElse(0.0);
             double excused = opens <= rated ? Math.max(rated, opens * (1 + OPENS_WITHIN)) : rated;
-            return new Limits(Plate.TANK, rated, beyondGauge(excused), beyondGauge(excused));
+            return new Limits(Plate.TANK, rated, beyondGauge(excused), beyondGauge(excused), Level.HAZARD);
         });
     }
 
@@ -127,8 +154,8 @@ public record Overpressure(Level level, Plate plate, double reading, double mark
         return pressure + Math.max(GAUGE_ERROR, GAUGE_SHARE * pressure);
     }
 
-    /** What a plate says (Pa, gauge), and from which reading on that is noted and a hazard. */
-    private record Limits(Plate plate, double marked, double noted, double hazard) {
+    /** What a plate says (Pa, gauge), from which reading on that is noted, and from which on it is graver, and how much. */
+    private record Limits(Plate plate, double marked, double noted, double grave, Level beyond) {
 
         Stream<Overpressure> judge(Optional<PressureLog> log, SpotReadings spots) {
             return Stream.concat(
@@ -141,7 +168,7 @@ public record Overpressure(Level level, Plate plate, double reading, double mark
 
         private Stream<Overpressure> inLog(PressureLog log) {
             List<Integer> above = IntStream.range(0, log.count())
-                    .filter(i -> log.gauge(i) > hazard)
+                    .filter(i -> log.gauge(i) > grave)
                     .boxed()
                     .toList();
             boolean lone = above.size() == 1 && standsAlone(log, above.get(0));
@@ -163,7 +190,7 @@ public record Overpressure(Level level, Plate plate, double reading, double mark
             if (!(reading > noted)) {
                 return Stream.empty();
             }
-            Level level = reading <= hazard ? Level.ABOVE_SET : lone ? Level.LONE_READING : Level.HAZARD;
+            Level level = reading <= grave ? Level.ABOVE_SET : lone ? Level.LONE_READING : beyond;
             return Stream.of(new Overpressure(level, plate, reading, marked));
         }
     }

@@ -78,6 +78,13 @@ public enum Parameter {
             Scale.RATIO,
             SiteCheck.CAUGHT_VOLUME,
             SuspectHouse::stuckLift),
+    /** What the first draw took that the log notes or shows (m3). */
+    DRAWN_FIRST("water drawn where the log first shows it", "m3", Scale.EVEN, null, (house, value) -> {}),
+    /** What the second such draw took (m3). */
+    DRAWN_SECOND(
+            "water drawn where the log shows it for the second time", "m3", Scale.EVEN, null, (house, value) -> {}),
+    /** What the third such draw took (m3). */
+    DRAWN_THIRD("water drawn where the log shows it for the third time", "m3", Scale.EVEN, null, (house, value) -> {}),
     /** What is lost by a leak at the static pressure of the supply (m3/s). */
     LEAK("flow that is lost", "m3/s", Scale.RATIO, SiteCheck.METER_AT_REST, SuspectHouse::leak);
 
@@ -132,6 +139,15 @@ public enum Parameter {
      */
     boolean isOfHouse() {
         return this != START_OF_HEATING && this != GAUGE_ZERO && this != GAUGE_SCALE;
+    }
+
+    /**
+     * Whether the number is how much water was drawn at a time that the log notes or shows.
+     *
+     * @return true for the volumes of draws
+     */
+    public boolean isDrawn() {
+        return this == DRAWN_FIRST || this == DRAWN_SECOND || this == DRAWN_THIRD;
     }
 
     /** Puts the number of a house to a value; it changes nothing if it is none {@linkplain #isOfHouse() of the house}. */

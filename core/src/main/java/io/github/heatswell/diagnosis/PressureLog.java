@@ -41,6 +41,7 @@ public final class PressureLog {
     private final LogNoise noise;
     private final Double given;
     private final boolean[] rough;
+    private final boolean[] drawn;
     private final double hidden;
     private final double averaging;
 
@@ -53,6 +54,7 @@ public final class PressureLog {
         noise = from.noise == null ? LogNoise.of(times, gauge) : from.noise;
         given = from.uncertainty;
         rough = from.rough == null ? new boolean[times.length] : from.rough;
+        drawn = from.drawn == null ? new boolean[times.length] : from.drawn;
         hidden = noise.hidden();
         averaging = given == null ? noise.error() : given;
     }
@@ -291,15 +293,29 @@ public final class PressureLog {
      * @throws IllegalArgumentException if their number differs from that of the readings
      */
     public PressureLog roughened(boolean... which) {
-        Builder same = builder(times, gauge);
+        Builder same = every(1, count());
         same.sameNumber(which.length, "marks");
-        same.temperature = temperature;
-        same.burner = burner;
-        same.timeOfDay = timeOfDay;
-        same.uncertainty = given;
-        same.noise = noise;
         same.rough = which.clone();
         return same.build();
+    }
+
+    /**
+     * The same log with notes of hot-water use: water was drawn between the reading before and each of those that are marked.
+     *
+     * @param which true for those, one for each reading
+     * @return the log
+     * @throws IllegalArgumentException if their number differs from that of the readings
+     */
+    public PressureLog drawn(boolean... which) {
+        Builder same = every(1, count());
+        same.sameNumber(which.length, "marks");
+        same.drawn = which.clone();
+        return same.build();
+    }
+
+    /** Whether a draw between the reading before and this one was noted. */
+    boolean isDrawnBefore(int index) {
+        return drawn[index];
     }
 
     /** What a diagnosis can use of a long log: its first days, and not more readings than tell something. */
@@ -309,31 +325,42 @@ public final class PressureLog {
             within++;
         }
         int stride = (within + MAX_USED - 1) / MAX_USED;
-        return within == count() && stride == 1 || within < 3 ? this : every(stride, (within + stride - 1) / stride);
+        return within == count() && stride == 1 || within < FEWEST
+                ? this
+                : every(stride, (within + stride - 1) / stride).build();
     }
 
-    private PressureLog every(int stride, int count) {
+    /** Its first readings, at least as many as a log needs. */
+    PressureLog first(int count) {
+        return count >= count() ? this : every(1, Math.max(FEWEST, count)).build();
+    }
+
+    private Builder every(int stride, int count) {
         double[] at = new double[count];
         double[] read = new double[count];
         double[] kelvin = new double[count];
         boolean[] on = new boolean[count];
         boolean[] about = new boolean[count];
+        boolean[] used = new boolean[count];
         for (int i = 0; i < count; i++) {
             about[i] = rough[i * stride];
             at[i] = time(i * stride);
             read[i] = gauge(i * stride);
             kelvin[i] = temperature(i * stride).orElse(Double.NaN);
             on[i] = burnerOn(i * stride);
+            for (int j = Math.max(0, (i - 1) * stride + 1); j <= i * stride; j++) {
+                used[i] |= drawn[j];
+            }
         }
         PressureLog.Builder builder = PressureLog.builder(at, read);
         builder.noise = noise.of(count);
         builder.uncertainty = given;
         builder.rough = about;
-        timeOfDay().ifPresent(builder::timeOfDay);
-        if (hasTemperature()) {
-            builder.temperature(kelvin);
-        }
-        return hasBurner() ? builder.burner(on).build() : builder.build();
+        builder.drawn = used;
+        builder.timeOfDay = timeOfDay;
+        builder.temperature = temperature == null ? null : kelvin;
+        builder.burner = burner == null ? null : on;
+        return builder;
     }
 
     /** Builds a {@link PressureLog}. */
@@ -345,6 +372,7 @@ public final class PressureLog {
         private Double timeOfDay;
         private Double uncertainty;
         private boolean[] rough;
+        private boolean[] drawn;
         /** What is known of the scatter from a longer log, or null. */
         private LogNoise noise;
 

@@ -125,7 +125,7 @@ final class Search {
     /** A start with the best start of the heat-up and the best errors of the gauge for it, neither of which costs a run. */
     private double[] begun(double[] start) {
         double[] best = shown(start);
-        if (!trial.startIsOpen()) {
+        if (!trial.startCostsNothing(start)) {
             return best;
         }
         int last = best.length - 1;
@@ -226,7 +226,19 @@ final class Search {
                 break;
             }
         }
-        return new End(search.bestPosition, search.bestCost);
+        return dry(trial, new End(search.bestPosition, search.bestCost));
+    }
+
+    /** Without those draws that nobody noted and that explain no more than such a number costs. */
+    private static End dry(Trial trial, End end) {
+        double worth = Math.log(Math.max(2, trial.target().readings()));
+        End best = end;
+        for (int draw : trial.guessed().toArray()) {
+            double[] without = trial.without(draw, best.position());
+            double cost = Trial.sumOfSquares(trial.residuals(without));
+            best = cost < best.cost() + worth ? new End(without, cost) : best;
+        }
+        return best;
     }
 
     /** Searches with one parameter held where it is, from the best start, unless even that is too far off. */

@@ -46,6 +46,7 @@ final class Target {
     private final int block;
     private final Balances.Count count;
     private final boolean reseatAssumed;
+    private final DrawMarks draws;
     private final Whitening whitening;
     private final List<Integer> withTemperature = new ArrayList<>();
     private final double firstBurn;
@@ -57,13 +58,21 @@ final class Target {
      * @param spots the readings on site
      * @param block how many readings of the log are taken together
      * @param reseatAssumed whether the description only assumes the reseat pressure of the relief valves
+     * @param draws the draws of the log
      */
-    private Target(PressureLog log, SpotReadings spots, int block, Balances.Count count, boolean reseatAssumed) {
+    private Target(
+            PressureLog log,
+            SpotReadings spots,
+            int block,
+            Balances.Count count,
+            boolean reseatAssumed,
+            DrawMarks draws) {
         this.log = log;
         this.spots = spots;
         this.block = block;
         this.count = count;
         this.reseatAssumed = reseatAssumed;
+        this.draws = draws;
         whitening = log == null ? new Whitening(new double[0], new double[0], 0) : whitening();
         firstBurn = log == null ? Double.NaN : new BurnerColumn(log).firstBurn();
         for (int i = 0; log != null && i < log.count(); i++) {
@@ -75,17 +84,32 @@ final class Target {
 
     /** The readings as finely as their number suggests; the log may be null. */
     static Target fine(PressureLog log, SpotReadings spots) {
-        return fine(log, spots, false);
+        return fine(log, spots, false, DrawMarks.none());
     }
 
-    /** The same, of a house whose description may only assume the reseat pressure of its relief valves. */
-    static Target fine(PressureLog log, SpotReadings spots, boolean reseatAssumed) {
+    /** The same, with draws, of a house whose description may only assume the reseat pressure of its relief valves. */
+    static Target fine(PressureLog log, SpotReadings spots, boolean reseatAssumed, DrawMarks draws) {
         return new Target(
                 log,
                 spots,
                 log == null ? 1 : Math.max(1, Math.min(FINE, log.count() / FINE_BLOCKS)),
                 new Balances.Count(),
-                reseatAssumed);
+                reseatAssumed,
+                draws);
+    }
+
+    /** The same readings, with only those draws that somebody noted. */
+    Target asNoted() {
+        return new Target(log, spots, block, count, reseatAssumed, draws.noted());
+    }
+
+    /** The readings of the log before the first draw. */
+    Target beforeDraws() {
+        return fine(log.first(draws.before()), SpotReadings.none(), reseatAssumed, DrawMarks.none());
+    }
+
+    DrawMarks draws() {
+        return draws;
     }
 
     boolean reseatAssumed() {
@@ -95,7 +119,12 @@ final class Target {
     /** The same readings taken together in long blocks, which leads a search past what is small. */
     Target coarse() {
         return new Target(
-                log, spots, log == null ? 1 : Math.max(block, log.count() / COARSE_BLOCKS), count, reseatAssumed);
+                log,
+                spots,
+                log == null ? 1 : Math.max(block, log.count() / COARSE_BLOCKS),
+                count,
+                reseatAssumed,
+                draws);
     }
 
     /**

@@ -31,7 +31,7 @@ final class Trial {
         this.described = described;
         this.hypothesis = hypothesis;
         this.target = target;
-        circumstances = new Circumstances(described, target.log(), target.reseatAssumed());
+        circumstances = new Circumstances(described, target.log(), target.reseatAssumed(), target.draws());
         parameters = circumstances.with(hypothesis.open());
         forecaster = new Forecaster(target.log(), target.spots().all().keySet(), target.balances());
     }
@@ -103,6 +103,34 @@ final class Trial {
         return starts;
     }
 
+    /** How many draws that nobody noted are taken to explain the readings at a position. */
+    int guessedDraws(double[] position) {
+        return (int) guessed().filter(i -> !isDry(i, position)).count();
+    }
+
+    /** Where the draws stand that the log shows and nobody noted. */
+    IntStream guessed() {
+        return IntStream.range(0, parameters.size())
+                .filter(this::isVolume)
+                .filter(i -> !target.draws().isNoted(parameters.get(i).parameter()));
+    }
+
+    private boolean isVolume(int index) {
+        return parameters.get(index).parameter().isDrawn();
+    }
+
+    /** Whether a number is the volume of a draw that was none. */
+    private boolean isDry(int index, double[] position) {
+        return isVolume(index) && parameters.get(index).value(position[index]) < DrawMarks.LEAST;
+    }
+
+    /** A position without one of the draws that nobody noted. */
+    double[] without(int draw, double[] position) {
+        double[] dry = position.clone();
+        dry[draw] = parameters.get(draw).position(0);
+        return dry;
+    }
+
     double[] clamp(double[] position) {
         double[] allowed = new double[position.length];
         for (int i = 0; i < allowed.length; i++) {
@@ -113,9 +141,16 @@ final class Trial {
 
     /** The house at a position; the same as before if nothing of the house differs. */
     HotWaterSystem house(double[] position) {
-        double[] values = Arrays.copyOf(values(position), houseParameters().size());
+        int count = houseParameters().size();
+        double[] values = Arrays.copyOf(values(position), count + 1);
+        values[count] = startCostsNothing(position) ? 0 : start(position);
         if (!Arrays.equals(values, lastValues)) {
-            lastHouse = hypothesis.house(described, houseParameters(), values);
+            HotWaterSystem house = hypothesis.house(described, houseParameters(), Arrays.copyOf(values, count));
+            double[] volumes = IntStream.range(0, count)
+                    .filter(this::isVolume)
+                    .mapToDouble(i -> values[i])
+                    .toArray();
+            lastHouse = target.draws().in(house, volumes, values[count]);
             lastValues = values;
         }
         return lastHouse;
@@ -172,12 +207,25 @@ final class Trial {
         return forecaster.of(house(position), start(position), gauge(position));
     }
 
+    /** What the gauge shows at a position all along the log. */
+    HypothesisFit.Course course(double[] position) {
+        return forecaster.course(house(position), start(position), gauge(position));
+    }
+
     /** The readings of the log that the house at a position does not show. */
     List<Misfit.Stray> strays(double[] position) {
         return forecaster.strays(house(position), start(position), gauge(position));
     }
 
-    /** Whether the last parameter is the start of the heat-up, other values of which need no other run. */
+    /**
+     * Whether other values of the start of the heat-up need no other run at a position: it is another house that is drawn from earlier.
+     */
+    boolean startCostsNothing(double[] position) {
+        return startIsOpen()
+                && IntStream.range(0, parameters.size()).noneMatch(i -> isVolume(i) && !isDry(i, position));
+    }
+
+    /** Whether the last parameter is the start of the heat-up. */
     boolean startIsOpen() {
         return parameters.get(parameters.size() - 1).parameter() == Parameter.START_OF_HEATING;
     }
@@ -187,7 +235,7 @@ final class Trial {
         int readings = target.count();
         double[] all = Arrays.copyOf(readingResiduals(position), readings + parameters.size());
         for (int i = 0; i < parameters.size(); i++) {
-            all[readings + i] = parameters.get(i).isOpen() ? 0 : position[i];
+            all[readings + i] = parameters.get(i).isOpen() || isDry(i, position) ? 0 : position[i];
         }
         return all;
     }

@@ -51,6 +51,8 @@ public final class DiagnosisStory {
     private static final double CLOSE = 150;
     /** An assumed reseat pressure so much (share of the set pressure) from what fits decides something; own judgement. */
     private static final double DECIDES = 0.05;
+    /** Less water (m3) is no draw. */
+    private static final double LEAST_DRAW = 0.5e-3;
     /** A heat-up that began less than this (s) before the first reading began with it: clocks are read to the minute. */
     private static final double BEFORE = 60;
 
@@ -59,7 +61,6 @@ public final class DiagnosisStory {
     private final Doubts doubts;
     private final Optional<PressureLog> log;
     private final Set<SiteCheck> read;
-    private final Optional<Overpressure> over;
 
     /**
      * The story of a diagnosis.
@@ -81,26 +82,6 @@ public final class DiagnosisStory {
         this.doubts = Objects.requireNonNull(doubts, "doubts");
         this.log = Objects.requireNonNull(log, "log");
         this.read = Set.copyOf(read);
-        this.over = Optional.empty();
-    }
-
-    private DiagnosisStory(DiagnosisStory story, Overpressure over) {
-        result = story.result;
-        house = story.house;
-        doubts = story.doubts;
-        log = story.log;
-        read = story.read;
-        this.over = Optional.of(over);
-    }
-
-    /**
-     * The story of readings of which one lies above what the plates allow: that comes first.
-     *
-     * @param over that reading
-     * @return the story
-     */
-    public DiagnosisStory with(Overpressure over) {
-        return new DiagnosisStory(this, Objects.requireNonNull(over, "over"));
     }
 
     /**
@@ -136,8 +117,8 @@ public final class DiagnosisStory {
         if (result.misfit()) {
             all.add(plain(closest(tested)));
             all.add(plain(
-                    "Perhaps a value of the description is wrong, water was drawn between the readings (notes of a draw are"
-                            + " not used in the fit), or it is a cause that was not looked at."));
+                    "Perhaps a value of the description is wrong, water was drawn and nobody noted it, or it is a cause that was"
+                            + " not looked at."));
         } else if (!asDescribed() && tested.size() > 1) {
             all.add(plain("The likeliest are these: " + named(tested) + "."));
         }
@@ -153,6 +134,7 @@ public final class DiagnosisStory {
             all.add(plain("Not tested by these readings: " + named(untested) + "."));
         }
         reseat().ifPresent(all::add);
+        drawn().ifPresent(all::add);
         return Statement.joined(" ", all);
     }
 
@@ -197,6 +179,20 @@ public final class DiagnosisStory {
                         .then(" here. If the maker gives it, add it as reseats."));
     }
 
+    /** How much water was drawn in the best explanation, as far as the log notes or shows that it was. */
+    private Optional<Statement> drawn() {
+        List<Estimate> draws = result.best().estimates().stream()
+                .filter(one -> one.parameter().isDrawn() && one.value() > LEAST_DRAW)
+                .toList();
+        double all = draws.stream().mapToDouble(Estimate::value).sum();
+        return draws.isEmpty()
+                ? Optional.empty()
+                : Optional.of(plain(
+                                "This takes it that water was drawn where the pressure fell to the supply's or your notes say so, about ")
+                        .then(Measure.volume(all))
+                        .then(" in all."));
+    }
+
     /** The readings that even the best explanation does not explain. */
     private Optional<Statement> strays() {
         return result.best()
@@ -209,31 +205,29 @@ public final class DiagnosisStory {
         Optional<Misfit.Stray> highest =
                 misfit.strays().stream().filter(Misfit.Stray::highest).findFirst();
         if (highest.isPresent()) {
-            return plain("The highest reading, ")
-                    .then(
-                            highest.get().time() == 0
-                                    ? plain("the first")
-                                    : after(highest.get().time(), false))
-                    .then(", is not explained: it is ")
-                    .then(new Measure(
-                            Measure.Kind.PRESSURE_DIFFERENCE,
-                            Math.abs(highest.get().above())))
-                    .then(highest.get().above() > 0 ? " too high." : " too low.");
+            return plain("The highest reading is not explained: ").then(missed(highest.get()));
         }
-        boolean one = misfit.strays().size() == 1;
+        int number = misfit.strays().size();
         Misfit.Stray worst =
                 Collections.max(misfit.strays(), Comparator.comparingDouble(stray -> Math.abs(stray.above())));
-        return plain((one ? "One of " : misfit.strays().size() + " of ")
-                        + misfit.readings()
-                        + (one ? " readings is not explained: " : " readings are not explained; the furthest off, "))
-                .then(worst.time() == 0 ? plain("the first") : after(worst.time(), one))
-                .then(one ? " is " : ", is ")
-                .then(new Measure(Measure.Kind.PRESSURE_DIFFERENCE, Math.abs(worst.above())))
-                .then(worst.above() > 0 ? " too high." : " too low.");
+        return plain(
+                        number == 1
+                                ? "One of " + misfit.readings() + " readings is not explained: "
+                                : number + " of " + misfit.readings()
+                                        + " readings are not explained. The furthest off: ")
+                .then(missed(worst));
     }
 
-    private static Statement after(double time, boolean one) {
-        return plain(one ? "that " : "").then(Measure.time(time)).then(" after the first");
+    /** Which reading, what was read, and what was expected. */
+    private static Statement missed(Misfit.Stray stray) {
+        return (stray.time() == 0
+                        ? plain("at first")
+                        : plain("").then(Measure.time(stray.time())).then(" after the first"))
+                .then(" the gauge read ")
+                .then(Measure.gauge(stray.read()))
+                .then(", where ")
+                .then(Measure.gauge(stray.expected()))
+                .then(" was expected.");
     }
 
     /**
@@ -248,6 +242,19 @@ public final class DiagnosisStory {
                                                 .filter(Misfit::isSerious)
                                                 .isEmpty())
                         && !ordinary().isEmpty();
+    }
+
+    /**
+     * The causes as they are to be listed: the likeliest first, but where the house as described explains the readings that goes before
+     * any fault.
+     *
+     * @return all fits
+     */
+    public List<HypothesisFit> listed() {
+        return result.fits().stream()
+                .sorted(Comparator.comparing(
+                        fit -> result.misfit() || !asDescribed() || fit.cause() != Cause.AS_DESCRIBED))
+                .toList();
     }
 
     /** Why the valve drips where nothing is wrong but that no vessel takes up the water; nothing where that is not so. */
@@ -398,9 +405,12 @@ public final class DiagnosisStory {
      * @return whole sentences; empty if they speak for no hazard
      */
     public Optional<Statement> hazard() {
-        List<HypothesisFit> hazards = result.hazards();
+        List<HypothesisFit> hazards = result.hazardousCauses();
         List<Statement> all = new ArrayList<>();
-        over.filter(Overpressure::isHazard).map(DiagnosisStory::beyondPlate).ifPresent(all::add);
+        result.overpressure()
+                .filter(Overpressure::isHazard)
+                .map(DiagnosisStory::beyondPlate)
+                .ifPresent(all::add);
         if (!hazards.isEmpty()) {
             all.add(plain("The readings speak for this: " + among(hazards)
                     + ". Turn the heater off until a licensed professional has looked at it."));
@@ -436,7 +446,7 @@ public final class DiagnosisStory {
      * @return true if one lies beyond what the plates allow
      */
     public boolean isOverpressure() {
-        return over.filter(Overpressure::isHazard).isPresent();
+        return result.overpressure().filter(Overpressure::isHazard).isPresent();
     }
 
     /**
@@ -445,14 +455,21 @@ public final class DiagnosisStory {
      * @return whole sentences; empty if there is none
      */
     public Optional<Statement> abovePlate() {
-        return over.filter(one -> !one.isHazard())
+        return result.overpressure()
+                .filter(one -> !one.isHazard())
                 .map(one -> gaugeRead(one)
                         .then(
-                                one.level() == Overpressure.Level.LONE_READING
-                                        ? ". It stands alone, so it may be a slip of the pen or of the gauge. If it was"
-                                                + " real, turn the heater off and have the relief valve replaced."
-                                        : ", though by no more than a valve may need to open fully. If nothing came out of"
-                                                + " the valve, turn the heater off and have it replaced."));
+                                switch (one.level()) {
+                                    case GUARDED ->
+                                        ". The expansion valve does not open as it must, or the gauge is wrong. The relief valve that guards"
+                                                + " the tank is set higher. Have a licensed professional replace the expansion valve.";
+                                    case LONE_READING ->
+                                        ". It stands alone, so it may be a slip of the pen or of the gauge. If it was"
+                                                + " real, turn the heater off and have the relief valve replaced.";
+                                    default ->
+                                        ", though by no more than a valve may need to open fully. If nothing came out of"
+                                                + " the valve, turn the heater off and have it replaced.";
+                                }));
     }
 
     /**

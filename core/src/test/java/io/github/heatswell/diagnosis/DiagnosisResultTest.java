@@ -29,7 +29,8 @@ class DiagnosisResultTest {
     }
 
     static DiagnosisResult result(HypothesisFit... fits) {
-        return new DiagnosisResult(List.of(fits), 50, Double.NaN, new Balances(0, 100), Optional.empty());
+        return new DiagnosisResult(
+                List.of(fits), 50, Double.NaN, new Balances(0, 100), Optional.empty(), Optional.empty());
     }
 
     @Test
@@ -96,7 +97,7 @@ class DiagnosisResultTest {
         DiagnosisResult hot = of(cold.with(SiteCheck.HOT_TAP, 353.15), Cause.WATER_TOO_HOT, Cause.LEAK);
         assertEquals(
                 List.of(Cause.WATER_TOO_HOT),
-                hot.hazards().stream().map(HypothesisFit::cause).toList());
+                hot.hazardousCauses().stream().map(HypothesisFit::cause).toList());
     }
 
     private static HypothesisFit opensHigh(double sumOfSquares, double weight, Estimate.Standing standing) {
@@ -112,7 +113,8 @@ class DiagnosisResultTest {
                 Optional.empty(),
                 List.of(),
                 HOUSE,
-                List.of());
+                List.of(),
+                HypothesisFit.Course.NONE);
     }
 
     /** Almost any opening pressure does, and none does better than the description: nothing is known of the valve. */
@@ -154,8 +156,19 @@ class DiagnosisResultTest {
     @Test
     void aFitKnowsItsOwnNumbers() {
         List<Estimate> estimates = List.of(estimate(Parameter.LEAK), estimate(Parameter.HEATING_RATE));
-        HypothesisFit fit =
-                new HypothesisFit(Cause.LEAK, "", 1, 0, 1, estimates, 1, Optional.empty(), List.of(), HOUSE, List.of());
+        HypothesisFit fit = new HypothesisFit(
+                Cause.LEAK,
+                "",
+                1,
+                0,
+                1,
+                estimates,
+                1,
+                Optional.empty(),
+                List.of(),
+                HOUSE,
+                List.of(),
+                HypothesisFit.Course.NONE);
         assertEquals(List.of(estimates.get(0)), fit.own());
         assertEquals(estimates.get(1), fit.estimate(Parameter.HEATING_RATE).orElseThrow());
         assertTrue(fit.estimate(Parameter.PRECHARGE).isEmpty());

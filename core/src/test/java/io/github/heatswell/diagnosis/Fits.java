@@ -16,6 +16,17 @@ final class Fits {
     static HypothesisFit with(
             Cause cause, double criterion, double squares, Optional<Misfit> misfit, HotWaterSystem house) {
         return new HypothesisFit(
-                cause, "", squares, criterion, 0.5, List.of(), 0, misfit, List.of(), house, List.of(3e5));
+                cause,
+                "",
+                squares,
+                criterion,
+                0.5,
+                List.of(),
+                0,
+                misfit,
+                List.of(),
+                house,
+                List.of(3e5),
+                HypothesisFit.Course.NONE);
     }
 }

@@ -19,6 +19,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What a logger would show in a house, against runs of that house. */
 class ForecasterTest {
@@ -201,6 +203,46 @@ class ForecasterTest {
         assertEquals(
                 List.of(false, false, true),
                 strays.stream().map(Misfit.Stray::highest).toList());
+    }
+
+    /**
+     * Regression: only the highest reading could show that a cause is wrong. One of a list by hand that is two bar too low is as bad; in a
+     * logger's, which goes on as though nothing had been, it is a slip; and no gauge is so good that a tenth of a bar shows anything.
+     */
+    @ParameterizedTest
+    @CsvSource({"20, 12, -2e5, true", "40, 24, -2e5, false", "20, 12, -0.1e5, false", "20, 19, 2e5, true"})
+    void aReadingThatIsFarOffIsNotExplained(int count, int at, double by, boolean far) {
+        HotWaterSystem house = Abbey.plain().build();
+        double[] times = new double[count];
+        double[] gauge = new double[count];
+        Arrays.setAll(times, i -> 14_400.0 / count * i);
+        Trace trace = run(house, 4).trace();
+        Arrays.setAll(gauge, i -> trace.value(Channel.GAUGE_READING, (int) Math.rint(times[i] / 15)));
+        gauge[at] += by;
+        PressureLog log = PressureLog.builder(times, gauge).uncertainty(1_000).build();
+        List<Misfit.Stray> strays =
+                new Forecaster(log, Set.of(), new Balances.Count()).strays(house, 0, Forecaster.Gauge.PERFECT);
+        assertEquals(List.of(far), strays.stream().map(Misfit.Stray::far).toList());
+        assertEquals(by, strays.get(0).above(), 1_500);
+        assertEquals(gauge[at], strays.get(0).read());
+    }
+
+    /** Between two readings ten minutes apart a valve opens and closes: what is drawn shows it, and ends with the log. */
+    @Test
+    void theCourseShowsWhatHappensBetweenReadings() {
+        HotWaterSystem house = Abbey.plain().withoutVessel().build();
+        HypothesisFit.Course course = new Forecaster(log(13, 600), Set.of(), new Balances.Count())
+                .course(house, -60, Forecaster.Gauge.PERFECT);
+        double opens =
+                house.reliefValves().get(0).setPressure().gauge(house.site().atmosphere())
+                        - house.head(house.gaugeHeight());
+        double highest = course.gauge().stream().mapToDouble(p -> p).max().orElseThrow();
+        assertEquals(opens, highest, 0.1e5, "the valve stands about a metre above the gauge at most");
+        double read =
+                Arrays.stream(forecast(house, log(13, 600), -60).gauge()).max().orElseThrow();
+        assertTrue(highest > read + 0.2e5, "no reading was taken at the peak");
+        assertEquals(0, course.times().get(0));
+        assertEquals(7_200, course.times().get(course.times().size() - 1));
     }
 
     /**

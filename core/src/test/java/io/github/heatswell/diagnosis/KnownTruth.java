@@ -110,7 +110,7 @@ record KnownTruth(
     }
 
     private static List<FreeParameter> circumstances(HotWaterSystem house, Hypothesis truth) {
-        List<FreeParameter> all = new Circumstances(house, null, false).with(truth.open());
+        List<FreeParameter> all = new Circumstances(house, null, false, DrawMarks.none()).with(truth.open());
         return all.subList(truth.open().size(), all.size());
     }
 

@@ -160,7 +160,7 @@ class LogPartsTest {
         Evidence.Finder finder = new Evidence.Finder(Target.fine(log, SpotReadings.none()), best);
         assertEquals(1, finder.about(other, List.of()).get(0).excess(), 1e-9);
         assertFalse(finder.about(best, List.of()).get(0).against());
-        Misfit.Stray stray = new Misfit.Stray(60, 1e5);
+        Misfit.Stray stray = new Misfit.Stray(60, 4e5, 3e5, false, false);
         assertTrue(
                 finder.about(best, List.of(stray)).get(0).against(), "what the best misses speaks against it as well");
         double[] wide = {3e5 + 7_000, 3e5 + 7_000, 3e5 + 7_000};

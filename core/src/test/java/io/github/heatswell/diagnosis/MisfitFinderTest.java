@@ -137,10 +137,12 @@ class MisfitFinderTest {
     /** Contract: a wild reading in twenty is a logger's, more of them are not explained. */
     @Test
     void oneReadingInTwentyMayBeWild() {
-        Misfit.Stray stray = new Misfit.Stray(60, 1e5);
+        Misfit.Stray stray = new Misfit.Stray(60, 4e5, 3e5, false, false);
         assertFalse(new Misfit(1, 0, 0, 0, 100, 20, List.of(stray)).isSerious());
         assertTrue(new Misfit(1, 0, 0, 0, 100, 19, List.of(stray)).isSerious());
-        Misfit.Stray highest = new Misfit.Stray(60, 1e5, true);
+        Misfit.Stray highest = new Misfit.Stray(60, 4e5, 3e5, true, false);
         assertTrue(new Misfit(1, 0, 0, 0, 100, 20, List.of(highest)).isSerious(), "on which most depends");
+        Misfit.Stray far = new Misfit.Stray(60, 2e5, 3e5, false, true);
+        assertTrue(new Misfit(1, 0, 0, 0, 100, 100, List.of(far)).isSerious(), "no gauge is as wrong");
     }
 }

@@ -1,12 +1,18 @@
 package io.github.heatswell.diagnosis;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.assessment.FaultlessHouse;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -63,6 +69,86 @@ class OverpressureTest {
                 Overpressure.of(HOUSE, Optional.of(log(psi)), SpotReadings.none())
                         .map(over -> over.level().name())
                         .orElse(""));
+    }
+
+    /** The same house with an expansion valve of 90 psi on its cold inlet; without one, that valve alone on a tank of 150 psi. */
+    private static HotWaterSystem expansionValve(boolean guarded) {
+        ReliefValve valve = ReliefValve.builder()
+                .name("expansion valve")
+                .kind(ReliefValve.Kind.EXPANSION_VALVE)
+                .setPressure(Pressure.gauge(90, PressureUnit.PSI))
+                .fullLiftPressure(Pressure.gauge(99, PressureUnit.PSI))
+                .reseatPressure(Pressure.gauge(72, PressureUnit.PSI))
+                .fullFlow(20, FlowUnit.LITRE_PER_MINUTE)
+                .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING)
+                .build();
+        HotWaterSystem.Builder house = HOUSE.toBuilder();
+        return (guarded ? house : house.withoutReliefValves())
+                .addReliefValve(valve)
+                .build();
+    }
+
+    /**
+     * An expansion valve passes its full flow 20 % above its set pressure, so up to 108 psi and the gauge's 6 psi it may be sound. Beyond
+     * it has failed, which is a hazard only where nothing else guards the tank.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "60 80 95 97 98, true, ''",
+        "60 80 100 108 112, true, ABOVE_SET",
+        "60 80 100 108 112, false, ABOVE_SET",
+        "60 80 100 112 116, true, GUARDED",
+        "60 80 100 112 116, false, HAZARD",
+        "60 80 120 150 154, true, GUARDED",
+        "60 80 120 160 172, true, HAZARD"
+    })
+    void anExpansionValveThatFailedIsNoHazardWhereTheTankIsGuarded(String psi, boolean guarded, String level) {
+        assertEquals(
+                level,
+                Overpressure.of(expansionValve(guarded), Optional.of(log(psi)), SpotReadings.none())
+                        .map(over -> over.level().name())
+                        .orElse(""));
+    }
+
+    /** The same rule for the cause: what opens late is a hazard unless it only discharges the expansion of a guarded tank. */
+    @Test
+    void anExpansionValveThatOpensLateIsNoHazardWhereTheTankIsGuarded() {
+        assertFalse(late("expansion valve", true).isHazard());
+        assertTrue(late("expansion valve", false).isHazard());
+        assertTrue(late(HOUSE.reliefValves().get(0).name(), true).isHazard());
+    }
+
+    private static HypothesisFit late(String valve, boolean guarded) {
+        return new HypothesisFit(
+                Cause.RELIEF_OPENS_HIGH,
+                valve,
+                1,
+                0,
+                1,
+                List.of(),
+                0,
+                Optional.empty(),
+                List.of(),
+                expansionValve(guarded),
+                List.of(),
+                HypothesisFit.Course.NONE);
+    }
+
+    /** Regression: a program that asked for the hazards of a diagnosis was not told of a reading beyond the plates. */
+    @Test
+    void hazardsOfADiagnosisNameTheReading() {
+        Optional<Overpressure> over =
+                Overpressure.of(HOUSE, Optional.of(log("60 86 116 150 172 181")), SpotReadings.none());
+        HypothesisFit harmless = Fits.of(Cause.AS_DESCRIBED, 0, HOUSE);
+        DiagnosisResult result = new DiagnosisResult(
+                List.of(harmless), 6, 1_000, new Balances(0, 1), Optional.empty(), Optional.empty());
+        assertEquals(List.of(), result.hazards());
+        assertEquals(List.of(over.orElseThrow()), result.with(over).hazards());
+        assertEquals(List.of(), result.with(over).hazardousCauses());
+        Optional<Overpressure> slight =
+                Overpressure.of(expansionValve(true), Optional.of(log("60 80 100 108 112")), SpotReadings.none());
+        assertEquals(Overpressure.Level.ABOVE_SET, slight.orElseThrow().level());
+        assertEquals(List.of(), result.with(slight).hazards());
     }
 
     @Test

@@ -83,7 +83,7 @@ class TrialTest {
     void anAssumedReseatPressureIsOpen() {
         HotWaterSystem house = Abbey.plain().build();
         PressureLog log = log(50, i -> 3e5).build();
-        Target target = Target.fine(log, SpotReadings.none(), true);
+        Target target = Target.fine(log, SpotReadings.none(), true, DrawMarks.none());
         for (Hypothesis cause : Hypothesis.of(house)) {
             assertTrue(open(new Trial(house, cause, target)).contains(Parameter.RESEAT_SHARE), cause::toString);
         }
@@ -120,7 +120,7 @@ class TrialTest {
         assertEquals(6_000 - 10_800, start.low(), 1e-6);
         assertEquals(6_000 + 10_800, start.high(), 1e-6);
         assertEquals(6_000, start.starts().get(0), 1e-6);
-        assertEquals(3.01e5, new Circumstances(Abbey.plain().build(), log, false).beginning());
+        assertEquals(3.01e5, new Circumstances(Abbey.plain().build(), log, false, DrawMarks.none()).beginning());
         FreeParameter flat = trial(Cause.AS_DESCRIBED, log(40, i -> 3e5).build())
                 .parameters()
                 .get(7);

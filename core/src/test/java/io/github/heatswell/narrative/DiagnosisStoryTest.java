@@ -51,7 +51,8 @@ class DiagnosisStoryTest {
                 Optional.of(misfit),
                 List.of(),
                 WITHOUT_VESSEL,
-                List.of(4e5));
+                List.of(4e5),
+                HypothesisFit.Course.NONE);
     }
 
     private static DiagnosisStory story(HotWaterSystem house, PressureLog log, HypothesisFit... fits) {
@@ -60,7 +61,8 @@ class DiagnosisStoryTest {
 
     private static DiagnosisStory story(
             HotWaterSystem house, PressureLog log, Optional<SeparatingCheck> check, HypothesisFit... fits) {
-        DiagnosisResult result = new DiagnosisResult(List.of(fits), 5, 5_000, new Balances(0, 1), check);
+        DiagnosisResult result =
+                new DiagnosisResult(List.of(fits), 5, 5_000, new Balances(0, 1), check, Optional.empty());
         return new DiagnosisStory(result, house, Doubts.NONE, Optional.of(log), Set.of());
     }
 
@@ -97,19 +99,25 @@ class DiagnosisStoryTest {
 
     @Test
     void readingsThatAreNotExplainedAreSaid() {
-        Misfit.Stray low = new Misfit.Stray(3_600, -1.8e5);
+        Misfit.Stray low = new Misfit.Stray(3_600, 3.2e5, 5e5, false, false);
         Misfit one = new Misfit(1, 0, 0, 0, 1, 100, List.of(low));
         assertEquals(
-                "The readings agree with the house as described. One of 100 readings is not explained: that 1 h after the"
-                        + " first is 1.8 bar too low.",
+                "The readings agree with the house as described. One of 100 readings is not explained: 1 h after the first"
+                        + " the gauge read 3.2 bar, where 5 bar was expected.",
                 answer(VESSEL, fit(Cause.AS_DESCRIBED, 0, 0.9, one)));
-        Misfit first = new Misfit(1, 0, 0, 0, 1, 100, List.of(new Misfit.Stray(0, 1e5)));
+        Misfit first = new Misfit(1, 0, 0, 0, 1, 100, List.of(new Misfit.Stray(0, 4e5, 3e5, false, false)));
         String said = answer(WITHOUT_VESSEL, fit(Cause.AS_DESCRIBED, 0, 0.9, first));
-        assertTrue(said.endsWith("One of 100 readings is not explained: the first is 1 bar too high."), said);
-        Misfit two = new Misfit(1, 0, 0, 0, 1, 10, List.of(new Misfit.Stray(60, 1e5), low));
+        assertTrue(
+                said.endsWith(
+                        "One of 100 readings is not explained: at first the gauge read 4 bar, where 3 bar was expected."),
+                said);
+        Misfit two = new Misfit(1, 0, 0, 0, 1, 10, List.of(new Misfit.Stray(60, 4e5, 3e5, false, false), low));
         String unsettled = answer(WITHOUT_VESSEL, fit(Cause.AS_DESCRIBED, 0, 0.9, two));
         assertTrue(unsettled.contains("none of the causes looked at explains them."), unsettled);
-        assertTrue(unsettled.contains("the furthest off, 1 h after the first, is 1.8 bar too low."), unsettled);
+        assertTrue(
+                unsettled.contains(
+                        "The furthest off: 1 h after the first the gauge read 3.2 bar, where 5 bar was expected."),
+                unsettled);
         assertFalse(unsettled.contains("agree"), unsettled);
     }
 
@@ -226,16 +234,24 @@ class DiagnosisStoryTest {
         assertEquals(
                 "The likeliest cause is this: the supply pressure differs from the description.",
                 answer(WITHOUT_VESSEL, supply, fit(Cause.AS_DESCRIBED, 7, 0.03, NONE)));
+        assertEquals(
+                List.of(close, supply),
+                story(WITHOUT_VESSEL, log().build(), supply, close).listed());
+        assertEquals(
+                List.of(supply, close),
+                story(VESSEL, log().build(), supply, close).listed());
     }
 
     /** Regression: a cause that left the highest reading unexplained was called over 95 % sure. */
     @Test
     void theHighestReadingMustBeExplained() {
-        Misfit peak = new Misfit(1, 0, 0, 0, 1, 100, List.of(new Misfit.Stray(480, 1.6e5, true)));
+        Misfit peak = new Misfit(1, 0, 0, 0, 1, 100, List.of(new Misfit.Stray(480, 7e5, 5.4e5, true, false)));
         String said = answer(VESSEL, fit(Cause.RELIEF_OPENS_LOW, 0, 0.99, peak));
         assertTrue(said.contains("none of the causes looked at explains them"), said);
         assertTrue(
-                said.contains("The highest reading, 8 min after the first, is not explained: it is 1.6 bar too high."),
+                said.contains(
+                        "The highest reading is not explained: 8 min after the first the gauge read 7 bar, where 5.4 bar was"
+                                + " expected."),
                 said);
     }
 
@@ -251,6 +267,18 @@ class DiagnosisStoryTest {
         next = text(story(VESSEL, apart, fit(Cause.LEAK, 0, 0.9, SERIOUS)).next())
                 .orElseThrow();
         assertTrue(next.startsWith("Next, log one heat-up of a cold tank"), next);
+    }
+
+    /** Whoever drew no water must see that the answer takes it that some was. */
+    @Test
+    void waterThatIsTakenToBeDrawnIsSaid() {
+        Estimate bath =
+                new Estimate(Parameter.DRAWN_FIRST, 0.025, 0.02, 0.03, Estimate.Standing.CARRIED, Optional.empty());
+        Estimate none =
+                new Estimate(Parameter.DRAWN_SECOND, 0, 0, 0.03, Estimate.Standing.AS_DESCRIBED, Optional.empty());
+        String said = answer(VESSEL, fit(Cause.AS_DESCRIBED, 0, 0.9, NONE, bath, none));
+        assertTrue(said.endsWith("or your notes say so, about 25 L in all."), said);
+        assertFalse(answer(VESSEL, fit(Cause.AS_DESCRIBED, 0, 0.9, NONE, none)).contains("drawn"));
     }
 
     /** An assumed reseat pressure on which the answer rests is named. */

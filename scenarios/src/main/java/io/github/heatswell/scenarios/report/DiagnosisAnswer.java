@@ -2,7 +2,6 @@ package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.diagnosis.DiagnosisResult;
 import io.github.heatswell.diagnosis.InstalledCheck;
-import io.github.heatswell.diagnosis.Overpressure;
 import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.narrative.DiagnosisStory;
 import io.github.heatswell.result.Balances;
@@ -53,19 +52,13 @@ public record DiagnosisAnswer(
         return result.balances().and(installed.map(InstalledCheck::balances).orElse(Balances.NONE));
     }
 
-    /** The reading above what the plates allow, if there is one; of the whole log, not of what is left to fit. */
-    Optional<Overpressure> overpressure() {
-        return Overpressure.of(scenario.system(), readings.log(), readings.spots());
-    }
-
     /** What the readings say, in sentences. */
     DiagnosisStory story() {
-        DiagnosisStory told = new DiagnosisStory(
+        return new DiagnosisStory(
                 result,
                 scenario.system(),
                 scenario.doubts(),
                 log,
                 readings.spots().all().keySet());
-        return overpressure().map(told::with).orElse(told);
     }
 }

@@ -23,7 +23,7 @@ final class DiagnosisJson {
                 .with("misfit", result.misfit())
                 .with(
                         "overpressure",
-                        answer.overpressure()
+                        result.overpressure()
                                 .map(plate -> new Json()
                                         .with("level", plate.level())
                                         .with("plate", plate.plate())

@@ -68,7 +68,7 @@ public final class DiagnosisReport {
             times.add(log.time(i));
             readings.add(log.gauge(i));
         }
-        List<NamedReadings> runs = answer.result().fits().stream()
+        List<NamedReadings> runs = answer.story().listed().stream()
                 .limit(MAX_RUNS)
                 .map(DiagnosisReport::run)
                 .toList();
@@ -81,7 +81,7 @@ public final class DiagnosisReport {
     }
 
     private static NamedReadings run(HypothesisFit fit) {
-        return new NamedReadings(fit.cause().words(), fit.gauge());
+        return new NamedReadings(fit.cause().words(), fit.gauge(), fit.course());
     }
 
     /** What is said, with the log and the likeliest causes as a picture where there is a log. */

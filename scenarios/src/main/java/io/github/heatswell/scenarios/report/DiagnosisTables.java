@@ -242,6 +242,6 @@ final class DiagnosisTables {
     /** The likeliest, and in any case all that explain the readings about as well as the first. */
     private List<HypothesisFit> ranked() {
         int number = Math.max(MAX_CAUSES, result.alike().size());
-        return result.fits().subList(0, Math.min(number, result.fits().size()));
+        return story.listed().subList(0, Math.min(number, result.fits().size()));
     }
 }

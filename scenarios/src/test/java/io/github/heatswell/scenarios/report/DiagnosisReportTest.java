@@ -52,7 +52,8 @@ class DiagnosisReportTest {
                 Optional.of(misfit),
                 List.of(),
                 OPEN_ENDED.system(),
-                List.of(4e5));
+                List.of(4e5),
+                HypothesisFit.Course.NONE);
     }
 
     private static DiagnosisAnswer answer(Scenario house, PressureLog log, HypothesisFit... fits) {
@@ -60,7 +61,7 @@ class DiagnosisReportTest {
                 house,
                 OwnersReadings.none(),
                 Optional.of(log),
-                new DiagnosisResult(List.of(fits), 5, 5_000, new Balances(0, 1), Optional.empty()),
+                new DiagnosisResult(List.of(fits), 5, 5_000, new Balances(0, 1), Optional.empty(), Optional.empty()),
                 Optional.empty());
     }
 
@@ -84,7 +85,12 @@ class DiagnosisReportTest {
                 OwnersReadings.none(),
                 Optional.of(log),
                 new DiagnosisResult(
-                        List.of(fit(Cause.AS_DESCRIBED, 0, 1, NONE)), 9, 5_000, new Balances(0, 1), Optional.empty()),
+                        List.of(fit(Cause.AS_DESCRIBED, 0, 1, NONE)),
+                        9,
+                        5_000,
+                        new Balances(0, 1),
+                        Optional.empty(),
+                        Optional.empty()),
                 Optional.empty());
         String text = report(answer);
         assertTrue(text.contains("Readings used 5 of pressure, 3 of temperature, how long the heater"), text);
@@ -166,12 +172,14 @@ class DiagnosisReportTest {
 
     @Test
     void readingsThatAreNotExplainedAreSaid() {
-        Misfit.Stray low = new Misfit.Stray(3_600, -1.8e5);
-        Misfit two = new Misfit(1, 0, 0, 0, 1, 10, List.of(new Misfit.Stray(60, 1e5), low));
+        Misfit.Stray low = new Misfit.Stray(3_600, 3.2e5, 5e5, false, false);
+        Misfit two = new Misfit(1, 0, 0, 0, 1, 10, List.of(new Misfit.Stray(60, 4e5, 3e5, false, false), low));
         String text = report(answer(OPEN_ENDED, log().build(), fit(Cause.AS_DESCRIBED, 0, 0.9, two)));
         assertTrue(text.contains("These readings don't settle it: none of the causes looked at explains them."), text);
         assertTrue(
-                text.contains("2 of 10 readings are not explained; the furthest off, 1 h after the first, is"), text);
+                text.contains(
+                        "2 of 10 readings are not explained. The furthest off: 1 h after the first the gauge read"),
+                text);
         assertTrue(text.contains("Next, read the plates of tank, heater and relief valve again"), text);
         assertFalse(text.contains("agree"), text);
     }

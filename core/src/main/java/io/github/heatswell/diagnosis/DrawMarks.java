@@ -1,0 +1,209 @@
+package io.github.heatswell.diagnosis;
+
+import io.github.heatswell.system.Draw;
+import io.github.heatswell.system.DrawProfile;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.VolumeUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Hot-water use that a log notes, or shows: while water is drawn the supply feeds the house, so the pressure falls within minutes to
+ * the lowest of the log and stays there. How much was drawn is left open. Immutable.
+ */
+final class DrawMarks {
+
+    /** The numbers that stand for the volumes, in the order of time. */
+    static final List<Parameter> VOLUMES =
+            List.of(Parameter.DRAWN_FIRST, Parameter.DRAWN_SECOND, Parameter.DRAWN_THIRD);
+
+    /** Less than this (m3) is no draw. */
+    static final double LEAST = 0.5e-3;
+
+    /** Most (m3) that a draw is taken to be: two baths. */
+    private static final double MOST = 0.3;
+    /** What a draw is taken to be at first (m3), and one standard deviation of it; own judgement. */
+    private static final double USUAL = 0.03;
+    /** No draw is faster (m3/s): 30 L/min. */
+    private static final double FASTEST = 0.03 / 60;
+    /** A fall to the supply's pressure takes no longer (s), unless readings are further apart. */
+    private static final double QUICK = 120;
+    /** It is as deep as this (Pa), and as so many standard uncertainties. */
+    private static final double DEEP = 0.2e5;
+
+    private static final double CLEAR = 6;
+    /** A leak lets the pressure down by less than this share of its height in so short a time (-); own judgement. */
+    private static final double MOST_OF_IT = 0.6;
+
+    private static final double RECENT = 900;
+    /** A pressure rises again once it is so many standard uncertainties above where it fell to. */
+    private static final double RESTS = 2;
+
+    /** The pressure while water is drawn is above the lowest of the log by no more than this (Pa) and a step. */
+    private static final double AT_SUPPLY = 0.15e5;
+    /** Draws are repeated every day (s), so that none is known to be of one day alone after that. */
+    private static final double DAY = 86_400;
+
+    private final List<Mark> marks;
+
+    private DrawMarks(List<Mark> marks) {
+        this.marks = List.copyOf(marks);
+    }
+
+    /**
+     * A draw.
+     *
+     * @param reading the number of the first reading behind its beginning
+     * @param from when it began (s, in the time of the log), about
+     * @param until when it ended (s), about
+     * @param noted whether somebody noted it
+     */
+    record Mark(int reading, double from, double until, boolean noted) {
+
+        /** Begins and ends as the log shows, unless so much water takes longer. */
+        private Draw draw(double volume, double clock) {
+            double flow = Math.min(FASTEST, volume / (until - from));
+            return Draw.builder()
+                    .at(((from + clock) % DAY + DAY) % DAY)
+                    .volume(volume, VolumeUnit.CUBIC_METRE)
+                    .flow(flow, FlowUnit.CUBIC_METRE_PER_SECOND)
+                    .build();
+        }
+    }
+
+    /** No draws at all. */
+    static DrawMarks none() {
+        return new DrawMarks(List.of());
+    }
+
+    /**
+     * The draws of a log: those noted, and those shown unless the description says when water is drawn. A pressure that falls again and
+     * again is a valve's.
+     *
+     * @param log the log, or null
+     * @param described whether the description has draws
+     */
+    static DrawMarks of(PressureLog log, boolean described) {
+        if (log == null) {
+            return none();
+        }
+        boolean noted = IntStream.range(0, log.count()).anyMatch(log::isDrawnBefore);
+        double lowest =
+                IntStream.range(0, log.count()).mapToDouble(log::gauge).min().orElseThrow();
+        double level = lowest + AT_SUPPLY + log.step();
+        List<Mark> marks = new ArrayList<>();
+        for (int i = 1; i < log.count(); i++) {
+            boolean shown = (noted || !described) && isFall(log, i, level);
+            if (log.isDrawnBefore(i) || shown) {
+                marks.add(mark(log, i, level));
+            }
+        }
+        boolean cycles = !noted && (marks.size() > VOLUMES.size() || log.end() >= DAY);
+        return cycles ? none() : new DrawMarks(marks);
+    }
+
+    /** Only those that somebody noted. */
+    DrawMarks noted() {
+        return new DrawMarks(marks.stream().filter(Mark::noted).toList());
+    }
+
+    /** Whether the pressure comes down to the supply's with a reading, fast and far. */
+    private static boolean isFall(PressureLog log, int at, double level) {
+        if (log.gauge(at) > level || log.gauge(at - 1) <= level) {
+            return false;
+        }
+        int from = at - 1;
+        while (from > 0 && log.time(at) - log.time(from - 1) <= QUICK && log.gauge(from - 1) > log.gauge(from)) {
+            from--;
+        }
+        double highest = log.gauge(from);
+        for (int i = from; i >= 0 && log.gauge(i) > level && log.time(at) - log.time(i) <= RECENT; i--) {
+            highest = Math.max(highest, log.gauge(i));
+        }
+        double fall = log.gauge(from) - log.gauge(at);
+        return fall > Math.max(DEEP, CLEAR * log.uncertainty()) && fall > MOST_OF_IT * (highest - log.gauge(at));
+    }
+
+    private static Mark mark(PressureLog log, int at, double level) {
+        int last = at;
+        double rests = log.gauge(at) + RESTS * log.uncertainty();
+        while (last + 1 < log.count() && log.gauge(last + 1) <= rests && !log.isDrawnBefore(last + 1)) {
+            last++;
+        }
+        double begins = 0.5 * (log.time(at - 1) + log.time(at));
+        double half = last + 1 < log.count() ? 0.5 * (log.time(last + 1) - log.time(last)) : PressureLog.BY_HAND;
+        double ends = log.gauge(at) <= level
+                ? log.time(last) + Math.min(half, PressureLog.BY_HAND)
+                : 0.5 * (begins + log.time(at));
+        return new Mark(at, begins, ends, log.isDrawnBefore(at));
+    }
+
+    /** How many readings there are before the first draw. */
+    int before() {
+        return marks.get(0).reading();
+    }
+
+    /** How many readings of a log can be used with the draws noted: not past a day, and not past more draws than are left open. */
+    int usable(PressureLog log) {
+        if (!anyNoted()) {
+            return log.count();
+        }
+        int readings = marks.size() > VOLUMES.size() ? marks.get(VOLUMES.size()).reading() : log.count();
+        return (int) IntStream.range(0, readings).filter(i -> log.time(i) < DAY).count();
+    }
+
+    /** Those of them that a log still holds of which only the first readings are left. */
+    DrawMarks within(PressureLog log) {
+        return new DrawMarks(
+                marks.stream().filter(mark -> mark.reading() < log.count()).toList());
+    }
+
+    boolean isEmpty() {
+        return marks.isEmpty();
+    }
+
+    /** Whether somebody noted one. */
+    boolean anyNoted() {
+        return marks.stream().anyMatch(Mark::noted);
+    }
+
+    /** Whether only the log shows one. */
+    boolean anyGuessed() {
+        return !marks.stream().allMatch(Mark::noted);
+    }
+
+    /** Whether somebody noted the draw of which a number says how much it was. */
+    boolean isNoted(Parameter volume) {
+        return marks.get(VOLUMES.indexOf(volume)).noted();
+    }
+
+    /** The volumes that are left open: what was noted was drawn, what only the log shows may be none. */
+    List<FreeParameter> open() {
+        return IntStream.range(0, marks.size())
+                .mapToObj(i -> new FreeParameter(
+                        VOLUMES.get(i), marks.get(i).noted() ? LEAST : 0, MOST, List.of(USUAL), USUAL))
+                .toList();
+    }
+
+    /**
+     * A house in which water is drawn like this.
+     *
+     * @param house the house
+     * @param volumes how much (m3)
+     * @param start the time of the log (s) at which the run starts
+     */
+    HotWaterSystem in(HotWaterSystem house, double[] volumes, double start) {
+        List<Draw> draws = new ArrayList<>(house.draws().draws());
+        for (int i = 0; i < volumes.length; i++) {
+            Mark mark = marks.get(i);
+            if (volumes[i] >= LEAST && mark.from() > start) {
+                draws.add(mark.draw(volumes[i], house.start().timeOfDay() - start));
+            }
+        }
+        return draws.isEmpty()
+                ? house
+                : house.toBuilder().draws(DrawProfile.of("of the log", draws)).build();
+    }
+}

@@ -1,0 +1,96 @@
+package io.github.heatswell.diagnosis;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.system.Draw;
+import io.github.heatswell.system.HotWaterSystem;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Regression: which draws a log notes or shows, and the house in which they are drawn. */
+class DrawMarksTest {
+
+    private static PressureLog log(double minutes, double... bar) {
+        double[] times = new double[bar.length];
+        Arrays.setAll(times, i -> 60 * minutes * i);
+        return PressureLog.builder(
+                        times, Arrays.stream(bar).map(one -> 1e5 * one).toArray())
+                .uncertainty(1_000)
+                .build();
+    }
+
+    private static PressureLog noted(PressureLog log, int reading) {
+        boolean[] drawn = new boolean[log.count()];
+        drawn[reading] = true;
+        return log.drawn(drawn);
+    }
+
+    /** The supply's pressure for three readings: from the middle of the fall to the middle of the rise. */
+    @Test
+    void aFallToTheSupplyIsADrawThatTheLogShows() {
+        PressureLog log = log(1, 3, 3.5, 4, 4.5, 3, 3, 3, 3.3, 3.8);
+        DrawMarks marks = DrawMarks.of(log, false);
+        assertTrue(marks.anyGuessed());
+        assertFalse(marks.anyNoted());
+        assertEquals(List.of(Parameter.DRAWN_FIRST), parameters(marks));
+        assertEquals(0, marks.open().get(0).low(), "there may have been none");
+        HotWaterSystem house = Abbey.plain().build();
+        Draw draw = marks.in(house, new double[] {0.02}, -30).draws().draws().get(0);
+        assertEquals(210 + 30, draw.timeOfDay(), 1e-9, "the run began half a minute before the log");
+        assertEquals(0.02, draw.volume().orElseThrow(), 1e-12);
+        assertEquals(0.02 / 180, draw.flow(), 1e-9, "drawn until the pressure rises again");
+        assertEquals(house, marks.in(house, new double[] {0}, -30));
+        assertEquals(house, marks.in(house, new double[] {0.02}, 300), "before the run nothing is drawn");
+        assertFalse(DrawMarks.of(log, true).anyGuessed(), "the description says when water is drawn");
+        assertTrue(marks.noted().isEmpty());
+    }
+
+    private static List<Parameter> parameters(DrawMarks marks) {
+        return marks.open().stream().map(FreeParameter::parameter).toList();
+    }
+
+    @Test
+    void aValveThatOpensAndAPressureThatLeaksAwayAreNoDraws() {
+        assertTrue(DrawMarks.of(log(1, 3, 4, 5, 6, 5, 5.2, 5.5, 6, 5), false).isEmpty(), "it closes above the supply");
+        assertTrue(
+                DrawMarks.of(log(1, 5, 4.8, 4.5, 4.2, 3.9, 3.6, 3.3, 3.05, 3), false)
+                        .isEmpty(),
+                "slowly");
+        assertTrue(DrawMarks.of(log(1, 3, 5, 3, 5, 3, 5, 3, 5, 3), false).isEmpty(), "again and again");
+        assertTrue(DrawMarks.of(log(1, 3, 3.1, 3, 3.1, 3), false).isEmpty(), "no more than a gauge's unrest");
+    }
+
+    /** A note is believed: some water was drawn, in place of what the description says; and no more than three such draws are used. */
+    @Test
+    void aNotedDrawIsOneWhateverTheReadings() {
+        PressureLog log = log(15, 3, 4.2, 5, 4.1, 4.6, 5);
+        DrawMarks marks = DrawMarks.of(noted(log, 3), true);
+        assertTrue(marks.anyNoted());
+        assertFalse(marks.anyGuessed());
+        assertTrue(marks.open().get(0).low() > 0);
+        assertTrue(marks.isNoted(Parameter.DRAWN_FIRST));
+        assertEquals(6, marks.usable(log));
+        PressureLog many = log.drawn(true, true, true, true, true, true);
+        assertEquals(4, DrawMarks.of(many, false).usable(many), "up to the fourth behind the first reading");
+        assertTrue(DrawMarks.of(null, false).isEmpty());
+    }
+
+    @Test
+    void aThinnedLogKeepsItsNotes() {
+        double[] times = new double[6_000];
+        double[] gauge = new double[times.length];
+        Arrays.setAll(times, i -> 10.0 * i);
+        Arrays.fill(gauge, 3e5);
+        boolean[] drawn = new boolean[times.length];
+        drawn[4_001] = true;
+        PressureLog thinned =
+                PressureLog.builder(times, gauge).build().drawn(drawn).thinned();
+        assertEquals(3_000, thinned.count());
+        assertFalse(thinned.isDrawnBefore(2_000));
+        assertTrue(thinned.isDrawnBefore(2_001));
+        assertEquals(10, thinned.first(10).count());
+    }
+}
