@@ -122,8 +122,7 @@ public final class LogReader {
         PaperList.Table table = PaperList.read(all.toString().lines().toList(), asked);
         try (RowReader rows = new RowReader(new StringReader(table.csv()), ',')) {
             LogFile read = read(rows, new Layout(',', -1), new LogPlaces(file, '\0'), atmosphere, Optional.empty());
-            return new LogFile(
-                    table.roughened(read.log()), read.units(), Optional.of(table.understood()), read.remarks());
+            return new LogFile(table.marked(read.log()), read.units(), Optional.of(table.understood()), read.remarks());
         }
     }
 

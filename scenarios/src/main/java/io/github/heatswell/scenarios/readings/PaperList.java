@@ -61,6 +61,8 @@ final class PaperList {
     private final List<String> notes = new ArrayList<>();
     private final List<Double> numbers = new ArrayList<>();
     private final List<Boolean> rough = new ArrayList<>();
+    private final List<Boolean> drawn = new ArrayList<>();
+    private boolean drawnSince;
     private String day = "";
     private final boolean twelveHours;
     private String date = "";
@@ -87,16 +89,23 @@ final class PaperList {
      * @param csv its names of columns and rows; the row of a line stands one line further down
      * @param understood how it was understood, in whole sentences, with the notes
      * @param rough of each reading whether it was said to be no more than about right
+     * @param drawn of each reading whether a note says that water was drawn since the one before
      */
-    record Table(String csv, String understood, List<Boolean> rough) {
+    record Table(String csv, String understood, List<Boolean> rough, List<Boolean> drawn) {
 
-        /** A log read from this table, with what is rough in it; where rows were left out, every reading is as rough. */
-        PressureLog roughened(PressureLog log) {
-            boolean[] which = new boolean[log.count()];
-            for (int i = 0; i < which.length; i++) {
-                which[i] = which.length == rough.size() ? rough.get(i) : rough.contains(true);
+        /**
+         * A log read from this table, with what is rough in it and where water was drawn; where rows were left out, every reading is
+         * as rough, and no note is put to a reading that it may not be about.
+         */
+        PressureLog marked(PressureLog log) {
+            boolean all = log.count() == rough.size();
+            boolean[] about = new boolean[log.count()];
+            boolean[] after = new boolean[log.count()];
+            for (int i = 0; i < about.length; i++) {
+                about[i] = all ? rough.get(i) : rough.contains(true);
+                after[i] = all && drawn.get(i);
             }
-            return log.roughened(which);
+            return log.roughened(about).drawn(after);
         }
     }
 
@@ -161,7 +170,10 @@ final class PaperList {
                             + "; leave one out");
         }
         return new Table(
-                "time,pressure_" + known.replace(' ', '_') + "\n" + rows, understood(known, unit.isEmpty()), rough);
+                "time,pressure_" + known.replace(' ', '_') + "\n" + rows,
+                understood(known, unit.isEmpty()),
+                rough,
+                drawn);
     }
 
     private static boolean sameUnit(String one, String other) {
@@ -183,7 +195,7 @@ final class PaperList {
         if (pressure.matches()) {
             reading(time, pressure, parts.group("mark").contains(","));
         } else {
-            note(time, rest);
+            note(time, rest, true);
         }
     }
 
@@ -201,7 +213,7 @@ final class PaperList {
                     .toList();
             units.forEach(this::unit);
         } else {
-            note("", text);
+            note("", text, true);
         }
     }
 
@@ -231,9 +243,11 @@ final class PaperList {
         }
         firstReading = firstReading == 0 ? line : firstReading;
         rough.add(about);
+        drawn.add(drawnSince || DrawNote.of(behind) == DrawNote.BEFORE_THE_READING);
+        drawnSince = DrawNote.of(behind) == DrawNote.AFTER_THE_READING;
         numbers.add(Double.parseDouble(number.replace(',', '.')));
         rows.append(time).append(',').append(number.replace(',', '.'));
-        note(time, behind);
+        note(time, behind, false);
     }
 
     /** Notices the unit, with the word absolute if it follows. */
@@ -252,9 +266,11 @@ final class PaperList {
         unit = lower;
     }
 
-    private void note(String time, String behind) {
+    /** Keeps a note; one on a line of its own is about the time before the next reading. */
+    private void note(String time, String behind, boolean alone) {
         String words = behind.replaceFirst("^[\\s,;:.\u2013-]+", "").strip();
         if (!words.isEmpty()) {
+            drawnSince |= alone && DrawNote.of(words) != DrawNote.NONE;
             notes.add((time.isEmpty() ? "" : time.replaceFirst(":00$", "") + " ") + Printable.quote(words));
         }
     }
@@ -368,12 +384,23 @@ final class PaperList {
             text.append(" What you marked as about right (about, or so, ~, ish, ?) may be off by " + ROUGHLY
                     + " more than" + " the rest.");
         }
-        if (!notes.isEmpty()) {
-            text.append(" Your notes, which change nothing in the answer: ")
-                    .append(String.join("; ", notes.subList(0, Math.min(MAX_NOTES, notes.size()))))
-                    .append(notes.size() > MAX_NOTES ? "; and " + (notes.size() - MAX_NOTES) + " more." : ".");
-        }
+        text.append(notes(" Your notes of water use, taken as water drawn between two readings: ", true))
+                .append(notes(
+                        " Your " + (drawn.contains(true) ? "other " : "")
+                                + "notes, which change nothing in the answer: ",
+                        false));
         return text.toString();
+    }
+
+    private String notes(String about, boolean ofDraws) {
+        List<String> all = notes.stream()
+                .filter(note -> ofDraws == (DrawNote.of(note) != DrawNote.NONE))
+                .toList();
+        return all.isEmpty()
+                ? ""
+                : about
+                        + String.join("; ", all.subList(0, Math.min(MAX_NOTES, all.size())))
+                        + (all.size() > MAX_NOTES ? "; and " + (all.size() - MAX_NOTES) + " more." : ".");
     }
 
     private LineException refused(String message) {

@@ -53,6 +53,37 @@ class PaperListTest {
         assertTrue(file.understood().orElseThrow().contains(understood), file::toString);
     }
 
+    /** Regression: notes of hot-water use changed nothing in the answer. Each is about the time before its reading, or the next. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '!', textBlock = """
+            after dishes!BEFORE_THE_READING
+            shower!BEFORE_THE_READING
+            ran the tap!BEFORE_THE_READING
+            Bath, dripping stopped!NONE
+            someone had a bath!BEFORE_THE_READING
+            hot water used!BEFORE_THE_READING
+            faucet running!BEFORE_THE_READING
+            before shower!AFTER_THE_READING
+            no showers, no laundry!NONE
+            nobody ran the tap!NONE
+            dripping into the tub!NONE
+            heater came on!NONE
+            in the bathroom!NONE
+            """)
+    void notesOfHotWaterUseAreUnderstood(String note, DrawNote draw) {
+        assertEquals(draw, DrawNote.of(note));
+    }
+
+    @Test
+    void notesOfHotWaterUseAreOfTheTimeBetweenTwoReadings() throws IOException {
+        LogReader.LogFile file =
+                read("6:40 am 50 psi|6:45 am 60 heater on|6:50 shower|6:55 am 50|7 am 58 before bath|7:05 40", null);
+        assertEquals(
+                "Your notes of water use, taken as water drawn between two readings: 06:50 'shower'; 07:00"
+                        + " 'before bath'. Your other notes, which change nothing in the answer: 06:45 'heater on'.",
+                file.understood().orElseThrow().replaceFirst(".*(?=Your notes of water)", ""));
+    }
+
     /** A unit is never guessed, and what is no reading is not taken for one. */
     @ParameterizedTest
     @CsvSource(delimiter = '!', quoteCharacter = '~', textBlock = """
