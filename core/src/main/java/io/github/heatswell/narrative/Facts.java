@@ -161,12 +161,19 @@ final class Facts {
                         : "";
     }
 
+    private static Statement chargedAt(ExpansionVessel vessel) {
+        return vessel.chargedAt().isEmpty()
+                ? plain("")
+                : plain(" at ").then(temperature(vessel.chargedAt().getAsDouble()));
+    }
+
     private Statement vessel() {
         List<Statement> each = system.vessels().stream()
                 .map(vessel -> plain("")
                         .then(volume(vessel.volume()))
                         .then(" vessel precharged to ")
                         .then(gauge(vessel.precharge(), atmosphere))
+                        .then(chargedAt(vessel))
                         .then(fault(vessel)))
                 .toList();
         return each.isEmpty() ? plain("no vessel") : Statement.joined(" and ", each);
