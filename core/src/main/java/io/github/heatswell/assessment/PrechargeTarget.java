@@ -61,6 +61,22 @@ public record PrechargeTarget(double pumpToGauge, double tooLowGauge, double mos
                 .map(vessel -> of(subject, vessel));
     }
 
+    /**
+     * Whether the vessel of a house is known to be charged as it should be.
+     *
+     * @param house the house
+     * @param doubts what is not known of it
+     * @return false without a vessel, with several, if the supply does not rise to it, or if nobody has read its charge
+     */
+    public static boolean isMet(HotWaterSystem house, Doubts doubts) {
+        AssessmentContext subject =
+                new AssessmentContext(house, Optional.empty(), Objects.requireNonNull(doubts, "doubts"));
+        return house.vessel()
+                .filter(vessel -> !house.hasSeveralVessels() && !subject.prechargeIsUnknown())
+                .filter(vessel -> !subject.isOutOfReach(vessel) && !PrechargeRule.isWrong(subject, vessel))
+                .isPresent();
+    }
+
     static PrechargeTarget of(AssessmentContext subject, ExpansionVessel vessel) {
         double lift = subject.lift(vessel.height());
         double tank = subject.workingPressure();

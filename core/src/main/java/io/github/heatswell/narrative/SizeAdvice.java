@@ -1,9 +1,12 @@
 package io.github.heatswell.narrative;
 
+import io.github.heatswell.assessment.Doubts;
+import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.study.SizeCertainty;
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.Pressure;
@@ -17,9 +20,14 @@ import java.util.Optional;
  * @param house the house as it is
  * @param certainty in how many houses within what is uncertain the limit is kept; empty if nothing is uncertain
  * @param lower the cheapest lower supply with the vessel that goes with it; empty if none was found or looked for
+ * @param doubts what is not known of the house
  */
 public record SizeAdvice(
-        SizingResult sizing, HotWaterSystem house, Optional<SizeCertainty> certainty, Optional<LowerSupply> lower) {
+        SizingResult sizing,
+        HotWaterSystem house,
+        Optional<SizeCertainty> certainty,
+        Optional<LowerSupply> lower,
+        Doubts doubts) {
 
     /**
      * A lower supply at which a vessel keeps the limit in nine of ten houses.
@@ -72,14 +80,14 @@ public record SizeAdvice(
     }
 
     /**
-     * A sizing at the supply as it is.
+     * A sizing at the supply as it is, of a house of which everything is known.
      *
      * @param sizing the answer of the simulation
      * @param house the house as it is
      * @param certainty in how many houses within what is uncertain the limit is kept; empty if nothing is uncertain
      */
     public SizeAdvice(SizingResult sizing, HotWaterSystem house, Optional<SizeCertainty> certainty) {
-        this(sizing, house, certainty, Optional.empty());
+        this(sizing, house, certainty, Optional.empty(), Doubts.NONE);
     }
 
     /**
@@ -89,12 +97,14 @@ public record SizeAdvice(
      * @param house the house as it is
      * @param certainty in how many houses within what is uncertain the limit is kept
      * @param lower the cheapest lower supply with the vessel that goes with it
+     * @param doubts what is not known of the house
      */
     public SizeAdvice {
         Objects.requireNonNull(sizing, "sizing");
         Objects.requireNonNull(house, "house");
         Objects.requireNonNull(certainty, "certainty");
         Objects.requireNonNull(lower, "lower");
+        Objects.requireNonNull(doubts, "doubts");
     }
 
     /**
@@ -110,6 +120,29 @@ public record SizeAdvice(
                                 .filter(size -> size.volume() == advised.volume())
                                 .findFirst()))
                 .orElseGet(sizing::smallestOnSale);
+    }
+
+    /**
+     * The vessel of the house, where it is to be kept: nothing has to be bought then, whatever its charge.
+     *
+     * @return the vessel, if it is the only one, sound and no smaller than the size to take
+     */
+    public Optional<ExpansionVessel> kept() {
+        return house.vessel()
+                .filter(only -> !house.hasSeveralVessels())
+                .filter(present -> present.condition() == ExpansionVessel.Condition.SOUND)
+                .filter(present -> recommended()
+                        .filter(wanted -> wanted.volume() <= present.volume() * (1 + 1e-9))
+                        .isPresent());
+    }
+
+    /**
+     * Whether the vessel of the house is known to be charged as it should be.
+     *
+     * @return false without a vessel or with several, and if nobody has read the charge
+     */
+    public boolean isCharged() {
+        return PrechargeTarget.isMet(house, doubts);
     }
 
     /**

@@ -14,7 +14,6 @@ import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.study.SizeCertainty;
 import io.github.heatswell.study.StudyResult;
-import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefValve;
@@ -67,7 +66,7 @@ final class SizingStory {
         }
         said.add(plain(
                 "No vessel cures this: '" + stuck.get().name() + "' is stuck open and runs whatever the pressure"));
-        said.add(largeEnough()
+        said.add(advice.kept()
                 .map(present -> plain("Have it replaced first. The ")
                         .then(volume(present.volume()))
                         .then(" vessel of this house is large enough, so none is to be bought. After that:"))
@@ -80,16 +79,6 @@ final class SizingStory {
         int first = said.size();
         size(said);
         said.set(first, said.get(first).then("."));
-    }
-
-    /** The vessel of the house, if it is sound and no smaller than what it takes. */
-    private Optional<ExpansionVessel> largeEnough() {
-        return house.vessel()
-                .filter(only -> !several())
-                .filter(present -> present.condition() == ExpansionVessel.Condition.SOUND)
-                .filter(present -> advice.recommended()
-                        .filter(wanted -> wanted.volume() <= present.volume() * (1 + 1e-9))
-                        .isPresent());
     }
 
     private void size(List<Statement> said) {
@@ -144,7 +133,7 @@ final class SizingStory {
     }
 
     private void take(SizingResult.Vessel vessel, List<Statement> said) {
-        said.add(keeps("A", vessel));
+        said.add(keeps(isMore(vessel) ? "Even a" : "A", vessel));
         said.addAll(holds());
         if (!doubtful()) {
             return;
@@ -159,6 +148,13 @@ final class SizingStory {
                         .then(margin(bare))
                         .then(" below it: in " + in))
                 .orElse(plain("In " + in)));
+    }
+
+    /** Whether the house has more than it takes. */
+    private boolean isMore(SizingResult.Vessel wanted) {
+        return advice.kept()
+                .filter(present -> advice.stuckOpen().isEmpty() && present.volume() > wanted.volume() * (1 + 1e-9))
+                .isPresent();
     }
 
     /** Between which sizes the answer lies, what to find out first, and which size is on the safe side. */

@@ -29,8 +29,11 @@ final class VesselVerdict {
     private static final Pattern TURNED =
             Pattern.compile("(?is).*(\\b(not|no|without|too|or|why|how|which|what)\\b|n't).*");
 
-    /** What speaks against a vessel, by finding, in the order in which it is told. */
+    /** What is wrong with a vessel, by finding, in the order in which it is told. */
     private static final Map<String, String> AGAINST = new LinkedHashMap<>();
+
+    /** What else speaks against it, told where nothing is found to be wrong with it and no hazard drives the pressure. */
+    private static final Map<String, String> PASSED = new LinkedHashMap<>();
 
     static {
         AGAINST.put("vessel-isolated", "its isolating valve is closed");
@@ -41,10 +44,10 @@ final class VesselVerdict {
         AGAINST.put("precharge-above-static", "its precharge is too high");
         AGAINST.put("vessel-too-small", "it is too small");
         AGAINST.put("vessel-bottomed-out", "it fills completely");
-        AGAINST.put("vessel-rating-exceeded", "the pressure goes above what it is made for");
-        AGAINST.put("working-pressure-exceeded", "the pressure goes above the tank's working pressure");
-        AGAINST.put("peak-above-code-limit", "the pressure goes above what US model codes allow");
-        AGAINST.put("peak-near-relief", "the peak comes too close to the relief valve's setting");
+        PASSED.put("vessel-rating-exceeded", "the pressure goes above what it is made for");
+        PASSED.put("working-pressure-exceeded", "the pressure goes above the tank's working pressure");
+        PASSED.put("peak-above-code-limit", "the pressure goes above what US model codes allow");
+        PASSED.put("peak-near-relief", "the peak comes too close to the relief valve's setting");
     }
 
     private VesselVerdict() {}
@@ -63,14 +66,12 @@ final class VesselVerdict {
             return Optional.empty();
         }
         List<Finding> found = Findings.of(run, doubts);
-        List<String> against = AGAINST.entrySet().stream()
-                .filter(entry -> found.stream().anyMatch(finding -> finding.id().equals(entry.getKey())))
-                .map(Map.Entry::getValue)
-                .toList();
+        boolean hazard = found.stream().anyMatch(finding -> finding.severity() == Severity.HAZARD);
+        List<String> wrong = told(AGAINST, found);
+        List<String> against = wrong.isEmpty() && !hazard ? told(PASSED, found) : wrong;
         if (!against.isEmpty()) {
             return Optional.of("No: " + String.join(", and ", against) + ".");
         }
-        boolean hazard = found.stream().anyMatch(finding -> finding.severity() == Severity.HAZARD);
         boolean works =
                 house.vessels().stream().anyMatch(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND);
         if (hazard || !works) {
@@ -79,6 +80,13 @@ final class VesselVerdict {
         return ReliefWords.of(run).cause() != ReliefWords.Cause.NONE
                 ? Optional.of("No: in this run the relief valve discharges.")
                 : Optional.of("Yes: in this run it keeps the pressure within every limit checked.");
+    }
+
+    private static List<String> told(Map<String, String> words, List<Finding> found) {
+        return words.entrySet().stream()
+                .filter(entry -> found.stream().anyMatch(finding -> finding.id().equals(entry.getKey())))
+                .map(Map.Entry::getValue)
+                .toList();
     }
 
     /** The answer of a sizing, also unasked: whether the vessel that is there will do; empty for one that does not work. */
@@ -96,16 +104,14 @@ final class VesselVerdict {
                     .smallest()
                     .filter(least -> least.volume() <= vessel.volume())
                     .isPresent();
-            boolean sure = advice.recommended()
-                    .filter(wanted -> wanted.volume() <= vessel.volume() * (1 + 1e-9))
-                    .isPresent();
+            boolean sure = advice.kept().isPresent();
             String word = isAsked(question, advice.house()) ? enough ? "Yes: the " : "No: the " : "The ";
             String how = sure ? "large enough" : "just large enough by the best estimates";
             return Statement.plain(word)
                     .then(Measure.volume(vessel.volume()))
                     .then(" vessel of this house is "
                             + (enough
-                                    ? how + ", once its precharge is right."
+                                    ? how + charge(advice, sure)
                                     : "too small"
                                             + (advice.lower()
                                                             .filter(SizeAdvice.LowerSupply::owned)
@@ -113,6 +119,12 @@ final class VesselVerdict {
                                                     ? " at the present supply."
                                                     : ".")));
         });
+    }
+
+    private static String charge(SizeAdvice advice, boolean sure) {
+        return !advice.isCharged()
+                ? ", once its precharge is right."
+                : sure ? " and its precharge is right: nothing is to be bought." : ", and its precharge is right.";
     }
 
     private static Optional<ExpansionVessel> sound(HotWaterSystem house) {

@@ -127,14 +127,16 @@ class SizeStoriesTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "3  | Is it good enough?          | The 3 L vessel of this house is too small.",
-                "3  | Is the vessel large enough? | No: the 3 L vessel of this house is too small.",
-                "35 | Is the vessel large enough? | Yes: the 35 L vessel of this house is large enough, once its precharge is right."
+                "3  | 4 | Is it good enough?          | The 3 L vessel of this house is too small.",
+                "3  | 4 | Is the vessel large enough? | No: the 3 L vessel of this house is too small.",
+                "35 | 2 | Is the vessel large enough? | Yes: the 35 L vessel of this house is large enough, once its precharge is right.",
+                "35 | 4 | Is the vessel large enough? | Yes: the 35 L vessel of this house is large enough and its precharge is right:"
+                        + " nothing is to be bought."
             })
-    void theSizingAnswersToo(double litres, String question, String answer) {
+    void theSizingAnswersToo(double litres, double charge, String question, String answer) {
         assertEquals(
                 Optional.of(answer),
-                Narrative.verdict(question, known(house(litres, 4), 8, 12, 18, 35))
+                Narrative.verdict(question, known(house(litres, charge), 8, 12, 18, 35))
                         .map(said -> said.text(QuantityFormat.ascii(UnitSystem.SI))));
     }
 

@@ -22,7 +22,8 @@ import java.util.Optional;
  * @param counted how much of the run counted beside the heat-up from a cold fill
  * @param formulas what published formulas say
  * @param asItIs the run of the house as it is
- * @param proposed the same run with the recommended vessel; empty if none is recommended
+ * @param proposed the same run with the recommended vessel, or with the charge of the present one put right where it is large
+ *     enough; empty if there is nothing to change
  * @param certainty in how many houses within what is uncertain the limit is kept; empty if nothing was recommended
  * @param supplies what the sizes would do at lower supplies; without columns where a lower supply is no answer
  * @param valves what relief valves would do in place of a vessel; none where nothing needs one
@@ -87,7 +88,7 @@ public record VesselAnswer(
      * @return the sizing, and how sure it is
      */
     public SizeAdvice advice() {
-        return new SizeAdvice(sizing, scenario.system(), certainty, supplies.cheapest());
+        return new SizeAdvice(sizing, scenario.system(), certainty, supplies.cheapest(), scenario.doubts());
     }
 
     /**

@@ -18,6 +18,7 @@ import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
 import java.time.Duration;
@@ -51,6 +52,9 @@ public final class VesselChoice {
     private static final int MAP_VOLUMES = 40;
     /** How much larger than the vessel the house has or needs a map reaches. */
     private static final double SHOWN_ABOVE = 2.5;
+
+    /** The warmest gas (K) that can be described as charged. */
+    private static final double WARMEST_CHARGED = TemperatureUnit.CELSIUS.toSi(60);
 
     private static final double MARGIN_BELOW = 0.8;
     private static final long MAX_SAMPLES = 20_000;
@@ -110,15 +114,20 @@ public final class VesselChoice {
                 counted,
                 new Formulas(house, sizing, found).all(),
                 run(house),
-                new SizeAdvice(found, house, certainty)
-                        .recommended()
-                        .map(vessel ->
-                                run(house.toBuilder().fit(sizing.vessel(vessel)).build())),
+                proposed(new SizeAdvice(found, house, certainty, supplies.cheapest(), scenario.doubts()), sizing)
+                        .map(vessel -> run(house.toBuilder().fit(vessel).build())),
                 certainty,
                 supplies,
                 valves,
                 yardstick(),
                 more.sum());
+    }
+
+    /** The vessel to buy, or the present one with its charge put right; empty if there is nothing to change. */
+    private static Optional<ExpansionVessel> proposed(SizeAdvice advice, VesselSizing sizing) {
+        return advice.kept().isEmpty()
+                ? advice.recommended().map(sizing::vessel)
+                : advice.kept().filter(present -> !advice.isCharged()).map(present -> sizing.vessel(present.volume()));
     }
 
     /** How sure the answer is; empty if there is no vessel on sale to be sure of. */
@@ -251,18 +260,29 @@ public final class VesselChoice {
     }
 
     /**
-     * The vessel to go by.
+     * The vessel to go by. Its charge is read, as that of every vessel to be charged, where it stands and as warm as it is there.
      *
      * @return that of the house, or one like common vessels; its volume and precharge mean nothing
      */
     public ExpansionVessel pattern() {
         return scenario.system()
                 .vessel()
+                .map(this::chargedInPlace)
                 .orElseGet(() -> ExpansionVessel.builder()
                         .volume(12, VolumeUnit.LITRE)
                         .precharge(Pressure.gauge(1, PressureUnit.BAR))
                         .acceptance(USUAL_ACCEPTANCE, RatioUnit.PERCENT)
                         .build());
+    }
+
+    private ExpansionVessel chargedInPlace(ExpansionVessel vessel) {
+        if (vessel.chargedAt().isEmpty() && vessel.temperature().isEmpty()) {
+            return vessel;
+        }
+        double stands = vessel.temperature().orElse(scenario.system().site().roomTemperature());
+        return vessel.toBuilder()
+                .chargedAt(Math.min(stands, WARMEST_CHARGED), TemperatureUnit.KELVIN)
+                .build();
     }
 
     private RunResult run(HotWaterSystem house) {

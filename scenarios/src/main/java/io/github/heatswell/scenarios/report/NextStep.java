@@ -7,14 +7,18 @@ import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
 import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.QuantityFormat;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The command that goes on from an answer, on the way from the drip to its cause, the vessel, its charge, the check and the keeping
@@ -44,6 +48,9 @@ public record NextStep(String command, List<Change> changes) {
     /** A supply that has to come down, for which a sizing finds the setting and the vessel that goes with it. */
     private static final Set<String> LOWERED_FIRST =
             Set.of("relief-reseats-below-supply", "supply-near-relief-set", "supply-opens-relief-valve");
+
+    /** What drives the pressure beyond a limit whatever vessel and supply. */
+    private static final Set<String> DRIVES_THE_PEAK = Set.of("reducing-valve-creeps", "thermostat-stuck");
 
     /** What makes a relief valve drip whatever vessel and supply. */
     private static final Set<String> MENDED_FIRST =
@@ -92,7 +99,11 @@ public record NextStep(String command, List<Change> changes) {
      * vessel where there is one; and otherwise how sure all this is.
      */
     static NextStep afterRun(HotWaterSystem house, List<Finding> found) {
-        if (isClosed(house) && isAny(CURED_BY_A_VESSEL, found)) {
+        boolean driven = isAny(DRIVES_THE_PEAK, found);
+        List<Finding> cured = found.stream()
+                .filter(finding -> !(driven && finding.id().startsWith("peak-")))
+                .toList();
+        if (isClosed(house) && isAny(CURED_BY_A_VESSEL, cured)) {
             return to("size");
         }
         if (isAny(MENDED_FIRST, found)) {
@@ -122,20 +133,37 @@ public record NextStep(String command, List<Change> changes) {
         if (answer.scenario().system().hasSeveralVessels()) {
             return to("rules"); // one more vessel is no change of a value
         }
+        if (answer.proposed().isEmpty() && answer.advice().kept().isPresent()) {
+            return to("outlook"); // nothing is to be changed
+        }
         if (answer.proposed().isEmpty() || answer.recommended().isEmpty()) {
             return to(answer.sizing().outcome() == SizingResult.Outcome.NONE_NEEDED ? "spread" : "rules");
         }
-        double atmosphere = answer.scenario().system().site().atmosphere();
         return new NextStep(
                 "run",
                 answer.proposed().orElseThrow().system().vessel().stream()
-                        .flatMap(vessel -> List.of(
-                                new Change(NamedValue.VESSEL_VOLUME.field(), shut(shown.volume(vessel.volume()))),
-                                new Change(
-                                        NamedValue.PRECHARGE.field(),
-                                        shut(shown.pressure(vessel.precharge().gauge(atmosphere)))))
-                                .stream())
+                        .flatMap(vessel -> changes(answer, vessel, shown))
                         .toList());
+    }
+
+    private static Stream<Change> changes(VesselAnswer answer, ExpansionVessel vessel, QuantityFormat shown) {
+        HotWaterSystem house = answer.scenario().system();
+        List<Change> changes = new ArrayList<>();
+        if (answer.advice().kept().isEmpty()) {
+            changes.add(new Change(NamedValue.VESSEL_VOLUME.field(), shut(shown.volume(vessel.volume()))));
+        }
+        changes.add(new Change(
+                NamedValue.PRECHARGE.field(),
+                shut(shown.pressure(vessel.precharge().gauge(house.site().atmosphere())))));
+        // a charge is read where the vessel stands, and not as cold as the present one was when it was charged
+        OptionalDouble described =
+                house.vessel().map(ExpansionVessel::chargedAt).orElse(OptionalDouble.empty());
+        vessel.chargedAt().ifPresent(charged -> {
+            if (!vessel.chargedAt().equals(described)) {
+                changes.add(new Change("vessel.charged-at", shut(shown.temperature(charged))));
+            }
+        });
+        return changes.stream();
     }
 
     private static String shut(String quantity) {

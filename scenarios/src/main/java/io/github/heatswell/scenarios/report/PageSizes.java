@@ -210,7 +210,21 @@ final class PageSizes {
     static Grid choices(VesselAnswer answer, QuantityFormat shown) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(choice("Do nothing", nothing(answer), "-", answer.waterAsItIs(), answer, shown));
+        boolean kept = answer.advice().kept().isPresent();
+        answer.proposed()
+                .filter(with -> kept)
+                .flatMap(with -> with.system().vessel())
+                .ifPresent(vessel -> rows.add(choice(
+                        "The present vessel, precharged to "
+                                + shown.pressure(vessel.precharge()
+                                        .gauge(answer.scenario().system().site().atmosphere())),
+                        "keeps the limit",
+                        "-",
+                        answer.waterProposed(),
+                        answer,
+                        shown)));
         answer.recommended()
+                .filter(vessel -> !kept)
                 .ifPresent(vessel -> rows.add(choice(
                         "A vessel of " + shown.volume(vessel.volume()),
                         "keeps the limit",
@@ -218,7 +232,7 @@ final class PageSizes {
                         answer.waterProposed(),
                         answer,
                         shown)));
-        answer.supplies().cheapest().ifPresent(lower -> rows.add(lower(lower, answer, shown)));
+        answer.supplies().cheapest().filter(lower -> !kept).ifPresent(lower -> rows.add(lower(lower, answer, shown)));
         double atmosphere = answer.scenario().system().site().atmosphere();
         for (DischargingValve valve : answer.valves()) {
             boolean group = valve.kind() == DischargingValve.Kind.SAFETY_GROUP;
@@ -282,7 +296,13 @@ final class PageSizes {
                 || answer.yardstick().filter(limit -> !limit.holds()).isPresent();
         return Narrative.drips(answer.asItIs().summary())
                 .map(drips -> temperatureValveDrips(answer) ? "drips; no T&P may be left to that" : drips)
-                .orElse(passes ? "exceeds the limit" : "keeps the limit by the best estimates");
+                .orElse(
+                        passes
+                                ? "exceeds the limit"
+                                : answer.advice().kept().isPresent()
+                                                && answer.advice().isCharged()
+                                        ? "keeps the limit"
+                                        : "keeps the limit by the best estimates");
     }
 
     /** A valve that drips by a fault of its own goes on, so only of sound ones is it known that they stay shut. */

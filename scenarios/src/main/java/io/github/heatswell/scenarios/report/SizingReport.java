@@ -101,13 +101,16 @@ public final class SizingReport {
         if (answer.proposed().isEmpty()) {
             return Chart.of(answer.asItIs(), answer.scenario().doubts(), units);
         }
-        String volume = answer.recommended()
-                .map(SizingResult.Vessel::volume)
-                .map(Answer.onScreen(units)::volume)
-                .orElseThrow();
+        String with = answer.advice().kept().isPresent()
+                ? "with the right precharge"
+                : "with "
+                        + answer.recommended()
+                                .map(SizingResult.Vessel::volume)
+                                .map(Answer.onScreen(units)::volume)
+                                .orElseThrow();
         List<NamedRun> runs = new ArrayList<>();
         runs.add(new NamedRun("as it is", answer.asItIs()));
-        answer.proposed().ifPresent(with -> runs.add(new NamedRun("with " + volume, with)));
+        answer.proposed().ifPresent(proposed -> runs.add(new NamedRun(with, proposed)));
         return Chart.comparing(runs, units);
     }
 
@@ -127,7 +130,9 @@ public final class SizingReport {
                 .ifPresent(said::add);
         if (answer.proposed().isPresent()) {
             said.add(new Block.Paragraph(
-                            "Check sheet and findings are those of the house with the vessel.", Block.Tone.QUOTING)
+                            "Check sheet and findings are those of the house with the "
+                                    + (answer.advice().kept().isPresent() ? "right precharge." : "vessel."),
+                            Block.Tone.QUOTING)
                     .onPage());
         }
         hotter(shown).ifPresent(said::add);
@@ -261,7 +266,9 @@ public final class SizingReport {
     private Map<String, YearlyWater> water() {
         Map<String, YearlyWater> water = new LinkedHashMap<>();
         answer.waterAsItIs().ifPresent(asItIs -> water.put("As it is" + PageSizes.whatever(answer), asItIs));
-        answer.waterProposed().ifPresent(proposed -> water.put("With the vessel", proposed));
+        answer.waterProposed()
+                .ifPresent(proposed -> water.put(
+                        answer.advice().kept().isPresent() ? "With the right precharge" : "With the vessel", proposed));
         return water;
     }
 }

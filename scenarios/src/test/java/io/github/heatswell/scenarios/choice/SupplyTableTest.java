@@ -101,7 +101,8 @@ class SupplyTableTest {
         VesselAnswer again = VesselChoice.of(followed).build().answer();
         assertTrue(again.recommended().orElseThrow().volume() <= lower.volume() * (1 + 1e-9));
         assertTrue(said(again, UnitSystem.SI)
-                .contains(" vessel of this house is large enough, once its precharge is right."));
+                .contains(
+                        " vessel of this house is large enough and its precharge is right: nothing is to be bought."));
     }
 
     /** Nothing that is normal life goes unmentioned because it costs nothing now. */

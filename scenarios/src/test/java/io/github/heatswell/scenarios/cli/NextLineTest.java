@@ -31,6 +31,9 @@ class NextLineTest {
             delimiter = '|',
             value = {
                 "run orchard-lodge --place uk | size orchard-lodge --place uk",
+                "run mill-cottage-creeping-reducer --set vessel.precharge=3.6bar | rules mill-cottage-creeping-reducer --set vessel.precharge=3.6bar",
+                "size orchard-lodge-vessel --set vessel.volume=50L | outlook orchard-lodge-vessel --set vessel.volume=50L",
+                "size orchard-lodge-vessel --set vessel.volume=50L --set vessel.precharge=2bar | run orchard-lodge-vessel --set vessel.volume=50L --set vessel.precharge=4.2bar",
                 "run orchard-lodge-vessel -u us --set vessel.volume=24L | outlook orchard-lodge-vessel --set vessel.volume=24L -u us",
                 "run ferry-cottage | spread ferry-cottage",
                 "run mill-cottage-worn-seat | rules mill-cottage-worn-seat",

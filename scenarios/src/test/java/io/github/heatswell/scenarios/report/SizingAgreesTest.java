@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Totals;
@@ -12,6 +13,7 @@ import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.choice.DischargingValve;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.VesselChoice;
+import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
@@ -26,12 +28,22 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Regression: what a sizing says in one place, another place of its screen or page does not deny, nor does the run. */
 class SizingAgreesTest {
 
-    /** The bundled houses for which a vessel is an answer, but for one of a year. */
+    /**
+     * The bundled houses for which a vessel is an answer, but for one of a year; and one of them with a vessel that was charged in
+     * the cold, one that is large enough, and one that is large enough but charged wrongly.
+     */
     static Stream<VesselAnswer> answers() {
-        return Catalogue.names().stream()
+        Stream<Scenario> bundled = Catalogue.names().stream()
                 .map(Catalogue::read)
-                .filter(scenario -> scenario.duration().toDays() < 30)
-                .flatMap(scenario -> answer(scenario).stream());
+                .filter(scenario -> scenario.duration().toDays() < 30);
+        Stream<Scenario> changed = Stream.of(
+                        List.of("vessel.volume=8 L", "vessel.charged-at=5 degC"),
+                        List.of("vessel.volume=50 L"),
+                        List.of("vessel.volume=50 L", "vessel.precharge=2.5 bar"),
+                        List.of("vessel.volume=50 L", "vessel.precharge=4.2 bar", "vessel.charged-at=5 degC"))
+                .map(changes -> Catalogue.read("orchard-lodge-vessel")
+                        .with(changes.stream().map(Change::of).toList()));
+        return Stream.concat(bundled, changed).flatMap(scenario -> answer(scenario).stream());
     }
 
     private static Optional<VesselAnswer> answer(Scenario scenario) {
@@ -54,6 +66,7 @@ class SizingAgreesTest {
                 PageSizes.choices(answer, Answer.onScreen(UnitSystem.SI)).rows();
         theDripIsThatOfTheRun(answer.asItIs(), rows.get(0).get(1));
         rows.forEach(row -> theRowIsTrue(answer, row));
+        theVesselIsWhatTheRunFinds(answer, page, rows);
         answer.valves().forEach(valve -> theValveIsNew(answer, valve));
     }
 
@@ -98,6 +111,30 @@ class SizingAgreesTest {
                 isAny(answer, ReliefFault.Condition.STUCK_OPEN) && row.get(3).equals("0 m3"),
                 "the valve is stuck open: " + row);
         assertFalse(does.contains("drips") && row.get(3).equals("0 m3"), row::toString);
+    }
+
+    /** What the next command changes leaves nothing to find about the charge, and what is right already is neither bought nor mended. */
+    private static void theVesselIsWhatTheRunFinds(VesselAnswer answer, String page, List<List<String>> rows) {
+        List<Change> changes = NextStep.afterSizing(answer).changes();
+        Scenario next = answer.scenario().with(changes);
+        boolean rightNow = isCharged(answer.scenario());
+        assertTrue(changes.isEmpty() || isCharged(next), changes::toString);
+        assertFalse(rightNow && page.contains("once its precharge is right"), "its precharge is right");
+        if (answer.advice().kept().isPresent()) {
+            assertEquals(rightNow, changes.isEmpty(), changes::toString);
+            assertTrue(changes.stream().noneMatch(change -> change.field().equals("vessel.volume")), changes::toString);
+            assertTrue(rows.stream().noneMatch(row -> row.get(0).startsWith("A vessel of")), rows::toString);
+            assertEquals(
+                    !rightNow,
+                    rows.stream().anyMatch(row -> row.get(0).startsWith("The present vessel, precharged to")),
+                    rows::toString);
+        }
+    }
+
+    private static boolean isCharged(Scenario scenario) {
+        return scenario.system().vessel().isPresent()
+                && Findings.of(scenario.system(), scenario.doubts()).stream()
+                        .noneMatch(finding -> finding.id().startsWith("precharge-"));
     }
 
     private static void theValveIsNew(VesselAnswer answer, DischargingValve valve) {
