@@ -6,6 +6,7 @@ import io.github.heatswell.scenarios.file.InvalidScenarioException;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioName;
 import io.github.heatswell.scenarios.file.ScenarioReader;
+import io.github.heatswell.scenarios.interview.Interview;
 import io.github.heatswell.scenarios.wording.Nearest;
 import io.github.heatswell.scenarios.wording.Printable;
 import java.io.IOException;
@@ -43,6 +44,11 @@ final class Batch {
      * @return the scenarios, or empty if any of them is wrong
      */
     static Optional<Batch> read(Request request) {
+        request.placeSaid()
+                .flatMap(said -> Interview.assumedOf(said)
+                        .map(ask -> Specs.PLACE + ": " + said + " is taken as "
+                                + Interview.place(said).key() + ". " + ask))
+                .ifPresent(request.console()::complain);
         return read(request.words(), request.changes(), request.option(Specs.SAMPLE, null), request);
     }
 

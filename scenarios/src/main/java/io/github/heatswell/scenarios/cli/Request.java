@@ -70,6 +70,14 @@ record Request(ParseResult arguments, Console console, BooleanSupplier interrupt
         return asked().orElse(UnitSystem.SI);
     }
 
+    /** The place as the command line names it, if it is a known one. */
+    Optional<String> placeSaid() {
+        return Optional.ofNullable(option(Specs.PLACE, (Place) null))
+                .filter(Place::isKnown)
+                .map(place -> arguments.matchedOption(Specs.PLACE).originalStringValues())
+                .map(said -> said.get(said.size() - 1));
+    }
+
     /** What is changed about every scenario, the place first. */
     List<Change> changes() {
         List<Change> changes = new ArrayList<>();

@@ -22,7 +22,7 @@ final class RulesCommand implements ScenarioQuestion {
                 "Lists the rules of the place that matter for the house, each with its clause, its own words where they were"
                         + " read, and how far it was checked, and names those that the house does not keep. What nobody read is"
                         + " left to ask the authority. Simulates nothing. Writes to a folder:",
-                "  report.html");
+                "  rules.json, report.html");
     }
 
     @Override

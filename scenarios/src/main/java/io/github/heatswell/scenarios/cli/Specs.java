@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.cli;
 
 import io.github.heatswell.place.Place;
 import io.github.heatswell.scenarios.file.Change;
+import io.github.heatswell.scenarios.interview.Interview;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.scenarios.quantity.QuantityReader.Amount;
@@ -150,13 +151,16 @@ final class Specs {
                 .paramLabel("PLACE")
                 .type(Place.class)
                 .converters(by(Specs::place))
-                .description("Whose rules hold: " + PLACES + ". Overrides site.place of every scenario.")
+                .description("Whose rules hold, whatever site.place says: " + PLACES + ", or a state or country.")
                 .build();
     }
 
     private static Place place(String text) {
+        if (text.equalsIgnoreCase(Place.NOT_KNOWN.key())) {
+            return Place.NOT_KNOWN;
+        }
         try {
-            return Place.of(text.toLowerCase(Locale.ROOT));
+            return Interview.place(text);
         } catch (IllegalArgumentException e) {
             throw new TypeConversionException(Printable.quote(text) + " is not one of " + PLACES);
         }

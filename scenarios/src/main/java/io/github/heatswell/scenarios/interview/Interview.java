@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.interview;
 
+import io.github.heatswell.place.Place;
 import io.github.heatswell.scenarios.interview.Interview.Outcome.Ending;
 import io.github.heatswell.scenarios.report.OutputException;
 import io.github.heatswell.scenarios.wording.Printable;
@@ -29,6 +30,27 @@ public final class Interview {
         this.file = file;
         this.dialogue = dialogue;
         this.interviewer = new Interviewer(dialogue, units);
+    }
+
+    /**
+     * The place in an answer to where a house stands.
+     *
+     * @param said such as {@code us-ipc}, {@code Missouri} or {@code St. Louis, MO}
+     * @return the place
+     * @throws IllegalArgumentException if there is none in it; the message names those there are
+     */
+    public static Place place(String said) {
+        return Place.of(PlaceQuestion.question().kind().understand(said));
+    }
+
+    /**
+     * What to ask where the code of a place was only taken from the state or the country that was named.
+     *
+     * @param said what was said of the place
+     * @return sentences; empty if the code itself was named, or a place has but one
+     */
+    public static Optional<String> assumedOf(String said) {
+        return PlaceQuestion.isAssumed(said, place(said).key()) ? Optional.of(PlaceQuestion.ASSUMED) : Optional.empty();
     }
 
     /**

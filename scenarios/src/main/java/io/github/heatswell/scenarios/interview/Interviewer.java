@@ -168,7 +168,10 @@ final class Interviewer {
             if (question.kind() instanceof AnswerKind.Quantity amount && amount.isBare(line)) {
                 dialogue.say("Taken as" + amount.unit(units()) + ", the unit of the example; type back to change it.");
             }
-            if (question.id().equals(PlaceQuestion.PLACE) && PlaceQuestion.isAssumed(line, answers)) {
+            if (question.id().equals(PlaceQuestion.PLACE)
+                    && answers.to(question)
+                            .filter(given -> PlaceQuestion.isAssumed(line, given.value()))
+                            .isPresent()) {
                 dialogue.say(PlaceQuestion.ASSUMED);
             }
             return true;

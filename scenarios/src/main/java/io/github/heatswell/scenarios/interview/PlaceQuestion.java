@@ -80,8 +80,8 @@ final class PlaceQuestion {
     }
 
     /** Whether the code of an answer was only assumed, from the state in it or from the country. */
-    static boolean isAssumed(String line, Answers answers) {
-        return (answers.say(PLACE, "us-ipc") || answers.say(PLACE, "us-upc"))
+    static boolean isAssumed(String line, String place) {
+        return Set.of("us-ipc", "us-upc").contains(place)
                 && !Set.of("us-ipc", "us-upc", "ipc", "irc", "upc")
                         .contains(line.strip().toLowerCase(Locale.ROOT));
     }

@@ -4,6 +4,7 @@ import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.RulesHere;
 import io.github.heatswell.assessment.RulesHere.Held;
+import io.github.heatswell.citation.Citation;
 import io.github.heatswell.place.PlaceRule;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.file.Scenario;
@@ -26,13 +27,55 @@ public final class RulesReport {
      *
      * @param scenario whose house it is
      * @param units the units of screen and page
-     * @return with the file report.html
+     * @return with the files rules.json and report.html
      */
     public static Answer answer(Scenario scenario, UnitSystem units) {
         RulesHere rules = RulesHere.of(scenario.system(), scenario.doubts());
-        Answer answer = Answer.of(shown -> content(scenario, rules, shown), Balances.NONE, units, List.of(), List.of());
+        Answer answer = Answer.of(
+                shown -> content(scenario, rules, shown),
+                Balances.NONE,
+                units,
+                List.of(json(scenario, rules).file("rules.json")),
+                List.of());
         Optional<NextStep> next = NextStep.afterRules(Findings.of(scenario.system(), scenario.doubts()));
         return new Answer(answer.files(), () -> answer.report().get().then(next));
+    }
+
+    /** The rules for other programs. */
+    static Json json(Scenario scenario, RulesHere rules) {
+        return new Json()
+                .program(scenario.name())
+                .with("place", rules.place().key())
+                .with("place_title", rules.place().title())
+                .each("rules", rules.rules(), RulesReport::json)
+                .with(
+                        "not_read",
+                        rules.unread().stream().map(PlaceRule.Topic::label).toList())
+                .findings(found(rules));
+    }
+
+    private static Json json(Held held) {
+        PlaceRule rule = held.rule();
+        return new Json()
+                .with("place", rule.place().key())
+                .with("topic", rule.topic())
+                .with("rule", rule.words())
+                .with("clause", rule.clause())
+                .known("limit_si", rule.limit())
+                .with("demand", rule.demand())
+                .with("standing", rule.source().map(Citation::standing))
+                .with("quotation", rule.quotation())
+                .with("seen_at", rule.seenAt())
+                .with("verdict", held.verdict())
+                .with("finding", held.finding().map(Finding::id));
+    }
+
+    /** What the house has against the rules, and what of them is to be looked at. */
+    private static List<Finding> found(RulesHere rules) {
+        return rules.rules().stream()
+                .flatMap(held -> held.finding().stream())
+                .distinct()
+                .toList();
     }
 
     private static Document content(Scenario scenario, RulesHere rules, QuantityFormat shown) {
@@ -98,10 +141,7 @@ public final class RulesReport {
     }
 
     private static Document.Section against(RulesHere rules, QuantityFormat shown) {
-        List<Finding> findings = rules.rules().stream()
-                .flatMap(held -> held.finding().stream())
-                .distinct()
-                .toList();
+        List<Finding> findings = found(rules);
         return findings.isEmpty() ? new Document.Section("Findings", List.of()) : PageFindings.section(findings, shown);
     }
 

@@ -61,6 +61,25 @@ class RulesCommandTest {
                 said);
     }
 
+    /** A state is a place on the command line too, and its code only taken. */
+    @ParameterizedTest
+    @CsvSource({"MO, us-ipc, true", "Missouri, us-ipc, true", "'Portland, OR', us-upc, true", "us-upc, us-upc, false"})
+    void aStateIsAPlaceWhoseCodeIsAssumed(String said, String place, boolean assumed) {
+        Outcome outcome = Outcome.execute(
+                "rules",
+                "orchard-lodge",
+                "--place",
+                said,
+                "--out",
+                folder.resolve(place).toString());
+        assertEquals(0, outcome.status(), outcome.err());
+        assertTrue(outcome.out().endsWith("--place " + place + "\n"), outcome.out());
+        assertEquals(
+                assumed,
+                outcome.err().startsWith("--place: " + said + " is taken as " + place + ". Assumed, not read"),
+                outcome.err());
+    }
+
     @Test
     void aPlaceThatNobodyNamedIsAskedFor() {
         String said = rules("orchard-lodge", "not-known").out().replaceAll("\\s+", " ");

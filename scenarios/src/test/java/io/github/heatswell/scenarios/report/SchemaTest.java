@@ -2,14 +2,18 @@ package io.github.heatswell.scenarios.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import com.networknt.schema.ValidationMessage;
+import io.github.heatswell.assessment.RulesHere;
+import io.github.heatswell.place.Place;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.choice.VesselChoice;
+import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.outlook.HouseOutlook;
 import io.github.heatswell.scenarios.spread.HouseSpread;
@@ -24,6 +28,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What is written for other programs keeps to the schemas in the documentation, and these are strict. */
@@ -33,6 +38,7 @@ class SchemaTest {
     private static final JsonSchema SPREAD = schema("spread.schema.json");
     private static final JsonSchema OUTLOOK = schema("outlook.schema.json");
     private static final JsonSchema DIAGNOSIS = schema("diagnosis.schema.json");
+    private static final JsonSchema RULES = schema("rules.schema.json");
     private static final JsonSchema SIZING = schema("sizing.schema.json");
 
     @TempDir
@@ -82,6 +88,22 @@ class SchemaTest {
                         .answer())
                 .write(out);
         assertEquals(Set.of(), OUTLOOK.validate(out.toString(StandardCharsets.UTF_8), InputFormat.JSON));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Place.class)
+    void rulesKeepToTheirSchema(Place place) throws IOException {
+        Scenario house = Catalogue.read("orchard-lodge").with(List.of(Change.of("site.place=" + place.key())));
+        RulesHere rules = RulesHere.of(house.system(), house.doubts());
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        RulesReport.json(house, rules).write(out);
+        String json = out.toString(StandardCharsets.UTF_8);
+        assertEquals(Set.of(), RULES.validate(json, InputFormat.JSON));
+        for (RulesHere.Held held : rules.rules()) {
+            assertTrue(
+                    json.contains("\"clause\" : \"" + held.rule().clause() + "\""),
+                    held.rule().clause());
+        }
     }
 
     /** From a log with readings on site, and from these alone. */
