@@ -16,6 +16,7 @@ import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.scenarios.variation.Combinations.Variant;
 import io.github.heatswell.scenarios.variation.VariantRuns;
+import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
@@ -24,6 +25,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -63,6 +66,9 @@ public final class ComparisonReport {
      * @param chart the picture
      * @param yardsticks how the worst heat-up of each stands to its limit
      */
+    /** A changed field in the name of a variant, with its value. */
+    private static final Pattern CHANGE = Pattern.compile("([a-z][a-z-]*(?:\\[\\d+])?(?:\\.[a-z-]+)+)=([^,]+)");
+
     private ComparisonReport(
             List<NamedRun> drawn, List<NamedSummary> runs, Chart chart, List<Optional<Yardstick>> yardsticks) {
         this.yardsticks = List.copyOf(yardsticks);
@@ -81,7 +87,13 @@ public final class ComparisonReport {
      *     varied
      */
     public static Answer answer(List<String> fields, VariantRuns runs, UnitSystem units) {
-        Chart chart = Chart.comparing(runs.drawn(), runs.named(), units);
+        List<NamedRun> drawn = runs.drawn().stream()
+                .map(run -> new NamedRun(inWords(run.name(), units), run.result()))
+                .toList();
+        List<NamedSummary> named = runs.named().stream()
+                .map(run -> new NamedSummary(inWords(run.name(), units), run.summary(), run.doubts()))
+                .toList();
+        Chart chart = Chart.comparing(drawn, named, units);
         List<ResultFile> tables = new ArrayList<>();
         tables.add(ResultFile.ofText("comparison.csv", out -> ComparisonTable.writeAll(runs.named(), units, out)));
         if (!fields.isEmpty()) {
@@ -91,9 +103,18 @@ public final class ComparisonReport {
         List<Optional<Yardstick>> yardsticks = runs.variants().stream()
                 .map(variant -> VesselChoice.of(variant.scenario()).build().yardstick())
                 .toList();
-        ComparisonReport report = new ComparisonReport(runs.drawn(), runs.named(), chart, yardsticks);
+        ComparisonReport report = new ComparisonReport(drawn, named, chart, yardsticks);
         return Answer.of(report::content, report.balances(), units, tables, Answer.pictures("comparison", chart))
                 .then(NextStep.to("size"));
+    }
+
+    /** What a variant is called by people: {@code vessel.volume=2gal} is {@code vessel volume 2 gal}. */
+    static String inWords(String name, UnitSystem units) {
+        return CHANGE.matcher(name)
+                .replaceAll(change -> Matcher.quoteReplacement(NamedValue.of(change.group(1))
+                        .map(value -> units.spelled(value.label()) + " "
+                                + change.group(2).replaceFirst("^(-?[\\d.]+)(?=[a-zA-Z%])", "$1 "))
+                        .orElse(change.group())));
     }
 
     private static List<VariationTable.Row> rows(VariantRuns runs) {

@@ -127,7 +127,7 @@ class OneYardstickTest {
         assertTrue(
                 compared.contains(
                         "In the worst heat-up, from a cold fill with every tap closed, which 'heatswell size' uses,"
-                                + " \"vessel.volume=2gal\" would go above the limit that this run keeps."),
+                                + " \"expansion tank volume 2 gal\" would go above the limit that this run keeps."),
                 compared);
         assertTrue(compared.contains("86.1 psi") && compared.contains("75.8 psi"), compared);
     }
