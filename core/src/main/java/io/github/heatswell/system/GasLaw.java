@@ -48,7 +48,7 @@ public interface GasLaw {
      * @param charge the precharge (Pa, absolute)
      * @param share the volume of the gas, as a share of that of the vessel (-)
      * @param warmth its temperature, in those at which the precharge was set (-)
-     * @return the derivative of {@link #pressure} by the share (Pa), below 0
+     * @return the derivative of {@link #pressure} by the share (Pa, difference), below 0
      */
     double byShare(double charge, double share, double warmth);
 
@@ -58,7 +58,7 @@ public interface GasLaw {
      * @param charge the precharge (Pa, absolute)
      * @param share the volume of the gas, as a share of that of the vessel (-)
      * @param warmth its temperature, in those at which the precharge was set (-)
-     * @return the derivative of {@link #pressure} by the warmth (Pa), 0 or more
+     * @return the derivative of {@link #pressure} by the warmth (Pa, difference), 0 or more
      */
     double byWarmth(double charge, double share, double warmth);
 }
