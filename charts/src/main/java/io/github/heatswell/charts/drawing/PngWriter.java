@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.zip.CRC32;
 import java.util.zip.DeflaterOutputStream;
 
@@ -22,6 +23,7 @@ final class PngWriter {
     private static final byte[] KIND = {8, 2, 0, 0, 0};
 
     private static final int BUFFER = 1 << 15;
+    private static final int WHITE = 0xffffff;
 
     private PngWriter() {}
 
@@ -41,14 +43,20 @@ final class PngWriter {
         ByteArrayOutputStream rows = new ByteArrayOutputStream(BUFFER);
         try (DeflaterOutputStream out = new DeflaterOutputStream(rows)) {
             int[] pixels = new int[image.getWidth()];
-            // The first byte of a row, 0, says that it is not filtered.
-            byte[] row = new byte[1 + 3 * pixels.length];
+            // The first byte of a row, 0, says that it is not filtered. Most of a picture is paper.
+            byte[] paper = new byte[1 + 3 * pixels.length];
+            Arrays.fill(paper, 1, paper.length, (byte) 0xff);
+            byte[] row = new byte[paper.length];
             for (int y = 0; y < image.getHeight(); y++) {
                 image.getRaster().getDataElements(0, y, pixels.length, 1, pixels);
-                for (int x = 0, at = 1; x < pixels.length; x++) {
-                    row[at++] = (byte) (pixels[x] >> 16);
-                    row[at++] = (byte) (pixels[x] >> 8);
-                    row[at++] = (byte) pixels[x];
+                System.arraycopy(paper, 0, row, 0, row.length);
+                for (int x = 0; x < pixels.length; x++) {
+                    int pixel = pixels[x] & WHITE;
+                    if (pixel != WHITE) {
+                        row[1 + 3 * x] = (byte) (pixel >> 16);
+                        row[2 + 3 * x] = (byte) (pixel >> 8);
+                        row[3 + 3 * x] = (byte) pixel;
+                    }
                 }
                 out.write(row);
             }
