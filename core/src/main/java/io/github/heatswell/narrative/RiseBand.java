@@ -16,6 +16,7 @@ import io.github.heatswell.system.Tank;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import io.github.heatswell.water.LiquidWater;
 import io.github.heatswell.water.Saturation;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -177,7 +178,10 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
         return new Measure(Measure.Kind.PRESSURE_PER_DEGREE, value);
     }
 
-    /** What a closed house has room for: shell, pipes and air against the water that swells. */
+    /**
+     * What a closed house has room for: shell, pipes and air against the water that swells, in the tank and in a loop whose pump
+     * runs. Without a draw, hot branches and a loop at rest keep the temperature of the room, and only yield to pressure.
+     */
     private static final class Room {
         private final LiquidWater water = GibbsPolynomialWater.instance();
         private final LiquidWater.State state = new LiquidWater.State();
@@ -185,6 +189,10 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
         private final Tank tank;
         private final double start;
         private final double gas;
+        /** The pipes whose water warms with that of the tank, */
+        private final List<PipeRun> warming;
+        /** which is that of the room for so much (-), and that of the tank for the rest. */
+        private final double coolness;
         /** The pressure (Pa, absolute) from which it rises, */
         private final double closed;
         /** the temperature (K) from which the water swells more than the tank, */
@@ -201,6 +209,12 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
             closed = house.start().pressure().map(p -> p.absolute(atmosphere)).orElse(fill);
             double cold = house.coldAtStart();
             gas = tank.air().orElse(0) * (fill - vapour(cold)) / cold;
+            warming = house.circulation()
+                            .filter(pump -> pump.runs(house.start().timeOfDay()))
+                            .isPresent()
+                    ? house.piping(PipeRun.Carries.LOOP)
+                    : List.of();
+            coolness = warming.isEmpty() ? 0 : coolness();
             double turn = start;
             while (held(turn + STEP, closed) > held(turn, closed)) {
                 turn += STEP;
@@ -209,16 +223,32 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
             mass = held(from, closed);
         }
 
+        /** Of a loop in balance: what it takes from the tank is lost to the room. */
+        private double coolness() {
+            water.evaluate(start, closed, state);
+            double carried = house.circulation().orElseThrow().flow() * state.density() * state.heatCapacity();
+            double lost = warming.stream().mapToDouble(PipeRun::heatLoss).sum();
+            return lost / (carried + lost);
+        }
+
         private static double vapour(double temperature) {
             return Saturation.pressureAbsolute(Math.max(temperature, 273.15));
         }
 
-        /** Water that fits into the tank (kg). */
+        /** Water that fits into the tank, and into a loop whose pump runs (kg). */
         private double held(double temperature, double p) {
+            double loop = 0;
+            double inLoop = temperature + coolness * (house.site().roomTemperature() - temperature);
+            for (PipeRun pipe : warming) {
+                water.evaluate(inLoop, p, state);
+                double stretch =
+                        3 * pipe.material().linearExpansion() * (inLoop - start) + pipe.compliance() * (p - closed);
+                loop += state.density() * pipe.volume() * (1 + stretch);
+            }
             water.evaluate(temperature, p, state);
             double shell = tank.volume() * (1 + tank.shell().thermalGrowth() * (temperature - start))
                     + tank.compliance() * (p - closed);
-            return state.density() * (shell - gas * temperature / (p - vapour(temperature)));
+            return loop + state.density() * (shell - gas * temperature / (p - vapour(temperature)));
         }
 
         /** By how much (K) the water warms before it swells more than the tank. */
@@ -247,10 +277,13 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
             return low;
         }
 
-        /** What pipes and air in them make room for (kg) up to a pressure (Pa, absolute). */
+        /** What the other pipes and air in them make room for (kg) up to a pressure (Pa, absolute). */
         private double beside(double p) {
             double pipes = 0;
             for (PipeRun pipe : house.piping()) {
+                if (warming.contains(pipe)) {
+                    continue;
+                }
                 water.evaluate(house.coldAtStart(), p, state);
                 pipes += state.density() * pipe.volume() * (pipe.compliance() + state.compressibility()) * (p - closed);
             }

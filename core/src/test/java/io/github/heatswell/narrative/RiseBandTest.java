@@ -9,11 +9,13 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.study.UncertainHouse;
+import io.github.heatswell.system.Circulation;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Material;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.Start;
+import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.UnitSystem;
@@ -75,6 +77,42 @@ class RiseBandTest {
         assertEquals(early, band.earliest(), 0.02 * early); // expansion of the pipes' water, heat of compression
         assertEquals(late, band.latest(), 0.02 * late);
         assertTrue(band.slowest() < band.fastest());
+    }
+
+    /** The same with hot pipes: the water of a loop swells with that of the tank, unless its pump rests; that of a branch keeps cool. */
+    @ParameterizedTest
+    @CsvSource({
+        "LOOP, 120, 10, 3, true",
+        "LOOP, 120, 35, 3, true",
+        "LOOP, 40, 10, 0.5, true",
+        "LOOP, 120, 10, 3, false",
+        "HOT, 60, 10, 3, true"
+    })
+    void theBandOfAHouseWithHotPipesIsThatOfRuns(
+            PipeRun.Carries what, double metres, double startCelsius, double litresPerMinute, boolean runs) {
+        HotWaterSystem.Builder with = house(0, startCelsius).toBuilder()
+                .addPipe(PipeRun.builder()
+                        .carries(what)
+                        .material(Material.COPPER)
+                        .outsideDiameter(35, LengthUnit.MILLIMETRE)
+                        .wall(1.2, LengthUnit.MILLIMETRE)
+                        .length(metres, LengthUnit.METRE)
+                        .insulation(30, LengthUnit.MILLIMETRE)
+                        .build());
+        if (what == PipeRun.Carries.LOOP) {
+            Circulation.Builder pump = Circulation.builder().flow(litresPerMinute, FlowUnit.LITRE_PER_MINUTE);
+            with.circulation((runs ? pump : pump.pump(List.of(new Circulation.Hours(20 * 3_600, 22 * 3_600)))).build());
+        }
+        HotWaterSystem house = with.build();
+        RunSummary run = run(house);
+        RiseBand band = RiseBand.of(run).orElseThrow();
+        double early = opens(corner(house, -0.3, 0, -0.3));
+        double late = opens(corner(house, 0.3, 0.002, 1));
+        assertEquals(early, band.earliest(), 0.02 * early); // the lag of the loop, heat of compression
+        assertEquals(late, band.latest(), 0.02 * late);
+        double most = run(corner(house, -0.3, 0, -0.3)).totals().relieved();
+        double least = run(corner(house, 0.3, 0.002, 1)).totals().relieved();
+        assertEquals(1 - least / most, band.less(), 0.04); // as above
     }
 
     /** Regression: the amount discharged was said to hardly change where the softest house discharges half as much. */
