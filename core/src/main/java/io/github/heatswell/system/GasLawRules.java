@@ -1,6 +1,5 @@
 package io.github.heatswell.system;
 
-import java.util.Locale;
 import java.util.Optional;
 
 /** What a law of a vessel's gas must keep between the empty vessel and its acceptance limit. */
@@ -40,11 +39,8 @@ final class GasLawRules {
         try {
             double empty = law.pressure(charge, 1, 1);
             if (!(Math.abs(empty - charge) <= SAME * charge)) {
-                return Optional.of(String.format(
-                        Locale.ROOT,
-                        "gives %.6g Pa for the empty vessel as charged, where the precharge is %.6g Pa",
-                        empty,
-                        charge));
+                return Optional.of("gives " + empty + " Pa for the empty vessel as charged, where the precharge is "
+                        + charge + " Pa");
             }
             Optional<String> broken = brokenAt(warmth);
             if (broken.isPresent() || vessel.gasTimeConstant().isEmpty()) {
@@ -66,13 +62,9 @@ final class GasLawRules {
             double share = least + (1 - least) * i / VOLUMES;
             double slope = law.byShare(charge, share, warm);
             if (!(Double.isFinite(law.pressure(charge, share, warm)) && Double.isFinite(slope) && slope < 0)) {
-                return Optional.of(String.format(
-                        Locale.ROOT,
-                        "must give a finite pressure that falls as the gas expands; at %.4g of the volume it gives %.4g Pa with"
-                                + " the slope %.4g Pa",
-                        share,
-                        law.pressure(charge, share, warm),
-                        slope));
+                return Optional.of("must give a finite pressure that falls as the gas expands; at " + share
+                        + " of the volume it gives " + law.pressure(charge, share, warm) + " Pa with the slope " + slope
+                        + " Pa");
             }
         }
         return new StatedCurve(share -> law.pressure(charge, share, warm), share -> law.byShare(charge, share, warm))
@@ -84,11 +76,8 @@ final class GasLawRules {
         for (double warm : new double[] {COLDEST * warmth, warmth, WARMEST * warmth}) {
             double slope = law.byWarmth(charge, share, warm);
             if (!(slope >= 0 && Double.isFinite(slope))) {
-                return Optional.of(String.format(
-                        Locale.ROOT,
-                        "must not fall as the gas warms; its slope is %.4g Pa at %.4g of the volume",
-                        slope,
-                        share));
+                return Optional.of(
+                        "must not fall as the gas warms; its slope is " + slope + " Pa at " + share + " of the volume");
             }
         }
         return new StatedCurve(warm -> law.pressure(charge, share, warm), warm -> law.byWarmth(charge, share, warm))
@@ -97,13 +86,7 @@ final class GasLawRules {
     }
 
     private static String contradicts(StatedCurve.Contradiction found, String of) {
-        return String.format(
-                Locale.ROOT,
-                "changes by %.4g Pa from %.4g to %.4g %s, with the slope %.4g Pa; so it jumps, or its slope is not its derivative",
-                found.rise(),
-                found.from(),
-                found.to(),
-                of,
-                found.slope());
+        return "changes by " + found.rise() + " Pa from " + found.from() + " to " + found.to() + " " + of
+                + ", with the slope " + found.slope() + " Pa; so it jumps, or its slope is not its derivative";
     }
 }

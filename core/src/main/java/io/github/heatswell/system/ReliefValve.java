@@ -7,7 +7,6 @@ import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureUnit;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -389,14 +388,9 @@ public final class ReliefValve {
                 }
             }
             new StatedCurve(value::lift, value::slope).contradiction(0, 1, 1).ifPresent(found -> {
-                throw new IllegalArgumentException(String.format(
-                        Locale.ROOT,
-                        "lift-curve: between %.4g and %.4g from reseat (0) to full lift (1) it rises by %.4g, with the slope"
-                                + " %.4g; so it jumps, or its slope is not its derivative",
-                        found.from(),
-                        found.to(),
-                        found.rise(),
-                        found.slope()));
+                throw new IllegalArgumentException("lift-curve: between " + found.from() + " and " + found.to()
+                        + " from reseat (0) to full lift (1) it rises by " + found.rise() + ", with the slope "
+                        + found.slope() + "; so it jumps, or its slope is not its derivative");
             });
             liftCurve = value;
             return this;
