@@ -9,6 +9,9 @@ import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -49,6 +52,36 @@ class OwnUnitsTest {
         assertTrue(said.contains(" psi"), said);
         assertFalse(said.matches("(?s).*\\d (bar|degC|K|L|m|mm|m3)\\b.*"), said);
         assertFalse(said.contains("EUR"), said);
+        try (Stream<Path> files = Files.list(folder.resolve("out"))) {
+            for (Path picture :
+                    files.filter(name -> name.toString().endsWith(".svg")).toList()) {
+                assertEquals(List.of(), metric(Files.readString(picture)), picture.toString());
+            }
+        }
+        // a page gives the other units in brackets, never alone; sources, formulas and usual values are quoted as they
+        // are
+        String page = Files.readString(folder.resolve("out").resolve("report.html"));
+        String answer = page.substring(page.indexOf("<h1"), page.indexOf("</h2>", page.indexOf("<h1")) + 1);
+        assertEquals(List.of(), metric(answer), "head of the page");
+    }
+
+    /** Metric quantities in the text of a picture or a page, those in brackets left out. */
+    private static List<String> metric(String markup) {
+        String text = markup.replaceAll("(?s)<(style|script)\\b.*?</\\1>", " ")
+                .replaceAll("<[^>]*>", " ")
+                .replaceAll("[\\s\\u00a0\\u202f]+", " ")
+                .replaceAll("\\([^()]*\\)", " ");
+        return Pattern.compile("\\d (bar|\u00b0C|K|L|mm|m\u00b3|kPa)(?![a-zA-Z])")
+                .matcher(text)
+                .results()
+                .map(found -> text.substring(Math.max(0, found.start() - 30), found.end()))
+                .toList();
+    }
+
+    /** The check would see a litre, in a picture or on a page, but for one in brackets. */
+    @Test
+    void aMetricQuantityIsSeen() {
+        assertEquals(List.of(" holds 7.57 L"), metric("<text>holds</text> <text>7.57 L</text> (2 L)"));
     }
 
     /** Regression: whose rules hold is said once on the command line, and changes limit, clause and currency together. */
