@@ -47,6 +47,8 @@ interface Block {
 
         void checkSheet(CheckSheet sheet);
 
+        void blanks(Blanks blanks);
+
         void finding(FoundRule finding);
 
         void either(Either either);
@@ -190,6 +192,39 @@ interface Block {
         @Override
         public void show(Renderer renderer) {
             renderer.checkSheet(this);
+        }
+    }
+
+    /**
+     * Lines to be filled in by hand.
+     *
+     * @param caption what they are for
+     * @param lines the lines, in order
+     * @param cut whether they are to be cut out of the sheet
+     */
+    record Blanks(String caption, List<Line> lines, boolean cut) implements Block {
+        public Blanks {
+            lines = List.copyOf(lines);
+        }
+
+        /**
+         * A line.
+         *
+         * @param name what it is about
+         * @param value what is known of it already; may be empty
+         * @param room whether there is room to write
+         */
+        record Line(String name, String value, boolean room) {
+
+            /** A line of which nothing is known yet. */
+            static Line open(String name) {
+                return new Line(name, "", true);
+            }
+        }
+
+        @Override
+        public void show(Renderer renderer) {
+            renderer.blanks(this);
         }
     }
 

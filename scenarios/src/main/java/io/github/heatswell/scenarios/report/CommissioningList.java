@@ -1,7 +1,9 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.assessment.PrechargeTarget;
+import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.QuantityFormat;
@@ -12,21 +14,93 @@ import java.util.Optional;
 /** What to do when a vessel is fitted, before, during and after. Common practice, no source. */
 final class CommissioningList {
 
+    /** What water weighs, close enough for a bracket (kg/m3). */
+    private static final double WATER_WEIGHS = 1000;
+
     /** What is set where no report names a number. */
     private static final String STATIC = "the highest pressure the supply stands at where the vessel is";
 
     private final String charge;
     private final String fallen;
     private final Optional<String> coldPeak;
+    private final Optional<Work> work;
 
-    private CommissioningList(String charge, String fallen, Optional<String> coldPeak) {
+    private CommissioningList(String charge, String fallen, Optional<String> coldPeak, Optional<Work> work) {
         this.charge = charge;
         this.fallen = fallen;
         this.coldPeak = coldPeak;
+        this.work = work;
     }
 
     private CommissioningList(String charge, String fallen) {
-        this(charge, fallen, Optional.empty());
+        this(charge, fallen, Optional.empty(), Optional.empty());
+    }
+
+    /**
+     * A vessel that is to be fitted.
+     *
+     * @param house the house with the vessel as its last
+     * @param supplyGauge what the supply stands at with no water running, at its highest (Pa, gauge)
+     */
+    private record Work(HotWaterSystem house, double supplyGauge) {
+
+        ExpansionVessel vessel() {
+            return house.vessels().get(house.vessels().size() - 1);
+        }
+
+        String charge(QuantityFormat shown) {
+            return shown.pressure(vessel().precharge().gauge(house.site().atmosphere()));
+        }
+
+        /** What to buy, in words. */
+        Block toBuy(QuantityFormat shown) {
+            String stands = Limit.reliefSetGauge(house).stream()
+                    .mapToObj(set -> " and for a working pressure of at least " + shown.pressure(set)
+                            + ", the set pressure of the relief valve")
+                    .findFirst()
+                    .orElse("");
+            String volume = shown.volume(vessel().volume());
+            return new Block.Items(
+                    List.of(
+                            "One expansion vessel of " + volume + " or the next size up, made for drinking water"
+                                    + stands + ". Its plate must allow a precharge of " + charge(shown) + ".",
+                            "A tee for the cold pipe, in the size of that pipe, and fittings to the thread of the vessel,"
+                                    + " which its plate or papers name.",
+                            "A bracket or a floor stand. Full of water the vessel weighs up to "
+                                    + shown.mass(vessel().volume() * WATER_WEIGHS) + " more than empty.",
+                            "A tyre gauge and a hand pump for the precharge, and a pressure gauge for a drain cock or hose tap."),
+                    Block.ListKind.TICKS);
+        }
+
+        /** What was found when the work was done. */
+        Block asLeft(Optional<String> coldPeak, QuantityFormat shown) {
+            List<Block.Blanks.Line> lines = new ArrayList<>(List.of(
+                    new Block.Blanks.Line("Precharge, before the vessel is connected", charge(shown), true),
+                    new Block.Blanks.Line("Supply, cold, with no water running", shown.pressure(supplyGauge), true),
+                    new Block.Blanks.Line(
+                            "Thermostat set at",
+                            shown.temperature(house.heater().setPoint()),
+                            true)));
+            coldPeak.ifPresent(peak ->
+                    lines.add(new Block.Blanks.Line("Highest pressure of the first heat-up", "at most " + peak, true)));
+            lines.add(new Block.Blanks.Line("Relief valve during the first heat-up", "stays shut", true));
+            lines.add(Block.Blanks.Line.open("Fitted by, and the date"));
+            return new Block.Blanks("As left: what should be, and what was read", lines, false);
+        }
+
+        /** A tag for the vessel. */
+        Block tag(QuantityFormat shown) {
+            return new Block.Blanks(
+                    "Expansion vessel: cut out and tie to it",
+                    List.of(
+                            new Block.Blanks.Line("Volume", shown.volume(vessel().volume()), false),
+                            new Block.Blanks.Line("Precharge", charge(shown), false),
+                            new Block.Blanks.Line("Supply", shown.pressure(supplyGauge), false),
+                            new Block.Blanks.Line(
+                                    "Set at", shown.temperature(house.heater().setPoint()), false),
+                            Block.Blanks.Line.open("Next check")),
+                    true);
+        }
     }
 
     /** The list for no house in particular. */
@@ -44,15 +118,22 @@ final class CommissioningList {
                 .orElseGet(CommissioningList::general);
     }
 
-    /** The list for the house of a run and its vessel, with the peak of the run if that begins cold. */
-    static CommissioningList of(RunResult run, QuantityFormat shown) {
+    /**
+     * The list for a vessel that is to be fitted, with what to buy, what to write down, and a tag.
+     *
+     * @param run a run of the house with the vessel as its last; its peak is told if it begins cold
+     * @param supplyGauge what the supply stands at with no water running, at its highest (Pa, gauge)
+     * @param shown the units
+     */
+    static CommissioningList of(RunResult run, double supplyGauge, QuantityFormat shown) {
         HotWaterSystem house = run.system();
         Pressure precharge = house.vessels().get(house.vessels().size() - 1).precharge();
         boolean cold = house.start().waterTemperature().isEmpty();
         return new CommissioningList(
                 shown.pressure(precharge.gauge(house.site().atmosphere())),
                 of(house, shown).fallen,
-                cold ? Optional.of(shown.pressure(run.peak().value())) : Optional.empty());
+                cold ? Optional.of(shown.pressure(run.peak().value())) : Optional.empty(),
+                Optional.of(new Work(house, supplyGauge)));
     }
 
     /**
@@ -70,12 +151,23 @@ final class CommissioningList {
                 "Fitter's checklist, in working order. It is common practice, drawn from no standard: the maker's"
                         + " instructions and local code come first.",
                 Block.Tone.PLAIN));
+        work.ifPresent(vessel -> {
+            blocks.add(new Block.Subheading("What to buy"));
+            blocks.add(vessel.toBuy(shown));
+        });
         for (Stage stage : stages()) {
             blocks.add(new Block.Subheading(stage.name()));
             blocks.add(new Block.Items(
                     stage.steps().stream().map(shown.units()::spelled).toList(), Block.ListKind.TICKS));
         }
-        return new Document.Section("Fitting the expansion vessel, to tick off", Document.Form.SHEET, blocks);
+        work.ifPresent(vessel -> {
+            blocks.add(vessel.asLeft(coldPeak, shown));
+            blocks.add(vessel.tag(shown));
+        });
+        return new Document.Section(
+                "Fitting the expansion vessel, to tick off",
+                work.isPresent() ? Document.Form.PAPER : Document.Form.SHEET,
+                blocks);
     }
 
     List<Stage> stages() {

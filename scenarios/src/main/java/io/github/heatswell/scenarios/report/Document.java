@@ -117,7 +117,9 @@ record Document(
         /** On the page alone. */
         PAGE,
         /** On the page, as a sheet by itself, to be filled in by hand. */
-        SHEET
+        SHEET,
+        /** The same, beginning on paper of its own, to be handed over alone. */
+        PAPER
     }
 
     /**

@@ -93,10 +93,10 @@ final class HtmlPage implements Block.Renderer {
     }
 
     private void section(Document.Section section) {
-        if (section.form() == Document.Form.SHEET) {
-            html.open("section", "class", "sheet");
-        } else {
-            html.open("section");
+        switch (section.form()) {
+            case SHEET -> html.open("section", "class", "sheet");
+            case PAPER -> html.open("section", "class", "sheet paper");
+            case EVERYWHERE, PAGE -> html.open("section");
         }
         html.leaf("h2", words.apply(section.title()));
         section.blocks().forEach(block -> block.show(this));
@@ -201,6 +201,34 @@ final class HtmlPage implements Block.Renderer {
         begin(html, "Check sheet, gauge readings", List.of("When", "Should read", "Your reading"), true);
         sheet.lines().forEach(this::line);
         html.close().closeLine();
+    }
+
+    @Override
+    public void blanks(Block.Blanks blanks) {
+        boolean both = blanks.lines().stream()
+                .anyMatch(line -> line.room() && !line.value().isEmpty());
+        html.open("table", "class", blanks.cut() ? "short blanks tag" : "short blanks");
+        html.leaf("caption", words.apply(blanks.caption()));
+        html.open("tbody");
+        for (Block.Blanks.Line line : blanks.lines()) {
+            html.open("tr").leaf("th", words.apply(line.name()), "scope", "row");
+            if (both || !line.room()) {
+                html.leaf("td", words.apply(line.value()));
+            }
+            if (both || line.room()) {
+                room(line);
+            }
+            html.closeLine();
+        }
+        html.closeLine().closeLine();
+    }
+
+    private void room(Block.Blanks.Line line) {
+        html.open("td");
+        if (line.room()) {
+            html.empty("input", "type", "text", "autocomplete", "off", "aria-label", line.name());
+        }
+        html.close();
     }
 
     private void line(Block.CheckSheet.Line line) {

@@ -142,7 +142,8 @@ public final class SizingReport {
         sections.add(check.section(shown));
         if (answer.proposed().isPresent()
                 && PageFindings.notBefore(found, shown).isEmpty()) {
-            sections.add(CommissioningList.of(run, shown).section(shown));
+            sections.add(CommissioningList.of(run, sizing.supplyStatic().gauge(atmosphere), shown)
+                    .section(shown));
         }
         sections.add(PageFindings.section(found, shown).onPage());
         List<Block> costs = new ArrayList<>(PageSizes.costs(water(), scenario.costs(), shown));

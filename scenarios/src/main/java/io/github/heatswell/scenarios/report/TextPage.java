@@ -162,4 +162,9 @@ final class TextPage implements Block.Renderer {
     public void checkSheet(Block.CheckSheet sheet) {
         // It is to be filled in by hand.
     }
+
+    @Override
+    public void blanks(Block.Blanks blanks) {
+        // They are to be filled in by hand.
+    }
 }

@@ -8,6 +8,7 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.report.CommissioningList.Stage;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
@@ -123,10 +124,55 @@ class CommissioningListTest {
         QuantityFormat shown = QuantityFormat.ascii(UnitSystem.US);
         RunResult run = Simulation.of(Catalogue.read("orchard-lodge-vessel").system(), Duration.ofHours(4))
                 .run();
-        List<String> steps = CommissioningList.of(run, shown).stages().stream()
+        List<String> steps = CommissioningList.of(run, 420_000, shown).stages().stream()
                 .flatMap(stage -> stage.steps().stream())
                 .toList();
         place(steps, "from cold", "expect " + shown.pressure(run.peak().value()) + " at most");
+    }
+
+    /** Contract: the fitter buys, sets, writes down and tags the vessel of the run, and reads the charge as one number throughout. */
+    @Test
+    void whatIsBoughtWrittenDownAndTaggedIsTheVesselOfTheRun() {
+        RunResult run = Simulation.of(Catalogue.read("orchard-lodge-vessel").system(), Duration.ofHours(4))
+                .run();
+        for (UnitSystem units : UnitSystem.values()) {
+            QuantityFormat shown = QuantityFormat.printed(units);
+            ExpansionVessel vessel = run.system().vessel().orElseThrow();
+            String volume = shown.volume(vessel.volume());
+            String charge =
+                    shown.pressure(vessel.precharge().gauge(run.system().site().atmosphere()));
+            List<Block> blocks =
+                    CommissioningList.of(run, 410_000, shown).section(shown).blocks();
+            Block.Items shopping = (Block.Items) blocks.stream()
+                    .filter(Block.Items.class::isInstance)
+                    .findFirst()
+                    .orElseThrow();
+            place(
+                    shopping.texts(),
+                    "one expansion vessel of " + volume.toLowerCase(Locale.ROOT),
+                    "precharge of " + charge.toLowerCase(Locale.ROOT));
+            List<Block.Blanks> forms = blocks.stream()
+                    .filter(Block.Blanks.class::isInstance)
+                    .map(Block.Blanks.class::cast)
+                    .toList();
+            assertEquals(
+                    List.of(false, true), forms.stream().map(Block.Blanks::cut).toList());
+            assertEquals(
+                    List.of(
+                            new Block.Blanks.Line("Volume", volume, false),
+                            new Block.Blanks.Line("Precharge", charge, false),
+                            new Block.Blanks.Line("Supply", shown.pressure(410_000), false),
+                            new Block.Blanks.Line(
+                                    "Set at",
+                                    shown.temperature(run.system().heater().setPoint()),
+                                    false),
+                            new Block.Blanks.Line("Next check", "", true)),
+                    forms.get(1).lines());
+            assertEquals(charge, forms.get(0).lines().get(0).value());
+            assertTrue(forms.get(0).lines().stream().allMatch(Block.Blanks.Line::room));
+        }
+        assertTrue(CommissioningList.general().section(QuantityFormat.printed(UnitSystem.SI)).blocks().stream()
+                .noneMatch(Block.Blanks.class::isInstance));
     }
 
     /** Cold and off before the work; no valve plugged, capped or exchanged for a smaller one. */
