@@ -45,12 +45,18 @@ final class EventDetectors {
     private final StateVector vector;
     private final Balance balance;
     private final AirPocket air;
+    private final EventDetector aboveWorkingPressure;
+    /** Made once for all segments. */
+    private final List<EventDetector> limits;
 
     EventDetectors(CompiledSystem plant, Balance balance) {
         this.plant = plant;
         vector = plant.vector;
         this.balance = balance;
         air = plant.air();
+        aboveWorkingPressure = EventDetector.of(
+                Event.Kind.WORKING_PRESSURE_EXCEEDED, EventDetector.SAME, y -> plant.workingPressure - y[PRESSURE]);
+        limits = limits();
     }
 
     /**
@@ -65,7 +71,10 @@ final class EventDetectors {
             device.addDetectors(watches, now);
         }
         addLayers(watches, now.modes(), now.start());
-        addLimits(watches, now.start()[PRESSURE]);
+        if (now.start()[PRESSURE] < plant.workingPressure) {
+            watches.add(aboveWorkingPressure);
+        }
+        watches.addAll(limits);
         if (drawEnds < Double.POSITIVE_INFINITY) {
             watches.add(EventDetector.of(
                     Event.Kind.DRAW_ENDED, EventDetector.SAME, y -> drawEnds - y[StateVector.DELIVERED]));
@@ -97,13 +106,9 @@ final class EventDetectors {
         }
     }
 
-    private void addLimits(List<EventDetector> watches, double pressure) {
-        if (pressure < plant.workingPressure) {
-            watches.add(EventDetector.of(
-                    Event.Kind.WORKING_PRESSURE_EXCEEDED,
-                    EventDetector.SAME,
-                    y -> plant.workingPressure - y[PRESSURE]));
-        }
+    /** What ends a run, or a formulation, whatever the modes. */
+    private List<EventDetector> limits() {
+        List<EventDetector> watches = new ArrayList<>(USUAL);
         watches.add(
                 plant.textbook
                         ? EventDetector.of(
@@ -134,6 +139,7 @@ final class EventDetectors {
         watches.add(EventDetector.of(
                 Event.Kind.WATER_OUT_OF_RANGE, EventDetector.SAME, y -> MAX_TEMPERATURE - y[vector.highest]));
         watches.add(EventDetector.of(Event.Kind.WATER_FREEZES, EventDetector.SAME, y -> y[vector.lowest] - FREEZES));
+        return List.copyOf(watches);
     }
 
     /**

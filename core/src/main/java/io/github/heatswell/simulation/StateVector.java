@@ -51,9 +51,17 @@ final class StateVector {
         lowest = slots.next();
         highest = lowest + layers - 1;
         length = highest + 1;
-        discharges = slots.discharges.stream().mapToInt(Integer::intValue).toArray();
-        temperatures = slots.temperatures.stream().mapToInt(Integer::intValue).toArray();
-        energies = slots.energies.stream().mapToInt(Integer::intValue).toArray();
+        discharges = taken(slots.discharges);
+        temperatures = taken(slots.temperatures);
+        energies = taken(slots.energies);
+    }
+
+    private static int[] taken(List<Integer> of) {
+        int[] slots = new int[of.size()];
+        for (int i = 0; i < slots.length; i++) {
+            slots[i] = of.get(i);
+        }
+        return slots;
     }
 
     /** Hands out the slots of a system's devices, in the order of their construction. */
