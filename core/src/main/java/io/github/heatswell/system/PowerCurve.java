@@ -19,7 +19,7 @@ package io.github.heatswell.system;
  *       private static final double QUARTER = 21_600;
  *       public double share(double clock, double temperature) {
  *           double sun = Math.sin(Math.PI * (clock / QUARTER - 1) / 2);
- *           return sun <= 0 ? 0 : Math.max(0, Math.min(1, sun - (temperature - 293.15) / 70));
+ *           return sun &lt;= 0 ? 0 : Math.max(0, Math.min(1, sun - (temperature - 293.15) / 70));
  *       }
  *       public double nextChange(double clock) { return QUARTER * (Math.floor(clock / QUARTER) + 1); }
  *   }
