@@ -120,6 +120,22 @@ public final class VesselSizing {
         return trial.peak(only, count).absolute() - house.site().atmosphere();
     }
 
+    /**
+     * What one size would do, whether it is on sale or not.
+     *
+     * @param size the size
+     * @param count counts the runs
+     * @return the vessel with its peak and its room below the limit
+     * @throws IllegalArgumentException if a run ends in a hazard other than too much pressure
+     * @throws io.github.heatswell.simulation.SimulationException if the equations could not be integrated
+     */
+    public SizingResult.Vessel tried(NominalSize size, Balances.Count count) {
+        VesselSearch search = new VesselSearch();
+        SizingResult.Vessel tried = search.tried(setup, Objects.requireNonNull(size, "size"));
+        count.add(search.balances());
+        return tried;
+    }
+
     private SizingResult noVesselCan(VesselSearch search) {
         double now = setup.staticAbsolute() - setup.atmosphere();
         OptionalDouble found = search.highestSupply(setup, largest());

@@ -28,6 +28,7 @@ import java.util.Optional;
  * @param supplies what the sizes would do at lower supplies; without columns where a lower supply is no answer
  * @param valves what relief valves would do in place of a vessel; none where nothing needs one
  * @param yardstick how the worst heat-up of the house as it is stands to the limit; empty where there is none
+ * @param against the size that somebody else asks for; empty if nobody does
  * @param more the balances of the runs behind supplies and valves
  */
 public record VesselAnswer(
@@ -41,6 +42,7 @@ public record VesselAnswer(
         SupplyTable supplies,
         List<DischargingValve> valves,
         Optional<Yardstick> yardstick,
+        Optional<Against> against,
         Balances more) {
 
     /**
@@ -56,6 +58,7 @@ public record VesselAnswer(
      * @param supplies what the sizes would do at lower supplies
      * @param valves what relief valves would do in place of a vessel
      * @param yardstick how the worst heat-up of the house as it is stands to the limit
+     * @param against the size that somebody else asks for
      * @param more the balances of the runs behind supplies and valves
      */
     public VesselAnswer {
@@ -69,7 +72,28 @@ public record VesselAnswer(
         Objects.requireNonNull(supplies, "supplies");
         valves = List.copyOf(valves);
         Objects.requireNonNull(yardstick, "yardstick");
+        Objects.requireNonNull(against, "against");
         Objects.requireNonNull(more, "more");
+    }
+
+    /**
+     * A size that somebody else asks for, by whatever rule.
+     *
+     * @param vessel what it would do
+     * @param tried in how many of the sampled houses it passes the limit; empty if they could not be sampled
+     */
+    public record Against(SizingResult.Vessel vessel, Optional<SizeCertainty.Tried> tried) {
+
+        /**
+         * Checks that everything is there.
+         *
+         * @param vessel what it would do
+         * @param tried in how many of the sampled houses it passes the limit
+         */
+        public Against {
+            Objects.requireNonNull(vessel, "vessel");
+            Objects.requireNonNull(tried, "tried");
+        }
     }
 
     /**

@@ -8,6 +8,7 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.simulation.SimulationException;
+import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.sizing.VesselSizing;
@@ -64,6 +65,7 @@ public final class VesselChoice {
     private final Pressure rating;
     private final Pressure limit;
     private final boolean codeCap;
+    private final Optional<NominalSize> against;
 
     private VesselChoice(Builder builder) {
         scenario = builder.scenario;
@@ -71,6 +73,7 @@ public final class VesselChoice {
         rating = builder.rating;
         limit = builder.limit;
         codeCap = builder.codeCap;
+        against = builder.against;
     }
 
     /**
@@ -120,7 +123,24 @@ public final class VesselChoice {
                 supplies,
                 valves,
                 yardstick(),
+                against.map(size -> against(size, sizing, found, more)),
                 more.sum());
+    }
+
+    private VesselAnswer.Against against(
+            NominalSize size, VesselSizing sizing, SizingResult found, Balances.Count count) {
+        SampledHouses houses = houses(sizing, found, count);
+        return new VesselAnswer.Against(
+                sizing.tried(size, count),
+                houses.isPossible() ? Optional.of(houses.tried(size.volume())) : Optional.empty());
+    }
+
+    private SampledHouses houses(VesselSizing sizing, SizingResult found, Balances.Count count) {
+        return new SampledHouses(
+                scenario,
+                found.target().gauge(),
+                volume -> house -> LowerSupplies.fitted(house, volume, sizing),
+                count);
     }
 
     /** The vessel to buy, or the present one with its charge put right; empty if there is nothing to change. */
@@ -132,11 +152,7 @@ public final class VesselChoice {
 
     /** How sure the answer is; empty if there is no vessel on sale to be sure of. */
     private Optional<SizeCertainty> certainty(VesselSizing sizing, SizingResult found) {
-        SampledHouses houses = new SampledHouses(
-                scenario,
-                found.target().gauge(),
-                volume -> house -> LowerSupplies.fitted(house, volume, sizing),
-                new Balances.Count());
+        SampledHouses houses = houses(sizing, found, new Balances.Count());
         List<Double> sizes = new ArrayList<>(found.nominal().stream()
                 .map(SizingResult.Vessel::volume)
                 .sorted()
@@ -298,6 +314,7 @@ public final class VesselChoice {
         private Pressure rating;
         private Pressure limit;
         private boolean codeCap = true;
+        private Optional<NominalSize> against = Optional.empty();
 
         private Builder(Scenario scenario) {
             this.scenario = Objects.requireNonNull(scenario, "scenario");
@@ -347,6 +364,17 @@ public final class VesselChoice {
          */
         public Builder withoutCodeCap() {
             codeCap = false;
+            return this;
+        }
+
+        /**
+         * Sets a size that somebody else asks for, to be held against the answer.
+         *
+         * @param value the size
+         * @return this builder
+         */
+        public Builder against(NominalSize value) {
+            against = Optional.of(value);
             return this;
         }
 

@@ -4,12 +4,16 @@ import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.cli.Request.NoAnswerException;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
+import io.github.heatswell.scenarios.quantity.QuantityReader.Amount;
 import io.github.heatswell.scenarios.report.Answer;
 import io.github.heatswell.scenarios.report.SizingReport;
 import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.sizing.VesselSizing;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.VolumeUnit;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -20,6 +24,7 @@ import picocli.CommandLine.TypeConversionException;
 /** {@code heatswell size}: finds the vessel for each scenario. */
 final class SizeCommand implements ScenarioQuestion {
 
+    private static final String AGAINST = "--against";
     private static final String LIMIT = "--limit";
     private static final String RATING = "--rating";
     private static final String NO_CODE_CAP = "--no-code-cap";
@@ -31,6 +36,7 @@ final class SizeCommand implements ScenarioQuestion {
     @Override
     public void describe(CommandSpec spec) {
         spec.addPositional(Specs.scenarios());
+        spec.addOption(against());
         spec.addOption(limit());
         spec.addOption(rating());
         spec.addOption(noCodeCap());
@@ -72,10 +78,30 @@ final class SizeCommand implements ScenarioQuestion {
                 .limit(Optional.ofNullable(request.option(LIMIT, (Pressure) null)))
                 .precharge(request.option(PRECHARGE, VesselSizing.Precharge.STATIC));
         Optional.ofNullable(request.option(RATING, (Pressure) null)).ifPresent(choice::rating);
+        Optional.ofNullable(request.option(AGAINST, (NominalSize) null)).ifPresent(choice::against);
         if (request.arguments().hasMatchedOption(NO_CODE_CAP)) {
             choice.withoutCodeCap();
         }
         return choice.build();
+    }
+
+    private static OptionSpec against() {
+        return OptionSpec.builder(AGAINST)
+                .paramLabel("VOLUME")
+                .type(NominalSize.class)
+                .converters(Specs.by(SizeCommand::size))
+                .description("A vessel that somebody else's rule asks for, such as '4.4 gal'. It is held against the"
+                        + " recommended one, on the screen and on the report's paper for the authority.")
+                .build();
+    }
+
+    private static NominalSize size(String text) {
+        try {
+            Amount<VolumeUnit> volume = QuantityReader.read(text, Kind.VOLUME);
+            return NominalSize.of(volume.value(), volume.unit());
+        } catch (IllegalArgumentException e) {
+            throw new TypeConversionException(e.getMessage());
+        }
     }
 
     private static OptionSpec limit() {

@@ -12,7 +12,9 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -65,6 +67,27 @@ record Reading(
         return node instanceof Items list
                 ? list.items().stream().flatMap(Reading::units)
                 : QuantityReader.units(((Scalar) node).text()).stream();
+    }
+
+    /** Every value of the text, once all changes are made, by its field, such as {@code relief[0].opens}. */
+    Map<String, String> given() {
+        Map<String, String> given = new LinkedHashMap<>();
+        give("", tree, given);
+        return given;
+    }
+
+    private static void give(String path, Node node, Map<String, String> given) {
+        if (node instanceof Mapping mapping) {
+            mapping.entries()
+                    .forEach(entry -> give(
+                            (path.isEmpty() ? "" : path + ".") + entry.key().text(), entry.value(), given));
+        } else if (node instanceof Items list) {
+            for (int i = 0; i < list.items().size(); i++) {
+                give(path + "[" + i + "]", list.items().get(i), given);
+            }
+        } else {
+            given.put(path, ((Scalar) node).text());
+        }
     }
 
     /** The same for a reader who wants other units. */

@@ -8,6 +8,7 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.UnitSystem;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.function.BiFunction;
 
@@ -279,8 +280,12 @@ public final class Scenario {
         return reading.uncertain();
     }
 
-    /** The choices that nobody has looked at, by their fields. */
-    List<String> notKnown() {
+    /**
+     * The choices that nobody has looked at.
+     *
+     * @return their fields, such as {@code supply.arrangement}
+     */
+    public List<String> notKnown() {
         return notKnown;
     }
 
@@ -300,6 +305,16 @@ public final class Scenario {
      */
     public List<Change> changes() {
         return reading.origin().changes();
+    }
+
+    /**
+     * Every value that the text gives once all changes are made.
+     *
+     * @return the values as a file would write them, by their fields, such as {@code relief[0].opens}; none if a program made the
+     *     scenario
+     */
+    public Map<String, String> given() {
+        return reading.given();
     }
 
     /**

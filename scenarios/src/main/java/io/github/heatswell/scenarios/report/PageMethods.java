@@ -88,7 +88,8 @@ final class PageMethods {
                 .onPage();
     }
 
-    private static List<List<String>> model() {
+    /** What is modelled, and what is left out. */
+    static List<List<String>> model() {
         return List.of(
                 List.of(
                         "Model",
@@ -133,7 +134,8 @@ final class PageMethods {
                 numerics.evaluations());
     }
 
-    private static List<String> version() {
+    /** Which program made the numbers. */
+    static List<String> version() {
         return List.of("Program", "Heatswell " + Version.number());
     }
 }

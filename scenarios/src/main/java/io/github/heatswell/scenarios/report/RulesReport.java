@@ -205,7 +205,7 @@ public final class RulesReport {
                         Block.Tone.PLAIN)));
     }
 
-    private static String word(RulesHere.Verdict verdict) {
+    static String word(RulesHere.Verdict verdict) {
         return switch (verdict) {
             case AGAINST -> "not as the rule asks";
             case KEPT -> "nothing described is against it";

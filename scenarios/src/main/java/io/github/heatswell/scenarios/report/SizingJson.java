@@ -43,6 +43,7 @@ final class SizingJson {
                 .with("smallest", sizing.smallest().map(this::vessel))
                 .with("smallest_on_sale", sizing.smallestOnSale().map(this::vessel))
                 .with("recommended", answer.recommended().map(this::vessel))
+                .with("against", answer.against().map(other -> vessel(other.vessel())))
                 .with("certainty", answer.certainty().map(SizingJson::certainty))
                 .each("sizes", sizing.nominal(), this::vessel)
                 .with(

@@ -135,6 +135,9 @@ public final class SizingReport {
                             Block.Tone.QUOTING)
                     .onPage());
         }
+        if (answer.against().isPresent()) {
+            AuthorityPaper.comparison(answer, shown).map(Block::onScreen).ifPresent(said::add);
+        }
         hotter(shown).ifPresent(said::add);
         withoutAir().ifPresent(said::add);
         sections.add(new Document.Section("The answer", said));
@@ -145,6 +148,8 @@ public final class SizingReport {
             sections.add(CommissioningList.of(run, sizing.supplyStatic().gauge(atmosphere), shown)
                     .section(shown));
         }
+        AuthorityPaper.of(answer, run.system(), fitted().withUnreadLockUp(answer.scenario()), shown)
+                .ifPresent(sections::add);
         sections.add(PageFindings.section(found, shown).onPage());
         List<Block> costs = new ArrayList<>(PageSizes.costs(water(), scenario.costs(), shown));
         costs.addAll(PageSizes.prices(answer));
@@ -197,12 +202,16 @@ public final class SizingReport {
     }
 
     private VariedHouse varied() {
+        return fitted().withAssumedReseats(answer.scenario());
+    }
+
+    /** The house with the vessel, if one is proposed. */
+    private VariedHouse fitted() {
         return answer.proposed()
                 .map(run -> run.system().vessels())
                 .map(fitted -> fitted.get(fitted.size() - 1))
                 .map(vessel -> VariedHouse.with(answer.scenario(), vessel))
-                .orElseGet(() -> VariedHouse.of(answer.scenario()))
-                .withAssumedReseats(answer.scenario());
+                .orElseGet(() -> VariedHouse.of(answer.scenario()));
     }
 
     private List<Block.Picture> pictures(String sentence) {

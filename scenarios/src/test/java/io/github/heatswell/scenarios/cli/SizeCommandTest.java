@@ -56,6 +56,17 @@ class SizeCommandTest {
         assertFalse(hot.contains("to keep legionella down"), hot);
     }
 
+    /** A size from somebody else's rule stands beside the recommended one, and changes no answer. */
+    @Test
+    void aSizeOfAnotherRuleIsHeldAgainstTheLimit() throws IOException {
+        String plain = words("size", "orchard-lodge", "-o", folder.toString());
+        List<String> rows = Files.readAllLines(folder.resolve("sizing.csv"));
+        String against = words("size", "orchard-lodge", "--against", "7.5 L", "-o", folder.toString());
+        assertEquals(rows, Files.readAllLines(folder.resolve("sizing.csv")));
+        assertFalse(plain.contains("Does it keep the limit"), plain);
+        assertTrue(against.contains("24 L, recommended") && against.contains("7.5 L, asked for"), against);
+    }
+
     @Test
     void aRatingThatNobodyReadIsSaidToBeAssumed() {
         String assumed = words("size", "orchard-lodge", "-o", folder.toString());
@@ -99,6 +110,7 @@ class SizeCommandTest {
     @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
             size                                  | heatswell: Missing required parameter: 'SCENARIO'
             size orchard-lodge --limit 5          | heatswell: Invalid value for option '--limit': '5' has no unit; a pressure is given in bar, kPa, MPa, psi or Pa
+            size orchard-lodge --against 8bar     | heatswell: Invalid value for option '--against': 'bar' is a unit of pressure; a volume is given in L, mL, m3, gal, qt or pt
             size orchard-lodge --precharge guess  | heatswell: Invalid value for option '--precharge': 'guess' is neither static nor din
             size orchard-lodge --limit 40bar      | orchard-lodge: cannot size a vessel: limit: 40 bar is outside the allowed range, above 0 bar to 25 bar
             """)

@@ -1,0 +1,270 @@
+package io.github.heatswell.scenarios.report;
+
+import io.github.heatswell.assessment.RulesHere;
+import io.github.heatswell.citation.Citation;
+import io.github.heatswell.place.PlaceRule.Topic;
+import io.github.heatswell.scenarios.choice.VesselAnswer;
+import io.github.heatswell.scenarios.report.Block.Blanks;
+import io.github.heatswell.scenarios.report.Block.Grid;
+import io.github.heatswell.scenarios.spread.VariedHouse;
+import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.study.SizeCertainty;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.NamedValue;
+import io.github.heatswell.units.QuantityFormat;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What whoever enforces the rules is given about a proposed vessel, each part under the question it answers. What was not checked
+ * against a source is left out or called so; nothing on it is from memory.
+ */
+final class AuthorityPaper {
+
+    /** What the choice of a vessel rests on. */
+    private static final Set<Topic> MATTER = EnumSet.of(
+            Topic.STATIC_LIMIT,
+            Topic.PEAK_LIMIT,
+            Topic.EXPANSION_CONTROL,
+            Topic.BYPASS,
+            Topic.EXPANSION_MEANS,
+            Topic.RELIEF_FOR_EXPANSION,
+            Topic.VESSEL,
+            Topic.WHO_MAY_WORK);
+
+    private static final String AROUND = "+- ";
+
+    private final VesselAnswer answer;
+    private final HotWaterSystem house;
+    private final VariedHouse varied;
+    private final double atmosphere;
+    private final QuantityFormat shown;
+
+    private AuthorityPaper(VesselAnswer answer, HotWaterSystem house, VariedHouse varied, QuantityFormat shown) {
+        this.answer = answer;
+        this.house = house;
+        this.varied = varied;
+        this.atmosphere = house.site().atmosphere();
+        this.shown = shown;
+    }
+
+    /**
+     * The paper; empty where no vessel is proposed and nobody asks for one.
+     *
+     * @param answer what was found
+     * @param house the house with the vessel, if one is proposed
+     * @param varied what of it is uncertain
+     * @param shown the units
+     */
+    static Optional<Document.Section> of(
+            VesselAnswer answer, HotWaterSystem house, VariedHouse varied, QuantityFormat shown) {
+        return answer.recommended().isEmpty() && answer.against().isEmpty()
+                ? Optional.empty()
+                : Optional.of(new AuthorityPaper(answer, house, varied, shown).section());
+    }
+
+    private Document.Section section() {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Blanks(
+                "Which house, and who says so",
+                List.of(
+                        Blanks.Line.open("Address"),
+                        Blanks.Line.open("Date"),
+                        Blanks.Line.open("Prepared by"),
+                        Blanks.Line.open("Licence number")),
+                false));
+        comparison(answer, shown).ifPresent(blocks::add);
+        blocks.add(new Block.Subheading("How sure is that?"));
+        blocks.add(new Block.Paragraph(sure(), Block.Tone.PLAIN));
+        blocks.add(limits());
+        clauses(blocks);
+        blocks.add(plates());
+        blocks.add(PageInputs.of(answer.scenario(), shown));
+        blocks.add(new Grid("How it was worked out", List.of("About", "What was done"), method()));
+        formulas().ifPresent(blocks::add);
+        blocks.add(new Block.Paragraph(
+                "These are a model's figures. Local code and a licensed professional decide; no vessel replaces a relief valve.",
+                Block.Tone.PLAIN));
+        blocks.add(new Blanks("Who answers for it", List.of(Blanks.Line.open("Signature")), false));
+        return new Document.Section("For the authority: why this vessel", Document.Form.PAPER, blocks);
+    }
+
+    /**
+     * Two sizes against the limit: the one recommended, and the one asked for or else the next smaller on sale.
+     *
+     * @param answer what was found
+     * @param shown the units
+     * @return the table; empty where there is no size to show
+     */
+    static Optional<Grid> comparison(VesselAnswer answer, QuantityFormat shown) {
+        List<List<String>> rows = new ArrayList<>();
+        answer.recommended().ifPresent(size -> rows.add(row("recommended", size, tried(size, answer), answer, shown)));
+        answer.against()
+                .ifPresentOrElse(
+                        other -> rows.add(row("asked for", other.vessel(), other.tried(), answer, shown)),
+                        () -> smaller(answer)
+                                .ifPresent(size -> rows.add(
+                                        row("next smaller on sale", size, tried(size, answer), answer, shown))));
+        return rows.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Grid(
+                        "Does it keep the limit of "
+                                + shown.pressure(answer.sizing().target().gauge())
+                                + "? Peak of the worst heat-up, gauge pressure",
+                        List.of("Vessel", "Precharge", "Peak", "Against the limit", "Holds in"),
+                        rows));
+    }
+
+    private static Optional<SizingResult.Vessel> smaller(VesselAnswer answer) {
+        return answer.recommended()
+                .flatMap(best -> answer.sizing().nominal().stream()
+                        .filter(size -> size.volume() < best.volume())
+                        .max(Comparator.comparingDouble(SizingResult.Vessel::volume)));
+    }
+
+    private static Optional<SizeCertainty.Tried> tried(SizingResult.Vessel size, VesselAnswer answer) {
+        return answer.certainty().flatMap(found -> found.at(size.volume()));
+    }
+
+    private static List<String> row(
+            String why,
+            SizingResult.Vessel size,
+            Optional<SizeCertainty.Tried> tried,
+            VesselAnswer answer,
+            QuantityFormat shown) {
+        double atmosphere = answer.scenario().system().site().atmosphere();
+        String more = size.higher() ? "more than " : "";
+        return List.of(
+                shown.volume(size.volume()) + ", " + why,
+                shown.pressure(size.precharge().gauge(atmosphere)),
+                more + shown.pressure(size.peakAbsolute() - atmosphere),
+                size.suffices()
+                        ? "kept, with " + shown.pressureDifference(size.margin()) + " to spare"
+                        : "exceeded by " + more + shown.pressureDifference(-size.margin()),
+                tried.map(SizeCertainty.Tried::above)
+                        .map(above -> above.of() - above.count() + " of " + above.of() + " sampled houses")
+                        .orElse("not sampled"));
+    }
+
+    private String sure() {
+        String ranges = varied.inputs().stream()
+                .map(input -> input.label() + " " + range(input.words()))
+                .reduce((one, other) -> one + "; " + other)
+                .orElse("");
+        return "The sampled houses differ within what is uncertain, each from the day its vessel is charged until a year later: "
+                + ranges + "; and how fast a vessel loses precharge. "
+                + (answer.scenario().uncertain().isEmpty()
+                        ? "Nobody gave these ranges: they are common practice, without a source."
+                        : "These ranges were given.")
+                + " A size is recommended if it holds in nine of ten.";
+    }
+
+    private String range(String words) {
+        return words.startsWith(AROUND) ? "\u00b1 " + PageWords.inBoth(words.substring(AROUND.length()), shown) : words;
+    }
+
+    private Grid limits() {
+        List<List<String>> rows = new ArrayList<>();
+        for (SizingTarget.Bound bound : answer.sizing().target().bounds()) {
+            rows.add(List.of(
+                    shown.pressure(bound.absolute() - atmosphere),
+                    answer.advice().name(bound),
+                    isAssumed(bound) ? "assumed; the plate decides" : checked(bound.source())));
+        }
+        return new Grid("Which limit? The lowest of these governs", List.of("Limit", "What it is", "Source"), rows);
+    }
+
+    private boolean isAssumed(SizingTarget.Bound bound) {
+        return bound.assumed()
+                || bound.rule() == SizingTarget.Rule.WORKING_PRESSURE
+                        && answer.scenario().assumptions().stream()
+                                .anyMatch(made -> made.field().equals(NamedValue.WORKING_PRESSURE.field()));
+    }
+
+    private static String checked(Citation source) {
+        return switch (source.standing()) {
+            case SEEN, SECOND_HAND -> source.text() + " (" + PageFormulas.standing(source) + ")";
+            case GIVEN -> source.text();
+            case FROM_MEMORY -> "no source was checked for it";
+        };
+    }
+
+    private void clauses(List<Block> blocks) {
+        RulesHere rules = RulesHere.of(house, answer.scenario().doubts().without("vessel"));
+        if (!rules.place().isKnown()) {
+            blocks.add(new Block.Paragraph(
+                    "Which clauses? Nobody said where the house stands, so none is named here. Name the place with --place.",
+                    Block.Tone.PLAIN));
+            return;
+        }
+        List<List<String>> rows = rules.rules().stream()
+                .filter(held -> MATTER.contains(held.rule().topic()))
+                .map(held -> List.of(
+                        held.rule().clause() + " ("
+                                + PageFormulas.standing(held.rule().source().orElseThrow()) + ")",
+                        held.rule().words(),
+                        RulesReport.word(held.verdict())))
+                .toList();
+        blocks.add(new Grid(
+                "Which clauses? Those read for: " + rules.place().title(),
+                List.of("Clause and edition", "What it says", "The house with the vessel"),
+                rows));
+    }
+
+    private Block plates() {
+        List<Blanks.Line> lines = new ArrayList<>(List.of(
+                new Blanks.Line("Heater: volume", shown.volume(house.tank().volume()), true),
+                new Blanks.Line(
+                        "Heater: working pressure",
+                        shown.pressure(house.tank().workingPressure().gauge(atmosphere)),
+                        true),
+                new Blanks.Line("Heater: input", shown.power(house.heater().input()), true)));
+        house.reliefValves()
+                .forEach(valve -> lines.add(new Blanks.Line(
+                        "Relief valve '" + valve.name() + "': set pressure",
+                        shown.pressure(valve.setPressure().gauge(atmosphere)),
+                        true)));
+        answer.recommended().ifPresent(vessel -> {
+            lines.add(new Blanks.Line("Vessel: volume", shown.volume(vessel.volume()), true));
+            lines.add(new Blanks.Line(
+                    "Vessel: precharge", shown.pressure(vessel.precharge().gauge(atmosphere)), true));
+        });
+        lines.add(Blanks.Line.open("Vessel: working pressure"));
+        return new Blanks("Plates: what was taken here, and what stands on them", lines, false);
+    }
+
+    private List<List<String>> method() {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of(
+                "Worst heat-up",
+                "Cold water fills the tank and is heated to the set point with every tap closed. The relief valves are"
+                        + " left out, so that they cannot hide a peak. Beside it counts "
+                        + shown.time(answer.counted().toSeconds()) + " of ordinary use."));
+        rows.addAll(PageMethods.model());
+        rows.add(PageMethods.version());
+        return rows;
+    }
+
+    /** What published formulas say, those alone whose source was read. */
+    private Optional<Grid> formulas() {
+        List<List<String>> rows = answer.formulas().stream()
+                .filter(formula -> formula.result()
+                        .filter(result -> result.source().standing() == Citation.Standing.SEEN
+                                || result.source().standing() == Citation.Standing.SECOND_HAND)
+                        .isPresent())
+                .map(formula -> List.of(
+                        formula.name(),
+                        shown.volume(formula.result().orElseThrow().volume()),
+                        checked(formula.result().orElseThrow().source())))
+                .toList();
+        return rows.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        new Grid("What published formulas ask for", List.of("Formula", "Vessel", "Source"), rows));
+    }
+}

@@ -1,0 +1,109 @@
+package io.github.heatswell.scenarios.report;
+
+import io.github.heatswell.scenarios.file.Assumption;
+import io.github.heatswell.scenarios.file.Change;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.file.UncertainField;
+import io.github.heatswell.scenarios.report.Block.Grid;
+import io.github.heatswell.units.QuantityFormat;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Every value that went into an answer about a house, each with where it comes from. */
+final class PageInputs {
+
+    /** Sections that say nothing of the house: words about it, what is charted, prices, and what it is compared with. */
+    private static final Pattern ABOUT =
+            Pattern.compile("(title|question|expect|not-known|costs|readings)(\\W.*)?|run\\.sample");
+
+    private static final String PLACE = "site.place";
+
+    private static final Map<String, String> PARTS =
+            Map.of("relief", "relief valve", "piping", "pipe", "draws", "draw");
+
+    private PageInputs() {}
+
+    /** The values given, those of a part of the house together, and then those filled in, each with its reason. */
+    static Grid of(Scenario scenario, QuantityFormat shown) {
+        Map<List<String>, List<String>> together = new LinkedHashMap<>();
+        scenario.given().forEach((field, value) -> {
+            if (!ABOUT.matcher(field).matches()) {
+                String part = part(field);
+                String rest = words(
+                        field.substring(Math.min(field.length(), head(field).length() + 1)));
+                together.computeIfAbsent(List.of(part, origin(field, scenario)), key -> new ArrayList<>())
+                        .add((rest + " "
+                                        + (field.equals(PLACE)
+                                                ? scenario.system()
+                                                        .site()
+                                                        .place()
+                                                        .title()
+                                                : value(value, shown)))
+                                .strip());
+            }
+        });
+        List<List<String>> rows = new ArrayList<>();
+        together.forEach((key, values) -> rows.add(List.of(key.get(0), String.join("; ", values), key.get(1))));
+        for (Assumption assumed : scenario.assumptions()) {
+            if (!ABOUT.matcher(assumed.field()).matches()) {
+                rows.add(List.of(
+                        PageWords.capitalised(words(assumed.field())),
+                        value(assumed.value(), shown),
+                        "typical, not given: " + assumed.basis()));
+            }
+        }
+        return new Grid("All inputs, and where each comes from", List.of("Input", "Value", "Origin"), rows);
+    }
+
+    private static String origin(String field, Scenario scenario) {
+        Optional<UncertainField> range = scenario.uncertain().stream()
+                .filter(known -> known.field().equals(field))
+                .findFirst();
+        if (scenario.notKnown().contains(field)) {
+            return "assumed: nobody has looked";
+        }
+        if (range.isPresent()) {
+            return "given within a range";
+        }
+        return scenario.changes().stream().map(Change::field).anyMatch(field::equals)
+                ? "given for this answer"
+                : "given";
+    }
+
+    /** The section with its place in a list. */
+    private static String head(String field) {
+        int dot = field.indexOf('.');
+        return dot < 0 ? field : field.substring(0, dot);
+    }
+
+    private static String part(String field) {
+        return PageWords.capitalised(words(head(field)));
+    }
+
+    /** A field in words: {@code relief[0].full-lift} is relief valve 1, full lift. */
+    private static String words(String field) {
+        return Stream.of(field.split("\\."))
+                .filter(key -> !key.isEmpty())
+                .map(PageInputs::key)
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String key(String key) {
+        int bracket = key.indexOf('[');
+        String name = bracket < 0 ? key : key.substring(0, bracket);
+        String number = bracket < 0 ? "" : " " + (1 + Integer.parseInt(key.substring(bracket + 1, key.indexOf(']'))));
+        return PARTS.getOrDefault(name, name.replace('-', ' ')) + number;
+    }
+
+    /** A value in both units, and a choice without its hyphens. */
+    private static String value(String value, QuantityFormat shown) {
+        boolean choice = value.chars().noneMatch(Character::isDigit);
+        return choice ? PageWords.asWritten(value).replace('-', ' ') : PageWords.inBoth(value, shown);
+    }
+}

@@ -1,0 +1,147 @@
+package io.github.heatswell.scenarios.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.place.PlaceRule;
+import io.github.heatswell.place.PlaceRule.Topic;
+import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.choice.VesselAnswer;
+import io.github.heatswell.scenarios.choice.VesselChoice;
+import io.github.heatswell.scenarios.file.Assumption;
+import io.github.heatswell.scenarios.file.Change;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.sizing.NominalSize;
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
+import io.github.heatswell.units.VolumeUnit;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Regression: the paper for whoever enforces the rules tells what was put in, where it comes from, and how two sizes stand to the limit. */
+class AuthorityPaperTest {
+
+    private static final Scenario HOUSE = Catalogue.read("ridge-house")
+            .with(List.of(new Change("site.place", "us-upc"), new Change("supply.pressure", "60 psi")));
+
+    /** One sizing for all that is asked of it. */
+    @Test
+    void thePaperTellsInputsClausesAndTwoSizes() {
+        VesselAnswer answer = VesselChoice.of(HOUSE)
+                .against(NominalSize.of(2.1, VolumeUnit.US_GALLON))
+                .build()
+                .answer();
+        for (UnitSystem units : UnitSystem.values()) {
+            QuantityFormat shown = Answer.onPage(units);
+            Document.Section paper = new SizingReport(answer, units)
+                    .content(shown).sections().stream()
+                            .filter(section -> section.title().startsWith("For the authority"))
+                            .findFirst()
+                            .orElseThrow();
+            assertEquals(Document.Form.PAPER, paper.form());
+            String said = paper.blocks().toString();
+            assertFalse(said.contains("from memory"), said);
+            for (String name : List.of("Address", "Date", "Prepared by", "Licence number", "Signature")) {
+                assertTrue(
+                        blank(paper, name).value().isEmpty()
+                                && blank(paper, name).room(),
+                        name);
+            }
+            assertEquals(
+                    shown.volume(HOUSE.system().tank().volume()),
+                    blank(paper, "Heater: volume").value());
+            inputs(grid(paper, "All inputs").rows());
+            clauses(grid(paper, "Which clauses?").rows());
+            sizes(grid(paper, "Does it keep the limit").rows(), answer, shown);
+        }
+    }
+
+    /** Every value of the file, with every change, and every value filled in, with its reason. */
+    private static void inputs(List<List<String>> printed) {
+        List<List<String>> rows = printed.stream()
+                .map(row -> row.stream()
+                        .map(cell -> cell.replaceAll("[\\u00a0\\u202f\\u2009]", " "))
+                        .toList())
+                .toList();
+        assertTrue(rows.stream()
+                .anyMatch(row -> row.get(0).equals("Supply")
+                        && row.get(1).contains("60 psi")
+                        && row.get(2).equals("given for this answer")));
+        assertTrue(rows.contains(
+                List.of("Site", "place " + HOUSE.system().site().place().title(), "given for this answer")));
+        for (String value : List.of("50 gal", "material steel", "000 Btu/h", "135 \u00b0F", "150 psi")) {
+            assertEquals(
+                    1,
+                    rows.stream()
+                            .filter(row ->
+                                    row.get(1).contains(value) && row.get(2).equals("given"))
+                            .count(),
+                    value + " in " + rows);
+        }
+        for (Assumption made : HOUSE.assumptions()) {
+            assertTrue(
+                    made.field().equals("run.sample")
+                            || rows.stream().anyMatch(row -> row.get(2).equals("typical, not given: " + made.basis())),
+                    made.field());
+        }
+        assertTrue(rows.stream().noneMatch(row -> row.get(0).matches(".*[\\[.].*")), rows.toString());
+    }
+
+    private static void clauses(List<List<String>> rows) {
+        List<PlaceRule> limits = HOUSE.system().site().place().rules(Topic.PEAK_LIMIT);
+        assertFalse(limits.isEmpty());
+        for (PlaceRule rule : limits) {
+            assertTrue(rows.stream()
+                    .anyMatch(row ->
+                            row.get(0).startsWith(rule.clause()) && row.get(1).equals(rule.words())));
+        }
+    }
+
+    private static void sizes(List<List<String>> rows, VesselAnswer answer, QuantityFormat shown) {
+        assertEquals(2, rows.size());
+        assertTrue(rows.get(0).get(0).endsWith(", recommended"), rows.toString());
+        assertTrue(rows.get(0).get(3).startsWith("kept, with "), rows.toString());
+        VesselAnswer.Against other = answer.against().orElseThrow();
+        assertEquals(
+                shown.volume(other.vessel().volume()) + ", asked for",
+                rows.get(1).get(0));
+        assertFalse(other.vessel().suffices());
+        assertEquals(
+                "exceeded by " + shown.pressureDifference(-other.vessel().margin()),
+                rows.get(1).get(3));
+        assertEquals("0 of 64 sampled houses", rows.get(1).get(4));
+    }
+
+    /** Where no vessel is needed and nobody asks for one, there is nothing to put to an authority. */
+    @Test
+    void aHouseThatNeedsNoVesselHasNoPaper() {
+        VesselAnswer none =
+                VesselChoice.of(Catalogue.read("ferry-cottage")).build().answer();
+        assertEquals(
+                Optional.empty(),
+                new SizingReport(none, UnitSystem.SI)
+                        .content(Answer.onPage(UnitSystem.SI)).sections().stream()
+                                .filter(section -> section.title().startsWith("For the authority"))
+                                .findFirst());
+    }
+
+    private static Block.Blanks.Line blank(Document.Section paper, String name) {
+        return paper.blocks().stream()
+                .filter(Block.Blanks.class::isInstance)
+                .flatMap(block -> ((Block.Blanks) block).lines().stream())
+                .filter(line -> line.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Block.Grid grid(Document.Section paper, String caption) {
+        return paper.blocks().stream()
+                .filter(Block.Grid.class::isInstance)
+                .map(Block.Grid.class::cast)
+                .filter(grid -> grid.caption().startsWith(caption))
+                .findFirst()
+                .orElseThrow();
+    }
+}
