@@ -378,14 +378,19 @@ public final class HotWaterSystem {
         }
 
         /**
-         * Changes the first expansion vessel set before; does nothing where there is none.
+         * Changes the first expansion vessel set before.
          *
          * @param change makes another of it
          * @return this builder
+         * @throws IllegalStateException if there is none
          */
         public Builder changeVessel(UnaryOperator<ExpansionVessel> change) {
-            Objects.requireNonNull(change, "change");
-            return parts.vessels.isEmpty() ? this : changeVessel(0, change);
+            return vessel(changed("vessel", parts.vessels.isEmpty() ? null : parts.vessels.get(0), change));
+        }
+
+        /** Changes the first expansion vessel, or leaves a house without one as it is. */
+        Builder changeVesselIfAny(UnaryOperator<ExpansionVessel> change) {
+            return parts.vessels.isEmpty() ? this : changeVessel(change);
         }
 
         /**
@@ -394,10 +399,15 @@ public final class HotWaterSystem {
          * @param index its place in their order, from 0
          * @param change makes another of it
          * @return this builder
-         * @throws IndexOutOfBoundsException if there is no such vessel
+         * @throws IndexOutOfBoundsException if there is no such vessel; it says how many there are
          */
         public Builder changeVessel(int index, UnaryOperator<ExpansionVessel> change) {
             Objects.requireNonNull(change, "change");
+            int count = parts.vessels.size();
+            if (index < 0 || index >= count) {
+                throw new IndexOutOfBoundsException("vessel: there is none with index " + index + "; the system has "
+                        + (count == 0 ? "no vessel" : count + ", counted from 0"));
+            }
             parts.vessels.set(index, applied("vessel", parts.vessels.get(index), change));
             return this;
         }

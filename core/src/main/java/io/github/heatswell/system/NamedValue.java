@@ -172,7 +172,7 @@ public enum NamedValue {
             "Measure it with the vessel drained",
             new Change(
                     "Pa",
-                    (house, pascal) -> house.changeVessel(vessel -> vessel.toBuilder()
+                    (house, pascal) -> house.changeVesselIfAny(vessel -> vessel.toBuilder()
                             .precharge(raised(vessel.precharge(), pascal))
                             .build()))),
     /** The share of the vessel that water can fill. */

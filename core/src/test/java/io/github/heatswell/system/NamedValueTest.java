@@ -39,4 +39,12 @@ class NamedValueTest {
             assertThrows(IllegalArgumentException.class, () -> choice.raise(house, 0.1));
         });
     }
+
+    /** A precharge that is uncertain in one house leaves another without a vessel as it is. */
+    @Test
+    void aHouseWithoutAVesselStaysAsItIs() {
+        HotWaterSystem.Builder house = HotWaterSystem.builder();
+        NamedValue.PRECHARGE.raise(house, 1e4);
+        assertThrows(IllegalStateException.class, () -> house.changeVessel(vessel -> vessel));
+    }
 }

@@ -222,6 +222,27 @@ class RefusalTest {
         assertEquals(1, house.build().vessels().size(), "what was there stays");
     }
 
+    /** A change of a vessel that is not there would leave a sweep with the same house twice. */
+    @Test
+    void aChangeOfAVesselThatIsNotThereIsRefused() {
+        HotWaterSystem.Builder bare = whole(4, 10);
+        assertEquals(
+                "vessel: is not set yet, so there is none to change",
+                assertThrows(IllegalStateException.class, () -> bare.changeVessel(v -> v))
+                        .getMessage());
+        assertEquals(
+                "vessel: there is none with index 3; the system has no vessel",
+                assertThrows(IndexOutOfBoundsException.class, () -> bare.changeVessel(3, v -> v))
+                        .getMessage());
+        HotWaterSystem.Builder house = bare.vessel(vessel(4));
+        for (int index : new int[] {-1, 1}) {
+            assertEquals(
+                    "vessel: there is none with index " + index + "; the system has 1, counted from 0",
+                    assertThrows(IndexOutOfBoundsException.class, () -> house.changeVessel(index, v -> v))
+                            .getMessage());
+        }
+    }
+
     private static void assertNull(String part, Executable change) {
         assertEquals(
                 part + ": the change gives null instead of another",
