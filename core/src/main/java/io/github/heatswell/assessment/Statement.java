@@ -96,6 +96,12 @@ public record Statement(List<String> parts, List<Measure> measures) {
         return new Statement(List.of(text), List.of());
     }
 
+    /** {@return the text in SI units, in ASCII} */
+    @Override
+    public String toString() {
+        return text(QuantityFormat.ascii(UnitSystem.SI));
+    }
+
     /** {@return whether it says nothing} */
     public boolean isEmpty() {
         return measures.isEmpty() && parts.get(0).isEmpty();

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import io.github.heatswell.assessment.Measure.Kind;
 import io.github.heatswell.units.UnitSystem;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -42,6 +43,14 @@ class MeasureTest {
     void numbersHaveTheDigitsAReaderCanUse(Kind kind, double value, String metric, String us) {
         assertEquals(metric, new Measure(kind, value).text(UnitSystem.SI));
         assertEquals(us, new Measure(kind, value).text(UnitSystem.US));
+    }
+
+    /** A debugger or a log shows a sentence whole, its numbers in their places. */
+    @Test
+    void aSentenceTellsItsNumbers() {
+        Statement sentence =
+                Statement.of("gets as hot as {}, {} in the run", Measure.temperature(333.15), Measure.gauge(7e5));
+        assertEquals("gets as hot as 60 degC, 7 bar in the run", sentence.toString());
     }
 
     @ParameterizedTest
