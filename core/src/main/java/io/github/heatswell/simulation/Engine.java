@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import org.hipparchus.exception.MathRuntimeException;
 
 /**
@@ -117,6 +118,10 @@ final class Engine {
         boolean ended = false;
         int changesAtOnce = 0;
         while (!ended && end - time > SHORTEST_SEGMENT) {
+            if (Thread.currentThread().isInterrupted()) {
+                throw new CancellationException(
+                        "interrupted before the run was done, at " + time + " s of " + end + " s");
+            }
             if (time == 0) {
                 initially = phases();
             }

@@ -8,10 +8,15 @@ import io.github.heatswell.simulation.Recorder.SampleSink;
 import io.github.heatswell.system.HotWaterSystem;
 import java.time.Duration;
 import java.util.Objects;
+import java.util.concurrent.CancellationException;
 
 /**
  * A run ready to start: what to simulate, for how long, and the sampling interval. Immutable; {@link #run()} may be
- * called any number of times, from any number of threads, and returns the same result each time.
+ * called any number of times, from any number of threads, and finds the same each time, to the last digit. The summaries of two
+ * such runs are equal; their {@linkplain RunResult results} are not, because each has a trace of its own.
+ *
+ * <p>A run on an interrupted thread stops at its next event or change of conditions with a {@link CancellationException}. The
+ * thread stays marked as interrupted.
  */
 public final class Simulation {
 
@@ -100,6 +105,7 @@ public final class Simulation {
      * @throws IllegalStateException if the run, sampled once a minute as by default, has more than 20 million samples; a longer
      *     interval, {@link #stream} or {@link #summary} takes it
      * @throws SimulationException if the equations could not be integrated
+     * @throws CancellationException if the calling thread is interrupted
      */
     public RunResult run() {
         if (hasTooManySamples()) {
@@ -116,6 +122,7 @@ public final class Simulation {
      * @param listener takes the samples, on the calling thread
      * @return what the run found, without its course
      * @throws SimulationException if the equations could not be integrated
+     * @throws CancellationException if the calling thread is interrupted
      */
     public RunSummary stream(SampleListener listener) {
         Objects.requireNonNull(listener, "listener");
@@ -127,6 +134,7 @@ public final class Simulation {
      *
      * @return what the run found, without its course
      * @throws SimulationException if the equations could not be integrated
+     * @throws CancellationException if the calling thread is interrupted
      */
     public RunSummary summary() {
         return new Simulation(system, duration, duration, tolerance).stream((time, values, regime) -> {});

@@ -3,6 +3,7 @@ package io.github.heatswell.simulation;
 import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -20,6 +21,7 @@ import io.github.heatswell.units.TemperatureUnit;
 import java.time.Duration;
 import java.util.Collections;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CyclicBarrier;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -37,6 +39,37 @@ class SimulationContractTest {
                 .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING))
                 .vessel(Systems.vessel(3, Pressure.gauge(4.2, BAR), 90))
                 .build();
+    }
+
+    /** Summaries of two runs are equal; their results are two, each with a trace of its own. */
+    @Test
+    void whatTwoRunsFindIsEqual() {
+        Simulation simulation = Simulation.of(protectedLodge(), Duration.ofHours(2));
+        // of one system: two systems are never equal
+        assertEquals(simulation.run().summary(), simulation.run().summary());
+        assertNotEquals(simulation.run(), simulation.run());
+    }
+
+    /** Each of the three ways to run heeds an interruption, before it begins and while it runs, and leaves the mark. */
+    @Test
+    void anInterruptedRunStops() {
+        Simulation simulation = Simulation.of(protectedLodge(), Duration.ofHours(2));
+        int[] samples = {0};
+        int whole = simulation.run().trace().count();
+        try {
+            assertThrows(
+                    CancellationException.class,
+                    () -> simulation.stream((time, values, regime) -> {
+                        samples[0]++;
+                        Thread.currentThread().interrupt();
+                    }));
+            assertTrue(samples[0] < whole, samples[0] + " samples of " + whole);
+            assertThrows(CancellationException.class, simulation::run);
+            assertThrows(CancellationException.class, simulation::summary);
+            assertTrue(Thread.currentThread().isInterrupted());
+        } finally {
+            Thread.interrupted();
+        }
     }
 
     /** Results other than the trace do not depend on how finely it is sampled, to the last bit. */
