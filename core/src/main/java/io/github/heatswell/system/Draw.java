@@ -183,7 +183,8 @@ public final class Draw {
         private Builder() {}
 
         /**
-         * Sets when the tap opens.
+         * Sets when the tap opens, in seconds: 7 is seven seconds past midnight, and {@code at(7, DurationUnit.HOUR)} seven
+         * in the morning.
          *
          * @param timeOfDay the clock time (s since midnight), 0 to less than 86 400
          * @return this builder
@@ -192,6 +193,18 @@ public final class Draw {
         public Builder at(double timeOfDay) {
             time = checkedTime(timeOfDay);
             return this;
+        }
+
+        /**
+         * Sets when the tap opens.
+         *
+         * @param value the time since midnight, 0 to less than a day
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the time is outside its range
+         */
+        public Builder at(double value, DurationUnit unit) {
+            return at(Objects.requireNonNull(unit, "at: its unit").toSi(value));
         }
 
         /**

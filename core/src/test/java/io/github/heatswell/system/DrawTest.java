@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.units.DurationUnit;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
@@ -28,6 +29,16 @@ class DrawTest {
         assertTrue(bath.volume().isEmpty());
         assertTrue(bath.mixedTemperature().isEmpty());
         assertEquals(313.15, bath.mixedTo(40, CELSIUS).mixedTemperature().orElseThrow(), 1e-12); // rounding
+    }
+
+    /** The clock by hand: 7.5 h is 27 000 s. */
+    @Test
+    void aDrawIsTimedInAnyUnit() {
+        Draw.Builder shower = Draw.builder().volume(40, LITRE).flow(8, LITRE_PER_MINUTE);
+        assertEquals(27_000, shower.at(7.5, DurationUnit.HOUR).build().timeOfDay());
+        assertEquals(7, shower.at(7).build().timeOfDay());
+        refused("at: ", () -> shower.at(24, DurationUnit.HOUR));
+        refused("at: ", () -> shower.at(-1, DurationUnit.MINUTE));
     }
 
     @Test
