@@ -108,7 +108,8 @@ public final class Scenario {
      * @throws IllegalArgumentException if there are more or fewer values than uncertain fields
      */
     public HotWaterSystem drawn(double... values) {
-        if (values.length != reading.uncertain().size()) {
+        if (Objects.requireNonNull(values, "values").length
+                != reading.uncertain().size()) {
             throw new IllegalArgumentException(
                     "values: there must be " + reading.uncertain().size() + ", not " + values.length);
         }
@@ -127,7 +128,7 @@ public final class Scenario {
      * @throws IllegalArgumentException if the interval is outside its range or gives more than 20 million samples
      */
     public Scenario sampledEvery(Duration sample) {
-        Run.conflict(run.duration(), sample).ifPresent(message -> {
+        Run.conflict(run.duration(), Objects.requireNonNull(sample, "sample")).ifPresent(message -> {
             throw new IllegalArgumentException("sample: " + message);
         });
         Builder builder = copy();
@@ -143,7 +144,7 @@ public final class Scenario {
      * @return the scenario with those units
      */
     public Scenario in(UnitSystem units) {
-        return units == units() ? this : new Scenario(name, copy(), reading.in(units));
+        return Objects.requireNonNull(units, "units") == units() ? this : new Scenario(name, copy(), reading.in(units));
     }
 
     private Builder copy() {

@@ -23,7 +23,7 @@ public final class ScenarioReader {
     /**
      * Reads a file.
      *
-     * @param file a file in YAML, encoded in UTF-8, of at most {@link SourceText#LARGEST} bytes
+     * @param file a file in YAML, encoded in UTF-8, of at most 256 KiB
      * @return the scenario, named after the file
      * @throws InvalidScenarioException if the file is not a sound scenario; it lists everything that is wrong, with lines
      *     and columns

@@ -168,6 +168,10 @@ class ScenarioReaderTest {
         isMissing("system", () -> Scenario.of("x", "x", null, hour, hour));
         isMissing("duration", () -> Scenario.of("x", "x", house, null, hour));
         isMissing("sample", () -> Scenario.of("x", "x", house, hour, null));
+        Scenario scenario = Scenario.of("x", "x", house, hour, hour);
+        isMissing("sample", () -> scenario.sampledEvery(null));
+        isMissing("values", () -> scenario.drawn((double[]) null));
+        isMissing("units", () -> scenario.in(null));
     }
 
     private static void isMissing(String argument, Executable call) {
