@@ -23,9 +23,9 @@ package io.github.heatswell.system;
  * volume of the vessel down to what the acceptance limit leaves of it, and never below {@link #LEAST_SHARE}. The heat that
  * compression sets free warms the gas as if it had the heat capacity of a diatomic ideal gas of that charge.
  *
- * <p>A scenario file cannot hold a law: a vessel read from one has ideal gas. A vessel that is changed or whose precharge is lost over
- * the years keeps its law, and findings estimate by it. The formulas of a sizing know ideal gas only, and the sizing says by how
- * much the law parts them.
+ * <p>A scenario file cannot hold a law: a vessel read from one has ideal gas. Nor does a result in JSON say which law it was. A
+ * vessel that is changed or whose precharge is lost over the years keeps its law, and findings estimate by it. The formulas of a
+ * sizing know ideal gas only, and the sizing says by how much the law parts them.
  */
 public interface GasLaw {
 

@@ -31,7 +31,8 @@ package io.github.heatswell.system;
  * source as on, whatever its curve gives. Rules and formulas go by its rated input, and so by the most it can give. What a
  * heat pump takes from the mains is not modelled: its input is heat.
  *
- * <p>A scenario file cannot hold a curve: a heater read from one gives the same all the time. A heater that is changed keeps it.
+ * <p>A scenario file cannot hold a curve: a heater read from one gives the same all the time. Nor does a result in JSON say which
+ * curve it was. A heater that is changed keeps it.
  */
 public interface PowerCurve {
 

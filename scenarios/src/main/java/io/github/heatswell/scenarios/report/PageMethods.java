@@ -95,7 +95,7 @@ final class PageMethods {
                         "Model",
                         "One storage tank, its piping, its feed, its relief valves and its expansion vessels share"
                                 + " one pressure. Mass and energy are balanced; the tank stretches with pressure and grows"
-                                + " with heat; the gas of the vessel obeys the gas law."),
+                                + " with heat; the gas of the vessel obeys the gas law, or one given in its place."),
                 List.of(
                         "Water",
                         "Density and energy of real water, by a formulation fitted to IAPWS-95 and tested against"
