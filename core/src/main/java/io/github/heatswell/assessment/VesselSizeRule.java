@@ -81,9 +81,22 @@ final class VesselSizeRule implements Rule {
 
     /** The vessels as a sentence begins with them, with a place for their volume: {@code The vessels, {} together,} if several. */
     private static String called(AssessmentContext subject, List<ExpansionVessel> vessels) {
+        boolean all = isAll(subject, vessels);
         return vessels.size() > 1
-                ? "The vessels, {} together,"
-                : Rule.sentence(subject.calledWithVolume(vessels.get(0)));
+                ? all ? "The vessels, {} together," : "The vessels in use, {} together,"
+                : Rule.sentence(subject.calledWithVolume(vessels.get(0))) + (all ? "" : " alone");
+    }
+
+    private static boolean isAll(AssessmentContext subject, List<ExpansionVessel> vessels) {
+        return vessels.size() == subject.house.vessels().size();
+    }
+
+    /** What to do first: those that do nothing may be what is missing. */
+    private static String advice(AssessmentContext subject, List<ExpansionVessel> vessels) {
+        return isAll(subject, vessels)
+                ? "Have its precharge checked first and, if that is right, a larger vessel fitted."
+                : "First have every vessel that takes no water put right. If that is not enough, have the precharges"
+                        + " checked and, if those are right, a larger vessel fitted.";
     }
 
     private static Measure all(List<ExpansionVessel> vessels) {
@@ -155,7 +168,7 @@ final class VesselSizeRule implements Rule {
                         most)
                 .found(most)
                 .limit(most)
-                .advisesWork("Have its precharge checked first and, if that is right, a larger vessel fitted.")
+                .advisesWork(advice(subject, vessels))
                 .by(Codes.RUN);
     }
 
@@ -171,9 +184,7 @@ final class VesselSizeRule implements Rule {
                         gauge(subject.firstLimit()))
                 .found(gauge(subject.peak()))
                 .limit(gauge(subject.firstLimit()))
-                .advisesWork(
-                        "Have its precharge checked first and, if that is right, a larger vessel fitted. Never plug, cap"
-                                + " or downsize the relief valve.")
+                .advisesWork(advice(subject, vessels) + " Never plug, cap or downsize the relief valve.")
                 .by(Codes.RUN);
     }
 
@@ -193,7 +204,7 @@ final class VesselSizeRule implements Rule {
                         volume(needed))
                 .found(volume(room))
                 .limit(volume(needed))
-                .advisesWork("Have its precharge checked first and, if that is right, a larger vessel fitted.")
+                .advisesWork(advice(subject, vessels))
                 .by(Authority.computed(law + "; density of water; growth and stretch of the tank"));
     }
 }

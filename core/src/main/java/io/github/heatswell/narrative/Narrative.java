@@ -373,7 +373,11 @@ public record Narrative(
         return new Narrative(
                 story.alarm().stream().toList(),
                 story.headline(),
-                Stream.concat(Stream.of(story.interval(), story.care()), story.passesCap().stream())
+                Stream.of(
+                                story.outOfService().stream(),
+                                Stream.of(story.interval(), story.care()),
+                                story.passesCap().stream())
+                        .flatMap(said -> said)
                         .toList(),
                 story.facts(),
                 List.of());
@@ -392,7 +396,11 @@ public record Narrative(
         return new Narrative(
                 story.alarm().stream().toList(),
                 story.headline(),
-                Stream.concat(story.limit(yardstick).stream(), Stream.of(story.interval(), story.care()))
+                Stream.of(
+                                story.outOfService().stream(),
+                                story.limit(yardstick).stream(),
+                                Stream.of(story.interval(), story.care()))
+                        .flatMap(said -> said)
                         .toList(),
                 story.facts(),
                 List.of());

@@ -162,6 +162,12 @@ final class OutlookStory {
                                 + " to which 'heatswell size' keeps unless told otherwise."));
     }
 
+    /** Which of several vessels have no part in this, or nothing. */
+    Optional<Statement> outOfService() {
+        return VesselVerdict.outOfService(house)
+                .map(dead -> dead.then(". Have that put right first; what is said here counts on the others alone."));
+    }
+
     /** How sure that is. */
     Statement interval() {
         OutlookResult.DripOnset onset = result.onset();

@@ -49,6 +49,19 @@ final class SizingStory {
     /** The answer in sentences, the first without its full stop; a valve that cannot close goes first, since no vessel cures it. */
     List<Statement> sentences() {
         List<Statement> said = new ArrayList<>();
+        VesselVerdict.outOfService(house).ifPresent(dead -> {
+            said.add(dead);
+            said.add(plain("Have that put right first, then size again. What follows counts on the others alone."));
+        });
+        int first = said.size();
+        answer(said);
+        if (first > 0) {
+            said.set(first, said.get(first).then("."));
+        }
+        return said;
+    }
+
+    private void answer(List<Statement> said) {
         Optional<ReliefValve> stuck = advice.stuckOpen();
         if (stuck.isEmpty() && Findings.creeps(house)) {
             said.add(plain(
@@ -58,11 +71,11 @@ final class SizingStory {
                     "Have the valve cleaned or its seat replaced, then size again without supply.seat-leakage. What follows"
                             + " is for the leaking valve, which takes a larger vessel than a sound one."));
             followedBySize(said);
-            return said;
+            return;
         }
         if (stuck.isEmpty()) {
             size(said);
-            return said;
+            return;
         }
         said.add(plain(
                 "No vessel cures this: '" + stuck.get().name() + "' is stuck open and runs whatever the pressure"));
@@ -72,7 +85,6 @@ final class SizingStory {
                         .then(" vessel of this house is large enough, so none is to be bought. After that:"))
                 .orElse(plain("Have it replaced first; what follows holds after that.")));
         followedBySize(said);
-        return said;
     }
 
     private void followedBySize(List<Statement> said) {

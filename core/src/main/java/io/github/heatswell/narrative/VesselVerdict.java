@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /**
  * Yes or no to a question that asks whether the vessel of the house is good enough: questions of that one kind begin
@@ -119,6 +120,31 @@ final class VesselVerdict {
                                                     ? " at the present supply."
                                                     : ".")));
         });
+    }
+
+    /** Which of several vessels do not work, without a full stop; empty where all do, or there is only one. */
+    static Optional<Statement> outOfService(HotWaterSystem house) {
+        if (!house.hasSeveralVessels()) {
+            return Optional.empty();
+        }
+        List<String> told = IntStream.range(0, house.vessels().size())
+                .boxed()
+                .flatMap(i -> fault(house.vessels().get(i).condition())
+                        .map(fault -> "“" + house.vesselNames().get(i) + "” " + fault)
+                        .stream())
+                .toList();
+        return told.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Statement.plain("Not all of the vessels work: " + String.join(", and ", told)));
+    }
+
+    private static Optional<String> fault(ExpansionVessel.Condition condition) {
+        return switch (condition) {
+            case SOUND -> Optional.empty();
+            case WATERLOGGED -> Optional.of("has lost its gas");
+            case ISOLATED -> Optional.of("is behind a closed isolating valve");
+            case UPSTREAM_OF_CHECK -> Optional.of("sits on the wrong side of the supply valve");
+        };
     }
 
     private static String charge(SizeAdvice advice, boolean sure) {

@@ -114,6 +114,23 @@ class SeveralVesselsFindingsTest {
         }
     }
 
+    /** Regression: a vessel left alone by one that does nothing is not to be exchanged before that is put right. */
+    @Test
+    void theOneThatTakesNoWaterIsPutRightFirst() {
+        ExpansionVessel small = FaultlessHouse.vessel(2, 4).build();
+        HotWaterSystem house = with(small.toBuilder().condition(ISOLATED).build(), small);
+        for (List<Finding> found : List.of(Findings.of(house), Findings.of(run(house)))) {
+            Finding size = found.stream()
+                    .filter(one -> one.id().equals("vessel-too-small"))
+                    .findFirst()
+                    .orElseThrow();
+            String sentence = size.sentence().text(UnitSystem.SI);
+            assertTrue(sentence.startsWith("Vessel 2 (2 L) alone "), sentence);
+            String advice = size.advice().text(UnitSystem.SI);
+            assertTrue(advice.contains("First have every vessel that takes no water put right."), advice);
+        }
+    }
+
     private static ExpansionVessel.Builder bad() {
         return FaultlessHouse.vessel(12, 2)
                 .mounting(ExpansionVessel.Mounting.HORIZONTAL)

@@ -4,10 +4,14 @@ import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.narrative.Narrative;
+import io.github.heatswell.narrative.SizeAdvice;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.UnitSystem;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -54,6 +58,23 @@ class OneMoreVesselTest {
         ExpansionVessel large = PeakSurveyTest.vessel(15e-3, PRECHARGE);
         HotWaterSystem house = bare().addVessel(large).addVessel(large).build();
         assertEquals(SizingResult.Outcome.NONE_NEEDED, sized(house).outcome());
+    }
+
+    /** Regression: a vessel that takes no water is named before one more is bought, and where none is needed too. */
+    @Test
+    void oneThatTakesNoWaterIsNamedFirst() {
+        for (double litres : new double[] {2, 40}) {
+            ExpansionVessel one = PeakSurveyTest.vessel(litres * 1e-3, PRECHARGE);
+            HotWaterSystem house = bare().addVessel(one.toBuilder()
+                            .condition(ExpansionVessel.Condition.WATERLOGGED)
+                            .build())
+                    .addVessel(one)
+                    .build();
+            String said = Narrative.of(new SizeAdvice(sized(house), house, Optional.empty()))
+                    .headline()
+                    .text(UnitSystem.SI);
+            assertEquals("Not all of the vessels work: “vessel 1” has lost its gas", said);
+        }
     }
 
     @Test
