@@ -26,8 +26,8 @@ final class PrechargeRule implements Rule {
             "Turn the heater off and let it cool. Close the vessel's isolating valve, if it has one, and drain its water side. ";
 
     private static final String BACK =
-            "Open the isolating valve again, fill the tank and run a hot tap until no air comes; only"
-                    + " then switch the heater on.";
+            "Before the heater goes back on, open the isolating valve again, fill the tank and run a hot tap until no air"
+                    + " comes.";
 
     /** Where the supply stands above what vessel or tank are made for. */
     private static final String LOWER_SUPPLY =

@@ -4,6 +4,7 @@ import io.github.heatswell.place.Place;
 import io.github.heatswell.place.PlaceRule;
 import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
 import java.util.Arrays;
@@ -34,6 +35,9 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
             Topic.RELIEF_PRESSURE,
             Topic.SUPPLY_TO_RELIEF,
             Topic.TAP_TEMPERATURE);
+
+    /** Topics on the valve that opens by heat, which one that never opens does not answer. */
+    private static final Set<Topic> GUARDS = EnumSet.of(Topic.HEAT_RELIEF, Topic.RELIEF_TEMPERATURE);
 
     /** The finding that the temperature of a relief valve is missing. */
     private static final String NO_TEMPERATURE = "temperature-relief-missing";
@@ -156,8 +160,15 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
                 : new Held(rule, verdict, Optional.empty());
     }
 
-    /** Whether a finding that the expansion has nowhere to go breaks a rule, whatever rule the finding itself names. */
+    /**
+     * Whether a finding that the expansion has nowhere to go, or that a guard is lost, breaks a rule, whatever rule the finding itself
+     * names.
+     */
     private static boolean breaks(PlaceRule rule, Finding finding, HotWaterSystem house) {
+        if (GUARDS.contains(rule.topic()) && (rule.requires() || rule.limit().isPresent())) {
+            return finding.id().equals("relief-valve-missing")
+                    || finding.id().equals("relief-valve-blocked") && isHeatGuardLost(house);
+        }
         if (!NO_CONTROL.contains(finding.id()) || finding.severity() != Finding.Severity.FAULT) {
             return false;
         }
@@ -171,6 +182,15 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
                                 .isPresent();
             default -> false;
         };
+    }
+
+    /** Whether a relief valve was there to open by heat, and none of them opens any more. */
+    private static boolean isHeatGuardLost(HotWaterSystem house) {
+        List<ReliefValve> guards = house.reliefValves().stream()
+                .filter(OverheatGuardRule::guardsAgainstHeat)
+                .toList();
+        return !guards.isEmpty()
+                && guards.stream().allMatch(valve -> valve.condition() == ReliefFault.Condition.BLOCKED);
     }
 
     /** Whether the relief valve that would open first is a temperature and pressure relief valve. */

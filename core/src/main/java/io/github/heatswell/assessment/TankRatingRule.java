@@ -4,6 +4,8 @@ import static io.github.heatswell.assessment.Measure.gauge;
 
 import io.github.heatswell.assessment.Finding.Authority;
 import io.github.heatswell.assessment.Finding.Severity;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import java.util.function.Consumer;
 
@@ -83,11 +85,24 @@ final class TankRatingRule implements Rule {
                 .found(gauge(highest))
                 .limit(assumed)
                 .advises(
-                        "Read the working pressure on the tank's plate and add it to the description. If it is below {}, turn"
-                                + " the heater off until " + remedy(subject, relief, supply) + ".",
+                        (mustStayOff(subject) ? "Leave the heater off because of the hazard. " : "")
+                                + "Read the working pressure on the tank's plate and add it to the description. If it is below {}, "
+                                + (mustStayOff(subject)
+                                        ? "leave the heater off also until "
+                                        : "turn the heater off until ")
+                                + remedy(subject, relief, supply) + ".",
                         gauge(highest))
                 .asks("Ask the maker or a licensed professional if the plate cannot be read.")
                 .by(ASSUMED);
+    }
+
+    /** Whether a hazard keeps the heater off, whatever the plate says. */
+    private static boolean mustStayOff(AssessmentContext subject) {
+        return subject.run.flatMap(RunSummary::hazard).isPresent()
+                || subject.house.heater().thermostatStuck()
+                || subject.firstRelief().isEmpty()
+                || subject.house.reliefValves().stream()
+                        .anyMatch(valve -> valve.condition() == ReliefFault.Condition.BLOCKED);
     }
 
     /** What has to be done before the heater may be on again: about the relief valve, the supply, or both. */

@@ -1,5 +1,6 @@
 package io.github.heatswell.assessment;
 
+import static io.github.heatswell.assessment.FaultlessHouse.guard;
 import static io.github.heatswell.assessment.FaultlessHouse.house;
 import static io.github.heatswell.assessment.FaultlessHouse.supply;
 import static io.github.heatswell.assessment.FaultlessHouse.unguarded;
@@ -15,6 +16,8 @@ import io.github.heatswell.place.Place;
 import io.github.heatswell.place.PlaceRule;
 import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefFault;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Site;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.TemperatureUnit;
@@ -67,6 +70,27 @@ class RulesHereTest {
             assertEquals(
                     "expansion-control-missing", broken.finding().orElseThrow().id());
         }
+    }
+
+    /** A guard that never opens, or is not there, answers no rule that asks for one; a second one that opens does. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Place.class,
+            names = {"US_IPC", "US_UPC", "UK", "AU_NZ"})
+    void aLostGuardIsAgainstTheRuleThatAsksForIt(Place place) {
+        ReliefValve blocked = guard(7, 6).fault(ReliefFault.blocked()).build();
+        Held lost = held(RulesHere.of(at(unguarded().addReliefValve(blocked), place), Doubts.NONE), Topic.HEAT_RELIEF);
+        assertEquals(Verdict.AGAINST, lost.verdict());
+        assertEquals("relief-valve-blocked", lost.finding().orElseThrow().id());
+        Held missing = held(RulesHere.of(at(unguarded(), place), Doubts.NONE), Topic.HEAT_RELIEF);
+        assertEquals(Verdict.AGAINST, missing.verdict());
+        assertEquals("relief-valve-missing", missing.finding().orElseThrow().id());
+        HotWaterSystem.Builder second = house().addReliefValve(
+                        guard(7, 6).name("second").fault(ReliefFault.blocked()).build());
+        assertEquals(
+                Verdict.KEPT,
+                held(RulesHere.of(at(second, place), Doubts.NONE), Topic.HEAT_RELIEF)
+                        .verdict());
     }
 
     /** Whether a relief valve described without a temperature is a T&P valve, the description cannot tell. */

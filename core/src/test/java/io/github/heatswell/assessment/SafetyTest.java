@@ -11,6 +11,7 @@ import static io.github.heatswell.assessment.FaultlessHouse.run;
 import static io.github.heatswell.assessment.FaultlessHouse.supply;
 import static io.github.heatswell.assessment.FaultlessHouse.unguarded;
 import static io.github.heatswell.assessment.FaultlessHouse.unmixed;
+import static io.github.heatswell.assessment.FaultlessHouse.unread;
 import static io.github.heatswell.assessment.FaultlessHouse.valve;
 import static io.github.heatswell.assessment.FaultlessHouse.vessel;
 import static io.github.heatswell.units.PressureUnit.BAR;
@@ -37,6 +38,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Regression: advice that would have hurt somebody, or that said the opposite of other advice beside it. */
 class SafetyTest {
@@ -210,6 +212,31 @@ class SafetyTest {
                 .startsWith("Turn the heater off, then shut the cold feed"));
     }
 
+    /** Beside a hazard that keeps the heater off, nothing tells to switch it on, or that it may stay on. */
+    @ParameterizedTest
+    @ValueSource(strings = {"blocked", "no relief valve", "stuck thermostat"})
+    void nothingBesideAHazardLetsTheHeaterOn(String which) {
+        HotWaterSystem.Builder house =
+                house().tank(unread(6)).vessel(vessel(8, 2.5).build());
+        switch (which) {
+            case "blocked" ->
+                house.withoutReliefValves()
+                        .addReliefValve(guard(7, 6).fault(ReliefFault.blocked()).build());
+            case "no relief valve" -> house.withoutReliefValves();
+            default -> house.heater(unmixed(60).thermostatStuck(true).build());
+        }
+        List<Finding> found = Findings.of(run(house.build(), 9, 50));
+        assertEquals(Severity.HAZARD, found.get(0).severity());
+        assertTrue(has(found, "precharge-below-static") && has(found, "tank-rating-unread"), which);
+        for (Finding finding : found) {
+            String advice = finding.advice().text(UnitSystem.SI);
+            assertFalse(advice.contains("then switch the heater on"), advice);
+            assertFalse(advice.matches(".* If it is below [^,]*, turn the heater off .*"), advice);
+        }
+        String plate = advised(found, "tank-rating-unread");
+        assertTrue(plate.startsWith("Leave the heater off because of the hazard."), plate);
+    }
+
     /** Charged by hand below the plate, the valve opened again, and no power before the air is out. */
     @ParameterizedTest
     @CsvSource({"2.5, precharge-below-static, Pump it up by hand", "5.5, precharge-above-static, Let air out"})
@@ -219,8 +246,8 @@ class SafetyTest {
         assertTrue(advice.contains(step), advice);
         assertTrue(
                 advice.endsWith(
-                        "Open the isolating valve again, fill the tank and run a hot tap until no air comes; only"
-                                + " then switch the heater on."),
+                        "Before the heater goes back on, open the isolating valve again, fill the tank and run a hot"
+                                + " tap until no air comes."),
                 advice);
         assertEquals(bar < 4, advice.contains("never above the pressure on the vessel's plate"), advice);
     }

@@ -80,7 +80,11 @@ public final class RulesReport {
 
     private static Document content(Scenario scenario, RulesHere rules, QuantityFormat shown) {
         List<Document.Section> sections = new ArrayList<>();
-        sections.add(Document.answer("", verdict(rules), Document.withDoubts(scenario, shown, remarks(rules)), ""));
+        sections.add(Document.answer(
+                "",
+                verdict(rules, AlarmNote.of(scenario, shown)),
+                Document.withDoubts(scenario, shown, remarks(rules)),
+                ""));
         sections.add(against(rules, shown));
         sections.add(new Document.Section("The rules", List.of(grid(rules).orOnScreen(list(rules)))));
         sections.add(quotations(rules).onPage());
@@ -95,13 +99,15 @@ public final class RulesReport {
                 .ofNoRun();
     }
 
-    private static String verdict(RulesHere rules) {
+    private static String verdict(RulesHere rules, List<AlarmNote> hazards) {
         if (!rules.place().isKnown()) {
             return "Nobody said where the house stands, so these are the rules of several places.";
         }
         List<Held> against = rules.against();
         return against.isEmpty()
-                ? "Nothing described is against a rule that was read: "
+                ? (hazards.isEmpty()
+                                ? "Nothing described is against a rule that was read: "
+                                : "Put the hazard right first; no rule that was read speaks of it: ")
                         + rules.place().title() + "." + open(rules)
                 : "Not as the rules here ask: "
                         + against.stream()

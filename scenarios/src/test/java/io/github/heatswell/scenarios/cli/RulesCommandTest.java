@@ -92,6 +92,19 @@ class RulesCommandTest {
     void aHazardStandsFirst() {
         Outcome hazard = rules("kiln-house-blocked", "en");
         assertTrue(hazard.out().startsWith("HAZARD"), hazard.out());
+        Outcome silent = Outcome.execute(
+                "rules",
+                "mill-cottage",
+                "--place",
+                "en",
+                "--set",
+                "heater.thermostat=stuck",
+                "--out",
+                folder.toString());
+        String said = silent.out().replaceAll("\\s+", " ");
+        assertTrue(
+                said.contains("Put the hazard right first; no rule that was read speaks of it: "), silent.err() + said);
+        assertFalse(said.contains("Nothing described is against a rule"), said);
         assertEquals(ExitStatus.HAZARD.code(), hazard.status());
     }
 
