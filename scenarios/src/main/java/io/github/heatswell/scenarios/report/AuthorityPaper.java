@@ -208,12 +208,20 @@ final class AuthorityPaper {
                         held.rule().clause() + " ("
                                 + PageFormulas.standing(held.rule().source().orElseThrow()) + ")",
                         held.rule().words(),
-                        RulesReport.word(held.verdict())))
+                        became(held.verdict())))
                 .toList();
         blocks.add(new Grid(
                 "Which clauses? Those read for: " + rules.place().title(),
                 List.of("Clause and edition", "What it says", "The house with the vessel"),
                 rows));
+    }
+
+    private static String became(RulesHere.Verdict verdict) {
+        return switch (verdict) {
+            case BY_A_RUN -> "see the peaks above";
+            case ON_SITE -> "to be checked on site";
+            case AGAINST, KEPT, OPEN, ELSEWHERE, NOT_KNOWN -> RulesReport.word(verdict);
+        };
     }
 
     private Block plates() {

@@ -94,8 +94,9 @@ class AuthorityPaperTest {
         assertFalse(limits.isEmpty());
         for (PlaceRule rule : limits) {
             assertTrue(rows.stream()
-                    .anyMatch(row ->
-                            row.get(0).startsWith(rule.clause()) && row.get(1).equals(rule.words())));
+                    .anyMatch(row -> row.get(2).equals("see the peaks above")
+                            && row.get(0).startsWith(rule.clause())
+                            && row.get(1).equals(rule.words())));
         }
     }
 

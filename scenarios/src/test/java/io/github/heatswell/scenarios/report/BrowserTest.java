@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.choice.VesselAnswer;
+import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -56,6 +59,9 @@ class BrowserTest {
         DiagnosisAnswer logged = Diagnoses.of("orchard-lodge-vessel", "vessel.condition=isolated", folder);
         pages.add(Pages.ofDiagnosis(logged, UnitSystem.SI, folder));
         pages.add(Pages.ofDiagnosis(logged, UnitSystem.US, folder));
+        VesselAnswer sized =
+                VesselChoice.of(Catalogue.read("ridge-house")).build().answer();
+        pages.add(Pages.text(new SizingReport(sized, UnitSystem.US).content(Answer.onPage(UnitSystem.US))));
         pages.add(Pages.text(Samples.ordinary(UnitSystem.SI)));
         assertFits(pages);
     }
