@@ -2,9 +2,11 @@ package io.github.heatswell.diagnosis;
 
 import io.github.heatswell.result.Balances;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Result of a diagnosis. Immutable.
@@ -71,6 +73,24 @@ public record DiagnosisResult(
      */
     public List<HypothesisFit> alike() {
         return fits.stream().filter(fit -> fit.criterion() < ALIKE).toList();
+    }
+
+    /**
+     * A number of the {@link #alike() causes alike} that the readings do not say and that a check on site would settle.
+     *
+     * @param done the checks already taken
+     * @return that of the check with the least effort, the likeliest cause first; where the water may be too hot no check that
+     *     catches it; empty if there is none
+     */
+    public Optional<Estimate> unsettled(Set<SiteCheck> done) {
+        boolean scalds = alike().stream().anyMatch(fit -> fit.cause() == Cause.WATER_TOO_HOT);
+        return alike().stream()
+                .flatMap(fit -> fit.estimates().stream())
+                .filter(one -> one.standing() == Estimate.Standing.NOT_CARRIED)
+                .filter(one -> one.settledBy()
+                        .filter(check -> !done.contains(check) && !(scalds && check == SiteCheck.CAUGHT_VOLUME))
+                        .isPresent())
+                .min(Comparator.comparing(one -> one.settledBy().orElseThrow().effort()));
     }
 
     /**

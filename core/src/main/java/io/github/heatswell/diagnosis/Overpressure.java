@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -30,6 +31,8 @@ public record Overpressure(Level level, Plate plate, double reading, double mark
     private static final double FULL_OF_GUARD = 0.10;
     /** An expansion valve or safety group passes its full flow this far above its set pressure (share): EN 1487 to EN 1491. */
     private static final double FULL_OF_EXPANSION = 0.20;
+    /** A reading this far above a plate (share of it) is none that the gauge's dial or the rounding of a page tells from it; own choice. */
+    private static final double SHOWS = 0.005;
     /** Neighbours of a lone reading differ by no more than this share of its height above them (-); own choice. */
     private static final double GOES_ON = 0.25;
 
@@ -48,6 +51,8 @@ public record Overpressure(Level level, Plate plate, double reading, double mark
 
     /** What a reading above a plate means. */
     public enum Level {
+        /** Above a plate, but no more than a sound valve may open late and an ordinary gauge may be off. */
+        WITHIN_ERROR,
         /** Above the set pressure of a relief valve, but no more than it may take to open fully. */
         ABOVE_SET,
         /**
@@ -75,13 +80,26 @@ public record Overpressure(Level level, Plate plate, double reading, double mark
      * @param house the house as described
      * @param log the log of the gauge, whole
      * @param spots the readings on site
-     * @return the gravest, or empty if no reading is above a plate beyond tolerance and the gauge's error
+     * @return the gravest, or empty if no reading is above a plate
      */
     public static Optional<Overpressure> of(HotWaterSystem house, Optional<PressureLog> log, SpotReadings spots) {
         return Stream.concat(
                         relief(house).flatMap(limit -> limit.judge(log, spots)),
                         tank(house).stream().flatMap(limit -> limit.judge(log, spots)))
                 .max(Comparator.comparing(Overpressure::level));
+    }
+
+    /**
+     * The reading from which on it is a hazard, if its neighbours bear it out.
+     *
+     * @param house the house as described
+     * @return the least such reading (Pa, gauge); empty for a house without relief valve whose tank has no plate
+     */
+    public static OptionalDouble hazardFrom(HotWaterSystem house) {
+        return Stream.concat(relief(house), tank(house).stream())
+                .filter(limit -> limit.beyond() == Level.HAZARD)
+                .mapToDouble(Limits::grave)
+                .min();
     }
 
     /**
@@ -154,7 +172,7 @@ public record Overpressure(Level level, Plate plate, double reading, double mark
         return pressure + Math.max(GAUGE_ERROR, GAUGE_SHARE * pressure);
     }
 
-    /** What a plate says (Pa, gauge), from which reading on that is noted, and from which on it is graver, and how much. */
+    /** What a plate says (Pa, gauge), from which reading on the gauge's error does not explain it, and from which on it is graver, and how much. */
     private record Limits(Plate plate, double marked, double noted, double grave, Level beyond) {
 
         Stream<Overpressure> judge(Optional<PressureLog> log, SpotReadings spots) {
@@ -187,11 +205,17 @@ public record Overpressure(Level level, Plate plate, double reading, double mark
         }
 
         private Stream<Overpressure> ofReading(double reading, boolean lone) {
-            if (!(reading > noted)) {
+            if (!(reading > (1 + SHOWS) * marked)) {
                 return Stream.empty();
             }
-            Level level = reading <= grave ? Level.ABOVE_SET : lone ? Level.LONE_READING : beyond;
-            return Stream.of(new Overpressure(level, plate, reading, marked));
+            return Stream.of(new Overpressure(level(reading, lone), plate, reading, marked));
+        }
+
+        private Level level(double reading, boolean lone) {
+            if (reading <= grave) {
+                return reading <= noted ? Level.WITHIN_ERROR : Level.ABOVE_SET;
+            }
+            return lone ? Level.LONE_READING : beyond;
         }
     }
 }

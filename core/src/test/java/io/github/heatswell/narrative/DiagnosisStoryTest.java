@@ -12,6 +12,7 @@ import io.github.heatswell.diagnosis.DiagnosisResult;
 import io.github.heatswell.diagnosis.Estimate;
 import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.Misfit;
+import io.github.heatswell.diagnosis.Overpressure;
 import io.github.heatswell.diagnosis.Parameter;
 import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.diagnosis.SeparatingCheck;
@@ -170,8 +171,49 @@ class DiagnosisStoryTest {
                         + " leaks water back to the mains; and one other.",
                 many.details().text(UnitSystem.SI));
         assertEquals(
-                Optional.of("No simple reading tells them apart. Leave it to a licensed professional."),
+                Optional.of("No single reading tells them apart. Leave it to a licensed professional."),
                 text(many.next()));
+    }
+
+    /** Regression: an owner was sent away though the page named the reading that would settle a number of a cause. */
+    @Test
+    void theReadingThatSettlesANumberComesNextWhereNoneTellsCausesApart() {
+        HypothesisFit seat =
+                fit(Cause.RELIEF_SEAT_WEEPS, 0, 0.5, NONE, unsaid(Parameter.SEAT_WEEP), unsaid(Parameter.WEEPS_FROM));
+        HypothesisFit leak = fit(Cause.LEAK, 1, 0.5, NONE, unsaid(Parameter.LEAK));
+        assertEquals(
+                Optional.of(
+                        "No single reading tells them apart. Next, read what the water meter counts in an hour with every"
+                                + " tap shut and the heater off, to settle the flow that is lost, and diagnose again with it. Lay dry"
+                                + " paper under the outlet of the relief valve an hour after the heater went off: if it gets wet, that"
+                                + " speaks for a leaking seat."),
+                text(story(VESSEL, log().build(), seat, leak).next()));
+        DiagnosisResult hot = new DiagnosisResult(
+                List.of(seat, fit(Cause.WATER_TOO_HOT, 1, 0.3, NONE)),
+                5,
+                5_000,
+                new Balances(0, 1),
+                Optional.empty(),
+                Optional.empty());
+        assertEquals(
+                Optional.of(Parameter.WEEPS_FROM),
+                hot.unsettled(Set.of()).map(Estimate::parameter),
+                "nobody catches it");
+        assertEquals(Optional.empty(), hot.unsettled(Set.of(SiteCheck.NEXT_MORNING)));
+    }
+
+    private static Estimate unsaid(Parameter parameter) {
+        return new Estimate(
+                parameter,
+                Double.NaN,
+                Double.NaN,
+                Double.NaN,
+                Estimate.Standing.NOT_CARRIED,
+                switch (parameter) {
+                    case SEAT_WEEP -> Optional.of(SiteCheck.CAUGHT_VOLUME);
+                    case WEEPS_FROM -> Optional.of(SiteCheck.NEXT_MORNING);
+                    default -> Optional.of(SiteCheck.METER_AT_REST);
+                });
     }
 
     @Test
@@ -192,6 +234,35 @@ class DiagnosisStoryTest {
         DiagnosisStory unexplained = story(VESSEL, log().build(), fit(Cause.RELIEF_OPENS_HIGH, 0, 0.9, SERIOUS));
         assertEquals(Optional.empty(), unexplained.hazard());
         assertTrue(text(unexplained.next()).orElseThrow().startsWith("Next, read the plates"));
+    }
+
+    /** Regression: readings above the set pressure were passed over, and the owner was told what to do if one ever came. */
+    @Test
+    void aReadingAboveTheSetPressureIsNeverCalledNoHazardFlatly() {
+        PressureLog log = log().build();
+        double set =
+                VESSEL.reliefValves().get(0).setPressure().gauge(VESSEL.site().atmosphere());
+        Overpressure over =
+                new Overpressure(Overpressure.Level.WITHIN_ERROR, Overpressure.Plate.RELIEF_VALVE, 1.03 * set, set);
+        DiagnosisResult passed = new DiagnosisResult(
+                List.of(fit(Cause.RELIEF_OPENS_HIGH, 0, 0.9, NONE), fit(Cause.LEAK, 1, 0.4, NONE)),
+                5,
+                5_000,
+                new Balances(0, 1),
+                Optional.empty(),
+                Optional.of(over));
+        DiagnosisStory story = new DiagnosisStory(passed, VESSEL, Doubts.NONE, Optional.of(log), Set.of());
+        String calm = story.calm().text(UnitSystem.SI);
+        assertFalse(calm.contains("show no hazard"), calm);
+        String above = text(story.abovePlate()).orElseThrow();
+        assertTrue(above.contains("The gauge is off, or the valve opens late"), above);
+        assertTrue(above.contains("Check with a second gauge today."), above);
+        assertTrue(above.contains(" is called a hazard: up to there, "), above);
+        String left = text(story.notRuledOut()).orElseThrow();
+        assertFalse(left.contains("if it passes"), left);
+        assertTrue(left.contains("The gauge has passed the set pressure"), left);
+        String below = story(VESSEL, log, fit(Cause.LEAK, 0, 0.9, NONE)).calm().text(UnitSystem.SI);
+        assertTrue(below.startsWith("The readings show no hazard."), below);
     }
 
     /** A check that takes heating is left to a professional while the readings speak for a hazard. */

@@ -109,7 +109,7 @@ public final class DiagnosisReport {
                                 PageMethods.ofDiagnosis()),
                         shown)
                 .printedFor(scenario.system())
-                .calm("The readings show no hazard. Whether the house is safe, readings of a gauge cannot say.");
+                .calm(story.calm().text(shown));
     }
 
     private Document.Section answer(DiagnosisStory story, QuantityFormat shown) {
