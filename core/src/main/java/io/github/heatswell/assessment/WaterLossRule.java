@@ -89,11 +89,15 @@ final class WaterLossRule implements Rule {
     /** What a year of such runs would come to: the end of a sentence. */
     static Statement inAYear(AssessmentContext subject, RunSummary run, double volume) {
         boolean days = run.end() >= DAY - 1;
-        boolean ordinary = !subject.house.draws().draws().isEmpty() && !subject.startsCold();
+        boolean used = !subject.house.draws().draws().isEmpty();
+        boolean ordinary = used && !subject.startsCold();
         String repeated = ordinary
                 ? (days ? "; at this rate a year comes to {}" : "; once a day, a year comes to {}") + cushioned(subject)
                 : days
-                        ? "; if it went on like this run, a year would come to {}."
+                        ? used
+                                ? "; a year of such runs, each with a heat-up from cold, would come to {}: ordinary days give"
+                                        + " less."
+                                : "; if it went on like this run, a year would come to {}."
                         : "; if every day were like this run, a year would come to {}.";
         return Statement.of(repeated, volume(volume * (days ? DAYS * DAY / run.end() : DAYS)));
     }

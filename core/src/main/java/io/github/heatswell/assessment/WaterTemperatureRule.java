@@ -46,6 +46,8 @@ final class WaterTemperatureRule implements Rule {
     /** A run that ended this far (K) below the set point shows no tap at its hottest. */
     private static final double HEATED_THROUGH = 1;
 
+    private static final String EXPANDS =
+            "Hotter water expands more: an expansion vessel must be sized for that first.";
     private static final String ASK = "Ask the local authority how hot water may be at the taps.";
 
     @Override
@@ -83,9 +85,9 @@ final class WaterTemperatureRule implements Rule {
                 .advises(
                         mixed
                                 ? "Set the thermostat to {}, and measure at the nearest tap whether the mixing valve keeps it"
-                                        + " from scalding."
+                                        + " from scalding. " + EXPANDS
                                 : "Set the thermostat to {}, and have a mixing valve fitted first so that the taps do not"
-                                        + " scald.",
+                                        + " scald. " + EXPANDS,
                         limit)
                 .asks("Ask the local authority or the maker which storage temperature it prescribes.")
                 .by(

@@ -20,6 +20,7 @@ import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.Element;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
@@ -190,6 +191,32 @@ class NumbersTest {
                 half.numerics(),
                 Map.of());
         assertEquals(said, said(Findings.of(run), "relief-water-loss"));
+    }
+
+    /** Regression: a day with the first heat-up from cold was counted 365 times, beside the year of the sizes that leaves it out. */
+    @Test
+    void aYearOfRunsThatBeginColdIsNoOrdinaryYear() {
+        RunSummary half = run(
+                house().draws(DrawProfile.published().values().iterator().next())
+                        .build(),
+                5,
+                4,
+                60,
+                2,
+                event(Event.Kind.RELIEF_OPENED, "T&P valve", 7));
+        RunSummary day = new RunSummary(
+                half.system(),
+                86_400,
+                half.events(),
+                half.extremes(),
+                half.totals(),
+                half.audit(),
+                half.numerics(),
+                Map.of());
+        assertEquals(
+                "In 24 h the relief valves discharged 2 L in 1 opening; a year of such runs, each with a heat-up from cold, would"
+                        + " come to 730 L: ordinary days give less.",
+                said(Findings.of(day), "relief-water-loss"));
     }
 
     @Test

@@ -182,6 +182,8 @@ class SafetyTest {
     void nobodySetsARunawayHotter() {
         HotWaterSystem cool = house().heater(heater(55).build()).build();
         assertTrue(has(Findings.of(run(cool, 5, 55)), "stored-too-cool"));
+        String advice = advised(Findings.of(run(cool, 5, 55)), "stored-too-cool");
+        assertTrue(advice.contains("an expansion vessel must be sized for that first"), advice);
         assertFalse(has(Findings.of(run(cool, 5, 105)), "stored-too-cool"));
         HotWaterSystem stuck =
                 house().heater(heater(55).thermostatStuck(true).build()).build();

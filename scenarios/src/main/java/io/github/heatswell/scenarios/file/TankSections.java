@@ -86,7 +86,7 @@ final class TankSections {
                                     Tank.Builder::standingLoss)
                             .typically(Typical.of(
                                             "6.5 W/K (gas), 2 W/K (electric) at 200 L, proportional to the surface",
-                                            "a flue through the tank; a tank with foamed insulation")
+                                            "gas: a flue through the tank; electric: foamed insulation")
                                     .from(Typical.Tank::standingLoss, "volume", Typical.Tank.ENERGY)),
                     pressure(
                                     NamedValue.WORKING_PRESSURE.key(),
@@ -247,7 +247,7 @@ final class TankSections {
                                     Heater.Builder::recoveryEfficiency)
                             .typically(Typical.of(
                                             "78 % (gas), 98 % (electric)",
-                                            "a burner under the tank; an immersed element")
+                                            "gas: a burner under the tank; electric: an immersed element")
                                     .from(
                                             given -> Optional.of(
                                                     given.get("energy").equalsIgnoreCase("gas") ? "78 %" : "98 %"),

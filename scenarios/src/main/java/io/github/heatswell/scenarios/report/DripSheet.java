@@ -1,8 +1,11 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.scenarios.report.Block.Grid;
+import io.github.heatswell.system.Element;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.water.GibbsPolynomialWater;
+import io.github.heatswell.water.LiquidWater;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -11,21 +14,32 @@ import java.util.List;
  * what was seen. What it says of pressure and time is what simulated houses show (docs/causes.md); the rest is common practice
  * without a source.
  *
- * @param tank the volume of the tank (m3)
+ * @param most what the tank's water gains from the cold supply to the thermostat's setting (m3), with nothing to take it up
  * @param vessel whether there is a vessel to be tested
  * @param reducing whether a reducing valve could creep
  */
-record DripSheet(double tank, boolean vessel, boolean reducing) {
-
-    /** What water gains from 10 degC to 65 degC, as a share of its volume (-), by IAPWS-95: 999.7 over 980.6 kg/m3. */
-    private static final double MOST = 0.019;
+record DripSheet(double most, boolean vessel, boolean reducing) {
 
     /** The sheet for a house. */
     static DripSheet of(HotWaterSystem house) {
         return new DripSheet(
-                house.tank().volume(),
+                most(house),
                 house.vessel().isPresent(),
                 house.supply().reducingValve().isPresent());
+    }
+
+    private static double most(HotWaterSystem house) {
+        double hot = house.heater().elements().stream()
+                .mapToDouble(Element::setPoint)
+                .max()
+                .orElse(house.heater().setPoint());
+        return Math.max(0, house.tank().volume() * (1 - density(house, hot) / density(house, house.coldAtStart())));
+    }
+
+    private static double density(HotWaterSystem house, double temperature) {
+        LiquidWater.State state = new LiquidWater.State();
+        GibbsPolynomialWater.instance().evaluate(temperature, house.site().atmosphere(), state);
+        return state.density();
     }
 
     /** A sheet by itself. */
@@ -68,7 +82,7 @@ record DripSheet(double tank, boolean vessel, boolean reducing) {
                 "stops, and comes back after hours"));
         rows.add(row(
                 "Weigh what one heat-up from cold lets out",
-                "at most about " + shown.volume(MOST * tank) + ", from a cold tank",
+                "at most about " + shown.volume(most) + ", from a cold tank",
                 "nothing",
                 "no more than at rest",
                 "far more",

@@ -8,7 +8,10 @@ import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.UnitSystem;
+import io.github.heatswell.units.VolumeUnit;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -33,6 +36,25 @@ class DripSheetTest {
         assertEquals(6, grid("mill-cottage-creeping-reducer").columns().size());
         assertFalse(grid("mill-cottage").toString().contains("gas valve"));
         assertTrue(grid("orchard-lodge-vessel").toString().contains("gas valve"));
+    }
+
+    /**
+     * Validation: water of 10 degC and of 60 degC has 999.70 and 983.20 kg/m3 (IAPWS-95), so a tank of 200 L lets out 3.3 L. The sheet
+     * allowed every tank what it would gain up to 65 degC.
+     */
+    @Test
+    void noMoreComesOutThanTheTankGains() {
+        HotWaterSystem house = Catalogue.read("mill-cottage").system();
+        HotWaterSystem hot = house.toBuilder()
+                .tank(house.tank().toBuilder().volume(200, VolumeUnit.LITRE).build())
+                .supply(house.supply().toBuilder()
+                        .water(10, TemperatureUnit.CELSIUS)
+                        .build())
+                .heater(house.heater().toBuilder()
+                        .setPoint(60, TemperatureUnit.CELSIUS)
+                        .build())
+                .build();
+        assertEquals(3.3e-3, DripSheet.of(hot).most(), 0.02e-3);
     }
 
     /**
