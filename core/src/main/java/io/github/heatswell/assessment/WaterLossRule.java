@@ -93,12 +93,11 @@ final class WaterLossRule implements Rule {
         boolean ordinary = used && !subject.startsCold();
         String repeated = ordinary
                 ? (days ? "; at this rate a year comes to {}" : "; once a day, a year comes to {}") + cushioned(subject)
-                : days
-                        ? used
-                                ? "; a year of such runs, each with a heat-up from cold, would come to {}: ordinary days give"
-                                        + " less."
-                                : "; if it went on like this run, a year would come to {}."
-                        : "; if every day were like this run, a year would come to {}.";
+                : used
+                        ? "; a year of such runs, each with a heat-up from cold, would come to {}: ordinary days give less."
+                        : days
+                                ? "; if it went on like this run, a year would come to {}."
+                                : "; if every day were like this run, a year would come to {}.";
         return Statement.of(repeated, volume(volume * (days ? DAYS * DAY / run.end() : DAYS)));
     }
 }

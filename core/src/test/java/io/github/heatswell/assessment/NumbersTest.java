@@ -194,8 +194,9 @@ class NumbersTest {
     }
 
     /** Regression: a day with the first heat-up from cold was counted 365 times, beside the year of the sizes that leaves it out. */
-    @Test
-    void aYearOfRunsThatBeginColdIsNoOrdinaryYear() {
+    @ParameterizedTest
+    @CsvSource({"86400, 24 h", "72000, 20 h"})
+    void aYearOfRunsThatBeginColdIsNoOrdinaryYear(double end, String length) {
         RunSummary half = run(
                 house().draws(DrawProfile.published().values().iterator().next())
                         .build(),
@@ -206,7 +207,7 @@ class NumbersTest {
                 event(Event.Kind.RELIEF_OPENED, "T&P valve", 7));
         RunSummary day = new RunSummary(
                 half.system(),
-                86_400,
+                end,
                 half.events(),
                 half.extremes(),
                 half.totals(),
@@ -214,7 +215,8 @@ class NumbersTest {
                 half.numerics(),
                 Map.of());
         assertEquals(
-                "In 24 h the relief valves discharged 2 L in 1 opening; a year of such runs, each with a heat-up from cold, would"
+                "In " + length
+                        + " the relief valves discharged 2 L in 1 opening; a year of such runs, each with a heat-up from cold, would"
                         + " come to 730 L: ordinary days give less.",
                 said(Findings.of(day), "relief-water-loss"));
     }
