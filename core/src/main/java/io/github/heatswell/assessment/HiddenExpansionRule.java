@@ -28,7 +28,7 @@ final class HiddenExpansionRule implements Rule {
                             "The supply check valve lets {} back at a difference of one bar, which hides the expansion.",
                             flow)
                     .found(flow)
-                    .advisesWork("Have the check valve replaced, and expansion control provided first. " + WATCH)
+                    .advisesWork("Have the check valve replaced" + provided(subject) + WATCH)
                     .asks("Ask the water company what it requires against water flowing back into its pipes.")
                     .by(subject.by(Topic.EXPANSION_CONTROL, Codes.EXPANSION_CONTROL)));
         }
@@ -41,7 +41,8 @@ final class HiddenExpansionRule implements Rule {
                             "{} of air " + where + " cushions the expansion until the water has dissolved it.",
                             Measure.volume(piping + tank))
                     .found(Measure.volume(piping + tank))
-                    .advises("Do not count on it: provide expansion control, then "
+                    .advises("Do not count on it: "
+                            + (subject.soundVessel().isPresent() ? "" : "provide expansion control, then ")
                             + (tank == 0 ? "let the air out. " : "run a hot tap until no air comes. ") + WATCH)
                     .by(Codes.DESCRIPTION));
         }
@@ -53,8 +54,13 @@ final class HiddenExpansionRule implements Rule {
                             "A tap or joint that drips, {} in all, releases what the water gains and hides the expansion.",
                             flow)
                     .found(flow)
-                    .advisesWork("Have the drip stopped, and expansion control provided first. " + WATCH)
+                    .advisesWork("Have the drip stopped" + provided(subject) + WATCH)
                     .by(Codes.DESCRIPTION));
         }
+    }
+
+    /** A vessel that works is expansion control, and is judged by findings of its own. */
+    private static String provided(AssessmentContext subject) {
+        return subject.soundVessel().isPresent() ? ". " : ", and expansion control provided first. ";
     }
 }

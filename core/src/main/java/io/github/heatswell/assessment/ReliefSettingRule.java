@@ -30,17 +30,30 @@ final class ReliefSettingRule implements Rule {
         double set = valve.setPressure().gauge(subject.atmosphere);
         double reseatPressure = valve.reseatPressure().gauge(subject.atmosphere);
         if (supply >= set - SAME) {
-            found.accept(runs(valve, gauge(supply), gauge(set)).by(authority));
+            found.accept(runs(subject, valve, gauge(supply), gauge(set)).by(authority));
         } else if (supply >= reseatPressure - SAME) {
             found.accept(
                     keepsRunning(valve, gauge(supply), gauge(reseatPressure)).by(authority));
         } else if (supply > share * set + READS_THE_SAME) {
-            found.accept(
-                    close(valve, gauge(supply), gauge(set), gauge(share * set)).by(authority));
+            found.accept(close(subject, valve, gauge(supply), gauge(set), gauge(share * set))
+                    .by(authority));
         }
     }
 
-    private static Finding.Draft runs(ReliefValve valve, Measure supply, Measure set) {
+    private static String lower(AssessmentContext subject) {
+        return "Have a pressure reducing valve fitted or set lower" + matched(subject);
+    }
+
+    /** What goes with a supply that is lowered: the end of a sentence. */
+    static String matched(AssessmentContext subject) {
+        return switch (subject.house.vessels().size()) {
+            case 0 -> ".";
+            case 1 -> ", and the precharge of the vessel matched to it.";
+            default -> ", and the precharge of every vessel matched to it.";
+        };
+    }
+
+    private static Finding.Draft runs(AssessmentContext subject, ReliefValve valve, Measure supply, Measure set) {
         return Finding.draft("supply-opens-relief-valve", Severity.FAULT)
                 .compares(Deciding.STATIC, NamedValue.SET_PRESSURE)
                 .about(valve)
@@ -52,8 +65,8 @@ final class ReliefSettingRule implements Rule {
                 .found(supply)
                 .limit(set)
                 .advisesWork(
-                        "Have a pressure reducing valve fitted or set lower, and the precharge of the vessel matched to"
-                                + " it. Never plug or cap the relief valve, nor replace it with one set above the tank's working pressure.");
+                        lower(subject)
+                                + " Never plug or cap the relief valve, nor replace it with one set above the tank's working pressure.");
     }
 
     private static Finding.Draft keepsRunning(ReliefValve valve, Measure supply, Measure reseatPressure) {
@@ -73,7 +86,8 @@ final class ReliefSettingRule implements Rule {
                 .asks("Ask a licensed plumber whether the valve is worn or the supply too high for it.");
     }
 
-    private static Finding.Draft close(ReliefValve valve, Measure supply, Measure set, Measure limit) {
+    private static Finding.Draft close(
+            AssessmentContext subject, ReliefValve valve, Measure supply, Measure set, Measure limit) {
         return Finding.draft("supply-near-relief-set", Severity.CAUTION)
                 .compares(Deciding.STATIC, NamedValue.SET_PRESSURE)
                 .about(valve)
@@ -85,8 +99,6 @@ final class ReliefSettingRule implements Rule {
                         limit)
                 .found(supply)
                 .limit(limit)
-                .advisesWork(
-                        "Have a pressure reducing valve fitted or set lower, and the precharge of the vessel matched to"
-                                + " it.");
+                .advisesWork(lower(subject));
     }
 }

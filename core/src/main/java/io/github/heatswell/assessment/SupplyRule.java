@@ -105,7 +105,7 @@ final class SupplyRule implements Rule {
         boolean reduced = subject.house.supply().reducingValve().isPresent();
         return draft.advisesWork(condition
                         + (reduced
-                                ? "Have the reducing valve set lower, and the precharge of the vessel matched to it."
+                                ? "Have the reducing valve set lower" + ReliefSettingRule.matched(subject)
                                 : "Have a pressure reducing valve fitted, with a vessel behind it, since the valve closes"
                                         + " the way back to the mains."))
                 .by(Authority.of(rule));

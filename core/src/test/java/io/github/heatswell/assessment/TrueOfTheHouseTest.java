@@ -62,6 +62,23 @@ class TrueOfTheHouseTest {
         return find(Findings.of(house), id).orElseThrow().sentence().text(UnitSystem.SI);
     }
 
+    /** A house without a vessel has no precharge to match, and one with a vessel needs no expansion control provided. */
+    @Test
+    void adviceKnowsWhetherThereIsAVessel() {
+        HotWaterSystem with = house().supply(supply(5.7).build())
+                .trappedAir(0.1, VolumeUnit.LITRE)
+                .build();
+        HotWaterSystem without = with.toBuilder().withoutVessel().build();
+        assertTrue(advice(with, "supply-near-relief-set").contains("precharge of the vessel matched"));
+        assertFalse(advice(without, "supply-near-relief-set").contains("precharge"));
+        assertFalse(advice(with, "trapped-air").contains("provide expansion control"));
+        assertTrue(advice(without, "trapped-air").contains("provide expansion control"));
+    }
+
+    private static String advice(HotWaterSystem house, String id) {
+        return find(Findings.of(house), id).orElseThrow().advice().text(UnitSystem.SI);
+    }
+
     private static HotWaterSystem.Builder bare(ReliefValve.Builder valve) {
         return unguarded().withoutVessel().addReliefValve(valve.build());
     }
