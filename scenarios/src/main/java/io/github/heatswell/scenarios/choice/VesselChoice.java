@@ -234,14 +234,13 @@ public final class VesselChoice {
     /**
      * By what the house is judged, whoever asks.
      *
-     * @return the limit, and the worst heat-up with the vessel as it is; empty where there is no such heat-up, as in an open house,
-     *     with a stuck thermostat or with several vessels
+     * @return the limit, and the worst heat-up with the vessel as it is; empty where there is no such heat-up, as in an open house
+     *     or with a stuck thermostat
      */
     public Optional<Yardstick> yardstick() {
         HotWaterSystem house = scenario.system();
         if (house.supply().arrangement() == Supply.Arrangement.DIRECT
-                || house.heater().thermostatStuck()
-                || house.vessels().size() > 1) {
+                || house.heater().thermostatStuck()) {
             return Optional.empty();
         }
         try {

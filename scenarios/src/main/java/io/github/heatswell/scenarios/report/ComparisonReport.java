@@ -16,7 +16,9 @@ import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.scenarios.variation.Combinations.Variant;
 import io.github.heatswell.scenarios.variation.VariantRuns;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.NamedValue;
+import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
@@ -183,21 +185,32 @@ public final class ComparisonReport {
         List<List<String>> rows = new ArrayList<>();
         for (int i = 0; i < runs.size(); i++) {
             String name = runs.get(i).name();
-            yardsticks
+            HotWaterSystem house = runs.get(i).summary().system();
+            rows.add(yardsticks
                     .get(i)
-                    .ifPresent(yardstick -> rows.add(List.of(
+                    .map(yardstick -> List.of(
                             name,
                             yardstick.worst().text(shown),
                             shown.pressure(yardstick.limitGauge()),
-                            yardstick.holds() ? "kept" : "exceeded")));
+                            yardstick.holds() ? "kept" : "exceeded"))
+                    .orElseGet(() -> List.of(name, "-", "-", "not judged: " + notJudged(house))));
         }
-        return rows.isEmpty()
+        return yardsticks.stream().allMatch(Optional::isEmpty)
                 ? Optional.empty()
                 : Optional.of(new Grid(
                         "The worst heat-up of each, from a cold fill with every tap closed, against the limit of 'heatswell"
                                 + " size'",
                         List.of("Run", "Peak", "Limit", "The limit is"),
                         rows));
+    }
+
+    /** Why a house has no worst heat-up. */
+    private static String notJudged(HotWaterSystem house) {
+        return house.heater().thermostatStuck()
+                ? "the thermostat is stuck"
+                : house.supply().arrangement() == Supply.Arrangement.DIRECT
+                        ? "open to the mains"
+                        : "the heat-up cannot be simulated";
     }
 
     private Grid figures(QuantityFormat shown) {

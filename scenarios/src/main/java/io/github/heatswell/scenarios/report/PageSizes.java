@@ -294,6 +294,9 @@ final class PageSizes {
         double peak = answer.asItIs().peak().in(PressureUnit.PASCAL);
         boolean passes = Limit.passes(peak, answer.sizing().target().gauge())
                 || answer.yardstick().filter(limit -> !limit.holds()).isPresent();
+        if (answer.asItIs().hazard().isPresent()) {
+            return "ends in a hazard: see above";
+        }
         return Narrative.drips(answer.asItIs().summary())
                 .map(drips -> temperatureValveDrips(answer) ? "drips; no T&P may be left to that" : drips)
                 .orElse(

@@ -254,6 +254,15 @@ public final class SizingReport {
                 : "";
     }
 
+    /** A size on sale that reads the same in these units and is not enough lies below it. */
+    private String smallest(SizingResult.Vessel least, QuantityFormat shown) {
+        String volume = shown.volume(least.volume());
+        boolean below = sizing.nominal().stream()
+                .anyMatch(
+                        size -> !size.suffices() && shown.volume(size.volume()).equals(volume));
+        return below ? "over " + volume : volume;
+    }
+
     private Grid limits(QuantityFormat shown) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of(
@@ -268,7 +277,7 @@ public final class SizingReport {
         }
         sizing.smallest()
                 .ifPresent(least -> rows.add(
-                        List.of("Smallest vessel", shown.volume(least.volume()), "just enough by the best estimates")));
+                        List.of("Smallest vessel", smallest(least, shown), "just enough by the best estimates")));
         return new Grid(
                 "What the vessel must cope with, gauge pressures", List.of("What", "Value", "Remark"), rows, true);
     }

@@ -15,6 +15,8 @@ import io.github.heatswell.sizing.PeakSurvey;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.units.VolumeUnit;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -110,6 +112,57 @@ class OneYardstickTest {
                         Stream.of("-o", folder.resolve("out").toString()))
                 .toArray(String[]::new);
         return Outcome.execute(words).out().replaceAll("\\s+", " ");
+    }
+
+    /** Validation: two vessels of one precharge are one of their joint volume, for the worst heat-up of a comparison too. */
+    @Test
+    void severalVesselsAreJudgedAsOneOfTheirVolume() {
+        Scenario lodge = Catalogue.read("orchard-lodge-vessel");
+        ExpansionVessel whole = lodge.system().vessel().orElseThrow();
+        ExpansionVessel half = whole.toBuilder()
+                .volume(whole.volume() / 2, VolumeUnit.CUBIC_METRE)
+                .build();
+        Scenario halves = Scenario.of(
+                lodge.name(),
+                lodge.title(),
+                lodge.system().toBuilder()
+                        .withoutVessel()
+                        .addVessel(half)
+                        .addVessel(half)
+                        .build(),
+                lodge.duration(),
+                lodge.sample());
+        Yardstick one = VesselChoice.of(lodge).build().yardstick().orElseThrow();
+        Yardstick two = VesselChoice.of(halves).build().yardstick().orElseThrow();
+        assertEquals(one.worstGauge(), two.worstGauge(), 10, "two solutions of the same equations");
+        assertEquals(one.limitGauge(), two.limitGauge(), 1e-6);
+    }
+
+    /** A house that has no worst heat-up has its row with the reason. */
+    @Test
+    void whatIsNotJudgedSaysWhy() {
+        String compared = said("compare", "birch-street-day", "ferry-cottage");
+        assertTrue(compared.contains("ferry-cottage - - not judged: open to the water main"), compared);
+    }
+
+    /** A size that is called enough is not denied by its row, and a run that ends in a hazard is no choice like another. */
+    @Test
+    void aSizingOfABurstHouseAgreesWithItself() throws IOException {
+        Path house = Files.writeString(
+                folder.resolve("blocked.yaml"),
+                """
+                title: Blocked valve, vessel too small
+                site: { place: us-upc }
+                supply: { arrangement: check-valve, pressure: 75 psi, water: 45 degF }
+                tank: { volume: 50 gal, material: steel }
+                heater: { energy: gas, input: 40000 Btu/h, set-point: 140 degF }
+                relief: [ { name: TP, opens: 150 psi, opens-at: 210 degF, fault: blocked } ]
+                vessel: { volume: 2 gal, precharge: 40 psi }
+                run: { duration: 6 h }
+                """);
+        String sized = said("size", house.toString());
+        assertTrue(sized.contains("Smallest expansion tank over 14 gal"), sized);
+        assertTrue(sized.contains("Do nothing ends in a hazard"), sized);
     }
 
     /** The vessel of Birch street is too small for a cold fill, which its day never shows. */
