@@ -225,7 +225,7 @@ public record Narrative(
      *
      * @param question what is asked; if it is just that, the answer begins with yes or no
      * @param advice the sizing
-     * @return a sentence; empty if there is no vessel that works
+     * @return a sentence or more; empty if there is no vessel
      */
     public static Optional<Statement> verdict(String question, SizeAdvice advice) {
         return VesselVerdict.of(question, advice);

@@ -90,10 +90,17 @@ final class VesselVerdict {
                 .toList();
     }
 
-    /** The answer of a sizing, also unasked: whether the vessel that is there will do; empty for one that does not work. */
+    /** The answer of a sizing, also unasked: whether the vessel that is there will do, and first what keeps it from working. */
     static Optional<Statement> of(String question, SizeAdvice advice) {
         if (advice.stuckOpen().isPresent() || advice.sizing().outcome() != SizingResult.Outcome.SIZED) {
             return Optional.empty();
+        }
+        Optional<ExpansionVessel> idle = advice.house()
+                .vessel()
+                .filter(only -> !advice.house().hasSeveralVessels())
+                .filter(only -> only.condition() != ExpansionVessel.Condition.SOUND);
+        if (idle.isPresent()) {
+            return Optional.of(idle(isAsked(question, advice.house()) ? "No: the " : "The ", idle.get(), advice));
         }
         if (advice.house().hasSeveralVessels()) {
             String word = isAsked(question, advice.house()) ? "No: together the " : "Together the ";
@@ -101,10 +108,7 @@ final class VesselVerdict {
                     word + advice.house().vessels().size() + " vessels of this house, as they are, are too small."));
         }
         return sound(advice.house()).map(vessel -> {
-            boolean enough = advice.sizing()
-                    .smallest()
-                    .filter(least -> least.volume() <= vessel.volume())
-                    .isPresent();
+            boolean enough = isEnough(vessel, advice);
             boolean sure = advice.kept().isPresent();
             String word = isAsked(question, advice.house()) ? enough ? "Yes: the " : "No: the " : "The ";
             String how = sure ? "large enough" : "just large enough by the best estimates";
@@ -145,6 +149,41 @@ final class VesselVerdict {
             case ISOLATED -> Optional.of("is behind a closed isolating valve");
             case UPSTREAM_OF_CHECK -> Optional.of("sits on the wrong side of the supply valve");
         };
+    }
+
+    private static boolean isEnough(ExpansionVessel vessel, SizeAdvice advice) {
+        return advice.sizing()
+                .smallest()
+                .filter(least -> least.volume() <= vessel.volume())
+                .isPresent();
+    }
+
+    /** A vessel that is there and does not work is put back to work first, whatever its size. */
+    private static Statement idle(String word, ExpansionVessel vessel, SizeAdvice advice) {
+        boolean enough = isEnough(vessel, advice);
+        String then = (advice.isCharged() ? " It is then " : " Once its precharge is right too, it is ")
+                + (advice.recommended()
+                                .filter(wanted -> wanted.volume() <= vessel.volume())
+                                .isPresent()
+                        ? "large enough."
+                        : "just large enough by the best estimates.");
+        return Statement.plain(word)
+                .then(Measure.volume(vessel.volume()))
+                .then(" vessel of this house takes no water that expands: "
+                        + switch (vessel.condition()) {
+                            case ISOLATED ->
+                                "its isolating valve is closed. "
+                                        + (enough
+                                                ? "First, with the heater off and the water cool, open that valve and secure it."
+                                                        + then
+                                                : "Open, it would still be too small; secure the valve of the new one open.");
+                            case UPSTREAM_OF_CHECK ->
+                                "it sits on the mains side of the supply valve. "
+                                        + (enough
+                                                ? "First have it moved between that valve and the tank." + then
+                                                : "On the tank's side it would still be too small; have the new one fitted there.");
+                            default -> "it has lost its gas. Have it replaced.";
+                        });
     }
 
     private static String charge(SizeAdvice advice, boolean sure) {

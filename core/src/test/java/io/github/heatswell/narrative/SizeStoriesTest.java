@@ -140,14 +140,30 @@ class SizeStoriesTest {
                         .map(said -> said.text(QuantityFormat.ascii(UnitSystem.SI))));
     }
 
-    @Test
-    void onlyAVesselThatWorksIsJudged() {
-        HotWaterSystem isolated = FaultlessHouse.house()
-                .vessel(FaultlessHouse.vessel(18, 4)
-                        .condition(ExpansionVessel.Condition.ISOLATED)
-                        .build())
+    /** A vessel that does not work is named before another one is, with what puts it back to work. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "ISOLATED          | 35 | its isolating valve is closed. First, .* secure it. It is then large enough.",
+                "ISOLATED          | 3  | its isolating valve is closed. Open, it would still be too small; .*",
+                "UPSTREAM_OF_CHECK | 3  | it sits on the mains side .* On the tank's side it would still be too small; .*",
+                "WATERLOGGED       | 35 | it has lost its gas. Have it replaced."
+            })
+    void aVesselThatDoesNotWorkIsNamedFirst(ExpansionVessel.Condition condition, double litres, String told) {
+        HotWaterSystem idle = FaultlessHouse.house()
+                .vessel(FaultlessHouse.vessel(litres, 4).condition(condition).build())
                 .build();
-        assertEquals(Optional.empty(), Narrative.verdict(ASKED, known(isolated, 12, 18)));
+        String said = Narrative.verdict(ASKED, known(idle, 8, 12, 18, 35))
+                .orElseThrow()
+                .text(QuantityFormat.ascii(UnitSystem.SI));
+        String first = String.format("No: the %.0f L vessel of this house takes no water that expands: ", litres);
+        assertTrue(said.startsWith(first), said);
+        assertTrue(said.substring(first.length()).matches(told), said);
+    }
+
+    @Test
+    void noVesselIsJudgedBesideAValveThatCannotClose() {
         assertEquals(Optional.empty(), Narrative.verdict(ASKED, known(stuck(18), 12, 18)));
     }
 

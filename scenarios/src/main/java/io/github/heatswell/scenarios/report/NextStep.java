@@ -42,7 +42,9 @@ public record NextStep(String command, List<Change> changes) {
             "precharge-unknown",
             "relief-valve-controls-expansion",
             "vessel-bottomed-out",
+            "vessel-isolated",
             "vessel-too-small",
+            "vessel-upstream-of-check",
             "vessel-waterlogged");
 
     /** A supply that has to come down, for which a sizing finds the setting and the vessel that goes with it. */
@@ -112,7 +114,7 @@ public record NextStep(String command, List<Change> changes) {
         if (isClosed(house) && isAny(LOWERED_FIRST, found)) {
             return to("size");
         }
-        return to(house.vessel().isPresent() ? "outlook" : "spread");
+        return to(works(house) ? "outlook" : "spread");
     }
 
     private static boolean isAny(Set<String> ids, List<Finding> found) {
@@ -149,7 +151,14 @@ public record NextStep(String command, List<Change> changes) {
     private static Stream<Change> changes(VesselAnswer answer, ExpansionVessel vessel, QuantityFormat shown) {
         HotWaterSystem house = answer.scenario().system();
         List<Change> changes = new ArrayList<>();
-        if (answer.advice().kept().isEmpty()) {
+        Optional<ExpansionVessel> idle =
+                house.vessel().filter(present -> present.condition() != ExpansionVessel.Condition.SOUND);
+        // what was only cut off goes back to work where it is large enough
+        boolean stays = idle.filter(present -> present.condition() != ExpansionVessel.Condition.WATERLOGGED)
+                .filter(present -> present.volume() >= vessel.volume())
+                .isPresent();
+        idle.ifPresent(present -> changes.add(new Change("vessel.condition", "sound")));
+        if (answer.advice().kept().isEmpty() && !stays) {
             changes.add(new Change(NamedValue.VESSEL_VOLUME.field(), shut(shown.volume(vessel.volume()))));
         }
         changes.add(new Change(
@@ -176,7 +185,7 @@ public record NextStep(String command, List<Change> changes) {
         if (isClosed(house) && answer.dripping().count() > 0) {
             return to("size");
         }
-        return to(house.vessel().isPresent() ? "outlook" : "rules");
+        return to(works(house) ? "outlook" : "rules");
     }
 
     /**
@@ -191,6 +200,11 @@ public record NextStep(String command, List<Change> changes) {
             return to("diagnose");
         }
         return to(isClosed(house) && OF_THE_VESSEL.contains(result.best().cause()) ? "size" : "run");
+    }
+
+    /** Whether a vessel has a precharge to lose in the years ahead. */
+    private static boolean works(HotWaterSystem house) {
+        return house.vessels().stream().anyMatch(one -> one.condition() == ExpansionVessel.Condition.SOUND);
     }
 
     private static boolean isClosed(HotWaterSystem house) {

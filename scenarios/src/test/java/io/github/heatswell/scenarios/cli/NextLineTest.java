@@ -42,6 +42,10 @@ class NextLineTest {
                 "run mill-cottage-high-street | size mill-cottage-high-street",
                 "map ferry-cottage | run ferry-cottage",
                 "size orchard-lodge --set vessel.volume=2L --set vessel.precharge=1bar | run orchard-lodge --set vessel.volume=24L --set vessel.precharge=4.2bar",
+                "run orchard-lodge-vessel --set vessel.condition=upstream-of-check | size orchard-lodge-vessel --set vessel.condition=upstream-of-check",
+                "size orchard-lodge-vessel --set vessel.condition=isolated | run orchard-lodge-vessel --set vessel.condition=sound --set vessel.volume=24L --set vessel.precharge=4.2bar",
+                "size orchard-lodge-vessel --set vessel.volume=50L --set vessel.condition=isolated | run orchard-lodge-vessel --set vessel.volume=50L --set vessel.condition=sound --set vessel.precharge=4.2bar",
+                "run ferry-cottage --set vessel.volume=8L --set vessel.precharge=2bar --set vessel.condition=isolated | spread ferry-cottage --set vessel.volume=8L --set vessel.precharge=2bar --set vessel.condition=isolated",
                 "compare orchard-lodge --vary tank.volume=100L,200L | size orchard-lodge",
                 "size mill-cottage-high-street -u us | rules mill-cottage-high-street -u us",
                 "list | run orchard-lodge"
