@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Fits every hypothesis, puts them in order, and looks closer at those that explain the readings about as well as the best. */
 final class Comparison {
@@ -33,12 +34,18 @@ final class Comparison {
      */
     private static final double ROUGHNESS = 2.25;
 
+    /** So many causes are looked at closely however far behind the quick look left them, where the description is not the best. */
+    private static final int RUNNERS_UP = 3;
+
     /** A check is sought that tells the best from one of so many. */
     private static final int TOLD_APART = 3;
 
     private static final int MAX_ROUNDS = 3;
     /** A gain in the sum of squares below this changes no conclusion. */
     private static final double WORTH_IT = 0.5;
+
+    /** Two faults whose sums of squares differ by less (-) fit equally well: odds of less than two to one; own judgement. */
+    private static final double EQUALLY_WELL = 1;
 
     private static final double LITTLE_CORRELATION = 0.1;
 
@@ -128,9 +135,19 @@ final class Comparison {
         Ended better = second.stream()
                 .min(Comparator.comparingDouble(e -> e.end.cost()))
                 .orElseThrow();
+        double among = first(second).isContained()
+                ? Double.NEGATIVE_INFINITY
+                : second.stream()
+                        .mapToDouble(e -> e.criterion(1))
+                        .sorted()
+                        .limit(RUNNERS_UP)
+                        .max()
+                        .orElseThrow();
         List<Ended> all = workers.map(
                 second,
-                ended -> ended.isContained() || ended.end.cost() < CONTENDING * better.end.cost() + CLOSE
+                ended -> ended.isContained()
+                                || ended.criterion(1) <= among
+                                || ended.end.cost() < CONTENDING * better.end.cost() + CLOSE
                         ? new Ended(
                                 ended.trial,
                                 Search.closer(ended.trial, ended.end, better.circumstances(ended.trial)),
@@ -224,17 +241,22 @@ final class Comparison {
                 .filter(FreeParameter::isOpen)
                 .count();
         double inflation = Math.max(1, least / Math.max(1, target.count() - circumstances));
-        List<Ended> order = all.stream()
-                .sorted(Comparator.comparingDouble(e -> e.criterion(inflation) - (e.isContained() ? WORTH_IT : 0)))
+        Ended best = all.stream()
+                .min(Comparator.comparingDouble(e -> e.criterion(inflation) - (e.isContained() ? WORTH_IT : 0)))
+                .orElseThrow();
+        List<Ended> order = Stream.concat(
+                        Stream.of(best),
+                        all.stream()
+                                .filter(e -> e != best)
+                                .sorted(Comparator.comparingDouble(
+                                        e -> behind(e, best, inflation) - (e.isContained() ? WORTH_IT : 0))))
                 .toList();
-        double first = order.get(0).criterion(inflation);
         double sum = order.stream()
-                .mapToDouble(e -> Math.exp(-Math.max(0, e.criterion(inflation) - first) / 2))
+                .mapToDouble(e -> Math.exp(-behind(e, best, inflation) / 2))
                 .sum();
-        Ended best = order.get(0);
         Forecaster.Forecast forecast = best.trial.forecast(best.end.position());
         List<HypothesisFit> fits = workers.map(order, ended -> {
-            double behind = Math.max(0, ended.criterion(inflation) - first);
+            double behind = behind(ended, best, inflation);
             return fit(ended, behind, Math.exp(-behind / 2) / sum, forecast);
         });
         double uncertainty = target.log() == null ? Double.NaN : target.log().uncertainty();
@@ -243,6 +265,18 @@ final class Comparison {
         Optional<SeparatingCheck> check = check(unchecked);
         return new DiagnosisResult(
                 fits, target.readings(), uncertainty, target.balances().sum(), check, Optional.empty());
+    }
+
+    /**
+     * How far a cause lies behind the best. Of two faults that fit equally well, the number of their parameters settles nothing: a second
+     * number that the readings do not carry makes a fault no less likely. Only the description needs no fault beside it.
+     */
+    private static double behind(Ended ended, Ended best, double inflation) {
+        double behind = Math.max(0, ended.criterion(inflation) - best.criterion(inflation));
+        double apart = Math.max(0, (ended.end.cost() - best.end.cost()) / inflation);
+        return best.isContained() || ended.isContained() || apart > EQUALLY_WELL
+                ? behind
+                : Math.min(behind, EQUALLY_WELL + apart);
     }
 
     /** What tells the best from the first possible of those that the readings test but leave open, or else from the next. */

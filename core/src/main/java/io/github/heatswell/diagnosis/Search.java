@@ -38,6 +38,11 @@ final class Search {
     private static final Breadth THOROUGH = new Breadth(4, 3);
     private static final int BEGINNINGS = 16;
     private static final double BEGINNING = 0.3;
+    /** How warm a tank may be, as shares of the range. */
+    private static final List<Double> WARMTHS = List.of(0.06, 0.2, 0.35, 0.5, 0.65, 0.8);
+    /** A warmth is followed that at once comes so close, in terms of the best sum of squares and one for each residual; own judgement. */
+    private static final double WORTH_FOLLOWING = 2;
+
     private static final List<Double> FAR = List.of(-2.5, -1.2, -0.5, 0.5, 1.2);
     private static final List<Double> NEAR = List.of(-0.6, -0.15, 0.15, 0.6);
     /** Steps are bounded in units of the residuals, of which a log has hundreds. */
@@ -216,6 +221,7 @@ final class Search {
         if (shared > 0) {
             search.begun(other);
         }
+        search.warmed();
         for (int i = 0; i < MAX_RENEWALS; i++) {
             double before = search.bestCost;
             search.follow(search.bestPosition);
@@ -227,6 +233,31 @@ final class Search {
             }
         }
         return dry(trial, new End(search.bestPosition, search.bestCost));
+    }
+
+    /**
+     * A tank that was warm when the log began, and one that was heated before from cold, show nearly the same, but no search gets from
+     * one to the other by small steps. So other warmths are tried, each with its best start of the heat-up, and the best is followed.
+     */
+    private void warmed() {
+        int warmth = trial.index(Parameter.START_TEMPERATURE);
+        if (warmth < 0 || trial.parameters().get(warmth).isOpen() || !trial.startCostsNothing(bestPosition)) {
+            return;
+        }
+        FreeParameter water = trial.parameters().get(warmth);
+        double[] home = bestPosition;
+        double worth = WORTH_FOLLOWING * (bestCost + trial.target().count());
+        Search other = new Search(trial, -1, SCREENING);
+        WARMTHS.stream()
+                .map(share -> water.position(water.low() + share * (water.high() - water.low())))
+                .filter(position -> Math.abs(position - home[warmth]) > BEGINNING / 2)
+                .map(position -> begun(with(home, warmth, position)))
+                .min(Comparator.comparingDouble(this::cost))
+                .filter(start -> cost(start) < worth)
+                .ifPresent(other::follow);
+        if (other.bestCost < bestCost) {
+            cost(other.bestPosition);
+        }
     }
 
     /** Without those draws that nobody noted and that explain no more than such a number costs. */

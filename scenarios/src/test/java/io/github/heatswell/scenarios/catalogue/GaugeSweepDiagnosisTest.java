@@ -26,11 +26,14 @@ import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 
@@ -39,12 +42,20 @@ import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
  * nobody told. No more than three in a hundred sound houses may be accused. A cause that is called more than 80 % likely must be the true
  * one in 85 of a hundred, and no decided one may be wrong. Draws that nobody told were taken for valves that open low, and leaks. The long
  * look, with {@code -Dlong.look=true}, takes 75 of them, or as many as {@code -Dgauge.sweep} says, some ten minutes, others with
- * {@code -Dgauge.seed}, and prints each false verdict and a table of truth against verdict.
+ * {@code -Dgauge.seed}, only some of them with {@code -Dgauge.only=50,56}, and prints each false verdict and a table of truth against
+ * verdict. With seed 7102 the search missed the true cause of logs 50, 56, and 70, two of them of warm tanks.
  */
 @EnabledIfSystemProperty(named = "long.look", matches = "true")
 class GaugeSweepDiagnosisTest {
 
     private static final int LOGS = Integer.getInteger("gauge.sweep", 75);
+    /** The numbers of the logs to look at, all if empty; the others are made, so that these stay what they are, but not diagnosed. */
+    private static final Set<Integer> ONLY = Arrays.stream(
+                    System.getProperty("gauge.only", "").split(","))
+            .filter(number -> !number.isBlank())
+            .map(Integer::valueOf)
+            .collect(Collectors.toSet());
+
     private static final double SURE = 0.8;
     private static final double ACCUSED = 0.03;
     private static final double FOUND = 0.75;
@@ -194,8 +205,11 @@ class GaugeSweepDiagnosisTest {
             Cause truth = i % 3 == 2 ? causes.get(random.nextInt(causes.size())) : Cause.AS_DESCRIBED;
             HotWaterSystem real =
                     truth == Cause.AS_DESCRIBED ? house : faults.get(truth).apply(house);
-            DiagnosisResult found =
-                    Diagnosis.builder(house).log(log(begun(real))).build().run();
+            PressureLog log = log(begun(real));
+            if (!ONLY.isEmpty() && !ONLY.contains(i)) {
+                continue;
+            }
+            DiagnosisResult found = Diagnosis.builder(house).log(log).build().run();
             HypothesisFit best = found.best();
             if (best.weight() > SURE && !found.misfit()) {
                 sure++;
@@ -211,8 +225,9 @@ class GaugeSweepDiagnosisTest {
             table.computeIfAbsent(truth, cause -> new TreeMap<>()).merge(verdict(found, truth), 1, Integer::sum);
         }
         System.out.println(table); // a long look is for reading
-        int sound = sum(table.get(Cause.AS_DESCRIBED));
-        int accused = table.get(Cause.AS_DESCRIBED).getOrDefault(Verdict.ACCUSES_FALSELY, 0);
+        Map<Verdict, Integer> soundHouses = table.getOrDefault(Cause.AS_DESCRIBED, Map.of());
+        int sound = sum(soundHouses);
+        int accused = soundHouses.getOrDefault(Verdict.ACCUSES_FALSELY, 0);
         assertTrue(accused <= ACCUSED * sound, table::toString);
         assertEquals(List.of(), decidedWrongly);
         assertTrue(right >= TRUE_WHERE_SURE * sure, right + " of " + sure + " " + table);
