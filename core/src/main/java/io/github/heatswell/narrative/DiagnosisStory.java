@@ -315,9 +315,10 @@ public final class DiagnosisStory {
     }
 
     private static String named(List<HypothesisFit> fits) {
-        String causes = fits.stream().limit(MAX_NAMED).map(DiagnosisStory::name).collect(Collectors.joining("; "));
-        int others = fits.size() - MAX_NAMED;
-        return causes + (others > 0 ? "; and " + (others == 1 ? "one other" : others + " others") : "");
+        // a single one more is named: its name is hardly longer than "one other"
+        int named = fits.size() == MAX_NAMED + 1 ? fits.size() : MAX_NAMED;
+        String causes = fits.stream().limit(named).map(DiagnosisStory::name).collect(Collectors.joining("; "));
+        return causes + (fits.size() > named ? "; and " + (fits.size() - named) + " others" : "");
     }
 
     /** Where causes are listed, the house without a fault is one of them. */

@@ -153,9 +153,9 @@ class DiagnosisStoryTest {
         assertEquals(Optional.empty(), story(VESSEL, warmed, plain).start());
     }
 
-    /** Three causes at most are named in a sentence, and the picture's title is the verdict alone. */
+    /** Of more than four causes three are named in a sentence, and the picture's title is the verdict alone. */
     @Test
-    void noMoreThanThreeCausesAreNamedInASentence() {
+    void aSingleOtherCauseIsNamedAndMoreAreCounted() {
         DiagnosisStory many = story(
                 VESSEL,
                 log().build(),
@@ -168,8 +168,17 @@ class DiagnosisStoryTest {
                 many.verdict().text(UnitSystem.SI));
         assertEquals(
                 "The likeliest are these: water is lost at a tap or elsewhere; air is trapped in the piping; the check valve"
-                        + " leaks water back to the mains; and one other.",
+                        + " leaks water back to the mains; the relief valve opens at a lower pressure than described.",
                 many.details().text(UnitSystem.SI));
+        DiagnosisStory five = story(
+                VESSEL,
+                log().build(),
+                fit(Cause.LEAK, 0, 0.3, NONE),
+                fit(Cause.TRAPPED_AIR, 1, 0.2, NONE),
+                fit(Cause.CHECK_VALVE_PASSES, 2, 0.2, NONE),
+                fit(Cause.RELIEF_OPENS_LOW, 3, 0.1, NONE),
+                fit(Cause.SUPPLY_PRESSURE, 4, 0.1, NONE));
+        assertTrue(five.details().text(UnitSystem.SI).endsWith("back to the mains; and 2 others."));
         assertEquals(
                 Optional.of("No single reading tells them apart. Leave it to a licensed professional."),
                 text(many.next()));

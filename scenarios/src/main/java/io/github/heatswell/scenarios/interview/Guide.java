@@ -43,6 +43,9 @@ public final class Guide {
     /** Under which the guide remembers that a larger vessel is recommended than was bought. */
     private static final String RECOMMENDED = "recommended";
 
+    /** Under which the guide remembers that readings were diagnosed. */
+    private static final String DIAGNOSED = "diagnosed";
+
     private static final List<String> NONE = List.of("no", "n", "none", "not yet");
 
     /** What is asked of the house with its new vessel. */
@@ -93,7 +96,8 @@ public final class Guide {
         this.kept = kept(house);
         this.commands = commands;
         this.vessel = new LinkedHashMap<>();
-        for (String kept : List.of(NamedValue.VESSEL_VOLUME.field(), NamedValue.PRECHARGE.field(), RECOMMENDED)) {
+        for (String kept :
+                List.of(NamedValue.VESSEL_VOLUME.field(), NamedValue.PRECHARGE.field(), RECOMMENDED, DIAGNOSED)) {
             notes.said(kept).ifPresent(said -> vessel.put(kept, said));
         }
         this.at = notes.said("step")
@@ -203,6 +207,15 @@ public final class Guide {
                 .toList();
         dialogue.blankLine();
         dialogue.say(left.isEmpty() ? "That is the whole job." : "This is left: " + String.join(" ", left));
+        if (vessel.containsKey(DIAGNOSED)) {
+            dialogue.say(
+                    "If the readings of step 2 spoke for another cause than expansion, such as a leaking seat, have that put"
+                            + interviewer
+                                    .units()
+                                    .spelled(
+                                            " right too: no vessel stops such a drip. This guide went on with the house as"
+                                                    + " described."));
+        }
         dialogue.say("The file " + house.getFileName() + " still describes the house as it was. Once the "
                 + interviewer.units().spelled("vessel") + " is fitted, write it there: vessel.volume "
                 + vessel.get(NamedValue.VESSEL_VOLUME.field()) + ", vessel.precharge "
@@ -263,11 +276,13 @@ public final class Guide {
             }
             String name = file.orElse("");
             if (name.isEmpty() || NONE.contains(name.toLowerCase(Locale.ROOT))) {
+                vessel.remove(DIAGNOSED);
                 status = 0;
                 return Way.ON;
             }
             run("diagnose", "--readings", name);
             if (status != 2) {
+                vessel.put(DIAGNOSED, "yes");
                 return Way.ON;
             }
         }
@@ -279,7 +294,7 @@ public final class Guide {
         Way way = ask(Questions.named(ReliefQuestions.VOLUME));
         if (way == Way.ON) {
             vessel.remove(RECOMMENDED);
-            fitting().tooSmall(vessel).ifPresent(said -> {
+            fitting().tooSmall(values()).ifPresent(said -> {
                 vessel.put(RECOMMENDED, said);
                 dialogue.say(interviewer.units().spelled(said));
             });
@@ -313,6 +328,7 @@ public final class Guide {
     private Map<String, String> values() {
         Map<String, String> values = new LinkedHashMap<>(vessel);
         values.remove(RECOMMENDED);
+        values.remove(DIAGNOSED);
         return values;
     }
 

@@ -45,6 +45,9 @@ final class Lines {
         if (AnswerKind.Quantity.isRange(answer.value()) && question.kind() instanceof AnswerKind.Quantity) {
             return new Line(question.id(), answer.value(), "as answered: anything between these");
         }
+        if (question.id().equals(PlaceQuestion.PLACE) && PlaceQuestion.hasCodes(answer.value())) {
+            return new Line(question.id(), answer.value(), "as answered; " + PlaceQuestion.TAKEN);
+        }
         boolean reading = answer.spread() && !answer.value().equals(AnswerKind.Quantity.NONE);
         String deviation = reading ? question.spread().of(answer.value()) : "";
         return deviation.isEmpty()

@@ -29,6 +29,13 @@ final class PlaceQuestion {
             "Assumed, not read: a state, county or city may have adopted another code. Ask the local authority which one"
                     + " holds: us-ipc or us-upc.";
 
+    /** The same beside the place in a file, which does not keep in which words it was answered. */
+    static final String TAKEN =
+            "if that was a state or the country, its code is assumed, not read: ask the local authority";
+
+    /** The codes of the United States, of which a state has either. */
+    private static final Set<String> US = Set.of("us-ipc", "us-upc");
+
     /** The abbreviation of Delaware is left out: it is that of Germany too. */
     private static final String[] OTHER_STATES = words("""
             alabama, al, arizona, az, arkansas, ar, colorado, co, connecticut, ct, delaware, florida, fl,
@@ -81,9 +88,14 @@ final class PlaceQuestion {
 
     /** Whether the code of an answer was only assumed, from the state in it or from the country. */
     static boolean isAssumed(String line, String place) {
-        return Set.of("us-ipc", "us-upc").contains(place)
+        return hasCodes(place)
                 && !Set.of("us-ipc", "us-upc", "ipc", "irc", "upc")
                         .contains(line.strip().toLowerCase(Locale.ROOT));
+    }
+
+    /** Whether a place is one of several codes that its country knows. */
+    static boolean hasCodes(String place) {
+        return US.contains(place);
     }
 
     /** The units asked for, or else those of the place, or else bar and litres. */

@@ -54,7 +54,7 @@ final class SupplyQuestions {
                                         "regulator",
                                         "pressure regulator",
                                         "prv")
-                                .also("backflow-preventer", "backflow")
+                                .also("backflow-preventer", "backflow", "dual check", "dual check valve")
                                 .also("nothing", "none", "no", "direct"))
                 .asks("What is in the cold pipe between the mains and the water heater?")
                 .find(

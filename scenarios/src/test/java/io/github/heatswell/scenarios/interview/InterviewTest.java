@@ -50,11 +50,26 @@ class InterviewTest {
         String said = said(file, "St. Louis, Missouri", "Elm", "check valve", "60", "quit");
         assertTrue(said.contains("-> us-ipc") && said.contains("Assumed, not read: a state, county or city"), said);
         assertTrue(said.contains("60 psi +- ") && said.contains("Taken as psi, the unit of the example"), said);
+        assertEquals(
+                "backflow-preventer",
+                Questions.named("supply.arrangement").kind().understand("Dual check valve, at the meter"));
         assertTrue(said(folder.resolve("w.yaml"), "Charleston West Virginia", "quit")
                 .contains("-> us-ipc"));
         assertTrue(said(folder.resolve("c.yaml"), "california", "quit").contains("-> us-upc"));
         assertFalse(said(folder.resolve("u.yaml"), "us-upc", "quit").contains("Assumed"));
         assertEquals("heating", Questions.named(UseQuestions.DRIP).kind().understand("during heat-up"));
+    }
+
+    /** Regression: the file called the code of a state "as answered", though the screen had said that it is only assumed. */
+    @Test
+    void aFileDoesNotCallAnAssumedCodeAnswered() {
+        Question place = PlaceQuestion.question();
+        for (String code : List.of("us-ipc", "uk")) {
+            Answers answers = Answers.none().with(place, new Answers.Answer(code, false));
+            String comment =
+                    new Lines(answers, UnitSystem.US).of(place).orElseThrow().comment();
+            assertEquals(code.equals("us-ipc"), comment.contains("its code is assumed, not read"), comment);
+        }
     }
 
     private static String said(Path house, String... typed) throws IOException {
