@@ -179,10 +179,13 @@ final class PrechargeRule implements Rule {
         double lowest = lowest(subject, vessel);
         double gas = vessel.gasShare(charge + subject.atmosphere, lowest + subject.atmosphere, 1);
         double full = Math.min(vessel.acceptance(), 1 - gas);
-        String effect = works(vessel)
-                ? ", below the {} the supply stands at there: {} of it is full of cold water before any is heated."
-                : ", below the {} the supply stands at there: back in service, {} of it would be full of cold water before"
-                        + " any is heated.";
+        boolean varies = highest(subject, vessel) - lowest > SAME;
+        String least = varies ? "at least " : "";
+        String effect = ", below the {} the supply stands at there"
+                + (varies ? " at its lowest" : "")
+                + (works(vessel)
+                        ? ": " + least + "{} of it is full of cold water before any is heated."
+                        : ": back in service, " + least + "{} of it would be full of cold water before any is heated.");
         Finding.Draft draft = draft("precharge-below-static", lowest - charge)
                 .says(
                         Rule.sentence(subject.called(vessel)) + " is charged to {}" + note(subject, vessel) + effect,

@@ -23,8 +23,10 @@ import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.RandomHouses;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.DrawProfile;
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.MainsPressure;
 import io.github.heatswell.system.Material;
 import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.ReliefFault;
@@ -41,6 +43,7 @@ import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestReporter;
@@ -73,6 +76,22 @@ class TrueOfTheHouseTest {
         assertFalse(advice(without, "supply-near-relief-set").contains("precharge"));
         assertFalse(advice(with, "trapped-air").contains("provide expansion control"));
         assertTrue(advice(without, "trapped-air").contains("provide expansion control"));
+    }
+
+    /** Where the supply varies, a low charge is told by its lowest and set by its highest, and both are called so. */
+    @Test
+    void aLowChargeIsToldByTheLowestSupply() {
+        ExpansionVessel low = vessel(18, 2).build();
+        MainsPressure mains =
+                MainsPressure.daily(Map.of(0.0, Pressure.gauge(3, BAR), 43_200.0, Pressure.gauge(4, BAR)));
+        HotWaterSystem varies =
+                house().supply(supply(4).mains(mains).build()).vessel(low).build();
+        String said = said(varies, "precharge-below-static");
+        assertTrue(
+                said.contains("below the 3 bar the supply stands at there at its lowest: at least 25 % of it"), said);
+        assertTrue(advice(varies, "precharge-below-static").contains("shows 4 bar"));
+        String steady = said(house().vessel(low).build(), "precharge-below-static");
+        assertTrue(steady.contains("below the 4 bar the supply stands at there: "), steady);
     }
 
     private static String advice(HotWaterSystem house, String id) {
