@@ -19,9 +19,9 @@ public final class Element {
     private static final Limits SET_POINT = Limits.between("set-point", 283.15, 372.15);
     private static final Limits DIFFERENTIAL = Limits.between("differential", 0.1, 40);
 
-    /** A power curve is looked at over so long (s), */
-    private static final double CURVE_UNTIL = 2 * 86_400;
-    /** so often (s). */
+    /** A power curve is looked at so many times, */
+    private static final int CURVE_STEPS = 2 * 96;
+    /** one after so long (s). */
     private static final double CURVE_STEP = 900;
 
     private final double input;
@@ -188,7 +188,8 @@ public final class Element {
          */
         public Builder powerCurve(PowerCurve value) {
             Objects.requireNonNull(value, "power-curve");
-            for (double clock = 0; clock <= CURVE_UNTIL; clock += CURVE_STEP) {
+            for (int step = 0; step <= CURVE_STEPS; step++) {
+                double clock = step * CURVE_STEP;
                 for (int degrees = 5; degrees <= 95; degrees += 10) {
                     double share;
                     double next;
