@@ -148,9 +148,7 @@ class OneYardstickTest {
     /** A size that is called enough is not denied by its row, and a run that ends in a hazard is no choice like another. */
     @Test
     void aSizingOfABurstHouseAgreesWithItself() throws IOException {
-        Path house = Files.writeString(
-                folder.resolve("blocked.yaml"),
-                """
+        Path house = Files.writeString(folder.resolve("blocked.yaml"), """
                 title: Blocked valve, vessel too small
                 site: { place: us-upc }
                 supply: { arrangement: check-valve, pressure: 75 psi, water: 45 degF }
