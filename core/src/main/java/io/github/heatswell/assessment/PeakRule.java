@@ -18,6 +18,9 @@ final class PeakRule implements Rule {
     /** What a valve may let the tank exceed its working pressure by at full flow, as a share of it. */
     static final double OVERPRESSURE = 0.1;
 
+    /** Ratings that belong together lie no further apart than this (-): 150 psi are 3 % above 10 bar; own judgement. */
+    private static final double APART = 1.05;
+
     private static final Authority WORKING_PRESSURE = Authority.computed(
             "the tank's working pressure as described; that a tenth more is dangerous is own judgement");
 
@@ -34,6 +37,11 @@ final class PeakRule implements Rule {
                     double here = peak - subject.lift(vessel.height());
                     if (here > rating.gauge(subject.atmosphere) + SAME) {
                         found.accept(aboveRating(subject, vessel, rating, here));
+                    } else {
+                        subject.firstRelief()
+                                .filter(valve -> subject.setPressure(valve) - subject.lift(vessel.height())
+                                        > APART * rating.gauge(subject.atmosphere) + SAME)
+                                .ifPresent(valve -> found.accept(belowRelief(subject, vessel, rating, valve)));
                     }
                 }));
         if (subject.run.isPresent() && subject.highestStatic() < peak - SAME) {
@@ -120,6 +128,28 @@ final class PeakRule implements Rule {
                 .found(gauge(here))
                 .limit(limit)
                 .advisesWork("Have a vessel fitted that is made for the relief valve's set pressure.")
+                .by(Codes.DESCRIPTION);
+    }
+
+    /** Nothing was passed, and nothing would keep it from being passed. */
+    private static Found belowRelief(
+            AssessmentContext subject, ExpansionVessel vessel, Pressure rating, ReliefValve valve) {
+        Measure made = gauge(rating, subject.atmosphere);
+        Measure opens = gauge(subject.setPressure(valve) - subject.lift(vessel.height()));
+        return Finding.draft("vessel-rated-below-relief", Severity.CAUTION)
+                .compares(NamedValue.SET_PRESSURE, NamedValue.VESSEL_RATING)
+                .says(
+                        Rule.sentence(subject.calledWithVolume(vessel))
+                                + " is made for {} only, and no relief valve opens before the pressure there reaches {}.",
+                        Measure.volume(vessel.volume()),
+                        made,
+                        opens)
+                .found(made)
+                .limit(opens)
+                .advisesWork(
+                        "Read the pressure on the vessel's plate. If it is below {}, have a vessel fitted that is made for"
+                                + " the relief valve's set pressure.",
+                        opens)
                 .by(Codes.DESCRIPTION);
     }
 

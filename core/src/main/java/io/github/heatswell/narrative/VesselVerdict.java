@@ -187,6 +187,12 @@ final class VesselVerdict {
     }
 
     private static String charge(SizeAdvice advice, boolean sure) {
+        boolean weak = Findings.of(advice.house(), advice.doubts()).stream()
+                .anyMatch(finding -> finding.id().equals("vessel-rated-below-relief"));
+        if (weak) {
+            return ", but it is made for less than the pressure at which the relief valve opens: read its plate, and have"
+                    + " one fitted that is made for that pressure.";
+        }
         return !advice.isCharged()
                 ? ", once its precharge is right."
                 : sure ? " and its precharge is right: nothing is to be bought." : ", and its precharge is right.";

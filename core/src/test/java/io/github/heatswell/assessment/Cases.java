@@ -178,6 +178,7 @@ final class Cases {
                 vessel(18, 4).emptyMass(6, MassUnit.KILOGRAM).length(0.5, LengthUnit.METRE);
         vesselCase("vessel-unsupported", heavy.build().toBuilder().mounting(Mounting.HORIZONTAL));
         vesselCase("vessel-weight", heavy.build().toBuilder().mounting(Mounting.UPRIGHT));
+        vesselCase("vessel-rated-below-relief", vessel(18, 4).rating(Pressure.gauge(6, BAR)));
         vesselCase("vessel-rating-exceeded", vessel(18, 4).rating(Pressure.gauge(3.9, BAR)));
     }
 

@@ -89,6 +89,7 @@ class FindingsTest {
             "vessel-above-supply",
             "vessel-bottomed-out",
             "vessel-isolated",
+            "vessel-rated-below-relief",
             "vessel-rating-exceeded",
             "vessel-too-small",
             "vessel-unsupported",

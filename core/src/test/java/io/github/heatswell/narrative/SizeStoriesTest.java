@@ -2,6 +2,7 @@ package io.github.heatswell.narrative;
 
 import static io.github.heatswell.narrative.Houses.bar;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.assessment.Doubts;
@@ -19,6 +20,8 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.Supply;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.UnitSystem;
@@ -138,6 +141,22 @@ class SizeStoriesTest {
                 Optional.of(answer),
                 Narrative.verdict(question, known(house(litres, charge), 8, 12, 18, 35))
                         .map(said -> said.text(QuantityFormat.ascii(UnitSystem.SI))));
+    }
+
+    /** A vessel that is large enough and made for less than the relief valve's setting is not called right. */
+    @Test
+    void aVesselWithTooLowARatingIsNotCalledRight() {
+        HotWaterSystem house = house(35, 4);
+        HotWaterSystem weak = house.toBuilder()
+                .vessel(house.vessel().orElseThrow().toBuilder()
+                        .rating(Pressure.gauge(6, PressureUnit.BAR))
+                        .build())
+                .build();
+        String said = Narrative.verdict(ASKED, known(weak, 8, 12, 18, 35))
+                .orElseThrow()
+                .text(QuantityFormat.ascii(UnitSystem.SI));
+        assertTrue(said.contains("but it is made for less than the pressure at which the relief valve opens"), said);
+        assertFalse(said.contains("nothing is to be bought"), said);
     }
 
     /** A vessel that does not work is named before another one is, with what puts it back to work. */
