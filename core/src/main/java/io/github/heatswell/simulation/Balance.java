@@ -177,7 +177,7 @@ final class Balance {
         double now = drooped(y);
         rates[StateVector.MAINS] = conditions.mainsRate();
         Arrays.fill(rates, StateVector.OWN, vector.lowest, 0);
-        double drift = drift(now, this::drooped, y, modes, rates);
+        double drift = drift(now, 0, this::drooped, y, modes, rates);
         solveHeld(outlet.rate(y[StateVector.PRESSURE], now, drift, stiffness));
     }
 
@@ -191,11 +191,13 @@ final class Balance {
      * How fast an equilibrium changes as temperatures and mains move on, by a difference quotient.
      *
      * @param now the equilibrium, just found for the state
+     * @param rate rate of pressure (Pa/s) that the tank meets meanwhile
      * @param equilibrium finds it for a state that is prepared
      * @param rates rates of the devices' temperatures and of the mains; receives those of the tank
      */
-    private double drift(double now, ToDoubleFunction<double[]> equilibrium, double[] y, Modes modes, double[] rates) {
-        column.fill(0, topBeyond, rates, vector.lowest);
+    private double drift(
+            double now, double rate, ToDoubleFunction<double[]> equilibrium, double[] y, Modes modes, double[] rates) {
+        column.fill(rate, topBeyond, rates, vector.lowest);
         double step = lookAhead(y, rates);
         prepare(probe, modes);
         double drift = (equilibrium.applyAsDouble(probe) - now) / step;
@@ -264,13 +266,15 @@ final class Balance {
         supplyFlow = 0;
         double now = excess(0);
         rates[StateVector.MAINS] = 0;
-        fillTemperatures(y, modes, 0, rates);
-        double drift = drift(now, ahead -> excess(0), y, modes, rates);
         // where nothing responds to pressure any more, the run is about to leave this rule and must not diverge
         // meanwhile
         double slope = response.slope();
         double steep = Math.max(slope, stiffness / PressureResponse.SLOW);
-        double follows = (drift + flows.slope(Outlet.SUPPLY) * conditions.mainsRate()) / steep;
+        // gas that expands with the mains cools as fast as it is warmed again, and its expansion goes on as it is
+        double withMains = flows.slope(Outlet.SUPPLY) * conditions.mainsRate() / steep;
+        fillTemperatures(y, modes, withMains, rates);
+        double drift = drift(now, withMains, ahead -> excess(0), y, modes, rates);
+        double follows = withMains + drift / steep;
         pressureRate = follows + (now - stiffness * follows) / steep / RETURN_TIME;
         double passed = excess(pressureRate);
         beyond = slope > 0 ? passed / slope : 0;

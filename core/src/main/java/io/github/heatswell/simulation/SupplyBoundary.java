@@ -93,6 +93,11 @@ final class SupplyBoundary extends Device<Boolean> {
             Balance balance = now.balance();
             to.add(EventDetector.ofFlows(turn, y -> side * balance.fromMains() + NO_FLOW));
         }
+        if (leaks() && connected && rule == PressureRegime.SETTLED && followsMains(now.start()[StateVector.MAINS])) {
+            // a settled pressure may stand a pascal off its equilibrium, and its flow be past its turning before it is
+            Balance balance = now.balance();
+            to.add(EventDetector.ofFlows(EventDetector.FREED, y -> PressureRegime.FLOW_GAP - balance.fromMains()));
+        }
         boolean shut = rule == PressureRegime.FREE || rule == PressureRegime.SETTLED;
         if (shut && connected) {
             to.add(EventDetector.silent(EventDetector.FREED, y -> aboveFeed(y) + PRESSURE_GAP));
