@@ -99,6 +99,16 @@ final class CompiledSystem {
     final double startTemperature;
 
     CompiledSystem(HotWaterSystem system) {
+        this(system, SupplyBoundary.SERVICE_LINE);
+    }
+
+    /**
+     * Compiles a house behind a service line of its own.
+     *
+     * @param system the house
+     * @param serviceLine flow resistance of the line (Pa s/m3)
+     */
+    CompiledSystem(HotWaterSystem system, double serviceLine) {
         atmosphere = system.site().atmosphere();
         roomTemperature = system.site().roomTemperature();
         coldPressure = system.supply().staticAbsolute(system.start().timeOfDay(), atmosphere);
@@ -127,7 +137,7 @@ final class CompiledSystem {
 
         StateVector.Slots slots = new StateVector.Slots();
         heat = new HeatSources(slots, system.heater(), layers, system.start().timeOfDay());
-        feed = new SupplyBoundary(slots, system.supply(), atmosphere);
+        feed = new SupplyBoundary(slots, system.supply(), atmosphere, serviceLine);
         valves = system.reliefValves().stream()
                 .map(valve -> new Valve(slots, valve, atmosphere, system.head(valve.height())))
                 .toArray(Valve[]::new);

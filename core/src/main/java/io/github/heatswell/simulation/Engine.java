@@ -69,9 +69,19 @@ final class Engine {
     private Map<Interval.Phase, Set<String>> initially = Map.of();
 
     Engine(HotWaterSystem system, Trace.Grid planned, SampleSink sink, double relativeTolerance) {
+        this(system, new CompiledSystem(system), planned, sink, relativeTolerance);
+    }
+
+    /** A run of a house as it has been compiled. */
+    Engine(
+            HotWaterSystem system,
+            CompiledSystem compiled,
+            Trace.Grid planned,
+            SampleSink sink,
+            double relativeTolerance) {
         this.system = system;
         end = planned.end();
-        plant = new CompiledSystem(system);
+        plant = compiled;
         vector = plant.vector;
         balance = new Balance(plant, plant.water);
         watches = new EventDetectors(plant, balance);

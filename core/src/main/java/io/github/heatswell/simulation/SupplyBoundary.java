@@ -22,7 +22,7 @@ final class SupplyBoundary extends Device<Boolean> {
      * Flow resistance (Pa s/m3) of the service line: 0.3 bar at 20 L/min. It matters only in the seconds in which a
      * system fills to supply pressure. Own choice; common practice, no source.
      */
-    private static final double SERVICE_LINE = 0.3e5 / (20e-3 / 60);
+    static final double SERVICE_LINE = 0.3e5 / (20e-3 / 60);
     /** Below this difference (Pa) the flow through a leaking seat is taken as proportional to it. */
     private static final double SMALL_DIFFERENCE = 100;
 
@@ -50,7 +50,15 @@ final class SupplyBoundary extends Device<Boolean> {
 
     private final double seatLeakage;
 
-    SupplyBoundary(StateVector.Slots slots, Supply supply, double atmosphere) {
+    /**
+     * Prepares a feed.
+     *
+     * @param slots gives out the places in the state
+     * @param supply its description
+     * @param atmosphere air pressure (Pa, absolute)
+     * @param serviceLine flow resistance of the service line (Pa s/m3)
+     */
+    SupplyBoundary(StateVector.Slots slots, Supply supply, double atmosphere, double serviceLine) {
         super(slots);
         open = supply.arrangement() == Supply.Arrangement.DIRECT;
         ReducingValve reducing = supply.reducingValve().orElse(null);
@@ -60,7 +68,7 @@ final class SupplyBoundary extends Device<Boolean> {
                 ? Double.POSITIVE_INFINITY
                 : reducing.set().absolute(atmosphere) + reducing.lockUpRise();
         droop = reducing == null ? 0 : (reducing.lockUpRise() + reducing.droop()) / reducing.ratedFlow();
-        resistance = droop > 0 ? droop : SERVICE_LINE;
+        resistance = droop > 0 ? droop : serviceLine;
         seatLeakage = supply.seatLeakage() / Math.sqrt(1e5);
     }
 

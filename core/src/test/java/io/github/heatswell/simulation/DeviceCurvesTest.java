@@ -167,7 +167,10 @@ class DeviceCurvesTest {
 
     private static SupplyBoundary feed(Supply.Arrangement arrangement) {
         return new SupplyBoundary(
-                new StateVector.Slots(), Systems.supply(arrangement, Pressure.gauge(4, BAR), 10), AIR);
+                new StateVector.Slots(),
+                Systems.supply(arrangement, Pressure.gauge(4, BAR), 10),
+                AIR,
+                SupplyBoundary.SERVICE_LINE);
     }
 
     /** Locks up at 3.2 bar, gives 2.5 bar at 20 L/min, and lets water back above 0.3 bar more than the mains. */
@@ -186,7 +189,8 @@ class DeviceCurvesTest {
                         .arrangement(Supply.Arrangement.REDUCING_VALVE)
                         .reducingValve(valve.build())
                         .build(),
-                AIR);
+                AIR,
+                SupplyBoundary.SERVICE_LINE);
     }
 
     /** A reducing valve stands at its lock-up pressure, but gives no more than the mains has. */
@@ -242,7 +246,8 @@ class DeviceCurvesTest {
                 Systems.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4, BAR), 10).toBuilder()
                         .seatLeakage(0.2, LITRE_PER_MINUTE)
                         .build(),
-                AIR);
+                AIR,
+                SupplyBoundary.SERVICE_LINE);
         double stated = 0.2e-3 / 60;
         double rounded = 1e-3 * stated; // the curve is rounded off below 100 Pa
         assertEquals(stated, feed.throughSeat(4e5, 5e5), rounded);
