@@ -29,8 +29,15 @@ class SimilarityTest {
 
     /** Absolute pressure (-): what located events and settling leave of the solver's tolerance. */
     private static final double SAME = 1e-4;
+    /**
+     * The most (s) by which a valve may close later in one of them. One whose flow dwindles away closes where less than a drop
+     * every few hours is left, which is not twice as much for twice the house.
+     */
+    private static final double CLOSES_LATER = 5;
     /** Samples this near (s) to something that happens may lie on either side of it. */
     private static final double NEAR = 60;
+
+    private static final double INTERVAL = 600;
 
     private final List<String> broken = new ArrayList<>();
 
@@ -52,10 +59,13 @@ class SimilarityTest {
         assertTrue(compared > 20 * HOUSES, compared + " samples");
     }
 
-    /** Regression: houses that differed as long as the line to twice the house was as narrow as that to one. */
+    /**
+     * Regression: houses that differed as long as the line to twice the house was as narrow as that to one, and behind them one whose
+     * relief valve closes two seconds later.
+     */
     @ParameterizedTest
-    @ValueSource(ints = {78, 142, 236, 403})
-    void theServiceLineIsTwiceAsWideForTwiceTheHouse(int number) {
+    @ValueSource(ints = {78, 142, 236, 403, 3244})
+    void housesThatOnceDiffered(int number) {
         RandomHouses houses = RandomHouses.withAirAndVessels(48);
         HotWaterSystem house = houses.nextDisturbed();
         for (int i = 0; i < number; i++) {
@@ -89,13 +99,39 @@ class SimilarityTest {
             }
             double p = one.trace().value(Channel.PRESSURE_ABSOLUTE, i);
             double q = two.trace().value(Channel.PRESSURE_ABSOLUTE, i);
-            if (Math.abs(p - q) > SAME * p) {
+            if (Math.abs(p - q) > SAME * p + later(one, two, time) * steepest(one, i)) {
                 broken.add(which + " at " + time + " s, " + one.trace().regime(i) + ": " + p + " and " + q);
                 return compared;
             }
             compared++;
         }
         return compared;
+    }
+
+    /** By how much (s) the valves had closed later in one house than in the other; 0 if that is too much to be the same closing. */
+    private static double later(RunResult one, RunResult two, double time) {
+        double[] first = closings(one, time);
+        double[] second = closings(two, time);
+        double sum = 0;
+        for (int i = 0; i < Math.min(first.length, second.length); i++) {
+            sum += Math.abs(first[i] - second[i]);
+        }
+        return sum < CLOSES_LATER ? sum : 0;
+    }
+
+    private static double[] closings(RunResult result, double until) {
+        return result.events().stream()
+                .filter(event -> event.kind() == Event.Kind.RELIEF_RESEATED && event.time() < until)
+                .mapToDouble(Event::time)
+                .toArray();
+    }
+
+    /** How fast (Pa/s) the pressure changes beside a sample. */
+    private static double steepest(RunResult result, int sample) {
+        double before = result.trace().value(Channel.PRESSURE_ABSOLUTE, Math.max(0, sample - 1));
+        double here = result.trace().value(Channel.PRESSURE_ABSOLUTE, sample);
+        double after = result.trace().value(Channel.PRESSURE_ABSOLUTE, sample + 1);
+        return Math.max(Math.abs(here - before), Math.abs(after - here)) / INTERVAL;
     }
 
     private static boolean near(RunResult result, double time) {
@@ -113,7 +149,7 @@ class SimilarityTest {
 
     /** A day behind a service line of this resistance (Pa s/m3), half as much for twice the house. */
     private static RunResult run(HotWaterSystem house, double serviceLine) {
-        Trace.Grid grid = new Trace.Grid(600, Duration.ofDays(1).toSeconds());
+        Trace.Grid grid = new Trace.Grid(INTERVAL, Duration.ofDays(1).toSeconds());
         Trace.Builder trace = new Trace.Builder(grid, house.vessels().size());
         RunSummary summary = new Engine(
                         house,
