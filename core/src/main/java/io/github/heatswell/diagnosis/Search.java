@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
@@ -76,8 +77,14 @@ final class Search {
      *
      * @param position the position
      * @param cost the sum of squares there
+     * @param settled whether a search that went on from there is known to end there
      */
-    record End(double[] position, double cost) {}
+    record End(double[] position, double cost, boolean settled) {
+
+        End(double[] position, double cost) {
+            this(position, cost, false);
+        }
+    }
 
     /** Searches from all starts, in long blocks first, just well enough to tell which causes are worth more. */
     static End quickly(Trial trial) {
@@ -107,24 +114,29 @@ final class Search {
     private static End everywhere(Trial trial, List<double[]> starts, Breadth breadth) {
         Trial coarse = trial.coarse();
         Search first = new Search(coarse, -1, SCREENING);
-        List<double[]> promising = starts.stream()
-                .map(first::begun)
-                .sorted(Comparator.comparingDouble(first::cost))
+        List<End> promising = first.ends(starts.stream().map(first::begun))
                 .limit(breadth.promising)
-                .map(start -> first.scanned(start, FAR))
-                .sorted(Comparator.comparingDouble(first::cost))
+                .toList();
+        List<End> followed = first.ends(promising.stream().map(start -> first.scanned(start.position(), FAR)))
                 .limit(breadth.followed)
                 .toList();
         Search search = new Search(trial, -1, SCREENING);
-        for (double[] start : promising) {
+        for (End start : followed) {
             first.bestCost = Double.POSITIVE_INFINITY;
-            first.follow(start);
+            first.follow(start.position());
             search.cost(first.bestPosition);
         }
         if (breadth.followed > 1) {
             search.follow(search.bestPosition);
         }
         return new End(search.bestPosition, search.bestCost);
+    }
+
+    /** Positions, the closest to the readings first. Each is simulated once, right after it was found, and not at each comparison. */
+    private Stream<End> ends(Stream<double[]> positions) {
+        return positions
+                .map(position -> new End(position, cost(position)))
+                .sorted(Comparator.comparingDouble(End::cost));
     }
 
     /** A start with the best start of the heat-up and the best errors of the gauge for it, neither of which costs a run. */
@@ -221,6 +233,11 @@ final class Search {
         if (shared > 0) {
             search.begun(other);
         }
+        double[] start = search.bestPosition;
+        boolean same = Arrays.equals(start, from.position());
+        if (same && from.settled()) {
+            return from;
+        }
         search.warmed();
         for (int i = 0; i < MAX_RENEWALS; i++) {
             double before = search.bestCost;
@@ -232,7 +249,8 @@ final class Search {
                 break;
             }
         }
-        return dry(trial, new End(search.bestPosition, search.bestCost));
+        boolean settled = same && search.bestPosition == start;
+        return dry(trial, new End(search.bestPosition, search.bestCost, settled));
     }
 
     /**
@@ -248,13 +266,13 @@ final class Search {
         double[] home = bestPosition;
         double worth = WORTH_FOLLOWING * (bestCost + trial.target().count());
         Search other = new Search(trial, -1, SCREENING);
-        WARMTHS.stream()
-                .map(share -> water.position(water.low() + share * (water.high() - water.low())))
-                .filter(position -> Math.abs(position - home[warmth]) > BEGINNING / 2)
-                .map(position -> begun(with(home, warmth, position)))
-                .min(Comparator.comparingDouble(this::cost))
-                .filter(start -> cost(start) < worth)
-                .ifPresent(other::follow);
+        ends(WARMTHS.stream()
+                        .map(share -> water.position(water.low() + share * (water.high() - water.low())))
+                        .filter(position -> Math.abs(position - home[warmth]) > BEGINNING / 2)
+                        .map(position -> begun(with(home, warmth, position))))
+                .findFirst()
+                .filter(start -> start.cost() < worth)
+                .ifPresent(start -> other.follow(start.position()));
         if (other.bestCost < bestCost) {
             cost(other.bestPosition);
         }

@@ -3,6 +3,7 @@ package io.github.heatswell.diagnosis;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -79,6 +80,21 @@ class FitTest {
         Search.End poor = new Search.End(new double[] {4, 0, 0, 0}, 1e3);
         assertTrue(Search.again(trial, poor, new double[NUMBERS], false).cost() < best.cost() + 0.1);
         assertTrue(Search.again(trial, poor, best.position(), true).cost() < best.cost() + 0.01);
+    }
+
+    /** Regression: a search that had ended was repeated for each better cause, whether or not that one said anything new. */
+    @Test
+    void aSearchThatHasEndedIsNotRepeated() {
+        Trial trial = asDescribed();
+        Search.End end = Search.quickly(trial);
+        for (int i = 0; i < 10 && !end.settled(); i++) {
+            end = Search.closer(trial, end, new double[0]);
+        }
+        assertTrue(end.settled());
+        long runs = trial.target().balances().sum().runs();
+        assertSame(end, Search.closer(trial, end, new double[] {-2, 0, 0, 0}));
+        long few = trial.target().balances().sum().runs() - runs;
+        assertTrue(few <= 2, few + " runs, where one for the end and one for the other beginning are enough");
     }
 
     @Test

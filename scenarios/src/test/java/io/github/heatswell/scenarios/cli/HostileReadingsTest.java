@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
@@ -36,7 +37,7 @@ class HostileReadingsTest {
             })
     void namesDoNothingInWhatIsWritten(String text) throws Exception {
         Path house = house(text);
-        Path log = Diagnoses.log("orchard-lodge-vessel", "vessel.condition=isolated", folder);
+        Path log = firstHour(Diagnoses.log("orchard-lodge-vessel", "vessel.condition=isolated", folder));
         Path out = folder.resolve("out");
         Outcome outcome = Outcome.execute("diagnose", house.toString(), "-r", log.toString(), "-o", out.toString());
         assertEquals(0, outcome.status(), outcome.err());
@@ -71,6 +72,15 @@ class HostileReadingsTest {
         try (Stream<Path> left = Files.list(folder)) {
             assertEquals(1, left.count(), "the log alone");
         }
+    }
+
+    /** Every fifth minute of the first hour of a log, in which each of its notes occurs. */
+    private static Path firstHour(Path log) throws IOException {
+        List<String> lines = Files.readAllLines(log);
+        List<String> kept =
+                IntStream.rangeClosed(0, 12).mapToObj(i -> lines.get(1 + 5 * i)).toList();
+        return Files.write(
+                log, Stream.concat(Stream.of(lines.get(0)), kept.stream()).toList());
     }
 
     /** The bundled house under another title, and with a relief valve named alike. */
