@@ -90,13 +90,9 @@ class NextLineTest {
     /** Readings that settle nothing are read again as the sheet of the run says, or with one more. */
     @Test
     void aDiagnosisKeepsItsReadings() throws IOException {
-        Path log = Files.writeString(
-                folder.resolve("log.txt"), "6:45 am 61 psi\n7:10 am 75 psi\n8:00 am 150 psi dripping\n");
-        String next = last(execute("diagnose", "ridge-house", "-r", log.toString(), "--place", "us-ipc"));
-        assertTrue(
-                next.equals("Next: heatswell run ridge-house --place us-ipc")
-                        || next.equals("Next: heatswell diagnose ridge-house --place us-ipc --readings " + log),
-                next);
+        Path spots = Files.writeString(folder.resolve("spots.yaml"), "cold-static: 61 psi\nheat-up-maximum: 150 psi\n");
+        String next = last(execute("diagnose", "ridge-house", "-r", spots.toString(), "--place", "us-ipc"));
+        assertEquals("Next: heatswell diagnose ridge-house --place us-ipc --readings " + spots, next);
     }
 
     /** A question without an answer names the one to ask instead, where it complains. */

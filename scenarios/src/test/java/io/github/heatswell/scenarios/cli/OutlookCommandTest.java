@@ -24,7 +24,7 @@ class OutlookCommandTest {
 
     @Test
     void anOutlookWritesItsFilesAndSaysWhenDrippingBegins() throws IOException {
-        Outcome outcome = Outcome.execute("outlook", "orchard-lodge-vessel", "--years", "5", "-o", folder.toString());
+        Outcome outcome = Outcome.execute("outlook", "orchard-lodge-vessel", "--years", "4", "-o", folder.toString());
         assertEquals(0, outcome.status(), outcome.err());
         assertEquals(List.of("outlook.csv", "outlook.json", "outlook.png", "outlook.svg", "report.html"), names());
         String out = outcome.out().replaceAll("\\s+", " ");
@@ -47,7 +47,7 @@ class OutlookCommandTest {
             while (json.nextToken() != null) {
                 tokens++;
             }
-            assertTrue(tokens > 5 * 12 * 3 * 14, "every month of every course"); // 7 fields, name and value
+            assertTrue(tokens > 4 * 12 * 3 * 14, "every month of every course"); // 7 fields, name and value
         }
         String page = Files.readString(folder.resolve("report.html"));
         assertTrue(
@@ -96,15 +96,7 @@ class OutlookCommandTest {
         assertFalse(out.contains("if fast"), out);
     }
 
-    /** One share drips at once as the next does: said once. */
-    @Test
-    void whatDripsAtOnceIsSaidOnce() {
-        Outcome outcome =
-                Outcome.execute("outlook", "mill-cottage-creeping-reducer", "-y", "1", "-o", folder.toString());
-        String out = outcome.out().replaceAll("\\s+", " ");
-        assertTrue(out.contains("within the uncertainties, at least nineteen in twenty drip at once."), out);
-    }
-
+    /** And one share drips at once as the next does: said once. */
     @Test
     void aVesselThatDripsAlreadyIsNotPumpedButReplaced() {
         Outcome outcome = Outcome.execute("outlook", "mill-cottage-small-vessel", "-y", "1", "-o", folder.toString());
@@ -113,6 +105,7 @@ class OutlookCommandTest {
         assertTrue(
                 out.contains("A relief valve drips with today's precharge; loss of precharge is not the cause."), out);
         assertTrue(out.contains("'heatswell size' proposes them"), out);
+        assertTrue(out.contains("within the uncertainties, at least nineteen in twenty drip at once."), out);
     }
 
     /** Regression: a vessel was to be found that the sizing says does not exist, and a valve that always runs was to run less. */
@@ -142,7 +135,7 @@ class OutlookCommandTest {
     @Test
     void alarmsComeFirst() {
         Outcome outcome = Outcome.execute(
-                "outlook", "orchard-lodge-vessel", "--set", "relief=[]", "-y", "10", "-o", folder.toString());
+                "outlook", "orchard-lodge-vessel", "--set", "relief=[]", "-y", "3", "-o", folder.toString());
         assertEquals(3, outcome.status(), outcome.err());
         String out = outcome.out().replaceAll("\\s+", " ");
         assertTrue(out.startsWith("HAZARD: No relief valve is described: "), out);
@@ -208,7 +201,7 @@ class OutlookCommandTest {
                                     "outlook",
                                     "orchard-lodge-vessel",
                                     "-y",
-                                    "2",
+                                    "1",
                                     "--threads",
                                     threads,
                                     "-o",
