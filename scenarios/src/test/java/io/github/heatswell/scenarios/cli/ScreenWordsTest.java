@@ -33,10 +33,10 @@ class ScreenWordsTest {
                 "compare mill-cottage-stuck-open ridge-house | 2490 L stuck open | bar left",
                 // Never is not what a number of years can show.
                 "outlook orchard-lodge-vessel -y 10 | 12 L, slowest loss not within 10 years | never ",
-                "outlook birch-street-day -u us -y 5"
+                "outlook birch-street-day --set tank.layers=1 -u us -y 5"
                         + "| At the expected loss no relief valve drips within 5 years; one house in twenty drips by year 4."
                         + "| in one house of twenty already",
-                "outlook birch-street-day -u us -y 5"
+                "outlook birch-street-day --set tank.layers=1 -u us -y 5"
                         + "| of precharge left. The maker allows no more than 150 psi in use."
                         + "| no more than this",
                 "run beacon-tower | The peak of 7.44 bar is too close to the set pressure of 'cellar valve' | leaves too little",

@@ -19,6 +19,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
@@ -70,8 +71,7 @@ class LessonSiteBrowserTest {
         StringBuilder frames = new StringBuilder();
         for (String page : pages) {
             for (int width : WIDTHS) {
-                frames.append("<iframe src=\"").append(page).append("\" style=\"border:0;height:800px;width:");
-                frames.append(width).append("px\"></iframe>\n");
+                frames.append(frame(page, width, 800));
             }
         }
         Path wrapper = site.resolve("measure.html");
@@ -97,58 +97,61 @@ class LessonSiteBrowserTest {
         assertEquals(List.of(), wrong);
     }
 
+    /** A page as a part of another, of this size (px). */
+    private static String frame(String page, int width, int height) {
+        return "<iframe src=\"" + page + "\" style=\"border:0;width:" + width + "px;height:" + height
+                + "px\"></iframe>\n";
+    }
+
+    private static List<Lesson> withSlider() {
+        return Lessons.all().stream()
+                .filter(lesson -> lesson.slider().isPresent())
+                .toList();
+    }
+
     @Test
     void everySliderShowsTheComputedRuns() throws Exception {
-        int sliders = 0;
-        for (Lesson lesson : Lessons.all()) {
-            if (lesson.slider().isPresent()) {
-                sliders++;
-                assertMoves(lesson, lesson.slider().orElseThrow());
-            }
+        List<Lesson> lessons = withSlider();
+        assertTrue(lessons.size() >= 3);
+        StringBuilder frames = new StringBuilder();
+        lessons.forEach(lesson -> frames.append(frame(lesson.id() + ".html", 900, 900)));
+        Path wrapper = Files.writeString(
+                site.resolve("move.html"),
+                own("/io/github/heatswell/scenarios/teaching/move.html").replace("FRAMES", frames));
+        Browser.Outcome outcome = browser.load(wrapper);
+        assertFalse(outcome.log().contains("CONSOLE"), outcome.log());
+        for (Lesson lesson : lessons) {
+            assertMoves(lesson, moved(outcome.page(), "moved " + lesson.id() + ".html"));
         }
-        assertTrue(sliders >= 3);
     }
 
     /** Whoever has predicted sees verdict, picture, slider and what it shows at once, on a small screen and from a projector. */
     @Test
     void pictureSliderAndVerdictStandOnOneScreen() throws Exception {
-        for (String screen : List.of("1280,800", "1024,768")) {
-            int width = Integer.parseInt(screen.split(",")[0]);
-            int height = Integer.parseInt(screen.split(",")[1]);
-            for (Lesson lesson : Lessons.all()) {
-                if (lesson.slider().isPresent()) {
-                    assertFits(lesson, width, height);
-                }
-            }
-        }
-    }
-
-    private static void assertFits(Lesson lesson, int width, int height) throws Exception {
+        Map<Integer, Integer> heights = Map.of(1280, 800, 1024, 768);
+        StringBuilder frames = new StringBuilder();
+        heights.forEach((width, height) ->
+                withSlider().forEach(lesson -> frames.append(frame(lesson.id() + ".html", width, height))));
         Path wrapper = Files.writeString(
                 site.resolve("screen.html"),
-                own("/io/github/heatswell/scenarios/teaching/screen.html")
-                        .replace("PAGE", lesson.id() + ".html")
-                        .replace("WIDTH", Integer.toString(width))
-                        .replace("HEIGHT", Integer.toString(height)));
-        Browser.Outcome outcome = browser.load(wrapper);
-        Matcher seen = Pattern.compile("top (-?\\d+), picture (\\d+), slider (\\d+), readout (\\d+)")
-                .matcher(outcome.page());
-        String where = lesson.id() + " at " + width + ": ";
-        assertTrue(seen.find(), where + outcome.page());
-        assertEquals(0, Integer.parseInt(seen.group(1)), 20, where + "the verdict is at the top");
+                own("/io/github/heatswell/scenarios/teaching/screen.html").replace("FRAMES", frames));
+        String seen = browser.load(wrapper).page();
+        heights.forEach((width, height) ->
+                withSlider().forEach(lesson -> assertFits(lesson.id() + ".html at " + width, height, seen)));
+    }
+
+    private static void assertFits(String where, int height, String page) {
+        Matcher seen = Pattern.compile(where + ": top (-?\\d+), picture (\\d+), slider (\\d+), readout (\\d+)")
+                .matcher(page);
+        assertTrue(seen.find(), where + ": " + page);
+        assertEquals(0, Integer.parseInt(seen.group(1)), 20, where + ": the verdict is at the top");
         for (int part = 2; part <= 4; part++) {
-            assertTrue(Integer.parseInt(seen.group(part)) <= height, where + seen.group());
+            assertTrue(Integer.parseInt(seen.group(part)) <= height, seen.group());
         }
     }
 
-    private void assertMoves(Lesson lesson, LessonSlider slider) throws Exception {
-        Path wrapper = site.resolve("move.html");
-        Files.writeString(
-                wrapper,
-                own("/io/github/heatswell/scenarios/teaching/move.html").replace("PAGE", lesson.id() + ".html"));
-        Browser.Outcome outcome = browser.load(wrapper);
-        assertFalse(outcome.log().contains("CONSOLE"), outcome.log());
-        List<String[]> lines = moved(outcome.page());
+    private static void assertMoves(Lesson lesson, List<String[]> lines) {
+        LessonSlider slider = lesson.slider().orElseThrow();
         assertEquals(List.of("shut", "false", "false"), List.of(lines.get(0)));
         assertEquals(
                 List.of("focused", "true", slider.label()),
@@ -261,7 +264,7 @@ class LessonSiteBrowserTest {
                 own("/io/github/heatswell/scenarios/teaching/choose.html").replace("PAGE", lesson.id() + ".html"));
         Browser.Outcome outcome = browser.load(wrapper);
         assertFalse(outcome.log().contains("CONSOLE"), outcome.log());
-        List<String[]> lines = moved(outcome.page());
+        List<String[]> lines = moved(outcome.page(), "moved");
         assertEquals(List.of("carried", "us", "true"), List.of(lines.get(0)), "units chosen on another page");
         assertEquals(List.of("refused", "false", "Choose an answer first.", "true"), List.of(lines.get(1)));
         assertEquals(List.of("chosen", "true"), List.of(lines.get(2)).subList(0, 2));
@@ -315,9 +318,9 @@ class LessonSiteBrowserTest {
         return (int) PRINTED.matcher(pdf).results().count();
     }
 
-    private static List<String[]> moved(String page) {
-        Matcher text =
-                Pattern.compile("<pre id=\"moved\">(.*?)</pre>", Pattern.DOTALL).matcher(page);
+    private static List<String[]> moved(String page, String id) {
+        Matcher text = Pattern.compile("<pre id=\"" + id + "\">(.*?)</pre>", Pattern.DOTALL)
+                .matcher(page);
         assertTrue(text.find() && !text.group(1).isBlank(), "the slider was not moved");
         return text.group(1)
                 .replace("&nbsp;", "\u00a0")
