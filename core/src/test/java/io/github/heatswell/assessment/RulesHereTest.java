@@ -108,7 +108,6 @@ class RulesHereTest {
                         .verdict());
     }
 
-    /** A valve that is called a T&P valve is there; its temperature is not described, so someone has to look. */
     /** What limits the water may be at the tap itself, of which nobody was asked: the house is not called against the rule. */
     @Test
     void whatLimitsTheWaterAtATapIsToBeChecked() {
@@ -122,6 +121,7 @@ class RulesHereTest {
         assertTrue(publishers.rule().limit().isEmpty(), "the sections were not read, only an answer about them");
     }
 
+    /** A valve that is called a T&P valve is there; its temperature is not described, so someone has to look. */
     @Test
     void aNameWithoutATemperatureIsToBeChecked() {
         HotWaterSystem.Builder named =

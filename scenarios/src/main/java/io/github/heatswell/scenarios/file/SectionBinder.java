@@ -302,7 +302,7 @@ final class SectionBinder<B, T> {
     private static String complaint(Field<?> field, String text, String message) {
         String bare = bare(field.key(), message);
         boolean converted = bare.contains("allowed range") && !unspaced(bare).contains(unspaced(text));
-        return converted ? bare + " (written as " + text + ")" : bare;
+        return converted ? bare + " (written as " + text.strip().replaceAll("\\s+", " ") + ")" : bare;
     }
 
     /** A builder's message without the field it begins with. */

@@ -40,6 +40,9 @@ public final class ComparisonReport {
     /** So many sentences tell what is not known of the houses, each of so many runs by name. */
     private static final int MAX_DOUBTS = 6;
 
+    /** A changed field in the name of a variant, with its value. */
+    private static final Pattern CHANGE = Pattern.compile("([a-z][a-z-]*(?:\\[\\d+])?(?:\\.[a-z-]+)+)=([^,]+)");
+
     private final List<NamedRun> drawn;
     private final List<NamedSummary> runs;
     private final Chart chart;
@@ -68,9 +71,6 @@ public final class ComparisonReport {
      * @param chart the picture
      * @param yardsticks how the worst heat-up of each stands to its limit
      */
-    /** A changed field in the name of a variant, with its value. */
-    private static final Pattern CHANGE = Pattern.compile("([a-z][a-z-]*(?:\\[\\d+])?(?:\\.[a-z-]+)+)=([^,]+)");
-
     private ComparisonReport(
             List<NamedRun> drawn, List<NamedSummary> runs, Chart chart, List<Optional<Yardstick>> yardsticks) {
         this.yardsticks = List.copyOf(yardsticks);

@@ -43,6 +43,7 @@ class BadScenarioTest {
             water: 9 degC             | water: 95 degC          | 3:63 | supply.water: 95 degC is outside the allowed range
             volume: 230 L             | volume: -230 L          | 4:17 | tank.volume: -230 L is outside the allowed range, 1 L to 20000 L
             volume: 230 L             | volume: 1e9 gal         | 4:17 | tank.volume: 1000000000 gal is outside the allowed range, 0.264173 gal to 5283.44 gal (written as 1e9 gal)
+            volume: 230 L             | volume: "1e9\\ngal"         | 4:17 | tank.volume: 1000000000 gal is outside the allowed range, 0.264173 gal to 5283.44 gal (written as 1e9 gal)
             volume: 230 L,            |                         | 4:1  | tank.volume: is missing; write, for example, 'volume: 230 L'
             material: steel           | material: brass         | 4:34 | tank.material: 'brass' is not one of steel, stainless-steel, copper, pex, pe, pp-r, pb, pvc-c, rigid
             diameter: 480 mm          | diameter: 4.8 mm        | 4:51 | tank.diameter: 4.8 mm is outside the allowed range, 50 mm to 3000 mm
