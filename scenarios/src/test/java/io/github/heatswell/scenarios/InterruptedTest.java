@@ -9,6 +9,7 @@ import io.github.heatswell.scenarios.cli.EveryCommand;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -89,12 +90,21 @@ class InterruptedTest {
                 start("interview", "--out", temporary.resolve("my-house.yaml").toString());
         process.getOutputStream().write("not known\nMill cottage\ncheck valve\n".getBytes(StandardCharsets.US_ASCII));
         process.getOutputStream().flush();
-        while (!Files.exists(kept) || !Files.readString(kept).contains("check-valve")) {
+        while (!written(kept).contains("check-valve")) {
             assertTrue(process.isAlive(), "the interview has ended before it could be interrupted");
             Thread.onSpinWait();
         }
         assertEquals(143, interrupt(process, "TERM").status());
         assertEquals(Set.of(kept.getFileName().toString()), names(temporary));
+    }
+
+    /** What a file holds; nothing while it is not there yet, or is being replaced. */
+    private static String written(Path file) throws IOException {
+        try {
+            return Files.readString(file);
+        } catch (NoSuchFileException absent) {
+            return "";
+        }
     }
 
     private static String[] line(String command, String first, List<String> others, Path out) {
