@@ -33,9 +33,12 @@ public final class Browser {
     /** What a start printed: the page as it is after loading, and what the browser logged. */
     public record Outcome(String page, String log) {}
 
-    /** The browser of this machine; the environment variable HEATSWELL_BROWSER names another. */
+    /** The browser of this machine; the environment variable HEATSWELL_BROWSER names another, or "none". */
     public static Optional<Browser> find(Path folder) {
         String named = System.getenv("HEATSWELL_BROWSER");
+        if ("none".equals(named)) {
+            return Optional.empty();
+        }
         if (named != null && !named.isBlank()) {
             return Optional.of(new Browser(named, folder));
         }
