@@ -103,6 +103,16 @@ public record DiagnosisResult(
         return alike().stream().skip(1).filter(this::isUntested).toList();
     }
 
+    /**
+     * The likeliest, and those of the {@link #alike() causes alike} that the readings test but cannot tell from it.
+     *
+     * @return at least one, the likeliest first
+     */
+    public List<HypothesisFit> tested() {
+        List<HypothesisFit> untested = untested();
+        return alike().stream().filter(fit -> !untested.contains(fit)).toList();
+    }
+
     private boolean isUntested(HypothesisFit fit) {
         double described =
                 of(Cause.AS_DESCRIBED).map(HypothesisFit::sumOfSquares).orElse(Double.POSITIVE_INFINITY);
@@ -130,9 +140,7 @@ public record DiagnosisResult(
      * @return the causes, most likely first; empty if there is none
      */
     public List<HypothesisFit> hazardousCauses() {
-        List<HypothesisFit> untested = untested();
-        List<HypothesisFit> tested =
-                alike().stream().filter(fit -> !untested.contains(fit)).toList();
+        List<HypothesisFit> tested = tested();
         boolean all = tested.stream().allMatch(HypothesisFit::isHazard);
         return all && !misfit() ? tested : List.of();
     }

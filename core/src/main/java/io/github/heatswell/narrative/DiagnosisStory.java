@@ -12,7 +12,6 @@ import io.github.heatswell.diagnosis.DiagnosisResult;
 import io.github.heatswell.diagnosis.Estimate;
 import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.Misfit;
-import io.github.heatswell.diagnosis.Overpressure;
 import io.github.heatswell.diagnosis.Parameter;
 import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.diagnosis.SeparatingCheck;
@@ -25,7 +24,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -34,13 +32,6 @@ import java.util.stream.Stream;
 public final class DiagnosisStory {
 
     private static final int MAX_NAMED = 3;
-    private static final Set<SiteCheck> HEATED = Set.of(
-            SiteCheck.HEAT_UP_MAXIMUM,
-            SiteCheck.NEXT_MORNING,
-            SiteCheck.CAUGHT_VOLUME,
-            SiteCheck.PEAK_AFTER_DRAW,
-            SiteCheck.MORNING_AFTER_DRAW,
-            SiteCheck.HOT_TAP);
 
     /** The findings that say why heated water has nowhere to go, of a house without any vessel and of one with. */
     private static final Set<String> NO_VESSEL = Set.of("expansion-control-missing", "bypass-opens-too-late");
@@ -48,8 +39,6 @@ public final class DiagnosisStory {
     private static final Set<String> IDLE_VESSEL =
             Set.of("vessel-isolated", "vessel-upstream-of-check", "vessel-waterlogged");
 
-    /** Readings this close (s) leave little between them. */
-    private static final double CLOSE = 150;
     /** An assumed reseat pressure so much (share of the set pressure) from what fits decides something; own judgement. */
     private static final double DECIDES = 0.05;
     /** Less water (m3) is no draw. */
@@ -62,6 +51,8 @@ public final class DiagnosisStory {
     private final Doubts doubts;
     private final Optional<PressureLog> log;
     private final Set<SiteCheck> read;
+    private final ReadingHazards hazards;
+    private final NextReading nextReading;
 
     /**
      * The story of a diagnosis.
@@ -83,6 +74,8 @@ public final class DiagnosisStory {
         this.doubts = Objects.requireNonNull(doubts, "doubts");
         this.log = Objects.requireNonNull(log, "log");
         this.read = Set.copyOf(read);
+        this.hazards = new ReadingHazards(result, house, log);
+        this.nextReading = new NextReading(result, house, log, this.read, hazards);
     }
 
     /**
@@ -91,8 +84,8 @@ public final class DiagnosisStory {
      * @return whole sentences
      */
     public Statement verdict() {
-        List<HypothesisFit> tested = tested();
-        if (isOverpressure()) {
+        List<HypothesisFit> tested = result.tested();
+        if (hazards.isOverpressure()) {
             return plain("The pressure went above what the plates allow, whatever the cause.");
         }
         if (result.misfit()) {
@@ -114,7 +107,7 @@ public final class DiagnosisStory {
      */
     public Statement details() {
         List<Statement> all = new ArrayList<>();
-        List<HypothesisFit> tested = tested();
+        List<HypothesisFit> tested = result.tested();
         if (result.misfit()) {
             all.add(plain(closest(tested)));
             all.add(plain(
@@ -237,7 +230,7 @@ public final class DiagnosisStory {
      */
     private boolean asDescribed() {
         return result.best().cause() == Cause.AS_DESCRIBED
-                || tested().stream()
+                || result.tested().stream()
                                 .anyMatch(fit -> fit.cause() == Cause.AS_DESCRIBED
                                         && fit.misfit()
                                                 .filter(Misfit::isSerious)
@@ -308,12 +301,6 @@ public final class DiagnosisStory {
                 .orElse(plain("at the first reading"));
     }
 
-    /** The likeliest, and those that the readings test but cannot tell from it. */
-    private List<HypothesisFit> tested() {
-        List<HypothesisFit> untested = result.untested();
-        return result.alike().stream().filter(fit -> !untested.contains(fit)).toList();
-    }
-
     private static String named(List<HypothesisFit> fits) {
         // a single one more is named: its name is hardly longer than "one other"
         int named = fits.size() == MAX_NAMED + 1 ? fits.size() : MAX_NAMED;
@@ -332,72 +319,7 @@ public final class DiagnosisStory {
      * @return whole sentences, with who is to do it; empty if nothing is left to tell
      */
     public Optional<Statement> next() {
-        if (isOverpressure()) {
-            return Optional.of(
-                    plain("Next, leave the heater off and call a licensed professional. Until the relief valve is"
-                            + " replaced, heat no water to take a reading."));
-        }
-        Optional<Statement> check = result.check().map(this::check);
-        return result.misfit()
-                ? Optional.of(plain(afresh()))
-                : check.isPresent() || result.isDecided() || asDescribed()
-                        ? check
-                        : Optional.of(suspected()
-                                .map(name -> plain("Next, read the gas valve of '" + name
-                                        + "' with a tyre gauge, with the heater off and cold and the water side empty. Put the"
-                                        + " reading into the description as its precharge, and diagnose again."))
-                                .orElseGet(this::settling));
-    }
-
-    /** The reading that settles a number of theirs, where none tells the causes apart; of a seat, what paper shows. */
-    private Statement settling() {
-        String paper = result.alike().stream().noneMatch(fit -> fit.cause() == Cause.RELIEF_SEAT_WEEPS)
-                ? ""
-                : " Lay dry paper under the outlet of the relief valve an hour after the heater went off: if it gets wet, that"
-                        + " speaks for a leaking seat.";
-        return plain("No single reading tells them apart. ")
-                .then(result.unsettled(read)
-                        .map(one -> plain("Next, read "
-                                + one.settledBy().orElseThrow().words() + ", to settle the "
-                                + one.parameter().words() + ", and diagnose again with it." + paper
-                                + heating(one.settledBy().orElseThrow())))
-                        .orElse(plain((paper.isEmpty() ? "" : paper.strip() + " ")
-                                + "Leave it to a licensed professional.")));
-    }
-
-    /** Which of several vessels the likeliest cause is about. */
-    private Optional<String> suspected() {
-        return Optional.of(result.best().device())
-                .filter(name -> house.hasSeveralVessels())
-                .filter(house.vesselNames()::contains);
-    }
-
-    /** What to do where nothing explains the readings: another log, unless this one was as close as can be. */
-    private String afresh() {
-        boolean close = log.filter(one -> one.showsHeatUp() && one.end() < CLOSE * (one.count() - 1))
-                .isPresent();
-        return close
-                ? "Next, read the plates of tank, heater and relief valve again and correct the description. Note every draw,"
-                        + " and give start.water if the tank was warm."
-                : "Next, log one heat-up of a cold tank with every tap shut, a reading every minute or two."
-                        + heating();
-    }
-
-    private Statement check(SeparatingCheck check) {
-        return plain((tested().size() == 1 ? "Next, to make sure, read " : "Next, to tell them apart, read ")
-                        + check.check().words() + ": ")
-                .then(reading(check.check(), check.expectedFirst()))
-                .then(" if " + check.first().words() + ", ")
-                .then(reading(check.check(), check.expectedSecond()))
-                .then(" if " + check.second().words() + "." + heating(check));
-    }
-
-    private static Measure reading(SiteCheck check, double value) {
-        return switch (check.unit()) {
-            case "Pa" -> Measure.gauge(value);
-            case "K" -> Measure.temperature(value);
-            default -> Measure.volume(value);
-        };
+        return nextReading.words(asDescribed());
     }
 
     /**
@@ -407,17 +329,7 @@ public final class DiagnosisStory {
      * @return a sentence with a space before it; empty if anybody may do it
      */
     public String heating(SeparatingCheck check) {
-        return heating(check.check());
-    }
-
-    private String heating(SiteCheck check) {
-        return HEATED.contains(check) ? heating() : "";
-    }
-
-    private String heating() {
-        return hazard().isPresent()
-                ? " This takes heating, and there is a hazard: leave it to a licensed professional."
-                : "";
+        return nextReading.heating(check.check());
     }
 
     /**
@@ -426,39 +338,7 @@ public final class DiagnosisStory {
      * @return whole sentences; empty if they speak for no hazard
      */
     public Optional<Statement> hazard() {
-        List<HypothesisFit> hazards = result.hazardousCauses();
-        List<Statement> all = new ArrayList<>();
-        result.overpressure()
-                .filter(Overpressure::isHazard)
-                .map(DiagnosisStory::beyondPlate)
-                .ifPresent(all::add);
-        if (!hazards.isEmpty()) {
-            all.add(plain("The readings speak for this: " + among(hazards)
-                    + ". Turn the heater off until a licensed professional has looked at it."));
-        }
-        return all.isEmpty() ? Optional.empty() : Optional.of(Statement.joined(" ", all));
-    }
-
-    private static Statement beyondPlate(Overpressure over) {
-        return gaugeRead(over)
-                .then(". "
-                        + (over.plate() == Overpressure.Plate.TANK
-                                ? "Either the relief valve does not guard this tank, or the gauge is wrong."
-                                : "Either the relief valve does not open as it must, or the gauge is wrong.")
-                        + " Turn the heater off now, at its gas cock or breaker, if you can do that safely. Do not heat"
-                        + " again. Have a licensed professional replace the relief valve and look at the tank. Never plug"
-                        + " or cap the valve.");
-    }
-
-    private static Statement gaugeRead(Overpressure over) {
-        return plain("The gauge read ")
-                .then(Measure.gauge(over.reading()))
-                .then(", above the ")
-                .then(Measure.gauge(over.marked()))
-                .then(
-                        over.plate() == Overpressure.Plate.TANK
-                                ? " that the tank is rated for"
-                                : " on the relief valve's plate");
+        return hazards.hazard();
     }
 
     /**
@@ -467,7 +347,7 @@ public final class DiagnosisStory {
      * @return true if one lies beyond what the plates allow
      */
     public boolean isOverpressure() {
-        return result.overpressure().filter(Overpressure::isHazard).isPresent();
+        return hazards.isOverpressure();
     }
 
     /**
@@ -476,41 +356,7 @@ public final class DiagnosisStory {
      * @return whole sentences; empty if there is none
      */
     public Optional<Statement> abovePlate() {
-        return result.overpressure()
-                .filter(one -> !one.isHazard())
-                .map(one -> gaugeRead(one)
-                        .then(
-                                switch (one.level()) {
-                                    case WITHIN_ERROR ->
-                                        (one.plate() == Overpressure.Plate.TANK
-                                                        ? ". The gauge is off, or the relief valve does not guard this tank."
-                                                        : ". The gauge is off, or the valve opens late, as a sound one may by"
-                                                                + " 3 %.")
-                                                + " Check with a second gauge today. If nothing came out of the valve, turn the"
-                                                + " heater off and have it replaced.";
-                                    case GUARDED ->
-                                        ". The expansion valve does not open as it must, or the gauge is wrong. The relief valve that guards"
-                                                + " the tank is set higher. Have a licensed professional replace the expansion valve.";
-                                    case LONE_READING ->
-                                        ". It stands alone, so it may be a slip of the pen or of the gauge. If it was"
-                                                + " real, turn the heater off and have the relief valve replaced.";
-                                    default ->
-                                        ", though by no more than a valve may need to open fully. If nothing came out of"
-                                                + " the valve, turn the heater off and have it replaced.";
-                                })
-                        .then(one.level() == Overpressure.Level.WITHIN_ERROR ? hazardFrom() : plain("")));
-    }
-
-    /** From which reading on the gauge shows a hazard, and why not before; a sentence with a space before it. */
-    private Statement hazardFrom() {
-        OptionalDouble from = Overpressure.hazardFrom(house);
-        return from.isEmpty()
-                ? plain("")
-                : plain(" A reading above ")
-                        .then(Measure.gauge(from.getAsDouble()))
-                        .then(
-                                " is called a hazard: up to there, a sound valve and an ordinary gauge may differ so much from their"
-                                        + " marks.");
+        return hazards.abovePlate();
     }
 
     /**
@@ -519,11 +365,7 @@ public final class DiagnosisStory {
      * @return whole sentences
      */
     public Statement calm() {
-        String safe = " Whether the house is safe, readings of a gauge cannot say.";
-        return plain((abovePlate().isEmpty()
-                        ? "The readings show no hazard."
-                        : "The highest reading stands above a plate, though it is not called a hazard: see the caution.")
-                + safe);
+        return hazards.calm();
     }
 
     /**
@@ -532,52 +374,6 @@ public final class DiagnosisStory {
      * @return whole sentences; empty if nothing is left
      */
     public Optional<Statement> notRuledOut() {
-        List<HypothesisFit> left = result.notRuledOut().stream()
-                .filter(fit -> !isOverpressure() || fit.cause() != Cause.RELIEF_OPENS_HIGH)
-                .toList();
-        return left.isEmpty()
-                ? Optional.empty()
-                : Optional.of(plain("Not ruled out by these readings: " + among(left) + ". "
-                        + left.stream()
-                                .map(HypothesisFit::cause)
-                                .map(this::toCheck)
-                                .distinct()
-                                .collect(Collectors.joining(" "))));
-    }
-
-    private String among(List<HypothesisFit> fits) {
-        return fits.stream()
-                .map(fit -> fit.inWords() + (mayNotOpen(fit) ? ", or not at all" : ""))
-                .collect(Collectors.joining("; or "));
-    }
-
-    /** A pressure that fell under heating has shown that a valve opens. */
-    private boolean mayNotOpen(HypothesisFit fit) {
-        return fit.cause() == Cause.RELIEF_OPENS_HIGH
-                && log.filter(PressureLog::fellWhileHeating).isEmpty();
-    }
-
-    private boolean passed() {
-        return result.overpressure()
-                .filter(over -> over.plate() == Overpressure.Plate.RELIEF_VALVE)
-                .isPresent();
-    }
-
-    private String toCheck(Cause cause) {
-        return switch (cause) {
-            case RELIEF_OPENS_HIGH ->
-                (passed()
-                                ? "The gauge has passed the set pressure on the valve's plate. If a second gauge passes it by more"
-                                        + " than 3 % before anything comes out of the valve, turn the heater"
-                                : "Watch the gauge during a heat-up: if it passes the set pressure on the valve's plate, turn the"
-                                        + " heater")
-                        + " off and have the valve replaced.";
-            case WATER_TOO_HOT ->
-                "Hold a thermometer, not a hand, under a hot tap: if the water is hotter than the thermostat is set to,"
-                        + " turn the heater off and have the thermostat checked.";
-            default ->
-                "Hold a thermometer, not a hand, under the mixed tap: if the water is hotter than the mixing valve is set"
-                        + " to, have the valve checked before anyone bathes.";
-        };
+        return hazards.notRuledOut();
     }
 }

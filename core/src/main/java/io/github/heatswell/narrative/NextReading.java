@@ -1,0 +1,133 @@
+package io.github.heatswell.narrative;
+
+import static io.github.heatswell.assessment.Statement.plain;
+
+import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.diagnosis.Cause;
+import io.github.heatswell.diagnosis.DiagnosisResult;
+import io.github.heatswell.diagnosis.PressureLog;
+import io.github.heatswell.diagnosis.SeparatingCheck;
+import io.github.heatswell.diagnosis.SiteCheck;
+import io.github.heatswell.system.HotWaterSystem;
+import java.util.Optional;
+import java.util.Set;
+
+/** What to read or log next. Immutable. */
+final class NextReading {
+
+    private static final Set<SiteCheck> HEATED = Set.of(
+            SiteCheck.HEAT_UP_MAXIMUM,
+            SiteCheck.NEXT_MORNING,
+            SiteCheck.CAUGHT_VOLUME,
+            SiteCheck.PEAK_AFTER_DRAW,
+            SiteCheck.MORNING_AFTER_DRAW,
+            SiteCheck.HOT_TAP);
+    /** Readings this close (s) leave little between them. */
+    private static final double CLOSE = 150;
+
+    private final DiagnosisResult result;
+    private final HotWaterSystem house;
+    private final Optional<PressureLog> log;
+    private final Set<SiteCheck> read;
+    private final ReadingHazards hazards;
+
+    /** After a diagnosis, with what was logged and read. */
+    NextReading(
+            DiagnosisResult result,
+            HotWaterSystem house,
+            Optional<PressureLog> log,
+            Set<SiteCheck> read,
+            ReadingHazards hazards) {
+        this.result = result;
+        this.house = house;
+        this.log = log;
+        this.read = read;
+        this.hazards = hazards;
+    }
+
+    /**
+     * In whole sentences, with who is to do it; empty if nothing is left to tell.
+     *
+     * @param asDescribed whether the readings are explained without any fault
+     */
+    Optional<Statement> words(boolean asDescribed) {
+        if (hazards.isOverpressure()) {
+            return Optional.of(
+                    plain("Next, leave the heater off and call a licensed professional. Until the relief valve is"
+                            + " replaced, heat no water to take a reading."));
+        }
+        Optional<Statement> check = result.check().map(this::check);
+        return result.misfit()
+                ? Optional.of(plain(afresh()))
+                : check.isPresent() || result.isDecided() || asDescribed
+                        ? check
+                        : Optional.of(suspected()
+                                .map(name -> plain("Next, read the gas valve of '" + name
+                                        + "' with a tyre gauge, with the heater off and cold and the water side empty. Put the"
+                                        + " reading into the description as its precharge, and diagnose again."))
+                                .orElseGet(this::settling));
+    }
+
+    /** The reading that settles a number of theirs, where none tells the causes apart; of a seat, what paper shows. */
+    private Statement settling() {
+        String paper = result.alike().stream().noneMatch(fit -> fit.cause() == Cause.RELIEF_SEAT_WEEPS)
+                ? ""
+                : " Lay dry paper under the outlet of the relief valve an hour after the heater went off: if it gets wet, that"
+                        + " speaks for a leaking seat.";
+        return plain("No single reading tells them apart. ")
+                .then(result.unsettled(read)
+                        .map(one -> plain("Next, read "
+                                + one.settledBy().orElseThrow().words() + ", to settle the "
+                                + one.parameter().words() + ", and diagnose again with it." + paper
+                                + heating(one.settledBy().orElseThrow())))
+                        .orElse(plain((paper.isEmpty() ? "" : paper.strip() + " ")
+                                + "Leave it to a licensed professional.")));
+    }
+
+    /** Which of several vessels the likeliest cause is about. */
+    private Optional<String> suspected() {
+        return Optional.of(result.best().device())
+                .filter(name -> house.hasSeveralVessels())
+                .filter(house.vesselNames()::contains);
+    }
+
+    /** What to do where nothing explains the readings: another log, unless this one was as close as can be. */
+    private String afresh() {
+        boolean close = log.filter(one -> one.showsHeatUp() && one.end() < CLOSE * (one.count() - 1))
+                .isPresent();
+        return close
+                ? "Next, read the plates of tank, heater and relief valve again and correct the description. Note every draw,"
+                        + " and give start.water if the tank was warm."
+                : "Next, log one heat-up of a cold tank with every tap shut, a reading every minute or two."
+                        + heating();
+    }
+
+    private Statement check(SeparatingCheck check) {
+        return plain((result.tested().size() == 1 ? "Next, to make sure, read " : "Next, to tell them apart, read ")
+                        + check.check().words() + ": ")
+                .then(reading(check.check(), check.expectedFirst()))
+                .then(" if " + check.first().words() + ", ")
+                .then(reading(check.check(), check.expectedSecond()))
+                .then(" if " + check.second().words() + "." + heating(check.check()));
+    }
+
+    private static Measure reading(SiteCheck check, double value) {
+        return switch (check.unit()) {
+            case "Pa" -> Measure.gauge(value);
+            case "K" -> Measure.temperature(value);
+            default -> Measure.volume(value);
+        };
+    }
+
+    /** Who is to do a check that takes heating while somebody may come to harm by it; a sentence with a space before it, or nothing. */
+    String heating(SiteCheck check) {
+        return HEATED.contains(check) ? heating() : "";
+    }
+
+    private String heating() {
+        return hazards.hazard().isPresent()
+                ? " This takes heating, and there is a hazard: leave it to a licensed professional."
+                : "";
+    }
+}

@@ -1,0 +1,172 @@
+package io.github.heatswell.narrative;
+
+import static io.github.heatswell.assessment.Statement.plain;
+
+import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.diagnosis.Cause;
+import io.github.heatswell.diagnosis.DiagnosisResult;
+import io.github.heatswell.diagnosis.HypothesisFit;
+import io.github.heatswell.diagnosis.Overpressure;
+import io.github.heatswell.diagnosis.PressureLog;
+import io.github.heatswell.system.HotWaterSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+
+/** What readings say of hazards: what they show, what they leave open, and what to do. Immutable. */
+final class ReadingHazards {
+
+    private final DiagnosisResult result;
+    private final HotWaterSystem house;
+    private final Optional<PressureLog> log;
+
+    ReadingHazards(DiagnosisResult result, HotWaterSystem house, Optional<PressureLog> log) {
+        this.result = result;
+        this.house = house;
+        this.log = log;
+    }
+
+    /** What the readings say may hurt somebody, and what to do. */
+    Optional<Statement> hazard() {
+        List<HypothesisFit> hazards = result.hazardousCauses();
+        List<Statement> all = new ArrayList<>();
+        result.overpressure()
+                .filter(Overpressure::isHazard)
+                .map(ReadingHazards::beyondPlate)
+                .ifPresent(all::add);
+        if (!hazards.isEmpty()) {
+            all.add(plain("The readings speak for this: " + among(hazards)
+                    + ". Turn the heater off until a licensed professional has looked at it."));
+        }
+        return all.isEmpty() ? Optional.empty() : Optional.of(Statement.joined(" ", all));
+    }
+
+    private static Statement beyondPlate(Overpressure over) {
+        return gaugeRead(over)
+                .then(". "
+                        + (over.plate() == Overpressure.Plate.TANK
+                                ? "Either the relief valve does not guard this tank, or the gauge is wrong."
+                                : "Either the relief valve does not open as it must, or the gauge is wrong.")
+                        + " Turn the heater off now, at its gas cock or breaker, if you can do that safely. Do not heat"
+                        + " again. Have a licensed professional replace the relief valve and look at the tank. Never plug"
+                        + " or cap the valve.");
+    }
+
+    private static Statement gaugeRead(Overpressure over) {
+        return plain("The gauge read ")
+                .then(Measure.gauge(over.reading()))
+                .then(", above the ")
+                .then(Measure.gauge(over.marked()))
+                .then(
+                        over.plate() == Overpressure.Plate.TANK
+                                ? " that the tank is rated for"
+                                : " on the relief valve's plate");
+    }
+
+    /** Whether a reading alone shows a hazard, so that nobody may be told to heat the tank. */
+    boolean isOverpressure() {
+        return result.overpressure().filter(Overpressure::isHazard).isPresent();
+    }
+
+    /** What a reading above a plate says that is no hazard by itself. */
+    Optional<Statement> abovePlate() {
+        return result.overpressure()
+                .filter(one -> !one.isHazard())
+                .map(one -> gaugeRead(one)
+                        .then(
+                                switch (one.level()) {
+                                    case WITHIN_ERROR ->
+                                        (one.plate() == Overpressure.Plate.TANK
+                                                        ? ". The gauge is off, or the relief valve does not guard this tank."
+                                                        : ". The gauge is off, or the valve opens late, as a sound one may by"
+                                                                + " 3 %.")
+                                                + " Check with a second gauge today. If nothing came out of the valve, turn the"
+                                                + " heater off and have it replaced.";
+                                    case GUARDED ->
+                                        ". The expansion valve does not open as it must, or the gauge is wrong. The relief valve that guards"
+                                                + " the tank is set higher. Have a licensed professional replace the expansion valve.";
+                                    case LONE_READING ->
+                                        ". It stands alone, so it may be a slip of the pen or of the gauge. If it was"
+                                                + " real, turn the heater off and have the relief valve replaced.";
+                                    default ->
+                                        ", though by no more than a valve may need to open fully. If nothing came out of"
+                                                + " the valve, turn the heater off and have it replaced.";
+                                })
+                        .then(one.level() == Overpressure.Level.WITHIN_ERROR ? hazardFrom() : plain("")));
+    }
+
+    /** From which reading on the gauge shows a hazard, and why not before; a sentence with a space before it. */
+    private Statement hazardFrom() {
+        OptionalDouble from = Overpressure.hazardFrom(house);
+        return from.isEmpty()
+                ? plain("")
+                : plain(" A reading above ")
+                        .then(Measure.gauge(from.getAsDouble()))
+                        .then(
+                                " is called a hazard: up to there, a sound valve and an ordinary gauge may differ so much from their"
+                                        + " marks.");
+    }
+
+    /** What is said where the readings show no hazard: never flatly where one stands above a plate. */
+    Statement calm() {
+        String safe = " Whether the house is safe, readings of a gauge cannot say.";
+        return plain((abovePlate().isEmpty()
+                        ? "The readings show no hazard."
+                        : "The highest reading stands above a plate, though it is not called a hazard: see the caution.")
+                + safe);
+    }
+
+    /** What could hurt somebody and is not ruled out, with what to check. */
+    Optional<Statement> notRuledOut() {
+        List<HypothesisFit> left = result.notRuledOut().stream()
+                .filter(fit -> !isOverpressure() || fit.cause() != Cause.RELIEF_OPENS_HIGH)
+                .toList();
+        return left.isEmpty()
+                ? Optional.empty()
+                : Optional.of(plain("Not ruled out by these readings: " + among(left) + ". "
+                        + left.stream()
+                                .map(HypothesisFit::cause)
+                                .map(this::toCheck)
+                                .distinct()
+                                .collect(Collectors.joining(" "))));
+    }
+
+    private String among(List<HypothesisFit> fits) {
+        return fits.stream()
+                .map(fit -> fit.inWords() + (mayNotOpen(fit) ? ", or not at all" : ""))
+                .collect(Collectors.joining("; or "));
+    }
+
+    /** A pressure that fell under heating has shown that a valve opens. */
+    private boolean mayNotOpen(HypothesisFit fit) {
+        return fit.cause() == Cause.RELIEF_OPENS_HIGH
+                && log.filter(PressureLog::fellWhileHeating).isEmpty();
+    }
+
+    private boolean passed() {
+        return result.overpressure()
+                .filter(over -> over.plate() == Overpressure.Plate.RELIEF_VALVE)
+                .isPresent();
+    }
+
+    private String toCheck(Cause cause) {
+        return switch (cause) {
+            case RELIEF_OPENS_HIGH ->
+                (passed()
+                                ? "The gauge has passed the set pressure on the valve's plate. If a second gauge passes it by more"
+                                        + " than 3 % before anything comes out of the valve, turn the heater"
+                                : "Watch the gauge during a heat-up: if it passes the set pressure on the valve's plate, turn the"
+                                        + " heater")
+                        + " off and have the valve replaced.";
+            case WATER_TOO_HOT ->
+                "Hold a thermometer, not a hand, under a hot tap: if the water is hotter than the thermostat is set to,"
+                        + " turn the heater off and have the thermostat checked.";
+            default ->
+                "Hold a thermometer, not a hand, under the mixed tap: if the water is hotter than the mixing valve is set"
+                        + " to, have the valve checked before anyone bathes.";
+        };
+    }
+}
