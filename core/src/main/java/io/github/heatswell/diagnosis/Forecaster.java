@@ -48,6 +48,7 @@ final class Forecaster {
     private final PressureLog log;
     private final Set<SiteCheck> checks;
     private final Balances.Count count;
+    private final Recent<Run, Course> runs;
     private HotWaterSystem lastHouse;
     private double lastStart;
     private Course last;
@@ -56,10 +57,23 @@ final class Forecaster {
 
     /** A forecaster for a log, which may be null, and readings on site. */
     Forecaster(PressureLog log, Set<SiteCheck> checks, Balances.Count count) {
+        this(log, checks, count, new Recent<>());
+    }
+
+    private Forecaster(PressureLog log, Set<SiteCheck> checks, Balances.Count count, Recent<Run, Course> runs) {
         this.log = log;
         this.checks = checks;
         this.count = count;
+        this.runs = runs;
     }
+
+    /** One that forecasts the same and repeats no run of this one. */
+    Forecaster another() {
+        return new Forecaster(log, checks, count, runs);
+    }
+
+    /** What a course depends on: a house, and when its run begins, at a time (s) of the log. */
+    private record Run(HotWaterSystem house, double earliest) {}
 
     /**
      * How a gauge shows a pressure.
@@ -269,7 +283,7 @@ final class Forecaster {
             return last;
         }
         double earliest = Math.floor(Math.min(0, start) / EARLIER) * EARLIER;
-        last = run(house, Math.max(SHORTEST, log.end() - earliest));
+        last = runs.get(new Run(house, earliest), run -> run(house, Math.max(SHORTEST, log.end() - earliest)));
         lastHouse = house;
         lastStart = earliest;
         return last;
@@ -282,16 +296,19 @@ final class Forecaster {
         double used = Math.rint(Math.min(step, duration) * 1e3) / 1e3;
         int most = (int) Math.ceil(duration / used) + 2;
         double[] gauge = new double[most];
-        double[] bottom = new double[most];
-        double[] top = new double[most];
+        boolean asked = log.hasTemperature();
+        double[] bottom = new double[asked ? most : 0];
+        double[] top = new double[asked ? most : 0];
         Trace.Regime[] regimes = new Trace.Regime[most];
         int[] count = new int[1];
         RunSummary summary =
                 Simulation.of(house, millis(duration)).sampledEvery(millis(used)).stream((time, values, regime) -> {
                     int i = count[0]++;
                     gauge[i] = values[Channel.GAUGE_READING.ordinal()];
-                    bottom[i] = values[Channel.WATER_BOTTOM.ordinal()];
-                    top[i] = values[Channel.WATER_TOP.ordinal()];
+                    if (asked) {
+                        bottom[i] = values[Channel.WATER_BOTTOM.ordinal()];
+                        top[i] = values[Channel.WATER_TOP.ordinal()];
+                    }
                     regimes[i] = regime;
                 });
         this.count.add(summary);

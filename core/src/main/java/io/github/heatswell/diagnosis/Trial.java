@@ -24,21 +24,37 @@ final class Trial {
     private final Circumstances circumstances;
     private final List<FreeParameter> parameters;
     private final Forecaster forecaster;
+    private final Recent<List<Double>, HotWaterSystem> houses;
     private double[] lastValues;
     private HotWaterSystem lastHouse;
 
     Trial(HotWaterSystem described, Hypothesis hypothesis, Target target) {
+        this(
+                described,
+                hypothesis,
+                target,
+                new Forecaster(target.log(), target.spots().all().keySet(), target.balances()),
+                new Recent<>());
+    }
+
+    private Trial(
+            HotWaterSystem described,
+            Hypothesis hypothesis,
+            Target target,
+            Forecaster forecaster,
+            Recent<List<Double>, HotWaterSystem> houses) {
         this.described = described;
         this.hypothesis = hypothesis;
         this.target = target;
         circumstances = new Circumstances(described, target.log(), target.reseatAssumed(), target.draws());
         parameters = circumstances.with(hypothesis.open());
-        forecaster = new Forecaster(target.log(), target.spots().all().keySet(), target.balances());
+        this.forecaster = forecaster;
+        this.houses = houses;
     }
 
     /** The same hypothesis held against the readings in long blocks. */
     Trial coarse() {
-        return new Trial(described, hypothesis, target.coarse());
+        return new Trial(described, hypothesis, target.coarse(), forecaster.another(), houses);
     }
 
     Hypothesis hypothesis() {
@@ -145,15 +161,21 @@ final class Trial {
         double[] values = Arrays.copyOf(values(position), count + 1);
         values[count] = startCostsNothing(position) ? 0 : start(position);
         if (!Arrays.equals(values, lastValues)) {
-            HotWaterSystem house = hypothesis.house(described, houseParameters(), Arrays.copyOf(values, count));
-            double[] volumes = IntStream.range(0, count)
-                    .filter(this::isVolume)
-                    .mapToDouble(i -> values[i])
-                    .toArray();
-            lastHouse = target.draws().in(house, volumes, values[count]);
+            lastHouse = houses.get(Arrays.stream(values).boxed().toList(), numbers -> houseWith(values));
             lastValues = values;
         }
         return lastHouse;
+    }
+
+    /** The house with values of its parameters, drawn from after a start (s). */
+    private HotWaterSystem houseWith(double[] valuesAndStart) {
+        int count = valuesAndStart.length - 1;
+        double[] volumes = IntStream.range(0, count)
+                .filter(this::isVolume)
+                .mapToDouble(i -> valuesAndStart[i])
+                .toArray();
+        HotWaterSystem house = hypothesis.house(described, houseParameters(), Arrays.copyOf(valuesAndStart, count));
+        return target.draws().in(house, volumes, valuesAndStart[count]);
     }
 
     double[] values(double[] position) {

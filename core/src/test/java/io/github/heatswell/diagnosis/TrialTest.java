@@ -60,6 +60,23 @@ class TrialTest {
         return trial.parameters().stream().map(FreeParameter::parameter).toList();
     }
 
+    /** A search in long blocks comes by the same places as the one that follows it. */
+    @Test
+    void aPlaceIsSimulatedOnceHoweverOftenASearchComesBack() {
+        PressureLog log = log(50, i -> 3e5).build();
+        Trial trial = trial(Cause.AS_DESCRIBED, log);
+        double[] here = new double[trial.parameters().size()];
+        double[] there = here.clone();
+        there[trial.index(Parameter.SUPPLY_PRESSURE)] = 1;
+        double[] first = trial.residuals(here);
+        trial.residuals(there);
+        assertEquals(2, trial.target().balances().sum().runs());
+        assertArrayEquals(first, trial.residuals(here));
+        Trial coarse = trial.coarse();
+        assertArrayEquals(trial(Cause.AS_DESCRIBED, log).coarse().residuals(there), coarse.residuals(there));
+        assertEquals(2, trial.target().balances().sum().runs());
+    }
+
     @Test
     void whatIsKnownRoughlyIsOpenWhateverTheCause() {
         List<Parameter> rough = List.of(
@@ -252,7 +269,7 @@ class TrialTest {
         trial.forecast(position);
         trial.forecast(position);
         assertEquals(new Balances(0, 1), trial.target().balances().sum());
-        trial.coarse().forecast(position);
+        trial.coarse().forecast(new double[] {0.1, 0, 0, 0, 0, 0, 0, 0});
         assertEquals(new Balances(0, 2), trial.target().balances().sum(), "those in long blocks too");
         assertSame(trial.hypothesis(), trial.coarse().hypothesis());
     }
