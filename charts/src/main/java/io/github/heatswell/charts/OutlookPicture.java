@@ -16,6 +16,7 @@ import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
 import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.narrative.Narrative;
+import io.github.heatswell.narrative.OutlookStory;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -145,7 +146,7 @@ final class OutlookPicture {
 
     private Mark mark(Mark.Kind kind, OutlookCourse.Month month, String what) {
         double peak = amounts.units().pressure().fromSi(month.peakGauge());
-        return new Mark(kind, month.years(), peak, what + Narrative.month(month) + Narrative.loss(result, month));
+        return new Mark(kind, month.years(), peak, what + OutlookStory.month(month) + OutlookStory.loss(result, month));
     }
 
     private Panel givenOff() {

@@ -10,6 +10,7 @@ import io.github.heatswell.charts.picture.Picture.Caption;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
 import io.github.heatswell.narrative.Narrative;
+import io.github.heatswell.narrative.SpreadStory;
 import io.github.heatswell.study.SampledPeaks;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -89,7 +90,8 @@ final class SpreadPicture {
         }
         boolean relief = role == Curve.Role.RELIEF_SET;
         double limit = gauge.getAsDouble();
-        String label = (relief ? Narrative.reached(sampled, limit) : Narrative.exceeded(sampled, limit)).text(amounts);
+        String label =
+                (relief ? SpreadStory.reached(sampled, limit) : SpreadStory.exceeded(sampled, limit)).text(amounts);
         double at = shown(gauge.getAsDouble());
         boolean off = !pressure.holds(at);
         double x = Math.max(pressure.from(), Math.min(at, pressure.to()));

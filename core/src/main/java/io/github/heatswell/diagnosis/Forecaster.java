@@ -213,7 +213,7 @@ final class Forecaster {
         for (int i = 0; i < log.count(); i++) {
             double time = log.time(i) - start;
             double pressure = shown.pressure(log.gauge(i));
-            double allowed = Misfit.ASTRAY * log.roughness(i) * log.uncertainty() / shown.scale();
+            double allowed = Misfit.ASTRAY * log.weights().roughness(i) * log.uncertainty() / shown.scale();
             if (Math.abs(course.beyond(pressure, time, around)) > allowed) {
                 double missed = Math.abs(course.beyond(pressure, time, Math.max(around, PEAK_APART)));
                 double gauge = Math.max(allowed, Circumstances.gaugeError(pressure));

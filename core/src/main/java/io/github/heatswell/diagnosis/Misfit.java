@@ -123,7 +123,7 @@ public record Misfit(
 
         /** A residual (standard uncertainties), outliers held back. */
         private double held(int index) {
-            return Target.robust(left[index] / (log.looseness(index) * log.uncertainty()));
+            return Target.robust(left[index] / (log.weights().looseness(index) * log.uncertainty()));
         }
 
         /** The runs test of Wald and Wolfowitz (Annals of Mathematical Statistics 11, 1940; from memory). */

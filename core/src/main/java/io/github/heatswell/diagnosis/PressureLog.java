@@ -42,8 +42,7 @@ public final class PressureLog {
     private final Double given;
     private final boolean[] rough;
     private final boolean[] drawn;
-    private final double hidden;
-    private final double averaging;
+    private final ReadingWeights weights;
 
     private PressureLog(Builder from) {
         times = from.times;
@@ -55,8 +54,7 @@ public final class PressureLog {
         given = from.uncertainty;
         rough = from.rough == null ? new boolean[times.length] : from.rough;
         drawn = from.drawn == null ? new boolean[times.length] : from.drawn;
-        hidden = noise.hidden();
-        averaging = given == null ? noise.error() : given;
+        weights = new ReadingWeights(this, noise, given, rough);
     }
 
     /**
@@ -223,51 +221,9 @@ public final class PressureLog {
         return false;
     }
 
-    /**
-     * How far a pressure lies beyond all that a reading may stand for, in standard deviations of what averages out.
-     *
-     * @param index the number of the reading, from 0
-     * @param pressure the pressure (Pa, gauge)
-     */
-    double beyond(int index, double pressure) {
-        double above = pressure - gauge[index];
-        double beyond = Math.max(0, Math.abs(above) - hidden);
-        return Math.copySign(beyond, above) / averaging;
-    }
-
-    /** The standard deviation (Pa) of a reading that averages out. */
-    double averaging() {
-        return averaging;
-    }
-
-    /** Whether somebody said how uncertain a reading is, which is then all there is. */
-    boolean isGivenItsUncertainty() {
-        return given != null;
-    }
-
-    /**
-     * How much less a reading tells than one of a pressure at rest (-, at least 1): the time of a reading by hand is known to the
-     * minute only, in which a pressure moves that changes both before and after. A given uncertainty counts as it is.
-     */
-    double looseness(int index) {
-        return roughness(index) * slack(index);
-    }
-
-    /** How much less a reading tells that is only about right (-, at least 1). */
-    double roughness(int index) {
-        return rough[index] ? Math.hypot(1, ROUGH / uncertainty()) : 1;
-    }
-
-    private double slack(int index) {
-        double before = index == 0 ? Double.POSITIVE_INFINITY : slope(index);
-        double after = index == count() - 1 ? Double.POSITIVE_INFINITY : slope(index + 1);
-        double moved = Math.min(before, after) * BY_HAND / Math.sqrt(12);
-        return given != null || tellsItsScatter() ? 1 : Math.hypot(1, moved / uncertainty());
-    }
-
-    /** How fast the pressure changed up to a reading (Pa/s), whichever way. */
-    private double slope(int index) {
-        return Math.abs(gauge[index] - gauge[index - 1]) / (times[index] - times[index - 1]);
+    /** How much each reading tells. */
+    ReadingWeights weights() {
+        return weights;
     }
 
     /** How far the readings scatter about a smooth course (Pa), whatever uncertainty was given. */

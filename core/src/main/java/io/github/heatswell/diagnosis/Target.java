@@ -136,14 +136,20 @@ final class Target {
         double[] times = new double[variance.length];
         for (int i = 0; i < log.count(); i++) {
             double jump = i == 0 ? 0 : Math.abs(log.gauge(i) - log.gauge(i - 1)) / log.uncertainty();
-            variance[i / block] += Math.max(Math.pow(log.looseness(i), 2), 1 + (jump > JUMP ? jump * jump / 12 : 0));
+            variance[i / block] +=
+                    Math.max(Math.pow(log.weights().looseness(i), 2), 1 + (jump > JUMP ? jump * jump / 12 : 0));
             times[i / block] += log.time(i);
         }
         for (int i = 0; i < variance.length; i++) {
             variance[i] /= Math.pow(inBlock(i), 2);
             times[i] /= inBlock(i);
         }
-        return new Whitening(variance, times, log.isGivenItsUncertainty() ? 0 : MODEL_ERROR / log.averaging());
+        return new Whitening(
+                variance,
+                times,
+                log.weights().isGivenItsUncertainty()
+                        ? 0
+                        : MODEL_ERROR / log.weights().averaging());
     }
 
     /** How many readings of the log a block holds. */
@@ -245,7 +251,7 @@ final class Target {
         for (int i = 0; i < means.length; i++) {
             int readings = inBlock(i);
             for (int end = next + readings; next < end; next++) {
-                means[i] += log.beyond(next, gauge[next]);
+                means[i] += log.weights().beyond(next, gauge[next]);
             }
             means[i] /= readings;
         }

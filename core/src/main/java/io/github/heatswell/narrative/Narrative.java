@@ -2,9 +2,7 @@ package io.github.heatswell.narrative;
 
 import static io.github.heatswell.assessment.Statement.plain;
 
-import io.github.heatswell.ageing.OutlookCourse;
 import io.github.heatswell.ageing.OutlookResult;
-import io.github.heatswell.ageing.PrechargeLoss;
 import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
@@ -16,7 +14,6 @@ import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
 import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.study.SampledPeaks;
-import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
@@ -254,49 +251,6 @@ public record Narrative(
     }
 
     /**
-     * In how many samples a relief valve discharges.
-     *
-     * @param share how many they are
-     * @return a sentence without a full stop
-     */
-    public static Statement dripping(StudyResult.Share share) {
-        return SpreadStory.dripping(share);
-    }
-
-    /**
-     * In how many samples the relief valve's set pressure is reached; where every sample has its own, in how many it discharges.
-     *
-     * @param sampled the peaks
-     * @param set the set pressure (Pa, gauge)
-     * @return the name of a line, such as {@code relief valve set, 7 bar: reached in 12 of 32 samples}
-     */
-    public static Statement reached(SampledPeaks sampled, double set) {
-        return SpreadStory.reached(sampled, set);
-    }
-
-    /**
-     * In how many samples the tank's working pressure is exceeded.
-     *
-     * @param sampled the peaks
-     * @param limit the working pressure (Pa, gauge)
-     * @return the name of a line, such as {@code working pressure, 10 bar: exceeded in none of 32 samples}
-     */
-    public static Statement exceeded(SampledPeaks sampled, double limit) {
-        return SpreadStory.exceeded(sampled, limit);
-    }
-
-    /**
-     * What samples found to be dangerous, each judged by its own values.
-     *
-     * @param ended how many runs ended in a hazard
-     * @param first the hazards of the first sample that has some
-     * @return whole sentences
-     */
-    public static Statement hazards(int ended, List<Finding> first) {
-        return SpreadStory.hazards(ended, first);
-    }
-
-    /**
      * What to bear in mind with a check sheet.
      *
      * @param check the sheet, with its ranges
@@ -340,16 +294,6 @@ public record Narrative(
     }
 
     /**
-     * So many samples, and how sure that share is.
-     *
-     * @param share how many they are
-     * @return such as {@code 12 of 32 samples (38 %, give or take 8.6 %)}
-     */
-    public static Statement inWords(StudyResult.Share share) {
-        return SpreadStory.inWords(share);
-    }
-
-    /**
      * Which vessel a house needs, how sure that is, and what to do where none will do.
      *
      * @param advice the sizing
@@ -370,17 +314,10 @@ public record Narrative(
      */
     public static Narrative of(OutlookResult outlook, HotWaterSystem house) {
         OutlookStory story = new OutlookStory(Objects.requireNonNull(outlook, "outlook"), house);
-        return new Narrative(
-                story.alarm().stream().toList(),
-                story.headline(),
-                Stream.of(
-                                story.outOfService().stream(),
-                                Stream.of(story.interval(), story.care()),
-                                story.passesCap().stream())
-                        .flatMap(said -> said)
-                        .toList(),
-                story.facts(),
-                List.of());
+        List<Statement> remarks = new ArrayList<>(story.outOfService().stream().toList());
+        remarks.addAll(List.of(story.interval(), story.care()));
+        story.passesCap().ifPresent(remarks::add);
+        return of(story, remarks);
     }
 
     /**
@@ -393,48 +330,14 @@ public record Narrative(
      */
     public static Narrative of(OutlookResult outlook, HotWaterSystem house, Yardstick yardstick) {
         OutlookStory story = new OutlookStory(Objects.requireNonNull(outlook, "outlook"), house);
-        return new Narrative(
-                story.alarm().stream().toList(),
-                story.headline(),
-                Stream.of(
-                                story.outOfService().stream(),
-                                story.limit(yardstick).stream(),
-                                Stream.of(story.interval(), story.care()))
-                        .flatMap(said -> said)
-                        .toList(),
-                story.facts(),
-                List.of());
+        List<Statement> remarks = new ArrayList<>(story.outOfService().stream().toList());
+        remarks.addAll(story.limit(yardstick));
+        remarks.addAll(List.of(story.interval(), story.care()));
+        return of(story, remarks);
     }
 
-    /**
-     * On what the loss of precharge in an outlook rests.
-     *
-     * @param range how much is lost
-     * @return whole sentences
-     */
-    public static Statement basis(PrechargeLoss.Range range) {
-        return OutlookStory.basis(range);
-    }
-
-    /**
-     * A month of an outlook.
-     *
-     * @param month the month
-     * @return such as {@code November of year 7}
-     */
-    public static String month(OutlookCourse.Month month) {
-        return OutlookStory.month(month);
-    }
-
-    /**
-     * By which loss of precharge a month of an outlook came about.
-     *
-     * @param outlook the years ahead
-     * @param month one of its months
-     * @return such as {@code , at the fastest loss}; empty for the expected one
-     */
-    public static String loss(OutlookResult outlook, OutlookCourse.Month month) {
-        return OutlookStory.loss(outlook, month);
+    private static Narrative of(OutlookStory story, List<Statement> remarks) {
+        return new Narrative(story.alarm().stream().toList(), story.headline(), remarks, story.facts(), List.of());
     }
 
     /**

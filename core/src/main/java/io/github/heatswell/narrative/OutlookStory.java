@@ -27,7 +27,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** What the years will do: when dripping begins, how sure that is, and when to check and pump. */
-final class OutlookStory {
+public final class OutlookStory {
 
     private static final int MONTHS = OutlookCourse.Month.MONTHS_OF_YEAR;
     private static final double PERCENT = 100;
@@ -103,8 +103,14 @@ final class OutlookStory {
         });
     }
 
-    /** By which loss of precharge a month comes to what it comes to, if not by the expected one. */
-    static String loss(OutlookResult result, OutlookCourse.Month month) {
+    /**
+     * By which loss of precharge a month of an outlook came about.
+     *
+     * @param outlook the years ahead
+     * @param month one of its months
+     * @return such as {@code , at the fastest loss}; empty for the expected one
+     */
+    public static String loss(OutlookResult result, OutlookCourse.Month month) {
         if (result.expected().months().contains(month)) {
             return "";
         }
@@ -309,8 +315,13 @@ final class OutlookStory {
                                 : " the valve drips on the worst day.");
     }
 
-    /** On what the loss of precharge rests. */
-    static Statement basis(PrechargeLoss.Range range) {
+    /**
+     * On what the loss of precharge in an outlook rests.
+     *
+     * @param range how much is lost
+     * @return whole sentences
+     */
+    public static Statement basis(PrechargeLoss.Range range) {
         Statement rate = plain("The vessel is assumed to lose ")
                 .then(share(range.expected().yearly()))
                 .then(" of its gauge pressure a year");
@@ -352,8 +363,13 @@ final class OutlookStory {
         return band.then(". Each point is the worst day of its month.");
     }
 
-    /** A month by its name and its year from now. */
-    static String month(OutlookCourse.Month month) {
+    /**
+     * A month of an outlook.
+     *
+     * @param month the month
+     * @return such as {@code November of year 7}
+     */
+    public static String month(OutlookCourse.Month month) {
         return Moments.monthOf(month.dayOfYear()) + " of year " + (month.year() + 1);
     }
 

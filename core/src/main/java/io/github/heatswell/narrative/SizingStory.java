@@ -1,7 +1,6 @@
 package io.github.heatswell.narrative;
 
 import static io.github.heatswell.assessment.Measure.gauge;
-import static io.github.heatswell.assessment.Measure.share;
 import static io.github.heatswell.assessment.Measure.volume;
 import static io.github.heatswell.assessment.Statement.plain;
 
@@ -15,27 +14,22 @@ import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.study.SizeCertainty;
 import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.system.HotWaterSystem;
-import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.Decimals;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.stream.Stream;
 
 /** What a sizing found: the size to take, how sure that is, and what to do where no size will do. */
 final class SizingStory {
 
     private static final String NONE_SURE = "No size on the list holds in nine of ten sampled houses.";
 
-    private static final Statement THRESHOLD =
-            plain("A size is recommended if it holds in nine of ten, also after a year's loss of precharge.");
-
     private final SizeAdvice advice;
     private final SizingResult sizing;
     private final HotWaterSystem house;
     private final Optional<SizeCertainty> certainty;
+    private final SizeOdds odds;
     private final double atmosphere;
 
     SizingStory(SizeAdvice advice) {
@@ -43,6 +37,7 @@ final class SizingStory {
         this.sizing = advice.sizing();
         this.house = advice.house();
         this.certainty = advice.certainty();
+        this.odds = new SizeOdds(sizing, certainty);
         this.atmosphere = house.site().atmosphere();
     }
 
@@ -105,7 +100,7 @@ final class SizingStory {
                 } else if (sizing.smallestOnSale().isPresent()) {
                     said.add(keeps(
                             "By the best estimates a", sizing.smallestOnSale().get()));
-                    fails("But in ").ifPresent(said::add);
+                    odds.fails("But in ").ifPresent(said::add);
                     said.add(instead());
                 } else {
                     noneOnSale(said);
@@ -115,18 +110,18 @@ final class SizingStory {
     }
 
     private void noneNeeded(List<Statement> said) {
-        said.add(plain((doubtful() ? "By the best estimates no" : "No")
+        said.add(plain((odds.doubtful() ? "By the best estimates no" : "No")
                         + (several()
                                 ? " further vessel is needed: with the "
                                         + house.vessels().size() + " present"
                                 : " vessel is needed: without one")
                         + " the peak of the worst heat-up stays within the limit of ")
                 .then(limit()));
-        if (doubtful()) {
-            fails("But in ").ifPresent(said::add);
+        if (odds.doubtful()) {
+            odds.fails("But in ").ifPresent(said::add);
             said.add(instead());
         } else {
-            said.addAll(holds());
+            said.addAll(odds.holds());
         }
         if (house.supply().reducingValve().isPresent() && !several()) {
             said.add(plain("That is the bypass of the reducing valve; " + bypass()));
@@ -146,8 +141,8 @@ final class SizingStory {
 
     private void take(SizingResult.Vessel vessel, List<Statement> said) {
         said.add(keeps(isMore(vessel) ? "Even a" : "A", vessel));
-        said.addAll(holds());
-        if (!doubtful()) {
+        said.addAll(odds.holds());
+        if (!odds.doubtful()) {
             return;
         }
         StudyResult.Share above = certainty.orElseThrow().bare().above();
@@ -172,43 +167,19 @@ final class SizingStory {
     /** Between which sizes the answer lies, what to find out first, and which size is on the safe side. */
     private void tooVague(SizeCertainty.Range range, List<Statement> said) {
         said.add(plain("Too little is known of this house to name one size: it may take ")
-                .then(between(range.least(), range.most())));
-        range.reading().map(reading -> decides(range, reading)).ifPresent(said::add);
+                .then(odds.between(range.least(), range.most())));
+        range.reading().map(reading -> odds.decides(range, reading)).ifPresent(said::add);
         advice.recommended()
                 .ifPresentOrElse(
                         vessel -> {
                             said.add(keeps("Until then the safe choice is a", vessel, " that")
                                     .then("."));
-                            holds().forEach(said::add);
+                            odds.holds().forEach(said::add);
                         },
                         () -> {
                             said.add(plain(NONE_SURE));
                             lower().ifPresent(said::add);
                         });
-    }
-
-    private Statement between(double least, OptionalDouble most) {
-        if (most.isPresent() && most.getAsDouble() == least) {
-            return plain("").then(volume(least));
-        }
-        return most.isPresent()
-                ? plain("between ").then(volume(least)).then(" and ").then(volume(most.getAsDouble()))
-                : plain("anything from ")
-                        .then(volume(least))
-                        .then(" to more than ")
-                        .then(volume(sizing.largest()))
-                        .then(", the largest on the list");
-    }
-
-    private Statement decides(SizeCertainty.Range range, SizeCertainty.Reading reading) {
-        String check = reading.value().map(value -> value.check() + " first: ").orElse("Find this out first: ");
-        String name = reading.value().map(NamedValue::words).orElse("the " + reading.name());
-        boolean narrows = reading.least() != range.least() || !reading.most().equals(range.most());
-        return narrows
-                ? plain(check + name + " decides. If it is what this answer takes it for, ")
-                        .then(between(reading.least(), reading.most()))
-                        .then(" is needed. Then size again.")
-                : plain(check + name + " counts most, though no single reading decides. Then size again.");
     }
 
     private Statement keeps(String article, SizingResult.Vessel vessel) {
@@ -228,50 +199,6 @@ final class SizingStory {
                 .then(limit());
     }
 
-    /** In how many houses the limit is kept with what is recommended. */
-    private List<Statement> holds() {
-        return certainty.flatMap(SizeCertainty::advised).stream()
-                .flatMap(advised -> Stream.of(
-                        plain("That" + held(advised) + houses())
-                                .then(bound(advised.above()))
-                                .then("."),
-                        THRESHOLD))
-                .toList();
-    }
-
-    /** How far all of the samples may be from all of the houses. */
-    private static Statement bound(StudyResult.Share above) {
-        return above.count() > 0 || above.of() == 0
-                ? plain("")
-                : plain("; with 95 % confidence, in at least ")
-                        .then(share(1 - above.furthest()))
-                        .then(" of such houses");
-    }
-
-    private static String held(SizeCertainty.Tried tried) {
-        int of = tried.above().of();
-        return " holds in " + inWords(new StudyResult.Share(of - tried.above().count(), of));
-    }
-
-    /** In how many houses it is not kept with what the best estimates call for. */
-    private Optional<Statement> fails(String in) {
-        return certainty
-                .map(found -> found.bare().above())
-                .map(above -> plain(in + inWords(above) + houses() + " the pressure goes above that limit."));
-    }
-
-    private String houses() {
-        String loss = sizing.outcome() == SizingResult.Outcome.NONE_NEEDED ? ")" : ", until a year after charging)";
-        return (certainty.filter(SizeCertainty::usual).isPresent()
-                        ? " (values varied by the usual tolerances"
-                        : " (values varied within the ranges given")
-                + loss;
-    }
-
-    private static String inWords(StudyResult.Share share) {
-        return (share.count() == share.of() ? "all " : share.count() + " of ") + share.of() + " sampled houses";
-    }
-
     /** What to do where the best estimates are not to be trusted. */
     private Statement instead() {
         return advice.recommended()
@@ -282,7 +209,7 @@ final class SizingStory {
                         .then(","
                                 + certainty
                                         .flatMap(SizeCertainty::advised)
-                                        .map(SizingStory::held)
+                                        .map(SizeOdds::held)
                                         .orElse("")
                                 + "."))
                 .orElseGet(() -> plain(NONE_SURE + " ")
@@ -303,11 +230,6 @@ final class SizingStory {
 
     private String beside() {
         return several() ? " beside the " + house.vessels().size() + " present" : "";
-    }
-
-    /** Whether more than one in ten houses within what is uncertain goes above the limit. */
-    private boolean doubtful() {
-        return certainty.filter(found -> !found.bare().holds()).isPresent();
     }
 
     private void noneOnSale(List<Statement> said) {
@@ -406,12 +328,12 @@ final class SizingStory {
 
     /** What speaks for the size to take, and against the smallest; empty where nothing is uncertain. */
     private Statement why() {
-        if (!doubtful()) {
+        if (!odds.doubtful()) {
             return certainty
                     .flatMap(SizeCertainty::advised)
                     .map(size -> plain("The size to take, ")
                             .then(volume(size.volume()))
-                            .then("," + held(size) + houses() + ". "))
+                            .then("," + SizeOdds.held(size) + odds.houses() + ". "))
                     .orElse(plain(""));
         }
         Statement bare = sizing.smallestOnSale()
@@ -419,12 +341,12 @@ final class SizingStory {
                 .orElse(plain("no vessel"));
         Statement advised = certainty
                 .flatMap(SizeCertainty::advised)
-                .map(tried -> plain(" ").then(volume(tried.volume())).then(held(tried) + ". "))
+                .map(tried -> plain(" ").then(volume(tried.volume())).then(SizeOdds.held(tried) + ". "))
                 .orElse(plain(" " + NONE_SURE + " "));
         return plain("By the best estimates ")
                 .then(bare)
                 .then(" is enough; ")
-                .then(fails("but in ").orElseThrow())
+                .then(odds.fails("but in ").orElseThrow())
                 .then(advised);
     }
 

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** What many samples found. A share is said to be one of the samples. */
-final class SpreadStory {
+public final class SpreadStory {
 
     private static final int ENOUGH_FOR_TWENTIETHS = 40;
 
@@ -48,7 +48,14 @@ final class SpreadStory {
         return dripping(new StudyResult.Share(sampled.dripping(), sampled.count()));
     }
 
-    static Statement hazards(int ended, List<Finding> first) {
+    /**
+     * What samples found to be dangerous, each judged by its own values.
+     *
+     * @param ended how many runs ended in a hazard
+     * @param first the hazards of the first sample that has some
+     * @return whole sentences
+     */
+    public static Statement hazards(int ended, List<Finding> first) {
         return plain("In the first of them: ")
                 .then(Statement.joined(
                         " ", first.stream().map(Finding::sentence).toList()))
@@ -56,11 +63,24 @@ final class SpreadStory {
                         + (ended > 0 ? ended + " of the runs end in it." : "no run ends in it."));
     }
 
-    static Statement dripping(StudyResult.Share share) {
+    /**
+     * In how many samples a relief valve discharges.
+     *
+     * @param share how many they are
+     * @return a sentence without a full stop
+     */
+    public static Statement dripping(StudyResult.Share share) {
         return plain("A relief valve discharges in ").then(inWords(share));
     }
 
-    static Statement reached(SampledPeaks sampled, double set) {
+    /**
+     * In how many samples the relief valve's set pressure is reached; where every sample has its own, in how many it discharges.
+     *
+     * @param sampled the peaks
+     * @param set the set pressure (Pa, gauge)
+     * @return the name of a line, such as {@code relief valve set, 7 bar: reached in 12 of 32 samples}
+     */
+    public static Statement reached(SampledPeaks sampled, double set) {
         if (sampled.reliefVaries()) {
             return plain("relief valve set, about ")
                     .then(gauge(set))
@@ -70,7 +90,14 @@ final class SpreadStory {
         return plain("relief valve set, ").then(gauge(set)).then(": reached in " + counted(reached, sampled.count()));
     }
 
-    static Statement exceeded(SampledPeaks sampled, double limit) {
+    /**
+     * In how many samples the tank's working pressure is exceeded.
+     *
+     * @param sampled the peaks
+     * @param limit the working pressure (Pa, gauge)
+     * @return the name of a line, such as {@code working pressure, 10 bar: exceeded in none of 32 samples}
+     */
+    public static Statement exceeded(SampledPeaks sampled, double limit) {
         int above = (int) IntStream.range(0, sampled.count())
                 .filter(i -> sampled.peakGauge(i) > limit)
                 .count();
@@ -96,8 +123,13 @@ final class SpreadStory {
                         + " assumed for the inputs.");
     }
 
-    /** So many samples, and how sure that share is. */
-    static Statement inWords(StudyResult.Share share) {
+    /**
+     * So many samples, and how sure that share is.
+     *
+     * @param share how many they are
+     * @return such as {@code 12 of 32 samples (38 %, give or take 8.6 %)}
+     */
+    public static Statement inWords(StudyResult.Share share) {
         if (share.of() > 0 && (share.count() == 0 || share.count() == share.of())) {
             String samples = share.of() + " samples (";
             String bound = share.count() == 0 ? "none of the " + samples + "at most about " : "all " + samples;

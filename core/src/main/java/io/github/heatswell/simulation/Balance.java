@@ -24,12 +24,6 @@ import java.util.function.ToDoubleFunction;
  */
 final class Balance {
 
-    /** Temperature step (K) of the difference quotient for how an equilibrium drifts, */
-    private static final double PROBE = 1e-3;
-    /** its equivalent per pascal of the mains (K/Pa), */
-    private static final double PROBE_PER_PASCAL = 1e-4;
-    /** and its longest time (s). */
-    private static final double MAX_PROBE = 10;
     /**
      * Relaxation time (s) of a settled pressure to its equilibrium. It only corrects small terms neglected in the
      * equilibrium's drift, and must not limit the solver's steps.
@@ -47,7 +41,7 @@ final class Balance {
     private final PressureResponse response;
     private final LiquidWater.State cold = new LiquidWater.State();
     private final double referenceEnthalpy;
-    private final double[] probe;
+    private final Probe probe;
 
     private double lastColdTemperature = Double.NaN;
     private double lastColdPressure = Double.NaN;
@@ -79,7 +73,7 @@ final class Balance {
         outlet = new ReducingValveOutlet(plant.feed);
         response = new PressureResponse(plant.feed, flows, outlet, this);
         leaky = Arrays.stream(plant.devices).anyMatch(Device::leaks);
-        probe = new double[vector.length];
+        probe = new Probe(plant);
         lastState = new double[vector.length];
         lastRates = new double[vector.length];
         water.evaluate(plant.coldTemperature, plant.coldPressure, cold);
@@ -198,29 +192,11 @@ final class Balance {
     private double drift(
             double now, double rate, ToDoubleFunction<double[]> equilibrium, double[] y, Modes modes, double[] rates) {
         column.fill(rate, topBeyond, rates, vector.lowest);
-        double step = lookAhead(y, rates);
-        prepare(probe, modes);
-        double drift = (equilibrium.applyAsDouble(probe) - now) / step;
+        double step = probe.advance(y, rates);
+        prepare(probe.state, modes);
+        double drift = (equilibrium.applyAsDouble(probe.state) - now) / step;
         prepare(y, modes);
         return drift;
-    }
-
-    /** Advances the probe along the rates of temperatures and mains; returns the time step (s). */
-    private double lookAhead(double[] y, double[] rates) {
-        double fastest = Math.abs(rates[StateVector.MAINS]) * PROBE_PER_PASCAL;
-        for (int i = vector.lowest; i <= vector.highest; i++) {
-            fastest = Math.max(fastest, Math.abs(rates[i]));
-        }
-        for (HotPipe pipe : plant.hotPipes) {
-            fastest = Math.max(fastest, Math.abs(rates[pipe.temperature]));
-        }
-        double step = fastest > 0 ? Math.min(PROBE / fastest, MAX_PROBE) : MAX_PROBE;
-        System.arraycopy(y, 0, probe, 0, y.length);
-        probe[StateVector.MAINS] += step * rates[StateVector.MAINS];
-        for (int i = StateVector.OWN; i <= vector.highest; i++) {
-            probe[i] += step * rates[i];
-        }
-        return step;
     }
 
     /**

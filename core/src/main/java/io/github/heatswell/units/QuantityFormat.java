@@ -29,19 +29,8 @@ import java.util.function.Function;
  */
 public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
 
-    /** The characters that units and the space before them are written in. */
-    public enum Symbols {
-        /** Characters that every terminal shows: {@code 58 degC}. */
-        ASCII,
-        /** Degree signs and ordinary spaces, for pictures and for other programs: {@code 58 °C}. */
-        UNICODE,
-        /** Degree signs, and spaces at which no line breaks, for pages: {@code 58 °C}. */
-        PRINTED
-    }
-
     private static final int THREE = 3;
     private static final int ANY = Decimals.ANY;
-    private static final char NO_BREAK_SPACE = '\u00a0';
 
     /**
      * Checks that unit system and symbols are there.
@@ -127,7 +116,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
         return shown(system -> {
             String from = pressure(lowest, system);
             String to = pressure(highest, system);
-            String unit = with(system.pressure().symbol());
+            String unit = symbols.behind(system.pressure().symbol());
             return from.equals(to) ? to : from.substring(0, from.length() - unit.length()) + " to " + to;
         });
     }
@@ -154,8 +143,8 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
         return shown(system -> {
             double degree = system.temperatureDifference().toSi(1);
             double risen = system.pressure().fromSi(pascalPerKelvin * degree);
-            return digits(Decimals.rounded(Decimals.exact(risen), pressureDecimals(system), THREE))
-                    + with(system.pressure().symbol() + "/"
+            return symbols.digits(Decimals.rounded(Decimals.exact(risen), pressureDecimals(system), THREE))
+                    + symbols.behind(system.pressure().symbol() + "/"
                             + system.temperatureDifference().symbol());
         });
     }
@@ -320,7 +309,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
      */
     public String time(double seconds) {
         String text = DurationUnit.twoLargest(seconds);
-        return symbols == Symbols.PRINTED ? text.replace(' ', NO_BREAK_SPACE) : text;
+        return text.replace(' ', symbols.space());
     }
 
     /**
@@ -333,7 +322,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
     public String share(double share) {
         BigDecimal percent = Decimals.exact(100 * share);
         int before = percent.precision() - percent.scale();
-        return small(percent, 2, Math.max(2, before)) + with("%");
+        return symbols.small(percent, 2, Math.max(2, before)) + symbols.behind("%");
     }
 
     /**
@@ -356,8 +345,8 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
      * @throws IllegalArgumentException if the number is NaN or infinite
      */
     public String given(double number, Unit unit, int significant) {
-        String digits = digits(Decimals.rounded(Decimals.exact(number), ANY, significant));
-        return unit.symbol().isEmpty() ? digits : digits + with(unit.symbol());
+        String digits = symbols.digits(Decimals.rounded(Decimals.exact(number), ANY, significant));
+        return unit.symbol().isEmpty() ? digits : digits + symbols.behind(unit.symbol());
     }
 
     /**
@@ -367,7 +356,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
      * @return such as {@code bar}, and {@code degC} or {@code °C}
      */
     public String symbol(Unit unit) {
-        return symbol(unit.symbol());
+        return symbols.written(unit.symbol());
     }
 
     private String shown(Function<UnitSystem, String> one) {
@@ -386,44 +375,10 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
 
     private String number(double si, Unit unit, int decimals, int significant) {
         BigDecimal exact = Decimals.exact(unit.fromSi(si));
-        return digits(Decimals.rounded(exact, decimals, significant)) + with(unit.symbol());
+        return symbols.digits(Decimals.rounded(exact, decimals, significant)) + symbols.behind(unit.symbol());
     }
 
     private String small(double si, Unit unit, int decimals, int significant) {
-        return small(Decimals.exact(unit.fromSi(si)), decimals, significant) + with(unit.symbol());
-    }
-
-    /** A number that never reads as zero unless it is zero. */
-    private String small(BigDecimal exact, int decimals, int significant) {
-        BigDecimal rounded = Decimals.rounded(exact, decimals, significant);
-        if (exact.signum() == 0 || rounded.signum() != 0) {
-            return digits(rounded);
-        }
-        String least = BigDecimal.ONE.movePointLeft(decimals).toPlainString();
-        return exact.signum() > 0 ? "under" + space() + least : "above" + space() + "-" + least;
-    }
-
-    private String digits(BigDecimal rounded) {
-        return Decimals.grouped(rounded, space());
-    }
-
-    private String with(String unit) {
-        return space() + symbol(unit);
-    }
-
-    private String symbol(String unit) {
-        return switch (symbols) {
-            case ASCII -> unit;
-            case UNICODE -> typographic(unit);
-            case PRINTED -> typographic(unit).replace(' ', NO_BREAK_SPACE);
-        };
-    }
-
-    private static String typographic(String unit) {
-        return unit.replace("deg", "\u00b0").replace("m3", "m\u00b3");
-    }
-
-    private char space() {
-        return symbols == Symbols.PRINTED ? NO_BREAK_SPACE : ' ';
+        return symbols.small(Decimals.exact(unit.fromSi(si)), decimals, significant) + symbols.behind(unit.symbol());
     }
 }

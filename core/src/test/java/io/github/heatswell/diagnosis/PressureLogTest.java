@@ -289,7 +289,7 @@ class PressureLogTest {
     private static double squares(PressureLog log, double pressure) {
         double sum = 0;
         for (int i = 0; i < 180; i++) {
-            sum += Math.pow(log.beyond(i, pressure), 2);
+            sum += Math.pow(log.weights().beyond(i, pressure), 2);
         }
         return sum;
     }
@@ -305,8 +305,8 @@ class PressureLogTest {
         assertEquals(0, squares(log, 5.54e5), 5, "less than what tells one cause from another");
         assertEquals(0, squares(log, 5.47e5));
         assertTrue(squares(log, 5.59e5) > 1_000, "another digit is another pressure");
-        assertTrue(log.beyond(0, 5.59e5) > 3, "above");
-        assertTrue(log.beyond(0, 5.41e5) < -3, "below");
+        assertTrue(log.weights().beyond(0, 5.59e5) > 3, "above");
+        assertTrue(log.weights().beyond(0, 5.41e5) < -3, "below");
     }
 
     /** Noise of a digit carries readings to both neighbours: their mean is worth its number, as without rounding. */
@@ -333,9 +333,9 @@ class PressureLogTest {
                 .uncertainty(2_000)
                 .build();
         assertEquals(0, fine.step());
-        assertEquals(1.5, fine.beyond(0, 5.03e5), 1e-9);
+        assertEquals(1.5, fine.weights().beyond(0, 5.03e5), 1e-9);
         assertEquals(1e4, log.step(), 1e-6);
-        assertTrue(Math.abs(log.beyond(0, 5.03e5)) < 1.5);
+        assertTrue(Math.abs(log.weights().beyond(0, 5.03e5)) < 1.5);
     }
 
     /** A reading that is only about right tells less, by 0.15 bar beside what a gauge read by hand is off. */
@@ -344,8 +344,8 @@ class PressureLogTest {
         PressureLog log = PressureLog.builder(new double[] {0, 60, 120}, new double[] {3e5, 3e5, 3e5})
                 .build()
                 .roughened(false, true, false);
-        assertEquals(1, log.looseness(0));
-        assertEquals(Math.hypot(1, 0.15e5 / log.uncertainty()), log.looseness(1), 1e-12);
+        assertEquals(1, log.weights().looseness(0));
+        assertEquals(Math.hypot(1, 0.15e5 / log.uncertainty()), log.weights().looseness(1), 1e-12);
         assertThrows(IllegalArgumentException.class, () -> log.roughened(true));
     }
 }

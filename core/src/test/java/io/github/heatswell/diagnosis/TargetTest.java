@@ -90,7 +90,7 @@ class TargetTest {
         double[] gauge = new double[5];
         Arrays.fill(gauge, 3e5);
         PressureLog log = PressureLog.builder(times, gauge).build();
-        double scatter = log.averaging();
+        double scatter = log.weights().averaging();
         double[] off = {900, -2_000, 1_500, 3_000, -400};
         double[] shown = Arrays.stream(off).map(o -> 3e5 + o).toArray();
         RealMatrix covariance = new Array2DRowRealMatrix(5, 5);

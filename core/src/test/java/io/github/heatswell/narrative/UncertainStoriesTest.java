@@ -59,10 +59,10 @@ class UncertainStoriesTest {
                 "1000 | 1000 | all 1000 samples (over 99 %)"
             })
     void aShareSaysHowSureItIs(int count, int of, String said) {
-        assertEquals(said, Narrative.inWords(new StudyResult.Share(count, of)).text(SI));
+        assertEquals(said, SpreadStory.inWords(new StudyResult.Share(count, of)).text(SI));
         assertEquals(
                 "A relief valve discharges in " + said,
-                Narrative.dripping(new StudyResult.Share(count, of)).text(SI));
+                SpreadStory.dripping(new StudyResult.Share(count, of)).text(SI));
     }
 
     @Test
@@ -91,20 +91,20 @@ class UncertainStoriesTest {
         SampledPeaks fixed = hundred().reliefSet(5.9e5).build();
         assertEquals(
                 "relief valve set, 5.9 bar: reached in 11 of 100 samples",
-                Narrative.reached(fixed, 5.9e5).text(SI));
+                SpreadStory.reached(fixed, 5.9e5).text(SI));
         assertEquals(
                 "relief valve set, 7 bar: reached in none of 100 samples",
-                Narrative.reached(fixed, 7e5).text(SI));
+                SpreadStory.reached(fixed, 7e5).text(SI));
         assertEquals(
                 "working pressure, 5 bar: exceeded in all 100 samples",
-                Narrative.exceeded(fixed, 5e5).text(SI));
+                SpreadStory.exceeded(fixed, 5e5).text(SI));
         assertEquals(
                 "assumed working pressure, 5.99 bar: exceeded in 1 of 100 samples",
-                Narrative.exceeded(hundred().assumedWorkingPressure(5.99e5).build(), 5.99e5 + 1)
+                SpreadStory.exceeded(hundred().assumedWorkingPressure(5.99e5).build(), 5.99e5 + 1)
                         .text(SI));
         assertEquals(
                 "relief valve set, about 5.9 bar: discharges in 40 of 100 samples",
-                Narrative.reached(
+                SpreadStory.reached(
                                 hundred()
                                         .reliefSet(5.9e5)
                                         .reliefVaries(true)
@@ -131,10 +131,10 @@ class UncertainStoriesTest {
 
     @Test
     void hazardsOfSamplesNameTheFirst() {
-        String said = Narrative.hazards(2, Findings.of(Houses.bare().build())).text(SI);
+        String said = SpreadStory.hazards(2, Findings.of(Houses.bare().build())).text(SI);
         assertTrue(said.startsWith("In the first of them: "), said);
         assertTrue(said.endsWith(" Each sample is judged by its own values; 2 of the runs end in it."), said);
-        assertTrue(Narrative.hazards(0, List.of()).text(SI).endsWith("no run ends in it."));
+        assertTrue(SpreadStory.hazards(0, List.of()).text(SI).endsWith("no run ends in it."));
     }
 
     private static OutlookResult outlook(HotWaterSystem house, double yearly, int years) {
@@ -199,9 +199,9 @@ class UncertainStoriesTest {
         assertEquals(
                 "The vessel is assumed to lose 25 % of its gauge pressure a year; the supply holds the gas at its pressure, so the"
                         + " precharge falls by about as much every year. This rate was given.",
-                Narrative.basis(PrechargeLoss.Range.exactly(new PrechargeLoss(0.25)))
+                OutlookStory.basis(PrechargeLoss.Range.exactly(new PrechargeLoss(0.25)))
                         .text(SI));
-        String usual = Narrative.basis(PrechargeLoss.Range.usual()).text(SI);
+        String usual = OutlookStory.basis(PrechargeLoss.Range.usual()).text(SI);
         assertTrue(
                 usual.contains("a year (possible range 3 % to 25 %); the supply holds the gas at its pressure"), usual);
         assertTrue(usual.contains(" every year. The basis is weak: "), usual);

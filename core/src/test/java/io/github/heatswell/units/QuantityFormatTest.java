@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.units.QuantityFormat.Symbols;
 import java.util.List;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;

@@ -24,6 +24,7 @@ final class LogAssembly {
     private static final double OUTLIER = 8;
 
     private final LogColumns columns;
+    private final LogHeader header;
     /** Remarks are in the unit of the log, with the other in brackets: the report may be in either. */
     private final QuantityFormat both;
 
@@ -37,14 +38,15 @@ final class LogAssembly {
     private long setBack;
     private long empty;
 
-    LogAssembly(LogColumns columns) {
-        this.columns = columns;
-        both = QuantityFormat.ascii(columns.units()).inBoth();
+    LogAssembly(LogHeader header, boolean commas) {
+        this.header = header;
+        columns = new LogColumns(header, commas);
+        both = QuantityFormat.ascii(header.units()).inBoth();
     }
 
     void add(List<String> row, long line) {
         columns.begin(row, line);
-        double read = columns.hasClock() ? onTheClock(row) : columns.seconds(row);
+        double read = header.hasClock() ? onTheClock(row) : columns.seconds(row);
         double gauge = columns.gauge(row);
         double temperature = columns.temperature(row);
         boolean burner = columns.burner(row);
@@ -78,7 +80,7 @@ final class LogAssembly {
         try {
             return clock.read(columns.timeText(row));
         } catch (IllegalArgumentException wrong) {
-            throw new CellException(columns.timePlace(), wrong.getMessage());
+            throw new CellException(header.time(), wrong.getMessage());
         }
     }
 
@@ -109,13 +111,13 @@ final class LogAssembly {
         double lowest = Arrays.stream(gauge).min().orElseThrow();
         columns.refuseLostMarks(lowest, Arrays.stream(gauge).max().orElseThrow(), times[times.length - 1]);
         PressureLog.Builder builder = PressureLog.builder(times, gauge);
-        if (columns.hasTemperature()) {
+        if (header.hasTemperature()) {
             builder.temperature(rows.temperature());
         }
-        if (columns.hasBurner()) {
+        if (header.hasBurner()) {
             builder.burner(rows.burner());
         }
-        if (columns.hasClock()) {
+        if (header.hasClock()) {
             builder.timeOfDay(clock.firstOfDay());
         }
         PressureLog log = builder.build();
@@ -126,7 +128,7 @@ final class LogAssembly {
                 "one line above the names of the columns was skipped",
                 "%d lines above the names of the columns were skipped");
         remarks.addAll(remarks(log));
-        return new LogReader.LogFile(log, columns.units(), columns.understood(), remarks);
+        return new LogReader.LogFile(log, header.units(), header.understood(), remarks);
     }
 
     private List<String> remarks(PressureLog log) {

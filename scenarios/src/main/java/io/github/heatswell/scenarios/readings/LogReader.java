@@ -207,7 +207,7 @@ public final class LogReader {
         try {
             List<String> header = header(rows);
             read = line(rows, layout);
-            LogAssembly assembly = new LogAssembly(new LogColumns(header, layout.delimiter != ',', atmosphere, asked));
+            LogAssembly assembly = new LogAssembly(new LogHeader(header, atmosphere, asked), layout.delimiter != ',');
             for (var row = rows.next(); row.isPresent(); row = rows.next()) {
                 read = line(rows, layout);
                 if (!isEmpty(row.get())) {

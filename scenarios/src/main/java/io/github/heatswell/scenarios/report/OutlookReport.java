@@ -8,6 +8,7 @@ import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.table.OutlookTable;
 import io.github.heatswell.narrative.Narrative;
+import io.github.heatswell.narrative.OutlookStory;
 import io.github.heatswell.scenarios.file.Costs;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
 import io.github.heatswell.scenarios.report.Block.Grid;
@@ -61,7 +62,7 @@ public final class OutlookReport {
     }
 
     private Document content(QuantityFormat shown) {
-        String basis = Narrative.basis(answer.fading()).text(shown);
+        String basis = OutlookStory.basis(answer.fading()).text(shown);
         List<Finding> found =
                 Findings.of(answer.scenario().system(), answer.scenario().doubts());
         String title = answer.scenario().title() + ": the next " + (result.years() == 1 ? "year" : years());
@@ -164,7 +165,7 @@ public final class OutlookReport {
         return List.of(
                 name,
                 course.firstDripping()
-                        .map(Narrative::month)
+                        .map(OutlookStory::month)
                         .orElse(relieves() ? "not within " + years() : "no working relief valve"),
                 shown.volume(course.relieved()),
                 PageSizes.money(answer.cost(course), costs().currency()));

@@ -7,6 +7,7 @@ import io.github.heatswell.charts.table.SpreadTable;
 import io.github.heatswell.charts.table.SpreadTable.SampleWriter;
 import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.narrative.Narrative;
+import io.github.heatswell.narrative.SpreadStory;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
@@ -107,8 +108,8 @@ public final class SpreadReport {
         List<AlarmNote> alarms = new ArrayList<>(AlarmNote.of(answer.scenario(), shown));
         if (answer.hazardFound().count() > 0) {
             alarms.add(new AlarmNote(
-                    "HAZARD in " + Narrative.inWords(answer.hazardFound()).text(shown),
-                    Narrative.hazards(answer.hazardous().count(), answer.firstHazards())
+                    "HAZARD in " + SpreadStory.inWords(answer.hazardFound()).text(shown),
+                    SpreadStory.hazards(answer.hazardous().count(), answer.firstHazards())
                             .text(shown)));
         }
         alarms.addAll(AlarmNote.open(answer.balances(), shown));
@@ -123,7 +124,7 @@ public final class SpreadReport {
 
     /** The same as that of the picture, which takes two samples. */
     private Statement headline() {
-        return chart.isPresent() ? Narrative.of(sampled(answer)).headline() : Narrative.dripping(answer.dripping());
+        return chart.isPresent() ? Narrative.of(sampled(answer)).headline() : SpreadStory.dripping(answer.dripping());
     }
 
     private List<Block> figures(QuantityFormat shown) {

@@ -39,7 +39,7 @@ class PublicApiTest {
             "scenarios.readings.LogReader$LogFile",
             "study.VarianceShares",
             "system.Shell$CylinderBuilder",
-            "units.QuantityFormat$Symbols");
+            "units.Symbols");
 
     private static final JavaClasses ALL = OwnClasses.all();
 

@@ -1,0 +1,103 @@
+package io.github.heatswell.narrative;
+
+import static io.github.heatswell.assessment.Measure.share;
+import static io.github.heatswell.assessment.Measure.volume;
+import static io.github.heatswell.assessment.Statement.plain;
+
+import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.study.SizeCertainty;
+import io.github.heatswell.study.StudyResult;
+import io.github.heatswell.system.NamedValue;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/** How sure the size of a vessel is: in how many sampled houses it holds, and what would make it surer. */
+final class SizeOdds {
+
+    private static final Statement THRESHOLD =
+            plain("A size is recommended if it holds in nine of ten, also after a year's loss of precharge.");
+
+    private final SizingResult sizing;
+    private final Optional<SizeCertainty> certainty;
+
+    SizeOdds(SizingResult sizing, Optional<SizeCertainty> certainty) {
+        this.sizing = sizing;
+        this.certainty = certainty;
+    }
+
+    Statement between(double least, OptionalDouble most) {
+        if (most.isPresent() && most.getAsDouble() == least) {
+            return plain("").then(volume(least));
+        }
+        return most.isPresent()
+                ? plain("between ").then(volume(least)).then(" and ").then(volume(most.getAsDouble()))
+                : plain("anything from ")
+                        .then(volume(least))
+                        .then(" to more than ")
+                        .then(volume(sizing.largest()))
+                        .then(", the largest on the list");
+    }
+
+    Statement decides(SizeCertainty.Range range, SizeCertainty.Reading reading) {
+        String check = reading.value().map(value -> value.check() + " first: ").orElse("Find this out first: ");
+        String name = reading.value().map(NamedValue::words).orElse("the " + reading.name());
+        boolean narrows = reading.least() != range.least() || !reading.most().equals(range.most());
+        return narrows
+                ? plain(check + name + " decides. If it is what this answer takes it for, ")
+                        .then(between(reading.least(), reading.most()))
+                        .then(" is needed. Then size again.")
+                : plain(check + name + " counts most, though no single reading decides. Then size again.");
+    }
+
+    /** In how many houses the limit is kept with what is recommended. */
+    List<Statement> holds() {
+        return certainty.flatMap(SizeCertainty::advised).stream()
+                .flatMap(advised -> Stream.of(
+                        plain("That" + held(advised) + houses())
+                                .then(bound(advised.above()))
+                                .then("."),
+                        THRESHOLD))
+                .toList();
+    }
+
+    /** How far all of the samples may be from all of the houses. */
+    private static Statement bound(StudyResult.Share above) {
+        return above.count() > 0 || above.of() == 0
+                ? plain("")
+                : plain("; with 95 % confidence, in at least ")
+                        .then(share(1 - above.furthest()))
+                        .then(" of such houses");
+    }
+
+    static String held(SizeCertainty.Tried tried) {
+        int of = tried.above().of();
+        return " holds in " + inWords(new StudyResult.Share(of - tried.above().count(), of));
+    }
+
+    /** In how many houses it is not kept with what the best estimates call for. */
+    Optional<Statement> fails(String in) {
+        return certainty
+                .map(found -> found.bare().above())
+                .map(above -> plain(in + inWords(above) + houses() + " the pressure goes above that limit."));
+    }
+
+    String houses() {
+        String loss = sizing.outcome() == SizingResult.Outcome.NONE_NEEDED ? ")" : ", until a year after charging)";
+        return (certainty.filter(SizeCertainty::usual).isPresent()
+                        ? " (values varied by the usual tolerances"
+                        : " (values varied within the ranges given")
+                + loss;
+    }
+
+    private static String inWords(StudyResult.Share share) {
+        return (share.count() == share.of() ? "all " : share.count() + " of ") + share.of() + " sampled houses";
+    }
+
+    /** Whether more than one in ten houses within what is uncertain goes above the limit. */
+    boolean doubtful() {
+        return certainty.filter(found -> !found.bare().holds()).isPresent();
+    }
+}

@@ -1,0 +1,254 @@
+package io.github.heatswell.scenarios.readings;
+
+import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.scenarios.quantity.QuantityReader;
+import io.github.heatswell.scenarios.readings.LogRows.CellException;
+import io.github.heatswell.scenarios.wording.Nearest;
+import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.Unit;
+import io.github.heatswell.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** What the first line of a log says: which column holds what, and in which unit. A place is -1 where there is no such column. */
+final class LogHeader {
+
+    /** So many columns that are not used are named one by one. */
+    private static final int MAX_NAMED = 5;
+
+    private static final List<String> KNOWN = List.of("time", "pressure", "temperature", "burner");
+
+    private final List<String> names;
+    private final Optional<String> asked;
+    private final List<String> remarks = new ArrayList<>();
+    private int unused;
+    private int time = -1;
+    private int date = -1;
+    private int pressure = -1;
+    private int temperature = -1;
+    private int burner = -1;
+    private boolean guessed;
+    /** The unit of the times; null for a clock. */
+    private Unit timeUnit;
+
+    private Unit temperatureUnit;
+    private DoubleUnaryOperator toGauge;
+    private String pressureUnit = "";
+    private UnitSystem units = UnitSystem.SI;
+    private boolean absolute;
+
+    /**
+     * Finds the columns.
+     *
+     * @param header the cells of the first line
+     * @param atmosphere the absolute pressure (Pa) of the air at the gauge
+     * @param asked the unit of the pressures where their column names none
+     * @throws IllegalArgumentException if the columns of time and pressure are not there
+     */
+    LogHeader(List<String> header, double atmosphere, Optional<String> asked) {
+        this.asked = asked;
+        names = withoutEmptyEnd(header);
+        for (int i = 0; i < names.size(); i++) {
+            named(i, atmosphere);
+        }
+        joinDateAndTime();
+        if (time < 0 || pressure < 0) {
+            throw new IllegalArgumentException(
+                    "the first line must name the columns, including one for time and one for pressure, such as"
+                            + " 'time_s,pressure_bar'; it is "
+                            + Printable.quote(String.join(" ", header)));
+        }
+    }
+
+    private void named(int place, double atmosphere) {
+        Optional<LogHeading> heading = LogHeading.of(names.get(place));
+        if (heading.isEmpty()) {
+            unused(place);
+            return;
+        }
+        try {
+            column(place, heading.get(), atmosphere);
+        } catch (IllegalArgumentException wrong) {
+            throw new CellException(place, wrong.getMessage());
+        }
+    }
+
+    /** A date stands alone with its time behind it, or in front of a time on a clock; beside seconds it says nothing. */
+    private void joinDateAndTime() {
+        if (date >= 0 && time < 0) {
+            time = date;
+            date = -1;
+        } else if (date >= 0 && !hasClock()) {
+            unused(date);
+            date = -1;
+        }
+    }
+
+    /** How the names of the columns were understood; empty if each is one of those that the documentation lists. */
+    Optional<String> understood() {
+        if (!guessed) {
+            return Optional.empty();
+        }
+        String clock = "time in " + (date < 0 ? "" : name(date) + " and ") + name(time);
+        return Optional.of(Stream.of(
+                        Optional.of("The columns were understood like this: " + clock),
+                        Optional.of("pressure in " + name(pressure) + " (" + pressureUnit + ", "
+                                + (absolute ? "absolute" : "as a gauge shows it") + ")"),
+                        Optional.of(temperature)
+                                .filter(place -> place >= 0)
+                                .map(place ->
+                                        "water temperature in " + name(place) + " (" + temperatureUnit.symbol() + ")"),
+                        Optional.of(burner).filter(place -> place >= 0).map(place -> "burner in " + name(place)))
+                .flatMap(Optional::stream)
+                .collect(Collectors.joining("; ", "", ".")));
+    }
+
+    private String name(int place) {
+        return Printable.quote(names.get(place));
+    }
+
+    private void unused(int place) {
+        unused++;
+        if (unused > MAX_NAMED) {
+            return;
+        }
+        String name = names.get(place);
+        remarks.add(
+                name.isEmpty()
+                        ? "column " + (place + 1) + " has no name and is not used"
+                        : "the column " + Printable.quote(name) + " is not used"
+                                + Nearest.hint(name.replaceFirst("[\\s_\\[(].*", ""), KNOWN));
+    }
+
+    /** Spreadsheets put empty cells behind the last column. */
+    private static List<String> withoutEmptyEnd(List<String> header) {
+        int length = header.size();
+        while (length > 0 && header.get(length - 1).isBlank()) {
+            length--;
+        }
+        return header.subList(0, length).stream().map(String::strip).toList();
+    }
+
+    /** What is to be said of columns that are not used. */
+    List<String> remarks() {
+        List<String> all = new ArrayList<>(remarks);
+        if (unused > MAX_NAMED) {
+            all.add("and " + (unused - MAX_NAMED) + " more columns are not used");
+        }
+        return all;
+    }
+
+    private void column(int place, LogHeading heading, double atmosphere) {
+        switch (heading.quantity()) {
+            case PRESSURE -> {
+                pressure = once(pressure, place, "pressure");
+                toGauge = toGauge(heading.unit().isEmpty() ? asked.orElse("") : heading.unit(), atmosphere);
+            }
+            case TEMPERATURE -> {
+                temperature = once(temperature, place, "temperature");
+                temperatureUnit = QuantityReader.read("1 " + heading.unit(), Kind.TEMPERATURE)
+                        .unit();
+            }
+            case BURNER -> burner = once(burner, place, "burner");
+            case DATE -> date = once(date, place, "date");
+            case TIME -> {
+                time = once(time, place, "time");
+                timeUnit = heading.unit().isEmpty()
+                        ? null
+                        : QuantityReader.read("1 " + heading.unit(), Kind.DURATION)
+                                .unit();
+            }
+        }
+        guessed |= heading.guessed();
+    }
+
+    private static int once(int before, int place, String name) {
+        if (before >= 0) {
+            throw new IllegalArgumentException("there are two columns for the " + name + "; keep one");
+        }
+        return place;
+    }
+
+    private DoubleUnaryOperator toGauge(String unit, double atmosphere) {
+        if (unit.isEmpty()) {
+            throw new IllegalArgumentException(
+                    "the pressure column has no unit; name it, for example, 'pressure_bar' or 'pressure (psi)', or add"
+                            + " --pressure-unit psi or --pressure-unit bar");
+        }
+        Pressure one = QuantityReader.pressure("1 " + unit);
+        double factor = one.value();
+        absolute = one.reference() == Pressure.Reference.ABSOLUTE;
+        units = UnitSystem.ofMost(QuantityReader.units("1 " + unit));
+        pressureUnit = unit.replaceAll("[ (]*(?:abs|a|g|gauge)\\)?$", "");
+        double zero = absolute ? atmosphere : 0;
+        return value -> value * factor - zero;
+    }
+
+    /** The unit system that the unit of the pressures belongs to. */
+    UnitSystem units() {
+        return units;
+    }
+
+    /** Whether times are dates or times on a clock. */
+    boolean hasClock() {
+        return timeUnit == null;
+    }
+
+    boolean hasTemperature() {
+        return temperature >= 0;
+    }
+
+    boolean hasBurner() {
+        return burner >= 0;
+    }
+
+    /** The names of the columns. */
+    List<String> names() {
+        return names;
+    }
+
+    /** Where the times stand. */
+    int time() {
+        return time;
+    }
+
+    /** Where the dates stand that belong to times on a clock. */
+    int date() {
+        return date;
+    }
+
+    /** Where the pressures stand. */
+    int pressure() {
+        return pressure;
+    }
+
+    /** Where the temperatures stand. */
+    int temperature() {
+        return temperature;
+    }
+
+    /** Where burner or element are said to be on. */
+    int burner() {
+        return burner;
+    }
+
+    /** The unit of the times; null for a clock. */
+    Unit timeUnit() {
+        return timeUnit;
+    }
+
+    /** The unit of the temperatures; null where there are none. */
+    Unit temperatureUnit() {
+        return temperatureUnit;
+    }
+
+    /** Makes a gauge pressure (Pa) of a number. */
+    DoubleUnaryOperator toGauge() {
+        return toGauge;
+    }
+}
