@@ -24,7 +24,7 @@ final class BoilingRule implements Rule {
             Authority.code("boiling line of water, IAPWS R7-97(2012) section 8", Citation.Standing.SEEN);
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Found> found) {
+    public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
         if (subject.run.flatMap(run -> run.first(Event.Kind.VAPOUR_FORMS)).isPresent()) {
             return;
         }
@@ -48,7 +48,7 @@ final class BoilingRule implements Rule {
         return Math.min(OPEN_LIMIT, Saturation.temperature(subject.atmosphere));
     }
 
-    private static Found flashes(AssessmentContext subject, double hottest, double open) {
+    private static CandidateFinding flashes(AssessmentContext subject, double hottest, double open) {
         return Finding.draft("water-hotter-than-boiling", Severity.HAZARD)
                 .rests(Deciding.HEAT)
                 .says(
@@ -63,7 +63,7 @@ final class BoilingRule implements Rule {
                 .by(BOILING);
     }
 
-    private static Found near(double hottest, double boils, double gauge) {
+    private static CandidateFinding near(double hottest, double boils, double gauge) {
         return Finding.draft("boiling-margin-small", Severity.CAUTION)
                 .rests(Deciding.HEAT)
                 .says(

@@ -28,7 +28,7 @@ final class CirculationRule implements Rule {
             Standing.SECOND_HAND);
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Found> found) {
+    public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
         subject.house.circulation().ifPresent(loop -> {
             returns(subject, loop, found);
             if (loop.rests() > RESTS + SAME_TIME) {
@@ -43,7 +43,7 @@ final class CirculationRule implements Rule {
     }
 
     /** The loop as one mixed volume, with the tank at its set point: {@code m cp (T_hot - T) = L (T - T_room)}. */
-    private static void returns(AssessmentContext subject, Circulation loop, Consumer<Found> found) {
+    private static void returns(AssessmentContext subject, Circulation loop, Consumer<CandidateFinding> found) {
         double hot = subject.highestSetPoint();
         double room = subject.house.site().roomTemperature();
         LiquidWater.State water = GibbsPolynomialWater.instance().stateAt(hot, subject.atmosphere);

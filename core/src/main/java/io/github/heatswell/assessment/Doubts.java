@@ -212,7 +212,7 @@ public final class Doubts {
     }
 
     /** A finding as it stands once what it rests on has been looked at. */
-    Finding weighed(Found found) {
+    Finding weighed(CandidateFinding found) {
         Finding finding = found.finding();
         List<Doubt> doubts = of(found.inputs())
                 .filter(doubt -> found.valve().isEmpty() || isOf(found.valve().get(), doubt))

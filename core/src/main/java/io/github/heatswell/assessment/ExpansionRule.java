@@ -40,7 +40,7 @@ final class ExpansionRule implements Rule {
             " Never plug, cap or downsize the relief valve; once it has discharged often, have it checked.";
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Found> found) {
+    public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
         if (subject.open()) {
             found.accept(goesBack(subject));
         } else if (subject.house.vessel().isPresent()) {
@@ -57,7 +57,7 @@ final class ExpansionRule implements Rule {
         }
     }
 
-    private static Found goesBack(AssessmentContext subject) {
+    private static CandidateFinding goesBack(AssessmentContext subject) {
         if (subject.house.supply().arrangement() == Supply.Arrangement.DIRECT) {
             return Finding.draft("expansion-returns-to-street", Severity.NOTE)
                     .compares(NamedValue.ARRANGEMENT, NamedValue.VESSEL, NamedValue.SUPPLY, NamedValue.BYPASS)
@@ -98,7 +98,7 @@ final class ExpansionRule implements Rule {
                 .by(subject.by(Topic.BYPASS, Codes.EXPANSION_BEHIND_REGULATOR));
     }
 
-    private static Found missing(AssessmentContext subject) {
+    private static CandidateFinding missing(AssessmentContext subject) {
         boolean check = subject.house.supply().arrangement() == Supply.Arrangement.CHECK_VALVE;
         boolean may = subject.mayDischargeExpansion();
         Finding.Draft draft = Finding.draft("expansion-control-missing", may ? Severity.CAUTION : Severity.FAULT)
@@ -150,7 +150,7 @@ final class ExpansionRule implements Rule {
         return from < to - SAME && MARGIN * VesselSizeRule.needed(subject) > pipes + air;
     }
 
-    private static Found bypassTooLate(AssessmentContext subject) {
+    private static CandidateFinding bypassTooLate(AssessmentContext subject) {
         double setPressure = subject.bypassOpens().orElseThrow();
         boolean may = subject.mayDischargeExpansion();
         Finding.Draft draft = Finding.draft("bypass-opens-too-late", may ? Severity.CAUTION : Severity.FAULT)
@@ -182,7 +182,7 @@ final class ExpansionRule implements Rule {
                         Topic.EXPANSION_CONTROL, check ? Codes.EXPANSION_CONTROL : Codes.EXPANSION_BEHIND_REGULATOR);
     }
 
-    private static Found outOfService(AssessmentContext subject, ExpansionVessel vessel) {
+    private static CandidateFinding outOfService(AssessmentContext subject, ExpansionVessel vessel) {
         Authority control = subject.by(Topic.EXPANSION_CONTROL, Codes.EXPANSION_CONTROL);
         String which = subject.calledWithVolume(vessel);
         Measure size = Measure.volume(vessel.volume());

@@ -20,7 +20,7 @@ final class ExpansionValveRule implements Rule {
     private static final double MAX_SHARE = 0.03;
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Found> found) {
+    public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
         List<ReliefValve> guards = subject.working().stream()
                 .filter(valve -> valve.setTemperature().isPresent())
                 .toList();
@@ -33,7 +33,7 @@ final class ExpansionValveRule implements Rule {
     }
 
     /** What is expected of such a valve in a house without a vessel, before a run. */
-    static Found provided(AssessmentContext subject, ReliefValve valve) {
+    static CandidateFinding provided(AssessmentContext subject, ReliefValve valve) {
         return advised(
                         subject,
                         valve,
@@ -49,7 +49,8 @@ final class ExpansionValveRule implements Rule {
     }
 
     /** What such a valve did in a run. */
-    static Found works(AssessmentContext subject, RunSummary run, ReliefValve valve, String often, Statement limits) {
+    static CandidateFinding works(
+            AssessmentContext subject, RunSummary run, ReliefValve valve, String often, Statement limits) {
         double discharged = run.totals().relief().stream()
                 .filter(relief -> relief.name().equals(valve.name()))
                 .mapToDouble(Totals.Relief::volume)
@@ -98,7 +99,7 @@ final class ExpansionValveRule implements Rule {
                 : subject.by(Topic.EXPANSION_MEANS, Codes.MADE_FOR_EXPANSION);
     }
 
-    private static Found opensAfter(AssessmentContext subject, ReliefValve valve, ReliefValve guard) {
+    private static CandidateFinding opensAfter(AssessmentContext subject, ReliefValve valve, ReliefValve guard) {
         return Finding.draft("expansion-valve-opens-late", Severity.CAUTION)
                 .compares(NamedValue.SET_PRESSURE)
                 .about(valve)

@@ -15,7 +15,7 @@ final class FaultRule implements Rule {
                     + " a discharge capacity of at least the heater's input. Never plug, cap or downsize it.";
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Found> found) {
+    public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
         if (subject.house.heater().thermostatStuck()) {
             found.accept(Finding.draft("thermostat-stuck", Severity.HAZARD)
                     .says("The thermostat never switches off, so the water heats up until another device stops it.")
@@ -28,7 +28,7 @@ final class FaultRule implements Rule {
         subject.house.reliefValves().forEach(valve -> look(subject, valve, found));
     }
 
-    private static void look(AssessmentContext subject, ReliefValve valve, Consumer<Found> found) {
+    private static void look(AssessmentContext subject, ReliefValve valve, Consumer<CandidateFinding> found) {
         switch (valve.condition()) {
             case BLOCKED ->
                 found.accept(Finding.draft("relief-valve-blocked", Severity.HAZARD)

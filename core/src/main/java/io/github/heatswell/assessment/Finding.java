@@ -226,7 +226,7 @@ public record Finding(
             return this;
         }
 
-        Found by(Authority authority) {
+        CandidateFinding by(Authority authority) {
             Finding finding = new Finding(
                     id,
                     severity,
@@ -236,7 +236,7 @@ public record Finding(
                     advice,
                     authority,
                     Optional.ofNullable(ask));
-            return new Found(finding, inputs, valve.map(ReliefValve::name), compared, impliedBy, opposedBy);
+            return new CandidateFinding(finding, inputs, valve.map(ReliefValve::name), compared, impliedBy, opposedBy);
         }
     }
 }

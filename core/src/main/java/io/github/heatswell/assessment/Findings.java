@@ -122,14 +122,14 @@ public final class Findings {
     }
 
     static List<Finding> of(AssessmentContext subject) {
-        return Found.kept(all(subject), subject.doubts).stream()
+        return CandidateFinding.kept(all(subject), subject.doubts).stream()
                 .sorted(Comparator.comparing(Finding::severity))
                 .toList();
     }
 
     /** What every rule says, before it is weighed and anything is left out beside something else. */
-    static List<Found> all(AssessmentContext subject) {
-        List<Found> all = new ArrayList<>();
+    static List<CandidateFinding> all(AssessmentContext subject) {
+        List<CandidateFinding> all = new ArrayList<>();
         RULES.forEach(rule -> rule.look(subject, all::add));
         boolean hazard = all.stream().anyMatch(found -> found.finding().severity() == Severity.HAZARD);
         new WaterLossRule(hazard).look(subject, all::add);

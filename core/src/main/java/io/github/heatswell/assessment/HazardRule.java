@@ -40,14 +40,14 @@ final class HazardRule implements Rule {
             "Ask a licensed professional to inspect the whole heater before it is used again.";
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Found> found) {
+    public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
         subject.run.ifPresent(run -> {
             run.hazard().ifPresent(event -> found.accept(hazard(run, event)));
             run.first(Event.Kind.CUT_OUT_TRIPPED).ifPresent(event -> found.accept(cutOut(subject, run, event)));
         });
     }
 
-    private static Found hazard(RunSummary run, Event event) {
+    private static CandidateFinding hazard(RunSummary run, Event event) {
         Statement when = Moments.of(run.system(), run.end()).at(event.time()).capitalised();
         Measure pressure = gauge(run.gauge(event.pressureAbsolute()));
         Measure hottest = temperature(run.extremes().highestTemperature().value());
@@ -127,7 +127,7 @@ final class HazardRule implements Rule {
         return lost ? LET_NOTHING_IN : LEAVE_THE_FEED;
     }
 
-    private static Found cutOut(AssessmentContext subject, RunSummary run, Event event) {
+    private static CandidateFinding cutOut(AssessmentContext subject, RunSummary run, Event event) {
         Measure limit = temperature(subject.house.heater().cutOut().orElseThrow());
         return Finding.draft("cut-out-tripped", Severity.FAULT)
                 .rests(NamedValue.CUT_OUT, NamedValue.HEATER_INPUT)

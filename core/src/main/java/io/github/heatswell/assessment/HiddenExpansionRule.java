@@ -15,7 +15,7 @@ final class HiddenExpansionRule implements Rule {
             "Watch a gauge through a heat-up after that, since the pressure will climb higher than before.";
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Found> found) {
+    public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
         if (subject.open()) {
             return;
         }

@@ -24,7 +24,7 @@ final class HotBranchRule implements Rule {
     private static final double COOLED = 3;
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Found> found) {
+    public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
         List<PipeRun> branch = subject.house.piping(PipeRun.Carries.HOT);
         double volume = branch.stream().mapToDouble(PipeRun::volume).sum();
         if (volume > LONG * (1 + 1e-9)) {

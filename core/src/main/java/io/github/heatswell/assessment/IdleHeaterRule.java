@@ -12,7 +12,7 @@ import java.util.function.Consumer;
 final class IdleHeaterRule implements Rule {
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Found> found) {
+    public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
         subject.run
                 .filter(run -> !run.heats() && run.hazard().isEmpty())
                 .ifPresent(run -> found.accept(idle(
@@ -23,7 +23,7 @@ final class IdleHeaterRule implements Rule {
                                 .orElseThrow())));
     }
 
-    private static Found idle(double starts, double calls) {
+    private static CandidateFinding idle(double starts, double calls) {
         return Finding.draft("heater-never-heats", Severity.CAUTION)
                 .compares(NamedValue.SET_POINT, NamedValue.UPPER_SET_POINT)
                 .unless("cut-out-tripped")

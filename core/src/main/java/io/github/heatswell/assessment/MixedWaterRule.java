@@ -20,7 +20,7 @@ final class MixedWaterRule implements Rule {
             Authority.computed("from the description: mixed water is no cooler than the cooler of its parts");
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Found> found) {
+    public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
         double feed = warmestFeed(subject);
         OptionalDouble coolest = subject.house.draws().draws().stream()
                 .map(Draw::mixedTemperature)
@@ -46,7 +46,7 @@ final class MixedWaterRule implements Rule {
         return warmest;
     }
 
-    private static Found draw(double wanted, double feed) {
+    private static CandidateFinding draw(double wanted, double feed) {
         return Finding.draft("mixed-draw-below-feed", Severity.NOTE)
                 .compares(NamedValue.MIXED_TO, NamedValue.COLD)
                 .says(
@@ -60,7 +60,7 @@ final class MixedWaterRule implements Rule {
                 .by(MIXING);
     }
 
-    private static Found valve(double setting, double feed) {
+    private static CandidateFinding valve(double setting, double feed) {
         return Finding.draft("mixing-valve-below-feed", Severity.NOTE)
                 .compares(NamedValue.MIXED_TO, NamedValue.COLD)
                 .says(

@@ -26,7 +26,7 @@ final class OverheatGuardRule implements Rule {
             Pattern.compile("\\bT ?(&|and|/) ?P\\b|\\bTPR?V?\\b|temperature", Pattern.CASE_INSENSITIVE);
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Found> found) {
+    public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
         List<ReliefValve> guards = subject.house.reliefValves().stream()
                 .filter(valve -> valve.setTemperature().isPresent())
                 .toList();
@@ -59,7 +59,7 @@ final class OverheatGuardRule implements Rule {
         return valve.setPressure().gauge(subject.atmosphere);
     }
 
-    private static void look(AssessmentContext subject, ReliefValve valve, Consumer<Found> found) {
+    private static void look(AssessmentContext subject, ReliefValve valve, Consumer<CandidateFinding> found) {
         double set = plate(subject, valve);
         double most = subject.limits(Topic.RELIEF_PRESSURE).get(0).limit().orElseThrow();
         double highest = subject.house.tank().workingPressureGiven() ? Math.min(most, subject.workingPressure()) : most;
@@ -91,7 +91,7 @@ final class OverheatGuardRule implements Rule {
         return TemperatureUnit.CELSIUS.toSi(Math.ceil(celsius - 1e-6));
     }
 
-    private static Found noReliefValve(AssessmentContext subject) {
+    private static CandidateFinding noReliefValve(AssessmentContext subject) {
         return Finding.draft("relief-valve-missing", Severity.HAZARD)
                 .says(
                         "No relief valve is described: nothing keeps the tank from bursting when the water swells or boils.")
@@ -107,7 +107,7 @@ final class OverheatGuardRule implements Rule {
         return valve.setTemperature().isPresent() || NAMED.matcher(valve.name()).find();
     }
 
-    private static Found noTemperatureRelief(AssessmentContext subject) {
+    private static CandidateFinding noTemperatureRelief(AssessmentContext subject) {
         Optional<ReliefValve> named = subject.house.reliefValves().stream()
                 .filter(OverheatGuardRule::guardsAgainstHeat)
                 .findFirst();
@@ -143,7 +143,7 @@ final class OverheatGuardRule implements Rule {
     }
 
     /** A valve with the name of one that opens by heat: what is missing is a number in the description. */
-    private static Found temperatureNotGiven(AssessmentContext subject, ReliefValve valve) {
+    private static CandidateFinding temperatureNotGiven(AssessmentContext subject, ReliefValve valve) {
         boolean required = subject.place
                 .demand(Topic.HEAT_RELIEF)
                 .filter(PlaceRule::requires)
@@ -163,7 +163,7 @@ final class OverheatGuardRule implements Rule {
     }
 
     /** Where the rules of the place ask for it, a cut-out does not take its place. */
-    private static Found temperatureReliefAskedFor(AssessmentContext subject) {
+    private static CandidateFinding temperatureReliefAskedFor(AssessmentContext subject) {
         String cutOut = subject.house.heater().cutOut().isPresent()
                 ? " Besides the thermostat only the cut-out guards against boiling."
                 : " No cut-out is described either.";
@@ -178,7 +178,7 @@ final class OverheatGuardRule implements Rule {
                 .by(subject.by(Topic.HEAT_RELIEF, Codes.TWO_DEVICES));
     }
 
-    private static Found aboveWorkingPressure(AssessmentContext subject, ReliefValve valve) {
+    private static CandidateFinding aboveWorkingPressure(AssessmentContext subject, ReliefValve valve) {
         Measure limit = gauge(subject.workingPressure());
         return Finding.draft("relief-set-above-tank", Severity.HAZARD)
                 .compares(NamedValue.SET_PRESSURE, NamedValue.WORKING_PRESSURE)
@@ -199,7 +199,8 @@ final class OverheatGuardRule implements Rule {
                 .by(subject.by(Topic.RELIEF_PRESSURE, Codes.RELIEF_SETTING));
     }
 
-    private static Found setHigh(AssessmentContext subject, ReliefValve valve, Measure set, Measure highest) {
+    private static CandidateFinding setHigh(
+            AssessmentContext subject, ReliefValve valve, Measure set, Measure highest) {
         return Finding.draft("tp-relief-set-high", Severity.FAULT)
                 .compares(NamedValue.SET_PRESSURE, NamedValue.WORKING_PRESSURE)
                 .unless("relief-set-above-tank")
@@ -212,7 +213,7 @@ final class OverheatGuardRule implements Rule {
                 .by(subject.by(Topic.RELIEF_PRESSURE, Codes.RELIEF_SETTING));
     }
 
-    private static Found hot(
+    private static CandidateFinding hot(
             AssessmentContext subject, ReliefValve valve, Severity severity, Measure opensAt, Measure limit) {
         return Finding.draft("tp-relief-temperature-high", severity)
                 .compares(NamedValue.SET_TEMPERATURE)
@@ -225,7 +226,7 @@ final class OverheatGuardRule implements Rule {
                 .by(subject.by(Topic.RELIEF_TEMPERATURE, Codes.RELIEF_SETTING));
     }
 
-    private static Found tooSmall(AssessmentContext subject, ReliefValve valve) {
+    private static CandidateFinding tooSmall(AssessmentContext subject, ReliefValve valve) {
         Measure rated = new Measure(Measure.Kind.POWER, valve.ratedInput().orElseThrow());
         Measure input = new Measure(Measure.Kind.POWER, subject.heatInput());
         return Finding.draft("tp-relief-rating-low", Severity.HAZARD)

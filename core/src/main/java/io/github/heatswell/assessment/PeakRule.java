@@ -27,7 +27,7 @@ final class PeakRule implements Rule {
     private static final String EXCEEDED = "The pressure reaches {}, above the tank's working pressure of {}";
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Found> found) {
+    public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
         double peak = Math.max(subject.peak(), subject.highestStatic());
         if (subject.house.tank().workingPressureGiven() && peak > subject.workingPressure() + SAME) {
             found.accept(aboveWorkingPressure(subject, peak));
@@ -50,7 +50,7 @@ final class PeakRule implements Rule {
     }
 
     /** What the run added to the pressure of the supply, whatever the cause: a limit that is passed is always said. */
-    private static void driven(AssessmentContext subject, double peak, Consumer<Found> found) {
+    private static void driven(AssessmentContext subject, double peak, Consumer<CandidateFinding> found) {
         Optional<PlaceRule> passed = beyondCode(subject, peak);
         passed.ifPresent(rule -> found.accept(aboveCode(subject, peak, rule)));
         subject.firstRelief()
@@ -65,7 +65,7 @@ final class PeakRule implements Rule {
                 .filter(rule -> peak > rule.limit().orElseThrow() + READS_THE_SAME);
     }
 
-    private static Found aboveWorkingPressure(AssessmentContext subject, double peak) {
+    private static CandidateFinding aboveWorkingPressure(AssessmentContext subject, double peak) {
         Optional<ReliefValve> matched = subject.firstRelief().filter(valve -> allows(subject, valve, peak));
         if (matched.isPresent()) {
             return byTheValve(subject, matched.get(), peak);
@@ -89,7 +89,7 @@ final class PeakRule implements Rule {
                 && peak <= subject.setPressure(valve) + opening + SAME;
     }
 
-    private static Found byTheValve(AssessmentContext subject, ReliefValve valve, double peak) {
+    private static CandidateFinding byTheValve(AssessmentContext subject, ReliefValve valve, double peak) {
         double height = subject.setPressure(valve) - valve.setPressure().gauge(subject.atmosphere);
         boolean higher = peak - subject.workingPressure() <= height + SAME;
         return exceeded(subject, peak, Severity.CAUTION)
@@ -115,7 +115,8 @@ final class PeakRule implements Rule {
                 .limit(gauge(subject.workingPressure()));
     }
 
-    private static Found aboveRating(AssessmentContext subject, ExpansionVessel vessel, Pressure rating, double here) {
+    private static CandidateFinding aboveRating(
+            AssessmentContext subject, ExpansionVessel vessel, Pressure rating, double here) {
         Measure limit = gauge(rating, subject.atmosphere);
         return Finding.draft("vessel-rating-exceeded", Severity.FAULT)
                 .rests(Deciding.CUSHIONED, NamedValue.VESSEL_RATING)
@@ -132,7 +133,7 @@ final class PeakRule implements Rule {
     }
 
     /** Nothing was passed, and nothing would keep it from being passed. */
-    private static Found belowRelief(
+    private static CandidateFinding belowRelief(
             AssessmentContext subject, ExpansionVessel vessel, Pressure rating, ReliefValve valve) {
         Measure made = gauge(rating, subject.atmosphere);
         Measure opens = gauge(subject.setPressure(valve) - subject.lift(vessel.height()));
@@ -153,7 +154,7 @@ final class PeakRule implements Rule {
                 .by(Codes.DESCRIPTION);
     }
 
-    private static Found aboveCode(AssessmentContext subject, double peak, PlaceRule rule) {
+    private static CandidateFinding aboveCode(AssessmentContext subject, double peak, PlaceRule rule) {
         Measure limit = gauge(rule.limit().orElseThrow());
         Finding.Draft draft = Finding.draft("peak-above-code-limit", Severity.CAUTION)
                 .rests(subject.soundVessel().isPresent() ? Deciding.CUSHIONED : Deciding.HEAT_UP)
@@ -177,7 +178,7 @@ final class PeakRule implements Rule {
         return draft.by(Authority.of(rule));
     }
 
-    private static Optional<Found> nearRelief(
+    private static Optional<CandidateFinding> nearRelief(
             AssessmentContext subject, ReliefValve valve, double peak, boolean advised) {
         double limit = subject.closesFor(valve);
         if (peak <= limit + SAME || peak >= subject.setPressure(valve) - SAME) {

@@ -42,13 +42,13 @@ final class PrechargeRule implements Rule {
                     + " set to match it.";
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Found> found) {
+    public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
         subject.house.vessels().stream()
                 .filter(vessel -> vessel.condition() != ExpansionVessel.Condition.WATERLOGGED)
                 .forEach(vessel -> look(subject, vessel, found));
     }
 
-    private static void look(AssessmentContext subject, ExpansionVessel vessel, Consumer<Found> found) {
+    private static void look(AssessmentContext subject, ExpansionVessel vessel, Consumer<CandidateFinding> found) {
         if (subject.isOutOfReach(vessel)) {
             found.accept(outOfReach(subject, vessel));
             return;
@@ -102,7 +102,7 @@ final class PrechargeRule implements Rule {
     }
 
     /** No charge matches a supply that does not rise to the vessel. */
-    private static Found outOfReach(AssessmentContext subject, ExpansionVessel vessel) {
+    private static CandidateFinding outOfReach(AssessmentContext subject, ExpansionVessel vessel) {
         Measure supply = gauge(subject.lowestStatic());
         Finding.Draft draft =
                 Finding.draft("vessel-above-supply", Severity.FAULT).compares(Deciding.STATIC);
@@ -127,7 +127,7 @@ final class PrechargeRule implements Rule {
     }
 
     /** Nothing was measured, so nothing is wrong yet. */
-    private static Found unknown(AssessmentContext subject, ExpansionVessel vessel) {
+    private static CandidateFinding unknown(AssessmentContext subject, ExpansionVessel vessel) {
         double charge = charge(subject, vessel);
         boolean high = tooHigh(subject, vessel);
         double supply = high ? highest(subject, vessel) : lowest(subject, vessel);
@@ -150,7 +150,7 @@ final class PrechargeRule implements Rule {
                 .by(Codes.PRECHARGE);
     }
 
-    private static Found above(AssessmentContext subject, ExpansionVessel vessel) {
+    private static CandidateFinding above(AssessmentContext subject, ExpansionVessel vessel) {
         double charge = charge(subject, vessel);
         double high = highest(subject, vessel);
         String effect = works(vessel)
@@ -174,7 +174,7 @@ final class PrechargeRule implements Rule {
                 .by(Codes.PRECHARGE);
     }
 
-    private static Found below(AssessmentContext subject, ExpansionVessel vessel) {
+    private static CandidateFinding below(AssessmentContext subject, ExpansionVessel vessel) {
         double charge = charge(subject, vessel);
         double lowest = lowest(subject, vessel);
         double gas = vessel.gasShare(charge + subject.atmosphere, lowest + subject.atmosphere, 1);

@@ -16,11 +16,12 @@ import java.util.function.Consumer;
 final class ReliefOpeningRule implements Rule {
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Found> found) {
+    public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
         subject.run.ifPresent(run -> subject.house.reliefValves().forEach(valve -> look(subject, run, valve, found)));
     }
 
-    private static void look(AssessmentContext subject, RunSummary run, ReliefValve valve, Consumer<Found> found) {
+    private static void look(
+            AssessmentContext subject, RunSummary run, ReliefValve valve, Consumer<CandidateFinding> found) {
         if (run.openedByTemperature(valve.name()).findAny().isPresent()) {
             found.accept(byTemperature(subject, valve));
         }
@@ -34,7 +35,7 @@ final class ReliefOpeningRule implements Rule {
         }
     }
 
-    private static Found byTemperature(AssessmentContext subject, ReliefValve valve) {
+    private static CandidateFinding byTemperature(AssessmentContext subject, ReliefValve valve) {
         Measure limit = Measure.temperature(valve.setTemperature().orElseThrow());
         return Finding.draft("relief-valve-opened-by-heat", Severity.HAZARD)
                 .rests(NamedValue.SET_TEMPERATURE, NamedValue.HEATER_INPUT)
@@ -51,7 +52,7 @@ final class ReliefOpeningRule implements Rule {
                 .by(Codes.RUN);
     }
 
-    private static Found controlling(AssessmentContext subject, ReliefValve valve, String often) {
+    private static CandidateFinding controlling(AssessmentContext subject, ReliefValve valve, String often) {
         Measure set = gauge(valve.setPressure(), subject.atmosphere);
         boolean may = subject.mayDischargeExpansion(valve);
         boolean refused = !may && subject.isExpansionValve(valve);

@@ -15,13 +15,13 @@ import java.util.function.Consumer;
 final class ReliefSettingRule implements Rule {
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Found> found) {
+    public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
         subject.working().stream()
                 .filter(valve -> valve.condition() != ReliefFault.Condition.STUCK_OPEN)
                 .forEach(valve -> look(subject, valve, found));
     }
 
-    private static void look(AssessmentContext subject, ReliefValve valve, Consumer<Found> found) {
+    private static void look(AssessmentContext subject, ReliefValve valve, Consumer<CandidateFinding> found) {
         PlaceRule rule = subject.limits(Topic.SUPPLY_TO_RELIEF).get(0);
         double share = rule.limit().orElseThrow();
         Authority authority = subject.hasLimit(Topic.SUPPLY_TO_RELIEF) ? Authority.of(rule) : Codes.SUPPLY_TO_RELIEF;

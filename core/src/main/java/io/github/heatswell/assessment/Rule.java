@@ -15,7 +15,7 @@ interface Rule {
     double READS_THE_SAME = 1000;
 
     /** Looks at a case and hands over what is to be said of it. */
-    void look(AssessmentContext subject, Consumer<Found> found);
+    void look(AssessmentContext subject, Consumer<CandidateFinding> found);
 
     /** A phrase at the beginning of a sentence. */
     static String sentence(String phrase) {

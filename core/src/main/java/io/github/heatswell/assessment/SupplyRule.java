@@ -19,7 +19,7 @@ final class SupplyRule implements Rule {
     private static final String ASK = "Ask the local authority which static pressure it allows.";
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Found> found) {
+    public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
         if (subject.highestStatic() < HARDLY_ANY) {
             found.accept(hardlyAny(subject.highestStatic()));
         }
@@ -40,7 +40,7 @@ final class SupplyRule implements Rule {
                 .ifPresent(valve -> found.accept(creeping(subject, valve, high)));
     }
 
-    private static Found hardlyAny(double high) {
+    private static CandidateFinding hardlyAny(double high) {
         return Finding.draft("static-pressure-low", Severity.CAUTION)
                 .compares(Deciding.STATIC)
                 .says("The supply stands at {} at most: hardly any water would run from a tap.", gauge(high))
@@ -56,7 +56,7 @@ final class SupplyRule implements Rule {
         return rule.limit().orElseThrow();
     }
 
-    private static Found tooHigh(AssessmentContext subject, double high, PlaceRule rule) {
+    private static CandidateFinding tooHigh(AssessmentContext subject, double high, PlaceRule rule) {
         return lowered(
                 subject,
                 draft(subject, Severity.FAULT, high, rule)
@@ -71,7 +71,8 @@ final class SupplyRule implements Rule {
     }
 
     /** Above what some places allow; whether it is too high here, nobody said. */
-    private static Found perhapsTooHigh(AssessmentContext subject, double high, PlaceRule lowest, PlaceRule highest) {
+    private static CandidateFinding perhapsTooHigh(
+            AssessmentContext subject, double high, PlaceRule lowest, PlaceRule highest) {
         String known = subject.place.isKnown() ? " No limit was found for this place." : "";
         return lowered(
                 subject,
@@ -101,7 +102,8 @@ final class SupplyRule implements Rule {
                 .asks(ASK);
     }
 
-    private static Found lowered(AssessmentContext subject, Finding.Draft draft, PlaceRule rule, String condition) {
+    private static CandidateFinding lowered(
+            AssessmentContext subject, Finding.Draft draft, PlaceRule rule, String condition) {
         boolean reduced = subject.house.supply().reducingValve().isPresent();
         return draft.advisesWork(condition
                         + (reduced
@@ -111,7 +113,7 @@ final class SupplyRule implements Rule {
                 .by(Authority.of(rule));
     }
 
-    private static Found creeping(AssessmentContext subject, ReducingValve valve, double high) {
+    private static CandidateFinding creeping(AssessmentContext subject, ReducingValve valve, double high) {
         double mains = subject.highestMains();
         Measure set = gauge(valve.set(), subject.atmosphere);
         String leaks = "The seat of the reducing valve, set to {}, leaks";

@@ -46,7 +46,7 @@ final class SurgeRule implements Rule {
     private record Surge(Event at, double above, double held) {}
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Found> found) {
+    public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
         if (subject.house.supply().arrangement() == Supply.Arrangement.DIRECT
                 || subject.house.supply().mains().isConstant()) {
             return;
@@ -102,7 +102,7 @@ final class SurgeRule implements Rule {
                 - from;
     }
 
-    private static Found trapped(AssessmentContext subject, RunSummary run, List<Surge> surges) {
+    private static CandidateFinding trapped(AssessmentContext subject, RunSummary run, List<Surge> surges) {
         Surge first = surges.get(0);
         boolean reducing = subject.house.supply().reducingValve().isPresent();
         boolean opened =

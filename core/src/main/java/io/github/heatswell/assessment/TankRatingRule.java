@@ -25,7 +25,7 @@ final class TankRatingRule implements Rule {
             Authority.computed("the description, which asks for a tank that never fails");
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Found> found) {
+    public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
         if (subject.house.tank().neverFails()) {
             found.accept(textbook(subject));
         }
@@ -43,7 +43,7 @@ final class TankRatingRule implements Rule {
     }
 
     /** A tank of a textbook; beyond the test pressure of a real one it is a hazard all the same. */
-    private static Found textbook(AssessmentContext subject) {
+    private static CandidateFinding textbook(AssessmentContext subject) {
         double test = subject.house.tank().testPressureAbsolute(subject.atmosphere) - subject.atmosphere;
         return subject.peak() > test + SAME
                 ? Finding.draft("textbook-run-beyond-test-pressure", Severity.HAZARD)
@@ -64,7 +64,7 @@ final class TankRatingRule implements Rule {
                         .by(TEXTBOOK);
     }
 
-    private static Found unread(AssessmentContext subject, double relief, double highest) {
+    private static CandidateFinding unread(AssessmentContext subject, double relief, double highest) {
         Measure assumed = gauge(subject.workingPressure());
         boolean far = highest > (1 + FAR) * subject.workingPressure() + SAME;
         boolean run = subject.peak() > subject.workingPressure() + SAME;

@@ -27,7 +27,7 @@ final class VesselSizeRule implements Rule {
     private static final double HEATED_THROUGH = 1;
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Found> found) {
+    public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
         if (!subject.open() && subject.highestStatic() < subject.firstLimit() - SAME) {
             List<ExpansionVessel> vessels = subject.soundVessels().stream()
                     .filter(vessel -> !subject.isOutOfReach(vessel))
@@ -39,7 +39,8 @@ final class VesselSizeRule implements Rule {
     }
 
     /** Several vessels share the expansion, and are judged as one of their volume would be. */
-    private static void look(AssessmentContext subject, List<ExpansionVessel> vessels, Consumer<Found> found) {
+    private static void look(
+            AssessmentContext subject, List<ExpansionVessel> vessels, Consumer<CandidateFinding> found) {
         boolean farOff = vessels.stream().anyMatch(vessel -> PrechargeRule.farOff(subject, vessel));
         Optional<RunSummary> run = farOff || subject.drivenUp() ? Optional.empty() : subject.run;
         if (run.filter(one -> allFull(one, vessels.size())).isPresent()) {
@@ -52,7 +53,10 @@ final class VesselSizeRule implements Rule {
     }
 
     private static void estimate(
-            AssessmentContext subject, List<ExpansionVessel> vessels, boolean farOff, Consumer<Found> found) {
+            AssessmentContext subject,
+            List<ExpansionVessel> vessels,
+            boolean farOff,
+            Consumer<CandidateFinding> found) {
         double needed = needed(subject);
         double room = vessels.stream()
                 .mapToDouble(vessel -> room(
@@ -153,7 +157,7 @@ final class VesselSizeRule implements Rule {
         return vessel.volume() * Math.max(0, Math.min(vessel.acceptance(), share));
     }
 
-    private static Found bottomed(AssessmentContext subject, List<ExpansionVessel> vessels) {
+    private static CandidateFinding bottomed(AssessmentContext subject, List<ExpansionVessel> vessels) {
         Measure most = volume(vessels.stream()
                 .mapToDouble(vessel -> vessel.acceptance() * vessel.volume())
                 .sum());
@@ -172,7 +176,7 @@ final class VesselSizeRule implements Rule {
                 .by(Codes.RUN);
     }
 
-    private static Found tooSmall(AssessmentContext subject, List<ExpansionVessel> vessels) {
+    private static CandidateFinding tooSmall(AssessmentContext subject, List<ExpansionVessel> vessels) {
         return Finding.draft("vessel-too-small", Severity.FAULT)
                 .compares(Deciding.CUSHIONED)
                 .compares(subject.limitInputs())
@@ -188,7 +192,7 @@ final class VesselSizeRule implements Rule {
                 .by(Codes.RUN);
     }
 
-    private static Found estimated(
+    private static CandidateFinding estimated(
             AssessmentContext subject, List<ExpansionVessel> vessels, String condition, double needed, double room) {
         boolean ideal = vessels.stream().allMatch(vessel -> vessel.gasLaw().isEmpty());
         String law = ideal ? "Boyle's law for the gas" : "the law given for the gas";

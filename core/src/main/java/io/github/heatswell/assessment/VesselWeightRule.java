@@ -20,7 +20,7 @@ final class VesselWeightRule implements Rule {
             Authority.computed("mass of steel and of the water that fills it, times gravity, times half the length");
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Found> found) {
+    public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
         subject.house
                 .vessels()
                 .forEach(vessel -> vessel.body().mounting().ifPresent(mounting -> {
@@ -36,7 +36,7 @@ final class VesselWeightRule implements Rule {
         return vessel.body().emptyMass().orElse(0) + WATER * vessel.volume();
     }
 
-    private static Found heavy(AssessmentContext subject, ExpansionVessel vessel) {
+    private static CandidateFinding heavy(AssessmentContext subject, ExpansionVessel vessel) {
         Measure mass = new Measure(Kind.MASS, mass(vessel));
         return Finding.draft("vessel-weight", Severity.NOTE)
                 .says(
@@ -47,7 +47,7 @@ final class VesselWeightRule implements Rule {
                 .by(OWN);
     }
 
-    private static Found unsupported(AssessmentContext subject, ExpansionVessel vessel) {
+    private static CandidateFinding unsupported(AssessmentContext subject, ExpansionVessel vessel) {
         ExpansionVessel.Body body = vessel.body();
         Measure mass = new Measure(Kind.MASS, mass(vessel));
         String weighs = Rule.sentence(subject.called(vessel)) + " lies on its connection alone and weighs "

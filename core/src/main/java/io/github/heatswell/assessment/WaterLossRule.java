@@ -33,7 +33,7 @@ final class WaterLossRule implements Rule {
     }
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Found> found) {
+    public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
         subject.run.filter(run -> run.totals().relieved() >= LEAST).ifPresent(run -> found.accept(loss(subject, run)));
     }
 
@@ -41,7 +41,7 @@ final class WaterLossRule implements Rule {
         return !hazard && !subject.overheats() && subject.dischargedAt() <= TOO_HOT + EQUAL;
     }
 
-    private Found loss(AssessmentContext subject, RunSummary run) {
+    private CandidateFinding loss(AssessmentContext subject, RunSummary run) {
         Measure given = volume(run.totals().relieved());
         int openings =
                 run.totals().relief().stream().mapToInt(Totals.Relief::openings).sum();

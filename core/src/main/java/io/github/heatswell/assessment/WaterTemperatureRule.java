@@ -51,7 +51,7 @@ final class WaterTemperatureRule implements Rule {
     private static final String ASK = "Ask the local authority how hot water may be at the taps.";
 
     @Override
-    public void look(AssessmentContext subject, Consumer<Found> found) {
+    public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
         double stored = subject.house.heater().setPoint();
         OptionalDouble mixed = subject.house.heater().mixedTo();
         if (stored < STORED - EQUAL) {
@@ -74,7 +74,7 @@ final class WaterTemperatureRule implements Rule {
         }
     }
 
-    private static Found cool(AssessmentContext subject, Measure stored, boolean mixed) {
+    private static CandidateFinding cool(AssessmentContext subject, Measure stored, boolean mixed) {
         Measure limit = temperature(STORED);
         return Finding.draft("stored-too-cool", Severity.CAUTION)
                 .compares(NamedValue.SET_POINT, NamedValue.UPPER_SET_POINT, NamedValue.MIXED_TO)
@@ -96,7 +96,7 @@ final class WaterTemperatureRule implements Rule {
                                 : subject.by(Topic.STORAGE_TEMPERATURE, Codes.LEGIONELLA));
     }
 
-    private static Found unmixed(AssessmentContext subject, double delivered, double limit, boolean seen) {
+    private static CandidateFinding unmixed(AssessmentContext subject, double delivered, double limit, boolean seen) {
         String measure =
                 "Measure at the nearest hot tap. If it is above {}, have a mixing valve fitted behind the tank;"
                         + " storing it below {} is no substitute.";
@@ -114,7 +114,7 @@ final class WaterTemperatureRule implements Rule {
     }
 
     /** No mixing valve is the remedy for a heater that does not stop. */
-    private static Found runaway(AssessmentContext subject, double delivered, double limit, boolean seen) {
+    private static CandidateFinding runaway(AssessmentContext subject, double delivered, double limit, boolean seen) {
         return scald(delivered, limit, seen)
                 .advises("Open no hot tap until the heater is off and the water has cooled.")
                 .asks(ASK)
@@ -132,7 +132,7 @@ final class WaterTemperatureRule implements Rule {
                 .limit(temperature(limit));
     }
 
-    private static Found mixedTooHot(AssessmentContext subject, double delivered, double limit) {
+    private static CandidateFinding mixedTooHot(AssessmentContext subject, double delivered, double limit) {
         return Finding.draft("mixing-valve-set-high", Severity.CAUTION)
                 .compares(NamedValue.MIXED_TO)
                 .says(Statement.of("The mixing valve delivers {} to the taps. ", temperature(delivered))

@@ -66,7 +66,7 @@ final class DrawMarks {
         private Draw draw(double volume, double clock) {
             double flow = Math.min(FASTEST, volume / (until - from));
             return Draw.builder()
-                    .at(((from + clock) % DAY + DAY) % DAY)
+                    .timeOfDay(((from + clock) % DAY + DAY) % DAY)
                     .volume(volume, VolumeUnit.CUBIC_METRE)
                     .flow(flow, FlowUnit.CUBIC_METRE_PER_SECOND)
                     .build();

@@ -62,7 +62,7 @@ public final class HouseDay implements Study.Model {
     }
 
     /** What the model answers, in this order. */
-    public enum Answer {
+    public enum Output {
         /** The highest pressure at the drain cock (Pa, gauge); at a hazard, the highest until then. */
         PEAK("peak pressure (Pa gauge)"),
         /** The lowest pressure at the drain cock (Pa, gauge); at a hazard, the lowest until then. */
@@ -78,7 +78,7 @@ public final class HouseDay implements Study.Model {
 
         private final String description;
 
-        Answer(String description) {
+        Output(String description) {
             this.description = description;
         }
 
@@ -95,23 +95,23 @@ public final class HouseDay implements Study.Model {
     /**
      * The names of the answers, for {@link Study.Builder#outputs}.
      *
-     * @return the names, in the order of {@link Answer}
+     * @return the names, in the order of {@link Output}
      */
     public static List<String> outputs() {
-        return Arrays.stream(Answer.values()).map(Answer::description).toList();
+        return Arrays.stream(Output.values()).map(Output::description).toList();
     }
 
     @Override
     public double[] answers(double[] values) {
         RunSummary found = run(values);
-        double[] answers = new double[Answer.values().length];
-        answers[Answer.PEAK.ordinal()] = found.peak().value();
-        answers[Answer.LOWEST.ordinal()] =
+        double[] answers = new double[Output.values().length];
+        answers[Output.PEAK.ordinal()] = found.peak().value();
+        answers[Output.LOWEST.ordinal()] =
                 found.gauge(found.extremes().lowestPressure().value());
-        answers[Answer.RELIEVED.ordinal()] = found.totals().relieved();
-        answers[Answer.HAZARD.ordinal()] = found.hazard().isPresent() ? 1 : 0;
-        answers[Answer.HAZARD_FOUND.ordinal()] = hazards(found).isEmpty() ? 0 : 1;
-        answers[Answer.OPEN_BALANCE.ordinal()] = found.audit().closes() ? 0 : 1;
+        answers[Output.RELIEVED.ordinal()] = found.totals().relieved();
+        answers[Output.HAZARD.ordinal()] = found.hazard().isPresent() ? 1 : 0;
+        answers[Output.HAZARD_FOUND.ordinal()] = hazards(found).isEmpty() ? 0 : 1;
+        answers[Output.OPEN_BALANCE.ordinal()] = found.audit().closes() ? 0 : 1;
         return answers;
     }
 
@@ -119,7 +119,7 @@ public final class HouseDay implements Study.Model {
      * What may hurt people in one of the houses.
      *
      * @param values the values of the uncertain inputs, each in the unit of its input
-     * @return the findings, the worst first; none if {@link Answer#HAZARD_FOUND} is 0
+     * @return the findings, the worst first; none if {@link Output#HAZARD_FOUND} is 0
      */
     public List<Finding> hazards(double[] values) {
         return hazards(run(values));

@@ -19,7 +19,7 @@
  *           .model(HouseDay.of(house::moved, Duration.ofDays(1)))
  *           .build()
  *           .run();
- *   double high = found.spread(HouseDay.Answer.PEAK.ordinal()).quantile(0.95);
+ *   double high = found.spread(HouseDay.Output.PEAK.ordinal()).quantile(0.95);
  * </pre>
  */
 package io.github.heatswell.study;

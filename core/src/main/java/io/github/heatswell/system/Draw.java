@@ -29,7 +29,7 @@ public final class Draw {
     /** The largest flow (L/min). */
     private static final double MAX_FLOW = 200;
     /** 2777 kWh (J). */
-    private static final Limits ENERGY = Limits.above("energy", 0, 2777 * 3.6e6);
+    private static final Limits HEAT = Limits.above("energy", 0, 2777 * 3.6e6);
 
     private final double time;
     private final double flow;
@@ -79,7 +79,7 @@ public final class Draw {
      * @throws IllegalArgumentException if a number is outside its range
      */
     public static Draw ofHeat(double timeOfDay, double heat, EnergyUnit heatUnit, double flow, FlowUnit flowUnit) {
-        double joules = ENERGY.check(heat, heatUnit);
+        double joules = HEAT.check(heat, heatUnit);
         return new Draw(checkedTime(timeOfDay), checkedFlow(flow, flowUnit), 0, joules, 0);
     }
 
@@ -183,14 +183,14 @@ public final class Draw {
         private Builder() {}
 
         /**
-         * Sets when the tap opens, in seconds: 7 is seven seconds past midnight, and {@code at(7, DurationUnit.HOUR)} seven
+         * Sets when the tap opens, in seconds: 7 is seven seconds past midnight, and {@code timeOfDay(7, DurationUnit.HOUR)} seven
          * in the morning.
          *
          * @param timeOfDay the clock time (s since midnight), 0 to less than 86 400
          * @return this builder
          * @throws IllegalArgumentException if the time is outside its range
          */
-        public Builder at(double timeOfDay) {
+        public Builder timeOfDay(double timeOfDay) {
             time = checkedTime(timeOfDay);
             return this;
         }
@@ -203,8 +203,8 @@ public final class Draw {
          * @return this builder
          * @throws IllegalArgumentException if the time is outside its range
          */
-        public Builder at(double value, DurationUnit unit) {
-            return at(Objects.requireNonNull(unit, "at: its unit").toSi(value));
+        public Builder timeOfDay(double value, DurationUnit unit) {
+            return timeOfDay(Objects.requireNonNull(unit, "at: its unit").toSi(value));
         }
 
         /**
@@ -228,8 +228,8 @@ public final class Draw {
          * @return this builder
          * @throws IllegalArgumentException if the heat is outside its range
          */
-        public Builder energy(double value, EnergyUnit unit) {
-            heat = ENERGY.check(value, unit);
+        public Builder heat(double value, EnergyUnit unit) {
+            heat = HEAT.check(value, unit);
             return this;
         }
 
@@ -254,7 +254,7 @@ public final class Draw {
          * @return this builder
          * @throws IllegalArgumentException if the temperature is outside its range
          */
-        public Builder mixed(double value, TemperatureUnit unit) {
+        public Builder mixedTo(double value, TemperatureUnit unit) {
             mixedTemperature = MIXED.check(value, unit);
             return this;
         }

@@ -456,7 +456,7 @@ public final class HotWaterSystem {
          * @param value the vessel
          * @return this builder
          */
-        public Builder fit(ExpansionVessel value) {
+        public Builder fitVessel(ExpansionVessel value) {
             return parts.vessels.size() > 1 ? addVessel(value) : vessel(value);
         }
 

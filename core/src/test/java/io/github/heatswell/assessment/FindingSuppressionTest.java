@@ -232,22 +232,22 @@ class FindingSuppressionTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("rows")
     void rowLeavesOutWhatNoOtherDoes(Row row) {
-        List<Found> all = Findings.all(row.subject());
-        Set<String> said = all.stream().map(Found::id).collect(Collectors.toSet());
+        List<CandidateFinding> all = Findings.all(row.subject());
+        Set<String> said = all.stream().map(CandidateFinding::id).collect(Collectors.toSet());
         assertTrue(said.contains(row.kept()) && said.contains(row.gone()), () -> "the rules do not say both: " + said);
         Doubts doubts = row.subject().doubts;
         Set<String> open = all.stream()
                 .filter(found ->
                         doubts.weighed(found).severity() != found.finding().severity())
-                .map(Found::id)
+                .map(CandidateFinding::id)
                 .collect(Collectors.toSet());
-        Found gone = all.stream()
+        CandidateFinding gone = all.stream()
                 .filter(found -> found.id().equals(row.gone()))
                 .findFirst()
                 .orElseThrow();
         Set<String> by = said.stream().filter(id -> gone.isLeftOutBy(id, open)).collect(Collectors.toSet());
         assertEquals(Set.of(row.kept()), by, "what leaves it out");
-        Set<String> kept = ids(Found.kept(all, doubts));
+        Set<String> kept = ids(CandidateFinding.kept(all, doubts));
         assertTrue(kept.contains(row.kept()), kept::toString);
         assertFalse(kept.contains(row.gone()), kept::toString);
     }

@@ -11,17 +11,17 @@ import java.util.stream.IntStream;
 final class AccuracyPage {
 
     private final List<PublishedFigure> figures;
-    private final List<Comparison> comparisons;
+    private final List<PublishedComparison> comparisons;
 
-    AccuracyPage(List<PublishedFigure> figures, List<Comparison> comparisons) {
+    AccuracyPage(List<PublishedFigure> figures, List<PublishedComparison> comparisons) {
         this.figures = figures;
         this.comparisons = comparisons;
     }
 
     String text() {
-        List<Comparison> simulated =
-                comparisons.stream().filter(Comparison::simulated).toList();
-        List<Comparison> others =
+        List<PublishedComparison> simulated =
+                comparisons.stream().filter(PublishedComparison::simulated).toList();
+        List<PublishedComparison> others =
                 comparisons.stream().filter(c -> !c.simulated()).toList();
         return summary(simulated)
                 + "\n![Predicted bands and published figures](how-accurate.svg)\n"
@@ -35,27 +35,28 @@ final class AccuracyPage {
                 + elsewhere();
     }
 
-    private static String summary(List<Comparison> simulated) {
+    private static String summary(List<PublishedComparison> simulated) {
         return "Of " + simulated.size() + " comparisons by simulation or simulated sizing, "
-                + count(simulated, Verdict.IN)
-                + "\npublished figures lie in the predicted band, " + count(simulated, Verdict.PARTLY) + " partly, and "
-                + (count(simulated, Verdict.ABOVE) + count(simulated, Verdict.BELOW))
+                + count(simulated, BandVerdict.IN)
+                + "\npublished figures lie in the predicted band, " + count(simulated, BandVerdict.PARTLY)
+                + " partly, and "
+                + (count(simulated, BandVerdict.ABOVE) + count(simulated, BandVerdict.BELOW))
                 + " outside it. A figure counts as in the band if it misses it by no more than its tolerance, which the data file explains.\n"
                 + "The reasons for the others stand below the table.\n";
     }
 
-    private static long count(List<Comparison> comparisons, Verdict verdict) {
+    private static long count(List<PublishedComparison> comparisons, BandVerdict verdict) {
         return comparisons.stream().filter(c -> c.verdict() == verdict).count();
     }
 
-    private static String table(List<Comparison> rows) {
+    private static String table(List<PublishedComparison> rows) {
         return rows.stream().map(AccuracyPage::row).collect(Collectors.joining("", """
                 | | What was published | By | Printed | Tolerance | Predicted | Verdict | Left open by the source, and varied |
                 | --- | --- | --- | --- | --- | --- | --- | --- |
                 """, ""));
     }
 
-    private static String row(Comparison c) {
+    private static String row(PublishedComparison c) {
         PublishedFigure figure = c.figure();
         String memory =
                 figure.standing().equals("from memory") && !figure.kind().contains("memory") ? ", from memory" : "";
@@ -81,7 +82,7 @@ final class AccuracyPage {
                 : "± " + BigDecimal.valueOf(most).stripTrailingZeros().toPlainString() + unit(figure);
     }
 
-    private static String predicted(Comparison c) {
+    private static String predicted(PublishedComparison c) {
         boolean open = c.bands().stream().anyMatch(band -> Double.isInfinite(band.high()));
         return IntStream.range(0, c.bands().size())
                         .mapToObj(

@@ -16,10 +16,10 @@ final class AccuracyPicture {
     private static final double[] TICKS = {0.125, 0.25, 0.5, 1, 2, 4, 8};
     private static final String[] TICK_NAMES = {"1/8", "1/4", "1/2", "1", "2", "4", "8"};
 
-    private final List<Comparison> rows;
+    private final List<PublishedComparison> rows;
     private final StringBuilder out = new StringBuilder();
 
-    AccuracyPicture(List<Comparison> comparisons) {
+    AccuracyPicture(List<PublishedComparison> comparisons) {
         rows = comparisons.stream()
                 .filter(c -> c.simulated() && c.bands().size() == 1)
                 .toList();
@@ -68,7 +68,7 @@ final class AccuracyPicture {
         line("<text x=\"850\" y=\"63\">published as an upper bound</text>");
     }
 
-    private void row(Comparison c, int y) {
+    private void row(PublishedComparison c, int y) {
         PublishedFigure.Value number = c.figure().numbers().get(0);
         Band band = c.bands().get(0);
         double unit = number.low() > 0 ? Math.sqrt(number.low() * number.high()) : number.high();
@@ -94,10 +94,10 @@ final class AccuracyPicture {
         }
         line(
                 "<text x=\"%d\" y=\"%d\"%s>%s</text>",
-                RIGHT + 14, y + 4, c.verdict() == Verdict.IN ? "" : " font-weight=\"bold\"", c.verdict().words);
+                RIGHT + 14, y + 4, c.verdict() == BandVerdict.IN ? "" : " font-weight=\"bold\"", c.verdict().words);
     }
 
-    private static String name(Comparison c) {
+    private static String name(PublishedComparison c) {
         String suffix = c.prediction().method() == Prediction.Method.SIZING ? " (sizing)" : "";
         return c.figure().id() + " " + c.figure().quantity().replaceAll(", the same (house|heater)", "") + suffix;
     }

@@ -1,9 +1,9 @@
 package io.github.heatswell.published;
 
 import static io.github.heatswell.published.Band.open;
+import static io.github.heatswell.published.BandVerdict.ABOVE;
+import static io.github.heatswell.published.BandVerdict.BELOW;
 import static io.github.heatswell.published.Prediction.Method.SIMULATION;
-import static io.github.heatswell.published.Verdict.ABOVE;
-import static io.github.heatswell.published.Verdict.BELOW;
 import static io.github.heatswell.units.PressureUnit.BAR;
 import static io.github.heatswell.units.VolumeUnit.LITRE;
 
@@ -48,7 +48,7 @@ final class Discharges {
                                 "125 to 315 L at 60 to 65 °C, supply 5 bar, valve 10 bar, cold water 10 to 15 °C, household from"
                                         + " EU profile S to XL, wall, air",
                                 () -> household(open(125, 315), open(60, 65), 5, 10))
-                        .but(Verdict.PARTLY, "Large households heat more water than that."),
+                        .but(BandVerdict.PARTLY, "Large households heat more water than that."),
                 Prediction.of(
                         "DV-04",
                         SIMULATION,

@@ -1,11 +1,11 @@
 package io.github.heatswell.published;
 
 import static io.github.heatswell.published.Band.open;
+import static io.github.heatswell.published.BandVerdict.ABOVE;
 import static io.github.heatswell.published.House.fahrenheit;
 import static io.github.heatswell.published.Prediction.Method.FORMULA;
 import static io.github.heatswell.published.Prediction.Method.SIMULATION;
 import static io.github.heatswell.published.Prediction.Method.TABLE;
-import static io.github.heatswell.published.Verdict.ABOVE;
 import static io.github.heatswell.units.VolumeUnit.LITRE;
 import static io.github.heatswell.units.VolumeUnit.US_GALLON;
 

@@ -13,7 +13,8 @@ import java.util.function.Supplier;
  * @param expected how the figure compares with it
  * @param why why the figure does not lie in the band, or a remark
  */
-record Prediction(String figure, Method method, String open, Supplier<List<Band>> bands, Verdict expected, String why) {
+record Prediction(
+        String figure, Method method, String open, Supplier<List<Band>> bands, BandVerdict expected, String why) {
 
     /** By what a figure is predicted. */
     enum Method {
@@ -30,15 +31,15 @@ record Prediction(String figure, Method method, String open, Supplier<List<Band>
     }
 
     static Prediction of(String figure, Method method, String open, Supplier<Band> band) {
-        return new Prediction(figure, method, open, () -> List.of(band.get()), Verdict.IN, "");
+        return new Prediction(figure, method, open, () -> List.of(band.get()), BandVerdict.IN, "");
     }
 
     static Prediction ofSeveral(String figure, Method method, String open, Supplier<List<Band>> bands) {
-        return new Prediction(figure, method, open, bands, Verdict.IN, "");
+        return new Prediction(figure, method, open, bands, BandVerdict.IN, "");
     }
 
     /** The same, with a documented difference: a change of the figure or of the prediction is noticed. */
-    Prediction but(Verdict known, String reason) {
+    Prediction but(BandVerdict known, String reason) {
         return new Prediction(figure, method, open, bands, known, reason);
     }
 

@@ -1,11 +1,11 @@
 package io.github.heatswell.published;
 
 import static io.github.heatswell.published.Band.open;
+import static io.github.heatswell.published.BandVerdict.ABOVE;
+import static io.github.heatswell.published.BandVerdict.BELOW;
+import static io.github.heatswell.published.BandVerdict.PARTLY;
 import static io.github.heatswell.published.House.fahrenheit;
 import static io.github.heatswell.published.Prediction.Method.SIMULATION;
-import static io.github.heatswell.published.Verdict.ABOVE;
-import static io.github.heatswell.published.Verdict.BELOW;
-import static io.github.heatswell.published.Verdict.PARTLY;
 import static io.github.heatswell.units.PressureUnit.BAR;
 import static io.github.heatswell.units.PressureUnit.PASCAL;
 import static io.github.heatswell.units.PressureUnit.PSI;

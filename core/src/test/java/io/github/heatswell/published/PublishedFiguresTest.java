@@ -34,22 +34,22 @@ class PublishedFiguresTest {
 
     /** Made once for all tests that need them. */
     private static final class Made {
-        private static final List<Comparison> COMPARISONS = Comparison.all(FIGURES);
+        private static final List<PublishedComparison> COMPARISONS = PublishedComparison.all(FIGURES);
     }
 
-    static Stream<Comparison> comparisons() {
+    static Stream<PublishedComparison> comparisons() {
         return Made.COMPARISONS.stream();
     }
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("comparisons")
-    void figureComparesAsDocumented(Comparison comparison) {
+    void figureComparesAsDocumented(PublishedComparison comparison) {
         assertEquals(
                 comparison.prediction().expected(),
                 comparison.verdict(),
                 () -> comparison.figure().printed() + " against " + comparison.bands());
         assertTrue(
-                comparison.verdict() == Verdict.IN
+                comparison.verdict() == BandVerdict.IN
                         || !comparison.prediction().why().isEmpty(),
                 "a figure that is not in its band needs a reason");
     }
@@ -144,9 +144,10 @@ class PublishedFiguresTest {
         "3, 3, 0, true, 4, 6, BELOW",
         "9, 9, 0, false, 4, Infinity, IN"
     })
-    void verdicts(double low, double high, double tolerance, boolean atMost, double from, double to, Verdict expected) {
+    void verdicts(
+            double low, double high, double tolerance, boolean atMost, double from, double to, BandVerdict expected) {
         PublishedFigure.Value number = new PublishedFigure.Value(low, high, tolerance, atMost);
-        assertEquals(expected, Verdict.of(List.of(number), List.of(new Band(from, to))));
+        assertEquals(expected, BandVerdict.of(List.of(number), List.of(new Band(from, to))));
     }
 
     /** Several numbers of one figure: the same verdict for all, or partly. */
@@ -155,8 +156,8 @@ class PublishedFiguresTest {
         PublishedFigure.Value five = new PublishedFigure.Value(5, 5, 0, false);
         Band around = new Band(4, 6);
         Band above = new Band(7, 8);
-        assertEquals(Verdict.IN, Verdict.of(List.of(five, five), List.of(around, around)));
-        assertEquals(Verdict.PARTLY, Verdict.of(List.of(five, five), List.of(around, above)));
-        assertEquals(Verdict.BELOW, Verdict.of(List.of(five, five), List.of(above, above)));
+        assertEquals(BandVerdict.IN, BandVerdict.of(List.of(five, five), List.of(around, around)));
+        assertEquals(BandVerdict.PARTLY, BandVerdict.of(List.of(five, five), List.of(around, above)));
+        assertEquals(BandVerdict.BELOW, BandVerdict.of(List.of(five, five), List.of(above, above)));
     }
 }

@@ -1,11 +1,11 @@
 package io.github.heatswell.published;
 
 import static io.github.heatswell.published.Band.open;
+import static io.github.heatswell.published.BandVerdict.ABOVE;
+import static io.github.heatswell.published.BandVerdict.PARTLY;
 import static io.github.heatswell.published.House.fahrenheit;
 import static io.github.heatswell.published.Prediction.Method.FORMULA;
 import static io.github.heatswell.published.Prediction.Method.SIMULATION;
-import static io.github.heatswell.published.Verdict.ABOVE;
-import static io.github.heatswell.published.Verdict.PARTLY;
 import static io.github.heatswell.units.PressureUnit.PSI;
 import static io.github.heatswell.units.VolumeUnit.US_GALLON;
 
@@ -96,7 +96,7 @@ final class Reheats {
         return DrawProfile.of(
                 "one draw",
                 List.of(Draw.builder()
-                        .at(OPENED)
+                        .timeOfDay(OPENED)
                         .volume(gallons, US_GALLON)
                         .flow(gallonsPerMinute, FlowUnit.US_GALLON_PER_MINUTE)
                         .build()));
@@ -142,7 +142,7 @@ final class Reheats {
     private static double stacking(double[] at) {
         List<Draw> draws = IntStream.range(0, 36)
                 .mapToObj(i -> Draw.builder()
-                        .at(i * 600)
+                        .timeOfDay(i * 600)
                         .volume(at[3], US_GALLON)
                         .flow(2, FlowUnit.US_GALLON_PER_MINUTE)
                         .build())

@@ -1,11 +1,11 @@
 package io.github.heatswell.published;
 
 import static io.github.heatswell.published.Band.open;
+import static io.github.heatswell.published.BandVerdict.BELOW;
+import static io.github.heatswell.published.BandVerdict.PARTLY;
 import static io.github.heatswell.published.House.fahrenheit;
 import static io.github.heatswell.published.Prediction.Method.FORMULA;
 import static io.github.heatswell.published.Prediction.Method.TABLE;
-import static io.github.heatswell.published.Verdict.BELOW;
-import static io.github.heatswell.published.Verdict.PARTLY;
 import static io.github.heatswell.units.PressureUnit.PSI;
 
 import io.github.heatswell.ageing.PrechargeLoss;

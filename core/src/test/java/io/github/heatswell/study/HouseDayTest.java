@@ -87,11 +87,11 @@ class HouseDayTest {
         double[] answers = HouseDay.of(values -> dripping, Duration.ofDays(1)).answers(new double[0]);
         RunResult run = Simulation.of(dripping, Duration.ofDays(1)).run();
 
-        assertEquals(run.peak().value(), answers[HouseDay.Answer.PEAK.ordinal()]);
-        assertEquals(run.gauge(run.extremes().lowestPressure().value()), answers[HouseDay.Answer.LOWEST.ordinal()]);
-        assertEquals(run.totals().relieved(), answers[HouseDay.Answer.RELIEVED.ordinal()]);
-        assertTrue(answers[HouseDay.Answer.RELIEVED.ordinal()] > 0);
-        assertEquals(0, answers[HouseDay.Answer.HAZARD.ordinal()]);
+        assertEquals(run.peak().value(), answers[HouseDay.Output.PEAK.ordinal()]);
+        assertEquals(run.gauge(run.extremes().lowestPressure().value()), answers[HouseDay.Output.LOWEST.ordinal()]);
+        assertEquals(run.totals().relieved(), answers[HouseDay.Output.RELIEVED.ordinal()]);
+        assertTrue(answers[HouseDay.Output.RELIEVED.ordinal()] > 0);
+        assertEquals(0, answers[HouseDay.Output.HAZARD.ordinal()]);
     }
 
     @Test
@@ -106,9 +106,9 @@ class HouseDayTest {
 
         assertEquals(8, result.failed());
         assertTrue(result.firstFailure().orElseThrow().startsWith("pressure: -"), result.firstFailure()::toString);
-        assertEquals(1, result.spread(HouseDay.Answer.HAZARD.ordinal()).quantile(0)); // no relief valve, no vessel
-        assertEquals(20 * 1e5, result.spread(HouseDay.Answer.PEAK.ordinal()).quantile(0.5), 1); // test pressure, 1 Pa
+        assertEquals(1, result.spread(HouseDay.Output.HAZARD.ordinal()).quantile(0)); // no relief valve, no vessel
+        assertEquals(20 * 1e5, result.spread(HouseDay.Output.PEAK.ordinal()).quantile(0.5), 1); // test pressure, 1 Pa
         assertEquals(
-                BAR.toSi(4), result.spread(HouseDay.Answer.LOWEST.ordinal()).quantile(1), 0.5e5);
+                BAR.toSi(4), result.spread(HouseDay.Output.LOWEST.ordinal()).quantile(1), 0.5e5);
     }
 }

@@ -52,15 +52,15 @@ class BuildersTest {
 
     @Test
     void oneThingEndsADraw() {
-        Draw.Builder draw = Draw.builder().at(25_200).flow(6, FlowUnit.LITRE_PER_MINUTE);
+        Draw.Builder draw = Draw.builder().timeOfDay(25_200).flow(6, FlowUnit.LITRE_PER_MINUTE);
         assertRefused("volume: is missing, and so is energy; give one of them", draw::build);
         draw.volume(40, VolumeUnit.LITRE);
         assertEquals(0.04, draw.build().volume().orElseThrow());
-        draw.energy(1, EnergyUnit.KILOWATT_HOUR);
+        draw.heat(1, EnergyUnit.KILOWATT_HOUR);
         assertRefused("energy: cannot be combined with volume; give one of them", draw::build);
         assertRefused(
                 "volume: takes longer than a day at this flow",
-                Draw.builder().at(0).flow(1, FlowUnit.LITRE_PER_HOUR).volume(25, VolumeUnit.LITRE)::build);
+                Draw.builder().timeOfDay(0).flow(1, FlowUnit.LITRE_PER_HOUR).volume(25, VolumeUnit.LITRE)::build);
     }
 
     @Test

@@ -172,7 +172,7 @@ final class LowerSupplies {
                 ? house.hasSeveralVessels()
                         ? house
                         : house.toBuilder().withoutVessel().build()
-                : house.toBuilder().fit(sizing.vessel(volume)).build();
+                : house.toBuilder().fitVessel(sizing.vessel(volume)).build();
     }
 
     /** What is to be done at a supply; empty if nothing on sale will do, or it has no price. */

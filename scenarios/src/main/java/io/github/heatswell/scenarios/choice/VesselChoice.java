@@ -118,7 +118,7 @@ public final class VesselChoice {
                 new Formulas(house, sizing, found).all(),
                 run(house),
                 proposed(new SizeAdvice(found, house, certainty, supplies.cheapest(), scenario.doubts()), sizing)
-                        .map(vessel -> run(house.toBuilder().fit(vessel).build())),
+                        .map(vessel -> run(house.toBuilder().fitVessel(vessel).build())),
                 certainty,
                 supplies,
                 valves,

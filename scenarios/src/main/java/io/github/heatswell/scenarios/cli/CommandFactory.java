@@ -44,12 +44,12 @@ public final class CommandFactory {
      * @return the command line, ready to execute
      */
     public static CommandLine heatswell(PrintWriter out, PrintWriter err, Reader in) {
-        return new Lazy(Specs.command(new NoQuestion()), new Console(out, err, in, false));
+        return new Lazy(Specs.command(new NoCommand()), new Console(out, err, in, false));
     }
 
     /** The same where a guide leads: no command says what comes next. */
     static CommandLine led(Console console) {
-        return new Lazy(Specs.command(new NoQuestion()), new Console(console.out(), console.err(), console.in(), true));
+        return new Lazy(Specs.command(new NoCommand()), new Console(console.out(), console.err(), console.in(), true));
     }
 
     /**
@@ -61,7 +61,7 @@ public final class CommandFactory {
         return List.copyOf(NAMES);
     }
 
-    /** The commands in the order of the help text, each named as its constant; the compiler asks for the question of each. */
+    /** The commands in the order of the help text, each named as its constant; the compiler asks for the class of each. */
     private enum Name {
         GUIDE,
         RUN,
@@ -81,7 +81,7 @@ public final class CommandFactory {
             return name().toLowerCase(Locale.ROOT);
         }
 
-        Question question() {
+        CliCommand command() {
             return switch (this) {
                 case GUIDE -> new GuideCommand();
                 case RUN -> new RunCommand();
@@ -101,7 +101,7 @@ public final class CommandFactory {
     }
 
     /** The command line without a command. */
-    private static final class NoQuestion implements Question {
+    private static final class NoCommand implements CliCommand {
 
         @Override
         public void describe(CommandSpec spec) {
@@ -129,7 +129,7 @@ public final class CommandFactory {
         }
 
         @Override
-        public ExitStatus ask(Request request) {
+        public ExitStatus execute(Request request) {
             request.arguments()
                     .commandSpec()
                     .commandLine()
@@ -164,7 +164,7 @@ public final class CommandFactory {
         /** Creates subcommands; settings apply only to those that exist when they are set. */
         private void prepare(List<Name> needed) {
             NAMES.forEach(getCommandSpec()::removeSubcommand);
-            needed.forEach(name -> addSubcommand(name.word(), Specs.command(name.question())));
+            needed.forEach(name -> addSubcommand(name.word(), Specs.command(name.command())));
             setOut(console.out());
             setErr(console.err());
             setExpandAtFiles(false);
@@ -181,9 +181,9 @@ public final class CommandFactory {
             }
             ParseResult innermost = arguments.hasSubcommand() ? arguments.subcommand() : arguments;
             CommandLine line = innermost.commandSpec().commandLine();
-            Question question = (Question) innermost.commandSpec().userObject();
+            CliCommand command = (CliCommand) innermost.commandSpec().userObject();
             try {
-                return question.ask(new Request(
+                return command.execute(new Request(
                                 innermost, new Console(line.getOut(), line.getErr(), console.in(), console.led())))
                         .code();
             } catch (RuntimeException | Error e) {

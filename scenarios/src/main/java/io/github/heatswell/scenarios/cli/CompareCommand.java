@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.cli;
 
-import io.github.heatswell.scenarios.report.Answer;
+import io.github.heatswell.scenarios.report.CommandResult;
 import io.github.heatswell.scenarios.report.ComparisonReport;
 import io.github.heatswell.scenarios.report.ResultFolder;
 import io.github.heatswell.scenarios.variation.VariantRuns;
@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code heatswell compare}: simulates scenarios and shows them in one picture and one table. */
-final class CompareCommand implements Question {
+final class CompareCommand implements CliCommand {
 
     private static final String NAME = "compare";
     private static final String FOLDER = "comparison";
@@ -36,7 +36,7 @@ final class CompareCommand implements Question {
     }
 
     @Override
-    public ExitStatus ask(Request request) {
+    public ExitStatus execute(Request request) {
         return Batch.unchanged(request)
                 .flatMap(batch -> Variants.of(batch, request, MAX_COMPARED))
                 .map(variants -> Runner.attempt(NAME, request.console(), () -> compare(variants, request)))
@@ -48,7 +48,7 @@ final class CompareCommand implements Question {
         ResultFolder folder = request.out()
                 .map(ResultFolder::at)
                 .orElseGet(() -> ResultFolder.inside(Path.of(Specs.DEFAULT_OUT), FOLDER));
-        Answer answer = ComparisonReport.answer(variants.fields(), runs, variants.units());
+        CommandResult answer = ComparisonReport.answer(variants.fields(), runs, variants.units());
         String first = request.words().get(0);
         return Runner.deliver(answer, folder, NAME, request.console(), step -> NextLine.of(step, first, request));
     }

@@ -7,7 +7,7 @@ import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.scenarios.readings.InvalidReadingsException;
 import io.github.heatswell.scenarios.readings.OwnersReadings;
-import io.github.heatswell.scenarios.report.Answer;
+import io.github.heatswell.scenarios.report.CommandResult;
 import io.github.heatswell.scenarios.report.DiagnosisAnswer;
 import io.github.heatswell.scenarios.report.DiagnosisReport;
 import io.github.heatswell.scenarios.report.ResultFolder;
@@ -27,7 +27,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.TypeConversionException;
 
 /** {@code heatswell diagnose}: what the readings of a gauge say of a house. */
-final class DiagnoseCommand implements ScenarioQuestion {
+final class DiagnoseCommand implements ScenarioCommand {
 
     static final String READINGS = "--readings";
     static final String PRESSURE_UNIT = "--pressure-unit";
@@ -96,7 +96,7 @@ final class DiagnoseCommand implements ScenarioQuestion {
     }
 
     @Override
-    public Answer answer(Scenario scenario, Request request) throws NoAnswerException {
+    public CommandResult answer(Scenario scenario, Request request) throws NoAnswerException {
         OwnersReadings readings = readings(scenario.system().site().atmosphere(), request);
         UnitSystem units = units(scenario, readings, request);
         return DiagnosisReport.answer(diagnose(scenario.in(units), withHint(readings, units, request), request), units);

@@ -11,7 +11,7 @@ import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code heatswell guide}: leads through the job by the commands as they are. */
-final class GuideCommand implements Question {
+final class GuideCommand implements CliCommand {
 
     @Override
     public void describe(CommandSpec spec) {
@@ -31,7 +31,7 @@ final class GuideCommand implements Question {
     }
 
     @Override
-    public ExitStatus ask(Request request) {
+    public ExitStatus execute(Request request) {
         Path house = request.out().orElse(InterviewCommand.DEFAULT_FILE);
         Console console = request.console();
         List<String> units = new ArrayList<>();

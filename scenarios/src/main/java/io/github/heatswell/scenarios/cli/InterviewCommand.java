@@ -12,7 +12,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.TypeConversionException;
 
 /** {@code heatswell interview}: asks the owner of a house, writes the scenario file and runs it. */
-final class InterviewCommand implements Question {
+final class InterviewCommand implements CliCommand {
 
     static final String RESULTS = "--results";
     static final Path DEFAULT_FILE = Path.of("my-house.yaml");
@@ -54,7 +54,7 @@ final class InterviewCommand implements Question {
     }
 
     @Override
-    public ExitStatus ask(Request request) {
+    public ExitStatus execute(Request request) {
         Path file = request.out().orElse(DEFAULT_FILE);
         Console console = request.console();
         try {

@@ -14,7 +14,7 @@ import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code heatswell lessons}: writes the lessons as a site that needs no server. */
-final class LessonsCommand implements Question {
+final class LessonsCommand implements CliCommand {
 
     private static final String FOLDER = "heatswell-lessons";
 
@@ -32,7 +32,7 @@ final class LessonsCommand implements Question {
     }
 
     @Override
-    public ExitStatus ask(Request request) {
+    public ExitStatus execute(Request request) {
         return Runner.attempt("lessons", request.console(), () -> write(request));
     }
 

@@ -6,7 +6,7 @@ import java.util.Locale;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code heatswell list}: names the bundled scenarios and the questions they answer. */
-final class ListCommand implements Question {
+final class ListCommand implements CliCommand {
 
     @Override
     public void describe(CommandSpec spec) {
@@ -15,7 +15,7 @@ final class ListCommand implements Question {
     }
 
     @Override
-    public ExitStatus ask(Request request) {
+    public ExitStatus execute(Request request) {
         StringBuilder text = new StringBuilder("Bundled scenarios; the houses are invented.\n");
         for (Catalogue.Topic topic : Catalogue.topics()) {
             text.append('\n').append(topic.question().toUpperCase(Locale.ROOT)).append('\n');

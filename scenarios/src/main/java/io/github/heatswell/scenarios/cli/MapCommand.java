@@ -4,14 +4,14 @@ import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.cli.Request.NoAnswerException;
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.scenarios.report.Answer;
+import io.github.heatswell.scenarios.report.CommandResult;
 import io.github.heatswell.scenarios.report.MapReport;
 import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.sizing.PeakSurvey;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code heatswell map}: the peak over vessel volume and precharge. */
-final class MapCommand implements ScenarioQuestion {
+final class MapCommand implements ScenarioCommand {
 
     @Override
     public void describe(CommandSpec spec) {
@@ -36,7 +36,7 @@ final class MapCommand implements ScenarioQuestion {
     }
 
     @Override
-    public Answer answer(Scenario scenario, Request request) throws NoAnswerException {
+    public CommandResult answer(Scenario scenario, Request request) throws NoAnswerException {
         PeakMap map;
         Balances.Count count = new Balances.Count();
         try {

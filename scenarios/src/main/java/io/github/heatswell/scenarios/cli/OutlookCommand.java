@@ -9,7 +9,7 @@ import io.github.heatswell.scenarios.outlook.OutlookAnswer;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.scenarios.quantity.QuantityReader.Amount;
-import io.github.heatswell.scenarios.report.Answer;
+import io.github.heatswell.scenarios.report.CommandResult;
 import io.github.heatswell.scenarios.report.NextStep;
 import io.github.heatswell.scenarios.report.OutlookReport;
 import io.github.heatswell.scenarios.wording.Printable;
@@ -23,7 +23,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.TypeConversionException;
 
 /** {@code heatswell outlook}: what the years will do as the charge of the vessel fades. */
-final class OutlookCommand implements ScenarioQuestion {
+final class OutlookCommand implements ScenarioCommand {
 
     private static final String YEARS = "--years";
     private static final String FADE = "--fade";
@@ -72,7 +72,7 @@ final class OutlookCommand implements ScenarioQuestion {
     }
 
     @Override
-    public Answer answer(Scenario scenario, Request request) throws NoAnswerException {
+    public CommandResult answer(Scenario scenario, Request request) throws NoAnswerException {
         OutlookAnswer answer;
         try {
             answer = HouseOutlook.of(scenario)
@@ -83,7 +83,7 @@ final class OutlookCommand implements ScenarioQuestion {
                     .build()
                     .answer();
         } catch (IllegalArgumentException e) {
-            throw request.refused(scenario.units().spelled(why(scenario, e)), Answer.hazards(scenario));
+            throw request.refused(scenario.units().spelled(why(scenario, e)), CommandResult.hazards(scenario));
         }
         return OutlookReport.answer(answer, scenario.units());
     }

@@ -35,7 +35,7 @@ record Request(ParseResult arguments, Console console, BooleanSupplier interrupt
         return new Request(arguments, console, interrupted, scenario);
     }
 
-    /** The question has no answer, for a reason that is not what the command line says of itself. */
+    /** The command has no answer, for a reason that is not what the command line says of itself. */
     NoAnswerException refused(String why) {
         return refused(why, "");
     }
@@ -93,7 +93,7 @@ record Request(ParseResult arguments, Console console, BooleanSupplier interrupt
                 Specs.THREADS, Math.min(Specs.MAX_THREADS, Runtime.getRuntime().availableProcessors()));
     }
 
-    /** A question that has no answer. */
+    /** A command that has no answer. */
     static final class NoAnswerException extends Exception {
 
         private static final long serialVersionUID = 1L;

@@ -1,12 +1,12 @@
 package io.github.heatswell.scenarios.cli;
 
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.scenarios.report.Answer;
+import io.github.heatswell.scenarios.report.CommandResult;
 import io.github.heatswell.scenarios.report.RulesReport;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code heatswell rules}: what the code says where a house stands. */
-final class RulesCommand implements ScenarioQuestion {
+final class RulesCommand implements ScenarioCommand {
 
     @Override
     public void describe(CommandSpec spec) {
@@ -31,7 +31,7 @@ final class RulesCommand implements ScenarioQuestion {
     }
 
     @Override
-    public Answer answer(Scenario scenario, Request request) {
+    public CommandResult answer(Scenario scenario, Request request) {
         return RulesReport.answer(scenario, scenario.units());
     }
 }

@@ -1,13 +1,13 @@
 package io.github.heatswell.scenarios.cli;
 
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.scenarios.report.Answer;
+import io.github.heatswell.scenarios.report.CommandResult;
 import io.github.heatswell.scenarios.report.Results;
 import io.github.heatswell.scenarios.report.StreamedRun;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code heatswell run}: simulates scenarios one by one. */
-final class RunCommand implements ScenarioQuestion {
+final class RunCommand implements ScenarioCommand {
 
     @Override
     public void describe(CommandSpec spec) {
@@ -32,7 +32,7 @@ final class RunCommand implements ScenarioQuestion {
     }
 
     @Override
-    public Answer answer(Scenario scenario, Request request) {
+    public CommandResult answer(Scenario scenario, Request request) {
         return StreamedRun.suits(scenario)
                 ? new StreamedRun(scenario, scenario.units()).answer()
                 : Results.answer(scenario, scenario.simulation().run(), scenario.units());

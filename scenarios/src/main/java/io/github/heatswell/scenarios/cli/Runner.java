@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.cli;
 
 import io.github.heatswell.scenarios.cli.Request.NoAnswerException;
-import io.github.heatswell.scenarios.report.Answer;
+import io.github.heatswell.scenarios.report.CommandResult;
 import io.github.heatswell.scenarios.report.FileTransaction;
 import io.github.heatswell.scenarios.report.NextStep;
 import io.github.heatswell.scenarios.report.OutputException;
@@ -12,20 +12,20 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
-/** Asks a question about each scenario of a command line, and delivers the answers one by one: files first, then the report. */
+/** Asks a command about each scenario of a command line, and delivers the answers one by one: files first, then the report. */
 final class Runner {
 
     private static final int WIDTH = 79;
 
-    private final ScenarioQuestion question;
+    private final ScenarioCommand command;
     private final Request request;
     private final Batch batch;
     private final Optional<Path> out;
     private final Console console;
     private boolean interrupted;
 
-    private Runner(ScenarioQuestion question, Request request, Batch batch, Optional<Path> out) {
-        this.question = question;
+    private Runner(ScenarioCommand command, Request request, Batch batch, Optional<Path> out) {
+        this.command = command;
         this.request = request;
         this.batch = batch;
         this.out = out;
@@ -33,22 +33,22 @@ final class Runner {
     }
 
     /** Asks about the scenarios on the command line; all are read before the first is asked about. */
-    static ExitStatus each(ScenarioQuestion question, Request request) {
+    static ExitStatus each(ScenarioCommand command, Request request) {
         return Batch.read(request)
-                .map(batch -> new Runner(question, request, batch, request.out()).each())
+                .map(batch -> new Runner(command, request, batch, request.out()).each())
                 .orElse(ExitStatus.BAD_INPUT);
     }
 
     /** Asks about one file; without a folder the results go where they usually do. */
-    static ExitStatus one(ScenarioQuestion question, Request request, Path file, Optional<Path> out) {
+    static ExitStatus one(ScenarioCommand command, Request request, Path file, Optional<Path> out) {
         return Batch.read(file, request)
-                .map(batch -> new Runner(question, request, batch, out).each())
+                .map(batch -> new Runner(command, request, batch, out).each())
                 .orElse(ExitStatus.BAD_INPUT);
     }
 
     private ExitStatus each() {
         try {
-            question.check(batch.size(), request);
+            command.check(batch.size(), request);
         } catch (NoAnswerException e) {
             console.complain(e.getMessage());
             return ExitStatus.BAD_INPUT;
@@ -56,7 +56,7 @@ final class Runner {
         ExitStatus status = ExitStatus.RAN;
         for (int i = 0; i < batch.size() && !interrupted; i++) {
             int index = i;
-            status = status.and(attempt(batch.name(i), console, () -> ask(index)));
+            status = status.and(attempt(batch.name(i), console, () -> execute(index)));
         }
         return status;
     }
@@ -71,10 +71,10 @@ final class Runner {
         }
     }
 
-    private ExitStatus ask(int index) {
+    private ExitStatus execute(int index) {
         String name = batch.name(index);
-        ResultFolder folder = question.folder(folder(name), request);
-        if (!question.reserves()) {
+        ResultFolder folder = command.folder(folder(name), request);
+        if (!command.reserves()) {
             return answer(index, request, answer -> deliver(answer, folder, name, console, next(index)));
         }
         try (FileTransaction reserved = folder.awaited().reserve()) {
@@ -90,14 +90,14 @@ final class Runner {
         }
     }
 
-    private ExitStatus answer(int index, Request request, Function<Answer, ExitStatus> delivery) {
-        Answer answer;
+    private ExitStatus answer(int index, Request request, Function<CommandResult, ExitStatus> delivery) {
+        CommandResult answer;
         try {
-            answer = question.answer(batch.scenario(index), request.about(batch.name(index)));
+            answer = command.answer(batch.scenario(index), request.about(batch.name(index)));
         } catch (NoAnswerException e) {
             console.print(e.hazards());
             console.complain(e.getMessage());
-            question.otherwise(batch.scenario(index))
+            command.otherwise(batch.scenario(index))
                     .ifPresent(step -> console.complain(next(index).apply(step).strip()));
             return e.hazards().isEmpty() ? ExitStatus.BAD_INPUT : ExitStatus.HAZARD;
         }
@@ -116,7 +116,7 @@ final class Runner {
         return out.filter(path -> batch.size() == 1)
                 .map(ResultFolder::at)
                 .orElseGet(() ->
-                        ResultFolder.inside(out.orElse(Path.of(Specs.DEFAULT_OUT)), name + question.folderEnding()));
+                        ResultFolder.inside(out.orElse(Path.of(Specs.DEFAULT_OUT)), name + command.folderEnding()));
     }
 
     /**
@@ -130,7 +130,7 @@ final class Runner {
      * @param next writes the last line, from what comes next
      */
     static ExitStatus deliver(
-            Answer answer, ResultFolder folder, String who, Console console, Function<NextStep, String> next) {
+            CommandResult answer, ResultFolder folder, String who, Console console, Function<NextStep, String> next) {
         try (FileTransaction reserved = folder.reserve()) {
             return deliver(answer, reserved, who, console, next);
         } catch (OutputException e) {
@@ -139,7 +139,11 @@ final class Runner {
     }
 
     private static ExitStatus deliver(
-            Answer answer, FileTransaction folder, String who, Console console, Function<NextStep, String> next) {
+            CommandResult answer,
+            FileTransaction folder,
+            String who,
+            Console console,
+            Function<NextStep, String> next) {
         StringBuilder text = new StringBuilder();
         ExitStatus[] found = {ExitStatus.RAN};
         try {
@@ -163,7 +167,11 @@ final class Runner {
     }
 
     private static ExitStatus refused(
-            Answer answer, OutputException failure, String who, Console console, Function<NextStep, String> next) {
+            CommandResult answer,
+            OutputException failure,
+            String who,
+            Console console,
+            Function<NextStep, String> next) {
         console.complain(who + ": " + failure.getMessage());
         Report unwritten = answer.report().get();
         console.print(unwritten.text() + unwritten.next().map(next).orElse(""));

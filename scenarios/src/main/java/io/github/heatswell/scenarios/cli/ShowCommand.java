@@ -12,7 +12,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** {@code heatswell show}: prints a bundled scenario, to start one's own from. */
-final class ShowCommand implements Question {
+final class ShowCommand implements CliCommand {
 
     @Override
     public void describe(CommandSpec spec) {
@@ -34,7 +34,7 @@ final class ShowCommand implements Question {
     }
 
     @Override
-    public ExitStatus ask(Request request) {
+    public ExitStatus execute(Request request) {
         String name = request.arguments().matchedPositionalValue(0, "");
         if (!Catalogue.names().contains(name)) {
             request.console()

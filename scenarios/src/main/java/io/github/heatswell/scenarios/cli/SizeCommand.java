@@ -7,7 +7,7 @@ import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.scenarios.quantity.QuantityReader.Amount;
-import io.github.heatswell.scenarios.report.Answer;
+import io.github.heatswell.scenarios.report.CommandResult;
 import io.github.heatswell.scenarios.report.SizingReport;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.sizing.NominalSize;
@@ -22,7 +22,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.TypeConversionException;
 
 /** {@code heatswell size}: finds the vessel for each scenario. */
-final class SizeCommand implements ScenarioQuestion {
+final class SizeCommand implements ScenarioCommand {
 
     private static final String AGAINST = "--against";
     private static final String LIMIT = "--limit";
@@ -63,12 +63,12 @@ final class SizeCommand implements ScenarioQuestion {
     }
 
     @Override
-    public Answer answer(Scenario scenario, Request request) throws NoAnswerException {
+    public CommandResult answer(Scenario scenario, Request request) throws NoAnswerException {
         VesselAnswer answer;
         try {
             answer = choice(scenario, request).answer();
         } catch (IllegalArgumentException e) {
-            throw request.refused("cannot size a vessel: " + e.getMessage(), Answer.hazards(scenario));
+            throw request.refused("cannot size a vessel: " + e.getMessage(), CommandResult.hazards(scenario));
         }
         return SizingReport.answer(answer, scenario.units());
     }

@@ -49,9 +49,9 @@ final class Specs {
 
     private Specs() {}
 
-    /** The command that asks a question, with its help option and the list of exit statuses. */
-    static CommandSpec command(Question question) {
-        CommandSpec spec = CommandSpec.wrapWithoutInspection(question);
+    /** A command with its help option and the list of exit statuses. */
+    static CommandSpec command(CliCommand command) {
+        CommandSpec spec = CommandSpec.wrapWithoutInspection(command);
         spec.addOption(OptionSpec.builder("-h", "--help")
                 .usageHelp(true)
                 .description("Print this help and exit.")
@@ -65,7 +65,7 @@ final class Specs {
                 .commandListHeading("%nCommands:%n")
                 .exitCodeListHeading("%nExit status (the highest that applies):%n")
                 .exitCodeList(ExitStatus.list());
-        question.describe(spec);
+        command.describe(spec);
         return spec;
     }
 

@@ -2,7 +2,7 @@ package io.github.heatswell.scenarios.cli;
 
 import io.github.heatswell.scenarios.cli.Request.NoAnswerException;
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.scenarios.report.Answer;
+import io.github.heatswell.scenarios.report.CommandResult;
 import io.github.heatswell.scenarios.report.SpreadReport;
 import io.github.heatswell.scenarios.spread.HouseSpread;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
@@ -10,7 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** {@code heatswell spread}: simulates many houses that differ in what is known only so well. */
-final class SpreadCommand implements ScenarioQuestion {
+final class SpreadCommand implements ScenarioCommand {
 
     private static final String SAMPLES = "--samples";
     private static final String SEED = "--seed";
@@ -59,7 +59,7 @@ final class SpreadCommand implements ScenarioQuestion {
     }
 
     @Override
-    public ExitStatus ask(Request request) {
+    public ExitStatus execute(Request request) {
         int samples = samples(request);
         if (samples < MIN_SAMPLES || samples > MAX_SAMPLES) {
             request.console()
@@ -70,7 +70,7 @@ final class SpreadCommand implements ScenarioQuestion {
     }
 
     @Override
-    public Answer answer(Scenario scenario, Request request) throws NoAnswerException {
+    public CommandResult answer(Scenario scenario, Request request) throws NoAnswerException {
         SpreadAnswer answer = spread(scenario, request);
         if (answer.peak().answered() == 0) {
             throw request.refused(

@@ -48,7 +48,7 @@ record Nested<B, T>(Section<?, T> section, int most, boolean part, BiConsumer<B,
     }
 
     /** Binds what stands there; nothing is handed over if anything in it is wrong, unless it is at the top of a file. */
-    Optional<List<BoundSection<?, T>>> bind(B target, Optional<Node> node, Place place, Findings findings) {
+    Optional<List<BoundSection<?, T>>> bind(B target, Optional<Node> node, Place place, BindingState findings) {
         List<BoundSection<?, T>> parts = parts(node, place, findings);
         if (!part && !findings.isSoundWithin(place.path())) {
             findings.unsound(place.path());
@@ -58,7 +58,7 @@ record Nested<B, T>(Section<?, T> section, int most, boolean part, BiConsumer<B,
         return Optional.of(parts);
     }
 
-    private List<BoundSection<?, T>> parts(Optional<Node> node, Place place, Findings findings) {
+    private List<BoundSection<?, T>> parts(Optional<Node> node, Place place, BindingState findings) {
         if (node.isEmpty()) {
             return List.of(new SectionBinder<>(section, place, Map.of(), findings).bind());
         }

@@ -79,7 +79,7 @@ public final class ScenarioReader {
                 faults.add(at, Printable.shortened(change.field()) + ": " + e.getMessage());
             }
         }
-        Findings findings = new Findings(faults, tree);
+        BindingState findings = new BindingState(faults, tree);
         findings.stands("", tree.at());
         BoundSection<Scenario.Builder, Scenario.Builder> bound = SectionBinder.of(
                         Schema.SCENARIO, new Place("", tree.at()), tree, findings)

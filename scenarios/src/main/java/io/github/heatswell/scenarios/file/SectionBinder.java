@@ -39,7 +39,7 @@ final class SectionBinder<B, T> {
     private final Section<B, T> section;
     private final Place place;
     private final Map<String, Node> written;
-    private final Findings findings;
+    private final BindingState findings;
     private final B target;
     private final Map<String, String> given = new HashMap<>();
     private final List<BoundSection.Step<B>> steps = new ArrayList<>();
@@ -52,7 +52,7 @@ final class SectionBinder<B, T> {
      * @param written its keys and values, known keys only
      * @param findings notes faults and assumptions
      */
-    SectionBinder(Section<B, T> section, Place place, Map<String, Node> written, Findings findings) {
+    SectionBinder(Section<B, T> section, Place place, Map<String, Node> written, BindingState findings) {
         this.section = section;
         this.place = place;
         this.written = written;
@@ -61,11 +61,11 @@ final class SectionBinder<B, T> {
     }
 
     /** A binder of a part of a file that should have keys of its own. */
-    static <B, T> SectionBinder<B, T> of(Section<B, T> section, Place place, Node node, Findings findings) {
+    static <B, T> SectionBinder<B, T> of(Section<B, T> section, Place place, Node node, BindingState findings) {
         return new SectionBinder<>(section, place, keys(section, place, node, findings), findings);
     }
 
-    private static Map<String, Node> keys(Section<?, ?> section, Place place, Node node, Findings findings) {
+    private static Map<String, Node> keys(Section<?, ?> section, Place place, Node node, BindingState findings) {
         if (node instanceof Mapping mapping) {
             return known(mapping, section.keys(), place, findings);
         }
@@ -78,7 +78,7 @@ final class SectionBinder<B, T> {
 
     /** What the items of a list describe; nothing if there are more of them than there may be. */
     static <T> List<BoundSection<?, T>> list(
-            Section<?, T> section, int most, Place place, Items items, Findings findings) {
+            Section<?, T> section, int most, Place place, Items items, BindingState findings) {
         int number = items.items().size();
         if (number > most) {
             findings.wrong(place.path(), place.at(), "has " + number + " items; up to " + most + " are allowed");
@@ -96,7 +96,7 @@ final class SectionBinder<B, T> {
     }
 
     /** Results tell things apart by their names; what has no name, or none that was understood, is let off. */
-    private static <T> void requireDistinctNames(List<BoundSection<?, T>> things, Findings findings) {
+    private static <T> void requireDistinctNames(List<BoundSection<?, T>> things, BindingState findings) {
         Map<String, String> seen = new HashMap<>();
         for (BoundSection<?, T> thing : things) {
             String name = thing.given().get("name");
@@ -320,7 +320,7 @@ final class SectionBinder<B, T> {
     }
 
     /** The known keys with their values; every other key is noted as a fault. */
-    private static Map<String, Node> known(Mapping mapping, List<String> known, Place place, Findings findings) {
+    private static Map<String, Node> known(Mapping mapping, List<String> known, Place place, BindingState findings) {
         Map<String, Node> found = new LinkedHashMap<>();
         for (Entry entry : mapping.entries()) {
             String key = key(entry);
@@ -350,7 +350,7 @@ final class SectionBinder<B, T> {
     }
 
     private static void unknown(
-            Scalar key, Optional<String> meant, List<String> known, Place place, Findings findings) {
+            Scalar key, Optional<String> meant, List<String> known, Place place, BindingState findings) {
         findings.wrong(
                 place.of(Printable.line(shortened(key.text()))), key.at(), explanation(key.text(), meant, known));
     }

@@ -73,7 +73,8 @@ final class UseSections {
             Draw::builder,
             Draw.Builder::build,
             () -> List.of(
-                    new Field<>("at", "time of day at which the tap opens", "07:00", Form.clock(Draw.Builder::at)),
+                    new Field<>(
+                            "at", "time of day at which the tap opens", "07:00", Form.clock(Draw.Builder::timeOfDay)),
                     amount("volume", "volume drawn at the tap", "40 L", Kind.VOLUME, Draw.Builder::volume)
                             .needed("unless energy is", given -> !given.containsKey("energy"))
                             .checkedAgainst("flow", "energy"),
@@ -82,7 +83,7 @@ final class UseSections {
                                     "heat drawn, above cold water; instead of volume",
                                     "1.4 kWh",
                                     Kind.ENERGY,
-                                    Draw.Builder::energy)
+                                    Draw.Builder::heat)
                             .leftOutFreely()
                             .checkedAgainst("volume"),
                     amount("flow", "flow at the tap", "6 L/min", Kind.FLOW, Draw.Builder::flow),
@@ -91,7 +92,7 @@ final class UseSections {
                                     "temperature at the tap, reached by mixing in cold water; unmixed if left out",
                                     "40 degC",
                                     Kind.TEMPERATURE,
-                                    Draw.Builder::mixed)
+                                    Draw.Builder::mixedTo)
                             .leftOutFreely()));
 
     private static final Section<Gauge, Double> GAUGE = new Section<>(

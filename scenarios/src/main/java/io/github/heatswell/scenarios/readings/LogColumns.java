@@ -26,7 +26,7 @@ final class LogColumns {
     private final boolean commas;
     private SplitDecimals split;
     /** The first temperature that no tank has; null while there is none. */
-    private LogMarks.Found tooHot;
+    private LogMarks.Suspicion tooHot;
 
     private final int time;
     private final int date;
@@ -187,7 +187,7 @@ final class LogColumns {
                 temperature,
                 "");
         if (read > HOTTEST && tooHot == null) {
-            tooHot = new LogMarks.Found(
+            tooHot = new LogMarks.Suspicion(
                     line,
                     "temperature: '" + cell(row, temperature) + "' is above 110 degC, and no water in a tank is as hot;"
                             + " is the unit right"

@@ -48,13 +48,13 @@ final class LogMarks {
      * @param line where
      * @param message what, and what to write
      */
-    record Found(long line, String message) {}
+    record Suspicion(long line, String message) {}
 
     /** Whether marks in the pressures part thousands, or were lost. */
-    static Optional<Found> ofPressure(
+    static Optional<Suspicion> ofPressure(
             LogNumbers pressures, DoubleUnaryOperator toGauge, double lowest, double highest) {
         if (lowest > MAX_LOWEST) {
-            return Optional.of(new Found(
+            return Optional.of(new Suspicion(
                     pressures.firstLine(),
                     "pressure: no reading is below " + BOTH.pressure(lowest)
                             + ", more than any house has; is the unit right, and are the decimal points"
@@ -64,7 +64,7 @@ final class LogMarks {
                 pressures.doubtful().filter(marked -> Math.abs(toGauge.applyAsDouble(marked.thousands())) <= MAX_PEAK);
         if (doubtful.isPresent() && pressures.uneven().isEmpty() && highest < LEAST_PEAK) {
             String text = doubtful.get().text();
-            return Optional.of(new Found(
+            return Optional.of(new Suspicion(
                     doubtful.get().line(),
                     "pressure: no reading reaches " + BOTH.pressure(LEAST_PEAK) + "; if the mark in '" + text
                             + "' separates thousands, write " + doubtful.get().unmarked()
@@ -74,7 +74,7 @@ final class LogMarks {
     }
 
     /** Whether marks in the times part thousands. */
-    static Optional<Found> ofTime(LogNumbers times, Unit unit) {
+    static Optional<Suspicion> ofTime(LogNumbers times, Unit unit) {
         return times.doubtful()
                 .filter(marked -> unit.toSi(marked.thousands()) <= LONG)
                 .flatMap(marked -> uneven("time", times, marked));
@@ -88,9 +88,9 @@ final class LogMarks {
                         + marked.text() + "' separates thousands, write " + marked.unmarked());
     }
 
-    private static Optional<Found> uneven(String field, LogNumbers numbers, LogNumbers.Marked marked) {
+    private static Optional<Suspicion> uneven(String field, LogNumbers numbers, LogNumbers.Marked marked) {
         return numbers.uneven()
-                .map(whole -> new Found(
+                .map(whole -> new Suspicion(
                         marked.line(),
                         field + ": '" + marked.text() + "' has a mark and '" + whole
                                 + "' has none; if the mark separates thousands, write " + marked.unmarked()

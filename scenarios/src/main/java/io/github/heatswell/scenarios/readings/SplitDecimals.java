@@ -123,11 +123,11 @@ final class SplitDecimals {
     }
 
     /** Why the log is refused, if it is. */
-    Optional<LogMarks.Found> refusal() {
+    Optional<LogMarks.Suspicion> refusal() {
         if (!possible() || !(coarse ? likelyInCoarse() : likelyInFine())) {
             return Optional.empty();
         }
-        return Optional.of(new LogMarks.Found(
+        return Optional.of(new LogMarks.Suspicion(
                 firstLine,
                 "pressure: every reading is a whole number, and " + column() + " behind it holds digits as decimals"
                         + " have them; if the comma is a decimal comma, write " + decimal()

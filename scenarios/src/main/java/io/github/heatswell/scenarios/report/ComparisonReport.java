@@ -88,7 +88,7 @@ public final class ComparisonReport {
      * @return with the files comparison.csv, comparison.png, comparison.svg and report.html, and variations.csv if any field was
      *     varied
      */
-    public static Answer answer(List<String> fields, VariantRuns runs, UnitSystem units) {
+    public static CommandResult answer(List<String> fields, VariantRuns runs, UnitSystem units) {
         List<NamedRun> drawn = runs.drawn().stream()
                 .map(run -> new NamedRun(inWords(run.name(), units), run.result()))
                 .toList();
@@ -106,7 +106,8 @@ public final class ComparisonReport {
                 .map(variant -> VesselChoice.of(variant.scenario()).build().yardstick())
                 .toList();
         ComparisonReport report = new ComparisonReport(drawn, named, chart, yardsticks);
-        return Answer.of(report::content, report.balances(), units, tables, Answer.pictures("comparison", chart))
+        return CommandResult.of(
+                        report::content, report.balances(), units, tables, CommandResult.pictures("comparison", chart))
                 .then(NextStep.to("size"));
     }
 

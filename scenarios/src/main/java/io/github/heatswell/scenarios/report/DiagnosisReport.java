@@ -42,19 +42,20 @@ public final class DiagnosisReport {
      * @param units the units of screen, table and picture; the JSON is in SI units always
      * @return with the files diagnosis.json and, with a log, readings.csv, readings.png and readings.svg; report.html
      */
-    public static Answer answer(DiagnosisAnswer answer, UnitSystem units) {
+    public static CommandResult answer(DiagnosisAnswer answer, UnitSystem units) {
         Optional<LoggedRuns> runs = answer.log().map(log -> logged(answer, log));
         Optional<Chart> chart = runs.map(logged -> Chart.of(logged, units));
         List<ResultFile> tables = new ArrayList<>();
         tables.add(DiagnosisJson.of(answer).file("diagnosis.json"));
         runs.ifPresent(logged ->
                 tables.add(ResultFile.ofText("readings.csv", out -> ReadingsTable.write(logged, units, out))));
-        return Answer.of(
+        return CommandResult.of(
                         new DiagnosisReport(answer, chart)::content,
                         answer.balances(),
                         units,
                         tables,
-                        chart.map(drawn -> Answer.pictures("readings", drawn)).orElse(List.of()))
+                        chart.map(drawn -> CommandResult.pictures("readings", drawn))
+                                .orElse(List.of()))
                 .then(
                         answer.story().isOverpressure()
                                 ? NextStep.afterHazard()

@@ -28,14 +28,14 @@ public final class MapReport {
      * @param units the units of screen, table and picture
      * @return with the files map.csv, map.png, map.svg and report.html
      */
-    public static Answer answer(Scenario scenario, PeakMap map, Balances balances, UnitSystem units) {
+    public static CommandResult answer(Scenario scenario, PeakMap map, Balances balances, UnitSystem units) {
         Chart chart = Chart.of(map, units).below(AlarmNote.ofHouse(scenario), units);
-        return Answer.of(
+        return CommandResult.of(
                         shown -> content(scenario, map, balances, chart, shown),
                         balances,
                         units,
                         List.of(ResultFile.ofText("map.csv", out -> MapTable.write(map, units, out))),
-                        Answer.pictures("map", chart))
+                        CommandResult.pictures("map", chart))
                 .then(NextStep.toSize(scenario.system()));
     }
 

@@ -131,7 +131,7 @@ public record NextStep(String command, List<Change> changes) {
 
     /** After a sizing: the house with the vessel, whose report says how to charge it and what the gauge should then read. */
     static NextStep afterSizing(VesselAnswer answer) {
-        QuantityFormat shown = Answer.onScreen(answer.scenario().units());
+        QuantityFormat shown = CommandResult.onScreen(answer.scenario().units());
         if (answer.scenario().system().hasSeveralVessels()) {
             return to("rules"); // one more vessel is no change of a value
         }

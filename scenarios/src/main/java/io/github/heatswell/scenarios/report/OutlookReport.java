@@ -47,9 +47,9 @@ public final class OutlookReport {
      * @param units the units of screen, table and picture; the JSON is in SI units always
      * @return with the files outlook.csv, outlook.json, outlook.png, outlook.svg and report.html
      */
-    public static Answer answer(OutlookAnswer answer, UnitSystem units) {
+    public static CommandResult answer(OutlookAnswer answer, UnitSystem units) {
         OutlookReport report = new OutlookReport(answer, units);
-        return Answer.of(
+        return CommandResult.of(
                         report::content,
                         answer.balances(),
                         units,
@@ -57,7 +57,7 @@ public final class OutlookReport {
                                 ResultFile.ofText(
                                         "outlook.csv", out -> OutlookTable.write(answer.result(), units, out)),
                                 OutlookJson.of(answer).file("outlook.json")),
-                        Answer.pictures("outlook", report.chart))
+                        CommandResult.pictures("outlook", report.chart))
                 .then(NextStep.to("run"));
     }
 

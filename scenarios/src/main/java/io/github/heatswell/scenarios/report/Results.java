@@ -75,14 +75,14 @@ public final class Results {
      * @return with the files {@link #of}
      * @throws IllegalArgumentException if the run is not one of the scenario
      */
-    public static Answer answer(Scenario scenario, RunResult result, UnitSystem units) {
+    public static CommandResult answer(Scenario scenario, RunResult result, UnitSystem units) {
         Objects.requireNonNull(scenario, "scenario");
         RunFindings findings = RunFindings.of(result);
         findings.requireOf(scenario);
         List<Finding> found = findings.narrative(scenario.doubts()).findings();
-        Advice advice = Advice.of(scenario, found, Answer.onPage(Objects.requireNonNull(units, "units")));
+        Advice advice = Advice.of(scenario, found, CommandResult.onPage(Objects.requireNonNull(units, "units")));
         Chart chart = Chart.of(result, scenario.doubts(), units);
-        return Answer.of(
+        return CommandResult.of(
                         new Results(scenario, findings, advice, chart)::content,
                         Balances.of(findings.summary()).and(advice.balances()),
                         units,
@@ -90,7 +90,7 @@ public final class Results {
                                 ResultFile.ofText("trace.csv", out -> TraceTable.write(result, units, out)),
                                 ResultFile.ofText("events.csv", out -> EventTable.write(result, units, out)),
                                 SummaryJson.of(scenario, findings).file("summary.json")),
-                        Answer.pictures("pressure", chart))
+                        CommandResult.pictures("pressure", chart))
                 .then(NextStep.afterRun(scenario.system(), found));
     }
 

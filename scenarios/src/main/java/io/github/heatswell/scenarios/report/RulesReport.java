@@ -29,16 +29,16 @@ public final class RulesReport {
      * @param units the units of screen and page
      * @return with the files rules.json and report.html
      */
-    public static Answer answer(Scenario scenario, UnitSystem units) {
+    public static CommandResult answer(Scenario scenario, UnitSystem units) {
         RulesHere rules = RulesHere.of(scenario.system(), scenario.doubts());
-        Answer answer = Answer.of(
+        CommandResult answer = CommandResult.of(
                 shown -> content(scenario, rules, shown),
                 Balances.NONE,
                 units,
                 List.of(json(scenario, rules).file("rules.json")),
                 List.of());
         Optional<NextStep> next = NextStep.afterRules(Findings.of(scenario.system(), scenario.doubts()));
-        return new Answer(answer.files(), () -> answer.report().get().then(next));
+        return new CommandResult(answer.files(), () -> answer.report().get().then(next));
     }
 
     /** The rules for other programs. */

@@ -54,7 +54,7 @@ public final class SizingReport {
                         ? answer.scenario().doubts().without("vessel")
                         : answer.scenario().doubts());
         Balances.Count count = new Balances.Count();
-        QuantityFormat printed = Answer.onPage(units);
+        QuantityFormat printed = CommandResult.onPage(units);
         this.check = Check.of(run.system(), varied(), PageFindings.notBefore(found, printed), count, printed);
         this.balances = answer.balances().and(count.sum());
         this.chart = chart(units);
@@ -69,9 +69,9 @@ public final class SizingReport {
      * @return with the files sizing.csv, sizing.json, before-after.png, before-after.svg, report.html and, where there are
      *     sizes to show, sizes.png and sizes.svg
      */
-    public static Answer answer(VesselAnswer answer, UnitSystem units) {
+    public static CommandResult answer(VesselAnswer answer, UnitSystem units) {
         SizingReport report = new SizingReport(answer, units);
-        return Answer.of(
+        return CommandResult.of(
                         report::content,
                         report.balances,
                         units,
@@ -86,8 +86,8 @@ public final class SizingReport {
     }
 
     private List<ResultFile> pictureFiles() {
-        List<ResultFile> files = new ArrayList<>(Answer.pictures("before-after", chart));
-        sizes.ifPresent(drawn -> files.addAll(Answer.pictures("sizes", drawn)));
+        List<ResultFile> files = new ArrayList<>(CommandResult.pictures("before-after", chart));
+        sizes.ifPresent(drawn -> files.addAll(CommandResult.pictures("sizes", drawn)));
         return files;
     }
 
@@ -106,7 +106,7 @@ public final class SizingReport {
                 : "with "
                         + answer.recommended()
                                 .map(SizingResult.Vessel::volume)
-                                .map(Answer.onScreen(units)::volume)
+                                .map(CommandResult.onScreen(units)::volume)
                                 .orElseThrow();
         List<NamedRun> runs = new ArrayList<>();
         runs.add(new NamedRun("as it is", answer.asItIs()));

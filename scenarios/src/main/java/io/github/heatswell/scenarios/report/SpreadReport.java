@@ -60,9 +60,9 @@ public final class SpreadReport {
      * @return with the files spread.csv, samples.csv, spread.json, report.html and, with two samples or more, spread.png and
      *     spread.svg
      */
-    public static Answer answer(SpreadAnswer answer, UnitSystem units) {
+    public static CommandResult answer(SpreadAnswer answer, UnitSystem units) {
         SpreadReport report = new SpreadReport(answer, units);
-        return Answer.of(
+        return CommandResult.of(
                         report::content,
                         answer.balances(),
                         units,
@@ -73,7 +73,7 @@ public final class SpreadReport {
                                 ResultFile.ofText("samples.csv", out -> samples(answer, units, out)),
                                 SpreadJson.of(answer).file("spread.json")),
                         report.chart
-                                .map(chart -> Answer.pictures("spread", chart))
+                                .map(chart -> CommandResult.pictures("spread", chart))
                                 .orElse(List.of()))
                 .then(NextStep.afterSpread(answer));
     }
@@ -215,9 +215,9 @@ public final class SpreadReport {
         for (int i = 0; i < result.completed(); i++) {
             writer.add(
                     result.input(i),
-                    result.output(i, HouseDay.Answer.PEAK.ordinal()),
-                    result.output(i, HouseDay.Answer.RELIEVED.ordinal()),
-                    result.output(i, HouseDay.Answer.HAZARD.ordinal()) > 0.5);
+                    result.output(i, HouseDay.Output.PEAK.ordinal()),
+                    result.output(i, HouseDay.Output.RELIEVED.ordinal()),
+                    result.output(i, HouseDay.Output.HAZARD.ordinal()) > 0.5);
         }
         writer.end();
     }
@@ -261,7 +261,7 @@ public final class SpreadReport {
 
     private static double[] peaks(SpreadAnswer answer) {
         return IntStream.range(0, answer.result().completed())
-                .mapToObj(i -> answer.result().output(i, HouseDay.Answer.PEAK.ordinal()))
+                .mapToObj(i -> answer.result().output(i, HouseDay.Output.PEAK.ordinal()))
                 .filter(peak -> !peak.isNaN())
                 .flatMapToDouble(DoubleStream::of)
                 .toArray();

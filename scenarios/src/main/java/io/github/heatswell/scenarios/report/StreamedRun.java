@@ -41,7 +41,7 @@ public final class StreamedRun {
     public StreamedRun(Scenario scenario, UnitSystem units) {
         this.scenario = Objects.requireNonNull(scenario, "scenario");
         this.units = Objects.requireNonNull(units, "units");
-        this.advice = Advice.before(scenario, Answer.onPage(units));
+        this.advice = Advice.before(scenario, CommandResult.onPage(units));
     }
 
     /**
@@ -59,12 +59,12 @@ public final class StreamedRun {
      *
      * @return with its {@link #files}; the report is empty where the trace could not be written, since nothing is known then
      */
-    public Answer answer() {
-        return new Answer(
+    public CommandResult answer() {
+        return new CommandResult(
                 files(),
                 () -> findings()
                         .map(found -> Report.of(
-                                        report().content(Answer.onScreen(units)),
+                                        report().content(CommandResult.onScreen(units)),
                                         Balances.of(found.summary()).and(advice.balances()))
                                 .thenIfCalm(NextStep.afterRun(
                                         scenario.system(),
@@ -86,7 +86,7 @@ public final class StreamedRun {
                         "summary.json", out -> SummaryJson.of(scenario, found()).write(out)),
                 ResultFile.of("pressure.png", out -> chart().writePng(out)),
                 ResultFile.ofText("pressure.svg", out -> chart().writeSvg(out)),
-                Answer.page(out -> HtmlPage.write(report().content(Answer.onPage(units)), out)));
+                CommandResult.page(out -> HtmlPage.write(report().content(CommandResult.onPage(units)), out)));
     }
 
     /**
@@ -115,7 +115,7 @@ public final class StreamedRun {
 
     private Results report() {
         List<Finding> told = found().narrative(scenario.doubts()).findings();
-        return new Results(scenario, found(), advice.after(told, Answer.onPage(units)), chart());
+        return new Results(scenario, found(), advice.after(told, CommandResult.onPage(units)), chart());
     }
 
     private RunFindings found() {

@@ -3,7 +3,7 @@ package io.github.heatswell.scenarios.spread;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.study.HouseDay.Answer;
+import io.github.heatswell.study.HouseDay.Output;
 import io.github.heatswell.study.StudyResult;
 import java.util.List;
 import java.util.Objects;
@@ -37,7 +37,7 @@ public record SpreadAnswer(Scenario scenario, VariedHouse house, StudyResult res
      * @return their spread (Pa, gauge)
      */
     public StudyResult.Spread peak() {
-        return result.spread(Answer.PEAK.ordinal());
+        return result.spread(Output.PEAK.ordinal());
     }
 
     /**
@@ -46,7 +46,7 @@ public record SpreadAnswer(Scenario scenario, VariedHouse house, StudyResult res
      * @return its spread (m3 of cold water)
      */
     public StudyResult.Spread relieved() {
-        return result.spread(Answer.RELIEVED.ordinal());
+        return result.spread(Output.RELIEVED.ordinal());
     }
 
     /**
@@ -64,7 +64,7 @@ public record SpreadAnswer(Scenario scenario, VariedHouse house, StudyResult res
      * @return the share of the samples that could be simulated
      */
     public StudyResult.Share hazardous() {
-        return result.spread(Answer.HAZARD.ordinal()).above(0.5);
+        return result.spread(Output.HAZARD.ordinal()).above(0.5);
     }
 
     /**
@@ -73,7 +73,7 @@ public record SpreadAnswer(Scenario scenario, VariedHouse house, StudyResult res
      * @return the share of the samples that could be simulated
      */
     public StudyResult.Share hazardFound() {
-        return result.spread(Answer.HAZARD_FOUND.ordinal()).above(0.5);
+        return result.spread(Output.HAZARD_FOUND.ordinal()).above(0.5);
     }
 
     /**
@@ -83,7 +83,7 @@ public record SpreadAnswer(Scenario scenario, VariedHouse house, StudyResult res
      */
     public List<Finding> firstHazards() {
         return IntStream.range(0, result.completed())
-                .filter(sample -> result.output(sample, Answer.HAZARD_FOUND.ordinal()) > 0.5)
+                .filter(sample -> result.output(sample, Output.HAZARD_FOUND.ordinal()) > 0.5)
                 .mapToObj(sample -> house.day(scenario).hazards(result.input(sample)))
                 .findFirst()
                 .orElse(List.of());
@@ -95,7 +95,7 @@ public record SpreadAnswer(Scenario scenario, VariedHouse house, StudyResult res
      * @return how many samples were answered, and how many of them have a balance that does not close
      */
     public Balances balances() {
-        StudyResult.Share open = result.spread(Answer.OPEN_BALANCE.ordinal()).above(0.5);
+        StudyResult.Share open = result.spread(Output.OPEN_BALANCE.ordinal()).above(0.5);
         return new Balances(open.count(), open.of());
     }
 
@@ -106,7 +106,7 @@ public record SpreadAnswer(Scenario scenario, VariedHouse house, StudyResult res
      * @return the rank correlation (-), -1 to 1: above 0 if more of it raises the peak
      */
     public double onPeak(int input) {
-        return result.importance(input, Answer.PEAK.ordinal());
+        return result.importance(input, Output.PEAK.ordinal());
     }
 
     /**
@@ -116,6 +116,6 @@ public record SpreadAnswer(Scenario scenario, VariedHouse house, StudyResult res
      * @return the rank correlation (-), -1 to 1: above 0 if more of it increases the discharge
      */
     public double onRelieved(int input) {
-        return result.importance(input, Answer.RELIEVED.ordinal());
+        return result.importance(input, Output.RELIEVED.ordinal());
     }
 }

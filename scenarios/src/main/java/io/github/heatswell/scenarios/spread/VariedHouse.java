@@ -77,7 +77,7 @@ public record VariedHouse(List<Input> inputs, boolean usual, Function<double[], 
      * @return what may be different about it
      */
     public static VariedHouse with(Scenario scenario, ExpansionVessel vessel) {
-        return with(scenario, house -> house.toBuilder().fit(vessel).build());
+        return with(scenario, house -> house.toBuilder().fitVessel(vessel).build());
     }
 
     /**

@@ -85,7 +85,7 @@ record LessonSite(Course course, Balances balances, UnitSystem first) {
 
     private List<ResultFile> files(List<SolvedLesson> solved) {
         List<ResultFile> files = new ArrayList<>();
-        files.add(file(INDEX, new TextPage(this, "index").write()));
+        files.add(file(INDEX, new ProsePage(this, "index").write()));
         files.add(file(STYLE, Course.resource("lessons.css")));
         files.add(file(SCRIPT, Course.resource("lessons.js")));
         for (SolvedLesson one : solved) {
@@ -94,7 +94,7 @@ record LessonSite(Course course, Balances balances, UnitSystem first) {
             files.add(file(worksheet(lesson), new Worksheet(this, one).write()));
             files.add(file(scenario(lesson), lesson.file()).toBeChanged());
         }
-        files.add(file(TEACHERS, new TextPage(this, "teachers").write()));
+        files.add(file(TEACHERS, new ProsePage(this, "teachers").write()));
         files.add(file(ANSWERS, new AnswerKey(this, solved).write()));
         return List.copyOf(files);
     }

@@ -34,7 +34,7 @@ class DrawnLogDiagnosisTest {
 
     private static PressureLog log(HotWaterSystem house, int minutes, boolean noted) {
         Draw bath = Draw.builder()
-                .at(60.0 * DRAWN_AT)
+                .timeOfDay(60.0 * DRAWN_AT)
                 .volume(25, VolumeUnit.LITRE)
                 .flow(8, FlowUnit.LITRE_PER_MINUTE)
                 .build();

@@ -161,7 +161,7 @@ class GaugeSweepDiagnosisTest {
                     .build();
         }
         Draw bath = Draw.builder()
-                .at(3_600 * (1 + random.nextDouble()))
+                .timeOfDay(3_600 * (1 + random.nextDouble()))
                 .volume(25, VolumeUnit.LITRE)
                 .flow(8, FlowUnit.LITRE_PER_MINUTE)
                 .build();

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.fuzz;
 
+import io.github.heatswell.scenarios.generated.Chance;
 import java.util.List;
 
 /** What goes wrong with the file of a logger: delimiters, quotes, headings, clocks that jump, cells of another kind. */
@@ -88,13 +89,15 @@ final class LogMutations {
 
     /** All of them. */
     static final List<Mutation> ALL = List.of(
-            (text, chance) -> Spots.replaced(text, Spots.CELL, chance, chance.of(CELLS)),
-            (text, chance) -> Spots.replaced(text, Spots.CELL, chance, Spots.drawn(text, Spots.CELL, chance)),
-            (text, chance) -> Spots.replaced(text, Spots.CELL, chance, chance.of(HEADINGS)),
+            (text, chance) -> TextPlaces.replaced(text, TextPlaces.CELL, chance, chance.of(CELLS)),
+            (text, chance) ->
+                    TextPlaces.replaced(text, TextPlaces.CELL, chance, TextPlaces.drawn(text, TextPlaces.CELL, chance)),
+            (text, chance) -> TextPlaces.replaced(text, TextPlaces.CELL, chance, chance.of(HEADINGS)),
             (text, chance) -> heading(text, chance.of(HEADINGS), chance),
             (text, chance) -> chance.oneIn(4) ? heading(text, stretchedHeading(chance), chance) : text,
             (text, chance) -> text.replace(chance.of(DELIMITERS), chance.of(List.of(",", ";", "\t", "|", " ", ""))),
-            (text, chance) -> Spots.with(text, chance, chance.of(List.of(",", ";", "\t", "\"", "\n", ",,", "\"\n\""))),
+            (text, chance) ->
+                    TextPlaces.with(text, chance, chance.of(List.of(",", ";", "\t", "\"", "\n", ",,", "\"\n\""))),
             (text, chance) -> chance.of(List.of("\n", " \n", "\ufeff", "sep=;\n", "# log\n", ",\n", "\"\"\n")) + text,
             (text, chance) -> text.length() < 100_000 ? text + text : text,
             (text, chance) -> text.replace('.', ','),
@@ -111,7 +114,7 @@ final class LogMutations {
 
     private static String heading(String text, String heading, Chance chance) {
         int end = Math.max(0, text.indexOf('\n'));
-        return Spots.replaced(text.substring(0, end), Spots.CELL, chance, heading) + text.substring(end);
+        return TextPlaces.replaced(text.substring(0, end), TextPlaces.CELL, chance, heading) + text.substring(end);
     }
 
     private static String stretchedHeading(Chance chance) {

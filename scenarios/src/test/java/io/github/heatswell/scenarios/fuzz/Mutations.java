@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.fuzz;
 
+import io.github.heatswell.scenarios.generated.Chance;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;

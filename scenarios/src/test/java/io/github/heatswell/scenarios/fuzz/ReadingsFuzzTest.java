@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.diagnosis.SpotReading;
 import io.github.heatswell.scenarios.cli.Outcome;
+import io.github.heatswell.scenarios.generated.Chance;
 import io.github.heatswell.scenarios.readings.InvalidReadingsException;
 import io.github.heatswell.scenarios.readings.OwnersReadings;
 import io.github.heatswell.scenarios.wording.Printable;

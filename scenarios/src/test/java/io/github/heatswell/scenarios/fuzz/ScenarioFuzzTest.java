@@ -9,6 +9,7 @@ import io.github.heatswell.scenarios.file.InvalidScenarioException;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.scenarios.file.Sources;
+import io.github.heatswell.scenarios.generated.Chance;
 import io.github.heatswell.scenarios.generated.RandomScenario;
 import io.github.heatswell.scenarios.generated.RandomScenarios;
 import io.github.heatswell.simulation.SimulationException;

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.fuzz;
 
+import io.github.heatswell.scenarios.generated.Chance;
 import java.util.List;
 
 /** What goes wrong with any text: numbers, units, letters that do not show, lines that never end. */
@@ -189,16 +190,19 @@ final class TextMutations {
 
     /** All of them. */
     static final List<Mutation> ALL = List.of(
-            (text, chance) -> Spots.replaced(text, Spots.NUMBER, chance, chance.of(NUMBERS)),
-            (text, chance) -> Spots.replaced(text, Spots.NUMBER, chance, number(chance)),
-            (text, chance) -> Spots.replaced(text, Spots.NUMBER, chance, Spots.drawn(text, Spots.NUMBER, chance)),
-            (text, chance) -> Spots.replaced(text, Spots.UNIT, chance, chance.of(UNITS)),
-            (text, chance) -> Spots.replaced(text, Spots.WORD, chance, chance.of(UNITS)),
-            (text, chance) -> Spots.replaced(text, Spots.WORD, chance, Spots.drawn(text, Spots.WORD, chance)),
-            (text, chance) -> Spots.replaced(text, Spots.LINE, chance, ""),
-            (text, chance) -> Spots.replaced(text, Spots.LINE, chance, Spots.drawn(text, Spots.LINE, chance)),
-            (text, chance) -> Spots.with(text, chance, chance.of(LETTERS)),
-            (text, chance) -> Spots.with(text, chance, Spots.drawn(text, Spots.LINE, chance)),
+            (text, chance) -> TextPlaces.replaced(text, TextPlaces.NUMBER, chance, chance.of(NUMBERS)),
+            (text, chance) -> TextPlaces.replaced(text, TextPlaces.NUMBER, chance, number(chance)),
+            (text, chance) -> TextPlaces.replaced(
+                    text, TextPlaces.NUMBER, chance, TextPlaces.drawn(text, TextPlaces.NUMBER, chance)),
+            (text, chance) -> TextPlaces.replaced(text, TextPlaces.UNIT, chance, chance.of(UNITS)),
+            (text, chance) -> TextPlaces.replaced(text, TextPlaces.WORD, chance, chance.of(UNITS)),
+            (text, chance) ->
+                    TextPlaces.replaced(text, TextPlaces.WORD, chance, TextPlaces.drawn(text, TextPlaces.WORD, chance)),
+            (text, chance) -> TextPlaces.replaced(text, TextPlaces.LINE, chance, ""),
+            (text, chance) ->
+                    TextPlaces.replaced(text, TextPlaces.LINE, chance, TextPlaces.drawn(text, TextPlaces.LINE, chance)),
+            (text, chance) -> TextPlaces.with(text, chance, chance.of(LETTERS)),
+            (text, chance) -> TextPlaces.with(text, chance, TextPlaces.drawn(text, TextPlaces.LINE, chance)),
             TextMutations::misspelt,
             (text, chance) -> text.substring(0, chance.below(text.length() + 1)),
             (text, chance) -> text.substring(chance.below(text.length() + 1)),
@@ -232,21 +236,22 @@ final class TextMutations {
         int length = chance.of(List.of(100, 3_000, 60_000, 150_000, 300_000));
         String run = chance.of(RUNS);
         String longRun = run.repeat(length / run.length());
-        String line = Spots.drawn(text, Spots.LINE, chance);
+        String line = TextPlaces.drawn(text, TextPlaces.LINE, chance);
         return switch (chance.below(4)) {
-            case 0 -> Spots.with(text, chance, longRun);
-            case 1 -> Spots.with(text, chance, line.repeat(length / Math.max(1, line.length())));
-            case 2 -> Spots.replaced(text, Spots.WORD, chance, longRun);
-            default -> Spots.replaced(text, Spots.LINE, chance, numbered(line, length));
+            case 0 -> TextPlaces.with(text, chance, longRun);
+            case 1 -> TextPlaces.with(text, chance, line.repeat(length / Math.max(1, line.length())));
+            case 2 -> TextPlaces.replaced(text, TextPlaces.WORD, chance, longRun);
+            default -> TextPlaces.replaced(text, TextPlaces.LINE, chance, numbered(line, length));
         };
     }
 
     private static String stretchedValue(String text, Chance chance) {
-        return Spots.replaced(text, Spots.VALUE, chance, stretched("1 bar", chance));
+        return TextPlaces.replaced(text, TextPlaces.VALUE, chance, stretched("1 bar", chance));
     }
 
     private static String stretchedCell(String text, Chance chance) {
-        return Spots.replaced(text, Spots.CELL, chance, stretched(Spots.drawn(text, Spots.CELL, chance), chance));
+        return TextPlaces.replaced(
+                text, TextPlaces.CELL, chance, stretched(TextPlaces.drawn(text, TextPlaces.CELL, chance), chance));
     }
 
     /** In quotes, with a long run of something behind it, and more behind that. */
@@ -260,7 +265,7 @@ final class TextMutations {
     private static String numbered(String line, int length) {
         StringBuilder text = new StringBuilder();
         for (int i = 0; text.length() < length; i++) {
-            text.append(Spots.WORD.matcher(line).replaceFirst("k" + i)).append('\n');
+            text.append(TextPlaces.WORD.matcher(line).replaceFirst("k" + i)).append('\n');
         }
         return text.toString();
     }

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.fuzz;
 
+import io.github.heatswell.scenarios.generated.Chance;
 import java.util.List;
 
 /** What goes wrong with a text in YAML: indentation, anchors and aliases, nesting, keys given twice, values of another kind. */
@@ -79,12 +80,14 @@ final class YamlMutations {
 
     /** All of them. */
     static final List<Mutation> ALL = List.of(
-            (text, chance) -> Spots.replaced(text, Spots.VALUE, chance, chance.of(VALUES)),
-            (text, chance) -> Spots.replaced(text, Spots.VALUE, chance, Spots.drawn(text, Spots.VALUE, chance)),
-            (text, chance) -> Spots.replaced(text, Spots.KEY, chance, Spots.drawn(text, Spots.KEY, chance)),
-            (text, chance) -> Spots.replaced(text, Spots.KEY, chance, chance.of(VALUES)),
-            (text, chance) -> Spots.replaced(text, Spots.LINE, chance, indented(text, chance)),
-            (text, chance) -> Spots.replaced(text, Spots.LINE, chance, chance.of(LINES)),
+            (text, chance) -> TextPlaces.replaced(text, TextPlaces.VALUE, chance, chance.of(VALUES)),
+            (text, chance) -> TextPlaces.replaced(
+                    text, TextPlaces.VALUE, chance, TextPlaces.drawn(text, TextPlaces.VALUE, chance)),
+            (text, chance) ->
+                    TextPlaces.replaced(text, TextPlaces.KEY, chance, TextPlaces.drawn(text, TextPlaces.KEY, chance)),
+            (text, chance) -> TextPlaces.replaced(text, TextPlaces.KEY, chance, chance.of(VALUES)),
+            (text, chance) -> TextPlaces.replaced(text, TextPlaces.LINE, chance, indented(text, chance)),
+            (text, chance) -> TextPlaces.replaced(text, TextPlaces.LINE, chance, chance.of(LINES)),
             (text, chance) -> chance.of(LINES) + text,
             (text, chance) -> text + chance.of(LINES),
             YamlMutations::nested,
@@ -94,7 +97,7 @@ final class YamlMutations {
     private YamlMutations() {}
 
     private static String indented(String text, Chance chance) {
-        String line = Spots.drawn(text, Spots.LINE, chance);
+        String line = TextPlaces.drawn(text, TextPlaces.LINE, chance);
         return chance.of(List.of(" ", "  ", "\t", "    ", "- ", "\u00a0", "          ")) + line;
     }
 
@@ -103,14 +106,16 @@ final class YamlMutations {
         boolean list = chance.oneIn(2);
         String value =
                 (list ? "[" : "{ a: ").repeat(depth) + "1" + (chance.oneIn(3) ? "" : (list ? "]" : "}").repeat(depth));
-        return Spots.replaced(text, Spots.VALUE, chance, value);
+        return TextPlaces.replaced(text, TextPlaces.VALUE, chance, value);
     }
 
     /** A line again and again, as an item of a list where it is one. */
     private static String longList(String text, Chance chance) {
-        String line = Spots.drawn(text, Spots.LINE, chance);
+        String line = TextPlaces.drawn(text, TextPlaces.LINE, chance);
         int times = chance.of(List.of(3, 21, 51, 201, 301, 501, 2_000));
-        return line.length() * times > 200_000 ? text : Spots.replaced(text, Spots.LINE, chance, line.repeat(times));
+        return line.length() * times > 200_000
+                ? text
+                : TextPlaces.replaced(text, TextPlaces.LINE, chance, line.repeat(times));
     }
 
     private static String bomb(String text, Chance chance) {

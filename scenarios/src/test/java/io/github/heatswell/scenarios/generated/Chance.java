@@ -4,12 +4,17 @@ import java.util.List;
 import java.util.SplittableRandom;
 
 /** Draws that are the same for the same seed on every machine. */
-final class Chance {
+public final class Chance {
 
     private final SplittableRandom random;
 
     Chance(long seed) {
         random = new SplittableRandom(seed);
+    }
+
+    /** For one of many cases under one seed. */
+    public Chance(long seed, int number) {
+        this(seed * 1_000_003 + number);
     }
 
     /** A number from 0 to below 1. */
@@ -32,11 +37,20 @@ final class Chance {
         return random.nextInt(first, last + 1);
     }
 
+    /** A whole number from 0 to below the bound. */
+    public int below(int bound) {
+        return random.nextInt(bound);
+    }
+
+    public boolean oneIn(int number) {
+        return random.nextInt(number) == 0;
+    }
+
     boolean with(double probability) {
         return random.nextDouble() < probability;
     }
 
-    <T> T of(List<? extends T> choices) {
+    public <T> T of(List<? extends T> choices) {
         return choices.get(random.nextInt(choices.size()));
     }
 }

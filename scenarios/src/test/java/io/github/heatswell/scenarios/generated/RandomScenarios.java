@@ -40,7 +40,7 @@ public final class RandomScenarios {
         new Belongings(chance, wildness, numbers, file).agree();
         new Absolutes(chance).put(file);
         start(chance, numbers, file);
-        new Doubts(chance).cast(file);
+        new Uncertainties(chance).cast(file);
         return new RandomScenario(seed, file);
     }
 

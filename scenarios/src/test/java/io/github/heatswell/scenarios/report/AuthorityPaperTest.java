@@ -34,7 +34,7 @@ class AuthorityPaperTest {
                 .build()
                 .answer();
         for (UnitSystem units : UnitSystem.values()) {
-            QuantityFormat shown = Answer.onPage(units);
+            QuantityFormat shown = CommandResult.onPage(units);
             Document.Section paper = new SizingReport(answer, units)
                     .content(shown).sections().stream()
                             .filter(section -> section.title().startsWith("For the authority"))
@@ -123,7 +123,7 @@ class AuthorityPaperTest {
         assertEquals(
                 Optional.empty(),
                 new SizingReport(none, UnitSystem.SI)
-                        .content(Answer.onPage(UnitSystem.SI)).sections().stream()
+                        .content(CommandResult.onPage(UnitSystem.SI)).sections().stream()
                                 .filter(section -> section.title().startsWith("For the authority"))
                                 .findFirst());
     }

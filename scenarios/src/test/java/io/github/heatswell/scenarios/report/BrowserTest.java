@@ -61,7 +61,7 @@ class BrowserTest {
         pages.add(Pages.ofDiagnosis(logged, UnitSystem.US, folder));
         VesselAnswer sized =
                 VesselChoice.of(Catalogue.read("ridge-house")).build().answer();
-        pages.add(Pages.text(new SizingReport(sized, UnitSystem.US).content(Answer.onPage(UnitSystem.US))));
+        pages.add(Pages.text(new SizingReport(sized, UnitSystem.US).content(CommandResult.onPage(UnitSystem.US))));
         pages.add(Pages.text(Samples.ordinary(UnitSystem.SI)));
         assertFits(pages);
     }

@@ -66,7 +66,7 @@ class DiagnosisReportTest {
     }
 
     private static String report(DiagnosisAnswer answer) {
-        return report(answer, Answer.onScreen(UnitSystem.SI)).text().replaceAll("\\s+", " ");
+        return report(answer, CommandResult.onScreen(UnitSystem.SI)).text().replaceAll("\\s+", " ");
     }
 
     private static Report report(DiagnosisAnswer answer, QuantityFormat shown) {
@@ -107,7 +107,7 @@ class DiagnosisReportTest {
                 fit(Cause.AS_DESCRIBED, 30, 0.00004, SERIOUS));
         String text = report(nothing);
         assertFalse(text.contains("HAZARD"), text);
-        assertFalse(report(nothing, Answer.onScreen(UnitSystem.SI)).isHazard());
+        assertFalse(report(nothing, CommandResult.onScreen(UnitSystem.SI)).isHazard());
         assertTrue(text.contains("These readings don't settle it: none of the causes"), text);
         assertFalse(text.contains("explained best"), text);
         assertTrue(text.contains("The relief valve opens at a higher pressure than nearly all 1.0 described"), text);
@@ -151,7 +151,7 @@ class DiagnosisReportTest {
 
     private static String page(DiagnosisAnswer answer) throws IOException {
         StringBuilder out = new StringBuilder();
-        HtmlPage.write(new DiagnosisReport(answer, Optional.empty()).content(Answer.onPage(UnitSystem.SI)), out);
+        HtmlPage.write(new DiagnosisReport(answer, Optional.empty()).content(CommandResult.onPage(UnitSystem.SI)), out);
         return out.toString();
     }
 

@@ -73,10 +73,10 @@ class DoubtsTest {
         };
         Scenario house = house(unread);
         assertEquals(Severity.CAUTION, finding(house, "relief-set-above-tank").severity());
-        assertEquals(List.of(), AlarmNote.of(house, Answer.onScreen(UnitSystem.SI)));
+        assertEquals(List.of(), AlarmNote.of(house, CommandResult.onScreen(UnitSystem.SI)));
         Scenario read = house("tank.working-pressure=7 bar", "relief[0].opens=8 bar", "relief[0].full-lift=11 bar");
         assertEquals(Severity.HAZARD, finding(read, "relief-set-above-tank").severity());
-        assertFalse(AlarmNote.of(read, Answer.onScreen(UnitSystem.SI)).isEmpty());
+        assertFalse(AlarmNote.of(read, CommandResult.onScreen(UnitSystem.SI)).isEmpty());
     }
 
     @Test

@@ -24,7 +24,7 @@ class DripSheetTest {
 
     private static Block.Grid grid(String name) {
         return (Block.Grid) DripSheet.of(Catalogue.read(name).system())
-                .section(Answer.onScreen(UnitSystem.SI))
+                .section(CommandResult.onScreen(UnitSystem.SI))
                 .blocks()
                 .get(1);
     }

@@ -52,9 +52,9 @@ class OneNarrativeTest {
         Chart chart = Chart.of(run, scenario.doubts(), UnitSystem.SI);
         String picture = chart.headline();
         Results report = report(scenario, findings, chart);
-        String screen = screen(report.content(Answer.onScreen(UnitSystem.SI)));
+        String screen = screen(report.content(CommandResult.onScreen(UnitSystem.SI)));
         assertTrue(screen.contains(" " + ascii(picture) + ". "), picture + " is not on the screen: " + screen);
-        assertEquals(picture + ".", answer(report.content(Answer.onPage(UnitSystem.SI))));
+        assertEquals(picture + ".", answer(report.content(CommandResult.onPage(UnitSystem.SI))));
         assertTrue(summary(scenario, findings).contains("\"headline\" : \"" + picture + "\""), picture);
     }
 
@@ -69,7 +69,7 @@ class OneNarrativeTest {
         Chart chart = Chart.of(run, scenario.doubts(), UnitSystem.SI);
         chart.writeSvg(svg);
         assertTrue(oneLine(svg.toString()).contains("Hazard: " + told), "the picture: " + told);
-        String screen = screen(report(scenario, findings, chart).content(Answer.onScreen(UnitSystem.SI)));
+        String screen = screen(report(scenario, findings, chart).content(CommandResult.onScreen(UnitSystem.SI)));
         assertTrue(screen.startsWith("HAZARD: " + ascii(told)), screen);
         assertTrue(summary(scenario, findings).contains("\"sentence\" : \"" + told + "\""), "the finding: " + told);
     }
@@ -83,9 +83,9 @@ class OneNarrativeTest {
         List<NamedSummary> all = runs.stream().map(NamedRun::summary).toList();
         Chart chart = Chart.comparing(runs, all, UnitSystem.SI);
         ComparisonReport report = new ComparisonReport(runs, all, chart);
-        String screen = screen(report.content(Answer.onScreen(UnitSystem.SI)));
+        String screen = screen(report.content(CommandResult.onScreen(UnitSystem.SI)));
         assertTrue(screen.contains(ascii(chart.headline()) + "."), screen);
-        assertEquals(chart.headline() + ".", answer(report.content(Answer.onPage(UnitSystem.SI))));
+        assertEquals(chart.headline() + ".", answer(report.content(CommandResult.onPage(UnitSystem.SI))));
     }
 
     /** Something of a house, and what it does: the words of which a sentence about a run is made. */

@@ -91,7 +91,7 @@ class PageTest {
     void everySizeIsListedWithTheRunAfterIt() throws IOException {
         VesselAnswer answer =
                 VesselChoice.of(Catalogue.read("orchard-lodge")).build().answer();
-        Document content = new SizingReport(answer, UnitSystem.SI).content(Answer.onPage(UnitSystem.SI));
+        Document content = new SizingReport(answer, UnitSystem.SI).content(CommandResult.onPage(UnitSystem.SI));
         List<Block> options = Pages.onPage(section(content, "Sizes, alternatives and cost"));
         assertEquals(
                 answer.sizing().nominal().size(), ((Grid) options.get(0)).rows().size());
@@ -120,13 +120,13 @@ class PageTest {
     }
 
     private static Advice advice(Scenario scenario, RunResult result, UnitSystem units) {
-        return Advice.of(scenario, Findings.of(result.summary(), scenario.doubts()), Answer.onPage(units));
+        return Advice.of(scenario, Findings.of(result.summary(), scenario.doubts()), CommandResult.onPage(units));
     }
 
     private static Document page(Scenario scenario, UnitSystem units) {
         RunResult result = scenario.simulation().run();
         Advice advice = advice(scenario, result, units);
         return new Results(scenario, RunFindings.of(result), advice, Chart.of(result, units))
-                .content(Answer.onPage(units));
+                .content(CommandResult.onPage(units));
     }
 }

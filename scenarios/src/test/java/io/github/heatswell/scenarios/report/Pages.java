@@ -48,7 +48,7 @@ final class Pages {
         Advice none = new Advice(
                 new Check(List.of(), List.of(), List.of()), Optional.empty(), Optional.empty(), Balances.NONE);
         Results report = new Results(scenario, RunFindings.of(run), none, Chart.of(run, units));
-        return Report.of(report.content(Answer.onScreen(units)), Balances.of(run.summary()));
+        return Report.of(report.content(CommandResult.onScreen(units)), Balances.of(run.summary()));
     }
 
     /** The report of a run, as the program writes it. */

@@ -177,7 +177,7 @@ class ReportTest {
                                         runs,
                                         runs.stream().map(NamedRun::summary).toList(),
                                         chart)
-                                .content(Answer.onScreen(UnitSystem.SI)),
+                                .content(CommandResult.onScreen(UnitSystem.SI)),
                         Balances.NONE)
                 .text();
         assertTrue(report.startsWith("HAZARD in quarry-row: After 27 min 12 s the pressure reaches 16 bar."), report);

@@ -65,7 +65,7 @@ class ResultArgumentsTest {
                 Duration.ofHours(4),
                 Duration.ofMinutes(1));
         RunResult run = changed.simulation().run();
-        Answer answer = Results.answer(changed, run, UnitSystem.SI);
+        CommandResult answer = Results.answer(changed, run, UnitSystem.SI);
         assertEquals(6, answer.files().size());
         assertTrue(answer.report().get().text().contains("A changed lodge"));
     }

@@ -61,12 +61,13 @@ class SizingAgreesTest {
     @MethodSource("answers")
     void noTwoPlacesSayOpposites(VesselAnswer answer) throws IOException {
         SizingReport report = new SizingReport(answer, UnitSystem.SI);
-        String page = Pages.text(report.content(Answer.onPage(UnitSystem.SI))).replaceAll("\\s+", " ");
+        String page =
+                Pages.text(report.content(CommandResult.onPage(UnitSystem.SI))).replaceAll("\\s+", " ");
         boolean lower =
                 answer.recommended().isEmpty() && answer.supplies().cheapest().isPresent();
         assertFalse(lower && page.contains("The vessel should be charged to"), "the answer names another charge");
         List<List<String>> rows =
-                PageSizes.choices(answer, Answer.onScreen(UnitSystem.SI)).rows();
+                PageSizes.choices(answer, CommandResult.onScreen(UnitSystem.SI)).rows();
         theDripIsThatOfTheRun(answer.asItIs(), rows.get(0).get(1));
         rows.forEach(row -> theRowIsTrue(answer, row));
         theVesselIsWhatTheRunFinds(answer, page, rows);

@@ -17,7 +17,8 @@ import org.junit.jupiter.api.Test;
 class TextPageTest {
 
     private static String shown(List<AlarmNote> alarms, Section... sections) {
-        return TextPage.of(Document.of("A house", "", alarms, List.of(sections), Answer.onScreen(UnitSystem.SI)));
+        return TextPage.of(
+                Document.of("A house", "", alarms, List.of(sections), CommandResult.onScreen(UnitSystem.SI)));
     }
 
     private static Block paragraph(String text) {

@@ -2,13 +2,13 @@ package io.github.heatswell.scenarios.cli;
 
 import io.github.heatswell.scenarios.cli.Request.NoAnswerException;
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.scenarios.report.Answer;
+import io.github.heatswell.scenarios.report.CommandResult;
 import io.github.heatswell.scenarios.report.NextStep;
 import io.github.heatswell.scenarios.report.ResultFolder;
 import java.util.Optional;
 
 /** A command that runs on one scenario at a time. */
-interface ScenarioQuestion extends Question {
+interface ScenarioCommand extends CliCommand {
 
     /** What the name of the folder with the files ends in. */
     String folderEnding();
@@ -18,9 +18,9 @@ interface ScenarioQuestion extends Question {
      *
      * @param scenario the scenario
      * @param request the parsed command line
-     * @throws NoAnswerException if the question makes no sense for this scenario
+     * @throws NoAnswerException if the command makes no sense for this scenario
      */
-    Answer answer(Scenario scenario, Request request) throws NoAnswerException;
+    CommandResult answer(Scenario scenario, Request request) throws NoAnswerException;
 
     /**
      * Refuses a command line that makes no sense.
@@ -31,12 +31,12 @@ interface ScenarioQuestion extends Question {
      */
     default void check(int scenarios, Request request) throws NoAnswerException {}
 
-    /** The folder as this question writes into it. */
+    /** The folder as this command writes into it. */
     default ResultFolder folder(ResultFolder folder, Request request) {
         return folder;
     }
 
-    /** The question to ask instead where this one has no answer for a house; empty if none would help. */
+    /** The command to use instead where this one has no answer for a house; empty if none would help. */
     default Optional<NextStep> otherwise(Scenario scenario) {
         return Optional.empty();
     }
@@ -47,7 +47,7 @@ interface ScenarioQuestion extends Question {
     }
 
     @Override
-    default ExitStatus ask(Request request) {
+    default ExitStatus execute(Request request) {
         return Runner.each(this, request);
     }
 }

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class WordingTest {
+class ChartWordingTest {
 
     @ParameterizedTest
     @CsvSource({

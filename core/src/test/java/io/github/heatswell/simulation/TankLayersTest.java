@@ -32,7 +32,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** A tank in layers. */
-class LayersTest {
+class TankLayersTest {
 
     private static Tank tank(double litres, int layers, double lossWattPerKelvin, Shell shell) {
         return Tank.builder()

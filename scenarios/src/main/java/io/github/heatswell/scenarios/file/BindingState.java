@@ -18,7 +18,7 @@ import java.util.Set;
 /**
  * State of a file while it is being bound: where each field is, which fields are invalid, and what was assumed.
  */
-final class Findings {
+final class BindingState {
 
     private final Faults faults;
     private final Mapping file;
@@ -27,7 +27,7 @@ final class Findings {
     private final List<Assumption> assumptions = new ArrayList<>();
     private final List<UncertainField> uncertain = new ArrayList<>();
 
-    Findings(Faults faults, Mapping file) {
+    BindingState(Faults faults, Mapping file) {
         this.faults = faults;
         this.file = file;
     }

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Only a picture gets into a page as markup. */
-class SvgTest {
+class PageSvgTest {
 
     @Test
     void idsAndWhatRefersToThemGetAPrefix() {

@@ -5,14 +5,14 @@ import io.github.heatswell.scenarios.report.Html;
 import java.util.stream.Collectors;
 
 /** A page of prose, such as the first page or that for teachers, written as the text of the course has it. */
-final class TextPage {
+final class ProsePage {
 
     private final LessonSite site;
     private final Fields from;
     private final Page page;
     private final Html html;
 
-    TextPage(LessonSite site, String name) {
+    ProsePage(LessonSite site, String name) {
         this.site = site;
         this.from = site.course().prose(name);
         this.page = new Page(site, "index", from.text("name"));

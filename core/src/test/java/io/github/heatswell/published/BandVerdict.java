@@ -3,7 +3,7 @@ package io.github.heatswell.published;
 import java.util.List;
 
 /** How a published figure compares with the predicted band. */
-enum Verdict {
+enum BandVerdict {
     IN("in the band"),
     PARTLY("partly in the band"),
     ABOVE("above the band"),
@@ -11,23 +11,23 @@ enum Verdict {
 
     final String words;
 
-    Verdict(String words) {
+    BandVerdict(String words) {
         this.words = words;
     }
 
-    static Verdict of(List<PublishedFigure.Value> published, List<Band> predicted) {
+    static BandVerdict of(List<PublishedFigure.Value> published, List<Band> predicted) {
         if (published.size() != predicted.size()) {
             throw new IllegalArgumentException(published.size() + " figures, " + predicted.size() + " bands");
         }
-        Verdict whole = IN;
+        BandVerdict whole = IN;
         for (int i = 0; i < published.size(); i++) {
-            Verdict one = of(published.get(i), predicted.get(i));
+            BandVerdict one = of(published.get(i), predicted.get(i));
             whole = i == 0 || whole == one ? one : PARTLY;
         }
         return whole;
     }
 
-    private static Verdict of(PublishedFigure.Value published, Band band) {
+    private static BandVerdict of(PublishedFigure.Value published, Band band) {
         double low = published.low() - published.tolerance();
         double high = published.high() + published.tolerance();
         if (published.atMost()) {

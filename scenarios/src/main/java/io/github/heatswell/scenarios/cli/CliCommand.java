@@ -3,7 +3,7 @@ package io.github.heatswell.scenarios.cli;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** A command. A new one needs a class and its name in {@link CommandFactory}. */
-interface Question {
+interface CliCommand {
 
     /**
      * Says what stands on the command line, and in the help.
@@ -13,9 +13,9 @@ interface Question {
     void describe(CommandSpec spec);
 
     /**
-     * Finds the answer and shows it.
+     * Does what was asked, and shows the answer.
      *
      * @param request the parsed command line
      */
-    ExitStatus ask(Request request);
+    ExitStatus execute(Request request);
 }

@@ -14,13 +14,13 @@ import org.junit.jupiter.api.Test;
  * The table that tells causes apart is what the runs give. With {@code -Dreadme.rewrite} it is written anew instead of
  * compared.
  */
-class CausesTest {
+class HouseCausesTest {
 
     private static final Path PAGE = Path.of("docs/causes.md");
-    private static final String BEGIN = "<!-- causes: made by CausesTest -->\n";
+    private static final String BEGIN = "<!-- causes: made by HouseCausesTest -->\n";
     private static final String END = "<!-- end of causes -->";
 
-    private static final List<Cause> CAUSES = Cause.all();
+    private static final List<CauseCase> CAUSES = CauseCase.all();
 
     @Test
     void theTableIsWhatTheRunsGive() throws IOException {
@@ -37,13 +37,13 @@ class CausesTest {
 
     @Test
     void noTwoCausesLookTheSame() {
-        List<String> signatures = CAUSES.stream().map(Cause::signature).toList();
+        List<String> signatures = CAUSES.stream().map(CauseCase::signature).toList();
         assertEquals(CAUSES.size(), signatures.stream().distinct().count(), signatures::toString);
     }
 
     private static String table() {
-        return CAUSES.stream().map(Cause::row).collect(Collectors.joining("", """
-                | Cause | Scenario | While heating | At night, heater off | At rest | Of the time | Openings a day | L a day | Bar at rest | Hottest, degC | Half-way | What gives it away |
+        return CAUSES.stream().map(CauseCase::row).collect(Collectors.joining("", """
+                | CauseCase | Scenario | While heating | At night, heater off | At rest | Of the time | Openings a day | L a day | Bar at rest | Hottest, degC | Half-way | What gives it away |
                 | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |
                 """, ""));
     }

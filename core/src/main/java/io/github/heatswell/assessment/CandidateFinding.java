@@ -19,7 +19,7 @@ import java.util.stream.IntStream;
  * @param impliedBy the findings that say all it says: it is left out beside one of them, unless that one is open
  * @param opposedBy the findings that demand the opposite of its advice: it is left out beside any of them
  */
-record Found(
+record CandidateFinding(
         Finding finding,
         Set<NamedValue> inputs,
         Optional<String> valve,
@@ -27,30 +27,30 @@ record Found(
         Set<String> impliedBy,
         Set<String> opposedBy) {
 
-    Found {
+    CandidateFinding {
         inputs = Set.copyOf(inputs);
         impliedBy = Set.copyOf(impliedBy);
         opposedBy = Set.copyOf(opposedBy);
     }
 
     /** What stands of all that was found, each finding as open as what is not known leaves it. */
-    static List<Finding> kept(List<Found> all, Doubts doubts) {
-        List<Found> weighed =
+    static List<Finding> kept(List<CandidateFinding> all, Doubts doubts) {
+        List<CandidateFinding> weighed =
                 all.stream().map(found -> found.as(doubts.weighed(found))).toList();
         Set<String> open = open(all, weighed);
         return weighed.stream()
                 .filter(found -> found.stands(weighed, open))
-                .map(Found::finding)
+                .map(CandidateFinding::finding)
                 .toList();
     }
 
     /** Whether nothing that stands itself takes its place: what is left out says nothing in the place of others. */
-    private boolean stands(List<Found> weighed, Set<String> open) {
+    private boolean stands(List<CandidateFinding> weighed, Set<String> open) {
         return weighed.stream().noneMatch(other -> isLeftOutBy(other.id(), open) && other.stands(weighed, open));
     }
 
     /** The findings that values in doubt leave open. */
-    private static Set<String> open(List<Found> said, List<Found> weighed) {
+    private static Set<String> open(List<CandidateFinding> said, List<CandidateFinding> weighed) {
         return IntStream.range(0, said.size())
                 .filter(i ->
                         said.get(i).finding.severity() != weighed.get(i).finding.severity())
@@ -58,8 +58,8 @@ record Found(
                 .collect(Collectors.toSet());
     }
 
-    private Found as(Finding other) {
-        return new Found(other, inputs, valve, compared, impliedBy, opposedBy);
+    private CandidateFinding as(Finding other) {
+        return new CandidateFinding(other, inputs, valve, compared, impliedBy, opposedBy);
     }
 
     /** Whether another finding takes its place. */

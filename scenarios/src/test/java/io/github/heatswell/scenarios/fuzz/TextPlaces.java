@@ -1,12 +1,13 @@
 package io.github.heatswell.scenarios.fuzz;
 
+import io.github.heatswell.scenarios.generated.Chance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 
 /** Where in a text something can be put, by its grammar: a number, a word, a line, a cell. Each is found in one pass. */
-final class Spots {
+final class TextPlaces {
 
     static final Pattern NUMBER = Pattern.compile("\\d+(?:\\.\\d+)?");
     static final Pattern UNIT = Pattern.compile("(?<=\\d )[^\\s,}\\]]+");
@@ -19,7 +20,7 @@ final class Spots {
     /** A text this long (characters) is not made longer. */
     private static final int LONG = 400_000;
 
-    private Spots() {}
+    private TextPlaces() {}
 
     /** The text with one of these, drawn by chance, replaced. */
     static String replaced(String text, Pattern what, Chance chance, String replacement) {

@@ -12,7 +12,7 @@ import java.math.MathContext;
 import java.util.List;
 
 /** Makes some quantities uncertain, as far as both ends stay possible. */
-final class Doubts {
+final class Uncertainties {
 
     /** What stands behind the sign is drawn up to so many times as far. */
     private static final double CUT_OFF = 1.5;
@@ -20,7 +20,7 @@ final class Doubts {
     private final Chance chance;
     private final double share;
 
-    Doubts(Chance chance) {
+    Uncertainties(Chance chance) {
         this.chance = chance;
         this.share = chance.with(0.3) ? 0.2 : 0;
     }

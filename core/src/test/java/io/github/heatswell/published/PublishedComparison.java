@@ -10,12 +10,12 @@ import java.util.stream.Stream;
  * @param prediction how it is predicted, and how the two should compare
  * @param bands what was predicted, one band for each number of the figure
  */
-record Comparison(PublishedFigure figure, Prediction prediction, List<Band> bands) {
+record PublishedComparison(PublishedFigure figure, Prediction prediction, List<Band> bands) {
 
     /** Every figure that is compared, in the order of the page; takes some seconds of simulation. */
-    static List<Comparison> all(List<PublishedFigure> figures) {
+    static List<PublishedComparison> all(List<PublishedFigure> figures) {
         return predictions()
-                .map(prediction -> new Comparison(
+                .map(prediction -> new PublishedComparison(
                         figure(figures, prediction.figure()),
                         prediction,
                         prediction.bands().get()))
@@ -40,8 +40,8 @@ record Comparison(PublishedFigure figure, Prediction prediction, List<Band> band
                 .orElseThrow(() -> new IllegalStateException("no figure " + id));
     }
 
-    Verdict verdict() {
-        return Verdict.of(figure.numbers(), bands);
+    BandVerdict verdict() {
+        return BandVerdict.of(figure.numbers(), bands);
     }
 
     boolean simulated() {

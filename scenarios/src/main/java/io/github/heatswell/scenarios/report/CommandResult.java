@@ -18,7 +18,7 @@ import java.util.function.Supplier;
  * @param files what is written, in this order
  * @param report what is shown, once the files are complete
  */
-public record Answer(List<ResultFile> files, Supplier<Report> report) {
+public record CommandResult(List<ResultFile> files, Supplier<Report> report) {
 
     /**
      * Checks that everything is there and copies the list.
@@ -26,7 +26,7 @@ public record Answer(List<ResultFile> files, Supplier<Report> report) {
      * @param files what is written, in this order
      * @param report what is shown, once the files are complete
      */
-    public Answer {
+    public CommandResult {
         files = List.copyOf(files);
         Objects.requireNonNull(report, "report");
     }
@@ -40,7 +40,7 @@ public record Answer(List<ResultFile> files, Supplier<Report> report) {
      * @param tables files of numbers
      * @param pictures files that are made at the same time as the page
      */
-    static Answer of(
+    static CommandResult of(
             Function<QuantityFormat, Document> content,
             Balances balances,
             UnitSystem units,
@@ -51,12 +51,12 @@ public record Answer(List<ResultFile> files, Supplier<Report> report) {
         drawn.add(page(out -> HtmlPage.write(content.apply(onPage(units)), out)));
         List<ResultFile> files = new ArrayList<>(tables);
         files.addAll(ResultFile.sideBySide(drawn));
-        return new Answer(files, () -> report);
+        return new CommandResult(files, () -> report);
     }
 
     /** The same with what comes next where nobody may be hurt. */
-    Answer then(NextStep step) {
-        return new Answer(files, () -> report.get().thenIfCalm(step));
+    CommandResult then(NextStep step) {
+        return new CommandResult(files, () -> report.get().thenIfCalm(step));
     }
 
     /**

@@ -11,13 +11,13 @@ import java.util.Locale;
  * @param scenario a bundled scenario
  * @param figures what the run left
  */
-record Cause(String name, String scenario, CauseFigures figures) {
+record CauseCase(String name, String scenario, CauseFigures figures) {
 
     /** Fine enough for a climb of a few minutes. */
     private static final Duration SAMPLE = Duration.ofSeconds(10);
 
     /** Every cause that can be told from the others by what it leaves. */
-    static List<Cause> all() {
+    static List<CauseCase> all() {
         return List.of(
                 of("expansion; vessel missing, isolated or waterlogged", "mill-cottage"),
                 of("expansion; vessel too small", "mill-cottage-small-vessel"),
@@ -30,8 +30,8 @@ record Cause(String name, String scenario, CauseFigures figures) {
                 of("thermostat stuck", "mill-cottage-thermostat"));
     }
 
-    private static Cause of(String name, String scenario) {
-        return new Cause(
+    private static CauseCase of(String name, String scenario) {
+        return new CauseCase(
                 name,
                 scenario,
                 new CauseFigures(Catalogue.read(scenario)
