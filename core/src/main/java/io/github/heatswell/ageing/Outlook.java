@@ -14,6 +14,7 @@ import io.github.heatswell.units.VolumeUnit;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
@@ -34,6 +35,9 @@ public final class Outlook {
     /** The most years that can be looked ahead. */
     public static final int MAX_YEARS = 40;
 
+    /** A shorter run would leave out the night, in which a leaking seat makes a valve drip. */
+    private static final Duration MIN_RUN = Duration.ofDays(1);
+
     private static final Duration MAX_RUN = Duration.ofDays(3);
     private static final Limits SWING = Limits.between("street-swing", 0, 10e5);
     private static final Limits LARGER = Limits.between("larger", 0.1e-3, 5);
@@ -50,7 +54,7 @@ public final class Outlook {
 
     private Outlook(Builder from) {
         house = from.house;
-        run = from.run.compareTo(MAX_RUN) > 0 ? MAX_RUN : from.run;
+        run = Collections.max(List.of(MIN_RUN, Collections.min(List.of(MAX_RUN, from.run))));
         years = from.years;
         fading = from.fading;
         mainsSwing = from.mainsSwing;
@@ -64,7 +68,8 @@ public final class Outlook {
      * Starts a look ahead.
      *
      * @param house the house, with a sound vessel
-     * @param run how long its run is, above 0; of runs above three days the first three are taken
+     * @param run how long its run is, above 0; a shorter one than a day goes on to a day, and of one above three days
+     *     the first three are taken
      * @return a builder for ten years, the usual rates of precharge loss, mains without seasons, no larger vessel, and
      *     the usual uncertainty of the house
      */

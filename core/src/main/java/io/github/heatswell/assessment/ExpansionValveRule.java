@@ -16,9 +16,6 @@ import java.util.function.Consumer;
 /** A safety group or expansion valve on the cold inlet: discharging the expansion is its work, and it has to open first. */
 final class ExpansionValveRule implements Rule {
 
-    /** What such a valve discharges in a heat-up from cold, at most, as a share of the tank: French plumbers' pages. */
-    private static final double MAX_SHARE = 0.03;
-
     @Override
     public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
         List<ReliefValve> guards = subject.working().stream()
@@ -75,16 +72,14 @@ final class ExpansionValveRule implements Rule {
     }
 
     private static Finding.Draft advised(AssessmentContext subject, ReliefValve valve, Finding.Draft draft) {
-        double share = MAX_SHARE * subject.house.tank().volume();
-        boolean ordinary = VesselSizeRule.needed(subject) <= share;
         String keep = "Let the " + valve.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ')
                 + " drip, keep its pipe to the tundish or drain open and in sight, and never plug, cap or downsize it."
                 + ExpansionRule.MAY_END
-                + (ordinary ? " More than about {} in a heat-up from cold, or any" : " Any")
-                + " water long after the heater went off" + (ordinary ? "," : "") + " does not come from expansion.";
+                + " The water grows by about {} in a heat-up from cold: clearly more than that, or any long after the heater"
+                + " went off, does not come from expansion.";
         return draft.rests(Deciding.HEAT_UP)
                 .about(valve)
-                .advises(keep, ordinary ? new Measure[] {volume(share)} : new Measure[0])
+                .advises(keep, volume(VesselSizeRule.needed(subject)))
                 .asks(ExpansionRule.ASK);
     }
 

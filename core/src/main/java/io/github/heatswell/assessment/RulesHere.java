@@ -39,6 +39,9 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
     /** Topics on the valve that opens by heat, which one that never opens does not answer. */
     private static final Set<Topic> GUARDS = EnumSet.of(Topic.HEAT_RELIEF, Topic.RELIEF_TEMPERATURE);
 
+    /** Topics on where the water goes that expands. */
+    private static final Set<Topic> ON_EXPANSION = EnumSet.of(Topic.EXPANSION_CONTROL, Topic.EXPANSION_MEANS);
+
     /** The finding that the temperature of a relief valve is missing. */
     private static final String NO_TEMPERATURE = "temperature-relief-missing";
 
@@ -57,6 +60,8 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
         BY_A_RUN,
         /** It has to be looked at in the house. */
         ON_SITE,
+        /** Water can flow back to the mains, and once a check valve is fitted it holds in full. */
+        ONCE_CLOSED,
         /** It holds in a smaller region, or in another edition. */
         ELSEWHERE,
         /** The place is not known. */
@@ -218,6 +223,9 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
         if (!place.rules(topic).get(0).equals(rule)) {
             return Verdict.ELSEWHERE;
         }
+        if (ON_EXPANSION.contains(topic) && house.supply().arrangement() == Supply.Arrangement.DIRECT) {
+            return Verdict.ONCE_CLOSED;
+        }
         if (isOpen(rule)) {
             return Verdict.OPEN;
         }
@@ -237,14 +245,20 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
         boolean byHeat =
                 house.reliefValves().stream().map(ReliefValve::setTemperature).anyMatch(at -> at.isPresent());
         return switch (topic) {
-            case EXPANSION_CONTROL, EXPANSION_MEANS -> closed;
             case BYPASS -> house.supply().reducingValve().isPresent();
             case VESSEL -> closed || house.vessel().isPresent();
             case RELIEF_TEMPERATURE, RELIEF_PRESSURE -> byHeat;
             case RELIEF_FOR_EXPANSION, RELIEF_CAPACITY, SUPPLY_TO_RELIEF, FULL_FLOW, DISCHARGE_PIPE, VALVES_BETWEEN ->
                 relief;
-            case TAP_TEMPERATURE, STORAGE_TEMPERATURE, STATIC_LIMIT, PEAK_LIMIT, HEAT_RELIEF, UPKEEP, WHO_MAY_WORK ->
-                true;
+            case EXPANSION_CONTROL,
+                    EXPANSION_MEANS,
+                    TAP_TEMPERATURE,
+                    STORAGE_TEMPERATURE,
+                    STATIC_LIMIT,
+                    PEAK_LIMIT,
+                    HEAT_RELIEF,
+                    UPKEEP,
+                    WHO_MAY_WORK -> true;
         };
     }
 }

@@ -6,6 +6,7 @@ import static io.github.heatswell.assessment.Statement.plain;
 
 import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
@@ -14,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** What a map of peaks found: where the house stands, and where the valve drips. */
 final class MapStory {
@@ -28,9 +30,24 @@ final class MapStory {
         this.open = house.supply().arrangement() == Supply.Arrangement.DIRECT;
     }
 
-    /** The alarms of a closed house in which nothing limits the pressure, else none. */
+    /** The alarms of a closed house in which nothing limits the pressure, else none; first what that comes to. */
     List<Alarm> alarms() {
-        return open || map.setting().reliefSetGauge().isPresent() ? List.of() : Narrative.alarms(house, Doubts.NONE);
+        if (open || map.setting().reliefSetGauge().isPresent()) {
+            return List.of();
+        }
+        return Stream.concat(
+                        map.present().filter(PeakMap.Point::atLeast).map(this::bursting).stream(),
+                        Narrative.alarms(house, Doubts.NONE).stream())
+                .toList();
+    }
+
+    private Alarm bursting(PeakMap.Point point) {
+        return Alarm.of(
+                Alarm.Level.HAZARD,
+                plain("In the worst heat-up the pressure reaches ")
+                        .then(gauge(point.peakGauge()))
+                        .then(", and no working relief valve is there to stop it. "
+                                + Event.Kind.TEST_PRESSURE_REACHED.meaning()));
     }
 
     Statement headline() {
@@ -47,7 +64,7 @@ final class MapStory {
                     .orElse(plain("Peaks of the worst heat-up over volume and precharge of one more vessel"));
         }
         return map.present()
-                .map(point -> plain("With ")
+                .map(point -> plain(faulty() ? "The vessel takes no water as it is; once it works, with " : "With ")
                         .then(volume(point.volume()))
                         .then(" at ")
                         .then(gauge(point.prechargeGauge()))
@@ -59,10 +76,6 @@ final class MapStory {
 
     /** The facts of the house, and what was run. */
     Statement facts() {
-        boolean faulty = house.vessel()
-                .filter(only -> !house.hasSeveralVessels())
-                .filter(vessel -> vessel.condition() != ExpansionVessel.Condition.SOUND)
-                .isPresent();
         return Facts.of(house)
                 .then(" Worst heat-up from a cold fill with every tap closed"
                         + (house.reliefValves().isEmpty() ? "" : ", relief valves taken out so that none hides a peak")
@@ -70,12 +83,18 @@ final class MapStory {
                         + (house.hasSeveralVessels()
                                 ? " The vessel of the map is one more; those present stay as they are."
                                 : "")
-                        + (faulty ? " The present vessel is taken as sound here, which it is not." : "")
                         + (house.supply().seatLeakage() > 0
                                 ? " What leaks in past the supply valve after the heat-up raises the pressure further"
                                         + " and is not on the map."
                                 : ""))
                 .then(outOfReach());
+    }
+
+    private boolean faulty() {
+        return house.vessel()
+                .filter(only -> !house.hasSeveralVessels())
+                .filter(vessel -> vessel.condition() != ExpansionVessel.Condition.SOUND)
+                .isPresent();
     }
 
     /** That the limit is drawn nowhere, since no vessel of the map comes down to it. */

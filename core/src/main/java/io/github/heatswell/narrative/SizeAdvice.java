@@ -1,6 +1,8 @@
 package io.github.heatswell.narrative;
 
 import io.github.heatswell.assessment.Doubts;
+import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.sizing.SizingResult;
@@ -12,6 +14,8 @@ import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.Pressure;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * A sizing, and how sure its numbers are: which of the sizes on sale to take.
@@ -28,6 +32,12 @@ public record SizeAdvice(
         Optional<SizeCertainty> certainty,
         Optional<LowerSupply> lower,
         Doubts doubts) {
+
+    /** Findings that a vessel is made for too little. */
+    private static final Set<String> WEAK = Set.of("vessel-rated-below-relief", "vessel-rating-exceeded");
+
+    /** Pressures closer than this (Pa) are the same. */
+    private static final double READS_THE_SAME = 1;
 
     /**
      * A lower supply at which a vessel keeps the limit in nine of ten houses.
@@ -123,17 +133,57 @@ public record SizeAdvice(
     }
 
     /**
-     * The vessel of the house, where it is to be kept: nothing has to be bought then, whatever its charge.
+     * The vessel of the house, where it is to be kept: nothing has to be bought then, whatever its charge, and even if it is cut off
+     * or sits on the wrong side of the supply valve.
      *
-     * @return the vessel, if it is the only one, sound and no smaller than the size to take
+     * @return the vessel, if it is the only one, holds its gas, is made for the pressures here and no smaller than the size to take
      */
     public Optional<ExpansionVessel> kept() {
-        return house.vessel()
-                .filter(only -> !house.hasSeveralVessels())
-                .filter(present -> present.condition() == ExpansionVessel.Condition.SOUND)
+        return only().filter(present -> present.condition() != ExpansionVessel.Condition.WATERLOGGED)
                 .filter(present -> recommended()
                         .filter(wanted -> wanted.volume() <= present.volume() * (1 + 1e-9))
-                        .isPresent());
+                        .isPresent())
+                .filter(present -> madeFor().isEmpty());
+    }
+
+    private Optional<ExpansionVessel> only() {
+        return house.vessel().filter(one -> !house.hasSeveralVessels());
+    }
+
+    /**
+     * Whether the vessel of the house works as it is: whether nothing cuts it off from the water that expands.
+     *
+     * @return false without a vessel, or if none of them works
+     */
+    public boolean isAtWork() {
+        return house.vessels().stream().anyMatch(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND);
+    }
+
+    /**
+     * What another vessel must be made for, where the plate of the only one of the house says less.
+     *
+     * @return the pressure at which the first relief valve opens, or the limit without one, where the vessel stands (Pa, gauge); empty
+     *     if the present one is made for it, or nobody has read its plate
+     */
+    public OptionalDouble madeFor() {
+        return only().filter(this::isWeak)
+                .map(present -> OptionalDouble.of(
+                        Limit.reliefSetGauge(house).orElse(sizing.target().gauge()) - house.head(present.height())))
+                .orElse(OptionalDouble.empty());
+    }
+
+    private boolean isWeak(ExpansionVessel present) {
+        HotWaterSystem working = house.toBuilder()
+                .vessel(present.toBuilder()
+                        .condition(ExpansionVessel.Condition.SOUND)
+                        .build())
+                .build();
+        double limit = sizing.target().gauge() - house.head(present.height());
+        return present.body()
+                        .rating()
+                        .filter(rating -> rating.gauge(house.site().atmosphere()) < limit - READS_THE_SAME)
+                        .isPresent()
+                || Findings.of(working, doubts).stream().map(Finding::id).anyMatch(WEAK::contains);
     }
 
     /**

@@ -111,7 +111,8 @@ final class VesselVerdict {
             boolean enough = isEnough(vessel, advice);
             boolean sure = advice.kept().isPresent();
             String word = isAsked(question, advice.house()) ? enough ? "Yes: the " : "No: the " : "The ";
-            String how = sure ? "large enough" : "just large enough by the best estimates";
+            boolean large = sure || advice.madeFor().isPresent() && isLarge(vessel, advice);
+            String how = large ? "large enough" : "just large enough by the best estimates";
             return Statement.plain(word)
                     .then(Measure.volume(vessel.volume()))
                     .then(" vessel of this house is "
@@ -158,15 +159,24 @@ final class VesselVerdict {
                 .isPresent();
     }
 
+    private static String borne(SizeAdvice advice) {
+        return Limit.reliefSetGauge(advice.house()).isPresent() ? "at which the relief valve opens" : "it must bear";
+    }
+
+    private static boolean isLarge(ExpansionVessel vessel, SizeAdvice advice) {
+        return advice.recommended()
+                .filter(wanted -> wanted.volume() <= vessel.volume())
+                .isPresent();
+    }
+
     /** A vessel that is there and does not work is put back to work first, whatever its size. */
     private static Statement idle(String word, ExpansionVessel vessel, SizeAdvice advice) {
         boolean enough = isEnough(vessel, advice);
         String then = (advice.isCharged() ? " It is then " : " Once its precharge is right too, it is ")
-                + (advice.recommended()
-                                .filter(wanted -> wanted.volume() <= vessel.volume())
-                                .isPresent()
-                        ? "large enough."
-                        : "just large enough by the best estimates.");
+                + (isLarge(vessel, advice) ? "large enough" : "just large enough by the best estimates")
+                + (advice.madeFor().isPresent()
+                        ? ", but made for less than the pressure " + borne(advice) + ": read its plate."
+                        : ".");
         return Statement.plain(word)
                 .then(Measure.volume(vessel.volume()))
                 .then(" vessel of this house takes no water that expands: "
@@ -187,11 +197,9 @@ final class VesselVerdict {
     }
 
     private static String charge(SizeAdvice advice, boolean sure) {
-        boolean weak = Findings.of(advice.house(), advice.doubts()).stream()
-                .anyMatch(finding -> finding.id().equals("vessel-rated-below-relief"));
-        if (weak) {
-            return ", but it is made for less than the pressure at which the relief valve opens: read its plate, and have"
-                    + " one fitted that is made for that pressure.";
+        if (advice.madeFor().isPresent()) {
+            return ", but it is made for less than the pressure " + borne(advice)
+                    + ": read its plate, and have one fitted that is made for that pressure.";
         }
         return !advice.isCharged()
                 ? ", once its precharge is right."

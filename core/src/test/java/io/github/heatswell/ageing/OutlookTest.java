@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.assessment.FaultlessHouse;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.result.Balances;
@@ -15,6 +16,7 @@ import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.SupplyTemperature;
+import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.QuantityFormat;
@@ -123,6 +125,24 @@ class OutlookTest {
                     months.get(month).peakGauge() >= before.peakGauge() - 200, // root finding at an open valve
                     "with less charge month " + month + " peaks no lower than a year before");
         }
+    }
+
+    /** Regression: a run of an hour left out the night, in which what leaks in through a closed supply valve drips out. */
+    @Test
+    void aShortRunGoesOnThroughTheNight() {
+        HotWaterSystem sound = lodge(12, 3.5);
+        HotWaterSystem leaking = sound.toBuilder()
+                .supply(FaultlessHouse.reduced(8.5, FaultlessHouse.reducer(3.5))
+                        .seatLeakage(0.05, FlowUnit.LITRE_PER_MINUTE)
+                        .build())
+                .build();
+        Outlook.Builder hour = Outlook.builder(leaking, Duration.ofHours(1))
+                .years(1)
+                .uncertain(List.of(), values -> leaking)
+                .sampled(study -> study.samples(16));
+        OutlookResult found = hour.build().simulate();
+        assertTrue(found.expected().firstDripping().isPresent());
+        assertEquals(1, found.onset().withinYears().value());
     }
 
     /** Contract: winter's water is colder and grows more. */

@@ -19,6 +19,7 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Site;
+import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.UnitSystem;
@@ -106,6 +107,19 @@ class RulesHereTest {
                 Verdict.BY_A_RUN,
                 held(RulesHere.of(at(house(), Place.US_IPC), Doubts.NONE), Topic.RELIEF_FOR_EXPANSION)
                         .verdict());
+    }
+
+    /** An open house is not told that nothing is asked about its expansion: what holds in full behind a check valve is shown. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Place.class,
+            names = {"US_IPC", "US_UPC", "UK"})
+    void anOpenHouseIsToldWhatHoldsBehindACheckValve(Place place) {
+        HotWaterSystem.Builder open = house().withoutVessel()
+                .supply(supply(4).arrangement(Supply.Arrangement.DIRECT).build());
+        RulesHere rules = RulesHere.of(at(open, place), Doubts.NONE);
+        assertEquals(Verdict.ONCE_CLOSED, held(rules, Topic.EXPANSION_CONTROL).verdict());
+        assertTrue(rules.against().stream().noneMatch(held -> held.rule().topic() == Topic.EXPANSION_CONTROL));
     }
 
     /** What limits the water may be at the tap itself, of which nobody was asked: the house is not called against the rule. */

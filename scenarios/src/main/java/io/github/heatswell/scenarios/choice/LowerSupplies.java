@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.choice;
 
+import io.github.heatswell.narrative.SizeAdvice;
 import io.github.heatswell.narrative.SizeAdvice.LowerSupply;
 import io.github.heatswell.narrative.SizeAdvice.Setting;
 import io.github.heatswell.result.Balances;
@@ -177,8 +178,12 @@ final class LowerSupplies {
 
     /** What is to be done at a supply; empty if nothing on sale will do, or it has no price. */
     private Optional<LowerSupply> way(Column column) {
+        boolean weak = new SizeAdvice(present, scenario.system(), Optional.empty())
+                .madeFor()
+                .isPresent();
         Optional<ExpansionVessel> own = scenario.system()
                 .vessel()
+                .filter(vessel -> !weak)
                 .filter(vessel ->
                         vessel.condition() == ExpansionVessel.Condition.SOUND && column.holds(vessel.volume()));
         Pressure setting = column.setting().orElseThrow();

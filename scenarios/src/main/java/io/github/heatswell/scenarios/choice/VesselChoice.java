@@ -143,11 +143,18 @@ public final class VesselChoice {
                 count);
     }
 
-    /** The vessel to buy, or the present one with its charge put right; empty if there is nothing to change. */
+    /** The vessel to buy, or the present one at work and with its charge put right; empty if there is nothing to change. */
     private static Optional<ExpansionVessel> proposed(SizeAdvice advice, VesselSizing sizing) {
-        return advice.kept().isEmpty()
-                ? advice.recommended().map(sizing::vessel)
-                : advice.kept().filter(present -> !advice.isCharged()).map(present -> sizing.vessel(present.volume()));
+        if (advice.kept().isEmpty()) {
+            return advice.recommended().map(sizing::vessel);
+        }
+        return advice.kept()
+                .filter(present -> !advice.isCharged() || !advice.isAtWork())
+                .map(present -> advice.isCharged()
+                        ? present.toBuilder()
+                                .condition(ExpansionVessel.Condition.SOUND)
+                                .build()
+                        : sizing.vessel(present.volume()));
     }
 
     /** How sure the answer is; empty if there is no vessel on sale to be sure of. */
@@ -317,9 +324,15 @@ public final class VesselChoice {
 
         private Builder(Scenario scenario) {
             this.scenario = Objects.requireNonNull(scenario, "scenario");
-            rating = scenario.system()
-                    .vessel()
-                    .flatMap(vessel -> vessel.body().rating())
+            HotWaterSystem house = scenario.system();
+            double air = house.site().atmosphere();
+            // of several vessels the one that bears least, as it stands where the first one sits
+            double first = house.vessel().map(ExpansionVessel::height).orElse(0.0);
+            rating = house.vessels().stream()
+                    .flatMap(vessel -> vessel.body().rating().stream()
+                            .map(plate -> plate.gauge(air) + house.head(vessel.height()) - house.head(first)))
+                    .min(Comparator.naturalOrder())
+                    .map(least -> Pressure.gauge(least, PressureUnit.PASCAL))
                     .orElse(null);
         }
 

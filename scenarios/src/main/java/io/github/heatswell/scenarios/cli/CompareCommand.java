@@ -1,10 +1,15 @@
 package io.github.heatswell.scenarios.cli;
 
+import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.report.CommandResult;
 import io.github.heatswell.scenarios.report.ComparisonReport;
+import io.github.heatswell.scenarios.report.NextStep;
 import io.github.heatswell.scenarios.report.ResultFolder;
 import io.github.heatswell.scenarios.variation.VariantRuns;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code heatswell compare}: simulates scenarios and shows them in one picture and one table. */
@@ -43,13 +48,27 @@ final class CompareCommand implements CliCommand {
                 .orElse(ExitStatus.BAD_INPUT);
     }
 
+    /** The step about the run that may hurt somebody, with the values it was varied by; else about the first scenario. */
+    private static String next(NextStep step, Variants variants, VariantRuns runs, Request request) {
+        List<String> words = request.words();
+        OptionalInt hazard = runs.firstHazard();
+        if (hazard.isEmpty()) {
+            return NextLine.of(step, words.get(0), request);
+        }
+        List<String> values = variants.all().get(hazard.getAsInt()).values();
+        List<Change> changes = IntStream.range(0, values.size())
+                .mapToObj(i -> new Change(variants.fields().get(i), values.get(i)))
+                .toList();
+        int each = variants.all().size() / words.size();
+        return NextLine.of(new NextStep(step.command(), changes), words.get(hazard.getAsInt() / each), request);
+    }
+
     private static ExitStatus compare(Variants variants, Request request) {
         VariantRuns runs = VariantRuns.of(variants.all(), request.threads());
         ResultFolder folder = request.out()
                 .map(ResultFolder::at)
                 .orElseGet(() -> ResultFolder.inside(Path.of(Specs.DEFAULT_OUT), FOLDER));
         CommandResult answer = ComparisonReport.answer(variants.fields(), runs, variants.units());
-        String first = request.words().get(0);
-        return Runner.deliver(answer, folder, NAME, request.console(), step -> NextLine.of(step, first, request));
+        return Runner.deliver(answer, folder, NAME, request.console(), step -> next(step, variants, runs, request));
     }
 }

@@ -220,6 +220,7 @@ final class AuthorityPaper {
         return switch (verdict) {
             case BY_A_RUN -> "see the peaks above";
             case ON_SITE -> "to be checked on site";
+            case ONCE_CLOSED -> "to be checked on site; to be kept in full once a check valve is fitted";
             case AGAINST, KEPT, OPEN, ELSEWHERE, NOT_KNOWN -> RulesReport.word(verdict);
         };
     }

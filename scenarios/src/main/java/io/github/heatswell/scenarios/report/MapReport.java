@@ -9,8 +9,8 @@ import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Report on a map of peaks.
@@ -41,9 +41,14 @@ public final class MapReport {
 
     private static Document content(
             Scenario scenario, PeakMap map, Balances balances, Chart chart, QuantityFormat shown) {
-        List<AlarmNote> alarms = new ArrayList<>(AlarmNote.of(scenario, shown));
-        alarms.addAll(AlarmNote.open(balances, shown));
         Narrative narrative = Narrative.of(map);
+        List<AlarmNote> alarms = Stream.of(
+                        AlarmNote.notes(narrative.alarms(), "", shown),
+                        AlarmNote.of(scenario, shown),
+                        AlarmNote.open(balances, shown))
+                .flatMap(List::stream)
+                .distinct()
+                .toList();
         return Document.of(
                         scenario.title() + ": which volume, which precharge?",
                         scenario.name(),

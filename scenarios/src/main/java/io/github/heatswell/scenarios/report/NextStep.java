@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.report;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.diagnosis.Cause;
 import io.github.heatswell.diagnosis.DiagnosisResult;
+import io.github.heatswell.narrative.SizeAdvice;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
@@ -122,24 +123,37 @@ public record NextStep(String command, List<Change> changes) {
     }
 
     /** After the rules: the run, unless something is to be mended first, from which that would only lead back to the rules. */
-    static Optional<NextStep> afterRules(List<Finding> found) {
+    static Optional<NextStep> afterRules(HotWaterSystem house, List<Finding> found) {
         boolean mend = isAny(MENDED_FIRST, found)
                 || isAny(LOWERED_FIRST, found)
+                || house.hasSeveralVessels() && found.stream().anyMatch(NextStep::isGrave)
                 || found.stream().anyMatch(finding -> finding.severity() == Finding.Severity.HAZARD);
         return mend ? Optional.empty() : Optional.of(to("run"));
+    }
+
+    private static boolean isGrave(Finding finding) {
+        return finding.severity().compareTo(Finding.Severity.FAULT) <= 0;
     }
 
     /** After a sizing: the house with the vessel, whose report says how to charge it and what the gauge should then read. */
     static NextStep afterSizing(VesselAnswer answer) {
         QuantityFormat shown = CommandResult.onScreen(answer.scenario().units());
-        if (answer.scenario().system().hasSeveralVessels()) {
+        HotWaterSystem house = answer.scenario().system();
+        if (house.hasSeveralVessels()) {
             return to("rules"); // one more vessel is no change of a value
         }
         if (answer.proposed().isEmpty() && answer.advice().kept().isPresent()) {
             return to("outlook"); // nothing is to be changed
         }
+        if (answer.sizing().outcome() == SizingResult.Outcome.NONE_NEEDED
+                && answer.proposed().isEmpty()) {
+            return to("spread");
+        }
         if (answer.proposed().isEmpty() || answer.recommended().isEmpty()) {
-            return to(answer.sizing().outcome() == SizingResult.Outcome.NONE_NEEDED ? "spread" : "rules");
+            return answer.supplies()
+                    .cheapest()
+                    .map(lower -> new NextStep("run", changes(house, lower, shown)))
+                    .orElseGet(() -> to("rules"));
         }
         return new NextStep(
                 "run",
@@ -148,18 +162,42 @@ public record NextStep(String command, List<Change> changes) {
                         .toList());
     }
 
+    /** The lower supply with the vessel that goes with it. */
+    private static List<Change> changes(HotWaterSystem house, SizeAdvice.LowerSupply lower, QuantityFormat shown) {
+        double air = house.site().atmosphere();
+        String setting = shut(shown.pressure(lower.supply().valve().gauge(air)));
+        List<Change> changes = new ArrayList<>();
+        if (lower.supply().fitted()) {
+            changes.add(new Change("supply.arrangement", "reducing-valve"));
+            changes.add(new Change("supply.reducing-valve", "{ set: " + setting + " }"));
+        } else {
+            changes.add(new Change("supply.reducing-valve.set", setting));
+        }
+        if (!lower.owned()) {
+            changes.add(new Change(NamedValue.VESSEL_VOLUME.field(), shut(shown.volume(lower.volume()))));
+        }
+        changes.add(new Change(
+                NamedValue.PRECHARGE.field(),
+                shut(shown.pressure(lower.precharge().gauge(air)))));
+        return changes;
+    }
+
     private static Stream<Change> changes(VesselAnswer answer, ExpansionVessel vessel, QuantityFormat shown) {
         HotWaterSystem house = answer.scenario().system();
         List<Change> changes = new ArrayList<>();
         Optional<ExpansionVessel> idle =
                 house.vessel().filter(present -> present.condition() != ExpansionVessel.Condition.SOUND);
-        // what was only cut off goes back to work where it is large enough
-        boolean stays = idle.filter(present -> present.condition() != ExpansionVessel.Condition.WATERLOGGED)
-                .filter(present -> present.volume() >= vessel.volume())
-                .isPresent();
         idle.ifPresent(present -> changes.add(new Change("vessel.condition", "sound")));
-        if (answer.advice().kept().isEmpty() && !stays) {
+        boolean kept = answer.advice().kept().isPresent();
+        if (!kept) {
             changes.add(new Change(NamedValue.VESSEL_VOLUME.field(), shut(shown.volume(vessel.volume()))));
+            answer.advice()
+                    .madeFor()
+                    .ifPresent(least ->
+                            changes.add(new Change(NamedValue.VESSEL_RATING.field(), shut(shown.pressure(least)))));
+        }
+        if (kept && answer.advice().isCharged()) {
+            return changes.stream();
         }
         changes.add(new Change(
                 NamedValue.PRECHARGE.field(),

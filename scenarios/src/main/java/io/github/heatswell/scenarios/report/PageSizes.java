@@ -28,6 +28,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /** What each vessel on sale would do, and what the water of a year costs, as the printed report shows them. */
@@ -215,7 +216,9 @@ final class PageSizes {
                 .filter(with -> kept)
                 .flatMap(with -> with.system().vessel())
                 .ifPresent(vessel -> rows.add(choice(
-                        "The present vessel, precharged to "
+                        "The present vessel, "
+                                + (answer.advice().isAtWork() ? "" : "put back to work, ")
+                                + "precharged to "
                                 + shown.pressure(vessel.precharge()
                                         .gauge(answer.scenario().system().site().atmosphere())),
                         "keeps the limit",
@@ -226,7 +229,7 @@ final class PageSizes {
         answer.recommended()
                 .filter(vessel -> !kept)
                 .ifPresent(vessel -> rows.add(choice(
-                        "A vessel of " + shown.volume(vessel.volume()),
+                        "A vessel of " + shown.volume(vessel.volume()) + madeFor(answer, shown),
                         "keeps the limit",
                         vessel.price().map(PageSizes::money).orElse("not given"),
                         answer.waterProposed(),
@@ -253,6 +256,12 @@ final class PageSizes {
                 "What can be done; fitting and the drain are not in the prices",
                 List.of("Choice", "What it does", "To buy", "Water in a year", "Cost of that water"),
                 rows);
+    }
+
+    /** What its plate must say, where that of the present one says too little. */
+    private static String madeFor(VesselAnswer answer, QuantityFormat shown) {
+        OptionalDouble least = answer.advice().madeFor();
+        return least.isPresent() ? ", made for " + shown.pressure(least.getAsDouble()) : "";
     }
 
     private static String does(DischargingValve valve, VesselAnswer answer) {
@@ -303,6 +312,7 @@ final class PageSizes {
                         passes
                                 ? "exceeds the limit"
                                 : answer.advice().kept().isPresent()
+                                                && answer.advice().isAtWork()
                                                 && answer.advice().isCharged()
                                         ? "keeps the limit"
                                         : "keeps the limit by the best estimates");

@@ -37,7 +37,8 @@ public final class RulesReport {
                 units,
                 List.of(json(scenario, rules).file("rules.json")),
                 List.of());
-        Optional<NextStep> next = NextStep.afterRules(Findings.of(scenario.system(), scenario.doubts()));
+        Optional<NextStep> next =
+                NextStep.afterRules(scenario.system(), Findings.of(scenario.system(), scenario.doubts()));
         return new CommandResult(answer.files(), () -> answer.report().get().then(next));
     }
 
@@ -131,6 +132,10 @@ public final class RulesReport {
         if (!run.isEmpty()) {
             said.append(" Not judged here: ").append(String.join(", ", run)).append("; a run shows it.");
         }
+        if (rules.rules().stream().anyMatch(held -> held.verdict() == RulesHere.Verdict.ONCE_CLOSED)) {
+            said.append(" Water can flow back to the mains here. Once a check valve is fitted, the expansion must have"
+                    + " somewhere else to go: see the rows on expansion.");
+        }
         if (site > 0) {
             said.append(site == 1 ? " One rule is" : " " + site + " rules are").append(" for you to check.");
         }
@@ -218,6 +223,7 @@ public final class RulesReport {
             case OPEN -> "left open";
             case BY_A_RUN -> "run it to see";
             case ON_SITE -> "for you to check";
+            case ONCE_CLOSED -> "for you to check, and to keep in full once a check valve is fitted";
             case ELSEWHERE -> "holds only where it says";
             case NOT_KNOWN -> "place not known";
         };

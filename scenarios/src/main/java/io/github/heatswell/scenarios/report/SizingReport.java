@@ -102,7 +102,7 @@ public final class SizingReport {
             return Chart.of(answer.asItIs(), answer.scenario().doubts(), units);
         }
         String with = answer.advice().kept().isPresent()
-                ? "with the right precharge"
+                ? "with " + changed()
                 : "with "
                         + answer.recommended()
                                 .map(SizingResult.Vessel::volume)
@@ -131,7 +131,7 @@ public final class SizingReport {
         if (answer.proposed().isPresent()) {
             said.add(new Block.Paragraph(
                             "Check sheet and findings are those of the house with the "
-                                    + (answer.advice().kept().isPresent() ? "right precharge." : "vessel."),
+                                    + changed().substring("the ".length()) + ".",
                             Block.Tone.QUOTING)
                     .onPage());
         }
@@ -285,9 +285,14 @@ public final class SizingReport {
     private Map<String, YearlyWater> water() {
         Map<String, YearlyWater> water = new LinkedHashMap<>();
         answer.waterAsItIs().ifPresent(asItIs -> water.put("As it is" + PageSizes.whatever(answer), asItIs));
-        answer.waterProposed()
-                .ifPresent(proposed -> water.put(
-                        answer.advice().kept().isPresent() ? "With the right precharge" : "With the vessel", proposed));
+        answer.waterProposed().ifPresent(proposed -> water.put("With " + changed(), proposed));
         return water;
+    }
+
+    /** What is changed about the house. */
+    private String changed() {
+        return answer.advice().kept().isEmpty()
+                ? "the vessel"
+                : answer.advice().isAtWork() ? "the right precharge" : "the present vessel at work";
     }
 }

@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.variation;
 
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.narrative.NamedSummary;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.variation.Combinations.Variant;
@@ -11,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 
@@ -76,6 +78,19 @@ public record VariantRuns(List<Variant> variants, List<RunSummary> summaries, Li
                         summaries.get(i),
                         variants.get(i).scenario().doubts())));
         return named;
+    }
+
+    /**
+     * The first run in which people may be hurt.
+     *
+     * @return its place among the variants, or empty if there is none
+     */
+    public OptionalInt firstHazard() {
+        List<NamedSummary> named = named();
+        return IntStream.range(0, named.size())
+                .filter(i -> Narrative.of(named.get(i).summary(), named.get(i).doubts())
+                        .isHazard())
+                .findFirst();
     }
 
     private static RunResult kept(Variant variant) {

@@ -37,6 +37,23 @@ class VesselChoiceTest {
 
     private static final VesselAnswer LODGE = answer("orchard-lodge");
 
+    /** Regression: of several vessels only the first one's plate was read. */
+    @Test
+    void ofSeveralVesselsTheOneThatBearsLeastBoundsThePeak() {
+        Scenario two = Catalogue.read("orchard-lodge-two-vessels");
+        double air = two.system().site().atmosphere();
+        List<String> plate = List.of("vessel.rating", "vessels[0].rating");
+        for (int weak = 0; weak < 2; weak++) {
+            Scenario plates = two.with(
+                    List.of(Change.of(plate.get(weak) + "=3 bar"), Change.of(plate.get(1 - weak) + "=10 bar")));
+            double head =
+                    plates.system().head(plates.system().vessels().get(weak).height());
+            SizingTarget target = VesselChoice.of(plates).build().target();
+            assertEquals(SizingTarget.Rule.VESSEL_RATING, target.ruling().rule());
+            assertEquals(3e5 + air + head, target.absolute(), 100); // heads in water of one density
+        }
+    }
+
     @Test
     void theProposedVesselKeepsTheValveShutAndTheNextSmallerPassesTheLimit() {
         SizingResult.Vessel least = LODGE.sizing().smallestOnSale().orElseThrow();
