@@ -41,7 +41,7 @@ final class DoubtsOf {
     static Doubts scenario(Scenario scenario) {
         List<Doubt> all = new ArrayList<>();
         scenario.uncertain().stream()
-                .filter(DoubtsOf::isRange)
+                .filter(field -> isRange(field) || isGuessed(scenario, field.field()))
                 .forEach(field -> all.add(new Doubt(
                         field.field(),
                         measured(field.field(), field.centre()),
@@ -55,9 +55,19 @@ final class DoubtsOf {
                         measured(assumed.field(), assumed.value()),
                         Optional.empty(),
                         assumed.range())));
-        scenario.notKnown()
-                .forEach(field ->
-                        all.add(Doubt.ofChoice(field, taken(NamedValue.of(field).orElseThrow(), scenario.system()))));
+        Set<String> choices = new TreeSet<>(scenario.notKnown());
+        scenario.given().forEach((field, value) -> {
+            Optional<NamedValue> guessed = NamedValue.of(field).filter(named -> isGuessed(scenario, field));
+            boolean spread = scenario.uncertain().stream()
+                    .anyMatch(known -> known.field().equals(field));
+            if (guessed.filter(NamedValue::isChoice).isPresent()) {
+                choices.add(guessed.get().field());
+            } else if (guessed.isPresent() && !spread) {
+                all.add(new Doubt(field, measured(field, value), Optional.empty(), List.of()));
+            }
+        });
+        choices.forEach(field ->
+                all.add(Doubt.ofChoice(field, taken(NamedValue.of(field).orElseThrow(), scenario.system()))));
         return Doubts.of(all, values -> house(scenario, values));
     }
 
@@ -105,6 +115,10 @@ final class DoubtsOf {
                         : "none";
             default -> "described";
         };
+    }
+
+    private static boolean isGuessed(Scenario scenario, String field) {
+        return scenario.origin(field) == Origins.Kind.GUESSED;
     }
 
     private static boolean isRange(UncertainField field) {

@@ -193,8 +193,13 @@ interface Form<B> {
 
     /** Some of a few words, with commas between them. */
     static <B> Form<B> words(Set<String> words, BiConsumer<B, List<String>> setter) {
+        return words(words, "one or more of " + String.join(", ", words), setter);
+    }
+
+    /** Some of many words, which a table describes instead of naming them. */
+    static <B> Form<B> words(Set<String> words, String which, BiConsumer<B, List<String>> setter) {
         String choice = String.join(", ", words);
-        return form("one or more of " + choice + ", with commas between", text -> {
+        return form(which + ", with commas between", text -> {
             List<String> some =
                     Arrays.stream(text.split(",")).map(String::strip).distinct().toList();
             some.stream().filter(word -> !words.contains(word)).findFirst().ifPresent(word -> {

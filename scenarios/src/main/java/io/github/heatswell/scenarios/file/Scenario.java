@@ -5,6 +5,7 @@ import io.github.heatswell.place.Place;
 import io.github.heatswell.scenarios.document.YamlTree;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.units.UnitSystem;
 import java.time.Duration;
 import java.util.List;
@@ -25,6 +26,7 @@ public final class Scenario {
     private final String question;
     private final String expectation;
     private final List<String> notKnown;
+    private final Origins origins;
     private final HotWaterSystem system;
     private final Run run;
     private final BiFunction<UnitSystem, Place, Costs> prices;
@@ -46,6 +48,7 @@ public final class Scenario {
         question = from.question;
         expectation = from.expectation;
         notKnown = from.notKnown;
+        origins = from.origins;
         system = from.system();
         run = from.run;
         simulation =
@@ -153,6 +156,7 @@ public final class Scenario {
         builder.question(question);
         builder.expectation(expectation);
         builder.notKnown(notKnown);
+        builder.origins(origins);
         builder.system = system;
         builder.run(run);
         builder.prices = prices;
@@ -291,7 +295,28 @@ public final class Scenario {
     }
 
     /**
-     * Unknowns of the house: values that were filled in or given as a range.
+     * Where a value comes from.
+     *
+     * @param field a field that the file or a change gives, such as {@code relief[0].opens}
+     * @return the origin, as far as the file says so
+     */
+    public Origins.Kind origin(String field) {
+        if (changes().stream().map(Change::field).anyMatch(field::equals)) {
+            return Origins.Kind.CHANGED;
+        }
+        String named = NamedValue.of(field).map(NamedValue::field).orElse(field);
+        if (notKnown.contains(named)) {
+            return Origins.Kind.NOT_KNOWN;
+        }
+        Origins.Kind said = origins.of(field);
+        return said == Origins.Kind.GIVEN
+                        && uncertain().stream().map(UncertainField::field).anyMatch(field::equals)
+                ? Origins.Kind.RANGE
+                : said;
+    }
+
+    /**
+     * Unknowns of the house: values that were filled in, given as a range, or guessed.
      *
      * @return what findings must not assume to be known
      */
@@ -343,6 +368,7 @@ public final class Scenario {
         private String question = "";
         private String expectation = "";
         private List<String> notKnown = List.of();
+        private Origins origins = Origins.NONE;
         private Run run;
         private BiFunction<UnitSystem, Place, Costs> prices = Costs::invented;
         private HotWaterSystem system;
@@ -361,6 +387,10 @@ public final class Scenario {
 
         void notKnown(List<String> fields) {
             notKnown = List.copyOf(fields);
+        }
+
+        void origins(Origins value) {
+            origins = value;
         }
 
         /** The house, whose keys stand among those of the scenario. */

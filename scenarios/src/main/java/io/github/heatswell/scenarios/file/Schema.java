@@ -144,6 +144,28 @@ final class Schema {
                                     Run.Builder::tolerance)
                             .leftOutFreely()));
 
+    private static final Section<Origins.Builder, Origins> ORIGINS = new Section<>(
+            "origins",
+            Origins.Builder::new,
+            Origins.Builder::build,
+            () -> List.of(
+                    origin(
+                            "guessed",
+                            "values given roughly or as a guess, and a place taken from a state or a country: findings count them"
+                                    + " as not known",
+                            "supply.pressure",
+                            Origins.Builder::guessed),
+                    origin(
+                            "typical",
+                            "values that nobody gave: typical ones, which an interview filled in",
+                            "supply.water",
+                            Origins.Builder::typical),
+                    origin(
+                            "usual-accuracy",
+                            "values that somebody gave, whose +- is what such readings are usually off by",
+                            "tank.volume",
+                            Origins.Builder::usualAccuracy)));
+
     private static final int MAX_SIZES = 200;
 
     private static final Section<Costs.Size, Costs.Size> VESSEL = new Section<>(
@@ -197,7 +219,8 @@ final class Schema {
             UseSections.EXTRAS,
             START,
             RUN,
-            COSTS);
+            COSTS,
+            ORIGINS);
 
     /** A whole file. */
     static final Section<Scenario.Builder, Scenario.Builder> SCENARIO =
@@ -221,7 +244,15 @@ final class Schema {
         fields.add(Field.part(Nested.one(RUN, Scenario.Builder::run).atTop()));
         fields.add(
                 Field.part(Nested.one(COSTS, Scenario.Builder::costs).atTop()).leftOutFreely());
+        fields.add(Field.part(Nested.one(ORIGINS, Scenario.Builder::origins).atTop())
+                .leftOutFreely());
         return fields;
+    }
+
+    private static Field<Origins.Builder> origin(
+            String key, String meaning, String example, BiConsumer<Origins.Builder, List<String>> setter) {
+        return new Field<>(key, meaning, example, Form.words(Origins.FIELDS, "one or more fields", setter))
+                .leftOutFreely();
     }
 
     private static <T> Field<Scenario.Builder> part(

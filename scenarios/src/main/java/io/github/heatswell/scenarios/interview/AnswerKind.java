@@ -8,6 +8,7 @@ import io.github.heatswell.scenarios.quantity.QuantityReader.Amount;
 import io.github.heatswell.scenarios.quantity.Uncertain;
 import io.github.heatswell.scenarios.wording.Nearest;
 import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.scenarios.wording.Spoken;
 import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.Unit;
@@ -24,6 +25,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** What an answer must look like. */
 interface AnswerKind {
@@ -81,10 +83,8 @@ interface AnswerKind {
     /** One of a few words. Case, blanks and hyphens do not matter. */
     static final class Word implements AnswerKind {
 
-        /** What people say around a word of which they are not quite sure. */
-        private static final Pattern HEDGE = Pattern.compile(
-                "^(?:(?:probably|maybe|perhaps|i think|i guess|it's|it is|in|an?|the)\\b[,\\s]+)+|[,\\s]+(i guess|i think|i believe|probably|maybe)$",
-                Pattern.CASE_INSENSITIVE);
+        private static final Pattern YES_OR_NO =
+                Pattern.compile("^(?:yes|yeah|yep|no|nope)[\\s,;:.]+", Pattern.CASE_INSENSITIVE);
 
         /** What is shown, and the word of the file it stands for. */
         private final Map<String, String> shown;
@@ -92,11 +92,14 @@ interface AnswerKind {
         private final Map<String, String> others;
         /** Those that count at the end of a longer answer too, as a state does behind its city. */
         private final List<String> endings;
+        /** What to do if nobody knows the word, after the words there are. */
+        private final String otherwise;
 
-        private Word(Map<String, String> shown, Map<String, String> others, List<String> endings) {
+        private Word(Map<String, String> shown, Map<String, String> others, List<String> endings, String otherwise) {
             this.shown = shown;
             this.others = others;
             this.endings = endings;
+            this.otherwise = otherwise;
         }
 
         /** Words that are the same in the file. */
@@ -108,7 +111,7 @@ interface AnswerKind {
         static Word of(List<String> words) {
             Map<String, String> shown = new LinkedHashMap<>();
             words.forEach(word -> shown.put(word, word));
-            return new Word(Collections.unmodifiableMap(shown), Map.of(), List.of());
+            return new Word(Collections.unmodifiableMap(shown), Map.of(), List.of(), "");
         }
 
         /** The same, where other words are understood as well. */
@@ -117,7 +120,7 @@ interface AnswerKind {
             for (String spelling : spellings) {
                 more.put(folded(spelling), word);
             }
-            return new Word(shown, Collections.unmodifiableMap(more), endings);
+            return new Word(shown, Collections.unmodifiableMap(more), endings, otherwise);
         }
 
         /** The same, where these other ways to say it are understood behind other words too: {@code St. Louis, Missouri}. */
@@ -126,29 +129,35 @@ interface AnswerKind {
             Arrays.stream(spellings).map(Word::folded).forEach(more::add);
             // the longest first: West Virginia before Virginia
             more.sort(Comparator.comparingInt(String::length).reversed());
-            return new Word(shown, others, List.copyOf(more));
+            return new Word(shown, others, List.copyOf(more), otherwise);
+        }
+
+        /** The same, where more is said of a word that is not understood. */
+        Word otherwise(String said) {
+            return new Word(shown, others, endings, said);
         }
 
         @Override
         public String understand(String line) {
-            String word = folded(HEDGE.matcher(line.replaceAll("[.!?]+$", "")).replaceAll(""));
-            if (shown.containsKey(word)) {
-                return shown.get(word);
-            }
-            if (others.containsKey(word)) {
-                return others.get(word);
-            }
-            Optional<String> ending =
-                    endings.stream().filter(known -> word.endsWith("-" + known)).findFirst();
-            if (ending.isPresent()) {
-                return others.get(ending.get());
-            }
-            // more words after the one that counts: a pressure regulator, bell shaped
-            if (line.indexOf(',') > 0) {
-                return understand(line.substring(0, line.indexOf(',')));
-            }
-            throw new IllegalArgumentException(Printable.quote(line) + " is not one of "
-                    + String.join(", ", shown.keySet()) + Nearest.hint(line, shown.keySet()));
+            String plain = Spoken.of(line).plain();
+            // more words around the one that counts: the bell thing, a pressure regulator
+            return Stream.concat(
+                            Stream.of(line, plain, YES_OR_NO.matcher(plain).replaceFirst("")),
+                            Stream.of(plain.split("[,;]"))
+                                    .map(part -> Spoken.of(part).plain()))
+                    .map(part -> known(folded(part)))
+                    .flatMap(Optional::stream)
+                    .findFirst()
+                    .orElseThrow(() -> new IllegalArgumentException(Printable.quote(line) + " is not one of "
+                            + String.join(", ", shown.keySet()) + Nearest.hint(plain, shown.keySet()) + otherwise));
+        }
+
+        private Optional<String> known(String word) {
+            return Optional.ofNullable(shown.getOrDefault(word, others.get(word)))
+                    .or(() -> endings.stream()
+                            .filter(known -> word.endsWith("-" + known))
+                            .findFirst()
+                            .map(others::get));
         }
 
         @Override
@@ -157,7 +166,10 @@ interface AnswerKind {
         }
 
         private static String folded(String text) {
-            return text.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "-");
+            return text.replaceAll("[.!?]+$", "")
+                    .strip()
+                    .toLowerCase(Locale.ROOT)
+                    .replaceAll("[\\s_-]+", "-");
         }
     }
 
@@ -223,7 +235,7 @@ interface AnswerKind {
 
         /** The answer without a word for degrees that does not say which. */
         private String number(String line) {
-            String said = QuantityReader.bare(line);
+            String said = Spoken.of(line).plain();
             return kind == Kind.TEMPERATURE ? DEGREES.matcher(said).replaceFirst("") : said;
         }
 
@@ -250,7 +262,7 @@ interface AnswerKind {
 
         /** The quantity without what people say around it, and with a decimal point. */
         private String bare(String line) {
-            String said = DECIMAL_COMMA.matcher(QuantityReader.bare(line)).replaceAll("$1.$2");
+            String said = DECIMAL_COMMA.matcher(Spoken.of(line).plain()).replaceAll("$1.$2");
             if (kind == Kind.POWER) {
                 return BTU.matcher(said).replaceFirst("Btu/h");
             }

@@ -72,14 +72,19 @@ final class Answers {
      *
      * @param value the value as a file writes it, without uncertainty; empty if it is not known
      * @param spread whether the file gives the uncertainty of the reading
+     * @param guessed whether it was said roughly, or as a guess; of a place, whether its code was only taken from a state or a country
      */
-    record Answer(String value, boolean spread) {
+    record Answer(String value, boolean spread, boolean guessed) {
 
         /** Nobody knows. */
-        static final Answer UNKNOWN = new Answer("", false);
+        static final Answer UNKNOWN = new Answer("", false, false);
 
         boolean known() {
             return !value.isEmpty();
+        }
+
+        Answer withoutSpread() {
+            return new Answer(value, false, guessed);
         }
     }
 }

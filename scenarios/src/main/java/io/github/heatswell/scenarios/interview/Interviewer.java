@@ -2,11 +2,11 @@ package io.github.heatswell.scenarios.interview;
 
 import io.github.heatswell.scenarios.interview.Answers.Answer;
 import io.github.heatswell.scenarios.interview.Question.Unknown;
+import io.github.heatswell.scenarios.wording.Spoken;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 
 /** Asks the questions one by one until all are answered or the other side leaves. */
 final class Interviewer {
@@ -18,28 +18,6 @@ final class Interviewer {
     static final int PATIENCE = 20;
 
     private static final String INDENT = "   ";
-
-    private static final Set<String> DO_NOT_KNOW = Set.of(
-            "dk",
-            "idk",
-            "don't know",
-            "dont know",
-            "do not know",
-            "i don't know",
-            "i do not know",
-            "unknown",
-            "not known",
-            "not sure",
-            "unsure",
-            "no idea",
-            "no clue",
-            "dunno",
-            "i dunno",
-            "can't tell",
-            "cannot tell",
-            "not a clue",
-            "i'm not sure",
-            "im not sure");
 
     private final Dialogue dialogue;
     private final Optional<UnitSystem> asked;
@@ -187,8 +165,8 @@ final class Interviewer {
      * @throws IllegalArgumentException if there is none; the message says why
      */
     private Answer understood(Question question, String line) {
-        if (DO_NOT_KNOW.contains(
-                line.toLowerCase(Locale.ROOT).replace('\u2019', '\'').replaceAll("[.,!]+$", ""))) {
+        Spoken.Doubt doubt = Spoken.of(line).doubt();
+        if (doubt == Spoken.Doubt.UNKNOWN) {
             return unknown(question);
         }
         if (line.isEmpty()) {
@@ -198,7 +176,10 @@ final class Interviewer {
             throw new IllegalArgumentException(
                     "an empty line is not an answer; type dk if you don't know, or ? to see how to find out");
         }
-        return sound(question, new Answer(question.kind().understand(line, units()), true));
+        String value = question.kind().understand(line, units());
+        boolean guessed = question.id().equals(PlaceQuestion.PLACE) && PlaceQuestion.isAssumed(line, value)
+                || doubt == Spoken.Doubt.GUESS && !(question.kind() instanceof AnswerKind.Text);
+        return sound(question, new Answer(value, true, guessed));
     }
 
     private Answer unknown(Question question) {
@@ -217,7 +198,7 @@ final class Interviewer {
         if (checks().faults(answers.with(question, answer), question).isEmpty()) {
             return answer;
         }
-        Answer plain = new Answer(answer.value(), false);
+        Answer plain = answer.withoutSpread();
         List<String> faults = checks().faults(answers.with(question, plain), question);
         if (faults.isEmpty()) {
             return plain;

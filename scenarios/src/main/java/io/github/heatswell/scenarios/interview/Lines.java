@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.interview;
 
+import io.github.heatswell.scenarios.file.Origins;
 import io.github.heatswell.scenarios.interview.Answers.Answer;
 import io.github.heatswell.scenarios.interview.Question.Unknown;
 import io.github.heatswell.scenarios.interview.ScenarioText.Reach;
@@ -10,6 +11,9 @@ import java.util.Optional;
 
 /** What a file says, question by question. */
 final class Lines {
+
+    /** How many times as far as a reading a guess may be off: own judgement, no source. */
+    private static final double GUESS = 2;
 
     private final Answers answers;
     private final UnitSystem units;
@@ -38,30 +42,37 @@ final class Lines {
     Optional<Line> of(Question question) {
         return answers.to(question)
                 .map(answer -> answer.known() ? known(question, answer) : unknown(question))
-                .map(line -> new Line(line.path(), question.kind().reaching(line.value(), reach), line.comment()));
+                .map(line -> new Line(
+                        line.path(), question.kind().reaching(line.value(), reach), line.comment(), line.origin()));
     }
 
     private Line known(Question question, Answer answer) {
-        if (AnswerKind.Quantity.isRange(answer.value()) && question.kind() instanceof AnswerKind.Quantity) {
-            return new Line(question.id(), answer.value(), "as answered: anything between these");
+        if (question.id().equals(PlaceQuestion.PLACE) && answer.guessed()) {
+            return new Line(question.id(), answer.value(), "as answered; " + PlaceQuestion.TAKEN, Origins.Kind.GUESSED);
         }
-        if (question.id().equals(PlaceQuestion.PLACE) && PlaceQuestion.hasCodes(answer.value())) {
-            return new Line(question.id(), answer.value(), "as answered; " + PlaceQuestion.TAKEN);
+        String said = answer.guessed() ? "as guessed" : "as answered";
+        Origins.Kind origin = answer.guessed() ? Origins.Kind.GUESSED : Origins.Kind.GIVEN;
+        if (AnswerKind.Quantity.isRange(answer.value()) && question.kind() instanceof AnswerKind.Quantity) {
+            return new Line(question.id(), answer.value(), said + ": anything between these", origin);
         }
         boolean reading = answer.spread() && !answer.value().equals(AnswerKind.Quantity.NONE);
-        String deviation = reading ? question.spread().of(answer.value()) : "";
+        String deviation = reading ? question.spread().of(answer.value(), answer.guessed() ? GUESS : 1) : "";
         return deviation.isEmpty()
-                ? new Line(question.id(), answer.value(), "as answered")
+                ? new Line(question.id(), answer.value(), said, origin)
                 : new Line(
                         question.id(),
                         answer.value() + " +- " + deviation,
-                        "as answered; within +- with 95 % probability: "
-                                + units.spelled(question.spread().reason()) + ", common practice, no source");
+                        said + "; within +- with 95 % probability: "
+                                + (answer.guessed()
+                                        ? "twice what a reading is off by"
+                                        : units.spelled(question.spread().reason()))
+                                + ", common practice, no source",
+                        answer.guessed() ? origin : Origins.Kind.USUAL_ACCURACY);
     }
 
     private Line unknown(Question question) {
         Unknown unknown = question.unknown(answers);
-        return new Line(question.id(), unknown.in(units), unknown.reason());
+        return new Line(question.id(), unknown.in(units), unknown.reason(), Origins.Kind.TYPICAL);
     }
 
     /**
@@ -70,8 +81,9 @@ final class Lines {
      * @param path the field
      * @param value what the file gives, with its uncertainty; empty if the field is left out
      * @param comment what the value rests on
+     * @param origin where the value comes from
      */
-    record Line(String path, String value, String comment) {
+    record Line(String path, String value, String comment, Origins.Kind origin) {
 
         /** The section of the file, or the field itself where it stands at the top. */
         String section() {

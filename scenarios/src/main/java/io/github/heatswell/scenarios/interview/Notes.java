@@ -33,10 +33,14 @@ final class Notes {
     static String of(Answers answers) {
         StringBuilder text = new StringBuilder();
         for (Question question : Questions.after(answers)) {
-            answers.to(question)
-                    .ifPresent(answer -> text.append(line(question.id(), answer.known() ? answer.value() : "dk")));
+            answers.to(question).ifPresent(answer -> text.append(line(question.id(), spoken(answer))));
         }
         return text.toString();
+    }
+
+    /** An answer in words that are understood as the same answer. */
+    private static String spoken(Answers.Answer answer) {
+        return answer.known() ? (answer.guessed() ? "maybe " : "") + answer.value() : "dk";
     }
 
     /** A note as a line of comment. */

@@ -16,8 +16,8 @@ final class PlaceQuestion {
     static final String PLACE = "site.place";
 
     /**
-     * States that took up the Uniform Plumbing Code, from memory, each with its postal abbreviation; the others are taken to have the
-     * International one.
+     * States that took up the Uniform Plumbing Code, from memory, each with its postal abbreviation; the others, and the capital, are
+     * taken to have the International one.
      */
     private static final String[] UPC = words("""
             alaska, ak, california, ca, hawaii, hi, idaho, id, iowa, ia, minnesota, mn, montana, mt,
@@ -31,14 +31,15 @@ final class PlaceQuestion {
 
     /** The same beside the place in a file, which does not keep in which words it was answered. */
     static final String TAKEN =
-            "if that was a state or the country, its code is assumed, not read: ask the local authority";
+            "its code is assumed from the state or country named, not read: ask the local authority";
 
     /** The codes of the United States, of which a state has either. */
     private static final Set<String> US = Set.of("us-ipc", "us-upc");
 
     /** The abbreviation of Delaware is left out: it is that of Germany too. */
     private static final String[] OTHER_STATES = words("""
-            alabama, al, arizona, az, arkansas, ar, colorado, co, connecticut, ct, delaware, florida, fl,
+            alabama, al, arizona, az, arkansas, ar, colorado, co, connecticut, ct, delaware,
+            district of columbia, dc, d.c, washington dc, washington d.c, florida, fl,
             georgia, ga, illinois, il, indiana, in, kansas, ks, kentucky, ky, louisiana, la, maine, me,
             maryland, md, massachusetts, ma, michigan, mi, mississippi, ms, missouri, mo, new hampshire, nh,
             new jersey, nj, new york, ny, north carolina, nc, ohio, oh, oklahoma, ok, pennsylvania, pa,
@@ -74,7 +75,8 @@ final class PlaceQuestion {
                                 .also("uk", "united kingdom", "gb", "great britain", "britain", "england", "scotland")
                                 .also("uk", "wales", "northern ireland")
                                 .also("en", EUROPE)
-                                .also("au-nz", "au", "nz", "australia", "new zealand"))
+                                .also("au-nz", "au", "nz", "australia", "new zealand")
+                                .otherwise("; if it is a city, type its state or country too, such as Cleveland, Ohio"))
                 .asks("Where does the house stand?")
                 .find(
                         "a state or a country will do; us-ipc and us-upc are the US codes, en is Europe.",

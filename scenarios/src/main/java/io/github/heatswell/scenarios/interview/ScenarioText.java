@@ -1,14 +1,19 @@
 package io.github.heatswell.scenarios.interview;
 
+import io.github.heatswell.place.Place;
+import io.github.heatswell.scenarios.file.Origins;
 import io.github.heatswell.scenarios.interview.Answers.Answer;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.Uncertain;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.units.UnitSystem;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** Writes answers down as a scenario file, with a comment on every line. */
@@ -22,6 +27,13 @@ final class ScenarioText {
             TankQuestions.ENERGY, NamedValue.ENERGY.field(),
             ReliefQuestions.OPENS_AT, NamedValue.SET_TEMPERATURE.field(),
             ReliefQuestions.PRESENT, NamedValue.VESSEL.field()));
+
+    /** Questions that say nothing of the house. */
+    private static final Set<String> ABOUT = Set.of(SupplyQuestions.TITLE, UseQuestions.DRIP);
+
+    /** The fields of questions that have none of their own name. */
+    private static final Map<String, String> OTHER_FIELD =
+            Map.of(SupplyQuestions.NIGHT, SupplyQuestions.PRESSURE, ReliefQuestions.PRESENT, NamedValue.VESSEL.field());
 
     private static final List<String> SECTIONS = List.of("site", "supply", "tank", "heater", "relief", "vessel");
 
@@ -69,6 +81,7 @@ final class ScenarioText {
             comment("", "Nobody has looked at these: what is said of them below is only taken.");
             text.append("not-known: ").append(String.join(", ", notKnown)).append('\n');
         }
+        origins();
         line(SupplyQuestions.TITLE).ifPresent(line -> {
             comment("", "Title of the results: " + line.comment() + ".");
             text.append("title: ").append(quoted(line.value())).append('\n');
@@ -78,6 +91,26 @@ final class ScenarioText {
             comment("", answer.known() ? "What the owner sees: as answered." : "Not known whether it drips.");
             text.append("question: >-\n").append(Wrapped.lines(question(answer), INDENT, INDENT));
         });
+    }
+
+    /** What the comments say of where values come from, for the reports. */
+    private void origins() {
+        Map<Origins.Kind, Set<String>> fields = new EnumMap<>(Origins.Kind.class);
+        lines.all().stream()
+                .filter(Lines.Line::given)
+                .filter(line -> line.origin() != Origins.Kind.TYPICAL || !NOT_KNOWN.containsKey(line.path()))
+                .filter(line -> !ABOUT.contains(line.path()))
+                .filter(line -> !line.value().equals(Place.NOT_KNOWN.key()))
+                .forEach(line -> fields.computeIfAbsent(line.origin(), kind -> new LinkedHashSet<>())
+                        .add(OTHER_FIELD.getOrDefault(line.path(), line.path())));
+        fields.remove(Origins.Kind.GIVEN);
+        if (fields.isEmpty()) {
+            return;
+        }
+        comment("", "Where values come from, where nobody simply gave them.");
+        text.append("origins:\n");
+        fields.forEach((kind, paths) ->
+                text.append(Wrapped.lines(kind.key() + ": " + String.join(", ", paths), INDENT, INDENT + INDENT)));
     }
 
     private void section(String name) {

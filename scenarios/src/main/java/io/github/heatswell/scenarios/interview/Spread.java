@@ -8,19 +8,19 @@ import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.Unit;
-import java.util.function.UnaryOperator;
+import java.util.function.BiFunction;
 
 /**
  * Uncertainty of a reading, at 95 % confidence. Common practice of the trade, not from any standard or maker.
  */
 final class Spread {
 
-    private static final Spread NONE = new Spread(value -> "", "");
+    private static final Spread NONE = new Spread((value, times) -> "", "");
 
-    private final UnaryOperator<String> deviation;
+    private final BiFunction<String, Double, String> deviation;
     private final String reason;
 
-    private Spread(UnaryOperator<String> deviation, String reason) {
+    private Spread(BiFunction<String, Double, String> deviation, String reason) {
         this.deviation = deviation;
         this.reason = reason;
     }
@@ -32,22 +32,22 @@ final class Spread {
 
     /** A fixed pressure (bar). */
     static Spread bar(double bar, String reason) {
-        return new Spread(value -> pressure(value, PressureUnit.BAR.toSi(bar)), reason);
+        return new Spread((value, times) -> pressure(value, PressureUnit.BAR.toSi(bar * times)), reason);
     }
 
     /** A fixed difference of temperatures (K). */
     static Spread kelvin(double kelvin, String reason) {
-        return new Spread(value -> difference(value, kelvin), reason);
+        return new Spread((value, times) -> difference(value, kelvin * times), reason);
     }
 
     /** A share of the value (1 being all of it). */
     static Spread share(double share, String reason) {
-        return new Spread(value -> share(value, share), reason);
+        return new Spread((value, times) -> share(value, share * times), reason);
     }
 
-    /** The deviation of a value with its unit, such as {@code 0.2 bar}; empty if it has none. */
-    String of(String value) {
-        return deviation.apply(value);
+    /** The deviation of a value with its unit, such as {@code 0.2 bar}, or some times that; empty if it has none. */
+    String of(String value, double times) {
+        return deviation.apply(value, times);
     }
 
     /** Why it is so much; empty if there is none. */

@@ -14,7 +14,7 @@ final class Summary {
     /** What was understood of one answer. */
     static String of(Question question, Answers answers, UnitSystem units) {
         Lines.Line line = new Lines(answers, units).of(question).orElseThrow();
-        boolean known = answers.to(question).orElseThrow().known();
+        Answers.Answer answer = answers.to(question).orElseThrow();
         if (answers.say(question.id(), AnswerKind.Quantity.NONE)
                 && question.id().equals(ReliefQuestions.OPENS)) {
             return "HAZARD: there is no relief valve. A heater without one can explode. Turn it off and call a"
@@ -23,7 +23,10 @@ final class Summary {
         if (!line.given()) {
             return line.comment();
         }
-        return known ? line.value() : line.value() + " (" + line.comment() + ")";
+        String remark = answer.known()
+                ? answer.guessed() && !question.id().equals(PlaceQuestion.PLACE) ? "a guess" : ""
+                : line.comment();
+        return line.value() + (remark.isEmpty() ? "" : " (" + remark + ")");
     }
 
     /** Says everything that was understood, a line or two for each answer. */

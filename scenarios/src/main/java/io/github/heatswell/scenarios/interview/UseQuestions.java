@@ -3,12 +3,12 @@ package io.github.heatswell.scenarios.interview;
 import io.github.heatswell.scenarios.interview.Question.Choice;
 import io.github.heatswell.scenarios.interview.Question.Unknown;
 import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.scenarios.wording.Spoken;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -54,10 +54,8 @@ final class UseQuestions {
      */
     private record People(AnswerKind profiles) implements AnswerKind {
 
-        private static final Pattern NUMBER = Pattern.compile(
-                "(?:about |we are |just )?(\\d{1,2}|one|two|three|four|five|six)(?: of us| people| persons?| adults?)?[.!]?",
-                Pattern.CASE_INSENSITIVE);
-        private static final List<String> NUMBERS = List.of("one", "two", "three", "four", "five", "six");
+        private static final Pattern NUMBER =
+                Pattern.compile("(\\d{1,2})(?: of us| people| persons?| adults?)?", Pattern.CASE_INSENSITIVE);
         /** By the number of people, the last for more: common practice, no source. */
         private static final List<String> EUROPEAN = List.of("none", "eu-s", "eu-m", "eu-l", "eu-l", "eu-xl");
 
@@ -70,12 +68,11 @@ final class UseQuestions {
 
         @Override
         public String understand(String line, UnitSystem units) {
-            Matcher said = NUMBER.matcher(line.strip());
+            Matcher said = NUMBER.matcher(Spoken.of(line).plain());
             if (!said.matches()) {
                 return profiles.understand(line);
             }
-            int word = NUMBERS.indexOf(said.group(1).toLowerCase(Locale.ROOT));
-            int people = word < 0 ? Integer.parseInt(said.group(1)) : word + 1;
+            int people = Integer.parseInt(said.group(1));
             List<String> usual = units == UnitSystem.US ? AMERICAN : EUROPEAN;
             return usual.get(Math.min(people, usual.size() - 1));
         }

@@ -21,14 +21,6 @@ public final class QuantityReader {
     /** Text without any digit, so without a quantity. */
     private static final Pattern WORDS = Pattern.compile("[\\p{ASCII}&&\\D]*");
 
-    /** Words around a quantity that say it was not read to the last digit. */
-    private static final Pattern AROUND = Pattern.compile(
-            "^(?:(?:i think|i guess|maybe|probably|about|around|approximately|approx\\.?|roughly|circa|ca\\.?|some|between"
-                    + "|it is|it's|(?:the )?(?:label|tag|plate|gauge|dial) (?:says|reads|shows)|it (?:says|reads)|~)\\s*)+"
-                    + "|(?:,? (?:or so|or thereabouts|approximately|approx\\.?|i think|i guess|maybe))+$|[?!]+$"
-                    + "|(?<=[a-zA-Z])\\.$|(?<=\\d)[ -]?ish\\b|(?<=[a-zA-Z])[ -]ish$",
-            Pattern.CASE_INSENSITIVE);
-
     private QuantityReader() {}
 
     /**
@@ -57,16 +49,6 @@ public final class QuantityReader {
         QuantityText.ReferenceText reference = QuantityText.ReferenceText.of(parts.unit());
         PressureUnit unit = unit(parts, reference.unit(), Kind.PRESSURE);
         return new Pressure(unit.toSi(parts.number()), reference.reference());
-    }
-
-    /**
-     * A quantity as somebody says it, without the words that make it a rough one.
-     *
-     * @param said such as {@code about 75 psi or so}
-     * @return such as {@code 75 psi}
-     */
-    public static String bare(String said) {
-        return AROUND.matcher(said.strip()).replaceAll("").strip();
     }
 
     /**

@@ -12,6 +12,7 @@ import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.scenarios.quantity.QuantityReader.Amount;
 import io.github.heatswell.scenarios.wording.Nearest;
 import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.scenarios.wording.Spoken;
 import io.github.heatswell.units.Unit;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -91,7 +92,7 @@ public final class SpotReader {
     }
 
     private static SpotReading reading(SiteCheck check, String text, double atmosphere) {
-        String[] parts = QuantityReader.bare(text).split("±|\\+/?-", 2);
+        String[] parts = Spoken.of(text).plain().split("±|\\+/?-", 2);
         double value = switch (check.unit()) {
             case "Pa" -> QuantityReader.pressure(parts[0].strip()).gauge(atmosphere);
             case "K" -> si(parts[0], Kind.TEMPERATURE);

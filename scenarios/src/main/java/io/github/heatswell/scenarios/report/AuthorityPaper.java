@@ -4,6 +4,8 @@ import io.github.heatswell.assessment.RulesHere;
 import io.github.heatswell.citation.Citation;
 import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
+import io.github.heatswell.scenarios.file.Origins;
+import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.report.Block.Blanks;
 import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.scenarios.spread.VariedHouse;
@@ -19,6 +21,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What whoever enforces the rules is given about a proposed vessel, each part under the question it answers. What was not checked
@@ -80,7 +83,7 @@ final class AuthorityPaper {
                 false));
         comparison(answer, shown).ifPresent(blocks::add);
         blocks.add(new Block.Subheading("How sure is that?"));
-        blocks.add(new Block.Paragraph(sure(), Block.Tone.PLAIN));
+        blocks.add(new Block.Paragraph(sure(answer.scenario(), varied, shown), Block.Tone.PLAIN));
         blocks.add(limits());
         clauses(blocks);
         blocks.add(plates());
@@ -151,20 +154,30 @@ final class AuthorityPaper {
                         .orElse("not sampled"));
     }
 
-    private String sure() {
-        String ranges = varied.inputs().stream()
-                .map(input -> input.label() + " " + range(input.words()))
-                .reduce((one, other) -> one + "; " + other)
-                .orElse("");
+    /** How the sampled houses differ, and who said by how much. */
+    static String sure(Scenario scenario, VariedHouse varied, QuantityFormat shown) {
+        String given = varied.inputs().stream()
+                .filter(input -> isGiven(input, scenario))
+                .map(VariedHouse.Input::label)
+                .collect(Collectors.joining("; "));
         return "The sampled houses differ within what is uncertain, each from the day its vessel is charged until a year later: "
-                + ranges + "; and how fast a vessel loses precharge. "
-                + (answer.scenario().uncertain().isEmpty()
+                + varied.inputs().stream()
+                        .map(input -> input.label() + " " + range(input.words(), shown))
+                        .collect(Collectors.joining("; "))
+                + "; and how fast a vessel loses precharge. "
+                + (given.isEmpty()
                         ? "Nobody gave these ranges: they are common practice, without a source."
-                        : "These ranges were given.")
+                        : "Given were those of " + given + "; the others are common practice, without a source.")
                 + " A size is recommended if it holds in nine of ten.";
     }
 
-    private String range(String words) {
+    /** Whether whoever described the house said how far a value may be off. */
+    private static boolean isGiven(VariedHouse.Input input, Scenario scenario) {
+        return scenario.uncertain().stream().anyMatch(field -> field.field().equals(input.name()))
+                && EnumSet.of(Origins.Kind.RANGE, Origins.Kind.CHANGED).contains(scenario.origin(input.name()));
+    }
+
+    private static String range(String words, QuantityFormat shown) {
         return words.startsWith(AROUND) ? "\u00b1 " + PageWords.inBoth(words.substring(AROUND.length()), shown) : words;
     }
 

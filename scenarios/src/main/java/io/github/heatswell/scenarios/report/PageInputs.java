@@ -1,16 +1,13 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.scenarios.file.Assumption;
-import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.scenarios.file.UncertainField;
 import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -20,7 +17,7 @@ final class PageInputs {
 
     /** Sections that say nothing of the house: words about it, what is charted, prices, and what it is compared with. */
     private static final Pattern ABOUT =
-            Pattern.compile("(title|question|expect|not-known|costs|readings)(\\W.*)?|run\\.sample");
+            Pattern.compile("(title|question|expect|not-known|origins|costs|readings)(\\W.*)?|run\\.sample");
 
     private static final String PLACE = "site.place";
 
@@ -62,18 +59,9 @@ final class PageInputs {
     }
 
     private static String origin(String field, Scenario scenario) {
-        Optional<UncertainField> range = scenario.uncertain().stream()
-                .filter(known -> known.field().equals(field))
-                .findFirst();
-        if (scenario.notKnown().contains(field)) {
-            return "assumed: nobody has looked";
-        }
-        if (range.isPresent()) {
-            return "given within a range";
-        }
-        return scenario.changes().stream().map(Change::field).anyMatch(field::equals)
-                ? "given for this answer"
-                : "given";
+        return field.equals(PLACE) && !scenario.system().site().place().isKnown()
+                ? "nobody said"
+                : scenario.origin(field).words();
     }
 
     /** The section with its place in a list. */

@@ -112,6 +112,10 @@ final class Sampler {
             String some = words.substring("one or more of ".length(), words.indexOf(", with commas"));
             return new Plain(chance.of(List.of(some.split(", "))));
         }
+        if (words.startsWith("one or more fields")) {
+            return new Plain(
+                    chance.of(List.of("supply.pressure, tank.volume", "relief.opens", "vessel, supply.water")));
+        }
         throw new IllegalStateException("nobody has said how to draw a " + words);
     }
 

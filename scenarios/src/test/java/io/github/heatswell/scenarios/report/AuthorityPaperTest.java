@@ -12,6 +12,8 @@ import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Assumption;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.file.ScenarioReader;
+import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -113,6 +115,35 @@ class AuthorityPaperTest {
                 "exceeded by " + shown.pressureDifference(-other.vessel().margin()),
                 rows.get(1).get(3));
         assertEquals("0 of 64 sampled houses", rows.get(1).get(4));
+    }
+
+    /** Regression: what an interview filled in, guesses and a code taken from a state were called given. */
+    @Test
+    void everyOriginIsTold() {
+        Scenario house = ScenarioReader.read("h", """
+                origins:
+                  guessed: site.place, tank.volume, tank.working-pressure
+                  typical: supply.water
+                  usual-accuracy: heater.set-point
+                site: { place: us-ipc }
+                supply: { arrangement: check-valve, pressure: 55 psi to 65 psi, water: 40 degF to 60 degF }
+                tank: { volume: 50 gal +- 3 gal, material: steel, working-pressure: 150 psi }
+                heater: { energy: gas, input: 40000 Btu/h, set-point: 125 degF +- 5 degF }
+                relief: [{ opens: 150 psi, opens-at: 210 degF }]
+                """);
+        QuantityFormat shown = QuantityFormat.ascii(UnitSystem.US);
+        String rows = PageInputs.of(house, shown).rows().toString();
+        assertTrue(rows.contains("assumed from the state or country named"), rows);
+        assertTrue(
+                rows.matches(".*volume 50[^;\\]]*; working pressure 150[^;\\]]*, given roughly or as a guess].*"),
+                rows);
+        assertTrue(rows.matches(".*water 40[^;\\]]*, not given: typical, common practice, no source].*"), rows);
+        assertTrue(
+                rows.matches(".*set point 125[^;\\]]*, given; how far it may be off is common practice, no source].*"),
+                rows);
+        assertTrue(rows.matches(".*pressure 55[^;\\]]*, given within a range].*"), rows);
+        String sure = AuthorityPaper.sure(house, VariedHouse.of(house), shown);
+        assertTrue(sure.contains("Given were those of supply pressure; the others are common practice"), sure);
     }
 
     /** Where no vessel is needed and nobody asks for one, there is nothing to put to an authority. */
