@@ -82,7 +82,7 @@ final class CommissioningList {
                             shown.temperature(house.heater().setPoint()),
                             true)));
             coldPeak.ifPresent(peak ->
-                    lines.add(new Block.Blanks.Line("Highest pressure of the first heat-up", "at most " + peak, true)));
+                    lines.add(new Block.Blanks.Line("Highest pressure of the first heat-up", "about " + peak, true)));
             lines.add(new Block.Blanks.Line("Relief valve during the first heat-up", "stays shut", true));
             lines.add(Block.Blanks.Line.open("Fitted by, and the date"));
             return new Block.Blanks("As left: what should be, and what was read", lines, false);
@@ -216,7 +216,7 @@ final class CommissioningList {
                 "Watch the first heat-up from cold to the end. The check sheet does not hold for it: there only a part of the"
                         + " water is heated. "
                         + coldPeak.map(peak ->
-                                        "Expect " + peak + " at most. If the pressure climbs clearly beyond that, or"
+                                        "Expect about " + peak + ". If the pressure climbs clearly beyond that, or"
                                                 + " the relief valve opens,")
                                 .orElse("If the relief valve opens,")
                         + " turn the heater off and find out why.",
