@@ -181,10 +181,16 @@ public record RunSummary(
      * @return the openings that the supply fed for a minute or more, each of one valve, in the order of time
      */
     public List<Interval> fedRelief() {
-        List<Interval> feeding = intervals(Interval.Phase.SUPPLY_FEEDING);
+        // a year has thousands of both, few of them long enough
+        List<Interval> feeding = intervals(Interval.Phase.SUPPLY_FEEDING).stream()
+                .filter(feed -> feed.length() >= MIN_FED)
+                .toList();
+        List<Event> hot = events.stream().filter(Event::openedByTemperature).toList();
         return intervals(Interval.Phase.RELIEF_OPEN).stream()
-                .filter(open -> openedByTemperature(open.device()).noneMatch(event -> open.contains(event.time())))
+                .filter(open -> open.length() >= MIN_FED)
                 .filter(open -> feeding.stream().anyMatch(feed -> open.overlap(feed) >= MIN_FED))
+                .filter(open -> hot.stream()
+                        .noneMatch(event -> event.device().equals(open.device()) && open.contains(event.time())))
                 .toList();
     }
 
