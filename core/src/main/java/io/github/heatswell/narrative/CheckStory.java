@@ -85,7 +85,7 @@ final class CheckStory {
     private Statement range(boolean reseatVaries) {
         return plain(
                         "The range holds nine of ten of " + check.result().completed()
-                                + " simulated houses within the uncertainties listed further down, and the error of a dial gauge of ")
+                                + " simulated houses within the uncertainties that the report lists, and the error of a dial gauge of ")
                 .then(gauge(check.gauge().span()))
                 .then(", class 1.6 of EN 837-1."
                         + (reseatVaries

@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.assessment.RulesHere;
 import io.github.heatswell.citation.Citation;
+import io.github.heatswell.place.Place;
 import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.file.Origins;
@@ -40,7 +41,8 @@ final class AuthorityPaper {
             Topic.VESSEL,
             Topic.WHO_MAY_WORK);
 
-    private static final String AROUND = "+- ";
+    /** The codes of a country that has several. */
+    private static final Set<Place> CODES = EnumSet.of(Place.US_IPC, Place.US_UPC);
 
     private final VesselAnswer answer;
     private final HotWaterSystem house;
@@ -82,13 +84,12 @@ final class AuthorityPaper {
                         Blanks.Line.open("Licence number")),
                 false));
         comparison(answer, shown).ifPresent(blocks::add);
-        blocks.add(new Block.Subheading("How sure is that?"));
-        blocks.add(new Block.Paragraph(sure(answer.scenario(), varied, shown), Block.Tone.PLAIN));
+        blocks.add(
+                new Block.Paragraph("How sure is that? " + sure(answer.scenario(), varied, shown), Block.Tone.PLAIN));
         blocks.add(limits());
         clauses(blocks);
         blocks.add(plates());
-        blocks.add(PageInputs.of(answer.scenario(), shown));
-        blocks.add(new Grid("How it was worked out", List.of("About", "What was done"), method()));
+        blocks.add(new Block.Paragraph(method(), Block.Tone.PLAIN));
         formulas().ifPresent(blocks::add);
         blocks.add(new Block.Paragraph(
                 "These are a model's figures. Local code and a licensed professional decide; no vessel replaces a relief valve.",
@@ -162,7 +163,7 @@ final class AuthorityPaper {
                 .collect(Collectors.joining("; "));
         return "The sampled houses differ within what is uncertain, each from the day its vessel is charged until a year later: "
                 + varied.inputs().stream()
-                        .map(input -> input.label() + " " + range(input.words(), shown))
+                        .map(input -> input.label() + " " + PageBasis.range(input.words(), shown))
                         .collect(Collectors.joining("; "))
                 + "; and how fast a vessel loses precharge. "
                 + (given.isEmpty()
@@ -177,17 +178,14 @@ final class AuthorityPaper {
                 && EnumSet.of(Origins.Kind.RANGE, Origins.Kind.CHANGED).contains(scenario.origin(input.name()));
     }
 
-    private static String range(String words, QuantityFormat shown) {
-        return words.startsWith(AROUND) ? "\u00b1 " + PageWords.inBoth(words.substring(AROUND.length()), shown) : words;
-    }
-
     private Grid limits() {
         List<List<String>> rows = new ArrayList<>();
         for (SizingTarget.Bound bound : answer.sizing().target().bounds()) {
+            String name = answer.advice().name(bound);
             rows.add(List.of(
                     shown.pressure(bound.absolute() - atmosphere),
-                    answer.advice().name(bound),
-                    isAssumed(bound) ? "assumed; the plate decides" : checked(bound.source())));
+                    name,
+                    isAssumed(bound) ? "assumed; the plate decides" : besides(name, bound.source())));
         }
         return new Grid("Which limit? The lowest of these governs", List.of("Limit", "What it is", "Source"), rows);
     }
@@ -197,6 +195,16 @@ final class AuthorityPaper {
                 || bound.rule() == SizingTarget.Rule.WORKING_PRESSURE
                         && answer.scenario().assumptions().stream()
                                 .anyMatch(made -> made.field().equals(NamedValue.WORKING_PRESSURE.field()));
+    }
+
+    /** A source as far as the name of a limit does not give it already. */
+    private static String besides(String name, Citation source) {
+        boolean named = name.contains(source.text().split(": ")[0]) && isRead(source);
+        return named ? PageFormulas.standing(source) : checked(source);
+    }
+
+    private static boolean isRead(Citation source) {
+        return source.standing() == Citation.Standing.SEEN || source.standing() == Citation.Standing.SECOND_HAND;
     }
 
     private static String checked(Citation source) {
@@ -218,15 +226,31 @@ final class AuthorityPaper {
         List<List<String>> rows = rules.rules().stream()
                 .filter(held -> MATTER.contains(held.rule().topic()))
                 .map(held -> List.of(
-                        held.rule().clause() + " ("
-                                + PageFormulas.standing(held.rule().source().orElseThrow()) + ")",
+                        held.rule().clause() + "; "
+                                + (held.rule().source().orElseThrow().standing() == Citation.Standing.SEEN
+                                        ? "read"
+                                        : "quoted"),
                         held.rule().words(),
                         became(held.verdict())))
                 .toList();
         blocks.add(new Grid(
-                "Which clauses? Those read for: " + rules.place().title(),
-                List.of("Clause and edition", "What it says", "The house with the vessel"),
+                "Which clauses? For: " + rules.place().title()
+                        + ". Read: the text itself; quoted: where somebody else quotes it",
+                List.of("Clause and edition", "What it says", "With the vessel"),
                 rows));
+        code().ifPresent(why -> blocks.add(new Block.Paragraph(why, Block.Tone.PLAIN)));
+    }
+
+    /** Why a code is taken that is one of several in its country. */
+    private Optional<String> code() {
+        if (!CODES.contains(house.site().place())) {
+            return Optional.empty();
+        }
+        return Optional.of("Why this code? "
+                + (answer.scenario().origin("site.place") == Origins.Kind.ASSUMED_CODE
+                        ? "It was assumed from the state or country that was named; what that state has adopted was not read."
+                        : "The description names it. If only a state or the country was known, it was assumed.")
+                + " The code adopted here decides.");
     }
 
     private static String became(RulesHere.Verdict verdict) {
@@ -240,6 +264,12 @@ final class AuthorityPaper {
 
     private Block plates() {
         List<Blanks.Line> lines = new ArrayList<>(List.of(
+                new Blanks.Line(
+                        "Supply, static, at its highest",
+                        shown.pressure(answer.sizing().supplyStatic().gauge(atmosphere)),
+                        true),
+                new Blanks.Line(
+                        "Thermostat set at", shown.temperature(house.heater().setPoint()), true),
                 new Blanks.Line("Heater: volume", shown.volume(house.tank().volume()), true),
                 new Blanks.Line(
                         "Heater: working pressure",
@@ -257,36 +287,32 @@ final class AuthorityPaper {
                     "Vessel: precharge", shown.pressure(vessel.precharge().gauge(atmosphere)), true));
         });
         lines.add(Blanks.Line.open("Vessel: working pressure"));
-        return new Blanks("Plates: what was taken here, and what stands on them", lines, false);
+        lines.add(Blanks.Line.open("Code adopted here, and its edition"));
+        return new Blanks("Site and plates: what was taken here, and what is read there", lines, false);
     }
 
-    private List<List<String>> method() {
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of(
-                "Worst heat-up",
-                "Cold water fills the tank and is heated to the set point with every tap closed. The relief valves are"
-                        + " left out, so that they cannot hide a peak. Beside it counts "
-                        + shown.time(answer.counted().toSeconds()) + " of ordinary use."));
-        rows.addAll(PageMethods.model());
-        rows.add(PageMethods.version());
-        return rows;
+    private String method() {
+        return "How was it worked out? By simulation, with "
+                + PageMethods.version().get(1)
+                + ": cold water fills the tank and is heated to the set point with every tap closed. The relief valves are"
+                + " left out, so that they cannot hide a peak. Beside it counts "
+                + shown.time(answer.counted().toSeconds())
+                + " of ordinary use. The appendix has every input and where it comes from, and says what is modelled and what is left"
+                + " out.";
     }
 
     /** What published formulas say, those alone whose source was read. */
-    private Optional<Grid> formulas() {
-        List<List<String>> rows = answer.formulas().stream()
+    private Optional<Block> formulas() {
+        List<String> said = answer.formulas().stream()
                 .filter(formula -> formula.result()
-                        .filter(result -> result.source().standing() == Citation.Standing.SEEN
-                                || result.source().standing() == Citation.Standing.SECOND_HAND)
+                        .filter(result -> isRead(result.source()))
                         .isPresent())
-                .map(formula -> List.of(
-                        formula.name(),
-                        shown.volume(formula.result().orElseThrow().volume()),
-                        checked(formula.result().orElseThrow().source())))
+                .map(formula -> shown.volume(formula.result().orElseThrow().volume()) + " by " + formula.name() + ": "
+                        + checked(formula.result().orElseThrow().source()))
                 .toList();
-        return rows.isEmpty()
+        return said.isEmpty()
                 ? Optional.empty()
-                : Optional.of(
-                        new Grid("What published formulas ask for", List.of("Formula", "Vessel", "Source"), rows));
+                : Optional.of(new Block.Paragraph(
+                        "What do published formulas ask for? " + String.join("; ", said) + ".", Block.Tone.PLAIN));
     }
 }

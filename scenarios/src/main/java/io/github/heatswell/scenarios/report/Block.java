@@ -52,6 +52,25 @@ interface Block {
         void finding(FoundRule finding);
 
         void either(Either either);
+
+        void folded(Folded folded);
+    }
+
+    /**
+     * Parts for those who want to see everything: folded on the page, left out of print, and told in full on the screen.
+     *
+     * @param name what they show
+     * @param blocks the parts
+     */
+    record Folded(String name, List<Block> blocks) implements Block {
+        public Folded {
+            blocks = List.copyOf(blocks);
+        }
+
+        @Override
+        public void show(Renderer renderer) {
+            renderer.folded(this);
+        }
     }
 
     /** Parts that are told in one way on the page and in another on the screen, or only on one of them. */
@@ -59,6 +78,11 @@ interface Block {
         public Either {
             page = List.copyOf(page);
             screen = List.copyOf(screen);
+        }
+
+        @Override
+        public Block onPage() {
+            return new Either(page, List.of());
         }
 
         @Override
@@ -85,6 +109,9 @@ interface Block {
         private static final int WIDTH = 760;
         private static final int HEIGHT = 620;
 
+        /** Leaves room on a sheet of paper for the answer above and the work below. */
+        private static final int LOW = 520;
+
         /** A chart, narrow, so that its words are large enough on a sheet of paper. */
         static Picture of(Chart chart, String caption, String alternative) {
             return new Picture(chart.withSize(WIDTH, HEIGHT)::writeSvg, caption, alternative);
@@ -98,12 +125,21 @@ interface Block {
                     "Chart of the peak pressure over the years. " + chart.headline());
         }
 
-        /** The chart of one run or several. */
+        /** The chart of several runs. */
         static Picture ofRuns(Chart chart, String answer) {
             return of(
                     chart,
                     "Gauge pressure above, and what went with it below. The table gives the numbers in both unit systems.",
-                    "Chart of the pressure over time. " + answer);
+                    pressures(answer));
+        }
+
+        /** The chart of an answer that goes on one sheet with it. */
+        static Picture beside(Chart chart, String answer) {
+            return new Picture(chart.withSize(WIDTH, LOW)::writeSvg, "", pressures(answer));
+        }
+
+        private static String pressures(String answer) {
+            return "Chart of the pressure over time. " + answer;
         }
 
         @Override
@@ -140,8 +176,8 @@ interface Block {
         }
     }
 
-    /** A formula in its letters, and what follows it. */
-    record Formula(String expression, String rest) implements Block {
+    /** A formula in its letters, behind whose it is and before what follows from it. */
+    record Formula(String name, String expression, String rest) implements Block {
         @Override
         public void show(Renderer renderer) {
             renderer.formula(this);

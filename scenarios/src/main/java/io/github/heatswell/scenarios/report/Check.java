@@ -66,7 +66,7 @@ record Check(List<String> steps, List<Reading> readings, List<String> remarks) {
                     .toList()));
         }
         remarks.forEach(remark -> blocks.add(new Block.Paragraph(remark, Block.Tone.QUOTING)));
-        return new Document.Section("What the gauge should read, and when", Document.Form.SHEET, blocks);
+        return new Document.Section("What the gauge should read, and when", Document.Form.PAPER, blocks);
     }
 
     /**

@@ -150,14 +150,14 @@ public final class ComparisonReport {
         boolean vessel =
                 runs.stream().anyMatch(run -> run.summary().system().vessel().isPresent());
         List<Document.Section> sections = new ArrayList<>();
-        sections.add(Document.answer("", answer, remarks, ""));
+        sections.add(Document.answer("", answer, remarks));
         sections.add(Document.pictures(
                 List.of(Block.Picture.ofRuns(chart, answer)),
                 worst(shown)
                         .map(worst -> List.<Block>of(figures(shown), worst))
                         .orElseGet(() -> List.of(figures(shown)))));
         if (vessel) {
-            sections.add(CommissioningList.general().section(shown));
+            sections.add(FitterPaper.general().section(shown));
         }
         sections.add(PageMethods.of(drawn));
         String names = runs.stream().map(NamedSummary::name).collect(Collectors.joining(", "));

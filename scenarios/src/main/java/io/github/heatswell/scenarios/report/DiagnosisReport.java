@@ -123,7 +123,7 @@ public final class DiagnosisReport {
                 .flatMap(Optional::stream)
                 .toList();
         List<Block> blocks = new ArrayList<>(
-                Document.answer("", story.verdict().text(shown), remarks, "").blocks());
+                Document.answer("", story.verdict().text(shown), remarks).blocks());
         story.abovePlate().ifPresent(above -> blocks.add(new AlarmNote("CAUTION", above.text(shown))));
         story.notRuledOut().ifPresent(left -> blocks.add(new AlarmNote("CAUTION", left.text(shown))));
         return new Document.Section("The answer", blocks);

@@ -116,10 +116,15 @@ record Document(
         EVERYWHERE,
         /** On the page alone. */
         PAGE,
-        /** On the page, as a sheet by itself, to be filled in by hand. */
-        SHEET,
-        /** The same, beginning on paper of its own, to be handed over alone. */
-        PAPER
+        /** On the page alone, as a sheet of paper by itself, to be filled in or handed over. */
+        PAPER,
+        /** On page and screen; on the page with its like as the last paper, small, for those who want to know why. */
+        APPENDIX;
+
+        /** Whether it is told on the screen too. */
+        boolean isOnScreen() {
+            return this == EVERYWHERE || this == APPENDIX;
+        }
     }
 
     /**
@@ -138,23 +143,32 @@ record Document(
             this(title, Form.EVERYWHERE, List.copyOf(blocks));
         }
 
+        /** Whether the page shows anything of it. */
+        boolean isOnPage() {
+            return blocks.stream()
+                    .anyMatch(block -> !(block instanceof Block.Either either)
+                            || !either.page().isEmpty());
+        }
+
         /** The same on the page alone. */
         Section onPage() {
             return new Section(title, Form.PAGE, blocks);
         }
+
+        /** The same among what an answer rests on. */
+        Section inAppendix() {
+            return new Section(title, Form.APPENDIX, blocks);
+        }
     }
 
-    /** The answer to a question, with what the scenario asks and expects, which may be nothing. */
-    static Section answer(String question, String sentence, List<String> remarks, String expectation) {
+    /** The answer to a question, with what the scenario asks, which may be nothing. */
+    static Section answer(String question, String sentence, List<String> remarks) {
         List<Block> blocks = new ArrayList<>();
         if (!question.isBlank()) {
             blocks.add(new Block.Quote("The question", question));
         }
         blocks.add(new Block.Paragraph(sentence, Block.Tone.ANSWER));
         remarks.forEach(remark -> blocks.add(new Block.Paragraph(remark, Block.Tone.QUOTING)));
-        if (!expectation.isBlank()) {
-            blocks.add(new Block.Quote("Expected beforehand", expectation).onPage());
-        }
         return new Section("The answer", blocks);
     }
 

@@ -55,7 +55,7 @@ record DripSheet(double most, boolean vessel, boolean reducing) {
                 "If two columns draw level, log a gauge through one heat-up and one night, and run heatswell diagnose. The"
                         + " sheet is common practice and what simulated houses show; no source.",
                 Block.Tone.PLAIN));
-        return new Document.Section("Why does it drip? A sheet to fill in", Document.Form.SHEET, blocks);
+        return new Document.Section("Why does it drip? A sheet to fill in", Document.Form.PAPER, blocks);
     }
 
     private List<String> columns() {

@@ -3,7 +3,9 @@ package io.github.heatswell.scenarios.report;
 import io.github.heatswell.scenarios.report.Block.Grid;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 
 /**
@@ -23,13 +25,21 @@ final class HtmlPage implements Block.Renderer {
     private static final int LONG_WORD = 10;
 
     private final Html html = new Html();
+    private final Document document;
     private int pictures;
+
+    /** Of headings inside a section. */
+    private String heading = "h3";
+
+    /** What is folded on the page. */
+    private final Set<String> folded = new LinkedHashSet<>();
 
     /** The words of the units that stand first. */
     private final UnaryOperator<String> words;
 
-    private HtmlPage(UnaryOperator<String> words) {
-        this.words = words;
+    private HtmlPage(Document document) {
+        this.document = document;
+        this.words = document.units()::spelled;
     }
 
     /**
@@ -42,34 +52,43 @@ final class HtmlPage implements Block.Renderer {
      *     the outside
      */
     static void write(Document document, Appendable out) throws IOException {
-        out.append(new HtmlPage(document.units()::spelled).page(document));
+        out.append(new HtmlPage(document).page());
     }
 
-    private String page(Document document) throws IOException {
+    private String page() throws IOException {
         try {
-            return written(document);
+            return written();
         } catch (UncheckedIOException e) {
             throw e.getCause();
         }
     }
 
-    private String written(Document document) {
+    private String written() {
         html.open("html", "lang", "en");
-        head(document);
+        head();
         html.open("body").open("main").open("header");
         html.leaf("h1", document.title(), "dir", "auto");
         if (!document.names().isEmpty()) {
             html.leaf("p", document.names(), "class", "quiet", "dir", "auto");
         }
         html.closeLine();
-        hazards(document);
-        document.sections().forEach(this::section);
+        alarms();
+        List<Document.Section> sections =
+                document.sections().stream().filter(Document.Section::isOnPage).toList();
+        sections.stream().limit(1).forEach(this::section);
+        cautions();
+        sections.stream().skip(1).filter(section -> !inAppendix(section)).forEach(this::section);
+        appendix(sections.stream().skip(1).filter(HtmlPage::inAppendix).toList());
         html.closeLine();
         html.closeLine();
         return html.closeLine().end();
     }
 
-    private void head(Document document) {
+    private static boolean inAppendix(Document.Section section) {
+        return section.form() == Document.Form.APPENDIX;
+    }
+
+    private void head() {
         html.open("head");
         html.empty("meta", "charset", "utf-8");
         html.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
@@ -82,9 +101,17 @@ final class HtmlPage implements Block.Renderer {
                 .closeLine();
     }
 
-    private void hazards(Document document) {
-        html.open("section").leaf("h2", "Hazards and cautions");
-        document.alarms().forEach(this::alarm);
+    /** What may hurt somebody stands before the answer; what is always to be minded, after it. */
+    private void alarms() {
+        if (!document.alarms().isEmpty()) {
+            html.open("section").leaf("h2", "Hazards and limits passed");
+            document.alarms().forEach(this::alarm);
+            html.closeLine();
+        }
+    }
+
+    private void cautions() {
+        html.open("section", "class", "cautions").leaf("h2", "Cautions");
         if (document.alarms().isEmpty()) {
             html.leaf("p", document.calm());
         }
@@ -93,13 +120,46 @@ final class HtmlPage implements Block.Renderer {
     }
 
     private void section(Document.Section section) {
-        switch (section.form()) {
-            case SHEET -> html.open("section", "class", "sheet");
-            case PAPER -> html.open("section", "class", "sheet paper");
-            case EVERYWHERE, PAGE -> html.open("section");
+        if (section.form() == Document.Form.PAPER) {
+            html.open("section", "class", "paper");
+            whose();
+        } else {
+            html.open("section");
         }
         html.leaf("h2", words.apply(section.title()));
+        contents(section);
+    }
+
+    private void contents(Document.Section section) {
         section.blocks().forEach(block -> block.show(this));
+        html.closeLine();
+    }
+
+    /** On every sheet that may be handed over alone: whose it is. */
+    private void whose() {
+        html.leaf("p", document.title(), "class", "whose", "dir", "auto");
+    }
+
+    private void appendix(List<Document.Section> sections) {
+        if (sections.isEmpty()) {
+            return;
+        }
+        html.open("section", "class", "paper appendix");
+        whose();
+        html.leaf("h2", "Appendix: what the answer rests on");
+        heading = "h4";
+        for (Document.Section section : sections) {
+            html.open("section").leaf("h3", words.apply(section.title()));
+            contents(section);
+        }
+        if (!folded.isEmpty()) {
+            html.leaf(
+                    "p",
+                    "Not printed, but folded on the screen in report.html: " + words.apply(String.join("; ", folded))
+                            + ".",
+                    "class",
+                    "unfolded");
+        }
         html.closeLine();
     }
 
@@ -130,13 +190,17 @@ final class HtmlPage implements Block.Renderer {
 
     @Override
     public void formula(Block.Formula formula) {
-        html.open("p").open("code").text(formula.expression()).close();
+        html.open("p")
+                .open("span", "class", "label")
+                .text(words.apply(formula.name()) + ": ")
+                .close();
+        html.open("code").text(formula.expression()).close();
         html.text(formula.rest()).closeLine();
     }
 
     @Override
     public void subheading(Block.Subheading subheading) {
-        html.leaf("h3", words.apply(subheading.text()));
+        html.leaf(heading, words.apply(subheading.text()));
     }
 
     @Override
@@ -254,7 +318,7 @@ final class HtmlPage implements Block.Renderer {
     @Override
     public void finding(Block.FoundRule finding) {
         html.open("div", "class", "finding");
-        html.open("h3", "dir", "auto");
+        html.open(heading, "dir", "auto");
         html.open("span", "class", "severity").text(finding.severity()).close();
         html.text(" ").text(words.apply(finding.sentence())).closeLine();
         html.open("dl");
@@ -275,6 +339,14 @@ final class HtmlPage implements Block.Renderer {
     @Override
     public void either(Block.Either either) {
         either.page().forEach(block -> block.show(this));
+    }
+
+    @Override
+    public void folded(Block.Folded part) {
+        folded.add(part.name());
+        html.open("details").leaf("summary", PageWords.capitalised(words.apply(part.name())));
+        part.blocks().forEach(block -> block.show(this));
+        html.closeLine();
     }
 
     private static void grid(Html html, Grid grid) {

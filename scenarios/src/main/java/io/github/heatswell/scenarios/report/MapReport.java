@@ -60,8 +60,7 @@ public final class MapReport {
                                         Document.withDoubts(
                                                 scenario,
                                                 shown,
-                                                List.of(narrative.facts().text(shown))),
-                                        ""),
+                                                List.of(narrative.facts().text(shown)))),
                                 Document.pictures(
                                         List.of(Block.Picture.of(
                                                 chart,

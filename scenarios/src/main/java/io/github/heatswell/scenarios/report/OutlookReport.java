@@ -74,8 +74,7 @@ public final class OutlookReport {
                                 Document.answer(
                                         "",
                                         narrative.headline().text(shown) + ".",
-                                        Document.withDoubts(answer.scenario(), shown, remarks(shown)),
-                                        ""),
+                                        Document.withDoubts(answer.scenario(), shown, remarks(shown))),
                                 Document.pictures(
                                         List.of(Block.Picture.ofYears(chart)),
                                         List.of(

@@ -7,9 +7,13 @@ import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What a result rests on beside what its scenario says, as the printed report shows it. */
 final class PageBasis {
+
+    private static final String AROUND = "+- ";
 
     private PageBasis() {}
 
@@ -21,60 +25,51 @@ final class PageBasis {
      * @param shown the units
      */
     static Document.Section of(Scenario scenario, boolean checked, QuantityFormat shown) {
-        return of(scenario, checked ? usual(VariedHouse.of(scenario), "; for the check sheet only") : List.of(), shown);
+        return of(scenario, checked ? usual(VariedHouse.of(scenario), ", for the check sheet", shown) : "", shown);
     }
 
     /** What an outlook rests on. */
     static Document.Section ofYears(Scenario scenario, QuantityFormat shown) {
-        return of(scenario, usual(VariedHouse.of(scenario).withUnread(scenario), ""), shown);
+        return of(scenario, usual(VariedHouse.of(scenario).withUnread(scenario), "", shown), shown);
     }
 
-    private static Document.Section of(Scenario scenario, List<List<String>> usual, QuantityFormat shown) {
+    private static Document.Section of(Scenario scenario, String usual, QuantityFormat shown) {
         List<Block> blocks = new ArrayList<>();
-        assumed(scenario, shown, blocks);
+        PageInputs.of(scenario, shown).forEach(block -> blocks.add(block.onPage()));
+        assumed(scenario, shown).ifPresent(blocks::add);
         if (!scenario.changes().isEmpty()) {
-            blocks.add(new Block.Subheading("Changed from outside the file"));
+            blocks.add(new Block.Subheading("Changed from outside the file").onScreen());
             blocks.add(new Block.Items(
-                    scenario.changes().stream().map(Change::toString).toList(), Block.ListKind.QUOTED_BULLETS));
+                            scenario.changes().stream().map(Change::toString).toList(), Block.ListKind.QUOTED_BULLETS)
+                    .onScreen());
         }
-        List<List<String>> uncertain = scenario.uncertain().isEmpty() ? usual : given(scenario);
-        if (!uncertain.isEmpty()) {
-            Grid ranges = new Grid(
-                    "Known within a range only", List.of("Input", "Range", "What that means"), uncertain, true);
-            blocks.add(
-                    scenario.uncertain().isEmpty()
-                            ? ranges.onPage()
-                            : ranges.captionedOnScreen("Known within a range only; this run took the best estimates"));
+        if (!scenario.uncertain().isEmpty()) {
+            blocks.add(ranges(
+                            "Known within a range only",
+                            given(scenario).stream().map(PageBasis::inWords).toList())
+                    .orOnScreen(
+                            ranges("Known within a range only; this run took the best estimates", given(scenario))));
+        } else if (!usual.isEmpty()) {
+            blocks.add(new Block.Paragraph(usual, Block.Tone.PLAIN).onPage());
         }
-        return new Document.Section("Assumptions", blocks);
+        return new Document.Section("Inputs and assumptions", blocks);
     }
 
-    private static void assumed(Scenario scenario, QuantityFormat shown, List<Block> blocks) {
-        if (scenario.assumptions().isEmpty()) {
-            blocks.add(new Block.Paragraph(
-                            "Nothing had to be assumed: the scenario says everything the model needs.",
-                            Block.Tone.PLAIN)
-                    .onPage());
-            return;
-        }
-        blocks.add(new Block.Paragraph(
-                        "The scenario does not say these. If you know better, write it into the file and run it again.",
-                        Block.Tone.PLAIN)
-                .onPage());
-        blocks.add(new Grid(
-                        "Filled in with typical values",
-                        List.of("Field", "Value", "Why this value"),
-                        scenario.assumptions().stream()
-                                .map(value ->
-                                        List.of(value.field(), PageWords.inBoth(value.value(), shown), value.basis()))
-                                .toList())
-                .orOnScreen(new Grid(
-                        "Assumed, since the file does not say (report.html gives the reasons)",
-                        List.of("Field", "Value"),
-                        scenario.assumptions().stream()
-                                .map(value -> List.of(value.field(), PageWords.inUnits(value.value(), shown)))
-                                .toList(),
-                        true)));
+    private static Grid ranges(String caption, List<List<String>> rows) {
+        return new Grid(caption, List.of("Input", "Range", "What that means"), rows, true);
+    }
+
+    private static Optional<Block> assumed(Scenario scenario, QuantityFormat shown) {
+        return scenario.assumptions().isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Grid(
+                                "Assumed, since the file does not say (report.html gives the reasons)",
+                                List.of("Field", "Value"),
+                                scenario.assumptions().stream()
+                                        .map(value -> List.of(value.field(), PageWords.inUnits(value.value(), shown)))
+                                        .toList(),
+                                true)
+                        .onScreen());
     }
 
     private static List<List<String>> given(Scenario scenario) {
@@ -83,10 +78,21 @@ final class PageBasis {
                 .toList();
     }
 
-    /** What a range rests on where nothing was said. */
-    private static List<List<String>> usual(VariedHouse varied, String use) {
-        return varied.inputs().stream()
-                .map(input -> List.of(input.name(), input.words(), "usual; common practice, no source" + use))
-                .toList();
+    /** What is varied where nothing was said of ranges. */
+    private static String usual(VariedHouse varied, String use, QuantityFormat shown) {
+        return "Known within a range only" + use + ", by common practice without a source: "
+                + varied.inputs().stream()
+                        .map(input -> input.label() + " " + range(input.words(), shown))
+                        .collect(Collectors.joining("; "))
+                + ".";
+    }
+
+    private static List<String> inWords(List<String> row) {
+        return List.of(PageInputs.name(row.get(0)), row.get(1), row.get(2));
+    }
+
+    /** What is known of an input, in both units where it lies so much around its value. */
+    static String range(String words, QuantityFormat shown) {
+        return words.startsWith(AROUND) ? "\u00b1 " + PageWords.inBoth(words.substring(AROUND.length()), shown) : words;
     }
 }

@@ -17,6 +17,9 @@ final class PageFindings {
     private static final String STUCK_OPEN = "relief-valve-stuck-open";
     private static final String ITS_WORK = "expansion-valve-works";
 
+    /** So many characters of findings go on the first sheet beside answer and picture. */
+    private static final int MAX_FIRST = 1000;
+
     private final QuantityFormat shown;
 
     private PageFindings(QuantityFormat shown) {
@@ -25,8 +28,23 @@ final class PageFindings {
 
     /** All findings, each with the rule it is held against. */
     static Document.Section section(List<Finding> findings, QuantityFormat shown) {
+        return section(findings, List.of(), shown);
+    }
+
+    /** The same, but for the advice of those that the page told already. */
+    static Document.Section section(List<Finding> findings, List<Finding> told, QuantityFormat shown) {
         PageFindings page = new PageFindings(shown);
-        List<Block> blocks = findings.stream().map(page::block).collect(Collectors.toCollection(ArrayList::new));
+        List<Block> blocks = findings.stream()
+                .filter(finding -> !isNote(finding))
+                .map(finding -> page.block(finding, told.contains(finding)))
+                .collect(Collectors.toCollection(ArrayList::new));
+        List<Block> notes = findings.stream()
+                .filter(PageFindings::isNote)
+                .map(finding -> page.block(finding, false))
+                .toList();
+        if (!notes.isEmpty()) {
+            blocks.add(new Block.Folded("what else is worth knowing", notes));
+        }
         if (findings.stream().anyMatch(PageFindings::isForTheScreen)) {
             blocks.add(0, new Block.Subheading("Findings").onScreen());
         }
@@ -57,17 +75,45 @@ final class PageFindings {
                 && (finding.severity() != Severity.NOTE || finding.id().equals(ITS_WORK));
     }
 
-    private Block block(Finding finding) {
-        Block.FoundRule rule = note(finding);
-        return isForTheScreen(finding) ? rule : rule.onPage();
+    private static boolean isNote(Finding finding) {
+        return finding.severity() == Severity.NOTE;
     }
 
-    private Block.FoundRule note(Finding finding) {
+    /** The gravest of those that ask for work, so few that they go on the first sheet; a hazard's advice stands at the top of it. */
+    static List<Finding> first(List<Finding> findings, QuantityFormat shown) {
+        List<Finding> first = new ArrayList<>();
+        int room = MAX_FIRST;
+        for (Finding finding : findings) {
+            if (finding.severity() == Severity.FAULT || finding.severity() == Severity.CAUTION) {
+                room -= sentences(finding, shown).length();
+                if (room < 0 && !first.isEmpty()) {
+                    return first;
+                }
+                first.add(finding);
+            }
+        }
+        return first;
+    }
+
+    /** What was found, and what to do about it. */
+    static String sentences(Finding finding, QuantityFormat shown) {
+        return finding.sentence().text(shown) + " " + finding.advice().text(shown);
+    }
+
+    private Block block(Finding finding, boolean told) {
+        Block.FoundRule rule = note(finding, text(finding.advice()));
+        if (!isForTheScreen(finding)) {
+            return rule.onPage();
+        }
+        return told ? note(finding, "").orOnScreen(rule) : rule;
+    }
+
+    private Block.FoundRule note(Finding finding, String advice) {
         String standing = PageFormulas.standing(finding.authority().source());
         return new Block.FoundRule(
                 word(finding.severity()),
                 text(finding.sentence()),
-                text(finding.advice()),
+                advice,
                 List.of(
                         entry("Found", finding.found().map(this::text)),
                         entry("Limit", finding.limit().map(this::text)),

@@ -9,6 +9,7 @@ import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Formulas as the printed report shows them. */
 final class PageFormulas {
@@ -27,22 +28,31 @@ final class PageFormulas {
     static List<Block> of(FormulaAnswer formula, QuantityFormat shown) {
         List<Block> blocks = new ArrayList<>();
         String name = PageWords.capitalised(formula.name());
-        blocks.add(new Block.Subheading(name)
-                .orOnScreen(new Block.Subheading(name
+        blocks.add(new Block.Subheading(name
                         + formula.result()
                                 .filter(result -> formula.differences().isEmpty())
                                 .map(result -> ": " + shown.volume(result.volume()) + ", for comparison only")
-                                .orElse(""))));
-        formula.result()
-                .ifPresent(result -> blocks.add(
-                        new Block.Formula(result.expression(), " gives " + shown.volume(result.volume()) + ".")
-                                .onPage()));
-        if (!formula.remark().isBlank()) {
-            blocks.add(new Block.Paragraph(PageWords.capitalised(formula.remark()) + ".", Block.Tone.PLAIN));
-        }
+                                .orElse(""))
+                .onScreen());
+        String remark = formula.remark().isBlank() ? "" : PageWords.capitalised(formula.remark()) + ".";
+        Optional<Block> said = remark.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Block.Paragraph(remark, Block.Tone.PLAIN).onScreen());
+        blocks.add(formula.result()
+                .<Block>map(result -> new Block.Formula(
+                        name,
+                        result.expression(),
+                        " gives " + shown.volume(result.volume()) + "." + (remark.isEmpty() ? "" : " " + remark)))
+                .orElseGet(() -> new Block.Quote(name, remark))
+                .onPage());
+        said.ifPresent(blocks::add);
         formula.result().ifPresent(result -> {
-            rests(result, shown, blocks);
-            formula.differences().ifPresent(differences -> differences(differences, shown, blocks));
+            List<Block> more = new ArrayList<>();
+            rests(result, shown, more);
+            formula.differences().ifPresent(differences -> differences(differences, shown, more));
+            if (!more.isEmpty()) {
+                blocks.add(new Block.Folded("what went into a formula, and why the simulation says otherwise", more));
+            }
         });
         return blocks;
     }

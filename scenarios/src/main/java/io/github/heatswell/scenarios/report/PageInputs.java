@@ -1,8 +1,7 @@
 package io.github.heatswell.scenarios.report;
 
-import io.github.heatswell.scenarios.file.Assumption;
+import io.github.heatswell.scenarios.file.Origins;
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -27,7 +26,7 @@ final class PageInputs {
     private PageInputs() {}
 
     /** The values given, those of a part of the house together, and then those filled in, each with its reason. */
-    static Grid of(Scenario scenario, QuantityFormat shown) {
+    static List<Block> of(Scenario scenario, QuantityFormat shown) {
         Map<List<String>, List<String>> together = new LinkedHashMap<>();
         scenario.given().forEach((field, value) -> {
             if (!ABOUT.matcher(field).matches()) {
@@ -45,23 +44,31 @@ final class PageInputs {
                                 .strip());
             }
         });
-        List<List<String>> rows = new ArrayList<>();
-        together.forEach((key, values) -> rows.add(List.of(key.get(0), String.join("; ", values), key.get(1))));
-        for (Assumption assumed : scenario.assumptions()) {
-            if (!ABOUT.matcher(assumed.field()).matches()) {
-                rows.add(List.of(
-                        PageWords.capitalised(words(assumed.field())),
-                        value(assumed.value(), shown),
-                        "typical, not given: " + assumed.basis()));
-            }
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Subheading("Given"));
+        blocks.add(new Block.Items(
+                together.entrySet().stream()
+                        .map(part -> part.getKey().get(0) + ": " + String.join("; ", part.getValue())
+                                + part.getKey().get(1))
+                        .toList(),
+                Block.ListKind.QUOTED_BULLETS));
+        List<String> assumed = scenario.assumptions().stream()
+                .filter(made -> !ABOUT.matcher(made.field()).matches())
+                .map(made -> name(made.field()) + ": " + value(made.value(), shown) + " (" + made.basis() + ")")
+                .toList();
+        if (!assumed.isEmpty()) {
+            blocks.add(new Block.Subheading("Typical, since nobody gave any, each with its reason"));
+            blocks.add(new Block.Items(assumed, Block.ListKind.BULLETS));
         }
-        return new Grid("All inputs, and where each comes from", List.of("Input", "Value", "Origin"), rows);
+        return blocks;
     }
 
     private static String origin(String field, Scenario scenario) {
-        return field.equals(PLACE) && !scenario.system().site().place().isKnown()
-                ? "nobody said"
-                : scenario.origin(field).words();
+        if (field.equals(PLACE) && !scenario.system().site().place().isKnown()) {
+            return " (nobody said)";
+        }
+        Origins.Kind origin = scenario.origin(field);
+        return origin == Origins.Kind.GIVEN ? "" : " (" + origin.words() + ")";
     }
 
     /** The section with its place in a list. */
@@ -71,7 +78,12 @@ final class PageInputs {
     }
 
     private static String part(String field) {
-        return PageWords.capitalised(words(head(field)));
+        return name(head(field));
+    }
+
+    /** A field in words, for a row of its own. */
+    static String name(String field) {
+        return PageWords.capitalised(words(field));
     }
 
     /** A field in words: {@code relief[0].full-lift} is relief valve 1, full lift. */

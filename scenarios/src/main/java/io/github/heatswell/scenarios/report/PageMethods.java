@@ -17,10 +17,18 @@ final class PageMethods {
     static Document.Section of(RunSummary result, QuantityFormat shown) {
         List<List<String>> notes = new ArrayList<>(model());
         notes.add(air(result, shown));
-        notes.add(List.of("Audit", audit(result.audit())));
-        notes.add(List.of("Solver", solver(result.numerics())));
         notes.add(version());
-        return section(notes);
+        List<Block> blocks = new ArrayList<>(section(notes).blocks());
+        blocks.add(new Block.Folded(
+                        "audit and solver of the run",
+                        List.of(new Grid(
+                                "Audit and solver",
+                                List.of("About", "What was done"),
+                                List.of(
+                                        List.of("Audit", audit(result.audit())),
+                                        List.of("Solver", solver(result.numerics()))))))
+                .onPage());
+        return new Document.Section(section(notes).title(), blocks);
     }
 
     /** Of several runs. */
@@ -83,9 +91,13 @@ final class PageMethods {
 
     private static Document.Section section(List<List<String>> notes) {
         return new Document.Section(
-                        "How the numbers were made",
-                        List.of(new Grid("Model, solver and checks", List.of("About", "What was done"), notes)))
-                .onPage();
+                "How the numbers were made",
+                List.of(new Block.Items(
+                                notes.stream()
+                                        .map(note -> note.get(0) + ": " + note.get(1))
+                                        .toList(),
+                                Block.ListKind.QUOTED_BULLETS)
+                        .onPage()));
     }
 
     /** What is modelled, and what is left out. */

@@ -370,13 +370,9 @@ final class PageSizes {
                 : List.of();
     }
 
-    /** Sizes, what formulas say, and what the water costs. */
-    static Document.Section section(List<Grid> sizes, List<Block> formulas, List<Block> costs) {
-        List<Block> blocks = new ArrayList<>(sizes);
-        blocks.addAll(formulas);
-        boolean onlyCost = blocks.isEmpty();
-        blocks.addAll(costs);
-        return new Document.Section(onlyCost ? "Cost" : "Sizes, alternatives and cost", blocks);
+    /** What can be bought and what it costs. */
+    static Document.Section section(List<Block> blocks) {
+        return new Document.Section("Sizes, alternatives and cost", blocks);
     }
 
     /** An amount as reports show it: two decimals, then the currency. */

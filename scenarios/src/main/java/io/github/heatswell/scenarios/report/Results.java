@@ -111,27 +111,44 @@ public final class Results {
                 "",
                 shown));
         List<Document.Section> sections = new ArrayList<>();
-        sections.add(Document.answer(
-                scenario.question(),
-                asked + answer,
-                Document.withDoubts(scenario, shown, remarks),
-                scenario.expectation()));
-        sections.add(Document.pictures(
-                List.of(Block.Picture.ofRuns(chart, answer)), List.of(RunRows.of(findings, durationAssumed(), shown))));
+        List<Block> said = new ArrayList<>(
+                Document.answer(scenario.question(), asked + answer, Document.withDoubts(scenario, shown, remarks))
+                        .blocks());
+        said.add(Block.Picture.beside(chart, answer));
+        Block.Grid numbers = RunRows.of(findings, durationAssumed(), shown);
+        said.add(numbers.onScreen());
+        List<Finding> first = PageFindings.first(found, shown);
+        if (!first.isEmpty()) {
+            said.add(new Block.Subheading("What to do").onPage());
+            said.add(new Block.Items(
+                            first.stream()
+                                    .map(finding -> PageFindings.sentences(finding, shown))
+                                    .toList(),
+                            Block.ListKind.QUOTED_BULLETS)
+                    .onPage());
+        }
+        sections.add(new Document.Section("The answer", said));
+        if (mayBeFitted(shown)) {
+            sections.add(FitterPaper.of(result.system(), shown).section(shown));
+        }
         sections.add(advice.check().section(shown));
         if (!result.system().reliefValves().isEmpty()
                 && PageFindings.notBefore(found, shown).isEmpty()) {
             sections.add(DripSheet.of(result.system()).section(shown));
         }
-        if (mayBeFitted(shown)) {
-            sections.add(CommissioningList.of(result.system(), shown).section(shown));
+        List<Block> rests = new ArrayList<>(List.of(numbers.onPage()));
+        if (!scenario.expectation().isBlank()) {
+            rests.add(new Block.Quote("Expected beforehand", scenario.expectation()).onPage());
         }
-        sections.add(PageFindings.section(found, shown));
-        sections.add(PageSizes.section(
-                        advice.sizes().stream().toList(), List.of(), PageSizes.costs(water(), scenario.costs(), shown))
-                .onPage());
-        sections.add(PageBasis.of(scenario, !advice.check().readings().isEmpty(), shown));
-        sections.add(PageMethods.of(result, shown));
+        rests.addAll(PageFindings.section(found, first, shown).blocks());
+        sections.add(new Document.Section("Findings", rests).inAppendix());
+        List<Block> sizes = new ArrayList<>();
+        advice.sizes().map(Block.Grid::onPage).ifPresent(sizes::add);
+        PageSizes.costs(water(), scenario.costs(), shown).forEach(cost -> sizes.add(cost.onPage()));
+        sections.add(PageSizes.section(sizes).inAppendix());
+        sections.add(PageBasis.of(scenario, !advice.check().readings().isEmpty(), shown)
+                .inAppendix());
+        sections.add(PageMethods.of(result, shown).inAppendix());
         Document document = Document.of(scenario.title(), scenario.name(), alarms, sections, shown)
                 .printedFor(scenario.system());
         return result.first(Event.Kind.WORKING_PRESSURE_EXCEEDED).isPresent()

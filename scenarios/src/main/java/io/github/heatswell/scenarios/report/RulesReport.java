@@ -84,8 +84,7 @@ public final class RulesReport {
         sections.add(Document.answer(
                 "",
                 verdict(rules, AlarmNote.of(scenario, shown)),
-                Document.withDoubts(scenario, shown, remarks(rules)),
-                ""));
+                Document.withDoubts(scenario, shown, remarks(rules))));
         sections.add(against(rules, shown));
         sections.add(new Document.Section("The rules", List.of(grid(rules).orOnScreen(list(rules)))));
         sections.add(quotations(rules).onPage());

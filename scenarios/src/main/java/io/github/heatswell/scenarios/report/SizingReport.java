@@ -16,6 +16,7 @@ import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.units.QuantityFormat;
@@ -123,49 +124,30 @@ public final class SizingReport {
                 .collect(Collectors.joining(" "));
         List<Document.Section> sections = new ArrayList<>();
         List<Block> said =
-                new ArrayList<>(Document.answer("", sentence, Document.withDoubts(scenario, shown, List.of()), "")
+                new ArrayList<>(Document.answer("", sentence, Document.withDoubts(scenario, shown, List.of()))
                         .blocks());
         Narrative.unlikeSeen(scenario.question(), answer.asItIs().summary())
                 .map(seen -> new Block.Paragraph(seen.text(shown), Block.Tone.PLAIN))
                 .ifPresent(said::add);
-        if (answer.proposed().isPresent()) {
-            said.add(new Block.Paragraph(
-                            "Check sheet and findings are those of the house with the "
-                                    + changed().substring("the ".length()) + ".",
-                            Block.Tone.QUOTING)
-                    .onPage());
-        }
         if (answer.against().isPresent()) {
             AuthorityPaper.comparison(answer, shown).map(Block::onScreen).ifPresent(said::add);
         }
         hotter(shown).ifPresent(said::add);
         withoutAir().ifPresent(said::add);
+        said.add(Block.Picture.beside(chart, sentence));
+        Optional<Document.Section> authority =
+                AuthorityPaper.of(answer, run.system(), fitted().withUnreadLockUp(answer.scenario()), shown);
+        said.add(authority.isPresent() ? limits(shown).onScreen() : limits(shown));
+        Optional<Document.Section> fitter = fitter(shown);
+        said.addAll(work(fitter.isPresent(), authority.isPresent(), shown));
         sections.add(new Document.Section("The answer", said));
-        sections.add(Document.pictures(pictures(sentence), List.of(limits(shown))));
+        fitter.ifPresent(sections::add);
         sections.add(check.section(shown));
-        if (answer.proposed().isPresent()
-                && PageFindings.notBefore(found, shown).isEmpty()) {
-            sections.add(CommissioningList.of(run, sizing.supplyStatic().gauge(atmosphere), shown)
-                    .section(shown));
-        }
-        AuthorityPaper.of(answer, run.system(), fitted().withUnreadLockUp(answer.scenario()), shown)
-                .ifPresent(sections::add);
-        sections.add(PageFindings.section(found, shown).onPage());
-        List<Block> costs = new ArrayList<>(PageSizes.costs(water(), scenario.costs(), shown));
-        costs.addAll(PageSizes.prices(answer));
-        sections.add(PageSizes.section(
-                Stream.of(
-                                PageSizes.of(answer, shown),
-                                PageSizes.supplies(answer, shown),
-                                Optional.of(PageSizes.choices(answer, shown)))
-                        .flatMap(Optional::stream)
-                        .toList(),
-                answer.formulas().stream()
-                        .flatMap(formula -> PageFormulas.of(formula, shown).stream())
-                        .toList(),
-                costs));
-        sections.add(PageBasis.of(scenario, !check.readings().isEmpty(), shown).onPage());
-        sections.add(PageMethods.of(run.summary(), shown));
+        authority.ifPresent(sections::add);
+        sections.add(PageSizes.section(costs(shown)).inAppendix());
+        sections.add(page(PageFindings.section(found, shown)));
+        sections.add(page(PageBasis.of(scenario, !check.readings().isEmpty() && authority.isEmpty(), shown)));
+        sections.add(PageMethods.of(run.summary(), shown).inAppendix());
         return Document.of(
                         scenario.title() + shown.units().spelled(": which vessel?"),
                         scenario.name(),
@@ -173,6 +155,90 @@ public final class SizingReport {
                         sections,
                         shown)
                 .printedFor(scenario.system());
+    }
+
+    /** The same among what the answer rests on, on the page alone. */
+    private static Document.Section page(Document.Section section) {
+        return new Document.Section(
+                        section.title(),
+                        section.blocks().stream().map(Block::onPage).toList())
+                .inAppendix();
+    }
+
+    /** For the vessel proposed, or for the one that is there if it is right; not while the heater is to stay off. */
+    private Optional<Document.Section> fitter(QuantityFormat shown) {
+        if (PageFindings.notBefore(found, shown).isPresent()) {
+            return Optional.empty();
+        }
+        if (answer.proposed().isPresent()) {
+            boolean bought = answer.advice().kept().isEmpty();
+            return Optional.of(FitterPaper.of(run, sizing.supplyStatic().gauge(atmosphere), bought, shown)
+                    .section(shown));
+        }
+        return run.system()
+                .vessel()
+                .map(vessel -> FitterPaper.of(run.system(), shown).section(shown));
+    }
+
+    /** What to do, and which sheet is for whom. */
+    private List<Block> work(boolean fitter, boolean authority, QuantityFormat shown) {
+        List<String> steps = new ArrayList<>();
+        String house = "";
+        if (answer.proposed().isPresent()) {
+            ExpansionVessel vessel =
+                    run.system().vessels().get(run.system().vessels().size() - 1);
+            String charge = shown.pressure(vessel.precharge().gauge(atmosphere));
+            steps.add(
+                    answer.advice().kept().isEmpty()
+                            ? "Have a vessel of " + shown.volume(vessel.volume()) + " fitted, charged to " + charge
+                                    + " before it is connected."
+                            : answer.advice().isAtWork()
+                                    ? "Have the present vessel charged to " + charge + "."
+                                    : "Have the present vessel put to work and charged to " + charge + ".");
+            house = " It is for the house with " + changed() + ".";
+        }
+        if (fitter) {
+            steps.add("Give the sheet \u201cFor the fitter\u201d to whoever does the work.");
+        }
+        if (!check.readings().isEmpty()) {
+            steps.add("Then check the house by the sheet \u201cWhat the gauge should read\u201d." + house);
+        }
+        if (authority) {
+            steps.add("If a permit is asked for, hand in the sheet \u201cFor the authority\u201d with the appendix.");
+        }
+        return steps.isEmpty()
+                ? List.of()
+                : List.of(
+                        new Block.Subheading("What to do").onPage(),
+                        new Block.Items(
+                                        steps.stream()
+                                                .map(shown.units()::spelled)
+                                                .toList(),
+                                        Block.ListKind.STEPS)
+                                .onPage());
+    }
+
+    private List<Block> costs(QuantityFormat shown) {
+        List<Block> blocks = new ArrayList<>();
+        PageSizes.of(answer, shown).ifPresent(blocks::add);
+        sizes.map(drawn -> new Block.Folded(
+                        "the picture of the sizes",
+                        List.of(Block.Picture.of(
+                                drawn,
+                                "Peak of the worst heat-up over the volume of the vessel, gauge pressure.",
+                                "Chart of the peak pressure over the sizes on sale. " + drawn.headline()))))
+                .ifPresent(blocks::add);
+        PageSizes.supplies(answer, shown)
+                .map(table -> new Block.Folded("every size at lower supplies", List.of(table)))
+                .ifPresent(blocks::add);
+        blocks.add(PageSizes.choices(answer, shown));
+        answer.formulas().forEach(formula -> blocks.addAll(PageFormulas.of(formula, shown)));
+        for (Block cost : PageSizes.costs(water(), answer.scenario().costs(), shown)) {
+            // the table of what can be done has the same numbers
+            blocks.add(cost instanceof Grid ? cost.onScreen() : cost);
+        }
+        blocks.addAll(PageSizes.prices(answer));
+        return blocks;
     }
 
     /** A store that is to be made hotter, as the findings advise, needs another vessel. */
@@ -187,7 +253,7 @@ public final class SizingReport {
                                         answer.scenario().system().heater().setPoint())
                                 + ". If the thermostat is set to "
                                 + least.text(shown) + " to keep legionella down, the water expands more: size again for"
-                                + " that first, with heater.set-point changed.",
+                                + " that set point first.",
                         Block.Tone.PLAIN));
     }
 
@@ -212,17 +278,6 @@ public final class SizingReport {
                 .map(fitted -> fitted.get(fitted.size() - 1))
                 .map(vessel -> VariedHouse.with(answer.scenario(), vessel))
                 .orElseGet(() -> VariedHouse.of(answer.scenario()));
-    }
-
-    private List<Block.Picture> pictures(String sentence) {
-        List<Block.Picture> pictures = new ArrayList<>();
-        pictures.add(Block.Picture.ofRuns(chart, sentence));
-        sizes.map(drawn -> Block.Picture.of(
-                        drawn,
-                        "Peak of the worst heat-up over the volume of the vessel, gauge pressure.",
-                        "Chart of the peak pressure over the sizes on sale. " + drawn.headline()))
-                .ifPresent(pictures::add);
-        return pictures;
     }
 
     /** What a run of the house as it is came to, and that with the vessel if a hazard ended it. */

@@ -85,7 +85,7 @@ public final class SpreadReport {
                         scenario.name(),
                         alarms(shown),
                         List.of(
-                                Document.answer("", headline().text(shown) + ".", stopped(), ""),
+                                Document.answer("", headline().text(shown) + ".", stopped()),
                                 Document.pictures(
                                         chart
                                                 .map(drawn -> Block.Picture.of(

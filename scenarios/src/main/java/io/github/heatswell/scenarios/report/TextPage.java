@@ -49,7 +49,7 @@ final class TextPage implements Block.Renderer {
         alarms(document.alarms());
         lines(document.title(), "", "");
         document.sections().stream()
-                .filter(section -> section.form() == Document.Form.EVERYWHERE)
+                .filter(section -> section.form().isOnScreen())
                 .forEach(section -> {
                     margin = "";
                     section.blocks().forEach(block -> block.show(this));
@@ -110,7 +110,7 @@ final class TextPage implements Block.Renderer {
 
     @Override
     public void formula(Block.Formula formula) {
-        lines(formula.expression() + formula.rest(), margin, margin);
+        lines(formula.name() + ": " + formula.expression() + formula.rest(), margin, margin);
     }
 
     @Override
@@ -151,6 +151,11 @@ final class TextPage implements Block.Renderer {
     @Override
     public void either(Block.Either either) {
         either.screen().forEach(block -> block.show(this));
+    }
+
+    @Override
+    public void folded(Block.Folded folded) {
+        folded.blocks().forEach(block -> block.show(this));
     }
 
     @Override

@@ -37,11 +37,11 @@ class AuthorityPaperTest {
                 .answer();
         for (UnitSystem units : UnitSystem.values()) {
             QuantityFormat shown = CommandResult.onPage(units);
-            Document.Section paper = new SizingReport(answer, units)
-                    .content(shown).sections().stream()
-                            .filter(section -> section.title().startsWith("For the authority"))
-                            .findFirst()
-                            .orElseThrow();
+            Document page = new SizingReport(answer, units).content(shown);
+            Document.Section paper = page.sections().stream()
+                    .filter(section -> section.title().startsWith("For the authority"))
+                    .findFirst()
+                    .orElseThrow();
             assertEquals(Document.Form.PAPER, paper.form());
             String said = paper.blocks().toString();
             assertFalse(said.contains("from memory"), said);
@@ -54,41 +54,43 @@ class AuthorityPaperTest {
             assertEquals(
                     shown.volume(HOUSE.system().tank().volume()),
                     blank(paper, "Heater: volume").value());
-            inputs(grid(paper, "All inputs").rows());
+            inputs(page);
             clauses(grid(paper, "Which clauses?").rows());
+            assertTrue(said.contains("Why this code?"), said);
+            assertTrue(blank(paper, "Code adopted here, and its edition").room());
             sizes(grid(paper, "Does it keep the limit").rows(), answer, shown);
         }
     }
 
     /** Every value of the file, with every change, and every value filled in, with its reason. */
-    private static void inputs(List<List<String>> printed) {
-        List<List<String>> rows = printed.stream()
-                .map(row -> row.stream()
-                        .map(cell -> cell.replaceAll("[\\u00a0\\u202f\\u2009]", " "))
-                        .toList())
+    private static void inputs(Document page) {
+        List<String> lines = page.sections().stream()
+                .filter(section -> section.title().equals("Inputs and assumptions"))
+                .flatMap(section -> Pages.onPage(section).stream())
+                .filter(Block.Items.class::isInstance)
+                .flatMap(block -> ((Block.Items) block).texts().stream())
+                .map(line -> line.replaceAll("[\\u00a0\\u202f\\u2009]", " "))
                 .toList();
-        assertTrue(rows.stream()
-                .anyMatch(row -> row.get(0).equals("Supply")
-                        && row.get(1).contains("60 psi")
-                        && row.get(2).equals("given for this answer")));
-        assertTrue(rows.contains(
-                List.of("Site", "place " + HOUSE.system().site().place().title(), "given for this answer")));
+        assertTrue(lines.stream()
+                .anyMatch(line -> line.startsWith("Supply: ")
+                        && line.contains("60 psi")
+                        && line.endsWith(" (given for this answer)")));
+        assertTrue(lines.contains("Site: place " + HOUSE.system().site().place().title() + " (given for this answer)"));
         for (String value : List.of("50 gal", "material steel", "000 Btu/h", "135 \u00b0F", "150 psi")) {
             assertEquals(
                     1,
-                    rows.stream()
-                            .filter(row ->
-                                    row.get(1).contains(value) && row.get(2).equals("given"))
+                    lines.stream()
+                            .filter(line -> line.contains(value) && line.matches("(Tank|Heater|Relief valve 1): .*"))
                             .count(),
-                    value + " in " + rows);
+                    value + " in " + lines);
         }
         for (Assumption made : HOUSE.assumptions()) {
             assertTrue(
                     made.field().equals("run.sample")
-                            || rows.stream().anyMatch(row -> row.get(2).equals("typical, not given: " + made.basis())),
+                            || lines.stream().anyMatch(line -> line.endsWith(" (" + made.basis() + ")")),
                     made.field());
         }
-        assertTrue(rows.stream().noneMatch(row -> row.get(0).matches(".*[\\[.].*")), rows.toString());
+        assertTrue(lines.stream().noneMatch(line -> line.matches("[a-z-]+[\\[.].*")), lines.toString());
     }
 
     private static void clauses(List<List<String>> rows) {
@@ -132,16 +134,17 @@ class AuthorityPaperTest {
                 relief: [{ opens: 150 psi, opens-at: 210 degF }]
                 """);
         QuantityFormat shown = QuantityFormat.ascii(UnitSystem.US);
-        String rows = PageInputs.of(house, shown).rows().toString();
+        String rows = PageInputs.of(house, shown).toString();
         assertTrue(rows.contains("assumed from the state or country named"), rows);
         assertTrue(
-                rows.matches(".*volume 50[^;\\]]*; working pressure 150[^;\\]]*, given roughly or as a guess].*"),
+                rows.matches(".*volume 50[^;,]*; working pressure 150[^;,]* \\(given roughly or as a guess\\).*"),
                 rows);
-        assertTrue(rows.matches(".*water 40[^;\\]]*, not given: typical, common practice, no source].*"), rows);
+        assertTrue(rows.matches(".*water 40[^;,]* \\(not given: typical, common practice, no source\\).*"), rows);
         assertTrue(
-                rows.matches(".*set point 125[^;\\]]*, given; how far it may be off is common practice, no source].*"),
+                rows.matches(
+                        ".*set point 125[^;,]* \\(given; how far it may be off is common practice, no source\\).*"),
                 rows);
-        assertTrue(rows.matches(".*pressure 55[^;\\]]*, given within a range].*"), rows);
+        assertTrue(rows.matches(".*pressure 55[^;,]* \\(given within a range\\).*"), rows);
         String sure = AuthorityPaper.sure(house, VariedHouse.of(house), shown);
         assertTrue(sure.contains("Given were those of supply pressure; the others are common practice"), sure);
     }

@@ -61,9 +61,12 @@ class BrowserTest {
         pages.add(Pages.ofDiagnosis(logged, UnitSystem.US, folder));
         VesselAnswer sized =
                 VesselChoice.of(Catalogue.read("ridge-house")).build().answer();
-        pages.add(Pages.text(new SizingReport(sized, UnitSystem.US).content(CommandResult.onPage(UnitSystem.US))));
+        String sizing = Pages.text(new SizingReport(sized, UnitSystem.US).content(CommandResult.onPage(UnitSystem.US)));
+        pages.add(sizing);
         pages.add(Pages.text(Samples.ordinary(UnitSystem.SI)));
         assertFits(pages);
+        assertPapers(sizing);
+        assertPapers(pages.get(0));
     }
 
     @Test
@@ -89,15 +92,23 @@ class BrowserTest {
     }
 
     @Test
-    void reportsPrintOnFewSheetsOfEitherPaper() throws Exception {
-        String run = Pages.ofRun("orchard-lodge-vessel", UnitSystem.SI, folder);
+    void longReportsPrintWhole() throws Exception {
         String comparison = Pages.ofComparison(List.of("orchard-lodge", "quarry-row"), folder);
+        assertSheets(comparison, "A4", 2, 5);
         String hostile = Pages.text(Samples.saying("W".repeat(200) + " " + "word ".repeat(160)));
-        for (String paper : List.of("A4", "letter")) {
-            assertSheets(run, paper, 4, 8);
-            assertSheets(comparison, paper, 2, 5);
-            assertSheets(hostile, paper, 8, 40);
-        }
+        assertSheets(hostile, "letter", 8, 40);
+    }
+
+    /** The answer is one sheet, and so is each of the papers behind it: five in all, on either paper. */
+    private void assertPapers(String page) throws Exception {
+        assertEquals(
+                4,
+                Pattern.compile("<section class=\"paper")
+                        .matcher(page)
+                        .results()
+                        .count());
+        assertSheets(page, "A4", 5, 5);
+        assertSheets(page, "letter", 5, 5);
     }
 
     private void assertSheets(String page, String paper, int fewest, int most) throws Exception {

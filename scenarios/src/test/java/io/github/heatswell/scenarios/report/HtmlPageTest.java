@@ -34,6 +34,7 @@ class HtmlPageTest {
             "h1",
             "h2",
             "h3",
+            "h4",
             "p",
             "ul",
             "ol",
@@ -71,6 +72,8 @@ class HtmlPageTest {
             "ellipse",
             "text",
             "tspan",
+            "details",
+            "summary",
             "pattern");
 
     @TempDir
@@ -114,16 +117,26 @@ class HtmlPageTest {
         Document page = Pages.parsed(Pages.text(Samples.ordinary(units)));
         assertEquals(
                 List.of(
-                        "Hazards and cautions",
+                        "Hazards and limits passed",
                         "The answer",
+                        "Cautions",
                         "The picture",
                         "What the gauge should read, and when",
-                        units.spelled("Fitting the expansion vessel, to tick off"),
+                        units.spelled("For the fitter: the expansion vessel"),
+                        "Appendix: what the answer rests on"),
+                Pages.elements(page, "h2").stream().map(Element::getTextContent).toList());
+        assertEquals(
+                List.of(
                         "Findings",
                         "Sizes, alternatives and cost",
-                        "Assumptions",
+                        "Inputs and assumptions",
                         "How the numbers were made"),
-                Pages.elements(page, "h2").stream().map(Element::getTextContent).toList());
+                Pages.elements(page, "section").stream()
+                        .filter(section -> section.getAttribute("class").equals("paper appendix"))
+                        .flatMap(appendix -> Pages.elements(page, "h3").stream()
+                                .filter(head -> head.getParentNode().getParentNode() == appendix))
+                        .map(Element::getTextContent)
+                        .toList());
     }
 
     @Test

@@ -54,16 +54,20 @@ final class Samples {
                 text,
                 List.of(new AlarmNote("HAZARD in " + text, text), new AlarmNote("WARNING", "A limit is passed.")),
                 List.of(
-                        Document.answer(text, "The valve named " + text + " opens.", List.of(text), text),
+                        Document.answer(text, "The valve named " + text + " opens.", List.of(text)),
                         Document.pictures(List.of(picture, picture), List.of(few, many)),
                         new Check(List.of("Read the gauge."), readings(text), List.of(text)).section(shown),
-                        CommissioningList.general().section(shown),
-                        new Document.Section("Findings", findings(text)),
-                        new Document.Section("Sizes, alternatives and cost", options(text, many)),
+                        FitterPaper.general().section(shown),
+                        new Document.Section("Findings", findings(text)).inAppendix(),
+                        new Document.Section("Sizes, alternatives and cost", options(text, many)).inAppendix(),
                         new Document.Section(
-                                "Assumptions",
-                                List.of(few, new Block.Items(List.of(text), Block.ListKind.QUOTED_BULLETS))),
-                        new Document.Section("How the numbers were made", List.of(few))),
+                                        "Inputs and assumptions",
+                                        List.of(few, new Block.Items(List.of(text), Block.ListKind.QUOTED_BULLETS)))
+                                .inAppendix(),
+                        new Document.Section(
+                                        "How the numbers were made",
+                                        List.of(few, new Block.Folded("more of the same", List.of(many))))
+                                .inAppendix()),
                 shown);
     }
 
@@ -93,8 +97,8 @@ final class Samples {
     private static List<Block> options(String text, Grid sizes) {
         return List.of(
                 sizes,
-                new Block.Subheading("Handbook"),
-                new Block.Formula("V = dV / (1 - P1/P2)", " gives 9.4 L."),
+                new Block.Subheading("Formulas"),
+                new Block.Formula("Handbook", "V = dV / (1 - P1/P2)", " gives 9.4 L."),
                 new Block.Paragraph(text, Block.Tone.PLAIN),
                 new Block.Paragraph("Source: " + text, Block.Tone.QUIET));
     }

@@ -44,7 +44,7 @@ class TextPageTest {
                 """,
                 shown(
                         List.of(new AlarmNote("HAZARD", "It may burst.")),
-                        Document.answer("Why does it drip?", "Because it is closed.", List.of(), "It drips."),
+                        Document.answer("Why does it drip?", "Because it is closed.", List.of()),
                         new Section(
                                 "Findings",
                                 List.of(
@@ -54,7 +54,7 @@ class TextPageTest {
                                         new Block.FoundRule("Fault:", "One.", "Mend it.", List.of()),
                                         new Block.FoundRule("Note:", "Two.", "Leave it.", List.of()))),
                         new Section("For the page", List.of(paragraph("Not here."))).onPage(),
-                        CommissioningList.general().section(QuantityFormat.printed(UnitSystem.SI))));
+                        FitterPaper.general().section(QuantityFormat.printed(UnitSystem.SI))));
     }
 
     @Test

@@ -5,14 +5,17 @@ import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
-import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
-/** What to do when a vessel is fitted, before, during and after. Common practice, no source. */
-final class CommissioningList {
+/**
+ * The paper for whoever fits a vessel or looks after it: what to buy, what to do before, during and after, what to write down, and a
+ * tag. Common practice, no source.
+ */
+final class FitterPaper {
 
     /** What water weighs, close enough for a bracket (kg/m3). */
     private static final double WATER_WEIGHS = 1000;
@@ -22,44 +25,48 @@ final class CommissioningList {
 
     private final String charge;
     private final String fallen;
-    private final Optional<String> coldPeak;
     private final Optional<Work> work;
 
-    private CommissioningList(String charge, String fallen, Optional<String> coldPeak, Optional<Work> work) {
+    private FitterPaper(String charge, String fallen, Optional<Work> work) {
         this.charge = charge;
         this.fallen = fallen;
-        this.coldPeak = coldPeak;
         this.work = work;
     }
 
-    private CommissioningList(String charge, String fallen) {
-        this(charge, fallen, Optional.empty(), Optional.empty());
-    }
-
     /**
-     * A vessel that is to be fitted.
+     * A vessel and its settings.
      *
-     * @param house the house with the vessel as its last
+     * @param house the house with it
+     * @param vessel the vessel
+     * @param chargeGauge what it is to be charged to (Pa, gauge)
      * @param supplyGauge what the supply stands at with no water running, at its highest (Pa, gauge)
+     * @param bought whether it is new, and not the present one
+     * @param coldPeakGauge the highest pressure of a heat-up from cold with it (Pa, gauge); empty where none was run
      */
-    private record Work(HotWaterSystem house, double supplyGauge) {
+    private record Work(
+            HotWaterSystem house,
+            ExpansionVessel vessel,
+            double chargeGauge,
+            double supplyGauge,
+            boolean bought,
+            OptionalDouble coldPeakGauge) {
 
-        ExpansionVessel vessel() {
-            return house.vessels().get(house.vessels().size() - 1);
+        private String charge(QuantityFormat shown) {
+            return shown.pressure(chargeGauge);
         }
 
-        String charge(QuantityFormat shown) {
-            return shown.pressure(vessel().precharge().gauge(house.site().atmosphere()));
+        private Optional<String> coldPeak(QuantityFormat shown) {
+            return coldPeakGauge.stream().mapToObj(shown::pressure).findFirst();
         }
 
         /** What to buy, in words. */
-        Block toBuy(QuantityFormat shown) {
+        private Block toBuy(QuantityFormat shown) {
             String stands = Limit.reliefSetGauge(house).stream()
                     .mapToObj(set -> " and for a working pressure of at least " + shown.pressure(set)
                             + ", the set pressure of the relief valve")
                     .findFirst()
                     .orElse("");
-            String volume = shown.volume(vessel().volume());
+            String volume = shown.volume(vessel.volume());
             return new Block.Items(
                     List.of(
                             "One expansion vessel of " + volume + " or the next size up, made for drinking water"
@@ -67,33 +74,41 @@ final class CommissioningList {
                             "A tee for the cold pipe, in the size of that pipe, and fittings to the thread of the vessel,"
                                     + " which its plate or papers name.",
                             "A bracket or a floor stand. Full of water the vessel weighs up to "
-                                    + shown.mass(vessel().volume() * WATER_WEIGHS) + " more than empty.",
+                                    + shown.mass(vessel.volume() * WATER_WEIGHS) + " more than empty.",
                             "A tyre gauge and a hand pump for the precharge, and a pressure gauge for a drain cock or hose tap."),
                     Block.ListKind.TICKS);
         }
 
         /** What was found when the work was done. */
-        Block asLeft(Optional<String> coldPeak, QuantityFormat shown) {
+        private Block asLeft(QuantityFormat shown) {
             List<Block.Blanks.Line> lines = new ArrayList<>(List.of(
-                    new Block.Blanks.Line("Precharge, before the vessel is connected", charge(shown), true),
+                    new Block.Blanks.Line(
+                            bought
+                                    ? "Precharge, before the vessel is connected"
+                                    : "Precharge, with the water side drained",
+                            charge(shown),
+                            true),
                     new Block.Blanks.Line("Supply, cold, with no water running", shown.pressure(supplyGauge), true),
                     new Block.Blanks.Line(
                             "Thermostat set at",
                             shown.temperature(house.heater().setPoint()),
                             true)));
-            coldPeak.ifPresent(peak ->
-                    lines.add(new Block.Blanks.Line("Highest pressure of the first heat-up", "about " + peak, true)));
-            lines.add(new Block.Blanks.Line("Relief valve during the first heat-up", "stays shut", true));
-            lines.add(Block.Blanks.Line.open("Fitted by, and the date"));
+            coldPeak(shown)
+                    .ifPresent(peak -> lines.add(
+                            new Block.Blanks.Line("Highest pressure of the first heat-up", "about " + peak, true)));
+            if (coldPeakGauge.isPresent() || bought) {
+                lines.add(new Block.Blanks.Line("Relief valve during the first heat-up", "stays shut", true));
+            }
+            lines.add(Block.Blanks.Line.open(bought ? "Fitted by, and the date" : "Set by, and the date"));
             return new Block.Blanks("As left: what should be, and what was read", lines, false);
         }
 
         /** A tag for the vessel. */
-        Block tag(QuantityFormat shown) {
+        private Block tag(QuantityFormat shown) {
             return new Block.Blanks(
                     "Expansion vessel: cut out and tie to it",
                     List.of(
-                            new Block.Blanks.Line("Volume", shown.volume(vessel().volume()), false),
+                            new Block.Blanks.Line("Volume", shown.volume(vessel.volume()), false),
                             new Block.Blanks.Line("Precharge", charge(shown), false),
                             new Block.Blanks.Line("Supply", shown.pressure(supplyGauge), false),
                             new Block.Blanks.Line(
@@ -101,39 +116,70 @@ final class CommissioningList {
                             Block.Blanks.Line.open("Next check")),
                     true);
         }
+
+        /** What no test by pump may reach. */
+        private String testedBelow(QuantityFormat shown) {
+            return Limit.reliefSetGauge(house).stream()
+                    .mapToObj(set -> " and below " + shown.pressure(set) + ", the set pressure of the relief valve")
+                    .findFirst()
+                    .orElse("");
+        }
     }
 
-    /** The list for no house in particular. */
-    static CommissioningList general() {
-        return new CommissioningList(STATIC, "has fallen");
-    }
-
-    /** The list for a house, with the charge by the rule of the findings; without a vessel that takes it, in words. */
-    static CommissioningList of(HotWaterSystem house, QuantityFormat shown) {
-        return PrechargeTarget.of(house)
-                .filter(PrechargeTarget::isAllowed)
-                .map(target -> new CommissioningList(
-                        shown.pressure(target.pumpToGauge()),
-                        "reads less than " + shown.pressure(target.tooLowGauge())))
-                .orElseGet(CommissioningList::general);
+    /** The paper for no house in particular. */
+    static FitterPaper general() {
+        return new FitterPaper(STATIC, "has fallen", Optional.empty());
     }
 
     /**
-     * The list for a vessel that is to be fitted, with what to buy, what to write down, and a tag.
+     * The paper for a house as it is, with the charge by the rule of the findings, and the settings of its vessel; without a vessel that
+     * takes that charge, in words.
+     */
+    static FitterPaper of(HotWaterSystem house, QuantityFormat shown) {
+        return PrechargeTarget.of(house)
+                .filter(PrechargeTarget::isAllowed)
+                .map(target -> new FitterPaper(
+                        shown.pressure(target.pumpToGauge()),
+                        fallen(target, shown),
+                        house.vessel()
+                                .filter(vessel -> vessel.condition() != ExpansionVessel.Condition.WATERLOGGED)
+                                .map(vessel -> new Work(
+                                        house,
+                                        vessel,
+                                        target.pumpToGauge(),
+                                        target.pumpToGauge() + house.head(vessel.height()),
+                                        false,
+                                        OptionalDouble.empty()))))
+                .orElseGet(FitterPaper::general);
+    }
+
+    private static String fallen(PrechargeTarget target, QuantityFormat shown) {
+        return "reads less than " + shown.pressure(target.tooLowGauge());
+    }
+
+    /**
+     * The paper for a vessel that is to be fitted or to be charged anew, with what to buy, what to write down, and a tag.
      *
      * @param run a run of the house with the vessel as its last; its peak is told if it begins cold
      * @param supplyGauge what the supply stands at with no water running, at its highest (Pa, gauge)
+     * @param bought whether the vessel is new, and not the present one
      * @param shown the units
      */
-    static CommissioningList of(RunResult run, double supplyGauge, QuantityFormat shown) {
+    static FitterPaper of(RunResult run, double supplyGauge, boolean bought, QuantityFormat shown) {
         HotWaterSystem house = run.system();
-        Pressure precharge = house.vessels().get(house.vessels().size() - 1).precharge();
+        ExpansionVessel vessel = house.vessels().get(house.vessels().size() - 1);
+        double charge = vessel.precharge().gauge(house.site().atmosphere());
         boolean cold = house.start().waterTemperature().isEmpty();
-        return new CommissioningList(
-                shown.pressure(precharge.gauge(house.site().atmosphere())),
+        return new FitterPaper(
+                shown.pressure(charge),
                 of(house, shown).fallen,
-                cold ? Optional.of(shown.pressure(run.peak().value())) : Optional.empty(),
-                Optional.of(new Work(house, supplyGauge)));
+                Optional.of(new Work(
+                        house,
+                        vessel,
+                        charge,
+                        supplyGauge,
+                        bought,
+                        cold ? OptionalDouble.of(run.peak().value()) : OptionalDouble.empty())));
     }
 
     /**
@@ -148,33 +194,31 @@ final class CommissioningList {
     Document.Section section(QuantityFormat shown) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Paragraph(
-                "Fitter's checklist, in working order. It is common practice, drawn from no standard: the maker's"
-                        + " instructions and local code come first.",
+                "In working order. Common practice, drawn from no standard: the maker's instructions and local code come"
+                        + " first.",
                 Block.Tone.PLAIN));
-        work.ifPresent(vessel -> {
+        work.filter(Work::bought).ifPresent(vessel -> {
             blocks.add(new Block.Subheading("What to buy"));
             blocks.add(vessel.toBuy(shown));
         });
-        for (Stage stage : stages()) {
+        for (Stage stage : stages(shown)) {
             blocks.add(new Block.Subheading(stage.name()));
             blocks.add(new Block.Items(
                     stage.steps().stream().map(shown.units()::spelled).toList(), Block.ListKind.TICKS));
         }
         work.ifPresent(vessel -> {
-            blocks.add(vessel.asLeft(coldPeak, shown));
+            blocks.add(vessel.asLeft(shown));
             blocks.add(vessel.tag(shown));
         });
-        return new Document.Section(
-                "Fitting the expansion vessel, to tick off",
-                work.isPresent() ? Document.Form.PAPER : Document.Form.SHEET,
-                blocks);
+        return new Document.Section("For the fitter: the expansion vessel", Document.Form.PAPER, blocks);
     }
 
-    List<Stage> stages() {
+    /** What to do, in the order of the work. */
+    List<Stage> stages(QuantityFormat shown) {
         return List.of(
                 new Stage("Before the work", before()),
                 new Stage("The place", place()),
-                new Stage("Filling and the first heat-up", firstHeat()),
+                new Stage("Filling and the first heat-up", firstHeat(shown)),
                 new Stage("Every year", everyYear()));
     }
 
@@ -205,19 +249,23 @@ final class CommissioningList {
                 "There is room to reach its gas valve with a gauge.");
     }
 
-    private List<String> firstHeat() {
+    private List<String> firstHeat(QuantityFormat shown) {
         return List.of(
                 "Open the vessel's isolating valve, if it has one. Then open the cold feed slowly, with a hot tap open.",
                 "Before any power or gas: run the hot tap until no air comes, then close it. An element that is switched"
                         + " on in air burns out.",
-                "Look at every joint for leaks, cold and under full pressure; look again when it is hot.",
+                "Test every joint for leaks, cold, at "
+                        + work.map(vessel -> "the supply's " + shown.pressure(vessel.supplyGauge()))
+                                .orElse("the pressure of the supply")
+                        + "; look again when it is hot. A test by pump stays below every plate"
+                        + work.map(vessel -> vessel.testedBelow(shown)).orElse("") + ".",
                 "Before the heater is switched on: the tank is full, the relief valve's lever has been tried as its maker"
                         + " says, and whoever tries it stands clear of the outlet.",
                 "Watch the first heat-up from cold to the end. The check sheet does not hold for it: there only a part of the"
                         + " water is heated. "
-                        + coldPeak.map(peak ->
-                                        "Expect about " + peak + ". If the pressure climbs clearly beyond that, or"
-                                                + " the relief valve opens,")
+                        + work.flatMap(vessel -> vessel.coldPeak(shown))
+                                .map(peak -> "Expect about " + peak + ". If the pressure climbs clearly beyond that, or"
+                                        + " the relief valve opens,")
                                 .orElse("If the relief valve opens,")
                         + " turn the heater off and find out why.",
                 "Write the precharge and the date on the vessel.");

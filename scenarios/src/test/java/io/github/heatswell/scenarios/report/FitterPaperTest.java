@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
-import io.github.heatswell.scenarios.report.CommissioningList.Stage;
+import io.github.heatswell.scenarios.report.FitterPaper.Stage;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
@@ -21,10 +21,12 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** Regression: the steps whose absence hurts people or burns out elements stand in the list, and in the order of the work. */
-class CommissioningListTest {
+class FitterPaperTest {
+
+    private static final QuantityFormat SHOWN = QuantityFormat.ascii(UnitSystem.SI);
 
     private static List<String> steps(String stage) {
-        return CommissioningList.general().stages().stream()
+        return FitterPaper.general().stages(SHOWN).stream()
                 .filter(found -> found.name().equals(stage))
                 .map(Stage::steps)
                 .findFirst()
@@ -46,7 +48,7 @@ class CommissioningListTest {
     @Test
     void theListIsSpelledAsWhereItsUnitsAreUsed() {
         for (UnitSystem units : UnitSystem.values()) {
-            String list = CommissioningList.general()
+            String list = FitterPaper.general()
                     .section(QuantityFormat.printed(units))
                     .blocks()
                     .toString();
@@ -85,7 +87,7 @@ class CommissioningListTest {
         }
         // the charge printed may rest on an assumed lock-up rise
         place(steps("Before the work"), "hand", "a gauge beside it reads otherwise");
-        for (Stage stage : CommissioningList.general().stages()) {
+        for (Stage stage : FitterPaper.general().stages(SHOWN)) {
             stage.steps().forEach(step -> assertTrue(!step.contains("compressor"), step));
         }
     }
@@ -99,7 +101,7 @@ class CommissioningListTest {
             String charge =
                     shown.pressure(PrechargeTarget.of(house).orElseThrow().pumpToGauge());
             for (String stage : List.of("Before the work", "Every year")) {
-                List<String> steps = CommissioningList.of(house, shown).stages().stream()
+                List<String> steps = FitterPaper.of(house, shown).stages(shown).stream()
                         .filter(found -> found.name().equals(stage))
                         .map(Stage::steps)
                         .findFirst()
@@ -113,8 +115,8 @@ class CommissioningListTest {
                         .rating(Pressure.gauge(3, PressureUnit.BAR))
                         .build())
                 .build();
-        CommissioningList.of(plate, shown)
-                .stages()
+        FitterPaper.of(plate, shown)
+                .stages(shown)
                 .forEach(stage -> stage.steps().forEach(step -> assertTrue(!step.contains("4.2 bar"), step)));
     }
 
@@ -124,7 +126,7 @@ class CommissioningListTest {
         QuantityFormat shown = QuantityFormat.ascii(UnitSystem.US);
         RunResult run = Simulation.of(Catalogue.read("orchard-lodge-vessel").system(), Duration.ofHours(4))
                 .run();
-        List<String> steps = CommissioningList.of(run, 420_000, shown).stages().stream()
+        List<String> steps = FitterPaper.of(run, 420_000, true, shown).stages(shown).stream()
                 .flatMap(stage -> stage.steps().stream())
                 .toList();
         place(steps, "from cold", "expect about " + shown.pressure(run.peak().value()));
@@ -142,7 +144,7 @@ class CommissioningListTest {
             String charge =
                     shown.pressure(vessel.precharge().gauge(run.system().site().atmosphere()));
             List<Block> blocks =
-                    CommissioningList.of(run, 410_000, shown).section(shown).blocks();
+                    FitterPaper.of(run, 410_000, true, shown).section(shown).blocks();
             Block.Items shopping = (Block.Items) blocks.stream()
                     .filter(Block.Items.class::isInstance)
                     .findFirst()
@@ -171,7 +173,7 @@ class CommissioningListTest {
             assertEquals(charge, forms.get(0).lines().get(0).value());
             assertTrue(forms.get(0).lines().stream().allMatch(Block.Blanks.Line::room));
         }
-        assertTrue(CommissioningList.general().section(QuantityFormat.printed(UnitSystem.SI)).blocks().stream()
+        assertTrue(FitterPaper.general().section(QuantityFormat.printed(UnitSystem.SI)).blocks().stream()
                 .noneMatch(Block.Blanks.class::isInstance));
     }
 
