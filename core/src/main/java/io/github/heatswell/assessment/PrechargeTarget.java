@@ -69,12 +69,25 @@ public record PrechargeTarget(double pumpToGauge, double tooLowGauge, double mos
      * @return false without a vessel, with several, if the supply does not rise to it, or if nobody has read its charge
      */
     public static boolean isMet(HotWaterSystem house, Doubts doubts) {
+        return house.vessel().isPresent() && !house.hasSeveralVessels() && isMet(house, 0, doubts);
+    }
+
+    /**
+     * Whether one of the vessels of a house is known to be charged as it should be.
+     *
+     * @param house the house
+     * @param index its place among the vessels, from 0
+     * @param doubts what is not known of the house
+     * @return false if the supply does not rise to it, or if nobody has read the charges
+     * @throws IndexOutOfBoundsException if there is no such vessel
+     */
+    public static boolean isMet(HotWaterSystem house, int index, Doubts doubts) {
         AssessmentContext subject =
                 new AssessmentContext(house, Optional.empty(), Objects.requireNonNull(doubts, "doubts"));
-        return house.vessel()
-                .filter(vessel -> !house.hasSeveralVessels() && !subject.prechargeIsUnknown())
-                .filter(vessel -> !subject.isOutOfReach(vessel) && !PrechargeRule.isWrong(subject, vessel))
-                .isPresent();
+        ExpansionVessel vessel = house.vessels().get(index);
+        return !subject.prechargeIsUnknown()
+                && !subject.isOutOfReach(vessel)
+                && !PrechargeRule.isWrong(subject, vessel);
     }
 
     static PrechargeTarget of(AssessmentContext subject, ExpansionVessel vessel) {

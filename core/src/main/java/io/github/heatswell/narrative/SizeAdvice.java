@@ -151,6 +151,19 @@ public record SizeAdvice(
     }
 
     /**
+     * Whether the limit is kept, also where the house differs from its description, with nothing changed.
+     *
+     * @return true if the vessel is to be kept and works with the right charge, or if no vessel is needed beside those present
+     */
+    public boolean isAsItShouldBe() {
+        boolean enough = sizing.outcome() == SizingResult.Outcome.NONE_NEEDED
+                && (house.hasSeveralVessels() || house.vessel().isEmpty());
+        return enough
+                ? certainty.filter(found -> found.bare().holds()).isPresent()
+                : kept().isPresent() && isAtWork() && isCharged();
+    }
+
+    /**
      * Whether the vessel of the house works as it is: whether nothing cuts it off from the water that expands.
      *
      * @return false without a vessel, or if none of them works

@@ -22,10 +22,12 @@ final class SizeOdds {
 
     private final SizingResult sizing;
     private final Optional<SizeCertainty> certainty;
+    private final boolean several;
 
-    SizeOdds(SizingResult sizing, Optional<SizeCertainty> certainty) {
+    SizeOdds(SizingResult sizing, Optional<SizeCertainty> certainty, boolean several) {
         this.sizing = sizing;
         this.certainty = certainty;
+        this.several = several;
     }
 
     Statement between(double least, OptionalDouble most) {
@@ -85,7 +87,10 @@ final class SizeOdds {
     }
 
     String houses() {
-        String loss = sizing.outcome() == SizingResult.Outcome.NONE_NEEDED ? ")" : ", until a year after charging)";
+        // without any vessel there is no charge to lose
+        String loss = sizing.outcome() == SizingResult.Outcome.NONE_NEEDED && !several
+                ? ")"
+                : ", until a year after charging)";
         return (certainty.filter(SizeCertainty::usual).isPresent()
                         ? " (values varied by the usual tolerances"
                         : " (values varied within the ranges given")

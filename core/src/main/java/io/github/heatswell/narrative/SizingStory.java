@@ -37,7 +37,7 @@ final class SizingStory {
         this.sizing = advice.sizing();
         this.house = advice.house();
         this.certainty = advice.certainty();
-        this.odds = new SizeOdds(sizing, certainty);
+        this.odds = new SizeOdds(sizing, certainty, house.hasSeveralVessels());
         this.atmosphere = house.site().atmosphere();
     }
 
@@ -47,6 +47,10 @@ final class SizingStory {
         VesselVerdict.outOfService(house).ifPresent(dead -> {
             said.add(dead);
             said.add(plain("Have that put right first, then size again. What follows counts on the others alone."));
+        });
+        VesselVerdict.wronglyCharged(advice).ifPresent(charges -> {
+            said.add(said.isEmpty() ? charges : charges.then("."));
+            said.add(plain("Have that put right first, then size again. What follows takes the charges as they are."));
         });
         int first = said.size();
         answer(said);

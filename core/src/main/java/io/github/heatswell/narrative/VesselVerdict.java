@@ -5,6 +5,7 @@ import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.sizing.SizingResult;
@@ -141,6 +142,34 @@ final class VesselVerdict {
         return told.isEmpty()
                 ? Optional.empty()
                 : Optional.of(Statement.plain("Not all of the vessels work: " + String.join(", and ", told)));
+    }
+
+    /** Which of several vessels that work are charged wrong, without a full stop; empty where none is, or there is only one. */
+    static Optional<Statement> wronglyCharged(SizeAdvice advice) {
+        HotWaterSystem house = advice.house();
+        List<Statement> told = IntStream.range(
+                        0, house.hasSeveralVessels() ? house.vessels().size() : 0)
+                .filter(i -> house.vessels().get(i).condition() == ExpansionVessel.Condition.SOUND)
+                .filter(i -> !PrechargeTarget.isMet(house, i, advice.doubts()))
+                .boxed()
+                .flatMap(i -> PrechargeTarget.of(house, i).filter(PrechargeTarget::isAllowed).stream()
+                        .map(target -> Statement.plain("“" + house.vesselNames().get(i) + "” is charged to ")
+                                .then(charged(house, house.vessels().get(i)))
+                                .then(" instead of ")
+                                .then(Measure.gauge(target.pumpToGauge()))))
+                .toList();
+        return told.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Statement.plain("Not all of the vessels are charged right: ")
+                        .then(Statement.joined(", and ", told)));
+    }
+
+    /** The charge at the temperature where a vessel stands. */
+    private static Measure charged(HotWaterSystem house, ExpansionVessel vessel) {
+        double air = house.site().atmosphere();
+        double room = house.site().roomTemperature();
+        return Measure.gauge(
+                vessel.chargeAbsolute(air, room, vessel.temperature().orElse(room)) - air);
     }
 
     private static Optional<String> fault(ExpansionVessel.Condition condition) {

@@ -10,7 +10,10 @@ import java.util.List;
 record DinDrinkingWater(double heaterVolume, double hotTemperature, double supplyGauge, double reliefGauge)
         implements VesselFormula {
 
-    static final double HOTTEST = 353.15;
+    static final double HOTTEST = 353.15 + DinDrinkingWater.CONVERTED;
+    /** What a temperature may be off after it was converted from degrees Fahrenheit (K). */
+    private static final double CONVERTED = 1e-6;
+
     private static final double RELIEF_SHARE = 0.8;
     /** The lexicon is haustechnikdialog.de, SHKwissen 1146. */
     private static final Citation SOURCE =
@@ -28,7 +31,7 @@ record DinDrinkingWater(double heaterVolume, double hotTemperature, double suppl
 
     /** The growth of the water by the standard's table (-), the next temperature up. */
     static double share(double hotTemperature) {
-        return hotTemperature <= 333.15 ? 0.017 : hotTemperature <= 343.15 ? 0.023 : 0.029;
+        return hotTemperature <= 333.15 + CONVERTED ? 0.017 : hotTemperature <= 343.15 + CONVERTED ? 0.023 : 0.029;
     }
 
     /** The highest pressure that the standard allows for this set pressure (Pa, gauge). */

@@ -161,6 +161,7 @@ class VesselFormulaTest {
     @CsvSource({"60, 0.017", "60.1, 0.023", "70, 0.023", "80, 0.029"})
     void drinkingWaterSharesAreThoseOfTheStandard(double celsius, double share) {
         assertEquals(share, DinDrinkingWater.share(TemperatureUnit.CELSIUS.toSi(celsius)));
+        assertEquals(share, DinDrinkingWater.share(TemperatureUnit.FAHRENHEIT.toSi(32 + 1.8 * celsius)));
     }
 
     /** Validation: the acceptance factors every handbook tables, 40 to 80 psig against 80 to 150 psig. */

@@ -8,7 +8,6 @@ import io.github.heatswell.scenarios.report.ResultFolder;
 import io.github.heatswell.scenarios.variation.VariantRuns;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import picocli.CommandLine.Model.CommandSpec;
 
@@ -48,19 +47,16 @@ final class CompareCommand implements CliCommand {
                 .orElse(ExitStatus.BAD_INPUT);
     }
 
-    /** The step about the run that may hurt somebody, with the values it was varied by; else about the first scenario. */
+    /** The step about the run that may hurt somebody, else about that of the step, with the values it was varied by. */
     private static String next(NextStep step, Variants variants, VariantRuns runs, Request request) {
         List<String> words = request.words();
-        OptionalInt hazard = runs.firstHazard();
-        if (hazard.isEmpty()) {
-            return NextLine.of(step, words.get(0), request);
-        }
-        List<String> values = variants.all().get(hazard.getAsInt()).values();
+        int about = runs.firstHazard().orElse(step.about());
+        List<String> values = variants.all().get(about).values();
         List<Change> changes = IntStream.range(0, values.size())
                 .mapToObj(i -> new Change(variants.fields().get(i), values.get(i)))
                 .toList();
         int each = variants.all().size() / words.size();
-        return NextLine.of(new NextStep(step.command(), changes), words.get(hazard.getAsInt() / each), request);
+        return NextLine.of(new NextStep(step.command(), changes), words.get(about / each), request);
     }
 
     private static ExitStatus compare(Variants variants, Request request) {

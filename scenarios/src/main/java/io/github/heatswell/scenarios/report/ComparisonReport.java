@@ -30,6 +30,7 @@ import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -108,7 +109,15 @@ public final class ComparisonReport {
         ComparisonReport report = new ComparisonReport(drawn, named, chart, yardsticks);
         return CommandResult.of(
                         report::content, report.balances(), units, tables, CommandResult.pictures("comparison", chart))
-                .then(NextStep.to("size"));
+                .then(new NextStep("size", List.of(), firstBeyond(yardsticks)));
+    }
+
+    /** The first run whose worst heat-up exceeds the limit; the first of all if none does. */
+    private static int firstBeyond(List<Optional<Yardstick>> yardsticks) {
+        return IntStream.range(0, yardsticks.size())
+                .filter(i -> yardsticks.get(i).filter(each -> !each.holds()).isPresent())
+                .findFirst()
+                .orElse(0);
     }
 
     /** What a variant is called by people: {@code vessel.volume=2gal} is {@code vessel volume 2 gal}. */

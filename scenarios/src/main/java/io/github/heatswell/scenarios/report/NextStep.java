@@ -27,8 +27,9 @@ import java.util.stream.Stream;
  *
  * @param command the command, such as {@code size}
  * @param changes what it changes about the house beside what was changed already
+ * @param about of several houses, which it is about, from 0
  */
-public record NextStep(String command, List<Change> changes) {
+public record NextStep(String command, List<Change> changes, int about) {
 
     /** What is wrong with the pressure, and a vessel of the right size and precharge puts right. */
     private static final Set<String> CURED_BY_A_VESSEL = Set.of(
@@ -71,10 +72,21 @@ public record NextStep(String command, List<Change> changes) {
      *
      * @param command the command
      * @param changes what it changes about the house
+     * @param about of several houses, which it is about
      */
     public NextStep {
         Objects.requireNonNull(command, "command");
         changes = List.copyOf(changes);
+    }
+
+    /**
+     * A command about the only house, or the first.
+     *
+     * @param command the command
+     * @param changes what it changes about the house
+     */
+    public NextStep(String command, List<Change> changes) {
+        this(command, changes, 0);
     }
 
     /**
@@ -140,7 +152,7 @@ public record NextStep(String command, List<Change> changes) {
         QuantityFormat shown = CommandResult.onScreen(answer.scenario().units());
         HotWaterSystem house = answer.scenario().system();
         if (house.hasSeveralVessels()) {
-            return to("rules"); // one more vessel is no change of a value
+            return SeveralVessels.next(answer, shown);
         }
         if (answer.proposed().isEmpty() && answer.advice().kept().isPresent()) {
             return to("outlook"); // nothing is to be changed
@@ -213,7 +225,7 @@ public record NextStep(String command, List<Change> changes) {
         return changes.stream();
     }
 
-    private static String shut(String quantity) {
+    static String shut(String quantity) {
         return quantity.replace(" ", "");
     }
 

@@ -311,9 +311,7 @@ final class PageSizes {
                 .orElse(
                         passes
                                 ? "exceeds the limit"
-                                : answer.advice().kept().isPresent()
-                                                && answer.advice().isAtWork()
-                                                && answer.advice().isCharged()
+                                : answer.advice().isAsItShouldBe()
                                         ? "keeps the limit"
                                         : "keeps the limit by the best estimates");
     }
