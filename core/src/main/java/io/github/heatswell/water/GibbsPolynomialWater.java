@@ -82,7 +82,7 @@ public final class GibbsPolynomialWater implements LiquidWater {
     private static final double Q_PER_PASCAL = 1 / MIDDLE_PRESSURE;
     private static final double THIRD = 1.0 / 3.0;
 
-    /** Volume at the middle pressure: coefficients of x to the powers 0 to 11 (-). */
+    /** Volume at the middle pressure: coefficients of x to the powers 0 to 11 (-); the others have as many, the last of them zeros. */
     private static final double[] A = {
         1.025269873904,
         0.047050380938,
@@ -107,7 +107,11 @@ public final class GibbsPolynomialWater implements LiquidWater {
         -0.000016174761,
         -0.000003736341,
         -0.000013697346,
-        0.000010363187
+        0.000010363187,
+        0,
+        0,
+        0,
+        0
     };
 
     /** Part of the volume quadratic in q: coefficients of x to the powers 0 to 2 (-). */
@@ -126,7 +130,10 @@ public final class GibbsPolynomialWater implements LiquidWater {
         0.053816924457,
         -0.042958736442,
         0.196521893440,
-        -0.120425138868
+        -0.120425138868,
+        0,
+        0,
+        0
     };
 
     private static final LiquidWater.ValidityRange VALIDITY = new LiquidWater.ValidityRange(273.15, 423.15, 611, 2.5e6);
@@ -178,39 +185,35 @@ public final class GibbsPolynomialWater implements LiquidWater {
         void moveTo(double newTemperature) {
             temperature = newTemperature;
             double x = (newTemperature - MIDDLE_TEMPERATURE) * X_PER_KELVIN;
-            // Horner's rule with derivatives
-            double sum = 0;
-            double sumX = 0;
-            double sumXX = 0;
+            // Horner's rule with derivatives; the sums of the three polynomials do not wait for each other
+            double sumA = 0;
+            double sumAX = 0;
+            double sumAXX = 0;
+            double sumB = 0;
+            double sumBX = 0;
+            double sumBXX = 0;
+            double sumH = 0;
+            double sumHX = 0;
             for (int i = A.length - 1; i >= 0; i--) {
-                sumXX = sumXX * x + sumX;
-                sumX = sumX * x + sum;
-                sum = sum * x + A[i];
+                sumAXX = sumAXX * x + sumAX;
+                sumAX = sumAX * x + sumA;
+                sumA = sumA * x + A[i];
+                sumBXX = sumBXX * x + sumBX;
+                sumBX = sumBX * x + sumB;
+                sumB = sumB * x + B[i];
+                sumHX = sumHX * x + sumH;
+                sumH = sumH * x + H[i];
             }
-            a = sum;
-            aX = sumX;
-            aXX = sumXX;
-            sum = 0;
-            sumX = 0;
-            sumXX = 0;
-            for (int i = B.length - 1; i >= 0; i--) {
-                sumXX = sumXX * x + sumX;
-                sumX = sumX * x + sum;
-                sum = sum * x + B[i];
-            }
-            b = sum;
-            bX = sumX;
-            bXX = sumXX;
+            a = sumA;
+            aX = sumAX;
+            aXX = sumAXX;
+            b = sumB;
+            bX = sumBX;
+            bXX = sumBXX;
+            h = sumH;
+            hX = sumHX;
             c = (C2 * x + C1) * x + C0;
             cX = 2 * C2 * x + C1;
-            sum = 0;
-            sumX = 0;
-            for (int i = H.length - 1; i >= 0; i--) {
-                sumX = sumX * x + sum;
-                sum = sum * x + H[i];
-            }
-            h = sum;
-            hX = sumX;
         }
 
         void evaluate(double pressureAbsolute, LiquidWater.State into) {
