@@ -80,20 +80,32 @@ public record VesselAnswer(
      * A size that somebody else asks for, by whatever rule.
      *
      * @param vessel what it would do
+     * @param bought the run of the house with it, if it was bought; empty if it is only asked for
      * @param tried in how many of the sampled houses it passes the limit; empty if they could not be sampled
      */
-    public record Against(SizingResult.Vessel vessel, Optional<SizeCertainty.Tried> tried) {
+    public record Against(SizingResult.Vessel vessel, Optional<RunResult> bought, Optional<SizeCertainty.Tried> tried) {
 
         /**
          * Checks that everything is there.
          *
          * @param vessel what it would do
+         * @param bought the run of the house with it, if it was bought
          * @param tried in how many of the sampled houses it passes the limit
          */
         public Against {
             Objects.requireNonNull(vessel, "vessel");
+            Objects.requireNonNull(bought, "bought");
             Objects.requireNonNull(tried, "tried");
         }
+    }
+
+    /**
+     * The run of the house with the vessel that was bought.
+     *
+     * @return the run; empty if none was
+     */
+    public Optional<RunResult> bought() {
+        return against.flatMap(Against::bought);
     }
 
     /**
@@ -149,6 +161,7 @@ public record VesselAnswer(
         formulas.stream().flatMap(formula -> formula.differences().stream()).forEach(some -> all.add(some.balances()));
         all.add(asItIs);
         proposed.ifPresent(all::add);
+        bought().ifPresent(all::add);
         certainty.ifPresent(some -> all.add(some.balances()));
         yardstick.map(Yardstick::balances).ifPresent(all::add);
         all.add(more);

@@ -66,6 +66,7 @@ public final class VesselChoice {
     private final Pressure limit;
     private final boolean codeCap;
     private final Optional<NominalSize> against;
+    private final boolean bought;
 
     private VesselChoice(Builder builder) {
         scenario = builder.scenario;
@@ -74,6 +75,7 @@ public final class VesselChoice {
         limit = builder.limit;
         codeCap = builder.codeCap;
         against = builder.against;
+        bought = builder.bought;
     }
 
     /**
@@ -130,8 +132,14 @@ public final class VesselChoice {
     private VesselAnswer.Against against(
             NominalSize size, VesselSizing sizing, SizingResult found, Balances.Count count) {
         SampledHouses houses = houses(sizing, found, count);
+        SizingResult.Vessel vessel = sizing.tried(size, count);
         return new VesselAnswer.Against(
-                sizing.tried(size, count),
+                vessel,
+                bought
+                        ? Optional.of(run(scenario.system().toBuilder()
+                                .fitVessel(sizing.vessel(vessel.volume()))
+                                .build()))
+                        : Optional.empty(),
                 houses.isPossible() ? Optional.of(houses.tried(size.volume())) : Optional.empty());
     }
 
@@ -321,6 +329,7 @@ public final class VesselChoice {
         private Pressure limit;
         private boolean codeCap = true;
         private Optional<NominalSize> against = Optional.empty();
+        private boolean bought;
 
         private Builder(Scenario scenario) {
             this.scenario = Objects.requireNonNull(scenario, "scenario");
@@ -388,6 +397,17 @@ public final class VesselChoice {
         public Builder against(NominalSize value) {
             against = Optional.of(value);
             return this;
+        }
+
+        /**
+         * Sets a size that was bought: it is held against the answer, and the papers for the work are about it.
+         *
+         * @param value the size
+         * @return this builder
+         */
+        public Builder bought(NominalSize value) {
+            bought = true;
+            return against(value);
         }
 
         /**

@@ -1,11 +1,14 @@
 package io.github.heatswell.scenarios.cli;
 
+import io.github.heatswell.scenarios.report.NextStep;
 import io.github.heatswell.scenarios.report.Version;
 import java.io.PrintWriter;
 import java.io.Reader;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Consumer;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
@@ -44,12 +47,14 @@ public final class CommandFactory {
      * @return the command line, ready to execute
      */
     public static CommandLine heatswell(PrintWriter out, PrintWriter err, Reader in) {
-        return new Lazy(Specs.command(new NoCommand()), new Console(out, err, in, false));
+        return new Lazy(Specs.command(new NoCommand()), new Console(out, err, in, Optional.empty()));
     }
 
-    /** The same where a guide leads: no command says what comes next. */
-    static CommandLine led(Console console) {
-        return new Lazy(Specs.command(new NoCommand()), new Console(console.out(), console.err(), console.in(), true));
+    /** The same where a guide leads: it takes what comes next, and no command says it. */
+    static CommandLine led(Console console, Consumer<NextStep> next) {
+        return new Lazy(
+                Specs.command(new NoCommand()),
+                new Console(console.out(), console.err(), console.in(), Optional.of(next)));
     }
 
     /**

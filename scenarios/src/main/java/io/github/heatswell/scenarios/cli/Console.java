@@ -1,9 +1,12 @@
 package io.github.heatswell.scenarios.cli;
 
+import io.github.heatswell.scenarios.report.NextStep;
 import io.github.heatswell.scenarios.wording.Printable;
 import java.io.PrintWriter;
 import java.io.Reader;
 import java.io.Writer;
+import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * Output and input of a command. A closed reader is not a failure: a report piped into a program that stops reading
@@ -12,13 +15,13 @@ import java.io.Writer;
  * @param out takes reports
  * @param err takes complaints
  * @param in the source of answers; never closed here
- * @param led whether a guide says what comes next, so that no command has to
+ * @param led takes what comes next where a guide leads, so that no command has to say it; empty where none does
  */
-record Console(PrintWriter out, PrintWriter err, Reader in, boolean led) {
+record Console(PrintWriter out, PrintWriter err, Reader in, Optional<Consumer<NextStep>> led) {
 
     /** A console without input. */
     static Console silent(PrintWriter out, PrintWriter err) {
-        return new Console(out, err, Reader.nullReader(), false);
+        return new Console(out, err, Reader.nullReader(), Optional.empty());
     }
 
     void print(String text) {

@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.cli;
 
 import io.github.heatswell.scenarios.interview.Guide;
 import io.github.heatswell.scenarios.interview.Interview.Outcome;
+import io.github.heatswell.scenarios.report.NextStep;
 import io.github.heatswell.scenarios.report.OutputException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -44,7 +45,9 @@ final class GuideCommand implements CliCommand {
                 Optional.ofNullable(request.option(InterviewCommand.RESULTS, (Path) null))
                         .ifPresent(results -> all.addAll(
                                 List.of(Specs.OUT, results.resolve(words.get(0)).toString())));
-                return CommandFactory.led(console).execute(all.toArray(String[]::new));
+                List<NextStep> next = new ArrayList<>();
+                int status = CommandFactory.led(console, next::add).execute(all.toArray(String[]::new));
+                return new Guide.Done(status, next.stream().findFirst());
             });
             if (ended.ending() != Outcome.Ending.FINISHED) {
                 List<String> again = new ArrayList<>(List.of("guide", "-o", house.toString()));

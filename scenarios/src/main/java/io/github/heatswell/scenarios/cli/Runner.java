@@ -109,7 +109,10 @@ final class Runner {
 
     /** How the next command is written about the same house; where a guide leads, not at all. */
     private Function<NextStep, String> next(int index) {
-        return step -> console.led() ? "" : NextLine.of(step, batch.word(index), request);
+        return step -> {
+            console.led().ifPresent(guide -> guide.accept(step));
+            return console.led().isPresent() ? "" : NextLine.of(step, batch.word(index), request);
+        };
     }
 
     private ResultFolder folder(String name) {

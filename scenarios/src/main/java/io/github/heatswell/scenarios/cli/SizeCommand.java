@@ -25,6 +25,7 @@ import picocli.CommandLine.TypeConversionException;
 final class SizeCommand implements ScenarioCommand {
 
     private static final String AGAINST = "--against";
+    private static final String BOUGHT = "--bought";
     private static final String LIMIT = "--limit";
     private static final String RATING = "--rating";
     private static final String NO_CODE_CAP = "--no-code-cap";
@@ -36,7 +37,14 @@ final class SizeCommand implements ScenarioCommand {
     @Override
     public void describe(CommandSpec spec) {
         spec.addPositional(Specs.scenarios());
-        spec.addOption(against());
+        spec.addOption(volume(
+                AGAINST,
+                "A vessel that somebody else's rule asks for, such as '4.4 gal'. It is held against the recommended one, on the"
+                        + " screen and on the report's paper for the authority."));
+        spec.addOption(volume(
+                BOUGHT,
+                "The vessel you bought. It is held against the recommended one, and the report's papers for fitting it are"
+                        + " about it."));
         spec.addOption(limit());
         spec.addOption(rating());
         spec.addOption(noCodeCap());
@@ -79,19 +87,19 @@ final class SizeCommand implements ScenarioCommand {
                 .precharge(request.option(PRECHARGE, VesselSizing.Precharge.STATIC));
         Optional.ofNullable(request.option(RATING, (Pressure) null)).ifPresent(choice::rating);
         Optional.ofNullable(request.option(AGAINST, (NominalSize) null)).ifPresent(choice::against);
+        Optional.ofNullable(request.option(BOUGHT, (NominalSize) null)).ifPresent(choice::bought);
         if (request.arguments().hasMatchedOption(NO_CODE_CAP)) {
             choice.withoutCodeCap();
         }
         return choice.build();
     }
 
-    private static OptionSpec against() {
-        return OptionSpec.builder(AGAINST)
+    private static OptionSpec volume(String name, String description) {
+        return OptionSpec.builder(name)
                 .paramLabel("VOLUME")
                 .type(NominalSize.class)
                 .converters(Specs.by(SizeCommand::size))
-                .description("A vessel that somebody else's rule asks for, such as '4.4 gal'. It is held against the"
-                        + " recommended one, on the screen and on the report's paper for the authority.")
+                .description(description)
                 .build();
     }
 

@@ -56,9 +56,11 @@ interface AnswerKind {
     static final class Text implements AnswerKind {
 
         private final int longest;
+        private final String offer;
 
-        Text(int longest) {
+        Text(int longest, String offer) {
             this.longest = longest;
+            this.offer = offer;
         }
 
         @Override
@@ -76,7 +78,7 @@ interface AnswerKind {
 
         @Override
         public String offer(UnitSystem units) {
-            return "a few words";
+            return offer;
         }
     }
 

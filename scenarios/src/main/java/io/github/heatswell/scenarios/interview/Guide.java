@@ -4,6 +4,7 @@ import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.scenarios.interview.Answers.Answer;
 import io.github.heatswell.scenarios.interview.Interview.Outcome;
 import io.github.heatswell.scenarios.interview.Question.Unknown;
+import io.github.heatswell.scenarios.report.NextStep;
 import io.github.heatswell.scenarios.report.OutputException;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.units.UnitSystem;
@@ -21,7 +22,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.ToIntFunction;
 import java.util.stream.Stream;
 
 /**
@@ -30,7 +30,10 @@ import java.util.stream.Stream;
  */
 public final class Guide {
 
-    private static final Question READINGS = Question.about("readings", "Readings", new AnswerKind.Text(500))
+    private static final Question READINGS = Question.about(
+                    "readings",
+                    "Readings",
+                    new AnswerKind.Text(500, "a file name, or several with commas between; no if there is none"))
             .asks("Have you written down what a pressure gauge showed? Name the file, or type no.")
             .find(
                     "the check sheet in report.html says when to read, and what the gauge should show.",
@@ -43,8 +46,8 @@ public final class Guide {
     /** Under which the guide remembers that a larger vessel is recommended than was bought. */
     private static final String RECOMMENDED = "recommended";
 
-    /** Under which the guide remembers that readings were diagnosed. */
-    private static final String DIAGNOSED = "diagnosed";
+    /** Under which the guide remembers what readings were found to say. */
+    private static final String FOUND = "found";
 
     private static final List<String> NONE = List.of("no", "n", "none", "not yet");
 
@@ -72,7 +75,8 @@ public final class Guide {
     private enum Way {
         ON,
         LEFT,
-        ENDED
+        ENDED,
+        DONE
     }
 
     private final Path house;
@@ -80,16 +84,17 @@ public final class Guide {
     private final Interviewer interviewer;
     private final HouseFile kept;
     private final Map<String, String> vessel;
-    private final ToIntFunction<List<String>> commands;
+    private final Function<List<String>, Done> commands;
     private Step at;
     private int status;
+    private Optional<NextStep> next = Optional.empty();
 
     private Guide(
             Path house,
             Dialogue dialogue,
             Optional<UnitSystem> units,
             Notes notes,
-            ToIntFunction<List<String>> commands) {
+            Function<List<String>, Done> commands) {
         this.house = house;
         this.dialogue = dialogue;
         this.interviewer = new Interviewer(dialogue, units.or(() -> unitsOf(house)));
@@ -97,7 +102,7 @@ public final class Guide {
         this.commands = commands;
         this.vessel = new LinkedHashMap<>();
         for (String kept :
-                List.of(NamedValue.VESSEL_VOLUME.field(), NamedValue.PRECHARGE.field(), RECOMMENDED, DIAGNOSED)) {
+                List.of(NamedValue.VESSEL_VOLUME.field(), NamedValue.PRECHARGE.field(), RECOMMENDED, FOUND)) {
             notes.said(kept).ifPresent(said -> vessel.put(kept, said));
         }
         this.at = notes.said("step")
@@ -133,12 +138,12 @@ public final class Guide {
      * @param units the units of examples, or those of the place if empty
      * @param in gives the answers, one in a line; stays open
      * @param out takes the questions; stays open
-     * @param commands runs a command line, such as {@code size my-house.yaml}, and returns its exit status
+     * @param commands runs a command line, such as {@code size my-house.yaml}
      * @return how it ended
      * @throws OutputException if a file cannot be written
      */
     public static Ending lead(
-            Path house, Optional<UnitSystem> units, Reader in, PrintWriter out, ToIntFunction<List<String>> commands)
+            Path house, Optional<UnitSystem> units, Reader in, PrintWriter out, Function<List<String>, Done> commands)
             throws OutputException {
         if (!Files.exists(house)) {
             Outcome described = Interview.hold(house, units, in, out);
@@ -170,10 +175,29 @@ public final class Guide {
         }
     }
 
+    /**
+     * What a command came to.
+     *
+     * @param status its exit status
+     * @param next what it says comes next; empty if it says nothing
+     */
+    public record Done(int status, Optional<NextStep> next) {
+
+        /**
+         * Checks that everything is there.
+         *
+         * @param status its exit status
+         * @param next what it says comes next
+         */
+        public Done {
+            Objects.requireNonNull(next, "next");
+        }
+    }
+
     private Ending lead() throws OutputException {
         Step[] steps = Step.values();
-        for (int i = at.ordinal(); i < steps.length; i++) {
-            at = steps[i];
+        while (true) {
+            int i = at.ordinal();
             remember();
             dialogue.blankLine();
             dialogue.say(
@@ -184,8 +208,17 @@ public final class Guide {
                 dialogue.say("Put this right first; the guide then goes on with this step.");
                 way = Way.LEFT;
             }
-            if (way == Way.ON && i + 1 < steps.length) {
-                at = steps[i + 1];
+            if (way == Way.DONE) {
+                kept.remove();
+                return new Ending(Outcome.Ending.FINISHED, status);
+            }
+            if (way == Way.ON && i + 1 == steps.length) {
+                kept.remove();
+                close();
+                return new Ending(Outcome.Ending.FINISHED, status);
+            }
+            if (way == Way.ON) {
+                at = at == steps[i] ? steps[i + 1] : at;
                 remember();
                 way = goOn();
             }
@@ -193,9 +226,6 @@ public final class Guide {
                 return new Ending(way == Way.LEFT ? Outcome.Ending.LEFT : Outcome.Ending.ENDED, status);
             }
         }
-        kept.remove();
-        close();
-        return new Ending(Outcome.Ending.FINISHED, status);
     }
 
     /** What is left to do, and what to write down. */
@@ -207,14 +237,9 @@ public final class Guide {
                 .toList();
         dialogue.blankLine();
         dialogue.say(left.isEmpty() ? "That is the whole job." : "This is left: " + String.join(" ", left));
-        if (vessel.containsKey(DIAGNOSED)) {
-            dialogue.say(
-                    "If the readings of step 2 spoke for another cause than expansion, such as a leaking seat, have that put"
-                            + interviewer
-                                    .units()
-                                    .spelled(
-                                            " right too: no vessel stops such a drip. This guide went on with the house as"
-                                                    + " described."));
+        found().flatMap(FoundCause::left).map(interviewer.units()::spelled).ifPresent(dialogue::say);
+        if (!vessel.containsKey(NamedValue.VESSEL_VOLUME.field())) {
+            return;
         }
         dialogue.say("The file " + house.getFileName() + " still describes the house as it was. Once the "
                 + interviewer.units().spelled("vessel") + " is fitted, write it there: vessel.volume "
@@ -243,17 +268,17 @@ public final class Guide {
         return switch (step) {
             case DRIP -> run("run");
             case CAUSE -> cause();
-            case SIZE -> run("size");
+            case SIZE -> size();
             case BUY -> buy();
             case CHARGE -> charge();
-            case VERIFY -> run("run", "--set", "question=" + STAYS_SHUT, "--out", checked());
+            case VERIFY -> verify();
             case KEEP -> run("outlook");
         };
     }
 
     /** A folder of its own for the house with its new vessel, so that the papers of the first step stay. */
-    private String checked() {
-        return Path.of("heatswell-out", name(house) + "-with-vessel").toString();
+    private String folder(String ending) {
+        return Path.of("heatswell-out", name(house) + ending).toString();
     }
 
     /** Runs a command about the house with its vessel, as far as that is known. */
@@ -263,8 +288,55 @@ public final class Guide {
             values().forEach((field, value) -> words.addAll(List.of("--set", field + "=" + value)));
         }
         words.addAll(List.of(more));
-        status = commands.applyAsInt(words);
+        Done done = commands.apply(words);
+        status = done.status();
+        next = done.next();
         return Way.ON;
+    }
+
+    /** The size; where no vessel is to be bought, the steps about one are left out. */
+    private Way size() {
+        run("size");
+        String command = next.map(NextStep::command).orElse("");
+        if (status == 0 && command.equals("spread")) {
+            dialogue.blankLine();
+            say("No vessel is needed. That is the whole job.");
+            found().flatMap(FoundCause::left).ifPresent(this::say);
+            return Way.DONE;
+        }
+        if (status == 0 && command.equals("outlook")) {
+            dialogue.blankLine();
+            say("The vessel you have is right, so nothing is to be bought: the guide goes on with the years.");
+            at = Step.KEEP;
+        }
+        return Way.ON;
+    }
+
+    /** Does the valve stay shut? And the papers for the vessel that was bought: its limit, its tag, what is to be written down. */
+    private Way verify() {
+        run("run", "--set", "question=" + STAYS_SHUT, "--out", folder("-with-vessel"));
+        if (status == 0 && fitting().isOne(values())) {
+            dialogue.blankLine();
+            say("The papers for the vessel you bought, with how it stands against the limit:");
+            dialogue.blankLine();
+            Done done = commands.apply(List.of(
+                    "size",
+                    house.toString(),
+                    "--bought",
+                    vessel.get(NamedValue.VESSEL_VOLUME.field()),
+                    "--out",
+                    folder("-papers")));
+            status = done.status();
+        }
+        return Way.ON;
+    }
+
+    private void say(String sentence) {
+        dialogue.say(interviewer.units().spelled(sentence));
+    }
+
+    private Optional<FoundCause> found() {
+        return FoundCause.of(vessel.get(FOUND));
     }
 
     private Way cause() {
@@ -276,17 +348,34 @@ public final class Guide {
             }
             String name = file.orElse("");
             if (name.isEmpty() || NONE.contains(name.toLowerCase(Locale.ROOT))) {
-                vessel.remove(DIAGNOSED);
+                vessel.remove(FOUND);
                 status = 0;
                 return Way.ON;
             }
-            run("diagnose", "--readings", name);
+            run("diagnose", files(name).toArray(String[]::new));
+            if (status == 0) {
+                FoundCause cause = new FoundCause(next.flatMap(NextStep::cause));
+                vessel.put(FOUND, cause.word());
+                dialogue.blankLine();
+                boolean closed = fitting().isClosed();
+                say(cause.first(closed));
+                return !closed && cause.isMended() ? Way.DONE : cause.holds() ? Way.LEFT : Way.ON;
+            }
             if (status != 2) {
-                vessel.put(DIAGNOSED, "yes");
                 return Way.ON;
             }
         }
         return Way.ENDED;
+    }
+
+    /** The files that were named: one, or several with commas or blanks between. */
+    private static List<String> files(String named) {
+        List<String> words = new ArrayList<>();
+        Stream<String> names = Files.exists(Path.of(named))
+                ? Stream.of(named)
+                : Stream.of(named.split("\\s*,\\s*(?:and\\s+)?|\\s+and\\s+|\\s+"));
+        names.filter(name -> !name.isBlank()).forEach(name -> words.addAll(List.of("--readings", name)));
+        return words;
     }
 
     /** The vessel that was bought, held against the sizing. */
@@ -328,7 +417,7 @@ public final class Guide {
     private Map<String, String> values() {
         Map<String, String> values = new LinkedHashMap<>(vessel);
         values.remove(RECOMMENDED);
-        values.remove(DIAGNOSED);
+        values.remove(FOUND);
         return values;
     }
 

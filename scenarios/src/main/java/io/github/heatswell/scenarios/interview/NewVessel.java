@@ -9,6 +9,7 @@ import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.simulation.SimulationException;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.NamedValue;
+import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
@@ -83,6 +84,20 @@ final class NewVessel {
                 .flatMap(PrechargeTarget::of)
                 .filter(PrechargeTarget::isAllowed)
                 .map(target -> shown.pressure(target.pumpToGauge()));
+    }
+
+    /** Whether the house has this vessel alone, so that a sizing may be held against it. */
+    boolean isOne(Map<String, String> vessel) {
+        return fitted(vessel).isPresent();
+    }
+
+    /** Whether water that expands cannot go back to the mains; true of a house that cannot be read. */
+    boolean isClosed() {
+        try {
+            return ScenarioReader.read(house).system().supply().arrangement() != Supply.Arrangement.DIRECT;
+        } catch (IOException | IllegalArgumentException unreadable) {
+            return true;
+        }
     }
 
     private static double volume(Scenario scenario) {

@@ -32,7 +32,7 @@ final class SupplyQuestions {
     }
 
     private static Question title() {
-        return Question.about(TITLE, "Name", new AnswerKind.Text(120))
+        return Question.about(TITLE, "Name", new AnswerKind.Text(120, "a few words"))
                 .asks("What title should the results have?")
                 .find(
                         "just press Enter for: " + USUAL_TITLE + ".",

@@ -110,7 +110,12 @@ final class AuthorityPaper {
         answer.recommended().ifPresent(size -> rows.add(row("recommended", size, tried(size, answer), answer, shown)));
         answer.against()
                 .ifPresentOrElse(
-                        other -> rows.add(row("asked for", other.vessel(), other.tried(), answer, shown)),
+                        other -> rows.add(row(
+                                other.bought().isPresent() ? "bought" : "asked for",
+                                other.vessel(),
+                                other.tried(),
+                                answer,
+                                shown)),
                         () -> smaller(answer)
                                 .ifPresent(size -> rows.add(
                                         row("next smaller on sale", size, tried(size, answer), answer, shown))));
@@ -281,11 +286,17 @@ final class AuthorityPaper {
                         "Relief valve '" + valve.name() + "': set pressure",
                         shown.pressure(valve.setPressure().gauge(atmosphere)),
                         true)));
-        answer.recommended().ifPresent(vessel -> {
-            lines.add(new Blanks.Line("Vessel: volume", shown.volume(vessel.volume()), true));
-            lines.add(new Blanks.Line(
-                    "Vessel: precharge", shown.pressure(vessel.precharge().gauge(atmosphere)), true));
-        });
+        answer.against()
+                .filter(other -> other.bought().isPresent())
+                .map(VesselAnswer.Against::vessel)
+                .or(answer::recommended)
+                .ifPresent(vessel -> {
+                    lines.add(new Blanks.Line("Vessel: volume", shown.volume(vessel.volume()), true));
+                    lines.add(new Blanks.Line(
+                            "Vessel: precharge",
+                            shown.pressure(vessel.precharge().gauge(atmosphere)),
+                            true));
+                });
         lines.add(Blanks.Line.open("Vessel: working pressure"));
         lines.add(Blanks.Line.open("Code adopted here, and its edition"));
         return new Blanks("Site and plates: what was taken here, and what is read there", lines, false);

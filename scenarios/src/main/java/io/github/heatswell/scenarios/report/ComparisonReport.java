@@ -109,7 +109,7 @@ public final class ComparisonReport {
         ComparisonReport report = new ComparisonReport(drawn, named, chart, yardsticks);
         return CommandResult.of(
                         report::content, report.balances(), units, tables, CommandResult.pictures("comparison", chart))
-                .then(new NextStep("size", List.of(), firstBeyond(yardsticks)));
+                .then(new NextStep("size", List.of(), firstBeyond(yardsticks), Optional.empty()));
     }
 
     /** The first run whose worst heat-up exceeds the limit; the first of all if none does. */

@@ -28,8 +28,9 @@ import java.util.stream.Stream;
  * @param command the command, such as {@code size}
  * @param changes what it changes about the house beside what was changed already
  * @param about of several houses, which it is about, from 0
+ * @param cause of a diagnosis, the cause it decided on; empty if it decided on none, or of other answers
  */
-public record NextStep(String command, List<Change> changes, int about) {
+public record NextStep(String command, List<Change> changes, int about, Optional<Cause> cause) {
 
     /** What is wrong with the pressure, and a vessel of the right size and precharge puts right. */
     private static final Set<String> CURED_BY_A_VESSEL = Set.of(
@@ -73,10 +74,12 @@ public record NextStep(String command, List<Change> changes, int about) {
      * @param command the command
      * @param changes what it changes about the house
      * @param about of several houses, which it is about
+     * @param cause the cause that was decided on, if any
      */
     public NextStep {
         Objects.requireNonNull(command, "command");
         changes = List.copyOf(changes);
+        Objects.requireNonNull(cause, "cause");
     }
 
     /**
@@ -86,7 +89,7 @@ public record NextStep(String command, List<Change> changes, int about) {
      * @param changes what it changes about the house
      */
     public NextStep(String command, List<Change> changes) {
-        this(command, changes, 0);
+        this(command, changes, 0, Optional.empty());
     }
 
     /**
@@ -249,7 +252,9 @@ public record NextStep(String command, List<Change> changes, int about) {
         if (!result.isDecided()) {
             return to("diagnose");
         }
-        return to(isClosed(house) && OF_THE_VESSEL.contains(result.best().cause()) ? "size" : "run");
+        Cause cause = result.best().cause();
+        return new NextStep(
+                isClosed(house) && OF_THE_VESSEL.contains(cause) ? "size" : "run", List.of(), 0, Optional.of(cause));
     }
 
     /** Whether a vessel has a precharge to lose in the years ahead. */

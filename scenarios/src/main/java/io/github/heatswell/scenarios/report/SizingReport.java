@@ -48,10 +48,10 @@ public final class SizingReport {
         this.answer = answer;
         this.sizing = answer.sizing();
         this.atmosphere = answer.scenario().system().site().atmosphere();
-        this.run = answer.proposed().orElse(answer.asItIs());
+        this.run = fitted(answer).orElse(answer.asItIs());
         this.found = Findings.of(
                 run.summary(),
-                answer.proposed().isPresent()
+                fitted(answer).isPresent()
                         ? answer.scenario().doubts().without("vessel")
                         : answer.scenario().doubts());
         Balances.Count count = new Balances.Count();
@@ -170,9 +170,8 @@ public final class SizingReport {
         if (PageFindings.notBefore(found, shown).isPresent()) {
             return Optional.empty();
         }
-        if (answer.proposed().isPresent()) {
-            boolean bought = answer.advice().kept().isEmpty();
-            return Optional.of(FitterPaper.of(run, sizing.supplyStatic().gauge(atmosphere), bought, shown)
+        if (fitted(answer).isPresent()) {
+            return Optional.of(FitterPaper.of(run, sizing.supplyStatic().gauge(atmosphere), isNew(), shown)
                     .section(shown));
         }
         return run.system()
@@ -184,18 +183,19 @@ public final class SizingReport {
     private List<Block> work(boolean fitter, boolean authority, QuantityFormat shown) {
         List<String> steps = new ArrayList<>();
         String house = "";
-        if (answer.proposed().isPresent()) {
+        if (fitted(answer).isPresent()) {
             ExpansionVessel vessel =
                     run.system().vessels().get(run.system().vessels().size() - 1);
             String charge = shown.pressure(vessel.precharge().gauge(atmosphere));
             steps.add(
-                    answer.advice().kept().isEmpty()
+                    isNew()
                             ? "Have a vessel of " + shown.volume(vessel.volume()) + " fitted, charged to " + charge
                                     + " before it is connected."
                             : answer.advice().isAtWork()
                                     ? "Have the present vessel charged to " + charge + "."
                                     : "Have the present vessel put to work and charged to " + charge + ".");
-            house = " It is for the house with " + changed() + ".";
+            house = " It is for the house with "
+                    + (answer.bought().isPresent() ? "the vessel that was bought" : changed()) + ".";
         }
         if (fitter) {
             steps.add("Give the sheet \u201cFor the fitter\u201d to whoever does the work.");
@@ -252,8 +252,9 @@ public final class SizingReport {
                                 + shown.temperature(
                                         answer.scenario().system().heater().setPoint())
                                 + ". If the thermostat is set to "
-                                + least.text(shown) + " to keep legionella down, the water expands more: size again for"
-                                + " that set point first.",
+                                + least.text(shown)
+                                + " to keep legionella down, the water expands more: size again first, with --set heater.set-point="
+                                + least.text(shown).replace(" ", "") + ".",
                         Block.Tone.PLAIN));
     }
 
@@ -271,9 +272,14 @@ public final class SizingReport {
         return fitted().withAssumedReseats(answer.scenario());
     }
 
-    /** The house with the vessel, if one is proposed. */
+    /** The run with the vessel that was bought, or else with the one proposed. */
+    private static Optional<RunResult> fitted(VesselAnswer answer) {
+        return answer.bought().or(answer::proposed);
+    }
+
+    /** The house with that vessel, if there is one. */
     private VariedHouse fitted() {
-        return answer.proposed()
+        return fitted(answer)
                 .map(run -> run.system().vessels())
                 .map(fitted -> fitted.get(fitted.size() - 1))
                 .map(vessel -> VariedHouse.with(answer.scenario(), vessel))
@@ -342,6 +348,11 @@ public final class SizingReport {
         answer.waterAsItIs().ifPresent(asItIs -> water.put("As it is" + PageSizes.whatever(answer), asItIs));
         answer.waterProposed().ifPresent(proposed -> water.put("With " + changed(), proposed));
         return water;
+    }
+
+    /** Whether the vessel that the papers are about is not the present one. */
+    private boolean isNew() {
+        return answer.bought().isPresent() || answer.advice().kept().isEmpty();
     }
 
     /** What is changed about the house. */

@@ -1,0 +1,124 @@
+package io.github.heatswell.scenarios.interview;
+
+import io.github.heatswell.diagnosis.Cause;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What readings were found to say, and what follows for the rest of the job. The remedies are common practice, no source.
+ *
+ * @param cause the cause on which the diagnosis decided; empty if it left that open
+ */
+record FoundCause(Optional<Cause> cause) {
+
+    private static final String OPEN = "open";
+
+    FoundCause {
+        Objects.requireNonNull(cause, "cause");
+    }
+
+    /** What was remembered under a word; empty if nothing was. */
+    static Optional<FoundCause> of(String word) {
+        return Optional.ofNullable(word)
+                .map(kept -> new FoundCause(Arrays.stream(Cause.values())
+                        .filter(one -> word(one).equals(kept))
+                        .findFirst()));
+    }
+
+    /** The word under which it is remembered. */
+    String word() {
+        return cause.map(FoundCause::word).orElse(OPEN);
+    }
+
+    private static String word(Cause cause) {
+        return cause.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** What to do about it, and whether a vessel has a part in that. */
+    String first(boolean closed) {
+        String remedy = remedy();
+        if (!isMended()) {
+            return remedy;
+        }
+        return remedy
+                + (closed
+                        ? " No vessel mends that. But this house is closed, so its heated water needs room all the same: the next"
+                                + " step says how much."
+                        : " This house is open to the mains, so it needs no vessel. Once that is mended, the job is done.");
+    }
+
+    private String remedy() {
+        if (cause.isEmpty()) {
+            return "The readings leave the cause open. The guide goes on with the house as described; a vessel helps only if it is"
+                    + " expansion.";
+        }
+        return switch (cause.get()) {
+            case AS_DESCRIBED ->
+                "The readings agree with the house as described. The next step says which vessel it needs.";
+            case PRECHARGE_LOW, PRECHARGE_HIGH ->
+                "Put the charge of the vessel right before you buy anything. The next step says to what, and whether the vessel is"
+                        + " large enough then.";
+            case VESSEL_SMALL -> "The vessel takes too little water. The next step says how large it must be.";
+            case VESSEL_WATERLOGGED -> "A vessel full of water has to be replaced. The next step says by which size.";
+            case VESSEL_ISOLATED ->
+                "Have the vessel's valve opened first, with the heater off and cool. Then take readings again: the vessel may be"
+                        + " all that was missing.";
+            case SUPPLY_PRESSURE ->
+                "The supply comes first: no vessel is sized right for a pressure that is not there. Read a gauge cold, with no"
+                        + " water running. If it shows more than the limit of the place, a reducing valve comes before any vessel."
+                        + " Write what the gauge shows into the file, as supply.pressure, or what the reducing valve is set to.";
+            case REDUCING_VALVE_CREEPS -> "Have the reducing valve cleaned or replaced: it does not close tight.";
+            case CHECK_VALVE_PASSES ->
+                "The check valve leaks water back to the mains. Once it is tight again, the house is closed and the pressure rises"
+                        + " higher. The next step says which vessel it then needs.";
+            case RELIEF_OPENS_LOW, RELIEF_SEAT_WEEPS, RELIEF_STUCK_OPEN ->
+                "The relief valve is worn. Have it replaced by one set no higher than the plate of the tank allows, with at least"
+                        + " the heater's input as its capacity. Never plug or cap it.";
+            case RELIEF_OPENS_HIGH ->
+                "The relief valve opens too late. Turn the heater off and have the valve replaced before anything else.";
+            case WATER_TOO_HOT -> "The water gets too hot. Turn the heater off and have its thermostat mended first.";
+            case MIXING_VALVE_PASSES ->
+                "The taps get too hot: have the mixing valve mended first. Until then the water scalds.";
+            case TRAPPED_AIR ->
+                "Bleed the air from the piping: run the taps until none comes. It cushions the pressure only until it dissolves.";
+            case LEAK -> "Find the tap or joint that loses water and have it mended.";
+        };
+    }
+
+    /** Whether it is mended without a vessel. */
+    boolean isMended() {
+        return cause.filter(one -> switch (one) {
+                    case RELIEF_OPENS_LOW,
+                            RELIEF_SEAT_WEEPS,
+                            RELIEF_STUCK_OPEN,
+                            REDUCING_VALVE_CREEPS,
+                            TRAPPED_AIR,
+                            LEAK -> true;
+                    default -> false;
+                })
+                .isPresent();
+    }
+
+    /** Whether it has to be put right before a vessel can be sized. */
+    boolean holds() {
+        return cause.filter(one -> switch (one) {
+                    case SUPPLY_PRESSURE, VESSEL_ISOLATED, RELIEF_OPENS_HIGH, WATER_TOO_HOT, MIXING_VALVE_PASSES ->
+                        true;
+                    default -> false;
+                })
+                .isPresent();
+    }
+
+    /** What is still to be done about it once there is a vessel; empty if the vessel was all. */
+    Optional<String> left() {
+        if (cause.isEmpty()) {
+            return Optional.of(
+                    "The readings left the cause open: if the relief valve still drips with the vessel, take readings again.");
+        }
+        return isMended()
+                ? cause.map(one -> "And what the readings found: " + one.words() + ". " + remedy())
+                : Optional.empty();
+    }
+}
