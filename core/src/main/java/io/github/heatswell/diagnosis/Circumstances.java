@@ -17,7 +17,8 @@ import java.util.stream.IntStream;
  * is right within that many percent of its range, and household gauges go to 10 bar or 150 psi. So a tenth of a bar at zero and
  * one percent of the reading are one standard deviation each, together 0.24 bar at 7 bar as two. Where the description only
  * assumes the reseat pressure, it is uncertain too: valves of one kind close from 70 % to just below 100 % of their set pressure
- * (common practice, no source).
+ * (common practice, no source). The thermometer of a log errs by the same amount at every reading, one on the wall of a tank by two kelvin
+ * as one standard deviation (common practice, no source), and the water at the first reading is as uncertain.
  */
 final class Circumstances {
 
@@ -31,8 +32,11 @@ final class Circumstances {
     private static final double GAUGE_ZERO_SPREAD = 0.1e5;
     private static final double GAUGE_SCALE_SPREAD = 0.01;
     private static final double FREEZING = 273.15;
+    private static final double THERMOMETER_SPREAD = 2;
     /** A thermometer on a tank errs by no more (K); common practice, no source. */
-    private static final double THERMOMETER = 3;
+    private static final double THERMOMETER = 3 * THERMOMETER_SPREAD;
+    /** The water at the start is at least so much (K) from what the first reading or the cold supply says before a search ends there. */
+    private static final double ROOM = 3;
     /** How much warmer (K) than cold a tank may be that nobody said was cold; own judgement. */
     private static final double WARMTH_SPREAD = 15;
     /** A leak may hide the first hours of a rise (s). */
@@ -87,6 +91,8 @@ final class Circumstances {
         all.addAll(draws.open());
         if (startIsOpen() && log.hasTemperature() && mayHaveBegunBefore()) {
             all.add(startTemperature());
+        } else if (log != null && log.hasTemperature()) {
+            all.add(firstTemperature());
         } else if (log != null && house.start().waterTemperature().isEmpty()) {
             all.add(warmth());
         }
@@ -98,6 +104,10 @@ final class Circumstances {
                     List.of(0.0),
                     GAUGE_ZERO_SPREAD));
             all.add(FreeParameter.known(Parameter.GAUGE_SCALE, 1, GAUGE_SCALE_SPREAD));
+        }
+        if (log != null && log.hasTemperature()) {
+            all.add(new FreeParameter(
+                    Parameter.THERMOMETER_ERROR, -THERMOMETER, THERMOMETER, List.of(0.0), THERMOMETER_SPREAD));
         }
         if (startIsOpen()) {
             all.add(start());
@@ -174,9 +184,20 @@ final class Circumstances {
         double cold = Math.min(first, house.supply().water().on(house.start().dayOfYear()));
         return new FreeParameter(
                 Parameter.START_TEMPERATURE,
-                Math.max(FREEZING, cold - THERMOMETER),
+                Math.max(FREEZING, cold - ROOM),
                 first + THERMOMETER,
-                List.of(warmsAtOnce() ? Math.max(cold, first - THERMOMETER) : first),
+                List.of(warmsAtOnce() ? Math.max(cold, first - ROOM) : first),
+                Double.POSITIVE_INFINITY);
+    }
+
+    /** The water at the first reading where the run starts with it: nothing but that reading says how warm it was. */
+    private FreeParameter firstTemperature() {
+        double first = house.start().waterTemperature().orElseThrow();
+        return new FreeParameter(
+                Parameter.START_TEMPERATURE,
+                Math.max(FREEZING, first - THERMOMETER),
+                Math.max(FREEZING, first) + THERMOMETER,
+                List.of(first),
                 Double.POSITIVE_INFINITY);
     }
 
@@ -185,8 +206,8 @@ final class Circumstances {
         double cold = house.supply().water().on(house.start().dayOfYear());
         return new FreeParameter(
                 Parameter.START_TEMPERATURE,
-                Math.max(FREEZING, cold - THERMOMETER),
-                Math.max(cold + THERMOMETER, house.heater().setPoint()),
+                Math.max(FREEZING, cold - ROOM),
+                Math.max(cold + ROOM, house.heater().setPoint()),
                 List.of(cold),
                 WARMTH_SPREAD);
     }

@@ -1,6 +1,7 @@
 package io.github.heatswell.diagnosis;
 
 import io.github.heatswell.simulation.Workers;
+import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -87,38 +88,72 @@ final class Comparison {
         }
     }
 
+    /**
+     * Of few readings by hand nobody knows what was drawn between two of them, least of all by a usual day of the description: they are
+     * first read without it, with the draws they show themselves. A logger's readings show draws that nobody described only where nothing
+     * else explains them.
+     */
     DiagnosisResult of(List<Hypothesis> hypotheses) {
         try {
-            List<Ended> noted = searched(hypotheses, target.asNoted(), Optional.empty());
-            boolean explained = first(noted).isContained() && !leavesOff(first(noted));
-            boolean guess = target.draws().anyGuessed() && !explained;
-            return compared(
-                    guess ? better(noted, searched(hypotheses, target, Optional.of(beforeDraws(hypotheses)))) : noted);
+            HotWaterSystem undrawn = undrawn();
+            boolean replaced = undrawn != house;
+            List<Ended> first = searched(hypotheses, undrawn, replaced ? target : target.asNoted(), replaced);
+            boolean explained = replaced
+                    ? first.stream().anyMatch(end -> end.isContained() && isAlike(end, first, 1) && !leavesOff(end))
+                    : first(first).isContained() && !leavesOff(first(first));
+            if (explained || !replaced && !target.draws().anyGuessed()) {
+                return compared(first);
+            }
+            List<Ended> second = searched(hypotheses, house, replaced ? target.asNoted() : target, !replaced);
+            return compared(better(first, second));
         } catch (CancellationException stop) {
             throw new IllegalStateException("the diagnosis was interrupted", stop);
         }
+    }
+
+    /** The house, without the draws of its description where readings by hand tell of their own. */
+    private HotWaterSystem undrawn() {
+        boolean byHand = target.log() != null && !target.log().tellsItsScatter();
+        return byHand && !house.draws().draws().isEmpty()
+                ? house.toBuilder().draws(DrawProfile.none()).build()
+                : house;
+    }
+
+    /** Whether an end explains the readings about as well as the best of all. */
+    private static boolean isAlike(Ended end, List<Ended> all, double inflation) {
+        double least =
+                all.stream().mapToDouble(one -> one.criterion(inflation)).min().orElseThrow();
+        return end.criterion(inflation) < least + DiagnosisResult.ALIKE;
     }
 
     private static Ended first(List<Ended> all) {
         return all.stream().min(Comparator.comparingDouble(e -> e.criterion(1))).orElseThrow();
     }
 
-    /** Of each cause the better end: without the draws that only the log shows, or with them. */
-    private static List<Ended> better(List<Ended> noted, List<Ended> guessed) {
-        return IntStream.range(0, noted.size())
-                .mapToObj(i -> first(List.of(noted.get(i), guessed.get(i))))
+    /** Of each cause the better end. */
+    private static List<Ended> better(List<Ended> first, List<Ended> second) {
+        return IntStream.range(0, first.size())
+                .mapToObj(i -> first(List.of(first.get(i), second.get(i))))
                 .toList();
     }
 
-    /** The house as described, as the readings before the first draw have it: a beginning for a search with draws. */
-    private Ended beforeDraws(List<Hypothesis> hypotheses) {
-        Ended quick = search(hypotheses.get(0), target.beforeDraws());
-        return new Ended(quick.trial, Search.closer(quick.trial, quick.end, new double[0]), List.of());
+    /** A house as described, as the readings before the first draw have it: a beginning for a search with draws. */
+    private Optional<Ended> beforeDraws(List<Hypothesis> hypotheses, HotWaterSystem described) {
+        if (target.draws().isEmpty()) {
+            return Optional.empty();
+        }
+        Ended quick = search(hypotheses.get(0), described, target.beforeDraws());
+        return Optional.of(new Ended(quick.trial, Search.closer(quick.trial, quick.end, new double[0]), List.of()));
     }
 
-    /** The ends of all searches, closer where a cause may still win; begun with the circumstances of an earlier one too. */
-    private List<Ended> searched(List<Hypothesis> hypotheses, Target readings, Optional<Ended> earlier) {
-        List<Ended> first = workers.map(hypotheses, hypothesis -> search(hypothesis, readings));
+    /**
+     * The ends of all searches, closer where a cause may still win; with draws that only the log shows begun from the readings before them
+     * too.
+     */
+    private List<Ended> searched(
+            List<Hypothesis> hypotheses, HotWaterSystem described, Target readings, boolean guessed) {
+        Optional<Ended> earlier = guessed ? beforeDraws(hypotheses, described) : Optional.empty();
+        List<Ended> first = workers.map(hypotheses, hypothesis -> search(hypothesis, described, readings));
         List<Ended> screened = earlier.isEmpty()
                 ? first
                 : workers.map(
@@ -158,8 +193,8 @@ final class Comparison {
         return workers.map(profiled, ended -> ended.isContained() ? nearTheBest(ended, profiled) : ended);
     }
 
-    private Ended search(Hypothesis hypothesis, Target readings) {
-        Trial trial = new Trial(house, hypothesis, readings);
+    private static Ended search(Hypothesis hypothesis, HotWaterSystem described, Target readings) {
+        Trial trial = new Trial(described, hypothesis, readings);
         return new Ended(trial, Search.quickly(trial), List.of());
     }
 
@@ -241,8 +276,10 @@ final class Comparison {
                 .filter(FreeParameter::isOpen)
                 .count();
         double inflation = Math.max(1, least / Math.max(1, target.count() - circumstances));
+        // of those alike, one that leaves readings unexplained explains them less well, whatever its sum of squares
         Ended best = all.stream()
-                .min(Comparator.comparingDouble(e -> e.criterion(inflation) - (e.isContained() ? WORTH_IT : 0)))
+                .min(Comparator.<Ended, Boolean>comparing(e -> !isAlike(e, all, inflation) || leavesOff(e))
+                        .thenComparing(e -> e.criterion(inflation) - (e.isContained() ? WORTH_IT : 0)))
                 .orElseThrow();
         List<Ended> order = Stream.concat(
                         Stream.of(best),
@@ -272,11 +309,23 @@ final class Comparison {
      * number that the readings do not carry makes a fault no less likely. Only the description needs no fault beside it.
      */
     private static double behind(Ended ended, Ended best, double inflation) {
-        double behind = Math.max(0, ended.criterion(inflation) - best.criterion(inflation));
-        double apart = Math.max(0, (ended.end.cost() - best.end.cost()) / inflation);
-        return best.isContained() || ended.isContained() || apart > EQUALLY_WELL
-                ? behind
-                : Math.min(behind, EQUALLY_WELL + apart);
+        return behind(
+                ended.criterion(inflation) - best.criterion(inflation),
+                (ended.end.cost() - best.end.cost()) / inflation,
+                !best.isContained() && !ended.isContained());
+    }
+
+    /**
+     * The same.
+     *
+     * @param criterion the difference of the criteria
+     * @param squares that of the sums of squares
+     * @param faults whether both are faults
+     */
+    static double behind(double criterion, double squares, boolean faults) {
+        double behind = Math.max(0, criterion);
+        double apart = Math.max(0, squares);
+        return faults && apart <= EQUALLY_WELL ? Math.min(behind, EQUALLY_WELL + apart) : behind;
     }
 
     /** What tells the best from the first possible of those that the readings test but leave open, or else from the next. */

@@ -40,7 +40,9 @@ public final class Diagnosis {
 
     private Diagnosis(Builder from) {
         PressureLog thinned = from.log == null ? null : from.log.thinned();
-        DrawMarks all = DrawMarks.of(thinned, !from.house.draws().draws().isEmpty());
+        boolean byHand = thinned != null && !thinned.tellsItsScatter();
+        DrawMarks all =
+                DrawMarks.of(thinned, !byHand && !from.house.draws().draws().isEmpty());
         log = thinned == null ? null : thinned.first(all.usable(thinned));
         draws = log == null ? all : all.within(log);
         HotWaterSystem described = draws.anyNoted()

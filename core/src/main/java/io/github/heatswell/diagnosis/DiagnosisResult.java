@@ -178,7 +178,8 @@ public record DiagnosisResult(
     public boolean misfit() {
         return best().misfit()
                 .map(Misfit::isSerious)
-                .orElseGet(() -> best().sumOfSquares() > readings + 4 * Math.sqrt(2.0 * readings));
+                .orElseGet(
+                        () -> best().sumOfSquares() > readings + Misfit.MORE_THAN_SCATTER * Math.sqrt(2.0 * readings));
     }
 
     /**

@@ -19,8 +19,6 @@ import java.util.Objects;
 public record Evidence(Part part, double from, int count, double meanDifference, double excess, boolean missed) {
 
     private static final double TELLING = 6;
-    /** So many standard deviations of chi-square above its mean, squares are more than scatter makes. */
-    private static final double MORE_THAN_SCATTER = 4;
 
     /**
      * Checks that the part is there.
@@ -93,7 +91,7 @@ public record Evidence(Part part, double from, int count, double meanDifference,
                     stray |= strays.stream().anyMatch(one -> one.time() == time);
                 }
             }
-            boolean missed = stray || sum > residuals + MORE_THAN_SCATTER * Math.sqrt(2 * residuals);
+            boolean missed = stray || sum > residuals + Misfit.MORE_THAN_SCATTER * Math.sqrt(2 * residuals);
             return new Evidence(part, from, count, count == 0 ? 0 : difference / count, excess, missed);
         }
 

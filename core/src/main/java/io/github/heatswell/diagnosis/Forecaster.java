@@ -54,6 +54,11 @@ final class Forecaster {
     private Course last;
     private HotWaterSystem lastRead;
     private Map<SiteCheck, Double> lastSpots;
+    /** What {@link #last} shows at the readings for the start asked last: other instruments need no other. */
+    private Forecast atReadings;
+
+    private Course lastAtReadings;
+    private double lastAtReadingsStart;
 
     /** A forecaster for a log, which may be null, and readings on site. */
     Forecaster(PressureLog log, Set<SiteCheck> checks, Balances.Count count) {
@@ -76,15 +81,16 @@ final class Forecaster {
     private record Run(HotWaterSystem house, double earliest) {}
 
     /**
-     * How a gauge shows a pressure.
+     * How a gauge shows a pressure, and a thermometer the water.
      *
-     * @param zero what it shows where there is none (Pa)
+     * @param zero what the gauge shows where there is no pressure (Pa)
      * @param scale what it shows of a pressure besides (-)
+     * @param warmer how much more than the water the thermometer shows (K)
      */
-    record Gauge(double zero, double scale) {
+    record Instruments(double zero, double scale, double warmer) {
 
-        /** A gauge without error. */
-        static final Gauge PERFECT = new Gauge(0, 1);
+        /** Instruments without error. */
+        static final Instruments PERFECT = new Instruments(0, 1, 0);
 
         double shows(double pressure) {
             return zero + scale * pressure;
@@ -92,6 +98,13 @@ final class Forecaster {
 
         double pressure(double shown) {
             return (shown - zero) / scale;
+        }
+
+        /** Temperatures (K) as the thermometer shows them. */
+        double[] warmed(double[] kelvin) {
+            return warmer == 0
+                    ? kelvin
+                    : Arrays.stream(kelvin).map(k -> k + warmer).toArray();
         }
     }
 
@@ -148,6 +161,26 @@ final class Forecaster {
         Trace.Regime regime(double time) {
             return regimes[(int) Math.max(0, Math.min(time / step, count - 1.0))];
         }
+
+        /** What instruments without error show at the times of a log if the run starts at one of them (s); no readings on site. */
+        Forecast at(PressureLog log, double start) {
+            int readings = log.count();
+            double[] shown = new double[readings];
+            // a log without temperatures asks for none, and it is searched thousands of times
+            double[] bottoms = new double[log.hasTemperature() ? readings : 0];
+            double[] tops = new double[bottoms.length];
+            Trace.Regime[] rules = new Trace.Regime[readings];
+            for (int i = 0; i < readings; i++) {
+                double time = log.time(i) - start;
+                shown[i] = between(gauge, time);
+                if (bottoms.length > 0) {
+                    bottoms[i] = between(bottom, time);
+                    tops[i] = between(top, time);
+                }
+                rules[i] = time < 0 ? Trace.Regime.FED : regime(time);
+            }
+            return new Forecast(shown, bottoms, tops, rules, Forecaster.firstBurn(summary), Map.of());
+        }
     }
 
     /**
@@ -155,34 +188,31 @@ final class Forecaster {
      *
      * @param house the house
      * @param start the time of the log (s) at which the run starts
-     * @param shown how the gauge shows the pressure
+     * @param shown how the instruments err
      */
-    Forecast of(HotWaterSystem house, double start, Gauge shown) {
+    Forecast of(HotWaterSystem house, double start, Instruments shown) {
         Map<SiteCheck, Double> spots = spots(house, shown);
         if (log == null) {
             return new Forecast(new double[0], new double[0], new double[0], new Trace.Regime[0], Double.NaN, spots);
         }
         Course course = course(house, start);
-        int count = log.count();
-        double[] gauge = new double[count];
-        // a log without temperatures asks for none, and it is searched thousands of times
-        double[] bottom = new double[log.hasTemperature() ? count : 0];
-        double[] top = new double[bottom.length];
-        Trace.Regime[] regimes = new Trace.Regime[count];
-        for (int i = 0; i < count; i++) {
-            double time = log.time(i) - start;
-            gauge[i] = shown.shows(course.between(course.gauge, time));
-            if (bottom.length > 0) {
-                bottom[i] = course.between(course.bottom, time);
-                top[i] = course.between(course.top, time);
-            }
-            regimes[i] = time < 0 ? Trace.Regime.FED : course.regime(time);
+        if (course != lastAtReadings || start != lastAtReadingsStart) {
+            atReadings = course.at(log, start);
+            lastAtReadings = course;
+            lastAtReadingsStart = start;
         }
-        return new Forecast(gauge, bottom, top, regimes, firstBurn(course.summary), spots);
+        Forecast real = atReadings;
+        return new Forecast(
+                Arrays.stream(real.gauge).map(shown::shows).toArray(),
+                shown.warmed(real.bottom),
+                shown.warmed(real.top),
+                real.regimes,
+                real.firstBurn,
+                spots);
     }
 
     /** The readings on site; the gauge that was logged shows the pressures of the water too. */
-    private Map<SiteCheck, Double> spots(HotWaterSystem house, Gauge shown) {
+    private Map<SiteCheck, Double> spots(HotWaterSystem house, Instruments shown) {
         if (checks.isEmpty()) {
             return Map.of();
         }
@@ -204,7 +234,7 @@ final class Forecaster {
      * @param start the time of the log (s) at which the run starts
      * @param shown how the gauge shows the pressure
      */
-    List<Misfit.Stray> strays(HotWaterSystem house, double start, Gauge shown) {
+    List<Misfit.Stray> strays(HotWaterSystem house, double start, Instruments shown) {
         Course course = course(house, start);
         double around = log.tellsItsScatter() ? log.interval() : Math.min(PressureLog.BY_HAND, log.interval());
         double[] forecast = of(house, start, shown).gauge();
@@ -259,7 +289,7 @@ final class Forecaster {
     }
 
     /** What the gauge shows from the first reading of the log to the last, with the peaks at which valves open; nothing without a log. */
-    HypothesisFit.Course course(HotWaterSystem house, double start, Gauge shown) {
+    HypothesisFit.Course course(HotWaterSystem house, double start, Instruments shown) {
         if (log == null) {
             return HypothesisFit.Course.NONE;
         }
@@ -333,8 +363,8 @@ final class Forecaster {
      * Predicted readings of a house.
      *
      * @param gauge the gauge at the times of the log (Pa, gauge)
-     * @param bottom the water at the bottom of the tank at these times (K); nothing for a log without temperatures
-     * @param top the water at the top of the tank at these times (K); nothing for a log without temperatures
+     * @param bottom the water at the bottom of the tank at these times as a thermometer shows it (K); nothing for a log without temperatures
+     * @param top the water at the top of the tank at these times as a thermometer shows it (K); nothing for a log without temperatures
      * @param regimes what fixed the pressure at these times
      * @param firstBurn how long the heater was on at first (s), NaN if it was not or did not go off
      * @param spots the readings on site that were asked for

@@ -30,6 +30,8 @@ public record Misfit(
     static final double ASTRAY = 5;
 
     private static final double TOO_MUCH = 2;
+    /** So many standard deviations of chi-square above its mean is more than scatter makes of a few readings. */
+    static final double MORE_THAN_SCATTER = 4;
     /** A logger sends a wild value now and then, but no more often than this; own judgement. */
     private static final double WILD = 0.05;
 
@@ -77,7 +79,7 @@ public record Misfit(
      * @return true if the readings are not explained
      */
     public boolean isSerious() {
-        return reduced > TOO_MUCH
+        return reduced > Math.max(TOO_MUCH, 1 + MORE_THAN_SCATTER * Math.sqrt(2.0 / readings))
                 || systematic > tolerated
                 || strays.size() > WILD * readings
                 || strays.stream().anyMatch(stray -> stray.highest() || stray.far());

@@ -64,6 +64,8 @@ public enum Parameter {
     GAUGE_ZERO("zero error of the gauge", "Pa", Scale.EVEN, null, (house, value) -> {}),
     /** What the gauge shows of a pressure, its zero error apart (-). */
     GAUGE_SCALE("reading of the gauge relative to the pressure", "", Scale.EVEN, null, (house, value) -> {}),
+    /** How much more than the water the thermometer of a log shows (K, difference). */
+    THERMOMETER_ERROR("error of the thermometer", "K", Scale.EVEN, null, (house, value) -> {}),
     /** Pressure above which the seat of a relief valve leaks (Pa, gauge). */
     WEEPS_FROM(
             "pressure above which the seat of the relief valve leaks",
@@ -134,11 +136,25 @@ public enum Parameter {
     }
 
     /**
-     * Whether the number is one of the house: when the heater came on and how the gauge errs are none, and other values of these
+     * Whether the number is one of the house: when the heater came on and how the instruments err are none, and other values of these
      * need no other run.
      */
     boolean isOfHouse() {
-        return this != START_OF_HEATING && this != GAUGE_ZERO && this != GAUGE_SCALE;
+        return this != START_OF_HEATING && !isOfInstrument();
+    }
+
+    /** Whether the number is how gauge or thermometer err. */
+    boolean isOfInstrument() {
+        return this == GAUGE_ZERO || this == GAUGE_SCALE || this == THERMOMETER_ERROR;
+    }
+
+    /**
+     * Whether the values are differences, so that one in K is no temperature and one in Pa no reading of a gauge.
+     *
+     * @return true for the errors that gauge and thermometer make everywhere
+     */
+    public boolean isDifference() {
+        return this == GAUGE_ZERO || this == THERMOMETER_ERROR;
     }
 
     /**

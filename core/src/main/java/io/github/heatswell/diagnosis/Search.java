@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.DecompositionSolver;
+import org.hipparchus.linear.QRDecomposition;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresBuilder;
@@ -139,7 +142,7 @@ final class Search {
                 .sorted(Comparator.comparingDouble(End::cost));
     }
 
-    /** A start with the best start of the heat-up and the best errors of the gauge for it, neither of which costs a run. */
+    /** A start with the best start of the heat-up and the best errors of the instruments for it, neither of which costs a run. */
     private double[] begun(double[] start) {
         double[] best = shown(start);
         if (!trial.startCostsNothing(start)) {
@@ -166,36 +169,29 @@ final class Search {
         return aside;
     }
 
-    /** A position with the errors of the gauge that suit it, by one step of Gauss and Newton: but for outliers they are linear. */
+    /** A position with the errors of gauge and thermometer that suit it, by one step of Gauss and Newton: but for outliers they are linear. */
     private double[] shown(double[] position) {
-        int zero = trial.index(Parameter.GAUGE_ZERO);
-        int scale = trial.index(Parameter.GAUGE_SCALE);
-        if (zero < 0 || scale < 0) {
+        int[] errors = IntStream.range(0, position.length)
+                .filter(i -> trial.parameters().get(i).parameter().isOfInstrument())
+                .toArray();
+        double[] here = residuals(position);
+        RealMatrix slopes = new Array2DRowRealMatrix(here.length, Math.max(1, errors.length));
+        for (int k = 0; k < errors.length; k++) {
+            double[] there = residuals(with(position, errors[k], position[errors[k]] + DIFFERENCE));
+            for (int j = 0; j < here.length; j++) {
+                slopes.setEntry(j, k, (there[j] - here[j]) / DIFFERENCE);
+            }
+        }
+        DecompositionSolver solver = new QRDecomposition(slopes).getSolver();
+        if (!solver.isNonSingular()) {
             return position;
         }
-        double[] here = residuals(position).clone();
-        double[] byZero =
-                residuals(with(position, zero, position[zero] + DIFFERENCE)).clone();
-        double[] byScale = residuals(with(position, scale, position[scale] + DIFFERENCE));
-        double zeros = 0;
-        double both = 0;
-        double scales = 0;
-        double leftOfZero = 0;
-        double leftOfScale = 0;
-        for (int i = 0; i < here.length; i++) {
-            double perZero = (byZero[i] - here[i]) / DIFFERENCE;
-            double perScale = (byScale[i] - here[i]) / DIFFERENCE;
-            zeros += perZero * perZero;
-            both += perZero * perScale;
-            scales += perScale * perScale;
-            leftOfZero -= perZero * here[i];
-            leftOfScale -= perScale * here[i];
-        }
-        double determinant = zeros * scales - both * both;
+        RealVector step = solver.solve(new ArrayRealVector(here, false));
         double[] moved = position.clone();
-        moved[zero] += (leftOfZero * scales - leftOfScale * both) / determinant;
-        moved[scale] += (leftOfScale * zeros - leftOfZero * both) / determinant;
-        return determinant > 0 ? better(position, trial.clamp(moved)) : position;
+        for (int k = 0; k < errors.length; k++) {
+            moved[errors[k]] -= step.getEntry(k);
+        }
+        return better(position, trial.clamp(moved));
     }
 
     /** The best of the positions around a start, one coordinate after the other, the last first: when the heat-up began. */
@@ -231,7 +227,7 @@ final class Search {
         int shared = Math.min(circumstances.length, other.length);
         System.arraycopy(circumstances, circumstances.length - shared, other, other.length - shared, shared);
         if (shared > 0) {
-            search.begun(other);
+            search.cost(search.begun(other));
         }
         double[] start = search.bestPosition;
         boolean same = Arrays.equals(start, from.position());

@@ -201,21 +201,23 @@ final class Trial {
         return parameters.subList(0, count);
     }
 
-    /** The gauge at a position. */
-    private Forecaster.Gauge gauge(double[] position) {
+    /** Gauge and thermometer at a position. */
+    private Forecaster.Instruments instruments(double[] position) {
         double zero = 0;
         double scale = 1;
+        double warmer = 0;
         for (int i = 0; i < position.length; i++) {
             FreeParameter free = parameters.get(i);
             switch (free.parameter()) {
                 case GAUGE_ZERO -> zero = free.value(position[i]);
                 case GAUGE_SCALE -> scale = free.value(position[i]);
+                case THERMOMETER_ERROR -> warmer = free.value(position[i]);
                 default -> {
-                    // none of the gauge
+                    // none of the instruments
                 }
             }
         }
-        return new Forecaster.Gauge(zero, scale);
+        return new Forecaster.Instruments(zero, scale, warmer);
     }
 
     /** The time of the log (s) at which the run starts. */
@@ -226,17 +228,17 @@ final class Trial {
 
     /** What could be read at a position. */
     Forecaster.Forecast forecast(double[] position) {
-        return forecaster.of(house(position), start(position), gauge(position));
+        return forecaster.of(house(position), start(position), instruments(position));
     }
 
     /** What the gauge shows at a position all along the log. */
     HypothesisFit.Course course(double[] position) {
-        return forecaster.course(house(position), start(position), gauge(position));
+        return forecaster.course(house(position), start(position), instruments(position));
     }
 
     /** The readings of the log that the house at a position does not show. */
     List<Misfit.Stray> strays(double[] position) {
-        return forecaster.strays(house(position), start(position), gauge(position));
+        return forecaster.strays(house(position), start(position), instruments(position));
     }
 
     /**

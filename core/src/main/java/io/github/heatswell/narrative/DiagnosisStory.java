@@ -16,6 +16,7 @@ import io.github.heatswell.diagnosis.Parameter;
 import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.diagnosis.SeparatingCheck;
 import io.github.heatswell.diagnosis.SiteCheck;
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
 import java.util.ArrayList;
@@ -262,8 +263,19 @@ public final class DiagnosisStory {
         }
         return NO_VESSEL.stream().anyMatch(found::contains)
                 ? "Ordinary expansion: the heated water has nowhere to go. Fit an expansion vessel. "
-                : "Ordinary expansion: the heated water has nowhere to go, because the expansion vessel takes none. Have the"
-                        + " vessel put right. ";
+                : "Ordinary expansion: the heated water has "
+                        + (house.vessels().stream().allMatch(one -> one.condition() != ExpansionVessel.Condition.SOUND)
+                                ? "nowhere to go"
+                                : "too little room")
+                        + ", because " + String.join(", and ", VesselVerdict.outOfServiceNamed(house))
+                        + (opened()
+                                ? ". With the heater off and the water cool, open that valve and secure it. "
+                                : ". Have that put right. ");
+    }
+
+    /** Whether a closed valve is all that keeps the only vessel from working. */
+    private boolean opened() {
+        return house.vessels().size() == 1 && house.vessels().get(0).condition() == ExpansionVessel.Condition.ISOLATED;
     }
 
     /** Whether the readings show a heat-up. */

@@ -130,18 +130,22 @@ final class VesselVerdict {
 
     /** Which of several vessels do not work, without a full stop; empty where all do, or there is only one. */
     static Optional<Statement> outOfService(HotWaterSystem house) {
-        if (!house.hasSeveralVessels()) {
-            return Optional.empty();
-        }
-        List<String> told = IntStream.range(0, house.vessels().size())
+        return Optional.of(outOfServiceNamed(house))
+                .filter(told -> house.hasSeveralVessels() && !told.isEmpty())
+                .map(told -> Statement.plain("Not all of the vessels work: " + String.join(", and ", told)));
+    }
+
+    /** Each vessel that does not work, by its name where there are several, and why; such as {@code “vessel 1” has lost its gas}. */
+    static List<String> outOfServiceNamed(HotWaterSystem house) {
+        return IntStream.range(0, house.vessels().size())
                 .boxed()
                 .flatMap(i -> fault(house.vessels().get(i).condition())
-                        .map(fault -> "“" + house.vesselNames().get(i) + "” " + fault)
+                        .map(fault -> (house.hasSeveralVessels()
+                                        ? "“" + house.vesselNames().get(i) + "” "
+                                        : "the expansion vessel ")
+                                + fault)
                         .stream())
                 .toList();
-        return told.isEmpty()
-                ? Optional.empty()
-                : Optional.of(Statement.plain("Not all of the vessels work: " + String.join(", and ", told)));
     }
 
     /** Which of several vessels that work are charged wrong, without a full stop; empty where none is, or there is only one. */

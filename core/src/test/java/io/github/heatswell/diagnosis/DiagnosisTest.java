@@ -192,7 +192,7 @@ class DiagnosisTest {
 
     private List<Misfit.Stray> strays(double[] times, double[] gauge) {
         return new Forecaster(log(times, gauge), Set.of(), new Balances.Count())
-                .strays(house, 0, Forecaster.Gauge.PERFECT);
+                .strays(house, 0, Forecaster.Instruments.PERFECT);
     }
 
     @Test

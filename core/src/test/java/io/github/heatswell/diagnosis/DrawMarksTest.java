@@ -4,10 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.Trace;
+import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.Draw;
+import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.VolumeUnit;
+import java.time.Duration;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Regression: which draws a log notes or shows, and the house in which they are drawn. */
@@ -46,6 +55,39 @@ class DrawMarksTest {
         assertEquals(house, marks.in(house, new double[] {0.02}, 300), "before the run nothing is drawn");
         assertFalse(DrawMarks.of(log, true).anyGuessed(), "the description says when water is drawn");
         assertTrue(marks.noted().isEmpty());
+    }
+
+    /**
+     * A usual day of the description says nothing of what was drawn between two readings by hand: of these, of a heat-up without draws and
+     * of the next morning, none was explained.
+     */
+    @Test
+    void readingsByHandTellOfTheirOwnDraws() {
+        HotWaterSystem house = Abbey.plain().withoutVessel().build();
+        Trace real = Simulation.of(house, Duration.ofHours(11))
+                .sampledEvery(Duration.ofMinutes(5))
+                .run()
+                .trace();
+        int[] read = {0, 1, 2, 3, 4, 6, 8, 12, 132};
+        double[] times = Arrays.stream(read).mapToDouble(i -> 300.0 * i).toArray();
+        double[] gauge = Arrays.stream(read)
+                .mapToDouble(i -> 7e3 * Math.rint(real.value(Channel.GAUGE_READING, i) / 7e3))
+                .toArray();
+        List<Draw> usual = Stream.of(900.0, 2_400.0)
+                .map(at -> Draw.builder()
+                        .at(at)
+                        .volume(30, VolumeUnit.LITRE)
+                        .flow(8, FlowUnit.LITRE_PER_MINUTE)
+                        .build())
+                .toList();
+        Diagnosis.Builder diagnosis = Diagnosis.builder(
+                        house.toBuilder().draws(DrawProfile.of("usual", usual)).build())
+                .log(PressureLog.builder(times, gauge).build());
+        EnumSet.complementOf(EnumSet.of(Cause.AS_DESCRIBED, Cause.RELIEF_OPENS_HIGH))
+                .forEach(diagnosis::without);
+        DiagnosisResult found = diagnosis.build().run();
+        assertEquals(Cause.AS_DESCRIBED, found.best().cause(), found.fits()::toString);
+        assertFalse(found.misfit());
     }
 
     private static List<Parameter> parameters(DrawMarks marks) {

@@ -7,8 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.Trace;
+import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Start;
 import io.github.heatswell.units.TemperatureUnit;
+import java.time.Duration;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -97,12 +103,72 @@ class FitTest {
         assertTrue(few <= 2, few + " runs, where one for the end and one for the other beginning are enough");
     }
 
+    /** A tank that is warm at first: from the best fit of a cold one no search gets there by small steps. */
+    @Test
+    void aSearchTriesWarmerTanks() {
+        HotWaterSystem warm = HOUSE.toBuilder()
+                .start(Start.builder().water(38, TemperatureUnit.CELSIUS).build())
+                .build();
+        Trial trial = new Trial(HOUSE, Hypothesis.of(HOUSE).get(0), Target.fine(log(warm, 0), SpotReadings.none()));
+        int warmth = trial.index(Parameter.START_TEMPERATURE);
+        Search.End cold = Search.holding(
+                trial, warmth, 1e9, List.of(new double[trial.parameters().size()]));
+        Search.End end = Search.closer(trial, cold, new double[0]);
+        assertEquals(273.15 + 38, trial.values(end.position())[warmth], 10);
+        assertTrue(end.cost() < 0.2 * cold.cost(), end.cost() + " where a cold tank leaves " + cold.cost());
+    }
+
+    /** A thermometer that is off by 3 K at every reading was taken for air in the piping, or for no cause known. */
+    @Test
+    void aThermometerMayBeOff() {
+        PressureLog log = log(HOUSE, 3);
+        HotWaterSystem started = HOUSE.toBuilder()
+                .start(Start.builder()
+                        .water(log.temperature(0).orElseThrow(), TemperatureUnit.KELVIN)
+                        .build())
+                .build();
+        Trial trial = new Trial(started, Hypothesis.of(started).get(0), Target.fine(log, SpotReadings.none()));
+        Search.End end = Search.quickly(trial);
+        assertEquals(3, trial.values(end.position())[trial.index(Parameter.THERMOMETER_ERROR)], 1);
+        assertTrue(
+                end.cost() < log.count(), "all explained, but for what an error as large is unlikely: " + end.cost());
+    }
+
+    /** Three hours of a house, a reading every five minutes, by a thermometer that is off; none if it is not. */
+    private static PressureLog log(HotWaterSystem house, double off) {
+        Trace trace = Simulation.of(house, Duration.ofHours(3))
+                .sampledEvery(Duration.ofMinutes(5))
+                .run()
+                .trace();
+        double[] times = new double[trace.count()];
+        Arrays.setAll(times, i -> trace.grid().time(i));
+        PressureLog.Builder log = PressureLog.builder(times, trace.values(Channel.GAUGE_READING));
+        double[] shown = Arrays.stream(trace.values(Channel.WATER_TOP))
+                .map(kelvin -> kelvin + off)
+                .toArray();
+        return off == 0 ? log.build() : log.temperature(shown).build();
+    }
+
+    /** Validation: by hand. Of two faults that fit equally well the count of numbers settles nothing. */
+    @Test
+    void twoFaultsThatFitEquallyWellAreAsLikely() {
+        assertEquals(1.5, Comparison.behind(7, 0.5, true), "one number more, and a fit that is hardly worse");
+        assertEquals(7, Comparison.behind(7, 0.5, false), "the description needs no fault beside it");
+        assertEquals(9, Comparison.behind(9, 1.1, true), "the fit tells them apart");
+        assertEquals(0.2, Comparison.behind(0.2, 0.1, true), "never further than it is");
+        assertEquals(0, Comparison.behind(-1, -2, true), "never before the best");
+    }
+
     @Test
     void aCloserLookMayBeginWithTheCircumstancesOfAnother() {
         Trial trial = trial(Cause.WATER_TOO_HOT, readings());
         Search.End poor = new Search.End(new double[] {0, 5, 0, 0}, 1e3);
         Search.End closer = Search.closer(trial, poor, new double[] {0.8, 0, 0});
         assertEquals(SUPPLY_MEAN, trial.values(closer.position())[1], 100);
+        Search.End settled = new Search.End(poor.position(), poor.cost(), true);
+        assertTrue(
+                Search.closer(trial, settled, new double[] {0.8, 0, 0}).cost() < poor.cost(),
+                "readings on site alone too, where no beginning is looked for");
     }
 
     @Test

@@ -45,7 +45,7 @@ class ForecasterTest {
     }
 
     private static Forecaster.Forecast forecast(HotWaterSystem house, PressureLog log, double start) {
-        return new Forecaster(log, Set.of(), new Balances.Count()).of(house, start, Forecaster.Gauge.PERFECT);
+        return new Forecaster(log, Set.of(), new Balances.Count()).of(house, start, Forecaster.Instruments.PERFECT);
     }
 
     /** A log of five hours to the minute is forecast from a run four times as fine. */
@@ -87,7 +87,7 @@ class ForecasterTest {
         Trace trace = run(house, 7).trace();
         Forecaster forecaster = new Forecaster(log(300, 60), Set.of(), new Balances.Count());
         for (double start : new double[] {600, -1_200, -3_600, 0}) {
-            Forecaster.Forecast forecast = forecaster.of(house, start, Forecaster.Gauge.PERFECT);
+            Forecaster.Forecast forecast = forecaster.of(house, start, Forecaster.Instruments.PERFECT);
             int shift = (int) (-start / 15);
             assertEquals(trace.value(Channel.GAUGE_READING, 4 * 40 + shift), forecast.gauge()[40], 5, "from " + start);
             assertEquals(trace.value(Channel.GAUGE_READING, 4 * 299 + shift), forecast.gauge()[299], 5);
@@ -113,9 +113,9 @@ class ForecasterTest {
     @Test
     void anotherHouseIsAnotherRun() {
         Forecaster forecaster = new Forecaster(log(300, 60), Set.of(), new Balances.Count());
-        double high = forecaster.of(Abbey.plain().withoutVessel().build(), 0, Forecaster.Gauge.PERFECT)
+        double high = forecaster.of(Abbey.plain().withoutVessel().build(), 0, Forecaster.Instruments.PERFECT)
                 .gauge()[60];
-        double low = forecaster.of(Abbey.plain().build(), 0, Forecaster.Gauge.PERFECT)
+        double low = forecaster.of(Abbey.plain().build(), 0, Forecaster.Instruments.PERFECT)
                 .gauge()[60];
         assertTrue(high > low + 1e5);
     }
@@ -152,7 +152,7 @@ class ForecasterTest {
             assertEquals(seconds.value(Channel.WATER_TOP, 60 * i - 35), forecast.top()[i], 1e-3);
         }
         Forecaster.Forecast later = new Forecaster(log(120, 60), Set.of(), new Balances.Count())
-                .of(house, -3_500, Forecaster.Gauge.PERFECT);
+                .of(house, -3_500, Forecaster.Instruments.PERFECT);
         assertEquals(seconds.value(Channel.GAUGE_READING, 3_500), later.gauge()[0], 20);
     }
 
@@ -199,7 +199,7 @@ class ForecasterTest {
         gauge[7] = 4.01e5;
         PressureLog log = PressureLog.builder(times, gauge).uncertainty(1_000).build();
         List<Misfit.Stray> strays = new Forecaster(log, Set.of(), new Balances.Count())
-                .strays(Abbey.plain().build(), 600, Forecaster.Gauge.PERFECT);
+                .strays(Abbey.plain().build(), 600, Forecaster.Instruments.PERFECT);
         assertEquals(
                 List.of(false, false, true),
                 strays.stream().map(Misfit.Stray::highest).toList());
@@ -221,7 +221,7 @@ class ForecasterTest {
         gauge[at] += by;
         PressureLog log = PressureLog.builder(times, gauge).uncertainty(1_000).build();
         List<Misfit.Stray> strays =
-                new Forecaster(log, Set.of(), new Balances.Count()).strays(house, 0, Forecaster.Gauge.PERFECT);
+                new Forecaster(log, Set.of(), new Balances.Count()).strays(house, 0, Forecaster.Instruments.PERFECT);
         assertEquals(List.of(far), strays.stream().map(Misfit.Stray::far).toList());
         assertEquals(by, strays.get(0).above(), 1_500);
         assertEquals(gauge[at], strays.get(0).read());
@@ -232,7 +232,7 @@ class ForecasterTest {
     void theCourseShowsWhatHappensBetweenReadings() {
         HotWaterSystem house = Abbey.plain().withoutVessel().build();
         HypothesisFit.Course course = new Forecaster(log(13, 600), Set.of(), new Balances.Count())
-                .course(house, -60, Forecaster.Gauge.PERFECT);
+                .course(house, -60, Forecaster.Instruments.PERFECT);
         double opens =
                 house.reliefValves().get(0).setPressure().gauge(house.site().atmosphere())
                         - house.head(house.gaugeHeight());
@@ -270,7 +270,7 @@ class ForecasterTest {
         gauge[(int) Math.rint(opens / 60) + 3] = 6.99e5;
         PressureLog log = PressureLog.builder(times, gauge).uncertainty(100).build();
         assertTrue(new Forecaster(log, Set.of(), new Balances.Count())
-                .strays(house, 0, Forecaster.Gauge.PERFECT).stream().noneMatch(Misfit.Stray::highest));
+                .strays(house, 0, Forecaster.Instruments.PERFECT).stream().noneMatch(Misfit.Stray::highest));
     }
 
     private static List<Boolean> highest(HotWaterSystem house, Trace trace, int minutesLate) {
@@ -280,7 +280,7 @@ class ForecasterTest {
         Arrays.setAll(gauge, i -> trace.value(Channel.GAUGE_READING, 4 * Math.max(0, i - minutesLate)));
         PressureLog log = PressureLog.builder(times, gauge).uncertainty(1_000).build();
         List<Misfit.Stray> strays =
-                new Forecaster(log, Set.of(), new Balances.Count()).strays(house, 0, Forecaster.Gauge.PERFECT);
+                new Forecaster(log, Set.of(), new Balances.Count()).strays(house, 0, Forecaster.Instruments.PERFECT);
         assertFalse(strays.isEmpty());
         return strays.stream().map(Misfit.Stray::highest).filter(is -> is).toList();
     }

@@ -56,6 +56,14 @@ class MisfitFinderTest {
                 "never less than one");
     }
 
+    /** Of ten readings scatter makes 2.4 per degree of freedom once in a hundred times (chi-square), of a hundred never. */
+    @Test
+    void fewReadingsScatterMore() {
+        assertFalse(new Misfit(2.4, 0, 0, 0, 1, 11, List.of()).isSerious());
+        assertTrue(new Misfit(2.9, 0, 0, 0, 1, 11, List.of()).isSerious());
+        assertTrue(new Misfit(2.1, 0, 0, 0, 1, 100, List.of()).isSerious());
+    }
+
     @Test
     void scatterIsNoMisfit() {
         Random random = new Random(8);

@@ -89,9 +89,20 @@ class DiagnosisStoryTest {
                         .build())
                 .build();
         assertEquals(
-                "Ordinary expansion: the heated water has nowhere to go, because the expansion vessel takes none. Have the"
-                        + " vessel put right. " + agree,
+                "Ordinary expansion: the heated water has nowhere to go, because the expansion vessel is behind a closed"
+                        + " isolating valve. With the heater off and the water cool, open that valve and secure it. "
+                        + agree,
                 answer(isolated, described));
+        HotWaterSystem one = isolated.toBuilder()
+                .changeVessel(vessel -> vessel.toBuilder()
+                        .condition(ExpansionVessel.Condition.WATERLOGGED)
+                        .build())
+                .addVessel(FaultlessHouse.vessel(8, 4).build())
+                .build();
+        assertEquals(
+                "Ordinary expansion: the heated water has too little room, because “vessel 1” has lost its gas. Have that"
+                        + " put right. " + agree,
+                answer(one, described));
         PressureLog constant = PressureLog.builder(new double[] {0, 60, 120}, new double[] {4e5, 4e5, 4e5})
                 .build();
         assertEquals(

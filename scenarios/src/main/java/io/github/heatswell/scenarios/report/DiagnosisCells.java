@@ -3,7 +3,6 @@ package io.github.heatswell.scenarios.report;
 import io.github.heatswell.diagnosis.DiagnosisResult;
 import io.github.heatswell.diagnosis.Estimate;
 import io.github.heatswell.diagnosis.HypothesisFit;
-import io.github.heatswell.diagnosis.Parameter;
 import io.github.heatswell.diagnosis.SiteCheck;
 import io.github.heatswell.units.QuantityFormat;
 
@@ -66,8 +65,10 @@ final class DiagnosisCells {
     }
 
     String value(Estimate estimate, double value) {
-        if (estimate.parameter() == Parameter.GAUGE_ZERO) {
-            return shown.pressureDifference(value);
+        if (estimate.parameter().isDifference()) {
+            return "K".equals(estimate.parameter().unit())
+                    ? shown.temperatureDifference(value)
+                    : shown.pressureDifference(value);
         }
         return switch (estimate.parameter().unit()) {
             case "Pa" -> shown.pressure(value);

@@ -10,6 +10,7 @@ import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import com.networknt.schema.ValidationMessage;
 import io.github.heatswell.assessment.RulesHere;
+import io.github.heatswell.diagnosis.Parameter;
 import io.github.heatswell.place.Place;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.choice.VesselChoice;
@@ -24,6 +25,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -103,6 +105,15 @@ class SchemaTest {
             assertTrue(
                     json.contains("\"clause\" : \"" + held.rule().clause() + "\""),
                     held.rule().clause());
+        }
+    }
+
+    /** Water drawn that only a log shows is a number too. */
+    @Test
+    void theSchemaOfADiagnosisKnowsEveryNumber() throws IOException {
+        String schema = Files.readString(Path.of("docs", "diagnosis.schema.json"));
+        for (Parameter parameter : Parameter.values()) {
+            assertTrue(schema.contains('"' + parameter.name().toLowerCase(Locale.ROOT) + '"'), parameter::name);
         }
     }
 
