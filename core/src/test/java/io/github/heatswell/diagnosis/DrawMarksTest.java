@@ -75,7 +75,7 @@ class DrawMarksTest {
                 .toArray();
         List<Draw> usual = Stream.of(900.0, 2_400.0)
                 .map(at -> Draw.builder()
-                        .at(at)
+                        .timeOfDay(at)
                         .volume(30, VolumeUnit.LITRE)
                         .flow(8, FlowUnit.LITRE_PER_MINUTE)
                         .build())
