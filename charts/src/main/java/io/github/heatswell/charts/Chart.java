@@ -103,19 +103,6 @@ public final class Chart {
      * day discharged. Months are named where the season at the start is known.
      *
      * @param summary the run
-     * @param figures its figures, day by day
-     * @param units the units to show it in
-     * @return the picture
-     * @throws IllegalArgumentException if there are fewer or more days of figures than the run has
-     */
-    public static Chart ofDays(RunSummary summary, DailyFigures figures, UnitSystem units) {
-        return ofDays(summary, Doubts.NONE, figures, units);
-    }
-
-    /**
-     * The same for a house with some values unknown.
-     *
-     * @param summary the run
      * @param doubts what is unknown about the house: no hazard is shown that rests on it alone
      * @param figures its figures, day by day
      * @param units the units to show it in

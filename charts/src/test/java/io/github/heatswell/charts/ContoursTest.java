@@ -76,12 +76,13 @@ class ContoursTest {
 
     @Test
     void bandsEndOnRoundNumbersFinestNearTheValve() {
-        PressureBands bands = new PressureBands(new double[][] {{4.3, 20}}, OptionalDouble.of(7), "bar");
+        MapPicture.PressureBands bands =
+                new MapPicture.PressureBands(new double[][] {{4.3, 20}}, OptionalDouble.of(7), "bar");
         assertEquals(List.of(5.0, 6.0, 7.0, 8.0, 10.0, 15.0), bands.levels());
         assertEquals("below 5 bar", bands.name(0));
         assertEquals("8 to 10 bar", bands.name(4));
         assertEquals("15 bar and more", bands.name(6));
-        assertTrue(new PressureBands(new double[][] {{4.3, 4.31}}, OptionalDouble.empty(), "bar")
+        assertTrue(new MapPicture.PressureBands(new double[][] {{4.3, 4.31}}, OptionalDouble.empty(), "bar")
                 .levels()
                 .isEmpty());
     }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.charts.DailyFigures.DailyCollector;
 import io.github.heatswell.charts.DailyFigures.Day;
 import io.github.heatswell.result.Channel;
@@ -93,7 +94,7 @@ class DailyFiguresTest {
     void refusesFiguresOfAnotherRun() {
         RunSummary day = Houses.europeanDay().summary();
         DailyFigures none = new DailyFigures(List.of());
-        assertThrows(IllegalArgumentException.class, () -> Chart.ofDays(day, none, UnitSystem.SI));
+        assertThrows(IllegalArgumentException.class, () -> Chart.ofDays(day, Doubts.NONE, none, UnitSystem.SI));
     }
 
     private static void give(DailyCollector collector, double time, double gaugeBar, double relievedLitres) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.charts.DailyFigures.DailyCollector;
 import io.github.heatswell.charts.DailyFigures.Day;
@@ -73,7 +74,7 @@ class DaysPictureTest {
     @Test
     void putsAHazardFirst() {
         RunResult result = Gallery.bursting();
-        Picture picture = Chart.ofDays(result.summary(), DailyFigures.of(result), UnitSystem.SI)
+        Picture picture = Chart.ofDays(result.summary(), Doubts.NONE, DailyFigures.of(result), UnitSystem.SI)
                 .picture();
         assertTrue(picture.caption()
                 .hazard()
@@ -144,8 +145,8 @@ class DaysPictureTest {
         HotWaterSystem house = Houses.seasonal();
         DailyCollector collector = DailyFigures.collector(house);
         RunSummary summary = Simulation.of(house, Duration.ofHours(20 * 24 + 1)).stream(collector);
-        Picture picture =
-                Chart.ofDays(summary, collector.figures(), UnitSystem.SI).picture();
+        Picture picture = Chart.ofDays(summary, Doubts.NONE, collector.figures(), UnitSystem.SI)
+                .picture();
         assertEquals(21, collector.figures().days().size());
         assertEquals(20 + 1 / 24.0, picture.across().to(), 1e-9);
     }

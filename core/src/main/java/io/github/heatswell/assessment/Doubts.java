@@ -52,20 +52,6 @@ public final class Doubts {
         private static final Statement NOT_LOOKED_AT = Statement.plain("nobody has looked");
 
         /**
-         * A value given as a range.
-         *
-         * @param field the field, such as {@code supply.pressure}
-         * @param taken the value that stands in its place
-         * @param low the lowest value it may have
-         * @param high the highest value it may have
-         * @param ends both, as they would be written
-         * @return the doubt
-         */
-        public static Doubt between(String field, Statement taken, Statement low, Statement high, List<String> ends) {
-            return new Doubt(field, taken, Optional.of(low.then(" to ").then(high)), ends);
-        }
-
-        /**
          * A choice that nobody has looked at.
          *
          * @param field the field, such as {@code supply.arrangement}

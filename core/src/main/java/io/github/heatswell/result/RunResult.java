@@ -111,31 +111,12 @@ public record RunResult(RunSummary summary, Trace trace) {
     }
 
     /**
-     * When something lasted, for each device by itself.
-     *
-     * @param phase what lasted, such as an open relief valve
-     * @return the intervals in the order of their beginnings, possibly none
-     */
-    public List<Interval> intervals(Interval.Phase phase) {
-        return summary.intervals(phase);
-    }
-
-    /**
      * The highest pressure of the run at the tank's drain cock, from between the samples too.
      *
      * @return the pressure, against the air at the site
      */
     public Pressure peak() {
         return summary.peak();
-    }
-
-    /**
-     * When the pressure was first at its {@link #peak()}.
-     *
-     * @return the time since the start of the run (s)
-     */
-    public double peakTime() {
-        return summary.peakTime();
     }
 
     /**

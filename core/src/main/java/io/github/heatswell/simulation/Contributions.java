@@ -41,7 +41,6 @@ final class Contributions {
     private Conditions conditions;
 
     private LiquidWater.State cold;
-    private double topTemperature;
     private double topDensity;
     private double tapTemperature;
     private double tapDensity;
@@ -91,7 +90,6 @@ final class Contributions {
             select(modes);
         }
         cold = coldWater;
-        topTemperature = column.topTemperature();
         topDensity = column.topDensity();
         tapTemperature = column.tapTemperature();
         tapDensity = column.tapDensity();
@@ -126,19 +124,9 @@ final class Contributions {
         }
     }
 
-    /** The boundary conditions. */
-    Conditions conditions() {
-        return conditions;
-    }
-
     /** Density (kg/m3) of the water at a port. */
     double density(boolean onTank) {
         return onTank ? topDensity : cold.density();
-    }
-
-    /** Temperature (K) of the hottest water. */
-    double topTemperature() {
-        return topTemperature;
     }
 
     /** Temperature (K) of the hot water at the tap. */

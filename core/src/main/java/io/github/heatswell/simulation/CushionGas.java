@@ -170,23 +170,22 @@ abstract class CushionGas {
         }
 
         private double byVolume(double gasVolume, double temperature) {
-            double share = within(gasVolume);
-            return asked(
-                            () -> law.byShare(charge, share, temperature / chargedAt),
-                            "share of the volume",
-                            share,
-                            temperature)
-                    / volume;
+            return slope(law::byShare, gasVolume, temperature) / volume;
         }
 
         private double byTemperature(double gasVolume, double temperature) {
+            return slope(law::byWarmth, gasVolume, temperature) / chargedAt;
+        }
+
+        private double slope(Slope law, double gasVolume, double temperature) {
             double share = within(gasVolume);
             return asked(
-                            () -> law.byWarmth(charge, share, temperature / chargedAt),
-                            "share of the volume",
-                            share,
-                            temperature)
-                    / chargedAt;
+                    () -> law.at(charge, share, temperature / chargedAt), "share of the volume", share, temperature);
+        }
+
+        /** One of the two slopes of a gas law. */
+        private interface Slope {
+            double at(double charge, double share, double warmth);
         }
 
         @Override

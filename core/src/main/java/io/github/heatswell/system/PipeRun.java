@@ -133,15 +133,6 @@ public final class PipeRun {
     }
 
     /**
-     * Thickness of the insulation around it.
-     *
-     * @return the thickness (m), 0 for a bare pipe
-     */
-    public double insulation() {
-        return insulation;
-    }
-
-    /**
      * Heat that its length loses for each degree above the room, {@code pi L / [ln(D/d)/(2 lambda) + 1/(h D)]} with the outside diameters
      * d of the pipe and D of its insulation, lambda = 0.04 W/(m K) and h = 10 W/(m2 K). The resistance of the pipe's own wall is left out.
      * The formula is that of ISO 12241 for a pipe, read on secondary pages; the two constants are common practice.
@@ -151,15 +142,6 @@ public final class PipeRun {
     public double heatLoss() {
         double outer = outsideDiameter + 2 * insulation;
         return Math.PI * length / (Math.log(outer / outsideDiameter) / (2 * INSULATES) + 1 / (SURFACE * outer));
-    }
-
-    /**
-     * How stiff the wall is: Young's modulus of the material, or that of a plastic at the temperature and under the load described.
-     *
-     * @return the modulus (Pa)
-     */
-    public double modulus() {
-        return modulus;
     }
 
     /** Builds a {@link PipeRun}. */

@@ -181,16 +181,14 @@ class NumbersTest {
         Event[] events = new Event[openings];
         Arrays.fill(events, event(Event.Kind.RELIEF_OPENED, "T&P valve", 7));
         RunSummary half = run(house().build(), 5, 4, 60, 2, events);
-        RunSummary run = new RunSummary(
-                half.system(),
-                end,
-                half.events(),
-                half.extremes(),
-                half.totals(),
-                half.audit(),
-                half.numerics(),
-                Map.of());
+        RunSummary run = lasting(half, end);
         assertEquals(said, said(Findings.of(run), "relief-water-loss"));
+    }
+
+    /** The same run, as if it had lasted so long (s). */
+    private static RunSummary lasting(RunSummary run, double end) {
+        return new RunSummary(
+                run.system(), end, run.events(), run.extremes(), run.totals(), run.audit(), run.numerics(), Map.of());
     }
 
     /** Regression: a day with the first heat-up from cold was counted 365 times, beside the year of the sizes that leaves it out. */
@@ -205,15 +203,7 @@ class NumbersTest {
                 60,
                 2,
                 event(Event.Kind.RELIEF_OPENED, "T&P valve", 7));
-        RunSummary day = new RunSummary(
-                half.system(),
-                end,
-                half.events(),
-                half.extremes(),
-                half.totals(),
-                half.audit(),
-                half.numerics(),
-                Map.of());
+        RunSummary day = lasting(half, end);
         assertEquals(
                 "In " + length
                         + " the relief valves discharged 2 L in 1 opening; a year of such runs, each with a heat-up from cold, would"

@@ -15,7 +15,6 @@ import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.MainsPressure;
-import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.FlowUnit;
@@ -54,21 +53,7 @@ class CheckDetailsTest {
     /** A reducing valve still fills the house for a moment: the gauge is read when it has closed. */
     @Test
     void readingAfterTheDrawWaitsForTheValveToClose() {
-        HotWaterSystem house = Houses.lodge(6, 58)
-                .supply(Supply.builder()
-                        .arrangement(Supply.Arrangement.REDUCING_VALVE)
-                        .pressure(Pressure.gauge(6, BAR))
-                        .water(9, TemperatureUnit.CELSIUS)
-                        .reducingValve(ReducingValve.builder()
-                                .set(Pressure.gauge(3, BAR))
-                                .lockUpRise(0.4, BAR)
-                                .droop(0.9, BAR)
-                                .ratedFlow(30, FlowUnit.LITRE_PER_MINUTE)
-                                .build())
-                        .build())
-                .addReliefValve(Houses.valve(7))
-                .vessel(Houses.vessel(18, 3))
-                .build();
+        HotWaterSystem house = Houses.reduced();
         double closes = byHand(house).events().stream()
                 .filter(event -> event.kind() == Event.Kind.SUPPLY_CLOSED && event.time() > CLOSED - 1e-3)
                 .findFirst()

@@ -18,7 +18,6 @@ import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.MainsPressure;
-import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.Tank;
@@ -204,21 +203,7 @@ class CheckProcedureTest {
     /** Validation: a reducing valve comes to rest at its set pressure and its lock-up rise. */
     @Test
     void aReducingValveLocksUp() {
-        HotWaterSystem house = Houses.lodge(6, 58)
-                .supply(Supply.builder()
-                        .arrangement(Supply.Arrangement.REDUCING_VALVE)
-                        .pressure(Pressure.gauge(6, BAR))
-                        .water(9, TemperatureUnit.CELSIUS)
-                        .reducingValve(ReducingValve.builder()
-                                .set(Pressure.gauge(3, BAR))
-                                .lockUpRise(0.4, BAR)
-                                .droop(0.9, BAR)
-                                .ratedFlow(30, FlowUnit.LITRE_PER_MINUTE)
-                                .build())
-                        .build())
-                .addReliefValve(Houses.valve(7))
-                .vessel(Houses.vessel(18, 3))
-                .build();
+        HotWaterSystem house = Houses.reduced();
         CheckSheet sheet = sheet(house);
 
         assertEquals(3.4e5, gauge(sheet, CheckSheet.Reading.Kind.COLD_STATIC), PASCAL);

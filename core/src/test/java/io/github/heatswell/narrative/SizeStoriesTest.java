@@ -360,7 +360,7 @@ class SizeStoriesTest {
     @Test
     void aMapOfAHouseWithoutAValveBeginsWithTheHazard() {
         Narrative bare = map(Houses.bare().build());
-        assertTrue(bare.isHazard());
+        assertTrue(bare.hazard().isPresent());
         assertEquals(
                 "Peaks of the worst heat-up over vessel and precharge",
                 bare.headline().text(UnitSystem.SI));

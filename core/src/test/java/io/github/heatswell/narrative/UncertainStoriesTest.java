@@ -79,11 +79,11 @@ class UncertainStoriesTest {
     @Test
     void samplesThatEndInAHazardAreSaidFirst() {
         Narrative ended = Narrative.of(hundred().endedEarly(3).build());
-        assertTrue(ended.isHazard());
+        assertTrue(ended.hazard().isPresent());
         assertEquals(
                 "In 3 of 100 samples (3 %, give or take 1.7 %) the run ends in a hazard. What follows is not modelled.",
                 ended.hazard().orElseThrow().text(SI));
-        assertFalse(Narrative.of(hundred().build()).isHazard());
+        assertFalse(Narrative.of(hundred().build()).hazard().isPresent());
     }
 
     @Test

@@ -383,8 +383,7 @@ class ResultTest {
         assertEquals(summary.peak(), result.peak());
         assertEquals(
                 List.of(new Interval(10, 20, "a"), new Interval(30, 40, "a")),
-                result.intervals(Interval.Phase.RELIEF_OPEN));
-        assertEquals(summary.peakTime(), result.peakTime());
+                result.summary().intervals(Interval.Phase.RELIEF_OPEN));
         assertEquals(new Trace.Grid(60, 40), result.trace().grid());
         assertEquals(2, result.trace().count());
         assertEquals(100 + Channel.WATER_TOP.ordinal(), result.trace().value(Channel.WATER_TOP, 1));

@@ -10,17 +10,14 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Totals;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.ExpansionVessel;
-import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
-import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.RatioUnit;
-import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
 import io.github.heatswell.water.GibbsPolynomialWater;
@@ -43,29 +40,6 @@ class FaultsTest {
                 .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING);
     }
 
-    private static ReliefValve.Builder temperatureAndPressure() {
-        return ReliefValve.builder()
-                .name("T&P valve")
-                .setPressure(Pressure.gauge(10, BAR))
-                .fullLiftPressure(Pressure.gauge(11, BAR))
-                .reseatPressure(Pressure.gauge(8.5, BAR))
-                .fullFlow(30, FlowUnit.LITRE_PER_MINUTE)
-                .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING)
-                .location(ReliefValve.Location.TANK_TOP)
-                .opensAt(99, TemperatureUnit.CELSIUS)
-                .reseatsAt(88, TemperatureUnit.CELSIUS);
-    }
-
-    private static Heater.Builder runaway() {
-        return Heater.builder()
-                .energy(Heater.Energy.GAS)
-                .input(11.2, PowerUnit.KILOWATT)
-                .recoveryEfficiency(78, RatioUnit.PERCENT)
-                .setPoint(58, TemperatureUnit.CELSIUS)
-                .differential(6, TemperatureDifferenceUnit.KELVIN)
-                .thermostatStuck(true);
-    }
-
     private static RunResult run(HotWaterSystem.Builder system, int hours) {
         RunResult result =
                 Simulation.of(system.build(), Duration.ofHours(hours)).run();
@@ -78,8 +52,8 @@ class FaultsTest {
     void temperatureAndPressureValveHoldsARunaway() {
         RunResult result = run(
                 Systems.lodge()
-                        .heater(runaway().build())
-                        .addReliefValve(temperatureAndPressure().build())
+                        .heater(Systems.runaway().build())
+                        .addReliefValve(Systems.temperatureAndPressure().build())
                         .addReliefValve(expansionValve().build()),
                 24);
         assertTrue(result.hazard().isEmpty());
@@ -95,8 +69,8 @@ class FaultsTest {
     void temperatureLiftsAValveThatPressureHadLiftedALittle() {
         RunResult result = run(
                 Systems.lodge()
-                        .heater(runaway().build())
-                        .addReliefValve(temperatureAndPressure().build()),
+                        .heater(Systems.runaway().build())
+                        .addReliefValve(Systems.temperatureAndPressure().build()),
                 24);
         Trace trace = result.trace();
         double expansion = 0;
@@ -120,7 +94,7 @@ class FaultsTest {
                 .supply(SupplyBoundaryTest.supply(Supply.Arrangement.CHECK_VALVE, 4.2)
                         .addOutage(new Supply.Outage(1_800, 36_000))
                         .build())
-                .heater(runaway()
+                .heater(Systems.runaway()
                         .thermostatStuck(false)
                         .setPoint(12, TemperatureUnit.CELSIUS)
                         .build())
@@ -142,8 +116,8 @@ class FaultsTest {
     void blockedTemperatureAndPressureValveEndsInVapour() {
         RunResult result = run(
                 Systems.lodge()
-                        .heater(runaway().build())
-                        .addReliefValve(temperatureAndPressure()
+                        .heater(Systems.runaway().build())
+                        .addReliefValve(Systems.temperatureAndPressure()
                                 .fault(ReliefFault.blocked())
                                 .build())
                         .addReliefValve(expansionValve().build()),
@@ -158,7 +132,9 @@ class FaultsTest {
     void cutOutEndsARunaway() {
         RunResult result = run(
                 Systems.lodge()
-                        .heater(runaway().cutOut(85, TemperatureUnit.CELSIUS).build())
+                        .heater(Systems.runaway()
+                                .cutOut(85, TemperatureUnit.CELSIUS)
+                                .build())
                         .addReliefValve(expansionValve().build()),
                 48);
         Event tripped = result.first(Event.Kind.CUT_OUT_TRIPPED).orElseThrow();

@@ -8,17 +8,11 @@ import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
-import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
-import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
-import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
-import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.Pressure;
-import io.github.heatswell.units.RatioUnit;
-import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import java.time.Duration;
 import java.util.List;
@@ -31,31 +25,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 class OpeningCauseTest {
 
     private static final double HOT = 99 + 273.15;
-
-    /** Opens at 10 bar or at 99 degC. */
-    private static ReliefValve.Builder valve() {
-        return ReliefValve.builder()
-                .name("T&P valve")
-                .setPressure(Pressure.gauge(10, BAR))
-                .fullLiftPressure(Pressure.gauge(11, BAR))
-                .reseatPressure(Pressure.gauge(8.5, BAR))
-                .fullFlow(30, FlowUnit.LITRE_PER_MINUTE)
-                .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING)
-                .location(ReliefValve.Location.TANK_TOP)
-                .opensAt(99, TemperatureUnit.CELSIUS)
-                .reseatsAt(88, TemperatureUnit.CELSIUS);
-    }
-
-    private static Heater runaway() {
-        return Heater.builder()
-                .energy(Heater.Energy.GAS)
-                .input(11.2, PowerUnit.KILOWATT)
-                .recoveryEfficiency(78, RatioUnit.PERCENT)
-                .setPoint(58, TemperatureUnit.CELSIUS)
-                .differential(6, TemperatureDifferenceUnit.KELVIN)
-                .thermostatStuck(true)
-                .build();
-    }
 
     private static Supply direct(double bar) {
         return Systems.supply(Supply.Arrangement.DIRECT, Pressure.gauge(bar, BAR), 9);
@@ -77,8 +46,8 @@ class OpeningCauseTest {
         RunResult result = run(
                 Systems.lodge()
                         .supply(direct(10 - below / 1e5))
-                        .heater(runaway())
-                        .addReliefValve(valve().build())
+                        .heater(Systems.runaway().build())
+                        .addReliefValve(Systems.temperatureAndPressure().build())
                         .build(),
                 4);
         Event opened = result.first(Event.Kind.RELIEF_OPENED).orElseThrow();
@@ -94,7 +63,8 @@ class OpeningCauseTest {
         RunResult result = run(
                 Systems.lodge()
                         .supply(Systems.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(6, BAR), 30))
-                        .addReliefValve(valve().height(metres, LengthUnit.METRE)
+                        .addReliefValve(Systems.temperatureAndPressure()
+                                .height(metres, LengthUnit.METRE)
                                 .setPressure(Pressure.gauge(6.5, BAR))
                                 .fullLiftPressure(Pressure.gauge(7, BAR))
                                 .reseatPressure(Pressure.gauge(6, BAR))
@@ -112,8 +82,8 @@ class OpeningCauseTest {
     void aValveLiftedByPressureIsOpenedFullyByHeat() {
         RunResult result = run(
                 Systems.lodge()
-                        .heater(runaway())
-                        .addReliefValve(valve().build())
+                        .heater(Systems.runaway().build())
+                        .addReliefValve(Systems.temperatureAndPressure().build())
                         .build(),
                 24);
         List<Event> openings = result.events().stream()
@@ -145,7 +115,8 @@ class OpeningCauseTest {
                                 .pressure(Pressure.gauge(10.5, BAR))
                                 .water(95, TemperatureUnit.CELSIUS)
                                 .build())
-                        .addReliefValve(valve().opensAt(90, TemperatureUnit.CELSIUS)
+                        .addReliefValve(Systems.temperatureAndPressure()
+                                .opensAt(90, TemperatureUnit.CELSIUS)
                                 .reseatsAt(80, TemperatureUnit.CELSIUS)
                                 .build())
                         .build(),

@@ -89,6 +89,31 @@ final class Systems {
                 .build();
     }
 
+    /** A thermostat that never opens, on a gas burner of 11.2 kW set to 58 degC. */
+    static Heater.Builder runaway() {
+        return Heater.builder()
+                .energy(Heater.Energy.GAS)
+                .input(11.2, PowerUnit.KILOWATT)
+                .recoveryEfficiency(78, RatioUnit.PERCENT)
+                .setPoint(58, TemperatureUnit.CELSIUS)
+                .differential(6, TemperatureDifferenceUnit.KELVIN)
+                .thermostatStuck(true);
+    }
+
+    /** Opens at 10 bar or at 99 degC. */
+    static ReliefValve.Builder temperatureAndPressure() {
+        return ReliefValve.builder()
+                .name("T&P valve")
+                .setPressure(Pressure.gauge(10, BAR))
+                .fullLiftPressure(Pressure.gauge(11, BAR))
+                .reseatPressure(Pressure.gauge(8.5, BAR))
+                .fullFlow(30, FlowUnit.LITRE_PER_MINUTE)
+                .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING)
+                .location(ReliefValve.Location.TANK_TOP)
+                .opensAt(99, TemperatureUnit.CELSIUS)
+                .reseatsAt(88, TemperatureUnit.CELSIUS);
+    }
+
     static PipeRun copper(double metres) {
         return PipeRun.builder()
                 .material(Material.COPPER)

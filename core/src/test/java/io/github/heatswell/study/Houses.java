@@ -7,6 +7,7 @@ import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Material;
 import io.github.heatswell.system.PipeRun;
+import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Shell;
 import io.github.heatswell.system.Site;
@@ -44,6 +45,25 @@ public final class Houses {
                 .supply(supply(Supply.Arrangement.CHECK_VALVE, Pressure.absolute(4, BAR), 10))
                 .tank(tank(litres, Shell.rigid(), 0, 12.5))
                 .heater(heater(4.5, 100, setCelsius, 0.5));
+    }
+
+    /** The lodge behind a reducing valve set at 3 bar that locks up at 3.4 bar, with a relief valve and a vessel. */
+    public static HotWaterSystem reduced() {
+        return lodge(6, 58)
+                .supply(Supply.builder()
+                        .arrangement(Supply.Arrangement.REDUCING_VALVE)
+                        .pressure(Pressure.gauge(6, BAR))
+                        .water(9, TemperatureUnit.CELSIUS)
+                        .reducingValve(ReducingValve.builder()
+                                .set(Pressure.gauge(3, BAR))
+                                .lockUpRise(0.4, BAR)
+                                .droop(0.9, BAR)
+                                .ratedFlow(30, FlowUnit.LITRE_PER_MINUTE)
+                                .build())
+                        .build())
+                .addReliefValve(valve(7))
+                .vessel(vessel(18, 3))
+                .build();
     }
 
     public static Site site(double metres, double roomCelsius) {

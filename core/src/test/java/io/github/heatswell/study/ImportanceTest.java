@@ -44,7 +44,8 @@ class ImportanceTest {
     /** Validation: ranks 1, 2.5, 2.5, 4 against 1 to 4 correlate with 4.5 / sqrt(4.5 * 5). */
     @Test
     void equalValuesShareTheirRank() {
-        double found = Ranks.of(new double[] {1, 2, 2, 9}, 4).correlation(Ranks.of(new double[] {10, 20, 30, 40}, 4));
+        double found = StudyResult.Ranks.of(new double[] {1, 2, 2, 9}, 4)
+                .correlation(StudyResult.Ranks.of(new double[] {10, 20, 30, 40}, 4));
 
         assertEquals(4.5 / Math.sqrt(4.5 * 5), found, 1e-15); // rounding
     }

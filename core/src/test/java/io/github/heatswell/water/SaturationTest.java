@@ -34,17 +34,7 @@ class SaturationTest {
     /** Validation: eq. 30 as another program evaluates it, and its known deviation from IAPWS-95. */
     @Test
     void pressureFollowsTheTableFrom0To150Celsius() {
-        ReferenceTable table = ReferenceTable.read(
-                "psat_check.csv",
-                31,
-                "T_C",
-                "psat_IAPWS95_bar",
-                "psat_IF97_bar",
-                "rel_dev_IF97",
-                "rho_liq_sat_kg_m3",
-                "v_liq_sat_m3_kg",
-                "rho_vap_sat_kg_m3",
-                "hfg_J_kg");
+        ReferenceTable table = saturationTable();
         ErrorStatistics againstIapws95 = new ErrorStatistics();
         for (int row = 0; row < table.size(); row++) {
             double pressure = Saturation.pressureAbsolute(table.number(row, "T_C") + 273.15) / 1e5;
@@ -61,17 +51,7 @@ class SaturationTest {
      */
     @Test
     void liquidOnTheLineHasTheTabulatedDensity() {
-        ReferenceTable table = ReferenceTable.read(
-                "psat_check.csv",
-                31,
-                "T_C",
-                "psat_IAPWS95_bar",
-                "psat_IF97_bar",
-                "rel_dev_IF97",
-                "rho_liq_sat_kg_m3",
-                "v_liq_sat_m3_kg",
-                "rho_vap_sat_kg_m3",
-                "hfg_J_kg");
+        ReferenceTable table = saturationTable();
         for (int row = 0; row < table.size(); row++) {
             double temperature = table.number(row, "T_C") + 273.15;
             double pressure = Saturation.pressureAbsolute(temperature);
@@ -146,5 +126,19 @@ class SaturationTest {
         assertEquals(273.15, Saturation.temperature(611.212), 1e-4); // that digit as a temperature
         assertEquals(22.064e6, Saturation.pressureAbsolute(647.096), 1e3); // last printed digit
         assertEquals(647.096, Saturation.temperature(22.064e6), 1e-3); // last printed digit
+    }
+
+    private static ReferenceTable saturationTable() {
+        return ReferenceTable.read(
+                "psat_check.csv",
+                31,
+                "T_C",
+                "psat_IAPWS95_bar",
+                "psat_IF97_bar",
+                "rel_dev_IF97",
+                "rho_liq_sat_kg_m3",
+                "v_liq_sat_m3_kg",
+                "rho_vap_sat_kg_m3",
+                "hfg_J_kg");
     }
 }

@@ -37,7 +37,7 @@ class StandardOutputTest {
                 throw new IOException("failure " + asked);
             }
         };
-        StandardOutput output = new StandardOutput(broken);
+        Heatswell.StandardOutput output = new Heatswell.StandardOutput(broken);
         assertEquals(Optional.empty(), output.trouble());
         output.write('a');
         output.write(new byte[] {1, 2}, 0, 2);

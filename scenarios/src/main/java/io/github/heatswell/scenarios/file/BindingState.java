@@ -104,11 +104,6 @@ final class BindingState {
         assumptions.add(new Assumption(path, value, typical.basis(), typical.range()));
     }
 
-    /** Whether a field was filled in. */
-    boolean isAssumed(String path) {
-        return assumptions.stream().anyMatch(assumption -> assumption.field().equals(path));
-    }
-
     /** Notes a value that is known only so well, and returns its number among them, counted from 0. */
     int uncertain(UncertainField field) {
         uncertain.add(field);

@@ -314,11 +314,6 @@ interface Block {
                     plain);
         }
 
-        /** The same table, whose cells speak for themselves. */
-        Grid asPlain() {
-            return new Grid(caption, columns, rows, true);
-        }
-
         /** The same table with another caption on the screen. */
         Block captionedOnScreen(String other) {
             return orOnScreen(new Grid(other, columns, rows, plain));

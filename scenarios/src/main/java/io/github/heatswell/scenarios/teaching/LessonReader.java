@@ -195,8 +195,8 @@ final class LessonReader {
         return claim;
     }
 
-    private Template template(Node node, String what) {
-        return Fields.read(node, what, text -> Template.of(text, names));
+    private Lesson.Template template(Node node, String what) {
+        return Fields.read(node, what, text -> Lesson.Template.of(text, names));
     }
 
     private Optional<Expression> expression(Fields from, String key) {
@@ -205,7 +205,7 @@ final class LessonReader {
 
     private Formula formula(Fields from) {
         String text = from.text("text");
-        Map<String, Template> symbols = new LinkedHashMap<>();
+        Map<String, Lesson.Template> symbols = new LinkedHashMap<>();
         from.named("symbols").forEach((letter, node) -> {
             if (!text.contains(letter)) {
                 throw new Wrong(

@@ -58,7 +58,7 @@ class ScenariosLayersTest {
             .that()
             .resideOutsideOfPackages("io.github.heatswell.assessment..", "io.github.heatswell.narrative..")
             .and()
-            .doNotHaveFullyQualifiedName("io.github.heatswell.scenarios.teaching.Template")
+            .doNotHaveFullyQualifiedName("io.github.heatswell.scenarios.teaching.Lesson$Template")
             .and()
             .doNotHaveFullyQualifiedName("io.github.heatswell.scenarios.file.DoubtsOf")
             .should()

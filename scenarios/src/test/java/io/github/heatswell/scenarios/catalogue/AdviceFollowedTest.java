@@ -15,6 +15,7 @@ import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
+import io.github.heatswell.scenarios.file.Sources;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.sizing.VesselSizing;
 import io.github.heatswell.system.ExpansionVessel;
@@ -71,19 +72,8 @@ class AdviceFollowedTest {
     @ParameterizedTest
     @CsvSource({"4.5 gal, 70 psi, true", "2 gal, 40 psi, false"})
     void whatTheRightPrechargeDoesIsNotDenied(String volume, String charge, boolean enough) {
-        Scenario house = ScenarioReader.read("house", """
-                site: { place: us-ipc }
-                supply:
-                  arrangement: reducing-valve
-                  pressure: 85 psi
-                  reducing-valve: { set: 60 psi }
-                  water: 54 degF
-                tank: { volume: 50 gal, material: steel, working-pressure: 150 psi }
-                heater: { energy: gas, input: 40000 Btu/h, set-point: 125 degF }
-                relief:
-                  - { opens: 150 psi, opens-at: 210 degF }
-                vessel: { volume: %s, precharge: %s }
-                """.formatted(volume, charge));
+        Scenario house = ScenarioReader.read(
+                "house", Sources.REDUCED + "vessel: { volume: %s, precharge: %s }\n".formatted(volume, charge));
         double peak = VesselSizing.worstPeak(charged(house.system()), new Balances.Count());
         assertEquals(enough, peak < PSI.toSi(80));
         String advice =

@@ -18,28 +18,6 @@ import org.junit.jupiter.api.io.TempDir;
 /** Contracts of {@code heatswell interview} as a command: what it runs, what it returns, and what it leaves behind. */
 class InterviewCommandTest {
 
-    private static final String HOUSE = """
-            dk
-            Mill cottage, as answered
-            check valve
-            4 bar
-            dk
-            10 degC
-            200 L
-            steel
-            10 bar
-            gas
-            9 kW
-            60 degC
-            7 bar
-            none
-            no
-            none
-            heating
-            none
-            none
-            """;
-
     @TempDir
     private Path folder;
 
@@ -70,7 +48,7 @@ class InterviewCommandTest {
 
     @Test
     void theHouseIsRunAsRunWould() throws IOException {
-        Outcome interview = interview(HOUSE);
+        Outcome interview = interview(EveryCommand.ANSWERS);
         assertEquals(0, interview.status(), interview.err());
         assertEquals("", interview.err());
         String report = interview
@@ -86,8 +64,8 @@ class InterviewCommandTest {
 
     @Test
     void americanUnitsAreThoseOfTheReportToo() {
-        Outcome interview =
-                execute(HOUSE, "interview", "-o", file.toString(), "-r", results.toString(), "--units", "us");
+        Outcome interview = execute(
+                EveryCommand.ANSWERS, "interview", "-o", file.toString(), "-r", results.toString(), "--units", "us");
         assertEquals(0, interview.status(), interview.err());
         assertTrue(interview.out().contains("such as 60 psi"), interview.out());
         assertTrue(interview.out().contains(" psi "), interview.out());
@@ -109,7 +87,7 @@ class InterviewCommandTest {
 
     @Test
     void aHouseWithoutReliefValveEndsInAHazard() throws IOException {
-        Outcome interview = interview(HOUSE.replace("7 bar\nnone\n", "none\n"));
+        Outcome interview = interview(EveryCommand.ANSWERS.replace("7 bar\nnone\n", "none\n"));
         assertEquals(3, interview.status(), interview.out() + interview.err());
         assertTrue(interview.out().contains("-> HAZARD: there is no relief valve."), interview.out());
     }
@@ -117,7 +95,7 @@ class InterviewCommandTest {
     @Test
     void aFileInTheWayIsLeftAlone() throws IOException {
         Path partial = Files.writeString(folder.resolve("my-house.partial.yaml"), "mine\n");
-        Outcome obstructed = interview(HOUSE);
+        Outcome obstructed = interview(EveryCommand.ANSWERS);
         assertEquals(2, obstructed.status());
         assertTrue(obstructed.err().startsWith(partial + ": an unfinished interview"), obstructed.err());
         assertEquals("", obstructed.out());
@@ -128,7 +106,10 @@ class InterviewCommandTest {
     void aPlaceThatCannotBeWrittenIsSaidAtTheFirstAnswer() throws IOException {
         Path occupied = Files.writeString(folder.resolve("occupied"), "mine");
         Outcome outcome = execute(
-                HOUSE, "interview", "--out", occupied.resolve("my-house.yaml").toString());
+                EveryCommand.ANSWERS,
+                "interview",
+                "--out",
+                occupied.resolve("my-house.yaml").toString());
         assertEquals(4, outcome.status());
         assertTrue(outcome.err().contains("occupied is a file"), outcome.err());
         assertFalse(outcome.out().contains("2 of "), outcome.out());

@@ -24,6 +24,20 @@ public final class Sources {
             run: { duration: 4 h, sample: 1 min }
             """;
 
+    /** A house in the US behind a reducing valve, without a vessel. */
+    public static final String REDUCED = """
+            site: { place: us-ipc }
+            supply:
+              arrangement: reducing-valve
+              pressure: 85 psi
+              reducing-valve: { set: 60 psi }
+              water: 54 degF
+            tank: { volume: 50 gal, material: steel, working-pressure: 150 psi }
+            heater: { energy: gas, input: 40000 Btu/h, set-point: 125 degF }
+            relief:
+              - { opens: 150 psi, opens-at: 210 degF }
+            """;
+
     /** A sound scenario with no key that could be left out. */
     static final String LEAST = """
             supply: { arrangement: check-valve, pressure: 4.2 bar }

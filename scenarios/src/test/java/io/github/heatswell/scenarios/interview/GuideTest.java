@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.diagnosis.Cause;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.file.Sources;
 import io.github.heatswell.scenarios.interview.Interview.Outcome.Ending;
 import io.github.heatswell.scenarios.report.NextStep;
 import io.github.heatswell.units.UnitSystem;
@@ -108,19 +109,7 @@ class GuideTest {
     @ParameterizedTest
     @CsvSource({"70 psi, 70 psi, false", "70 psi, 64 psi, true"})
     void aWrongVesselIsSaidBeforeTheJobIsDone(String first, String second, boolean right) throws IOException {
-        Files.writeString(house, """
-                title: My house
-                site: { place: us-ipc }
-                supply:
-                  arrangement: reducing-valve
-                  pressure: 85 psi
-                  reducing-valve: { set: 60 psi }
-                  water: 54 degF
-                tank: { volume: 50 gal, material: steel, working-pressure: 150 psi }
-                heater: { energy: gas, input: 40000 Btu/h, set-point: 125 degF }
-                relief:
-                  - { opens: 150 psi, opens-at: 210 degF }
-                """);
+        Files.writeString(house, "title: My house\n" + Sources.REDUCED);
         StringWriter out = new StringWriter();
         String lines = String.join("\n", "", "no", "", "", "2 gal", "", first, second, "", "") + "\n";
         Guide.Ending ending = Guide.lead(
