@@ -351,6 +351,11 @@ public record Narrative(
         return Alarm.hazards(Findings.of(house, doubts));
     }
 
+    /** {@return whether people may be hurt: whether one of the alarms is a hazard} */
+    public boolean isHazard() {
+        return hazard().isPresent();
+    }
+
     /**
      * The remarks with their quantities written out.
      *
