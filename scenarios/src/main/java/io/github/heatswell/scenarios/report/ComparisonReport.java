@@ -168,7 +168,7 @@ public final class ComparisonReport {
         if (vessel) {
             sections.add(FitterPaper.general().section(shown));
         }
-        sections.add(PageMethods.of(drawn));
+        sections.add(PageMethods.of(drawn).inAppendix());
         String names = runs.stream().map(NamedSummary::name).collect(Collectors.joining(", "));
         return Document.of("Comparison of " + runs.size() + " runs", names, alarms(shown), sections, shown)
                 .printedFor(runs.get(0).summary().system());

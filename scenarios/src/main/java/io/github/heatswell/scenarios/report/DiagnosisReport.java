@@ -105,9 +105,9 @@ public final class DiagnosisReport {
                                 answer(story, shown),
                                 Document.pictures(pictures, figures(shown)),
                                 PageFindings.section(Findings.of(scenario.system(), scenario.doubts()), shown)
-                                        .onPage(),
-                                PageBasis.of(scenario, false, shown).onPage(),
-                                PageMethods.ofDiagnosis()),
+                                        .onPageInAppendix(),
+                                PageBasis.of(scenario, false, shown).onPageInAppendix(),
+                                PageMethods.ofDiagnosis().inAppendix()),
                         shown)
                 .printedFor(scenario.system())
                 .calm(story.calm().text(shown));

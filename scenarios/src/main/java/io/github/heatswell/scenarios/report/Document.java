@@ -159,6 +159,12 @@ record Document(
         Section inAppendix() {
             return new Section(title, Form.APPENDIX, blocks);
         }
+
+        /** The same among what an answer rests on, and not on the screen. */
+        Section onPageInAppendix() {
+            return new Section(
+                    title, Form.APPENDIX, blocks.stream().map(Block::onPage).toList());
+        }
     }
 
     /** The answer to a question, with what the scenario asks, which may be nothing. */

@@ -23,11 +23,13 @@ final class FitterPaper {
     /** What is set where no report names a number. */
     private static final String STATIC = "the highest pressure the supply stands at where the vessel is";
 
+    private final boolean unsized;
     private final String charge;
     private final String fallen;
     private final Optional<Work> work;
 
-    private FitterPaper(String charge, String fallen, Optional<Work> work) {
+    private FitterPaper(boolean unsized, String charge, String fallen, Optional<Work> work) {
+        this.unsized = unsized;
         this.charge = charge;
         this.fallen = fallen;
         this.work = work;
@@ -128,7 +130,7 @@ final class FitterPaper {
 
     /** The paper for no house in particular. */
     static FitterPaper general() {
-        return new FitterPaper(STATIC, "has fallen", Optional.empty());
+        return new FitterPaper(false, STATIC, "has fallen", Optional.empty());
     }
 
     /**
@@ -139,6 +141,7 @@ final class FitterPaper {
         return PrechargeTarget.of(house)
                 .filter(PrechargeTarget::isAllowed)
                 .map(target -> new FitterPaper(
+                        false,
                         shown.pressure(target.pumpToGauge()),
                         fallen(target, shown),
                         house.vessel()
@@ -150,7 +153,8 @@ final class FitterPaper {
                                         target.pumpToGauge() + house.head(vessel.height()),
                                         false,
                                         OptionalDouble.empty()))))
-                .orElseGet(FitterPaper::general);
+                .orElseGet(
+                        () -> new FitterPaper(house.vessels().isEmpty(), STATIC, general().fallen, Optional.empty()));
     }
 
     private static String fallen(PrechargeTarget target, QuantityFormat shown) {
@@ -171,6 +175,7 @@ final class FitterPaper {
         double charge = vessel.precharge().gauge(house.site().atmosphere());
         boolean cold = house.start().waterTemperature().isEmpty();
         return new FitterPaper(
+                false,
                 shown.pressure(charge),
                 of(house, shown).fallen,
                 Optional.of(new Work(
@@ -194,8 +199,11 @@ final class FitterPaper {
     Document.Section section(QuantityFormat shown) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Paragraph(
-                "In working order. Common practice, drawn from no standard: the maker's instructions and local code come"
-                        + " first.",
+                (unsized
+                                ? "The size and its precharge are found by heatswell size, whose page has them in this list. "
+                                : "")
+                        + "In working order. Common practice, drawn from no standard: the maker's instructions and local"
+                        + " code come first.",
                 Block.Tone.PLAIN));
         work.filter(Work::bought).ifPresent(vessel -> {
             blocks.add(new Block.Subheading("What to buy"));

@@ -142,6 +142,7 @@ final class HtmlPage implements Block.Renderer {
 
     private void appendix(List<Document.Section> sections) {
         if (sections.isEmpty()) {
+            unprinted();
             return;
         }
         html.open("section", "class", "paper appendix");
@@ -152,6 +153,12 @@ final class HtmlPage implements Block.Renderer {
             html.open("section").leaf("h3", words.apply(section.title()));
             contents(section);
         }
+        unprinted();
+        html.closeLine();
+    }
+
+    /** On paper: what is to be seen on the screen alone. */
+    private void unprinted() {
         if (!folded.isEmpty()) {
             html.leaf(
                     "p",
@@ -160,7 +167,6 @@ final class HtmlPage implements Block.Renderer {
                     "class",
                     "unfolded");
         }
-        html.closeLine();
     }
 
     @Override

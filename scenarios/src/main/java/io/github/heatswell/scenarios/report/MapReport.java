@@ -68,9 +68,9 @@ public final class MapReport {
                                                 "Map of the peak pressure. " + chart.headline())),
                                         List.of()),
                                 PageFindings.section(Findings.of(scenario.system(), scenario.doubts()), shown)
-                                        .onPage(),
-                                PageBasis.of(scenario, false, shown).onPage(),
-                                PageMethods.ofStudy(balances.runs())),
+                                        .onPageInAppendix(),
+                                PageBasis.of(scenario, false, shown).onPageInAppendix(),
+                                PageMethods.ofStudy(balances.runs()).inAppendix()),
                         shown)
                 .printedFor(scenario.system())
                 .ofNoRun();

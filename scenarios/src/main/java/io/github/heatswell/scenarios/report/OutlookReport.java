@@ -81,9 +81,9 @@ public final class OutlookReport {
                                                 years(shown),
                                                 vessels(shown),
                                                 new Block.Paragraph(basis, Block.Tone.PLAIN).onScreen())),
-                                PageFindings.section(found, shown).onPage(),
-                                PageBasis.ofYears(answer.scenario(), shown),
-                                PageMethods.ofYears(basis)),
+                                PageFindings.section(found, shown).onPageInAppendix(),
+                                PageBasis.ofYears(answer.scenario(), shown).inAppendix(),
+                                PageMethods.ofYears(basis).inAppendix()),
                         shown)
                 .printedFor(answer.scenario().system());
     }

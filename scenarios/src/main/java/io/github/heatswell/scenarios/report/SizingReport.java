@@ -145,8 +145,9 @@ public final class SizingReport {
         sections.add(check.section(shown));
         authority.ifPresent(sections::add);
         sections.add(PageSizes.section(costs(shown)).inAppendix());
-        sections.add(page(PageFindings.section(found, shown)));
-        sections.add(page(PageBasis.of(scenario, !check.readings().isEmpty() && authority.isEmpty(), shown)));
+        sections.add(PageFindings.section(found, shown).onPageInAppendix());
+        sections.add(PageBasis.of(scenario, !check.readings().isEmpty() && authority.isEmpty(), shown)
+                .onPageInAppendix());
         sections.add(PageMethods.of(run.summary(), shown).inAppendix());
         return Document.of(
                         scenario.title() + shown.units().spelled(": which vessel?"),
@@ -155,14 +156,6 @@ public final class SizingReport {
                         sections,
                         shown)
                 .printedFor(scenario.system());
-    }
-
-    /** The same among what the answer rests on, on the page alone. */
-    private static Document.Section page(Document.Section section) {
-        return new Document.Section(
-                        section.title(),
-                        section.blocks().stream().map(Block::onPage).toList())
-                .inAppendix();
     }
 
     /** For the vessel proposed, or for the one that is there if it is right; not while the heater is to stay off. */

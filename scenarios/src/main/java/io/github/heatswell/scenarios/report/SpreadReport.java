@@ -96,9 +96,9 @@ public final class SpreadReport {
                                                 .toList(),
                                         figures(shown)),
                                 PageFindings.section(Findings.of(scenario.system(), scenario.doubts()), shown)
-                                        .onPage(),
-                                PageBasis.of(scenario, false, shown).onPage(),
-                                PageMethods.ofStudy(answer.balances().runs())),
+                                        .onPageInAppendix(),
+                                PageBasis.of(scenario, false, shown).onPageInAppendix(),
+                                PageMethods.ofStudy(answer.balances().runs()).inAppendix()),
                         shown)
                 .printedFor(answer.scenario().system())
                 .ofSamples();

@@ -92,6 +92,42 @@ class FitterPaperTest {
         }
     }
 
+    /** Regression: where nothing is bought, nothing is on a list to buy, and the vessel that is there has its form and its tag. */
+    @Test
+    void theVesselThatIsThereHasItsSettingsAndATag() {
+        for (UnitSystem units : UnitSystem.values()) {
+            QuantityFormat shown = QuantityFormat.printed(units);
+            HotWaterSystem house = Catalogue.read("orchard-lodge-lost-charge").system();
+            List<Block> blocks = FitterPaper.of(house, shown).section(shown).blocks();
+            String charge = shown.pressure(420_000);
+            Block.Blanks form = (Block.Blanks) blocks.get(blocks.size() - 2);
+            assertEquals(
+                    "Precharge, with the water side drained",
+                    form.lines().get(0).name());
+            assertEquals(charge, form.lines().get(0).value());
+            Block.Blanks tag = (Block.Blanks) blocks.get(blocks.size() - 1);
+            assertTrue(tag.cut());
+            assertEquals(
+                    List.of(
+                            shown.volume(house.vessel().orElseThrow().volume()),
+                            charge,
+                            charge,
+                            shown.temperature(house.heater().setPoint()),
+                            ""),
+                    tag.lines().stream().map(Block.Blanks.Line::value).toList());
+            assertTrue(blocks.stream()
+                    .noneMatch(block -> block instanceof Block.Subheading head
+                            && head.text().equals("What to buy")));
+        }
+        HotWaterSystem none = Catalogue.read("orchard-lodge").system();
+        assertTrue(FitterPaper.of(none, SHOWN)
+                .section(SHOWN)
+                .blocks()
+                .get(0)
+                .toString()
+                .contains("heatswell size"));
+    }
+
     /** Contract: the list names the charge by the one rule there is, and none that a plate forbids. */
     @Test
     void theChargeIsThatOfTheFindings() {

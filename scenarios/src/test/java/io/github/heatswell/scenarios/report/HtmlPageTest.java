@@ -10,6 +10,8 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -75,6 +77,10 @@ class HtmlPageTest {
             "details",
             "summary",
             "pattern");
+
+    /** A field of a scenario file. */
+    private static final Pattern FIELD = Pattern.compile(
+            "\\b(site|supply|tank|heater|relief|vessel|vessels|piping|draws|run)(\\[\\d+])?\\.[a-z][a-z-]+");
 
     @TempDir
     Path folder;
@@ -184,6 +190,9 @@ class HtmlPageTest {
                 attribute((Attr) element.getAttributes().item(i), ids);
             }
         }
+        String body = Pages.elements(page, "main").get(0).getTextContent();
+        Matcher path = FIELD.matcher(body);
+        assertFalse(path.find(), () -> "a field where a person reads words: " + path.group());
         references(page, ids);
         headings(page);
         tables(page);
