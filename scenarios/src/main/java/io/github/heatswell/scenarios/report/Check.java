@@ -50,23 +50,35 @@ record Check(List<String> steps, List<Reading> readings, List<String> remarks) {
      */
     record Reading(String when, double expectedGauge, double lowestGauge, double highestGauge, String note) {}
 
-    /** What the gauge should read, and when; with room for what it does read. */
-    Document.Section section(QuantityFormat shown) {
-        List<Block> blocks = new ArrayList<>();
-        if (!readings.isEmpty()) {
-            if (!steps.isEmpty()) {
-                blocks.add(new Block.Items(steps, Block.ListKind.STEPS));
-            }
-            blocks.add(new Block.CheckSheet(readings.stream()
-                    .map(reading -> new Block.CheckSheet.Line(
-                            reading.when(),
-                            reading.note(),
-                            shown.pressure(reading.expectedGauge()),
-                            "agrees: " + shown.pressures(reading.lowestGauge(), reading.highestGauge())))
-                    .toList()));
+    /** What the gauge should read, and when, with room for what it does read; empty if there is nothing to read. */
+    Optional<Document.Section> section(QuantityFormat shown) {
+        if (readings.isEmpty()) {
+            return Optional.empty();
         }
-        remarks.forEach(remark -> blocks.add(new Block.Paragraph(remark, Block.Tone.QUOTING)));
-        return new Document.Section("What the gauge should read, and when", Document.Form.PAPER, blocks);
+        List<Block> blocks = new ArrayList<>();
+        if (!steps.isEmpty()) {
+            blocks.add(new Block.Items(steps, Block.ListKind.STEPS));
+        }
+        blocks.add(new Block.CheckSheet(readings.stream()
+                .map(reading -> new Block.CheckSheet.Line(
+                        reading.when(),
+                        reading.note(),
+                        shown.pressure(reading.expectedGauge()),
+                        "agrees: " + shown.pressures(reading.lowestGauge(), reading.highestGauge())))
+                .toList()));
+        blocks.addAll(remarked());
+        return Optional.of(new Document.Section("What the gauge should read, and when", Document.Form.PAPER, blocks));
+    }
+
+    /** Why there is nothing to read, for the sheet with the answer; nothing where there is. */
+    List<Block> reasons() {
+        return readings.isEmpty() ? remarked().stream().map(Block::onPage).toList() : List.of();
+    }
+
+    private List<Block> remarked() {
+        return remarks.stream()
+                .<Block>map(remark -> new Block.Paragraph(remark, Block.Tone.QUOTING))
+                .toList();
     }
 
     /**

@@ -20,6 +20,8 @@ final class PageFindings {
     /** So many characters of findings go on the first sheet beside answer and picture. */
     private static final int MAX_FIRST = 1000;
 
+    private static final int MAX_BESIDE_HAZARD = 400;
+
     private final QuantityFormat shown;
 
     private PageFindings(QuantityFormat shown) {
@@ -82,7 +84,7 @@ final class PageFindings {
     /** The gravest of those that ask for work, so few that they go on the first sheet; a hazard's advice stands at the top of it. */
     static List<Finding> first(List<Finding> findings, QuantityFormat shown) {
         List<Finding> first = new ArrayList<>();
-        int room = MAX_FIRST;
+        int room = hazardous(findings) ? MAX_BESIDE_HAZARD : MAX_FIRST;
         for (Finding finding : findings) {
             if (finding.severity() == Severity.FAULT || finding.severity() == Severity.CAUTION) {
                 room -= sentences(finding, shown).length();

@@ -127,11 +127,12 @@ public final class Results {
                             Block.ListKind.QUOTED_BULLETS)
                     .onPage());
         }
+        said.addAll(advice.check().reasons());
         sections.add(new Document.Section("The answer", said));
         if (mayBeFitted(shown)) {
             sections.add(FitterPaper.of(result.system(), shown).section(shown));
         }
-        sections.add(advice.check().section(shown));
+        advice.check().section(shown).ifPresent(sections::add);
         if (!result.system().reliefValves().isEmpty()
                 && PageFindings.notBefore(found, shown).isEmpty()) {
             sections.add(DripSheet.of(result.system()).section(shown));

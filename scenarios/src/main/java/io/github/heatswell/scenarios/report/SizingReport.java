@@ -140,9 +140,10 @@ public final class SizingReport {
         said.add(authority.isPresent() ? limits(shown).onScreen() : limits(shown));
         Optional<Document.Section> fitter = fitter(shown);
         said.addAll(work(fitter.isPresent(), authority.isPresent(), shown));
+        said.addAll(check.reasons());
         sections.add(new Document.Section("The answer", said));
         fitter.ifPresent(sections::add);
-        sections.add(check.section(shown));
+        check.section(shown).ifPresent(sections::add);
         authority.ifPresent(sections::add);
         sections.add(PageSizes.section(costs(shown)).inAppendix());
         sections.add(PageFindings.section(found, shown).onPageInAppendix());

@@ -67,6 +67,9 @@ class PageTest {
             assertTrue(check.readings().isEmpty() && check.steps().isEmpty());
             assertTrue(check.remarks().get(0).contains("Leave the heater off"));
             assertTrue(content.alarms().get(0).word().startsWith("HAZARD"));
+            assertTrue(content.sections().stream().noneMatch(one -> one.form() == Document.Form.PAPER));
+            assertTrue(Pages.onPage(content.sections().get(0)).stream()
+                    .anyMatch(block -> block.toString().contains("No check sheet is given")));
         }
     }
 

@@ -56,7 +56,9 @@ final class Samples {
                 List.of(
                         Document.answer(text, "The valve named " + text + " opens.", List.of(text)),
                         Document.pictures(List.of(picture, picture), List.of(few, many)),
-                        new Check(List.of("Read the gauge."), readings(text), List.of(text)).section(shown),
+                        new Check(List.of("Read the gauge."), readings(text), List.of(text))
+                                .section(shown)
+                                .orElseThrow(),
                         FitterPaper.general().section(shown),
                         new Document.Section("Findings", findings(text)).inAppendix(),
                         new Document.Section("Sizes, alternatives and cost", options(text, many)).inAppendix(),
