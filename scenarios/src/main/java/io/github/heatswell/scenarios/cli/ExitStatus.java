@@ -19,7 +19,7 @@ public enum ExitStatus {
     /** Something failed for a reason that is not in the scenario; what that was about is not written. */
     FAILED(5, "a run failed: a bug in Heatswell, or out of memory"),
     /** The balance of a run does not close: a wrong answer is worse than none. */
-    OPEN_BALANCE(6, "a run's mass or heat balance does not close; do not rely on its figures");
+    OPEN_BALANCE(6, "a run's mass or energy balance does not close; do not rely on its figures");
 
     private final int code;
     private final String meaning;

@@ -128,7 +128,7 @@ final class Interviewer {
         dialogue.blankLine();
         dialogue.say(units().spelled(question.text()), number, INDENT);
         dialogue.say("To find out: " + units().spelled(question.hint()), INDENT, INDENT);
-        dialogue.say("Type " + question.kind().offer(units()) + "; or dk, ?, back, quit.", INDENT, INDENT);
+        dialogue.say("Type " + question.kind(answers).offer(units()) + "; or dk, ?, back, quit.", INDENT, INDENT);
     }
 
     private void explain(Question question) {
@@ -149,7 +149,7 @@ final class Interviewer {
         try {
             answers = answers.with(question, understood(question, line));
             dialogue.say(Interview.Summary.of(question, answers, units()), "-> ", INDENT);
-            if (question.kind() instanceof AnswerKind.Quantity amount && amount.isBare(line)) {
+            if (question.kind(answers) instanceof AnswerKind.Quantity amount && amount.isBare(line)) {
                 dialogue.say("Taken as" + amount.unit(units()) + ", the unit of the example; type back to change it.");
             }
             if (question.id().equals(PlaceQuestion.PLACE)
@@ -182,7 +182,7 @@ final class Interviewer {
             throw new IllegalArgumentException(
                     "an empty line is not an answer; type dk if you don't know, or ? to see how to find out");
         }
-        String value = question.kind().understand(line, units());
+        String value = question.kind(answers).understand(line, units());
         boolean guessed = question.id().equals(PlaceQuestion.PLACE) && PlaceQuestion.isAssumed(line, value)
                 || doubt == Spoken.Doubt.GUESS && !(question.kind() instanceof AnswerKind.Text);
         return sound(question, new Answer(value, true, guessed));

@@ -17,6 +17,8 @@ final class Question {
     private final Spread spread;
     private final Function<Answers, Unknown> unknown;
     private final Predicate<Answers> condition;
+    private final Predicate<Answers> elsewhere;
+    private final AnswerKind otherKind;
 
     private Question(Builder from) {
         id = from.id;
@@ -28,6 +30,8 @@ final class Question {
         spread = from.spread;
         unknown = Objects.requireNonNull(from.unknown, "unknown");
         condition = from.condition;
+        elsewhere = from.elsewhere;
+        otherKind = from.otherKind;
     }
 
     /**
@@ -51,6 +55,11 @@ final class Question {
 
     AnswerKind kind() {
         return kind;
+    }
+
+    /** The same with the example, and so the unit of a bare number, that goes with the answers before it. */
+    AnswerKind kind(Answers answers) {
+        return elsewhere.test(answers) ? otherKind : kind;
     }
 
     /** The question itself. */
@@ -94,11 +103,21 @@ final class Question {
         private Spread spread = Spread.none();
         private Function<Answers, Unknown> unknown;
         private Predicate<Answers> condition = answers -> true;
+        private Predicate<Answers> elsewhere = answers -> false;
+        private AnswerKind otherKind;
 
         private Builder(String id, String label, AnswerKind kind) {
             this.id = id;
             this.label = label;
             this.kind = kind;
+            this.otherKind = kind;
+        }
+
+        /** Another example after some answers. */
+        Builder after(Predicate<Answers> answers, AnswerKind value) {
+            elsewhere = answers;
+            otherKind = value;
+            return this;
         }
 
         Builder asks(String value) {

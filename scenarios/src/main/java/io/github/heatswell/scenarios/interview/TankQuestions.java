@@ -32,8 +32,8 @@ final class TankQuestions {
                         "the plate on the tank.",
                         "The rating plate gives the volume; the model number often contains it too. Gallons are US"
                                 + " gallons. Without a plate, measure outside: height times diameter squared, both"
-                                + " in decimetres, times 0.5 (which allows for the insulation) gives roughly the"
-                                + " litres.")
+                                + " in metres, times 500, gives roughly the litres; both in feet, times 3.7, the gallons."
+                                + " That allows for the insulation.")
                 .offBy(Spread.share(0.03, "plates give round numbers"))
                 .ifUnknown(Unknown.range("120 L to 300 L", "40 gal to 80 gal"))
                 .build();
@@ -90,6 +90,9 @@ final class TankQuestions {
     private static Question input() {
         return Question.about(
                         INPUT, "Heat input", AnswerKind.Quantity.of(Kind.POWER, new Choice("3 kW", "40000 Btu/h")))
+                .after(
+                        answers -> answers.say(ENERGY, "electric"),
+                        AnswerKind.Quantity.of(Kind.POWER, new Choice("2 kW", "4500 W")))
                 .asks("What is the heat input?")
                 .find(
                         "the heater's rating plate, in kW, W or Btu/h.",

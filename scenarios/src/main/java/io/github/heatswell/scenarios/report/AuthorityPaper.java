@@ -94,7 +94,7 @@ final class AuthorityPaper {
         blocks.add(new Block.Paragraph(
                 "These are a model's figures. Local code and a licensed professional decide; no vessel replaces a relief valve.",
                 Block.Tone.PLAIN));
-        blocks.add(new Blanks("Who answers for it", List.of(Blanks.Line.open("Signature")), false));
+        blocks.add(new Blanks("Signed", List.of(Blanks.Line.open("Signature")), false));
         return new Document.Section("For the authority: why this vessel", Document.Form.PAPER, blocks);
     }
 

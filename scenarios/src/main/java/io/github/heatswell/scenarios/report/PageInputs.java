@@ -40,7 +40,7 @@ final class PageInputs {
                                                         .site()
                                                         .place()
                                                         .title()
-                                                : value(value, shown)))
+                                                : field.startsWith("draws") ? value : value(value, shown)))
                                 .strip());
             }
         });

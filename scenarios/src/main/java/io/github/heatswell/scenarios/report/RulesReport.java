@@ -223,7 +223,7 @@ public final class RulesReport {
             case BY_A_RUN -> "run it to see";
             case ON_SITE -> "for you to check";
             case ONCE_CLOSED -> "for you to check, and to keep in full once a check valve is fitted";
-            case ELSEWHERE -> "holds only where it says";
+            case ELSEWHERE -> "applies only in the place named";
             case NOT_KNOWN -> "place not known";
         };
     }

@@ -148,7 +148,7 @@ final class RunRows {
         if (!result.system().draws().draws().isEmpty()) {
             long draws = result.count(Event.Kind.DRAW_STARTED);
             add("drawn", totals.drawn(), "hot water, " + draws + (draws == 1 ? " draw" : " draws"));
-            row("delivered", shown.energy(totals.heatDelivered()), "heat at the taps, above cold water");
+            row("delivered", shown.energy(totals.heatDelivered()), "heat at the taps, counted from cold water");
         }
         if (!result.system().leaks().isEmpty()) {
             add("leaked", totals.leaked(), "by taps that drip and other leaks");

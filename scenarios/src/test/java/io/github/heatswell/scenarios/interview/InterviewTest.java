@@ -220,6 +220,15 @@ class InterviewTest {
         assertEquals(value, Questions.named(question).kind().understand(typed, UnitSystem.US));
     }
 
+    /** Regression: a bare 4500 of an electric heater was taken as Btu/h, a quarter of its power. */
+    @Test
+    void theUnitOfABareNumberFollowsWhatHeats() throws IOException {
+        List<String> answers = new ArrayList<>(Answering.us().subList(0, 11));
+        answers.addAll(List.of("electric", "4500", "quit"));
+        String said = said(file, answers.toArray(String[]::new));
+        assertTrue(said.contains("such as 4500 W") && said.contains("-> 4500 W +- "), said);
+    }
+
     /** Doubt makes a value a guess, which may be off twice as far; who only doubts does not know. Kept notes read back the same. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """

@@ -68,7 +68,7 @@ class ReportTest {
         assertLines(
                 report,
                 "  Drawn  353 L  hot water, 69 draws",
-                "  Delivered  17.5 kWh  heat at the taps, above cold water",
+                "  Delivered  17.5 kWh  heat at the taps, counted from cold water",
                 "  Leaked  389 L  by taps that drip and other leaks");
         assertLines(report("kiln-house-blocked", UnitSystem.SI), "  Relieved  0 L  T&P valve, which is blocked");
         assertLines(
