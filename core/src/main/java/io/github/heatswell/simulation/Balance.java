@@ -318,7 +318,7 @@ final class Balance {
         for (Device<?> device : plant.warming) {
             device.fillRates(y, modes, rate, rates);
         }
-        column.pipes().copyRates(rates);
+        column.copyRates(vector, rates);
     }
 
     /** Mass flow (kg/s) from the mains, through the supply or its leaking seat, as last evaluated; negative if back. */

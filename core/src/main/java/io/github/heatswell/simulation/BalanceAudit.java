@@ -10,6 +10,9 @@ import java.util.List;
 /** Balance audit of a run: initial inventory, flows across the boundary, and whether they add up. */
 final class BalanceAudit {
 
+    /** After so many rounds, water and heat agree to rounding. */
+    private static final int SETTLINGS = 4;
+
     private final CompiledSystem plant;
     private final StateVector vector;
     private final Inventory inventory;
@@ -65,6 +68,45 @@ final class BalanceAudit {
     /** The water of the tank (kg) in a state. */
     double tankWater(double[] y, Modes modes) {
         return inventory.tankMass(y, modes);
+    }
+
+    /** The energy of the tank's water (J) in a state. */
+    double tankEnergy(double[] y, Modes modes) {
+        return inventory.tankEnergy(y, modes);
+    }
+
+    /** All water (kg) in a state. */
+    double water(double[] y, Modes modes) {
+        return inventory.mass(y, modes);
+    }
+
+    /**
+     * Adds back the water and the heat that setting the boundaries of the layers anew has taken: water mixed of warm and cold fills less
+     * room, and the pressure takes that up unless the feed holds it.
+     *
+     * @param y the state after it
+     * @param modes the modes
+     * @param water all water (kg) before it
+     * @param energy the energy of the tank (J) before it
+     * @param stiffness what the system takes up per pascal (kg/Pa)
+     * @return the pressure (Pa, absolute) with that water, which the state has too unless the feed or the mains hold theirs
+     */
+    double settle(double[] y, Modes modes, double water, double energy, double stiffness) {
+        double held = y[StateVector.PRESSURE];
+        double carried = y[StateVector.CARRIED];
+        for (int n = 0; n < SETTLINGS; n++) {
+            double missing = water - inventory.mass(y, modes);
+            double heat = missing * inventory.topHeat();
+            inventory.press(y, modes, missing / stiffness, -missing);
+            y[StateVector.CARRIED] -= heat;
+            double now = inventory.tankEnergy(y, modes);
+            y[vector.highest] += (energy + y[StateVector.CARRIED] - carried - now) / inventory.topCapacity();
+        }
+        double with = y[StateVector.PRESSURE];
+        if (modes.rule == PressureRegime.HELD || modes.rule == PressureRegime.RETURNING) {
+            y[StateVector.PRESSURE] = held;
+        }
+        return with;
     }
 
     /**
@@ -191,6 +233,16 @@ final class BalanceAudit {
         double tankEnergy(double[] y, Modes modes) {
             column.prepare(y, vector, modes);
             return column.energy(referenceEnthalpy);
+        }
+
+        /** Enthalpy (J/kg) of the highest layer of the state last looked at, relative to the cold water of the start. */
+        double topHeat() {
+            return column.topEnthalpy() - referenceEnthalpy;
+        }
+
+        /** Heat capacity (J/K) of the highest layer of the state last looked at. */
+        double topCapacity() {
+            return column.capacity(plant.layers - 1);
         }
 
         /** Mass of the tank water (kg). */

@@ -42,6 +42,11 @@ final class CompiledSystem {
      */
     private static final double MIN_LAYER_PER_WATT = 0.05e-3 / 1e3;
 
+    /**
+     * Fewer layers (-) stand still: to set their boundaries anew would mix an eighth of the tank and more. Own choice.
+     */
+    private static final int FEWEST_MOVING = 5;
+
     final double atmosphere;
     final double roomTemperature;
 
@@ -53,8 +58,10 @@ final class CompiledSystem {
     /** Conductance (W/K) from one layer to the next. */
     final double conductance;
 
-    /** What part (-) of the water that flows in from the branch the jet carries into each layer. */
-    final double[] inletShares;
+    /** Whether the boundaries between layers may move with the water. */
+    final boolean moves;
+    /** How far up (even layers) the jet of water that flows in from the branch mixes; the lowest layer takes all if it is no more than one. */
+    final double inletReach;
 
     final double workingPressure;
     final double testPressure;
@@ -123,7 +130,7 @@ final class CompiledSystem {
         standingLoss = tank.standingLoss();
         double height = tank.height().orElse(1);
         conductance = CONDUCTIVITY * tankVolume / height / (height / layers);
-        inletShares = inletShares(tank.inletMixing() * layers, layers);
+        inletReach = tank.inletMixing() * layers;
         workingPressure = tank.workingPressure().absolute(atmosphere);
         textbook = tank.neverFails();
         water = textbook ? If97Region1.instance() : GibbsPolynomialWater.instance();
@@ -133,6 +140,7 @@ final class CompiledSystem {
                 system.start().pressure().map(p -> p.absolute(atmosphere)).orElse(coldPressure);
         startTemperature = system.start().waterTemperature().orElse(coldTemperature);
         airGas = AirPocket.amount(tank.air().orElse(0), coldPressure, coldTemperature);
+        moves = layers >= FEWEST_MOVING && airGas == 0;
         gaugeOffset = system.head(system.gaugeHeight());
 
         StateVector.Slots slots = new StateVector.Slots();
@@ -166,16 +174,6 @@ final class CompiledSystem {
         devices = all.toArray(Device<?>[]::new);
         warming = all.stream().filter(Device::hasTemperature).toArray(Device<?>[]::new);
         vector = new StateVector(slots, layers);
-    }
-
-    /** Evenly into as many layers as the jet reaches, the highest of which it may reach in part. */
-    private static double[] inletShares(double reached, int layers) {
-        double[] shares = new double[layers];
-        double all = Math.max(1, reached);
-        for (int i = 0; i < layers && i < all; i++) {
-            shares[i] = Math.min(1, all - i) / all;
-        }
-        return shares;
     }
 
     private static HotPipe[] hotPipes(StateVector.Slots slots, HotWaterSystem system) {

@@ -51,6 +51,7 @@ final class Engine {
     private final StiffApproach approach;
     private final double[] rates;
     private final boolean underAir;
+    private final Restacking stacking;
 
     private double time;
     private double settledAt = Double.NaN;
@@ -62,6 +63,9 @@ final class Engine {
     private Modes reported;
     private Conditions conditions;
     private Draw draw;
+    /** Whether it has just begun. */
+    private boolean begun;
+
     private double drawEndsAt = Double.POSITIVE_INFINITY;
     private double drawEndsWith = Double.POSITIVE_INFINITY;
     private int drawsCutShort;
@@ -98,6 +102,7 @@ final class Engine {
         modes = plant.atStart(state);
         reported = Modes.resting(plant);
         ledger = new BalanceAudit(plant, inventory);
+        stacking = new Restacking(plant, balance, ledger);
         nextDraw = schedule.nextDraw(-SHORTEST_SEGMENT);
     }
 
@@ -106,6 +111,9 @@ final class Engine {
         y[StateVector.PRESSURE] = plant.startPressure;
         y[StateVector.MAINS] = schedule.mains(0);
         y[StateVector.COLD] = schedule.cold(0);
+        if (vector.phase >= 0) {
+            y[vector.phase] = 1;
+        }
         Arrays.fill(y, vector.lowest, vector.length, plant.startTemperature);
         for (Device<?> device : plant.devices) {
             device.start(y);
@@ -260,6 +268,7 @@ final class Engine {
 
     private void openTap(Schedule.Start start) {
         draw = start.draw();
+        begun = true;
         drawEndsAt = draw.volume().isPresent()
                 ? start.time() + draw.volume().getAsDouble() / draw.flow()
                 : Double.POSITIVE_INFINITY;
@@ -324,10 +333,12 @@ final class Engine {
     /** Selects the modes that follow from the state, and reports the changes an owner would notice. */
     private void choose(Modes candidate) {
         Modes before = modes;
-        double pressure = state[StateVector.PRESSURE];
+        Modes wanted = stacking.follow(candidate, state, draw != null, begun);
+        begun = false;
+        double pressure = stacking.pressure();
         double top = state[vector.highest];
         double water = underAir ? ledger.tankWater(state, modes) : 0;
-        modes = chooser.choose(candidate, conditions, state, maySettle);
+        modes = chooser.choose(wanted, conditions, state, maySettle);
         if (underAir && state[vector.highest] != top) {
             pressure = ledger.giveBack(state, modes, water, pressure, balance.stiffness());
         }

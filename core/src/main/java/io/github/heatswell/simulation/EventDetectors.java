@@ -71,6 +71,10 @@ final class EventDetectors {
             device.addDetectors(watches, now);
         }
         addLayers(watches, now.modes(), now.start());
+        if (now.modes().moving) {
+            double until = now.modes().raised ? Layering.HALF : Layering.FULL;
+            watches.add(EventDetector.silent(EventDetector.SAME, y -> until - y[vector.phase]));
+        }
         if (now.start()[PRESSURE] < plant.workingPressure) {
             watches.add(aboveWorkingPressure);
         }

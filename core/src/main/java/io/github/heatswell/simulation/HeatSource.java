@@ -77,9 +77,20 @@ final class HeatSource extends Device<HeatSource.Call> {
         return (setPoint - switchOn) * belowTop / (layer + belowTop);
     }
 
-    /** Temperature (K) at the thermostat; the layers are the last of the state. */
+    /**
+     * Temperature (K) at the thermostat; the layers are the last of the state. At the bottom it is the mean of the lowest even part: a
+     * thermostat does not feel a film of cold water.
+     */
     private double sensed(double[] y) {
-        return y[y.length - belowTop];
+        int at = y.length - belowTop;
+        if (belowTop == 1) {
+            return y[at];
+        }
+        double phase = y[at - layer - 1];
+        if (layer == 0) {
+            return y[at] + (1 - Math.min(1, phase)) * (y[at + 1] - y[at]);
+        }
+        return Layering.raises(phase) ? y[at + 1] : y[at];
     }
 
     /** Whether it takes another part of its input at another time or temperature. */

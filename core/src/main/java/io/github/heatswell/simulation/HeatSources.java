@@ -188,11 +188,12 @@ final class HeatSources {
     }
 
     /** Heat (W) into a range of layers, end exclusive, in a state. */
-    double output(Modes modes, double[] y, int first, int end) {
+    double output(Modes modes, double[] y, int first, int end, Layering layering) {
         double sum = 0;
         for (int i = 0; i < sources.length; i++) {
-            int layer = sources[i].layer;
-            sum += layer >= first && layer < end && isOn(i, modes) ? sources[i].output * part(sources[i], modes, y) : 0;
+            sum += layering.holds(sources[i].layer, first, end) && isOn(i, modes)
+                    ? sources[i].output * part(sources[i], modes, y)
+                    : 0;
         }
         return sum;
     }

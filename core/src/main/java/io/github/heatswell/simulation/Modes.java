@@ -13,12 +13,19 @@ final class Modes {
     private final Object[] devices;
     private final int releasing;
     private final boolean[] joined;
+    /** Whether the boundaries between the layers move with the water that a tap takes. */
+    final boolean moving;
+    /** Whether the middle of an even part of the tank stands in the layer above that of its number. */
+    final boolean raised;
 
-    private Modes(PressureRegime rule, Object[] devices, int releasing, boolean[] joined) {
+    private Modes(
+            PressureRegime rule, Object[] devices, int releasing, boolean[] joined, boolean moving, boolean raised) {
         this.rule = rule;
         this.devices = devices;
         this.releasing = releasing;
         this.joined = joined;
+        this.moving = moving;
+        this.raised = raised;
     }
 
     /** All devices at rest, layers unmixed, pressure free. */
@@ -27,7 +34,7 @@ final class Modes {
         for (Device<?> device : plant.devices) {
             devices[device.place] = device.resting();
         }
-        return new Modes(PressureRegime.FREE, devices, 0, new boolean[plant.layers - 1]);
+        return new Modes(PressureRegime.FREE, devices, 0, new boolean[plant.layers - 1], false, false);
     }
 
     /** The mode of a device. */
@@ -45,7 +52,7 @@ final class Modes {
         Object[] changed = devices.clone();
         changed[device.place] = mode;
         int more = (device.releases(mode) ? 1 : 0) - (device.releases(before) ? 1 : 0);
-        return new Modes(rule, changed, releasing + more, joined);
+        return new Modes(rule, changed, releasing + more, joined, moving, raised);
     }
 
     /** The modes with that of a device changed. */
@@ -69,16 +76,21 @@ final class Modes {
     }
 
     Modes withRule(PressureRegime value) {
-        return new Modes(value, devices, releasing, joined);
+        return new Modes(value, devices, releasing, joined, moving, raised);
     }
 
     Modes withJoined(boolean[] value) {
-        return new Modes(rule, devices, releasing, value.clone());
+        return new Modes(rule, devices, releasing, value.clone(), moving, raised);
+    }
+
+    /** The modes with boundaries that move or not, and the even parts of the tank raised or not. */
+    Modes withLayering(boolean moves, boolean raises) {
+        return moves == moving && raises == raised ? this : new Modes(rule, devices, releasing, joined, moves, raises);
     }
 
     Modes withJoined(int layer) {
         boolean[] changed = joined.clone();
         changed[layer] = true;
-        return new Modes(rule, devices, releasing, changed);
+        return new Modes(rule, devices, releasing, changed, moving, raised);
     }
 }

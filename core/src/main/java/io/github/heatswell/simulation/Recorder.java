@@ -160,6 +160,7 @@ final class Recorder {
     /** Takes the samples for the times gathered, channel by channel. */
     private void sample(DenseOutput step, int count) {
         put(step, count, Channel.WATER_MEAN, vector.lowest, vector.highest, 1.0 / plant.layers);
+        weighMean(step, count);
         put(step, count, Channel.WATER_TOP, vector.highest, vector.highest, 1);
         put(step, count, Channel.WATER_BOTTOM, vector.lowest, vector.lowest, 1);
         put(step, count, Channel.WATER_IN_LOOP, plant.inLoop(), plant.inLoop(), 1);
@@ -194,6 +195,23 @@ final class Recorder {
         }
         sampled += count;
         sink.take(count, times, channels, regime);
+    }
+
+    /** The lowest and the highest layer may be thicker or thinner than the others. */
+    private void weighMean(DenseOutput step, int count) {
+        if (vector.phase < 0) {
+            return;
+        }
+        double[] mean = channel(Channel.WATER_MEAN);
+        double[] phase = new double[count];
+        double[] top = new double[count];
+        double[] bottom = new double[count];
+        step.fill(vector.phase, vector.phase, 1, parts, count, phase);
+        step.fill(vector.highest, vector.highest, 1, parts, count, top);
+        step.fill(vector.lowest, vector.lowest, 1, parts, count, bottom);
+        for (int i = 0; i < count; i++) {
+            mean[i] += (phase[i] - 1) * (bottom[i] - top[i]) / plant.layers;
+        }
     }
 
     private void put(DenseOutput step, int count, Channel channel, int first, int last, double factor) {

@@ -36,6 +36,8 @@ final class StateVector {
     /** The first slot that a device may own; they end before {@link #lowest}. */
     static final int OWN = 10;
 
+    /** How thick the lowest of several layers is, in even layers (-); -1 where there is one. */
+    final int phase;
     /** The temperature of the lowest layer (K); the others follow upwards. */
     final int lowest;
     /** The temperature of the highest layer (K). */
@@ -48,7 +50,8 @@ final class StateVector {
     private final int[] energies;
 
     StateVector(Slots slots, int layers) {
-        lowest = slots.next();
+        phase = layers > 1 ? slots.next() : -1;
+        lowest = slots.next() + (layers > 1 ? 1 : 0);
         highest = lowest + layers - 1;
         length = highest + 1;
         discharges = taken(slots.discharges);
@@ -135,9 +138,9 @@ final class StateVector {
         return y[y.length - 1];
     }
 
-    /** Mean temperature (K) of the tank's layers, which have equal volumes. */
+    /** Mean temperature (K) of the tank's layers. */
     double mean(double[] y) {
-        double sum = 0;
+        double sum = phase < 0 ? 0 : (y[phase] - 1) * (y[lowest] - y[highest]);
         for (int i = lowest; i <= highest; i++) {
             sum += y[i];
         }

@@ -4,7 +4,7 @@ import io.github.heatswell.water.LiquidWater;
 import java.util.Arrays;
 
 /**
- * The water of the tank as a column of zones, each fully mixed: one or more layers of equal shell volume. With zone
+ * The water of the tank as a column of zones, each fully mixed: one or more layers. With zone
  * mass {@code m = rho V}, shell {@code V = V_n [1 + g (T - T_ref) + C (p - p_ref)]}, {@code a = g V_n/V} and
  * {@code c = C V_n/V}, a zone with the flow j through its lower and k through its upper face (kg/s, upward) obeys
  *
@@ -17,21 +17,14 @@ import java.util.Arrays;
  * given; zone by zone downwards every flow is then linear in dp/dt and in the flow of valves on top of the tank, and
  * the lowest flow comes from the cold branch.
  *
- * <p>A layer that takes in water mixes with it, so a front of cold water spreads with the root of its way, which is the
- * numbers' mixing and not the inlet's. Water drawn from a hot tank of 190 L and reheated expands by so much more than it
- * would below a sharp front (per cent, {@code FrontTest}):
+ * <p>A layer that takes in water mixes with it, and a front of cold water would spread. So the faces move with the water that a tap
+ * takes ({@link Restacking}), and j and k are what flows relative to them. The highest layer shrinks by what the tap takes, the
+ * lowest one grows by as much and takes that in on top of its j. After a draw, water expands by what it would below a sharp
+ * front, within half a per cent from five layers on ({@code FrontTest}). Expansion, what a pump circulates, and what valves on top release pass through
+ * the faces and mix as they go. Under a pocket of air, and between fewer than five layers, the faces stand still, and all flows do.
  *
- * <pre>
- *   layers   30 L   60 L   100 L drawn
- *       10     25     18      13
- *       25     16     11       9
- *       50     11      8       6
- * </pre>
- *
- * The excess falls with the root of their number, and a full cold start has none.
- *
- * <p>Real inlets mix water too, by the part of the tank that {@link io.github.heatswell.system.Tank#inletMixing} states: the jet
- * carries the inflow evenly into the layers of that part. Layers that are alike so stay alike, as in a stirred vessel. What enters a
+ * <p>Real inlets mix water, by the part of the tank that {@link io.github.heatswell.system.Tank#inletMixing} states: the jet
+ * carries the inflow evenly into that height, whatever layers stand there. Layers that are alike so stay alike, as in a stirred vessel. What enters a
  * higher layer does not come through those below, so each flow is linear in the whole inflow too, which the lowest flow gives.
  *
  * <p>Of a flow that would replace a zone's water within {@link #MIXING_TIME}, only the part that takes so long mixes
@@ -74,7 +67,12 @@ final class TankColumn {
     private double lost;
     private double coldEnthalpy;
     private double offTop;
-    private int returnZone;
+    private final Layering layering;
+    /** What the moving boundaries carry along at the top and at the bottom (kg/s). */
+    private double movedOff;
+
+    private double movedIn;
+    private double phaseRate;
     private double through;
     private double pressureRate;
     private double topRelief;
@@ -141,11 +139,12 @@ final class TankColumn {
         this.water = water;
         int layers = plant.layers;
         at = new double[plant.vector.length];
+        layering = new Layering(plant);
         air = plant.air();
         pipes = new HotPipes(plant);
         zone = new Zone[layers];
         mixesWith = MIN_DENSITY * plant.tankVolume / layers / MIXING_TIME;
-        jet = plant.inletShares[0] < 1;
+        jet = plant.inletReach > 1;
         upward = new boolean[layers];
         flow = new Linear[layers + 1];
         warming = new Linear[layers];
@@ -166,15 +165,18 @@ final class TankColumn {
      * @param now the modes
      */
     void prepare(double[] y, StateVector vector, Modes now) {
-        boolean varies = plant.heat.varies();
-        if (varies) {
+        if (plant.heat.varies()) {
             System.arraycopy(y, 0, at, 0, y.length);
+        }
+        boolean divided = vector.phase >= 0;
+        if (divided) {
+            layering.set(y[vector.phase], now.raised);
         }
         if (now != modes) {
             modes = now;
             formZones();
-        } else if (varies) {
-            heat();
+        } else if (divided || plant.heat.varies()) {
+            fillZones();
         }
         double p = y[StateVector.PRESSURE];
         lost = 0;
@@ -191,13 +193,6 @@ final class TankColumn {
         }
     }
 
-    /** Sets what the heat sources give each zone. */
-    private void heat() {
-        for (int z = 0; z < zones; z++) {
-            zone[z].power = plant.heat.output(modes, at, zone[z].first, zone[z].end());
-        }
-    }
-
     private void formZones() {
         zones = 0;
         for (int layer = 0; layer < plant.layers; layer++) {
@@ -207,12 +202,18 @@ final class TankColumn {
                 zone[zones++].beginAt(layer);
             }
         }
+        fillZones();
+    }
+
+    /** Sets how thick each zone is, and what the heat sources and the jet give it. */
+    private void fillZones() {
         for (int z = 0; z < zones; z++) {
-            zone[z].share = (double) zone[z].count / plant.layers;
-            zone[z].inletShare = inletShare(zone[z].first, zone[z].end());
+            Zone here = zone[z];
+            here.thickness = layering.thickness(here.first, here.end());
+            here.share = here.thickness / plant.layers;
+            here.inletShare = layering.inletShare(here.first, here.end());
+            here.power = plant.heat.output(modes, at, here.first, here.end(), layering);
         }
-        heat();
-        returnZone = zoneOf(plant.returnLayer);
     }
 
     /**
@@ -226,13 +227,23 @@ final class TankColumn {
      */
     Linear inflow(double drawn, double topRelief, double pressureRate, double cold) {
         coldEnthalpy = cold;
-        letPass(drawn + topRelief);
+        move(modes.moving ? pipes.drawn() : 0);
+        letPass(drawn + topRelief - movedOff);
         return solve(drawn, topRelief, pressureRate);
     }
 
+    /** Lets the boundaries move with what a tap takes (kg/s). */
+    private void move(double drawn) {
+        Zone top = zone[zones - 1];
+        Zone bottom = zone[0];
+        movedOff = drawn;
+        movedIn = drawn == 0 ? 0 : drawn * (bottom.state.density() * bottom.size) / (top.state.density() * top.size);
+        phaseRate = drawn / (top.state.density() * top.size * plant.tankVolume / plant.layers);
+    }
+
     private Linear solve(double drawn, double topRelief, double pressureRate) {
-        offTop = drawn;
-        flow[zones].set(drawn, 0, 1);
+        offTop = drawn - movedOff;
+        flow[zones].set(offTop, 0, 1);
         pass();
         for (int n = 0; n < MAX_PASSES && turnFlows(pressureRate, topRelief); n++) {
             pass();
@@ -243,14 +254,6 @@ final class TankColumn {
     /** The flow into the tank as last found. */
     Linear inflow() {
         return inflow;
-    }
-
-    private double inletShare(int first, int end) {
-        double sum = 0;
-        for (int layer = first; layer < end; layer++) {
-            sum += plant.inletShares[layer];
-        }
-        return sum;
     }
 
     /** Works out what of a flow (kg/s) through the column passes each zone by. */
@@ -314,13 +317,18 @@ final class TankColumn {
                 heating.add(h - pipes.nearEnthalpy(), pipes.flow());
                 heating.constant += pipes.circulating() * (h - pipes.nearEnthalpy()) + pipes.passingBack();
             }
-            double returned = z == returnZone ? pipes.circulating() : 0;
+            double returned = returned(here.first, here.end());
             double carried = z > 0 && upward[0] ? here.inletShare : 0;
             if (returned > 0 || carried > 0) {
                 heating.constant += returned > 0 ? returned * (pipes.nearEnthalpy() - h) : 0;
                 heating.byInflow += carried * (coldEnthalpy - h);
                 onwards.set(above.constant - returned, above.byPressure, above.byRelief);
                 onwards.byInflow = above.byInflow - carried;
+                above = onwards;
+            }
+            if (z == 0 && movedIn > 0) {
+                onwards.setSum(above, 0, heating, 0, 1);
+                onwards.constant += movedIn;
                 above = onwards;
             }
             double expansion = here.growth / cp;
@@ -342,6 +350,12 @@ final class TankColumn {
                 warming[z].know(inflow);
             }
         }
+    }
+
+    /** What of the circulating water (kg/s) returns into a range of layers. */
+    private double returned(int first, int end) {
+        double circulating = pipes.circulating();
+        return circulating > 0 && layering.holds(plant.returnLayer, first, end) ? circulating : 0;
     }
 
     /**
@@ -379,6 +393,7 @@ final class TankColumn {
         for (int z = 0; z < zones; z++) {
             zone[z].heat = 0;
         }
+        move(0);
         pipes.still();
         nothingPasses();
         Arrays.fill(upward, 0, zones, step > 0 || overTop > 0);
@@ -407,7 +422,16 @@ final class TankColumn {
                 into[lowest + layer] = rate;
             }
         }
+        copyRates(plant.vector, into);
         pipes.fill(pressureRate, into);
+    }
+
+    /** Writes how the boundaries move and the rates of the hot pipes' temperatures that hold. */
+    void copyRates(StateVector vector, double[] into) {
+        if (vector.phase >= 0) {
+            into[vector.phase] = phaseRate;
+        }
+        pipes.copyRates(into);
     }
 
     /** The water of the hot pipes. */
@@ -426,7 +450,9 @@ final class TankColumn {
         for (int z = 0; z < zones; z++) {
             warmingOfAll += rates[z] * zone[z].share;
         }
-        double shell = plant.tankVolume * (plant.shellGrowth * warmingOfAll + plant.shellCompliance * pressureRate);
+        double passedOn = phaseRate == 0 ? 0 : phaseRate * (zone[0].size - zone[zones - 1].size) / plant.layers;
+        double shell =
+                plant.tankVolume * (passedOn + plant.shellGrowth * warmingOfAll + plant.shellCompliance * pressureRate);
         double room =
                 air.isEmpty() ? shell : shell - air.byTemperature * rates[zones - 1] - air.byPressure * pressureRate;
         return pipes.isEmpty() ? room : room + pipes.roomRate(pressureRate);
@@ -501,9 +527,9 @@ final class TankColumn {
         return sum;
     }
 
-    /** Heat capacity (J/K) of one layer's water in the zone of that layer. */
+    /** Heat capacity (J/K) of a layer's water. */
     double capacity(int layer) {
-        return zone[zoneOf(layer)].layerCapacity();
+        return zone[zoneOf(layer)].layerCapacity() * layering.thickness(layer, layer + 1);
     }
 
     private int zoneOf(int layer) {
@@ -518,7 +544,8 @@ final class TankColumn {
     double turnover(int layer) {
         int z = zoneOf(layer);
         double carried = z == 0 ? 0 : zone[z].inletShare * Math.max(inflow.at(pressureRate, topRelief), 0);
-        return (Math.abs(flow[z].at(pressureRate, topRelief)) + carried) * zone[z].count / zone[z].mass;
+        double through = flow[z].at(pressureRate, topRelief) - (z == 0 ? movedIn : 0);
+        return (Math.abs(through) + carried) * zone[z].count / zone[z].mass;
     }
 
     /**
@@ -533,8 +560,10 @@ final class TankColumn {
         Zone here = zone[z];
         int split = layer + 1;
         double cooled = Math.max(inflow.at(pressureRate, topRelief), 0) * (coldEnthalpy - here.enthalpy());
-        double lower = plant.heat.output(modes, at, here.first, split) + inletShare(here.first, split) * cooled;
-        double upper = plant.heat.output(modes, at, split, here.end()) + inletShare(split, here.end()) * cooled;
+        double lower = plant.heat.output(modes, at, here.first, split, layering)
+                + layering.inletShare(here.first, split) * cooled;
+        double upper = plant.heat.output(modes, at, split, here.end(), layering)
+                + layering.inletShare(split, here.end()) * cooled;
         if (z > 0) {
             lower += Math.max(flow[z].at(pressureRate, topRelief), 0) * (enthalpyBelow(z) - here.enthalpy());
             lower += plant.conductance * (zone[z - 1].temperature - here.temperature);
@@ -547,13 +576,14 @@ final class TankColumn {
                             * (here.enthalpy() - pipes.nearEnthalpy())
                     + pipes.passingBack();
         }
-        if (z == returnZone && pipes.circulating() > 0) {
-            double returned = pipes.circulating() * (pipes.nearEnthalpy() - here.enthalpy());
-            lower += plant.returnLayer < split ? returned : 0;
-            upper += plant.returnLayer < split ? 0 : returned;
+        if (pipes.circulating() > 0) {
+            double warmer = pipes.nearEnthalpy() - here.enthalpy();
+            lower += returned(here.first, split) * warmer;
+            upper += returned(split, here.end()) * warmer;
         }
         if (!here.hasAir()) {
-            return (lower / (split - here.first) - upper / (here.end() - split)) / here.layerCapacity();
+            return (lower / layering.thickness(here.first, split) - upper / layering.thickness(split, here.end()))
+                    / here.layerCapacity();
         }
         double below = (double) (split - here.first) / here.count;
         double full = (here.mass + here.state.density() * air.volume) * here.state.heatCapacity();

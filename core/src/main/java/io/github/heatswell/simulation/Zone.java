@@ -17,6 +17,10 @@ final class Zone {
     int first;
     /** How many layers. */
     int count;
+    /** How thick it is, in even layers (-). */
+    double thickness;
+    /** Its shell, of its size at the cold fill (-). */
+    double size;
     /** Fraction (-) of the tank. */
     double share;
     /** Heat (W) from burners and elements. */
@@ -61,7 +65,7 @@ final class Zone {
     /** Evaluates it for a pressure (Pa, absolute) and a temperature (K). */
     void prepare(LiquidWater water, double p, double zoneTemperature) {
         water.evaluate(zoneTemperature, p, state);
-        double size = shellSize(p, zoneTemperature);
+        size = shellSize(p, zoneTemperature);
         temperature = zoneTemperature;
         volume = plant.tankVolume * share * size;
         double perSize = 1 / size;
@@ -95,9 +99,9 @@ final class Zone {
                 + plant.shellCompliance * (p - plant.coldPressure);
     }
 
-    /** Conducts heat to or from the zone above. */
+    /** Conducts heat to or from the zone above; a thin one no faster than an even layer would. */
     void conduct(Zone above) {
-        double conducted = plant.conductance * (above.temperature - temperature);
+        double conducted = plant.conductance * Math.min(1, thickness) * (above.temperature - temperature);
         above.heat -= conducted;
         heat += conducted;
     }
@@ -112,8 +116,8 @@ final class Zone {
         return mass * (state.internalEnergy() - reference);
     }
 
-    /** Heat capacity (J/K) of the water of one of its layers. */
+    /** Heat capacity (J/K) of the water of an even layer in it. */
     double layerCapacity() {
-        return mass * state.heatCapacity() / count;
+        return mass * state.heatCapacity() / thickness;
     }
 }

@@ -26,6 +26,9 @@ final class Column {
     /** Effective vertical conductivity of water, wall and fittings (W/(m K)). */
     private static final double CONDUCTIVITY = 1.2;
 
+    /** Fewer layers stand still. */
+    private static final int FEWEST_MOVING = 5;
+
     private final TankWater[] layers;
     private final int count;
     private final double[] lossOf;
@@ -36,6 +39,8 @@ final class Column {
     private final double conduction;
     private final double reached;
     private final double room;
+    private final boolean moves;
+    private double phase = 1;
     private double lost;
     private double work;
 
@@ -79,6 +84,7 @@ final class Column {
         double height = system.tank().height().orElse(1);
         conduction = CONDUCTIVITY * (system.tank().volume() / height) / (height / count);
         reached = Math.max(1, system.tank().inletMixing() * count);
+        moves = count >= FEWEST_MOVING && system.tank().air().isEmpty();
         room = system.site().roomTemperature();
     }
 
@@ -97,9 +103,14 @@ final class Column {
         return place < count || place == count && pumpedAtStart;
     }
 
-    /** {@return what part (-) of cold inflow the jet carries into a layer: evenly into those that it reaches} */
+    /** {@return what part (-) of cold inflow the jet carries into a layer: evenly into the height that it reaches} */
     double inletShare(int layer) {
-        return Math.max(0, Math.min(1, reached - layer)) / reached;
+        if (reached == 1) {
+            return layer == 0 ? 1 : 0;
+        }
+        double lower = layer == 0 ? 0 : layer - 1 + phase;
+        double upper = layer == count - 1 ? count : layer + phase;
+        return Math.max(0, Math.min(upper, reached) - lower) / reached;
     }
 
     /** {@return how many layers the tank has} */
@@ -110,6 +121,26 @@ final class Column {
     /** {@return how many layers and hot pipes there are, one above the other} */
     int waters() {
         return layers.length;
+    }
+
+    /** {@return whether its boundaries may move, so that the thickness of the lowest layer is part of the state} */
+    boolean moves() {
+        return moves;
+    }
+
+    /** {@return where the thickness of the lowest layer, in even layers (-), stands in the state} */
+    int phaseIndex() {
+        return massIndex(layers.length);
+    }
+
+    /** {@return how thick a layer of the state settled last is, in even layers (-)} */
+    private double thickness(int layer) {
+        return layer == 0 && moves ? phase : layer == count - 1 ? 2 - phase : 1;
+    }
+
+    /** {@return the layer in which the middle of an even part of the tank stands; the lowest part reaches down to its bottom} */
+    int layerAt(int part, Mode mode) {
+        return mode.stack().raised() && part > 0 && part < count - 1 ? part + 1 : part;
     }
 
     /** {@return where the mass of a layer stands in the state; its energy follows} */
@@ -144,18 +175,34 @@ final class Column {
         return layers[boundary].pressure() - layers[boundary + 1].pressure();
     }
 
+    /** Sets how thick the layers are in a state. */
+    void divide(double[] y) {
+        phase = y[phaseIndex()];
+        layers[0].thick(phase);
+        layers[count - 1].thick(2 - phase);
+    }
+
     /** Finds temperatures and pressures in a state. */
     void settle(double[] y) {
+        if (moves) {
+            divide(y);
+        }
         for (int i = 0; i < layers.length; i++) {
             layers[i].settle(y[massIndex(i)], y[massIndex(i) + 1]);
         }
     }
 
-    /** {@return the mean temperature (K), layers being of equal volume} */
+    /** {@return the mean temperature (K) of the lowest even part of the tank} */
+    double lowestPart() {
+        double part = count == 1 ? 1 : Math.min(1, phase);
+        return part * layers[0].temperature() + (1 - part) * layers[Math.min(1, count - 1)].temperature();
+    }
+
+    /** {@return the mean temperature (K)} */
     double meanTemperature() {
         double sum = 0;
         for (int i = 0; i < count; i++) {
-            sum += layers[i].temperature();
+            sum += thickness(i) * layers[i].temperature();
         }
         return sum / count;
     }
@@ -165,18 +212,24 @@ final class Column {
      *
      * @param y the state
      * @param mode which way water moves between the layers
+     * @param drawn what the tap takes (kg/s)
      * @param massGains the mass flow (kg/s) into each layer from outside the tank, changed into the whole
      * @param energyGains the power (W) into each layer from outside, standing loss left out, changed into the whole
      * @param rates where the rates go
      */
-    void rates(double[] y, Mode mode, double[] massGains, double[] energyGains, double[] rates) {
+    void rates(double[] y, Mode mode, double drawn, double[] massGains, double[] energyGains, double[] rates) {
+        double moved = mode.stack().moving() ? top().thicknessOf(drawn) : 0;
+        if (moves) {
+            rates[phaseIndex()] = moved;
+        }
         if (mode.day().pumping()) {
+            int returned = layerAt(returnLayer, mode);
             double flow = pumped * layers[count].density();
             massGains[count - 1] -= flow;
-            massGains[returnLayer] += flow;
+            massGains[returned] += flow;
             energyGains[count - 1] -= flow * top().enthalpy();
             energyGains[count] += flow * (top().enthalpy() - layers[count].enthalpy());
-            energyGains[returnLayer] += flow * layers[count].enthalpy();
+            energyGains[returned] += flow * layers[count].enthalpy();
         }
         for (int i = 0; i + 1 < layers.length; i++) {
             TankWater below = layers[i];
@@ -184,7 +237,9 @@ final class Column {
             double up = conductances.tank() * (below.pressure() - above.pressure());
             double carried = up * (mode.rises(i) ? below : above).enthalpy();
             double warmer = below.temperature() - above.temperature();
-            double upward = i + 1 < count ? carried + conduction * warmer + exchange(warmer) : carried;
+            double upward = i + 1 < count
+                    ? carried + conduction * Math.min(1, thickness(i)) * warmer + exchange(warmer)
+                    : carried;
             massGains[i] -= up;
             massGains[i + 1] += up;
             energyGains[i] -= upward;
@@ -194,8 +249,9 @@ final class Column {
         work = 0;
         for (int i = 0; i < layers.length; i++) {
             int at = massIndex(i);
-            double loss = lossOf[i] * (layers[i].temperature() - room);
-            double pushed = layers[i].work(y[at], massGains[i], energyGains[i] - loss);
+            double loss = lossOf[i] * (i < count ? thickness(i) : 1) * (layers[i].temperature() - room);
+            double thickening = i == 0 ? moved : i == count - 1 ? -moved : 0;
+            double pushed = layers[i].work(y[at], massGains[i], energyGains[i] - loss, thickening);
             rates[at] = massGains[i];
             rates[at + 1] = energyGains[i] - loss - pushed;
             lost += loss;

@@ -14,6 +14,7 @@ import java.util.List;
  * @param diaphragms where the vessels' diaphragms are
  * @param overworked whether the pressure is above the tank's working pressure, which changes nothing but is reported
  * @param day how far the day has got
+ * @param stack what the boundaries between layers do
  */
 record Mode(
         boolean heating,
@@ -23,7 +24,8 @@ record Mode(
         List<Lift> lifts,
         List<Diaphragm> diaphragms,
         boolean overworked,
-        Day day) {
+        Day day,
+        Stack stack) {
 
     /** Which way water moves between mains and branch. */
     enum Mains {
@@ -94,16 +96,30 @@ record Mode(
         lifts = List.copyOf(lifts);
     }
 
+    /**
+     * What the boundaries between layers do.
+     *
+     * @param moving whether they move with the water that the tap takes
+     * @param raised whether the middle of an even part of the tank stands in the layer above that of its number
+     */
+    record Stack(boolean moving, boolean raised) {
+        static final Stack STILL = new Stack(false, false);
+    }
+
+    Mode withStack(Stack changed) {
+        return new Mode(heating, mains, warming, rising, lifts, diaphragms, overworked, day, changed);
+    }
+
     Mode withHeating(boolean on) {
-        return new Mode(on, mains, warming, rising, lifts, diaphragms, overworked, day);
+        return new Mode(on, mains, warming, rising, lifts, diaphragms, overworked, day, stack);
     }
 
     Mode withMains(Mains way) {
-        return new Mode(heating, way, warming, rising, lifts, diaphragms, overworked, day);
+        return new Mode(heating, way, warming, rising, lifts, diaphragms, overworked, day, stack);
     }
 
     Mode withWarming(boolean out) {
-        return new Mode(heating, mains, out, rising, lifts, diaphragms, overworked, day);
+        return new Mode(heating, mains, out, rising, lifts, diaphragms, overworked, day, stack);
     }
 
     /** {@return whether water rises through a boundary between layers} */
@@ -112,17 +128,18 @@ record Mode(
     }
 
     Mode withTurned(int boundary) {
-        return new Mode(heating, mains, warming, rising ^ 1 << boundary, lifts, diaphragms, overworked, day);
+        return new Mode(heating, mains, warming, rising ^ 1 << boundary, lifts, diaphragms, overworked, day, stack);
     }
 
     Mode withLift(int valve, Lift lift) {
         Lift[] changed = lifts.toArray(Lift[]::new);
         changed[valve] = lift;
-        return new Mode(heating, mains, warming, rising, List.of(changed), diaphragms, overworked, day);
+        return new Mode(heating, mains, warming, rising, List.of(changed), diaphragms, overworked, day, stack);
     }
 
     Mode withDiaphragm(int vessel, Diaphragm position) {
-        return new Mode(heating, mains, warming, rising, lifts, moved(diaphragms, vessel, position), overworked, day);
+        return new Mode(
+                heating, mains, warming, rising, lifts, moved(diaphragms, vessel, position), overworked, day, stack);
     }
 
     /** {@return diaphragms of which one has moved} */
@@ -133,10 +150,10 @@ record Mode(
     }
 
     Mode withOverworked(boolean above) {
-        return new Mode(heating, mains, warming, rising, lifts, diaphragms, above, day);
+        return new Mode(heating, mains, warming, rising, lifts, diaphragms, above, day, stack);
     }
 
     Mode withDay(Day changed) {
-        return new Mode(heating, mains, warming, rising, lifts, diaphragms, overworked, changed);
+        return new Mode(heating, mains, warming, rising, lifts, diaphragms, overworked, changed, stack);
     }
 }

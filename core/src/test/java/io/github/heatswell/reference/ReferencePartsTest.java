@@ -91,7 +91,7 @@ class ReferencePartsTest {
         double energy = mass * water.internalEnergy(313.15, 6e5);
         tank.settle(mass, energy);
         double energyRate = power + massRate * tank.enthalpy();
-        double work = tank.work(mass, massRate, energyRate);
+        double work = tank.work(mass, massRate, energyRate, 0);
         double shortly = 0.01;
         tank.settle(mass + shortly * massRate, energy + shortly * (energyRate - work));
         double after = tank.volumeAt(tank.temperature(), tank.pressure());

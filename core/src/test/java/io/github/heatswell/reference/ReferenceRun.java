@@ -15,6 +15,7 @@ final class ReferenceRun {
 
     private final UnreducedSystem system;
     private final double tolerance;
+    private final Stacking stacking;
     private final List<Sample> samples = new ArrayList<>();
     private final List<Event> events = new ArrayList<>();
     private double time;
@@ -29,6 +30,7 @@ final class ReferenceRun {
     private ReferenceRun(UnreducedSystem system, double tolerance) {
         this.system = system;
         this.tolerance = tolerance;
+        stacking = new Stacking(system);
         state = system.start();
         mode = system.firstMode();
         integrator = integrator();
@@ -99,7 +101,8 @@ final class ReferenceRun {
                 return;
             }
             close();
-            mode = taken.next().get();
+            Mode before = mode;
+            mode = stacking.follow(before, taken.next().get(), state);
             integrator = integrator();
             transitions = Transition.from(system, mode);
         }

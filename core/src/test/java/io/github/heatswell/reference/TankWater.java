@@ -18,6 +18,8 @@ import io.github.heatswell.water.Saturation;
 final class TankWater {
 
     private static final int MAX_ITERATIONS = 40;
+    /** Iterations for a temperature alone, which converge at once: heat capacity hardly changes. */
+    private static final int ENOUGH = 10;
     /** Corrections (Pa, K) after which a further one would be lost in rounding, convergence being quadratic. */
     private static final double SMALL_PRESSURE = 1e-5;
 
@@ -30,7 +32,9 @@ final class TankWater {
     private static final double MAX_PRESSURE = 25e6;
 
     private final LiquidWater water;
-    private final double volume;
+    private double volume;
+    private final double even;
+    private double settledVolume;
     private final double thermalGrowth;
     private final double compliance;
     private final double referenceTemperature;
@@ -65,6 +69,7 @@ final class TankWater {
     TankWater(Tank tank, LiquidWater water, double temperature, double pressure) {
         this.water = water;
         volume = tank.volume() / tank.layers();
+        even = volume;
         thermalGrowth = tank.shell().thermalGrowth();
         compliance = tank.shell().compliance();
         referenceTemperature = temperature;
@@ -84,6 +89,7 @@ final class TankWater {
             double pressure) {
         this.water = water;
         this.volume = volume;
+        even = volume;
         this.thermalGrowth = thermalGrowth;
         this.compliance = compliance;
         referenceTemperature = temperature;
@@ -96,6 +102,20 @@ final class TankWater {
     /** Puts air (m3 at the cold fill) under its top. */
     void holdAir(double filled) {
         air = filled * (referencePressure - Saturation.pressureAbsolute(referenceTemperature)) / referenceTemperature;
+    }
+
+    /** Sets how thick it is, in even layers (-). */
+    void thick(double thickness) {
+        volume = even * thickness;
+    }
+
+    /** {@return how thick it becomes, in even layers (1/s), by a flow (kg/s) of its water that its boundaries follow} */
+    double thicknessOf(double flow) {
+        return flow / (state.density() * even * sizeAt(temperature, pressure));
+    }
+
+    private double sizeAt(double t, double p) {
+        return 1 + thermalGrowth * (t - referenceTemperature) + compliance * (p - referencePressure);
     }
 
     private double airAt(double t, double p) {
@@ -138,8 +158,7 @@ final class TankWater {
 
     /** {@return the room for water (m3) at a temperature (K) and an absolute pressure (Pa)} */
     double volumeAt(double t, double p) {
-        return volume * (1 + thermalGrowth * (t - referenceTemperature) + compliance * (p - referencePressure))
-                - airAt(t, p);
+        return volume * sizeAt(t, p) - airAt(t, p);
     }
 
     /** {@return the mass (kg) that fills the tank at a temperature (K) and an absolute pressure (Pa)} */
@@ -147,6 +166,22 @@ final class TankWater {
         settledMass = Double.NaN;
         water.evaluate(t, p, state);
         return state.density() * volumeAt(t, p);
+    }
+
+    /** {@return the temperature (K) of a specific internal energy (J/kg) at an absolute pressure (Pa)} */
+    double temperatureAt(double specific, double p) {
+        settledMass = Double.NaN;
+        double t = firstTemperature;
+        for (int i = 0; i < ENOUGH; i++) {
+            water.evaluate(t, p, state);
+            t += (specific - state.internalEnergy()) / state.heatCapacity();
+        }
+        return t;
+    }
+
+    /** {@return the specific internal energy (J/kg) of the state evaluated last} */
+    double internalEnergy() {
+        return state.internalEnergy();
     }
 
     /** Says where to look for solutions at first, and again when the last one was too far away. */
@@ -162,17 +197,19 @@ final class TankWater {
      * @param energy the internal energy (J)
      */
     void settle(double mass, double energy) {
-        if (mass == settledMass && energy == settledEnergy) {
+        if (mass == settledMass && energy == settledEnergy && volume == settledVolume) {
             return;
         }
         if (!settleFrom(temperature, pressure, mass, energy / mass)
-                && !settleFrom(firstTemperature, firstPressure, mass, energy / mass)) {
+                && !settleFrom(firstTemperature, firstPressure, mass, energy / mass)
+                && !settleFrom(temperatureAt(energy / mass, firstPressure), firstPressure, mass, energy / mass)) {
             throw new ArithmeticException("no liquid state holds " + mass + " kg and " + energy + " J");
         }
         water.evaluate(temperature, pressure, state);
         differentiate(temperature, pressure);
         settledMass = mass;
         settledEnergy = energy;
+        settledVolume = volume;
     }
 
     private boolean settleFrom(double guessedTemperature, double guessedPressure, double mass, double specific) {
@@ -246,17 +283,20 @@ final class TankWater {
      * @param mass the mass (kg)
      * @param massRate its rate (kg/s)
      * @param energyRate what heat and flows add to the energy, work left out (W)
+     * @param thickening how fast it becomes thicker, in even layers (1/s)
      * @return the power (W)
      */
-    double work(double mass, double massRate, double energyRate) {
+    double work(double mass, double massRate, double energyRate, double thickening) {
+        double grows = thickening * even * sizeAt(temperature, pressure);
         double byTemperature = roomByTemperature(temperature, pressure);
         double byPressure = roomByPressure(temperature, pressure);
         double a = mass * energyByTemperature + pressure * byTemperature;
         double b = mass * energyByPressure + pressure * byPressure;
-        double e = energyRate - state.internalEnergy() * massRate;
+        double e = energyRate - state.internalEnergy() * massRate - pressure * grows;
+        double beyond = massRate - state.density() * grows;
         double determinant = massByTemperature * b - massByPressure * a;
-        double temperatureRate = (massRate * b - massByPressure * e) / determinant;
-        double pressureRate = (massByTemperature * e - massRate * a) / determinant;
-        return pressure * (byTemperature * temperatureRate + byPressure * pressureRate);
+        double temperatureRate = (beyond * b - massByPressure * e) / determinant;
+        double pressureRate = (massByTemperature * e - beyond * a) / determinant;
+        return pressure * (byTemperature * temperatureRate + byPressure * pressureRate + grows);
     }
 }

@@ -79,6 +79,11 @@ record Transition(
                 addRelief(list, system, mode, i);
             }
         }
+        if (mode.stack().moving()) {
+            int phase = system.column().phaseIndex();
+            double until = Stacking.until(mode);
+            list.add(kink((t, y) -> y[phase] - until, mode));
+        }
         DayTransitions.add(list, system, mode);
         for (int i = 0; i < system.branch().vessels().size(); i++) {
             addDiaphragm(list, system, mode, i);
@@ -92,8 +97,14 @@ record Transition(
         double off = heater.setPoint();
         double on = off - heater.differential();
         return mode.heating()
-                ? of(Event.Kind.HEATER_OFF, (t, y) -> system.thermostatTemperature(y) - off, mode.withHeating(false))
-                : of(Event.Kind.HEATER_ON, (t, y) -> on - system.thermostatTemperature(y), mode.withHeating(true));
+                ? of(
+                        Event.Kind.HEATER_OFF,
+                        (t, y) -> system.thermostatTemperature(y, mode) - off,
+                        mode.withHeating(false))
+                : of(
+                        Event.Kind.HEATER_ON,
+                        (t, y) -> on - system.thermostatTemperature(y, mode),
+                        mode.withHeating(true));
     }
 
     private static void addMains(List<Transition> list, UnreducedSystem system, Mode mode) {

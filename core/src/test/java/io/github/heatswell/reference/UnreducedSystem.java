@@ -105,7 +105,7 @@ final class UnreducedSystem {
             throw new IllegalArgumentException("no power curve was written here");
         }
         heatedLayer = (int) (system.heater().elements().get(0).height() * column.count());
-        integrals = UPPER_LAYERS + 2 * (column.waters() - 1);
+        integrals = UPPER_LAYERS + 2 * (column.waters() - 1) + (column.moves() ? 1 : 0);
         double t = system.start().waterTemperature().orElse(system.coldAtStart());
         double p = system.start().pressure().map(q -> q.absolute(air)).orElse(fill);
         double s = branch.adiabatAtRest(p);
@@ -117,6 +117,9 @@ final class UnreducedSystem {
             double mass = column.layer(i).massAt(first, p);
             start[Column.massIndex(i)] = mass;
             start[Column.massIndex(i) + 1] = mass * water.internalEnergy(first, p);
+        }
+        if (column.moves()) {
+            start[column.phaseIndex()] = 1;
         }
         start[BRANCH_MASS] = branch.massAt(p, s, firstMode.diaphragms());
         start[ADIABAT] = s;
@@ -136,7 +139,7 @@ final class UnreducedSystem {
                 .filter(loop -> loop.runs(system.start().timeOfDay()))
                 .isPresent();
         Mode.Day day = new Mode.Day(0, -1, false, false, pumping);
-        return new Mode(heating, way, true, 0, closed, branch.diaphragmsAt(p, s), overworked, day);
+        return new Mode(heating, way, true, 0, closed, branch.diaphragmsAt(p, s), overworked, day, Mode.Stack.STILL);
     }
 
     /** A kelvin of the tank, a per mille of its water: small against what moves, large against what is asked for. */
@@ -202,9 +205,11 @@ final class UnreducedSystem {
     }
 
     /** {@return the temperature (K) the thermostat feels in a state} */
-    double thermostatTemperature(double[] y) {
+    double thermostatTemperature(double[] y, Mode mode) {
         column.settle(y);
-        return column.layer(heatedLayer).temperature();
+        return heatedLayer == 0
+                ? column.lowestPart()
+                : column.layer(column.layerAt(heatedLayer, mode)).temperature();
     }
 
     /** {@return the temperature (K) at the top of the tank in a state} */
@@ -331,10 +336,10 @@ final class UnreducedSystem {
             }
             mass[column.count() - 1] -= outAbove;
             mass[column.waters() - 1] -= drawn;
-            energy[heatedLayer] += heat;
+            energy[column.layerAt(heatedLayer, mode)] += heat;
             energy[column.count() - 1] -= above;
             energy[column.waters() - 1] -= toTap;
-            column.rates(y, mode, mass, energy, rates);
+            column.rates(y, mode, drawn, mass, energy, rates);
             rates[indexOf(Integral.HEAT)] = heat;
             rates[indexOf(Integral.LOSS)] = column.lost();
             rates[indexOf(Integral.CARRIED)] = below + above + toTap;

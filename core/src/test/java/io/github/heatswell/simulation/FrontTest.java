@@ -15,12 +15,11 @@ import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.time.Duration;
 import java.util.List;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * How far layers blur a front of cold water, measured by what the water expands by when it is reheated: of V litres of
+ * How sharp a front of cold water stays in layers, measured by what the water expands by when it is reheated: of V litres of
  * cold water below hot water, without mixing, {@code V (rho_cold - rho_hot)}, a closed form. A blurred front expands by
  * more: the density of water falls the faster the warmer it is.
  */
@@ -32,27 +31,13 @@ class FrontTest {
     private static final double HOT = 983.33;
 
     /**
-     * Regression: the table of {@link TankColumn}, in per cent of the closed form, of a tank of 190 L. A scheme that mixes
-     * less has to change the table.
+     * Validation: within half a per cent of the closed form, however few layers there are. A draw of 170 L brings the front into the
+     * highest of ten layers, where it mixes.
      */
     @ParameterizedTest
-    @CsvSource({
-        "10, 30, 25", "10, 60, 18", "10, 100, 13",
-        "25, 30, 16", "25, 60, 11", "25, 100, 9",
-        "50, 30, 11", "50, 60, 8", "50, 100, 6"
-    })
-    void layersExpandByMoreThanAFront(int layers, double litres, double percent) {
-        assertEquals(percent, excess(layers, litres), 0.6); // the table's rounding, and the last digit of the densities
-    }
-
-    /**
-     * Validation: the excess falls with the root of the number of layers, as the width of a front that every layer mixes with
-     * the next does (the variance of n stirred tanks in series is 1/n of the square of their mean time: O. Levenspiel, Chemical
-     * Reaction Engineering, tanks-in-series model, from memory). A front of one tank of 190 L, two fifths full.
-     */
-    @Test
-    void itFallsWithTheRootOfTheLayers() {
-        assertEquals(Math.sqrt(25.0 / 50), excess(50, 76) / excess(25, 76), 0.03); // fewer layers bend it
+    @CsvSource({"5, 60", "10, 30", "10, 60", "10, 100", "10, 170", "25, 60", "50, 30", "50, 60", "50, 100"})
+    void aFrontStaysAFront(int layers, double litres) {
+        assertEquals(0, excess(layers, litres), 0.5);
     }
 
     private static double excess(int layers, double litres) {

@@ -47,7 +47,7 @@ class InletMixingTest {
     /** Regression: the more the jet mixes, the more the reheated water expands; per cent more than below a sharp front. Beyond about half
      * the tank the draw itself gets cooler, so that less is reheated. */
     @ParameterizedTest
-    @CsvSource({"10, 0, 18", "10, 20, 22", "50, 0, 8", "50, 10, 12", "50, 20, 19", "50, 40, 30"})
+    @CsvSource({"10, 0, 0", "10, 20, 18.6", "50, 0, 0", "50, 10, 9.5", "50, 20, 18", "50, 40, 29"})
     void theMoreItMixesTheMoreIsReleased(int layers, double percent, double excess) {
         double sharp = 60e-3 * (999.64 - 983.33); // densities at 12 and 60 degC and 4 bar: steam tables, from memory
         assertEquals(excess, 100 * (relieved(layers, percent) / sharp - 1), 0.6);

@@ -50,6 +50,9 @@ final class Moment {
         for (int i = 0; i < celsius.length; i++) {
             y[vector.lowest + i] = Systems.celsius(celsius[i]);
         }
+        if (vector.phase >= 0) {
+            y[vector.phase] = 1;
+        }
         assertEquals(plant.layers, celsius.length);
         modes = Modes.resting(plant);
         for (GasCushion vessel : plant.vessels) {
