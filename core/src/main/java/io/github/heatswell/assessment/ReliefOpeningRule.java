@@ -89,9 +89,9 @@ final class ReliefOpeningRule implements Rule {
     /** The limit that heating passes before a valve opens, with its clause. */
     private static Statement aboveCode(AssessmentContext subject, PlaceRule rule) {
         return Statement.of(
-                " By then the pressure had passed {}, the limit that expansion control has to keep by "
-                        + (subject.place.isKnown() ? "the rules here (" : "US model codes (")
-                        + Statement.literal(rule.clause()) + ").",
+                " By then the pressure had passed {}, the limit "
+                        + (subject.place.isKnown() ? "the rules here set" : "US model codes set")
+                        + " for expansion control (" + Statement.literal(rule.clause()) + ").",
                 gauge(rule.limit().orElseThrow()));
     }
 

@@ -34,6 +34,9 @@ public final class DiagnosisStory {
 
     private static final int MAX_NAMED = 3;
 
+    /** Weights are about equal down to this share of the greatest; own judgement. */
+    private static final double ABOUT_EQUAL = 0.9;
+
     /** The findings that say why heated water has nowhere to go, of a house without any vessel and of one with. */
     private static final Set<String> NO_VESSEL = Set.of("expansion-control-missing", "bypass-opens-too-late");
 
@@ -145,8 +148,11 @@ public final class DiagnosisStory {
     }
 
     private static String closest(List<HypothesisFit> tested) {
-        if (tested.size() > 1) {
-            return "The weightiest, about equally: " + named(tested) + ".";
+        List<HypothesisFit> alike = tested.stream()
+                .filter(fit -> fit.weight() >= ABOUT_EQUAL * tested.get(0).weight())
+                .toList();
+        if (alike.size() > 1) {
+            return "The weightiest, about equally: " + named(alike) + ".";
         }
         return tested.get(0).cause() == Cause.AS_DESCRIBED
                 ? "The house as described is the weightiest."

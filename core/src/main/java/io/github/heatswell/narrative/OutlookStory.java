@@ -149,7 +149,7 @@ public final class OutlookStory {
                         .then(" for the first time, the limit to which 'heatswell size' keeps."))
                 .ifPresent(said::add);
         double today = result.expected().months().get(0).peakGauge();
-        yardstick.joined("The first of these days", today).ifPresent(said::add);
+        yardstick.joined("The first day", today).ifPresent(said::add);
         return said;
     }
 

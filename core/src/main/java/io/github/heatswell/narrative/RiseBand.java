@@ -48,6 +48,8 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
     /** The amounts discharged are alike if they differ by less than this share; own judgement. */
     private static final double ALIKE = 0.1;
 
+    private static final String PEAK = ". The peak is unaffected: the valve's set pressure decides it.";
+
     /** Far above any set point (K). */
     private static final double HOTTEST = 400;
 
@@ -150,11 +152,9 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
                     + " discharges.");
         }
         return less < ALIKE
-                ? opens.then(". The peak is unaffected, and the amount discharged in this heat-up barely changes: the"
-                        + " valve's set pressure decides them.")
-                : opens.then(
-                        ". The peak is unaffected: the valve's set pressure decides it. But the softer the house, the less"
-                                + " it discharges in this heat-up.");
+                ? opens.then(PEAK + " The amount discharged in this heat-up barely changes: it depends chiefly on how much"
+                        + " water is heated, and how far.")
+                : opens.then(PEAK + " But the softer the house, the less it discharges in this heat-up.");
     }
 
     /** The same for the subtitle of a picture. */

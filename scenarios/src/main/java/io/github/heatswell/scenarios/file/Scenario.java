@@ -184,10 +184,12 @@ public final class Scenario {
     /**
      * The heading of results.
      *
-     * @return the title, or the name if none was given; a textbook run is marked as one, and so is a run of a changed house
+     * @return the title, or the name if none was given; a textbook run is marked as one, and that of a changed house names the house it
+     *     was changed from
      */
     public String title() {
-        String plain = (title.isEmpty() ? name : title) + (houseChangedSince("title") ? " (changed)" : "");
+        String given = title.isEmpty() ? name : title;
+        String plain = houseChangedSince("title") ? "Changed from \u201c" + given + "\u201d" : given;
         return system.tank().neverFails() ? plain + " (textbook run: the tank never fails)" : plain;
     }
 
