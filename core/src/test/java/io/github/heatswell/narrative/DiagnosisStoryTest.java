@@ -197,9 +197,11 @@ class DiagnosisStoryTest {
                 fit(Cause.TRAPPED_AIR, 0.1, 0.155, SERIOUS),
                 fit(Cause.CHECK_VALVE_PASSES, 1, 0.11, SERIOUS),
                 fit(Cause.RELIEF_OPENS_LOW, 2, 0.03, SERIOUS));
-        assertTrue(none.details()
-                .text(UnitSystem.SI)
-                .startsWith("The weightiest, about equally: water is lost at a tap or elsewhere; air is trapped in the piping."));
+        assertTrue(
+                none.details()
+                        .text(UnitSystem.SI)
+                        .startsWith(
+                                "The weightiest, about equally: water is lost at a tap or elsewhere; air is trapped in the piping."));
         assertEquals(
                 Optional.of("No single reading tells them apart. Leave it to a licensed professional."),
                 text(many.next()));

@@ -31,7 +31,9 @@ record HandsOn(Page page, SolvedLesson solved) {
         html().leaf(
                         "p",
                         page.say(
-                                "move-how", slider.house().label(), grid.steps().size()),
+                                "move-how",
+                                page.first().spelled(slider.house().label()),
+                                grid.steps().size()),
                         "class",
                         "how");
         html().leaf("label", slider.label(), "for", "slider");
@@ -88,19 +90,27 @@ record HandsOn(Page page, SolvedLesson solved) {
         page.section("try");
         page.statement("p", lesson.tryIt().shows().words().in(solved.run()));
         html().leaf("p", page.say("try-command"));
-        code("command", page.say("the-command"), lesson.tryIt().command());
+        code("command", page.say("the-command"), lesson.tryIt().command(page.first()));
         html().open("details", "class", "file").leaf("summary", page.say("try-file"));
         String file = LessonSite.scenario(lesson);
-        html().leaf("p", page.say("try-house", lesson.tryIt().house().label()), "class", "quiet");
+        html().leaf(
+                        "p",
+                        page.say(
+                                "try-house",
+                                page.first().spelled(lesson.tryIt().house().label())),
+                        "class",
+                        "quiet");
         html().open("p").text(page.say("try-take") + " ");
         html().leaf("a", file, "href", file).text(" " + page.say("try-change")).closeLine();
         html().open("ul");
         for (Change change : lesson.tryIt().changes()) {
-            html().open("li").leaf("code", change.toString()).closeLine();
+            html().open("li")
+                    .leaf("code", FileUnits.in(page.first(), change.toString()))
+                    .closeLine();
         }
         html().closeLine().open("p").text(page.say("try-then") + " ");
         html().leaf("code", "heatswell run " + file).closeLine();
-        code("scenario", page.say("the-file"), lesson.file());
+        code("scenario", page.say("the-file"), lesson.file(page.first()));
         html().closeLine().closeLine();
     }
 

@@ -22,6 +22,8 @@ import java.util.Optional;
 record KnownUnit(Kind kind, Unit unit) {
 
     private static final Map<String, KnownUnit> ALL = Map.of(
+            "gal", new KnownUnit(Kind.VOLUME, VolumeUnit.US_GALLON),
+            "psi", new KnownUnit(Kind.GAUGE_PRESSURE, PressureUnit.PSI),
             "L", new KnownUnit(Kind.VOLUME, VolumeUnit.LITRE),
             "bar", new KnownUnit(Kind.GAUGE_PRESSURE, PressureUnit.BAR),
             "degC", new KnownUnit(Kind.TEMPERATURE, TemperatureUnit.CELSIUS),

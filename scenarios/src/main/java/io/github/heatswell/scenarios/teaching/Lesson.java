@@ -7,6 +7,7 @@ import io.github.heatswell.result.Channel;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.units.Decimals;
+import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -73,14 +74,15 @@ record Lesson(
      */
     record House(String name, String label, Scenario scenario, Channel channel) {
 
-        /** The command that runs it, with further changes in place of its own to the same fields. */
-        String command(List<Change> further) {
+        /** The command that runs it in a system of units, with further changes in place of its own to the same fields. */
+        String command(List<Change> further, UnitSystem units) {
             List<String> fields = further.stream().map(Change::field).toList();
             return Stream.concat(
                             scenario.changes().stream().filter(change -> !fields.contains(change.field())),
                             further.stream())
-                    .map(change -> " --set \"" + change + '"')
-                    .collect(Collectors.joining("", "heatswell run " + scenario.name(), ""));
+                    .map(change -> " --set \"" + FileUnits.in(units, change.toString()) + '"')
+                    .collect(Collectors.joining(
+                            "", "heatswell run " + scenario.name(), units == UnitSystem.SI ? "" : " -u us"));
         }
     }
 
@@ -129,8 +131,8 @@ record Lesson(
     record TryIt(House house, List<Change> changes, Claim shows) {
 
         /** The command to type. */
-        String command() {
-            return house.command(changes);
+        String command(UnitSystem units) {
+            return house.command(changes, units);
         }
     }
 
@@ -143,16 +145,18 @@ record Lesson(
      */
     record Reading(String label, House house, Expression answer) {}
 
-    /** The house to try as a file, before anything is changed, named after the lesson. */
-    String file() {
+    /** The house to try as a file in a system of units, before anything is changed, named after the lesson and the house. */
+    String file(UnitSystem units) {
         Scenario named = tryIt.house()
                 .scenario()
                 .with(List.of(
-                        Change.of("title=" + shown(title + ": " + tryIt.house().label())),
-                        Change.of("question=" + shown(question)),
+                        Change.of("title="
+                                + shown(units.spelled(
+                                        title + " (" + tryIt.house().label() + ")"))),
+                        Change.of("question=" + shown(units.spelled(question))),
                         Change.of("expect=none")));
         return "# An invented house, as the page of the lesson shows it; its numbers are ordinary ones.\n"
-                + named.changedText();
+                + FileUnits.in(units, named.changedText());
     }
 
     /** A scenario file holds no characters that do not show. */

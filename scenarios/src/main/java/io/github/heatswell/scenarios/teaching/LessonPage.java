@@ -174,8 +174,9 @@ final class LessonPage {
         html.leaf("p", page.say("again"));
         html.open("ul", "class", "commands");
         lesson.houses()
-                .forEach(house ->
-                        html.open("li").leaf("code", house.command(List.of())).closeLine());
+                .forEach(house -> html.open("li")
+                        .leaf("code", house.command(List.of(), page.first()))
+                        .closeLine());
         html.closeLine();
         html.closeLine();
     }

@@ -37,7 +37,7 @@ record LessonPicture(String label, Svg svg, boolean hasLimitOfTheUs) {
     private static final Pattern PLACE = Pattern.compile("\\W+");
 
     /** Only the picture of a single run has a panel for the temperature. */
-    private static final Set<Channel> HEAT = Set.of(Channel.WATER_MEAN, Channel.WATER_TOP, Channel.WATER_BOTTOM);
+    static final Set<Channel> HEAT = Set.of(Channel.WATER_MEAN, Channel.WATER_TOP, Channel.WATER_BOTTOM);
 
     /** One picture for all houses that run equally long, so that no short run is squeezed by a long one. */
     static List<LessonPicture> all(LessonRun run, UnitSystem units) {
@@ -47,19 +47,21 @@ record LessonPicture(String label, Svg svg, boolean hasLimitOfTheUs) {
         for (int i = 0; i < houses.size(); i++) {
             double key = apart ? i : houses.get(i).scenario().duration().toSeconds();
             together.computeIfAbsent(key, any -> new ArrayList<>())
-                    .add(new NamedRun(houses.get(i).label(), run.results().get(i)));
+                    .add(new NamedRun(
+                            units.spelled(houses.get(i).label()), run.results().get(i)));
         }
         return together.values().stream()
-                .map(runs -> drawn(runs, runs.size() == houses.size(), isDischargeRead(run.lesson(), runs), units))
+                .map(runs ->
+                        drawn(runs, runs.size() == houses.size(), isDischargeRead(run.lesson(), runs, units), units))
                 .toList();
     }
 
     /** Whether a reader is asked for a volume that the picture of a single run must show. */
-    private static boolean isDischargeRead(Lesson lesson, List<NamedRun> runs) {
+    private static boolean isDischargeRead(Lesson lesson, List<NamedRun> runs, UnitSystem units) {
         return runs.size() == 1
                 && lesson.readings().stream()
-                        .filter(reading ->
-                                reading.house().label().equals(runs.get(0).name()))
+                        .filter(reading -> units.spelled(reading.house().label())
+                                .equals(runs.get(0).name()))
                         .anyMatch(reading -> reading.answer().kind().equals(Optional.of(Measure.Kind.VOLUME)));
     }
 

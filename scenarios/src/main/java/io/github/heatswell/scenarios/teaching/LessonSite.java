@@ -72,7 +72,7 @@ record LessonSite(Course course, Balances balances, UnitSystem first) {
 
     /** Runs the lessons and makes their pages. Where the balance of a run does not close, the pages say so. */
     static List<ResultFile> files(Course course, Balances.Count count, UnitSystem first) {
-        List<SolvedLesson> solved = SolvedLesson.solve(course.lessons(), count);
+        List<SolvedLesson> solved = SolvedLesson.solve(course.lessons(), count, first);
         solved.forEach(one -> check(one.run()));
         solved.forEach(one -> count.add(one.run().count().sum()));
         return new LessonSite(course, count.sum(), first).files(solved);
@@ -94,7 +94,7 @@ record LessonSite(Course course, Balances balances, UnitSystem first) {
             Lesson lesson = one.lesson();
             files.add(file(page(lesson), new LessonPage(this, one).write()));
             files.add(file(worksheet(lesson), new Worksheet(this, one).write()));
-            files.add(file(scenario(lesson), lesson.file()).toBeChanged());
+            files.add(file(scenario(lesson), lesson.file(first)).toBeChanged());
         }
         files.add(file(TEACHERS, new ProsePage(this, "teachers").write()));
         files.add(file(ANSWERS, new AnswerKey(this, solved).write()));

@@ -1,5 +1,7 @@
 package io.github.heatswell.scenarios.teaching;
 
+import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.report.Svg;
@@ -7,8 +9,10 @@ import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.UnaryOperator;
 
 /** An empty graph to sketch curves into, with axes on which those of the lesson's runs have room and the minutes that matter are wide. */
 final class SketchGrid {
@@ -39,6 +43,22 @@ final class SketchGrid {
             }
         }
         this.units = units;
+    }
+
+    /** What a sketch begins with, and the set pressure of the relief valve that a pressure may reach. */
+    static Statement start(Channel channel, RunResult run, UnaryOperator<String> words) {
+        if (LessonPicture.HEAT.contains(channel)) {
+            return Statement.of(
+                    words.apply("sheet-starts-warm"),
+                    Measure.temperature(run.trace().value(channel, 0)));
+        }
+        Measure gauge = Measure.gauge(run.gauge(run.trace().value(Channel.PRESSURE_ABSOLUTE, 0)));
+        return run.system().reliefValves().stream()
+                .map(valve ->
+                        Measure.gauge(valve.setPressure(), run.system().site().atmosphere()))
+                .min(Comparator.comparingDouble(Measure::value))
+                .map(set -> Statement.of(words.apply("sheet-starts"), gauge, set))
+                .orElseGet(() -> Statement.of(words.apply("sheet-starts-bare"), gauge));
     }
 
     /** Whether a case is sketched: those that follow the same quantity for as long as the first. */

@@ -23,9 +23,10 @@ record SolvedLesson(LessonRun run, Map<UnitSystem, List<LessonPicture>> pictures
     private record Step(String lesson, String si, String us, Scenario scenario) {}
 
     /** Runs everything a course shows, on all processors; the lessons keep their order. */
-    static List<SolvedLesson> solve(List<Lesson> lessons, Balances.Count count) {
-        List<Step> steps =
-                lessons.stream().flatMap(lesson -> steps(lesson).stream()).toList();
+    static List<SolvedLesson> solve(List<Lesson> lessons, Balances.Count count, UnitSystem first) {
+        List<Step> steps = lessons.stream()
+                .flatMap(lesson -> steps(lesson, first).stream())
+                .toList();
         Map<Step, SliderGrid.Step> solved = steps.parallelStream()
                 .collect(Collectors.toConcurrentMap(
                         Function.identity(),
@@ -43,9 +44,9 @@ record SolvedLesson(LessonRun run, Map<UnitSystem, List<LessonPicture>> pictures
                 .toList();
     }
 
-    private static List<Step> steps(Lesson lesson) {
+    private static List<Step> steps(Lesson lesson, UnitSystem first) {
         return lesson.slider()
-                .map(LessonSlider::refined)
+                .map(slider -> slider.refined(first))
                 .map(slider -> IntStream.range(0, slider.values().size())
                         .mapToObj(i -> new Step(
                                 lesson.id(),

@@ -1,9 +1,13 @@
 package io.github.heatswell.scenarios.teaching;
 
 import io.github.heatswell.assessment.Measure.Kind;
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.scenarios.report.Html;
 import io.github.heatswell.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 
 /** The worksheet of a lesson, one sheet of paper: what to predict, an empty graph, readings to fill in, and a question. */
@@ -68,16 +72,43 @@ final class Worksheet {
         html.closeLine();
         List<String> sketched = IntStream.range(0, lesson.houses().size())
                 .filter(index -> SketchGrid.isShown(lesson, index))
-                .mapToObj(index -> "\u201c" + lesson.houses().get(index).label() + "\u201d")
+                .mapToObj(index -> "\u201c"
+                        + page.first().spelled(lesson.houses().get(index).label()) + "\u201d")
                 .toList();
         String each = sketched.size() > 1 ? page.say("sheet-each", String.join(", ", sketched)) : "";
         html.leaf("p", page.say("sheet-sketch", page.say(sketched.size() > 1 ? "sheet-curves" : "sheet-curve"), each));
+        starts();
         html.open("div", "class", Page.mark(page.first()));
         graph(page.first());
         html.closeLine();
         html.open("div", "class", "asked " + Page.mark(page.second()));
         graph(page.second());
         html.closeLine();
+    }
+
+    /** Where the curves to sketch start, and where a relief valve would open. */
+    private void starts() {
+        Map<String, List<String>> alike = new LinkedHashMap<>();
+        Map<String, Statement> said = new LinkedHashMap<>();
+        for (int i = 0; i < lesson.houses().size(); i++) {
+            if (SketchGrid.isShown(lesson, i)) {
+                Statement start = SketchGrid.start(
+                        lesson.houses().get(i).channel(), solved.run().results().get(i), page::say);
+                said.put(start.text(UnitSystem.SI), start);
+                alike.computeIfAbsent(start.text(UnitSystem.SI), any -> new ArrayList<>())
+                        .add("\u201c"
+                                + page.first().spelled(lesson.houses().get(i).label()) + "\u201d");
+            }
+        }
+        page.statement(
+                "p",
+                Statement.joined(
+                        " ",
+                        alike.entrySet().stream()
+                                .map(one -> Statement.plain(
+                                                alike.size() == 1 ? "" : String.join(", ", one.getValue()) + ": ")
+                                        .then(said.get(one.getKey())))
+                                .toList()));
     }
 
     /** An empty graph; that of the second units shows only where they were chosen on another page. */

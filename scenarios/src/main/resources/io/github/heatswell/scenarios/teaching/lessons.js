@@ -167,7 +167,7 @@
     const width = Math.max(280, place.clientWidth || 640);
     // The letters grow with those of the page, and so does the room for them.
     const em = parseFloat(getComputedStyle(root).fontSize) / 17;
-    const tall = Math.round(Math.min(420 * em, Math.max(250, width * 0.5)));
+    const tall = Math.round(Math.min(420 * em, Math.max(250, Math.min(width * 0.5, window.innerHeight * 0.42))));
     const dual = units() === 'both';
     const left = 44 * em;
     const right = dual ? 48 * em : 14;

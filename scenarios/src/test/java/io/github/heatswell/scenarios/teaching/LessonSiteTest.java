@@ -18,6 +18,7 @@ import io.github.heatswell.units.UnitSystem;
 import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -142,7 +143,8 @@ class LessonSiteTest {
             Document page = parsed(PAGES.get(lesson.id() + ".html"));
             NodeList texts = page.getElementsByTagName("pre");
             assertEquals(
-                    lesson.tryIt().command(), texts.item(0).getTextContent().strip());
+                    lesson.tryIt().command(UnitSystem.SI),
+                    texts.item(0).getTextContent().strip());
             assertEquals(
                     Files.readString(site.resolve(lesson.id() + ".yaml")).strip(),
                     texts.item(1).getTextContent().strip());
@@ -156,7 +158,7 @@ class LessonSiteTest {
             RunResult shown =
                     Lessons.run(lesson).house(lesson.tryIt().house().name()).run();
             Scenario file = ScenarioReader.read(lesson.id(), Files.readString(site.resolve(lesson.id() + ".yaml")));
-            assertEquals(lesson.title() + ": " + lesson.tryIt().house().label(), file.title());
+            assertEquals(lesson.title() + " (" + lesson.tryIt().house().label() + ")", file.title());
             assertSame(lesson.id(), shown, file.simulation().run());
             RunResult tried = file.with(lesson.tryIt().changes()).simulation().run();
             assertSame(
@@ -467,6 +469,64 @@ class LessonSiteTest {
                 assertEquals(refined.size(), new HashSet<>(refined).size());
             });
         }
+    }
+
+    /** Regression: where the units of the US come first, files stayed metric and sliders stopped at 0.53 gal. */
+    @Test
+    void filesCommandsAndSlidersForTheUsHaveItsUnits() {
+        List<String> stops = new ArrayList<>();
+        for (Lesson lesson : Lessons.all()) {
+            String text = lesson.file(UnitSystem.US);
+            Scenario file = ScenarioReader.read(lesson.id(), text);
+            assertEquals(UnitSystem.US, file.units(), lesson.id());
+            assertFalse(
+                    Pattern.compile("\\d (bar|L|degC|K|mm?)\\b").matcher(text).find(), text);
+            Scenario own = lesson.tryIt().house().scenario();
+            assertEquals(
+                    own.system().tank().volume(),
+                    file.system().tank().volume(),
+                    1e-3 * own.system().tank().volume());
+            assertEquals(
+                    own.system().supplyAtStart().absolute(1e5),
+                    file.system().supplyAtStart().absolute(1e5),
+                    100); // four digits
+            assertEquals(
+                    own.system().heater().setPoint(), file.system().heater().setPoint(), 0.05); // the same
+            file.with(lesson.tryIt().changes()).system();
+            assertTrue(lesson.tryIt().command(UnitSystem.US).endsWith(" -u us"));
+            lesson.slider().map(slider -> slider.refined(UnitSystem.US)).ifPresent(slider -> {
+                assertTrue(slider.scenarios().size() >= 10, lesson.id());
+                stops.addAll(slider.values());
+            });
+        }
+        assertTrue(
+                stops.containsAll(List.of("0.5 gal", "3.5 gal", "9 gal", "12 L", "15 psi", "95 psi", "6.4 bar")),
+                stops::toString);
+        stops.removeIf(stop -> stop.matches("\\d(\\.5)? gal|\\d*[05] psi"));
+        assertEquals(List.of("4.2 bar", "12 L", "6.4 bar", "4.2 bar"), stops, "else the houses themselves");
+        assertEquals(
+                "heatswell run orchard-lodge-vessel --set \"vessel.volume=6.34 gal\" -u us",
+                Lessons.named("the-size").tryIt().command(UnitSystem.US));
+    }
+
+    /** Regression: nobody could sketch a curve without knowing where it starts. */
+    @Test
+    void aSheetSaysWhereTheCurvesStart() throws Exception {
+        for (Lesson lesson : Lessons.all()) {
+            String sheet = PAGES.get("worksheet-" + lesson.id() + ".html")
+                    .replaceAll("<[^>]*>", "")
+                    .replace('\u00a0', ' ');
+            assertTrue(
+                    Pattern.compile("(The gauge|The water) starts at \\d")
+                            .matcher(sheet)
+                            .find(),
+                    lesson.id());
+        }
+        String size =
+                PAGES.get("worksheet-the-size.html").replaceAll("<[^>]*>", "").replace('\u00a0', ' ');
+        assertTrue(
+                size.contains("The gauge starts at 4.2 bar (60.9 psi). The relief valve is set to 7 bar (101.5 psi)."),
+                size);
     }
 
     /** Validation: WCAG 2.1, success criteria 1.4.3 and 1.4.11 (AA): text 4.5 to 1, what shows a control or a curve 3 to 1. */

@@ -132,8 +132,8 @@ class LessonsTest {
                         + lesson.tryIt().shows().words().in(run(lesson)).text(UnitSystem.SI));
         boolean hazard = tried.hazard().isPresent()
                 || Findings.of(tried.summary()).stream().anyMatch(found -> found.severity() == Severity.HAZARD);
-        assertEquals(hazard, hazardous(lesson.tryIt().command()));
-        List<Change> typed = changesOf(words(lesson.tryIt().command()));
+        assertEquals(hazard, hazardous(lesson.tryIt().command(UnitSystem.SI)));
+        List<Change> typed = changesOf(words(lesson.tryIt().command(UnitSystem.SI)));
         int own = typed.size() - lesson.tryIt().changes().size();
         assertEquals(lesson.tryIt().changes(), typed.subList(own, typed.size()), "the command says the same");
         RunResult run = Catalogue.read(lesson.tryIt().house().scenario().name())
@@ -157,7 +157,7 @@ class LessonsTest {
     @MethodSource("lessons")
     void everyCaseHasItsCommand(Lesson lesson) {
         for (Lesson.House one : lesson.houses()) {
-            List<String> words = words(one.command(List.of()));
+            List<String> words = words(one.command(List.of(), UnitSystem.SI));
             assertEquals(one.scenario().name(), words.get(2));
             assertEquals(one.scenario().changes(), changesOf(words));
         }
