@@ -13,7 +13,7 @@ import java.util.function.Supplier;
  * A study ready to start: the uncertain inputs, the model that turns them into outputs, and the number of samples.
  * Immutable.
  *
- * <p>The samples are points of the sequence of Sobol', shifted at random as the seed says, and turned into values by
+ * <p>The samples are points of the sequence of Sobol', scrambled as the seed says, and turned into values by
  * the quantiles of the inputs. They fill the space more evenly than random numbers, and most answers settle with fewer
  * runs. The same seed gives the same answers, bit for bit, with any number of threads.
  */
@@ -109,7 +109,7 @@ public final class Study {
     }
 
     /**
-     * What the random shift of the samples follows from.
+     * What the scrambling of the samples follows from.
      *
      * @return the seed
      */
@@ -210,7 +210,7 @@ public final class Study {
         }
 
         /**
-         * Sets what the random shift of the samples follows from.
+         * Sets what the scrambling of the samples follows from.
          *
          * @param value any number
          * @return this builder

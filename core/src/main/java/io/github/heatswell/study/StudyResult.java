@@ -92,7 +92,7 @@ public final class StudyResult {
      */
     public double[] inputValues(int input) {
         Study.Input wanted = inputs().get(input);
-        PointSource.ShiftedSobol points = new PointSource.ShiftedSobol(inputs().size(), study.seed());
+        PointSource.ScrambledSobol points = new PointSource.ScrambledSobol(inputs().size(), study.seed());
         double[] values = new double[completed()];
         for (int i = 0; i < values.length; i++) {
             values[i] = wanted.distribution().quantile(points.at(i)[input]);

@@ -97,7 +97,7 @@ class StudyTest {
         assertEquals(Math.sqrt(0.125 * 0.875 / 1000), first.standardError(), 5e-4);
     }
 
-    /** Regression: of 64 samples, the second input was said to move what the eighth moves, by 0.61. */
+    /** Regression: of 64 samples that were only shifted, the second input was said to move what the eighth moves, by 0.61. */
     @Test
     void fewSamplesSayHowFarTheirInputsGoTogether() {
         for (int samples : new int[] {64, 256}) {
@@ -110,9 +110,10 @@ class StudyTest {
             }
             StudyResult found = study.build().run();
             double stray = found.strayCorrelation();
-            assertEquals(samples == 64, stray > 0.5, samples + ": " + stray);
-            assertTrue(Math.abs(found.importance(1, 0)) <= stray + 1e-12);
-            assertTrue(samples == 64 || stray < 0.15, samples + ": " + stray);
+            assertTrue(stray > 0 && Math.abs(found.importance(1, 0)) <= stray + 1e-12);
+            // twice the standard deviation, 1 / sqrt(n), of one pair of independent samples; the most of 28 pairs is
+            // more
+            assertTrue(stray < 2 / Math.sqrt(samples), samples + ": " + stray);
         }
     }
 

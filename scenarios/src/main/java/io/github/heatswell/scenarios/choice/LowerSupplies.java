@@ -93,7 +93,7 @@ final class LowerSupplies {
         Optional<LowerSupply> cheapest = lower.stream()
                 .flatMap(column -> way(column).stream())
                 .min(Comparator.comparing(way -> way.price().map(Price::amount).orElse(BigDecimal.ZERO)));
-        // the way that is advised is always shown, and no step before it is left out
+        // the way that is advised is always shown, with the steps before it as far as there is room
         int place = cheapest.map(way -> lower.indexOf(lower.stream()
                         .filter(column ->
                                 column.setting().equals(Optional.of(way.supply().valve())))
@@ -101,8 +101,12 @@ final class LowerSupplies {
                         .orElseThrow()))
                 .orElse(0);
         int end = Math.min(lower.size(), Math.max(place + 1, MAX_SHOWN));
-        all.addAll(lower.subList(Math.max(0, end - MAX_SHOWN), end));
-        return new SupplyTable(all, cheapest);
+        int begin = Math.max(0, end - MAX_SHOWN);
+        all.addAll(lower.subList(begin, end));
+        List<Pressure> leftOut = lower.subList(0, begin).stream()
+                .flatMap(column -> column.setting().stream())
+                .toList();
+        return new SupplyTable(all, leftOut, cheapest);
     }
 
     private Optional<ReducingValve> valve() {

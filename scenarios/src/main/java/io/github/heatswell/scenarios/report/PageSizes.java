@@ -20,6 +20,7 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.Decimals;
+import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -30,6 +31,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** What each vessel on sale would do, and what the water of a year costs, as the printed report shows them. */
 final class PageSizes {
@@ -189,9 +191,19 @@ final class PageSizes {
         }
         return Optional.of(new Grid(
                 "Peak of the worst heat-up at lower supplies, each vessel precharged to match; ok: within the limit in nine of"
-                        + " ten sampled houses until a year after charging",
+                        + " ten sampled houses until a year after charging"
+                        + leftOut(answer.supplies().leftOut(), atmosphere, shown),
                 heads,
                 rows));
+    }
+
+    private static String leftOut(List<Pressure> settings, double atmosphere, QuantityFormat shown) {
+        return settings.isEmpty()
+                ? ""
+                : "; not shown, for want of room: "
+                        + settings.stream()
+                                .map(setting -> shown.pressure(setting.gauge(atmosphere)))
+                                .collect(Collectors.joining(" and "));
     }
 
     private static String cell(
