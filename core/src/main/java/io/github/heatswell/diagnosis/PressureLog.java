@@ -3,6 +3,7 @@ package io.github.heatswell.diagnosis;
 import java.util.Arrays;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * A logger's record: pressure over time, possibly with the temperature of the water and whether the heater was on. The
@@ -20,6 +21,12 @@ public final class PressureLog {
 
     /** A log that rises by this (Pa) shows a heat-up; own judgement. */
     private static final double HEAT_UP = 0.5e5;
+
+    /** A gauge that moves less (Pa, difference) while water gets so much warmer (K), or the heater is on so long (s), does not move; own judgement. */
+    private static final double UNMOVED = 0.05e5;
+
+    private static final double MUCH_WARMER = 20;
+    private static final double LONG_HEATED = 3_600;
 
     private static final double HALF = 0.5;
     /** How well the time of a reading by hand is known (s); common practice, no source. */
@@ -200,6 +207,25 @@ public final class PressureLog {
      */
     public boolean showsHeatUp() {
         return highest() > gauge[0] + HEAT_UP;
+    }
+
+    /**
+     * Whether the gauge rests although the log's own temperatures or burner say that the tank was heated; own judgement.
+     *
+     * @return true if no reading differs by 0.05 bar while the water gets 20 K warmer, or the heater is on for an hour in all
+     */
+    public boolean restsWhileHeated() {
+        double lowest = Arrays.stream(gauge).min().orElseThrow();
+        double[] kelvin = IntStream.range(0, count())
+                .filter(i -> temperature(i).isPresent())
+                .mapToDouble(i -> temperature(i).orElseThrow())
+                .toArray();
+        double warmer = kelvin.length == 0 ? 0 : Arrays.stream(kelvin).max().orElseThrow() - kelvin[0];
+        double heated = IntStream.range(1, count())
+                .filter(i -> burnerOn(i - 1))
+                .mapToDouble(i -> time(i) - time(i - 1))
+                .sum();
+        return highest() - lowest < UNMOVED && (warmer >= MUCH_WARMER || heated >= LONG_HEATED);
     }
 
     /**

@@ -19,6 +19,7 @@ import io.github.heatswell.diagnosis.SiteCheck;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Supply;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -92,6 +93,11 @@ public final class DiagnosisStory {
         if (hazards.isOverpressure()) {
             return plain("The pressure went above what the plates allow, whatever the cause.");
         }
+        if (isUnmoved()) {
+            return plain(
+                    "The gauge did not move while the tank was heated. It is dead or shut off, or the water has a way back"
+                            + " to the mains: these readings can't tell which.");
+        }
         if (result.misfit()) {
             return plain("These readings don't settle it: none of the causes looked at explains them.");
         }
@@ -112,6 +118,12 @@ public final class DiagnosisStory {
     public Statement details() {
         List<Statement> all = new ArrayList<>();
         List<HypothesisFit> tested = result.tested();
+        if (isUnmoved()) {
+            return plain("");
+        }
+        if (asDescribed() && log.isPresent() && !heated()) {
+            all.add(plain("They show no heat-up, so they say nothing about one."));
+        }
         if (result.misfit()) {
             all.add(plain(closest(tested)));
             all.add(plain(
@@ -279,6 +291,12 @@ public final class DiagnosisStory {
                                 : ". Have that put right. ");
     }
 
+    /** Whether the gauge of a house that is shut in rests although the log says that the tank was heated. */
+    private boolean isUnmoved() {
+        return house.supply().arrangement() != Supply.Arrangement.DIRECT
+                && log.filter(PressureLog::restsWhileHeated).isPresent();
+    }
+
     /** Whether a closed valve is all that keeps the only vessel from working. */
     private boolean opened() {
         return house.vessels().size() == 1 && house.vessels().get(0).condition() == ExpansionVessel.Condition.ISOLATED;
@@ -337,7 +355,11 @@ public final class DiagnosisStory {
      * @return whole sentences, with who is to do it; empty if nothing is left to tell
      */
     public Optional<Statement> next() {
-        return nextReading.words(asDescribed());
+        return isUnmoved() && !isOverpressure()
+                ? Optional.of(plain(
+                        "Next, open the cock of the gauge, or screw another gauge onto a hose tap, and log a heat-up with"
+                                + " every tap shut."))
+                : nextReading.words(asDescribed());
     }
 
     /**

@@ -106,7 +106,33 @@ class DiagnosisStoryTest {
         PressureLog constant = PressureLog.builder(new double[] {0, 60, 120}, new double[] {4e5, 4e5, 4e5})
                 .build();
         assertEquals(
-                agree, story(WITHOUT_VESSEL, constant, described).answer().text(UnitSystem.SI), "nothing was heated");
+                agree + " They show no heat-up, so they say nothing about one.",
+                story(WITHOUT_VESSEL, constant, described).answer().text(UnitSystem.SI),
+                "nothing was heated");
+    }
+
+    /** A dead gauge was taken for a house as described: a log that lacks the rise its own temperatures call for acquits nobody. */
+    @Test
+    void aGaugeThatRestsWhileTheTankIsHeatedAcquitsNobody() {
+        double[] times = {0, 3_600, 7_200};
+        double[] rests = {4e5, 4e5, 4.04e5};
+        HypothesisFit described = fit(Cause.AS_DESCRIBED, 0, 0.9, NONE);
+        PressureLog warmer =
+                PressureLog.builder(times, rests).temperature(285, 300, 320).build();
+        DiagnosisStory story = story(WITHOUT_VESSEL, warmer, described);
+        assertEquals(
+                "The gauge did not move while the tank was heated. It is dead or shut off, or the water has a way back to"
+                        + " the mains: these readings can't tell which.",
+                story.answer().text(UnitSystem.SI));
+        assertTrue(text(story.next()).orElseThrow().startsWith("Next, open the cock of the gauge"));
+        PressureLog fired =
+                PressureLog.builder(times, rests).burner(true, true, true).build();
+        assertTrue(fired.restsWhileHeated());
+        assertFalse(PressureLog.builder(times, rests).build().restsWhileHeated(), "nothing says that it was heated");
+        assertFalse(PressureLog.builder(times, new double[] {4e5, 4.1e5, 4.2e5})
+                .burner(true, true, true)
+                .build()
+                .restsWhileHeated());
     }
 
     @Test

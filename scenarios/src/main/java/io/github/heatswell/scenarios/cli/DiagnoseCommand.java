@@ -12,6 +12,8 @@ import io.github.heatswell.scenarios.report.DiagnosisAnswer;
 import io.github.heatswell.scenarios.report.DiagnosisReport;
 import io.github.heatswell.scenarios.report.ResultFolder;
 import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.nio.file.FileSystemException;
@@ -31,6 +33,8 @@ final class DiagnoseCommand implements ScenarioCommand {
 
     static final String READINGS = "--readings";
     static final String PRESSURE_UNIT = "--pressure-unit";
+    /** A difference this close (Pa) to the pressure of the air may be that; own judgement. */
+    private static final double AS_AIR = 0.2e5;
 
     @Override
     public void describe(CommandSpec spec) {
@@ -99,7 +103,32 @@ final class DiagnoseCommand implements ScenarioCommand {
     public CommandResult answer(Scenario scenario, Request request) throws NoAnswerException {
         OwnersReadings readings = readings(scenario.system().site().atmosphere(), request);
         UnitSystem units = units(scenario, readings, request);
-        return DiagnosisReport.answer(diagnose(scenario.in(units), withHint(readings, units, request), request), units);
+        OwnersReadings doubted = absolute(scenario.system(), readings, units)
+                .map(readings::doubted)
+                .orElse(readings);
+        return DiagnosisReport.answer(diagnose(scenario.in(units), withHint(doubted, units, request), request), units);
+    }
+
+    /** Whether a log begins as far from the supply of the description as the air presses, as a whole sentence; empty if not. */
+    private static Optional<String> absolute(HotWaterSystem house, OwnersReadings readings, UnitSystem units) {
+        if (readings.log().isEmpty()) {
+            return Optional.empty();
+        }
+        double air = house.site().atmosphere();
+        double above =
+                readings.log().get().gauge(0) - house.supplyAtStart().gauge(air) + house.head(house.gaugeHeight());
+        String far = QuantityFormat.ascii(units).pressureDifference(Math.abs(above));
+        if (Math.abs(above - air) < AS_AIR) {
+            return Optional.of(
+                    "The log begins " + far + " above the supply pressure described, which is about what the air"
+                            + " presses. If the sensor reads absolute pressure, name its column pressure_psi_abs or pressure_bar_abs.");
+        }
+        return Math.abs(above + air) < AS_AIR
+                ? Optional.of(
+                        "The log begins " + far + " below the supply pressure described, which is about what the air"
+                                + " presses. If its sensor reads 0 in open air, it is no absolute one: leave abs out of the name of its"
+                                + " column.")
+                : Optional.empty();
     }
 
     /** Those asked for; else those of the owner's file; of a bundled house, which is nobody's, those of the log. */

@@ -2,12 +2,15 @@ package io.github.heatswell.scenarios.readings;
 
 import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.scenarios.readings.LogRows.CellException;
+import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.IntStream;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Assembles the rows of a file into a log, and notes oddities. */
 final class LogAssembly {
@@ -22,6 +25,18 @@ final class LogAssembly {
     private static final int ORDERLY = 10;
     private static final int GAP = 5;
     private static final double OUTLIER = 8;
+    /** Between these (Pa, gauge) the highest reading of a log usually is; beyond, its unit may be wrong. Own judgement. */
+    private static final double UNLIKELY_PEAK = 1e5;
+
+    private static final double UNLIKELY_HIGH = 25e5;
+    /** So fast (Pa/s) no heater of a house lets the pressure rise for long: a bar in half a minute; own judgement. */
+    private static final double FASTEST = 1e5 / 30;
+
+    private static final double MOST_OF_IT = 0.9;
+    /** So far apart (s) so many readings are seldom. */
+    private static final double SELDOM = 1_800;
+
+    private static final int MANY = 100;
 
     private final LogColumns columns;
     private final LogHeader header;
@@ -128,12 +143,52 @@ final class LogAssembly {
                 "one line above the names of the columns was skipped",
                 "%d lines above the names of the columns were skipped");
         remarks.addAll(remarks(log));
-        return new LogReader.LogFile(log, header.units(), header.understood(), remarks);
+        String understood = Stream.of(header.understood().stream(), columns.doubt().stream(), doubts(log))
+                .flatMap(one -> one)
+                .collect(Collectors.joining(" "));
+        return new LogReader.LogFile(
+                log, header.units(), Optional.of(understood).filter(one -> !one.isEmpty()), remarks);
+    }
+
+    /** What makes units doubtful, as whole sentences: an answer from wrong ones is wrong throughout. */
+    private Stream<String> doubts(PressureLog log) {
+        List<String> doubts = new ArrayList<>();
+        double peak = log.highest();
+        if (peak < UNLIKELY_PEAK || peak > UNLIKELY_HIGH) {
+            doubts.add("The highest pressure is " + both.pressure(peak) + ": is the pressure unit right?");
+        }
+        if (!header.hasClock() && rises(log) > FASTEST) {
+            doubts.add("The pressure rises by " + both.pressureDifference(log.highest() - log.gauge(0))
+                    + " in a log of " + both.time(log.end())
+                    + ", faster than heaters do: is the time unit right, or are these minutes?");
+        }
+        double apart = log.end() / (log.count() - 1);
+        if (header.timeUnit() == DurationUnit.MINUTE && apart >= SELDOM && log.count() >= MANY) {
+            doubts.add(
+                    "The readings are " + both.time(apart) + " apart: is the time unit right, or are these seconds?");
+        }
+        if (repeated > forward) {
+            doubts.add(
+                    "Most rows repeat the time of the row before and were skipped: did the times lose their seconds?");
+        }
+        return doubts.stream();
+    }
+
+    /** How fast (Pa/s) the pressure goes from a tenth to nine tenths of its whole rise; 0 where it rises little or falls in between. */
+    private static double rises(PressureLog log) {
+        double first = log.gauge(0);
+        double rise = log.highest() - first;
+        int begins = 0;
+        int ends = 0;
+        while (log.gauge(ends) < first + MOST_OF_IT * rise) {
+            begins = log.gauge(ends) <= first + (1 - MOST_OF_IT) * rise ? ends : begins;
+            ends++;
+        }
+        return log.showsHeatUp() && ends > begins + 2 ? MOST_OF_IT * rise / (log.time(ends) - log.time(begins)) : 0;
     }
 
     private List<String> remarks(PressureLog log) {
         List<String> remarks = new ArrayList<>(columns.remarks());
-        unlikelyUnit(remarks, log);
         note(remarks, empty, "one row without a pressure was skipped", "%d rows without a pressure were skipped");
         note(
                 remarks,
@@ -158,14 +213,6 @@ final class LogAssembly {
                 "one reading stands out from its neighbours; unless a cause explains it, it gets little weight",
                 "%d readings stand out from their neighbours; those that no cause explains get little weight");
         return remarks;
-    }
-
-    private void unlikelyUnit(List<String> remarks, PressureLog log) {
-        double peak =
-                IntStream.range(0, log.count()).mapToDouble(log::gauge).max().orElse(0);
-        if (peak < LogMarks.LEAST_PEAK || peak > LogMarks.MAX_PEAK) {
-            remarks.add("the highest pressure is " + both.pressure(peak) + "; is the pressure unit right?");
-        }
     }
 
     private static void note(List<String> remarks, long number, String ofOne, String ofSeveral) {

@@ -2,11 +2,15 @@ package io.github.heatswell.scenarios.readings;
 
 import io.github.heatswell.scenarios.readings.LogRows.CellException;
 import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Where in a row each quantity stands, and how its cells become numbers. */
 final class LogColumns {
@@ -14,8 +18,17 @@ final class LogColumns {
     /** No water in a tank is hotter (K): 110 degC. */
     private static final double HOTTEST = 383.15;
 
+    /** Warmer (K) than this no tank is usually kept: 90 degC. */
+    private static final double VERY_HOT = 363.15;
+    /** Colder (K) than this no water in a pipe is, whatever a thermometer errs: -3 degC. */
+    private static final double FROZEN = 270.15;
+    /** As many degrees Fahrenheit water has that boils in a closed tank. */
+    private static final double HOTTEST_FAHRENHEIT = 250;
+
     /** Cells that say there is no reading. */
     private static final Set<String> MISSING = Set.of("", "-", "--", "---", "n/a", "na", "nan", "null");
+    /** What a spreadsheet writes where it could compute nothing. */
+    private static final Pattern ERROR = Pattern.compile("#(?:[A-Z/0]{2,6}[!?]|N/A|NV)", Pattern.CASE_INSENSITIVE);
 
     private final LogHeader header;
     private final List<String> names;
@@ -34,6 +47,12 @@ final class LogColumns {
     private final int temperature;
     private final int burner;
     private long line;
+    private long errors;
+    private String error = "";
+    private double hottest = Double.NEGATIVE_INFINITY;
+    private long frozen;
+    private long known;
+    private LogMarks.Suspicion tooCold;
 
     /**
      * The columns that a first line names.
@@ -64,17 +83,30 @@ final class LogColumns {
     List<String> remarks() {
         List<String> all = new ArrayList<>(header.remarks());
         all.addAll(remarks);
+        if (errors > 0) {
+            all.add((errors == 1 ? "one cell holds" : errors + " cells hold") + " an error of a spreadsheet such as "
+                    + Printable.quote(error) + " and no reading");
+        }
         if (split != null) {
             split.remark().ifPresent(all::add);
         }
         return all;
     }
 
+    /** What makes the unit of the temperatures doubtful, as a whole sentence; empty if nothing does. */
+    Optional<String> doubt() {
+        return hottest > VERY_HOT
+                ? Optional.of("The water reaches "
+                        + QuantityFormat.ascii(UnitSystem.SI).inBoth().temperature(hottest)
+                        + ", hotter than tanks are kept: is the unit of the temperatures right?")
+                : Optional.empty();
+    }
+
     /** Takes notice of a new row; refuses it if it has more in it than the columns that have names. */
     void begin(List<String> row, long at) {
         line = at;
         refuseSurplus(row);
-        if (split != null && !isMissing(row, pressure)) {
+        if (split != null && !cell(row, pressure).isEmpty()) {
             split.watch(cell(row, pressure), cell(row, pressure + 1), at);
         }
     }
@@ -112,10 +144,19 @@ final class LogColumns {
      * @param end how long the log lasts (s)
      */
     void refuseLostMarks(double lowest, double highest, double end) {
+        boolean fahrenheit = tooHot != null
+                && header.temperatureUnit() == TemperatureUnit.CELSIUS
+                && TemperatureUnit.CELSIUS.fromSi(hottest) <= HOTTEST_FAHRENHEIT;
+        if (fahrenheit && (split == null || !split.isCoarse())) {
+            throw new CellException(tooHot.line(), temperature, tooHot.message());
+        }
         if (split != null) {
             split.refusal().ifPresent(found -> {
                 throw new CellException(found.line(), pressure, found.message());
             });
+        }
+        if (2 * frozen > known) {
+            throw new CellException(tooCold.line(), temperature, tooCold.message());
         }
         LogMarks.ofPressure(pressures, header.toGauge(), lowest, highest).ifPresent(found -> {
             throw new CellException(found.line(), pressure, found.message());
@@ -186,6 +227,21 @@ final class LogColumns {
                 row,
                 temperature,
                 "");
+        known++;
+        hottest = Math.max(hottest, read);
+        if (read < FROZEN) {
+            frozen++;
+            tooCold = tooCold != null
+                    ? tooCold
+                    : new LogMarks.Suspicion(
+                            line,
+                            "temperature: '" + cell(row, temperature)
+                                    + "' is below freezing, as most readings are; is the unit"
+                                    + " right"
+                                    + (header.temperatureUnit() == TemperatureUnit.FAHRENHEIT
+                                            ? ", or is it degC?"
+                                            : "?"));
+        }
         if (read > HOTTEST && tooHot == null) {
             tooHot = new LogMarks.Suspicion(
                     line,
@@ -197,8 +253,14 @@ final class LogColumns {
         return read;
     }
 
-    private static boolean isMissing(List<String> row, int place) {
-        return MISSING.contains(cell(row, place).toLowerCase(Locale.ROOT));
+    private boolean isMissing(List<String> row, int place) {
+        String text = cell(row, place);
+        boolean wrong = ERROR.matcher(text).matches();
+        if (wrong) {
+            errors++;
+            error = error.isEmpty() ? text : error;
+        }
+        return wrong || MISSING.contains(text.toLowerCase(Locale.ROOT));
     }
 
     private static double read(LogNumbers numbers, List<String> row, int place, long line) {
@@ -220,7 +282,7 @@ final class LogColumns {
     }
 
     boolean burner(List<String> row) {
-        String text = cell(row, burner).toLowerCase(Locale.ROOT);
+        String text = isMissing(row, burner) ? "" : cell(row, burner).toLowerCase(Locale.ROOT);
         return switch (text) {
             case "on", "1", "true", "yes" -> true;
             case "", "off", "0", "false", "no" -> false;

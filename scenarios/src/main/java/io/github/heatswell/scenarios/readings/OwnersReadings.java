@@ -100,6 +100,21 @@ public record OwnersReadings(
     }
 
     /**
+     * The same with one more doubt about how the log was understood.
+     *
+     * @param doubt a whole sentence
+     * @return all readings
+     */
+    public OwnersReadings doubted(String doubt) {
+        return new OwnersReadings(
+                log,
+                spots,
+                units,
+                Optional.of(understood.map(said -> said + " " + doubt).orElse(doubt)),
+                remarks);
+    }
+
+    /**
      * The same with one more remark about the log.
      *
      * @param remark a sentence without capital and point

@@ -71,6 +71,11 @@ final class SplitDecimals {
         this.temperature = temperature;
     }
 
+    /** Whether the unit of the pressures is too coarse for whole numbers. */
+    boolean isCoarse() {
+        return coarse;
+    }
+
     /** Takes notice of a row that has a pressure. */
     void watch(String pressure, String next, long line) {
         if (other) {

@@ -149,7 +149,7 @@ public final class DiagnosisReport {
         });
         tables.estimates().map(Grid::onPage).forEach(figures::add);
         tables.numbers().ifPresent(numbers -> {
-            figures.add(new Block.Subheading("Numbers, with the likeliest cause").onScreen());
+            figures.add(new Block.Subheading(tables.ofNumbers()).onScreen());
             figures.add(numbers.onScreen());
         });
         tables.check().map(Grid::onPage).ifPresent(figures::add);

@@ -41,7 +41,14 @@ final class DiagnosisTables {
     String order() {
         return result.misfit()
                 ? "Causes, the weightiest first; none explains the readings, so the weights only compare them"
-                : "Causes, the likeliest first";
+                : isAsDescribedBefore()
+                        ? "Causes: the house as described, which explains the readings, then the likeliest first"
+                        : "Causes, the likeliest first";
+    }
+
+    /** Whether the house as described goes before a likelier fault. */
+    private boolean isAsDescribedBefore() {
+        return story.listed().get(0) != result.best();
     }
 
     /** The causes with how well each explains the readings. */
@@ -120,10 +127,17 @@ final class DiagnosisTables {
     }
 
     private List<HypothesisFit> explaining() {
-        return result.misfit() ? List.of() : result.alike();
+        return result.misfit()
+                ? List.of()
+                : story.listed().stream().filter(result.alike()::contains).toList();
     }
 
-    /** Those of the likeliest in short; empty if there are none, or if it does not explain the readings. */
+    /** With which cause {@link #numbers} go. */
+    String ofNumbers() {
+        return isAsDescribedBefore() ? "Numbers, with the house as described" : "Numbers, with the likeliest cause";
+    }
+
+    /** Those of the first in short; empty if there are none, or if it does not explain the readings. */
     Optional<Block.Items> numbers() {
         List<String> numbers = explaining().stream()
                 .limit(1)

@@ -178,8 +178,6 @@ class LogManglingTest {
                         log().replaceFirst("4\\.200", "####"),
                         "2:3: pressure: '####' is not a number"),
                 Arguments.of(
-                        "a formula", log().replaceFirst("4\\.200", "#REF!"), "2:3: pressure: '#REF!' is not a number"),
-                Arguments.of(
                         "quotes around whole lines",
                         log().lines().map(line -> '"' + line + '"').collect(Collectors.joining("\n")),
                         "1:1: the whole line is in quotation marks, which makes it one column; remove the quotation"
@@ -293,11 +291,81 @@ class LogManglingTest {
 
     @ParameterizedTest
     @CsvSource({"pressure_bar, pressure_kPa, 0.07 bar (1 psi)", "pressure_bar, pressure_MPa, 68.59 bar (994.8 psi)"})
-    void anUnlikelyUnitIsRemarkedUpon(String heading, String instead, String peak) throws IOException {
-        List<String> remarks = read(log().replace(heading, instead)).remarks();
+    void anUnlikelyUnitIsDoubted(String heading, String instead, String peak) throws IOException {
+        doubted(log().replace(heading, instead), "The highest pressure is " + peak + ": is the pressure unit right?");
+    }
+
+    private void doubted(String text, String doubt) throws IOException {
+        String said = read(text).understood().orElse("");
+        assertTrue(said.contains(doubt), said);
+    }
+
+    /** A unit that is wrong for certain is refused, and one that may be wrong is doubted right behind the verdict. */
+    @Test
+    void unitsThatAreNotThoseOfTheNumbersAreDoubted() throws IOException {
+        doubted(
+                eachRow(row -> Integer.parseInt(row.split(",")[0]) / 60 + row.substring(row.indexOf(','))),
+                "The pressure rises by 2.66 bar (38.6 psi) in a log of 29 s, faster than heaters do: is the time unit"
+                        + " right, or are these minutes?");
+        StringBuilder hours = new StringBuilder("time_min,pressure_bar\n");
+        for (int i = 0; i < 120; i++) {
+            hours.append(60 * i).append(",4.").append(i % 10).append('\n');
+        }
+        doubted(hours.toString(), "The readings are 1 h apart: is the time unit right, or are these seconds?");
+        doubted(
+                "time,pressure_bar\n06:00,4\n06:00,4.1\n06:00,4.2\n06:00,4.2\n07:00,4.3\n08:00,4.4\n",
+                "Most rows repeat the time of the row before and were skipped: did the times lose their seconds?");
+        doubted(
+                log().replace("12.3,", "96.3,"),
+                "The water reaches 96.3 degC (205.3 degF), hotter than tanks are kept: is the unit of the temperatures right?");
+        assertTrue(read(log()).understood().isEmpty(), "nothing is doubted that is in order");
+    }
+
+    /** Degrees Fahrenheit under Celsius were taken for decimals that a comma had cut off, and Celsius under Fahrenheit for ice. */
+    @Test
+    void degreesOfTheOtherScaleAreRefused() {
+        StringBuilder hot = new StringBuilder("time_min,pressure_psi,temperature_C\n");
+        StringBuilder cold = new StringBuilder("time_min,pressure_psi,temperature_F\n");
+        for (int i = 0; i < 20; i++) {
+            hot.append(3 * i)
+                    .append(',')
+                    .append(61 + 2 * i)
+                    .append(',')
+                    .append(48 + 10 * i)
+                    .append('\n');
+            cold.append(3 * i)
+                    .append(',')
+                    .append(61 + 2 * i)
+                    .append(',')
+                    .append(9 + i)
+                    .append('\n');
+        }
+        refused(
+                hot.toString(),
+                "9:7: temperature: '118' is above 110 degC, and no water in a tank is as hot; is the unit"
+                        + " right, or is it degF?");
+        refused(
+                cold.toString(),
+                "2:6: temperature: '9' is below freezing, as most readings are; is the unit right, or is it"
+                        + " degC?");
+    }
+
+    private void refused(String text, String message) {
+        InvalidReadingsException refusal = assertThrows(InvalidReadingsException.class, () -> read(text));
+        assertTrue(refusal.getMessage().contains(message), refusal.getMessage());
+    }
+
+    /** What a spreadsheet writes where it could compute nothing is no reading; a column too narrow for its numbers hides some. */
+    @ParameterizedTest
+    @ValueSource(strings = {"#VALUE!", "#REF!", "#DIV/0!", "#N/A", "#NAME?", "#NUM!", "#NULL!", "#WERT!", "#NV"})
+    void anErrorOfASpreadsheetIsNoReading(String error) throws IOException {
+        LogReader.LogFile read = read(log().replaceFirst("4\\.200", error).replaceFirst("13\\.4", error));
+        assertEquals(29, read.log().count());
+        assertTrue(read.log().temperature(0).isEmpty());
         assertTrue(
-                remarks.contains("the highest pressure is " + peak + "; is the pressure unit right?"),
-                remarks.toString());
+                read.remarks()
+                        .contains("2 cells hold an error of a spreadsheet such as '" + error + "' and no reading"),
+                read.remarks()::toString);
     }
 
     /** Lost seconds make rows repeat a time, and lost cells leave rows without a pressure: both are said. */
