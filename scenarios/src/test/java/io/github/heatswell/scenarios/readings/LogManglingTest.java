@@ -317,7 +317,7 @@ class LogManglingTest {
                 "Most rows repeat the time of the row before and were skipped: did the times lose their seconds?");
         doubted(
                 log().replace("12.3,", "96.3,"),
-                "The water reaches 96.3 degC (205.3 degF), hotter than tanks are kept: is the unit of the temperatures right?");
+                "The water reaches 96.3 degC (205 degF), hotter than tanks are kept: is the unit of the temperatures right?");
         assertTrue(read(log()).understood().isEmpty(), "nothing is doubted that is in order");
     }
 
