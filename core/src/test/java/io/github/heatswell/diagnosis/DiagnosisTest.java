@@ -23,10 +23,12 @@ import java.util.Map;
 import java.util.Set;
 import org.hipparchus.random.RandomGenerator;
 import org.hipparchus.random.Well19937c;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
+@Order(1)
 class DiagnosisTest {
 
     /** That the water is too hot, and what else raises the peak of a heat-up. */

@@ -2,6 +2,7 @@ package io.github.heatswell.diagnosis;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -11,10 +12,11 @@ import org.junit.jupiter.api.Test;
  * interval. With the true cause alone fitted to 216 logs (the houses 1000 to 1269 whose cause has numbers) it was 162 of 166;
  * in 8 searches the end was worse than the truth.
  */
+@Order(1)
 class RoundTripTest {
 
-    /** Two houses whose logs tell the cause. */
-    private static final int ORDINARY = 2;
+    /** Six houses, of which the logs of two tell the cause. */
+    private static final int ORDINARY = 6;
 
     private static final int CASES = Integer.getInteger("diagnosis.cases", ORDINARY);
     private static final int FROM = Integer.getInteger("diagnosis.from", 9);

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.Test;
  * get there; how much they share otherwise, the relieved water, the instants and the remaining peaks say.
  */
 @Tag("validation")
+@Order(1)
 class RandomComparisonTest {
 
     private static final int ORDINARY = 6;

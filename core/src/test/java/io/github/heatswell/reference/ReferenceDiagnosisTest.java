@@ -23,6 +23,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.random.RandomGenerator;
 import org.hipparchus.random.Well19937c;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -30,6 +31,7 @@ import org.junit.jupiter.api.Test;
  * houses are looked at with {@code -Dtest.jvm.options=-Dreference.logs=40}, and others from another {@code
  * reference.from} on.
  */
+@Order(1)
 class ReferenceDiagnosisTest {
 
     private static final int ORDINARY = 1;

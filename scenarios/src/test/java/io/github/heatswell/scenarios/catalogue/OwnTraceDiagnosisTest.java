@@ -25,6 +25,7 @@ import java.util.function.IntUnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -37,6 +38,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * looked at with {@code -Dlong.look=true} in {@code test.jvm.options}, which takes about an hour; {@code -Dlong.look.houses=REGEX}
  * picks some of the houses.
  */
+@Order(1)
 class OwnTraceDiagnosisTest {
 
     private static final int HOURS = 12;

@@ -21,12 +21,14 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Contracts of the file: it reads back as what was answered, and what was not known is a range or says so. */
+@Order(1)
 class WrittenFileTest {
 
     /** An atmosphere (Pa) to compare gauge readings at; any will do. */

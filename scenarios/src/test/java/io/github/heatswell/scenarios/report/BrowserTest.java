@@ -20,6 +20,7 @@ import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -27,6 +28,7 @@ import org.junit.jupiter.api.io.TempDir;
  * Reports in a browser: they fit a phone, a tablet and paper, ask for nothing and complain of nothing. Skipped where there is
  * no browser, unless the system property {@code browser.required} is true.
  */
+@Order(1)
 class BrowserTest {
 
     /** A phone, a tablet, and the width of A4 at 96 dots an inch (px). */

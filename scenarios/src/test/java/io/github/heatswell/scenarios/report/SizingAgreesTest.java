@@ -22,10 +22,12 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Regression: what a sizing says in one place, another place of its screen or page does not deny, nor does the run. */
+@Order(1)
 class SizingAgreesTest {
 
     /**

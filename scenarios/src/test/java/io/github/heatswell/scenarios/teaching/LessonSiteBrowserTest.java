@@ -26,6 +26,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -33,6 +34,7 @@ import org.junit.jupiter.api.io.TempDir;
  * The site in a browser, from files. Skipped where there is no browser, unless the system property
  * {@code browser.required} is true.
  */
+@Order(1)
 class LessonSiteBrowserTest {
 
     /** A phone, and A4 at 96 dots an inch (px). */
