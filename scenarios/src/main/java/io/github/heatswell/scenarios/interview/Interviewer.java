@@ -9,9 +9,12 @@ import io.github.heatswell.scenarios.interview.Question.Unknown;
 import io.github.heatswell.scenarios.interview.ScenarioText.Reach;
 import io.github.heatswell.scenarios.wording.Spoken;
 import io.github.heatswell.units.UnitSystem;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Asks the questions one by one until all are answered or the other side leaves. */
@@ -201,13 +204,12 @@ final class Interviewer {
 
     /** The answer if a file may say so; without the uncertainty of the reading where that alone passes a limit. */
     private Answer sound(Question question, Answer answer) {
-        if (checks().faults(answers.with(question, answer), question).isEmpty()) {
-            return answer;
-        }
-        Answer plain = answer.withoutSpread();
-        List<String> faults = checks().faults(answers.with(question, plain), question);
-        if (faults.isEmpty()) {
-            return plain;
+        List<String> faults = List.of();
+        for (Answer one : new LinkedHashSet<>(List.of(answer, answer.withoutSpread()))) {
+            faults = checks().faults(answers.with(question, one), question);
+            if (faults.isEmpty()) {
+                return one;
+            }
         }
         throw new IllegalArgumentException(String.join("; ", faults));
     }
@@ -238,8 +240,12 @@ final class Interviewer {
         List<String> faults(Answers answers, Question asked) {
             List<Lines.Line> written = new Lines(answers, units)
                     .all().stream().filter(Lines.Line::given).toList();
+            // without a range, all three texts are one
+            Set<String> texts = new HashSet<>();
             for (Reach reach : Reach.values()) {
-                List<String> faults = faults(ScenarioText.of(answers, units, reach)).stream()
+                String text = ScenarioText.of(answers, units, reach);
+                List<String> said = texts.add(text) ? faults(text) : List.of();
+                List<String> faults = said.stream()
                         .filter(message -> written.stream().anyMatch(line -> concerns(field(message), line)))
                         .map(message -> sentence(message, asked))
                         .distinct()

@@ -12,6 +12,8 @@ public final class Wrapped {
     /** The blank between the digits of one number, such as {@code 46 800}. */
     private static final Pattern WITHIN_NUMBER = Pattern.compile("(?<=(?<!\\d)\\d{1,3}) (?=\\d{3}(?!\\d))");
 
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
+
     private static final char KEPT = '\u00a0';
 
     private Wrapped() {}
@@ -28,7 +30,7 @@ public final class Wrapped {
         StringBuilder lines = new StringBuilder();
         StringBuilder line = new StringBuilder(first);
         boolean begun = false;
-        for (String word : whole(text).split("\\s+")) {
+        for (String word : BLANKS.split(whole(text))) {
             if (begun && line.length() + 1 + word.length() > WIDTH) {
                 lines.append(line).append('\n');
                 line.setLength(0);
@@ -42,6 +44,13 @@ public final class Wrapped {
     }
 
     private static String whole(String text) {
-        return WITHIN_NUMBER.matcher(text.strip()).replaceAll(String.valueOf(KEPT));
+        String plain = text.strip();
+        for (int i = plain.indexOf(' '); i > 0; i = plain.indexOf(' ', i + 1)) {
+            // most texts hold no such number, and the pattern looks back from every blank
+            if (Character.isDigit(plain.charAt(i - 1)) && Character.isDigit(plain.charAt(i + 1))) {
+                return WITHIN_NUMBER.matcher(plain).replaceAll(String.valueOf(KEPT));
+            }
+        }
+        return plain;
     }
 }
