@@ -93,7 +93,7 @@ final class SizeOdds {
                 : ", until a year after charging)";
         return (certainty.filter(SizeCertainty::usual).isPresent()
                         ? " (values varied by the usual tolerances"
-                        : " (values varied within the ranges given")
+                        : " (values varied within their ranges")
                 + loss;
     }
 

@@ -56,13 +56,13 @@ final class DoubtsOf {
                         Optional.empty(),
                         assumed.range())));
         Set<String> choices = new TreeSet<>(scenario.notKnown());
+        CHOICES.stream().filter(field -> isGuessed(scenario, field)).forEach(choices::add);
+        Set<String> spread =
+                scenario.uncertain().stream().map(UncertainField::field).collect(Collectors.toSet());
         scenario.given().forEach((field, value) -> {
-            Optional<NamedValue> guessed = NamedValue.of(field).filter(named -> isGuessed(scenario, field));
-            boolean spread = scenario.uncertain().stream()
-                    .anyMatch(known -> known.field().equals(field));
-            if (guessed.filter(NamedValue::isChoice).isPresent()) {
-                choices.add(guessed.get().field());
-            } else if (guessed.isPresent() && !spread) {
+            boolean plain =
+                    NamedValue.of(field).filter(named -> !named.isChoice()).isPresent() && !spread.contains(field);
+            if (plain && isGuessed(scenario, field)) {
                 all.add(new Doubt(field, measured(field, value), Optional.empty(), List.of()));
             }
         });
@@ -118,7 +118,7 @@ final class DoubtsOf {
     }
 
     private static boolean isGuessed(Scenario scenario, String field) {
-        return scenario.origin(field) == Origins.Kind.GUESSED;
+        return scenario.origin(field) == Origin.GUESSED;
     }
 
     private static boolean isRange(UncertainField field) {

@@ -302,18 +302,18 @@ public final class Scenario {
      * @param field a field that the file or a change gives, such as {@code relief[0].opens}
      * @return the origin, as far as the file says so
      */
-    public Origins.Kind origin(String field) {
+    public Origin origin(String field) {
         if (changes().stream().map(Change::field).anyMatch(field::equals)) {
-            return Origins.Kind.CHANGED;
+            return Origin.CHANGED;
         }
         String named = NamedValue.of(field).map(NamedValue::field).orElse(field);
         if (notKnown.contains(named)) {
-            return Origins.Kind.NOT_KNOWN;
+            return Origin.NOT_KNOWN;
         }
-        Origins.Kind said = origins.of(field);
-        return said == Origins.Kind.GIVEN
+        Origin said = origins.of(field);
+        return said == Origin.GIVEN
                         && uncertain().stream().map(UncertainField::field).anyMatch(field::equals)
-                ? Origins.Kind.RANGE
+                ? Origin.RANGE
                 : said;
     }
 

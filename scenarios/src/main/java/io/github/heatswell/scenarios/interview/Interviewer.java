@@ -2,7 +2,7 @@ package io.github.heatswell.scenarios.interview;
 
 import io.github.heatswell.scenarios.fault.Fault;
 import io.github.heatswell.scenarios.file.InvalidScenarioException;
-import io.github.heatswell.scenarios.file.Origins;
+import io.github.heatswell.scenarios.file.Origin;
 import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.scenarios.interview.Answers.Answer;
 import io.github.heatswell.scenarios.interview.Question.Unknown;
@@ -280,7 +280,7 @@ final class Interviewer {
             String field = field(message);
             String words = message.substring(message.indexOf(": ") + 2);
             return Questions.all().stream()
-                    .filter(question -> concerns(field, new Lines.Line(question.id(), "", "", Origins.Kind.GIVEN)))
+                    .filter(question -> concerns(field, new Lines.Line(question.id(), "", "", Origin.GIVEN)))
                     .filter(question -> question != asked)
                     .findFirst()
                     .map(question -> question.label() + ": " + words)

@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.interview;
 
-import io.github.heatswell.scenarios.file.Origins;
+import io.github.heatswell.scenarios.file.Origin;
 import io.github.heatswell.scenarios.interview.Answers.Answer;
 import io.github.heatswell.scenarios.interview.Question.Unknown;
 import io.github.heatswell.scenarios.interview.ScenarioText.Reach;
@@ -48,10 +48,10 @@ final class Lines {
 
     private Line known(Question question, Answer answer) {
         if (question.id().equals(PlaceQuestion.PLACE) && answer.guessed()) {
-            return new Line(question.id(), answer.value(), "as answered; " + PlaceQuestion.TAKEN, Origins.Kind.GUESSED);
+            return new Line(question.id(), answer.value(), "as answered; " + PlaceQuestion.TAKEN, Origin.GUESSED);
         }
         String said = answer.guessed() ? "as guessed" : "as answered";
-        Origins.Kind origin = answer.guessed() ? Origins.Kind.GUESSED : Origins.Kind.GIVEN;
+        Origin origin = answer.guessed() ? Origin.GUESSED : Origin.GIVEN;
         if (AnswerKind.Quantity.isRange(answer.value()) && question.kind() instanceof AnswerKind.Quantity) {
             return new Line(question.id(), answer.value(), said + ": anything between these", origin);
         }
@@ -67,12 +67,12 @@ final class Lines {
                                         ? "twice what a reading is off by"
                                         : units.spelled(question.spread().reason()))
                                 + ", common practice, no source",
-                        answer.guessed() ? origin : Origins.Kind.USUAL_ACCURACY);
+                        answer.guessed() ? origin : Origin.USUAL_ACCURACY);
     }
 
     private Line unknown(Question question) {
         Unknown unknown = question.unknown(answers);
-        return new Line(question.id(), unknown.in(units), unknown.reason(), Origins.Kind.TYPICAL);
+        return new Line(question.id(), unknown.in(units), unknown.reason(), Origin.TYPICAL);
     }
 
     /**
@@ -83,7 +83,7 @@ final class Lines {
      * @param comment what the value rests on
      * @param origin where the value comes from
      */
-    record Line(String path, String value, String comment, Origins.Kind origin) {
+    record Line(String path, String value, String comment, Origin origin) {
 
         /** The section of the file, or the field itself where it stands at the top. */
         String section() {

@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.interview;
 
 import io.github.heatswell.place.Place;
-import io.github.heatswell.scenarios.file.Origins;
+import io.github.heatswell.scenarios.file.Origin;
 import io.github.heatswell.scenarios.interview.Answers.Answer;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.Uncertain;
@@ -95,15 +95,15 @@ final class ScenarioText {
 
     /** What the comments say of where values come from, for the reports. */
     private void origins() {
-        Map<Origins.Kind, Set<String>> fields = new EnumMap<>(Origins.Kind.class);
+        Map<Origin, Set<String>> fields = new EnumMap<>(Origin.class);
         lines.all().stream()
                 .filter(Lines.Line::given)
-                .filter(line -> line.origin() != Origins.Kind.TYPICAL || !NOT_KNOWN.containsKey(line.path()))
+                .filter(line -> line.origin() != Origin.TYPICAL || !NOT_KNOWN.containsKey(line.path()))
                 .filter(line -> !ABOUT.contains(line.path()))
                 .filter(line -> !line.value().equals(Place.NOT_KNOWN.key()))
                 .forEach(line -> fields.computeIfAbsent(line.origin(), kind -> new LinkedHashSet<>())
                         .add(OTHER_FIELD.getOrDefault(line.path(), line.path())));
-        fields.remove(Origins.Kind.GIVEN);
+        fields.remove(Origin.GIVEN);
         if (fields.isEmpty()) {
             return;
         }

@@ -117,7 +117,8 @@ final class TankQuestions {
                         "Water above 60 degC (140 degF) scalds within seconds: let it run gently into a bucket with"
                                 + " the thermometer in it, and keep hands and children away. Use a tap without a"
                                 + " mixing valve, just after the heater has switched off. The thermostat knob is"
-                                + " only a rough guide.")
+                                + " only a rough guide. After many short draws, the water at the top may be hotter than the"
+                                + " thermostat is set (stacking): read again after a long one.")
                 .offBy(Spread.kelvin(3, "a thermometer at the nearest tap"))
                 .ifUnknown(Unknown.range("50 degC to 65 degC", "120 degF to 150 degF"))
                 .build();

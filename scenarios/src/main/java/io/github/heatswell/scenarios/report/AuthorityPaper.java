@@ -5,7 +5,7 @@ import io.github.heatswell.citation.Citation;
 import io.github.heatswell.place.Place;
 import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
-import io.github.heatswell.scenarios.file.Origins;
+import io.github.heatswell.scenarios.file.Origin;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.report.Block.Blanks;
 import io.github.heatswell.scenarios.report.Block.Grid;
@@ -180,7 +180,7 @@ final class AuthorityPaper {
     /** Whether whoever described the house said how far a value may be off. */
     private static boolean isGiven(VariedHouse.Input input, Scenario scenario) {
         return scenario.uncertain().stream().anyMatch(field -> field.field().equals(input.name()))
-                && EnumSet.of(Origins.Kind.RANGE, Origins.Kind.CHANGED).contains(scenario.origin(input.name()));
+                && EnumSet.of(Origin.RANGE, Origin.CHANGED).contains(scenario.origin(input.name()));
     }
 
     private Grid limits() {
@@ -252,7 +252,7 @@ final class AuthorityPaper {
             return Optional.empty();
         }
         return Optional.of("Why this code? "
-                + (answer.scenario().origin("site.place") == Origins.Kind.ASSUMED_CODE
+                + (answer.scenario().origin("site.place") == Origin.ASSUMED_CODE
                         ? "It was assumed from the state or country that was named; what that state has adopted was not read."
                         : "The description names it. If only a state or the country was known, it was assumed.")
                 + " The code adopted here decides.");

@@ -254,7 +254,11 @@ final class FitterPaper {
                         + " it cannot injure anyone. Never plug or cap it, or replace it with a smaller one.",
                 "The vessel is carried by a bracket or stands on the floor; full of water it is heavy, and the pipe alone"
                         + " does not hold it.",
-                "There is room to reach its gas valve with a gauge.");
+                "There is room to reach its gas valve with a gauge. Nothing there can freeze: not the vessel, the cold pipe or the"
+                        + " outlet of the relief valve.",
+                "Where a leak would do harm, a pan with a drain stands under the heater. Where the ground may shake, heater and"
+                        + " vessel are strapped as local code says.",
+                "Pipes that bang when a tap is shut need a shock arrester near that tap: the vessel is none.");
     }
 
     private List<String> firstHeat(QuantityFormat shown) {
@@ -290,6 +294,7 @@ final class FitterPaper {
                 "Open every valve that was shut, the vessel's too. Run a hot tap until no air comes, and only then switch"
                         + " the heater on.",
                 "Have the relief valve tried as its maker says. If it does not close again, have it replaced by one set no"
-                        + " higher than the pressure on the tank's plate, with a capacity of at least the heater's input.");
+                        + " higher than the pressure on the tank's plate, with a capacity of at least the heater's input. Hard water leaves scale on its seat: have it looked at"
+                        + " more often there.");
     }
 }

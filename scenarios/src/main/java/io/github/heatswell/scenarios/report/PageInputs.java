@@ -1,6 +1,6 @@
 package io.github.heatswell.scenarios.report;
 
-import io.github.heatswell.scenarios.file.Origins;
+import io.github.heatswell.scenarios.file.Origin;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
@@ -67,8 +67,8 @@ final class PageInputs {
         if (field.equals(PLACE) && !scenario.system().site().place().isKnown()) {
             return " (nobody said)";
         }
-        Origins.Kind origin = scenario.origin(field);
-        return origin == Origins.Kind.GIVEN ? "" : " (" + origin.words() + ")";
+        Origin origin = scenario.origin(field);
+        return origin == Origin.GIVEN ? "" : " (" + origin.words() + ")";
     }
 
     /** The section with its place in a list. */

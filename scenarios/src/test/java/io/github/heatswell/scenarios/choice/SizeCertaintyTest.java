@@ -73,10 +73,9 @@ class SizeCertaintyTest {
         assertTrue(found.tried().get(0).holds());
         assertTrue(
                 said(answer)
-                        .contains(
-                                "That holds in all 64 sampled houses (values varied within the ranges given, until a year"
-                                        + " after charging); with 95 % confidence, in at least 95 % of such houses. A size is"
-                                        + " recommended if it holds in nine of ten"),
+                        .contains("That holds in all 64 sampled houses (values varied within their ranges, until a year"
+                                + " after charging); with 95 % confidence, in at least 95 % of such houses. A size is"
+                                + " recommended if it holds in nine of ten"),
                 said(answer));
     }
 

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.scenarios.file.Origins;
+import io.github.heatswell.scenarios.file.Origin;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.scenarios.interview.Answers.Answer;
@@ -248,10 +248,9 @@ class InterviewTest {
         String text = Talk.hold(file, UnitSystem.US, rest).text();
         assertTrue(text.contains(value), text);
         Scenario house = ScenarioReader.read("house", text);
-        Origins.Kind kind = house.origin("supply.pressure");
+        Origin kind = house.origin("supply.pressure");
         assertTrue(
-                kind.words().contains(origin) || origin.equals("usual") && kind == Origins.Kind.USUAL_ACCURACY,
-                kind.words());
+                kind.words().contains(origin) || origin.equals("usual") && kind == Origin.USUAL_ACCURACY, kind.words());
         assertEquals(
                 !origin.equals("usual"),
                 house.doubts().caveat().text(UnitSystem.US).contains("supply pressure"));

@@ -105,6 +105,12 @@ class DoubtsTest {
                 headline.endsWith(
                         ", if what sits in the cold feed is a check valve and the expansion vessel is missing"),
                 headline);
+        Scenario guessed =
+                Catalogue.read("ridge-house").with(List.of(Change.of("origins.guessed=supply.arrangement, vessel")));
+        assertEquals(
+                lodge.doubts().caveat().text(UnitSystem.SI),
+                guessed.doubts().caveat().text(UnitSystem.SI),
+                "a guess is no look");
         Scenario known = Catalogue.read("ridge-house");
         assertEquals(Statement.plain(""), known.doubts().caveat());
         String compared = Narrative.comparing(
