@@ -25,6 +25,7 @@ import java.io.OutputStream;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 
@@ -159,7 +160,25 @@ public final class Chart {
         }
         List<NamedRun> runs = List.copyOf(shown);
         Narrative narrative = Narrative.comparing(all, runs.size());
-        return new Chart(700, size -> new ComparisonPicture(runs, narrative, units, size).compose());
+        return new Chart(
+                700, size -> new ComparisonPicture(runs, OptionalDouble.empty(), narrative, units, size).compose());
+    }
+
+    /**
+     * The picture of a run before and after what a sizing proposes, with the limit that it keeps.
+     *
+     * @param runs the two runs, of different names
+     * @param advice the sizing
+     * @param units the units to show them in
+     * @return the picture
+     * @throws IllegalArgumentException if there are too few or too many runs, or if two have the same name
+     */
+    public static Chart comparing(List<NamedRun> runs, SizeAdvice advice, UnitSystem units) {
+        comparing(runs, units); // refuses what cannot be drawn
+        Narrative narrative =
+                Narrative.comparing(runs.stream().map(NamedRun::summary).toList(), runs.size());
+        OptionalDouble limit = OptionalDouble.of(advice.sizing().target().gauge());
+        return new Chart(700, size -> new ComparisonPicture(runs, limit, narrative, units, size).compose());
     }
 
     /**

@@ -30,14 +30,26 @@ final class ComparisonPicture {
     private static final double BEYOND_HAZARD = 1.08;
 
     private final List<NamedRun> runs;
+    private final OptionalDouble limitGauge;
     private final Narrative narrative;
     private final QuantityFormat amounts;
     private final Size size;
     private final Moments moments;
     private final TimeScale scale;
 
-    ComparisonPicture(List<NamedRun> runs, Narrative narrative, UnitSystem units, Size size) {
+    /**
+     * A picture still to be composed.
+     *
+     * @param runs the runs
+     * @param limitGauge what the pressure is to be kept below (Pa, gauge); empty for no limit but those of the houses
+     * @param narrative what is said of the runs
+     * @param units the units to show them in
+     * @param size its size
+     */
+    ComparisonPicture(
+            List<NamedRun> runs, OptionalDouble limitGauge, Narrative narrative, UnitSystem units, Size size) {
         this.runs = runs;
+        this.limitGauge = limitGauge;
         this.narrative = narrative;
         this.amounts = QuantityFormat.unicode(units);
         this.size = size;
@@ -78,7 +90,7 @@ final class ComparisonPicture {
             curves.add(new Curve(Curve.Role.ofRun(i), name, highest, course.pressure()));
             marks.addAll(marks(runs.get(i)));
         }
-        List<Level> levels = Levels.shared(runs, amounts);
+        List<Level> levels = Levels.shared(runs, limitGauge, amounts);
         Axis axis = PressureScale.around(range, levels, 0, amounts);
         return new Panel(axis, curves, levels, marks);
     }

@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** The reference pressures of a system. */
 final class Levels {
@@ -78,7 +79,12 @@ final class Levels {
                 system.tank().workingPressure().gauge(atmosphere),
                 Limit.workingPressureName(system)));
         levels.addAll(reliefSets());
-        limit(system, summary.peak().value(), amounts).ifPresent(levels::add);
+        double peak = summary.peak().value();
+        limit(system, peak, amounts)
+                .or(() -> limit(system, amounts)
+                        .filter(level -> summary.totals().relieved() == 0)
+                        .filter(level -> amounts.units().pressure().fromSi(peak) > level.value()))
+                .ifPresent(levels::add);
         addSupply(levels);
         return levels;
     }
@@ -91,10 +97,15 @@ final class Levels {
         if (!system.site().place().isKnown() && amounts.units() != UnitSystem.US) {
             return Optional.empty();
         }
+        return limit(system, amounts)
+                .filter(level -> level.value() <= amounts.units().pressure().fromSi(peakGauge) / NEAR_LIMIT);
+    }
+
+    /** The same wherever it lies. */
+    private static Optional<Level> limit(HotWaterSystem system, QuantityFormat amounts) {
         String name = system.site().place().isKnown() ? "limit here" : "limit of US model codes";
         return SizingTarget.cap(system)
                 .map(rule -> rule.limit().orElseThrow())
-                .filter(cap -> peakGauge >= NEAR_LIMIT * cap)
                 .map(cap -> new Level(
                         Kind.PLACE_LIMIT, amounts.units().pressure().fromSi(cap), amounts.pressure(cap), name));
     }
@@ -161,8 +172,8 @@ final class Levels {
         return new Level(kind, amounts.units().pressure().fromSi(gauge), amounts.pressure(gauge), name);
     }
 
-    /** The levels of several systems: what they share stands once; what differs says whose it is. */
-    static List<Level> shared(List<NamedRun> runs, QuantityFormat amounts) {
+    /** The levels of several systems: what they share stands once; what differs says whose it is. A limit (Pa, gauge) of all is added. */
+    static List<Level> shared(List<NamedRun> runs, OptionalDouble limitGauge, QuantityFormat amounts) {
         Map<Alike, List<Owned>> alike = new LinkedHashMap<>();
         for (NamedRun run : runs) {
             for (Level level : new Levels(run.result().summary(), amounts).shared()) {
@@ -170,7 +181,19 @@ final class Levels {
                         .add(new Owned(level, run.name()));
             }
         }
-        return alike.values().stream().map(group -> named(group, alike)).toList();
+        List<Level> levels = new ArrayList<>(
+                alike.values().stream().map(group -> named(group, alike)).toList());
+        limitGauge.stream()
+                .mapToObj(gauge -> new Level(
+                        Kind.PLACE_LIMIT,
+                        amounts.units().pressure().fromSi(gauge),
+                        amounts.pressure(gauge),
+                        "limit of the sizing"))
+                .filter(limit ->
+                        levels.stream().noneMatch(level -> level.amount().equals(limit.amount())))
+                .findFirst()
+                .ifPresent(levels::add);
+        return levels;
     }
 
     private static Level named(List<Owned> group, Map<Alike, List<Owned>> alike) {

@@ -162,7 +162,7 @@ final class HtmlPage implements Block.Renderer {
         if (!folded.isEmpty()) {
             html.leaf(
                     "p",
-                    "Not printed, but folded on the screen in report.html: " + words.apply(String.join("; ", folded))
+                    "Folded in report.html on the screen, and not printed: " + words.apply(String.join("; ", folded))
                             + ".",
                     "class",
                     "unfolded");

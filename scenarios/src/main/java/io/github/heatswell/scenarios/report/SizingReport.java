@@ -112,7 +112,7 @@ public final class SizingReport {
         List<NamedRun> runs = new ArrayList<>();
         runs.add(new NamedRun("as it is", answer.asItIs()));
         answer.proposed().ifPresent(proposed -> runs.add(new NamedRun(with, proposed)));
-        return Chart.comparing(runs, units);
+        return Chart.comparing(runs, answer.advice(), units);
     }
 
     Document content(QuantityFormat shown) {
@@ -241,15 +241,18 @@ public final class SizingReport {
                 .filter(finding -> finding.id().equals("stored-too-cool"))
                 .flatMap(finding -> finding.limit().stream())
                 .findFirst()
-                .map(least -> new Block.Paragraph(
-                        "All this is for water stored at "
-                                + shown.temperature(
-                                        answer.scenario().system().heater().setPoint())
-                                + ". If the thermostat is set to "
-                                + least.text(shown)
-                                + " to keep legionella down, the water expands more: size again first, with --set heater.set-point="
-                                + least.text(shown).replace(" ", "") + ".",
-                        Block.Tone.PLAIN));
+                .map(least -> {
+                    String said = "All this is for water stored at "
+                            + shown.temperature(
+                                    answer.scenario().system().heater().setPoint())
+                            + ". If the thermostat is set to " + least.text(shown)
+                            + " to keep legionella down, the water expands more: size again for that first";
+                    return new Block.Paragraph(said + ".", Block.Tone.PLAIN)
+                            .orOnScreen(new Block.Paragraph(
+                                    said + ", with --set heater.set-point="
+                                            + least.text(shown).replace(" ", "") + ".",
+                                    Block.Tone.PLAIN));
+                });
     }
 
     /** Air cushions a heat-up only until it is dissolved. */

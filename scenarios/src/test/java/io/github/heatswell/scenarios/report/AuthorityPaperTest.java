@@ -18,6 +18,7 @@ import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
+import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -30,7 +31,7 @@ class AuthorityPaperTest {
 
     /** One sizing for all that is asked of it. */
     @Test
-    void thePaperTellsInputsClausesAndTwoSizes() {
+    void thePaperTellsInputsClausesAndTwoSizes() throws IOException {
         VesselAnswer answer = VesselChoice.of(HOUSE)
                 .against(NominalSize.of(2.1, VolumeUnit.US_GALLON))
                 .build()
@@ -57,6 +58,9 @@ class AuthorityPaperTest {
             inputs(page);
             clauses(grid(paper, "Which clauses?").rows());
             assertTrue(said.contains("Why this code?"), said);
+            String printed = Pages.text(page);
+            assertTrue(printed.contains("water stored at"), "the set point is told");
+            assertFalse(HtmlPageTest.FIELD.matcher(printed).find(), "a field where a person reads words");
             assertTrue(blank(paper, "Code adopted here, and its edition").room());
             sizes(grid(paper, "Does it keep the limit").rows(), answer, shown);
         }

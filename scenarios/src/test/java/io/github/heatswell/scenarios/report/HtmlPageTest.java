@@ -79,7 +79,7 @@ class HtmlPageTest {
             "pattern");
 
     /** A field of a scenario file. */
-    private static final Pattern FIELD = Pattern.compile(
+    static final Pattern FIELD = Pattern.compile(
             "\\b(site|supply|tank|heater|relief|vessel|vessels|piping|draws|run)(\\[\\d+])?\\.[a-z][a-z-]+");
 
     @TempDir
