@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.place.Place;
+import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
@@ -102,7 +103,7 @@ class CostsTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
             { water: 4.5 }                       | costs.water: '4.5' does not give the amount of water; write, for example, 4.50 per m3
-            { water: 4.5 per year }              | costs.water: 'year' is not a known unit of volume; write the price per L, mL, m3, gal, qt or pt
+            { water: 4.5 per year }              | costs.water: 'year' is not a known unit of volume; write the price per {volumes}
             { water: -4.5 per m3 }               | costs.water: '-4.5' is not an amount of money; write digits and a decimal point, such as 52.50
             { water: NaN per m3 }                | costs.water: 'NaN' is not an amount of money; write digits and a decimal point, such as 52.50
             { currency: Groats and crowns }      | costs.currency: has 17 characters; up to 8 are allowed
@@ -116,7 +117,9 @@ class CostsTest {
     void whatMakesNoSenseIsRefused(String costs, String message) {
         InvalidScenarioException refusal = assertThrows(InvalidScenarioException.class, () -> costs(costs));
         assertEquals(1, refusal.faults().size());
-        assertEquals(message, refusal.faults().get(0).message());
+        assertEquals(
+                message.replace("{volumes}", Kind.VOLUME.symbols()),
+                refusal.faults().get(0).message());
     }
 
     private static Costs costs(String text) {
