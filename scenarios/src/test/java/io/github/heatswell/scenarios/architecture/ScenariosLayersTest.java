@@ -60,6 +60,10 @@ class ScenariosLayersTest {
             .and()
             .doNotHaveFullyQualifiedName("io.github.heatswell.scenarios.teaching.Lesson$Template")
             .and()
+            .doNotHaveFullyQualifiedName("io.github.heatswell.scenarios.teaching.SketchGrid")
+            .and()
+            .doNotHaveFullyQualifiedName("io.github.heatswell.scenarios.teaching.Worksheet")
+            .and()
             .doNotHaveFullyQualifiedName("io.github.heatswell.scenarios.file.DoubtsOf")
             .should()
             .callMethodWhere(
@@ -68,7 +72,7 @@ class ScenariosLayersTest {
             .callConstructorWhere(target(owner(type(Statement.class))))
             .because(
                     "what was found is put into sentences once, in findings and narrative; pictures and reports only say"
-                            + " in which units. A template is a text of the course, and the values of a file stand in no sentence"
+                            + " in which units. A template, and what a sketch begins with, is a text of the course; and the values of a file stand in no sentence"
                             + " of the file's");
 
     @ArchTest
