@@ -39,7 +39,7 @@ final class ExpansionValveRule implements Rule {
                 .says(
                         Rule.quoted(valve.name())
                                 + ", on the cold inlet, is made to discharge the expansion: it drips in every heat-up that"
-                                + " drives the pressure to {}. That is its work.",
+                                + " drives the pressure to {}. That is its job.",
                         gauge(subject.setPressure(valve)))
                 .limit(gauge(subject.setPressure(valve)))
                 .by(authority(subject, valve));
@@ -62,7 +62,7 @@ final class ExpansionValveRule implements Rule {
                 .says(Statement.of(
                                 Rule.quoted(valve.name())
                                         + ", made to discharge the expansion on the cold inlet, opened " + often
-                                        + " and discharged {}: that is its work",
+                                        + " and discharged {}: that is its job",
                                 volume(discharged))
                         .then(WaterLossRule.inAYear(subject, run, discharged))
                         .then(Statement.of(guards))

@@ -70,16 +70,23 @@ public enum UnitSystem {
     private static final Pattern BRITISH = Pattern.compile(
             "\\u201c[^\\u201d]*\\u201d|\"[^\"]*\"|(?<!\\w)'[^'\\n]*'(?!\\w)"
                     + "|(?<![\\w.-])(?:([Aa])n? )?(expansion vessel|vessel|tyre|"
-                    + "(?<=\\b(?:to|into|towards)\\s)the mains(?! pressure)|mains|isolating valve)(?=s?(?![\\w\\[-]|\\.\\w))",
+                    + "(?<=\\b(?:to|into|towards)\\s)the mains(?! pressure)|mains|isolating valve|"
+                    + "colour|millilitre|litre|metre|licence|labelled)(?=s?(?![\\w\\[-]|\\.\\w))",
             Pattern.CASE_INSENSITIVE);
 
-    private static final Map<String, String> AMERICAN = Map.of(
-            "expansion vessel", "expansion tank",
-            "vessel", "expansion tank",
-            "tyre", "tire",
-            "the mains", "the water main",
-            "mains", "city water",
-            "isolating valve", "shutoff valve");
+    private static final Map<String, String> AMERICAN = Map.ofEntries(
+            Map.entry("expansion vessel", "expansion tank"),
+            Map.entry("vessel", "expansion tank"),
+            Map.entry("tyre", "tire"),
+            Map.entry("the mains", "the water main"),
+            Map.entry("mains", "city water"),
+            Map.entry("isolating valve", "shutoff valve"),
+            Map.entry("colour", "color"),
+            Map.entry("millilitre", "milliliter"),
+            Map.entry("litre", "liter"),
+            Map.entry("metre", "meter"),
+            Map.entry("licence", "license"),
+            Map.entry("labelled", "labeled"));
 
     /** Units of the United States. */
     private static final Set<Unit> OF_THE_US = Set.of(

@@ -7,7 +7,6 @@ import io.github.heatswell.scenarios.report.ResultFile;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -35,34 +34,18 @@ record LessonSite(Course course, Balances balances, UnitSystem first) {
         return "worksheet-" + lesson.id() + ".html";
     }
 
-    /** Words that are spelled otherwise where the units of the US come first. */
-    private static final Map<String, String> US_SPELLING =
-            Map.of("colour", "color", "litre", "liter", "the licence", "the license");
-
     private static final Pattern KEPT = Pattern.compile("<(pre|code|svg)\\b.*?</\\1>|<[^>]*>", Pattern.DOTALL);
 
+    /** In the words of the reader; passes over files, commands and pictures, which have words of their own. */
     private String spelled(String page) {
-        String text = page;
-        if (first == UnitSystem.US) {
-            for (Map.Entry<String, String> word : US_SPELLING.entrySet()) {
-                text = text.replace(word.getKey(), word.getValue());
-            }
-            return inWordsOfTheUs(text);
-        }
-        return text;
-    }
-
-    /** Passes over files, commands and pictures: those have words of their own. */
-    private static String inWordsOfTheUs(String page) {
         StringBuilder text = new StringBuilder();
         Matcher kept = KEPT.matcher(page);
         int from = 0;
         while (kept.find()) {
-            text.append(UnitSystem.US.spelled(page.substring(from, kept.start())))
-                    .append(kept.group());
+            text.append(first.spelled(page.substring(from, kept.start()))).append(kept.group());
             from = kept.end();
         }
-        return text.append(UnitSystem.US.spelled(page.substring(from))).toString();
+        return text.append(first.spelled(page.substring(from))).toString();
     }
 
     /** The scenario file to try. */
