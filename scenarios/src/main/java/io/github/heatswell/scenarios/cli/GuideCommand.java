@@ -28,7 +28,8 @@ final class GuideCommand implements CliCommand {
                 "is no file of it. Each step is a command that you could type yourself.",
                 "",
                 "Type quit at any question: the same command carries on from there. Where it",
-                "was stands beside the file of the house, in my-house.guide.txt.");
+                "was stands beside the file of the house, in my-house.guide.txt. Type new where",
+                "it asks to go on, and it begins with the first step again.");
     }
 
     @Override

@@ -256,12 +256,18 @@ public final class Guide {
 
     private Way goOn() {
         dialogue.blankLine();
-        dialogue.say("Press Enter to go on, or type quit; the guide carries on here next time.");
+        dialogue.say(
+                "Press Enter to go on, or type quit, and the guide carries on here next time; new begins with step 1 again.");
         Optional<String> line = dialogue.hear();
         if (line.isEmpty()) {
             return Way.ENDED;
         }
-        return Interview.LEAVE.contains(line.get().toLowerCase(Locale.ROOT)) ? Way.LEFT : Way.ON;
+        String word = line.get().toLowerCase(Locale.ROOT);
+        if (word.equals("new")) {
+            vessel.clear();
+            at = Step.DRIP;
+        }
+        return Interview.LEAVE.contains(word) ? Way.LEFT : Way.ON;
     }
 
     private Way take(Step step) {

@@ -182,6 +182,18 @@ class GuideTest {
         }
     }
 
+    /** Whoever begins anew is asked everything again, also after a pause. */
+    @Test
+    void itCanBeBegunAnew() throws IOException {
+        lead(0, List.of("", "log.csv", "", "", "18 L", "quit"));
+        ran.clear();
+        assertEquals(
+                Ending.LEFT,
+                lead(0, List.of("4 bar", "new", "", "no", "", "", "dk")).ending());
+        assertEquals(List.of("run HOUSE", "size HOUSE"), ran, said);
+        assertTrue(said.contains("Come back when you know"), said);
+    }
+
     /** A house that needs no vessel, or has the right one, is not led to a shop. */
     @Test
     void whereNothingIsToBeBoughtTheGuideSaysSo() throws IOException {
