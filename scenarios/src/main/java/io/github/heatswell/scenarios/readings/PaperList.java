@@ -3,7 +3,6 @@ package io.github.heatswell.scenarios.readings;
 import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.scenarios.fault.Fault;
 import io.github.heatswell.scenarios.fault.Location;
-import io.github.heatswell.scenarios.quantity.ClockTime;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.scenarios.wording.Printable;
@@ -29,12 +28,6 @@ final class PaperList {
     /** {@link PressureLog#ROUGH} in words, 95 % sure. */
     private static final String ROUGHLY = "0.3 bar (4 psi)";
 
-    private static final int HALF_A_DAY = 43_200;
-    private static final int DAY = 2 * HALF_A_DAY;
-    private static final int HOUR = 3_600;
-    private static final int MINUTE = 60;
-    private static final int NOON = 12;
-
     private static final Pattern LINE = Pattern.compile(
             "(?:(?<day>mon|tue|wed|thu|fri|sat|sun)(?:s|nes|rs|ur)?(?:day)?\\b[.,]?\\s+)?(?:(?<date>\\d{1,4}[-./]\\d{1,2}[-./]\\d{1,4})[,\\s]+)?"
                     + "(?:(?<hour>\\d{1,2})(?::(?<minute>\\d{2})(?::(?<second>\\d{2}))?)?"
@@ -50,7 +43,6 @@ final class PaperList {
     private static final Pattern ROUGH =
             Pattern.compile("\\s*(?:-?ish\\b|or so\\b|\\?)(?<rest>.*)", Pattern.CASE_INSENSITIVE);
 
-    private static final List<String> DAYS = List.of("mon", "tue", "wed", "thu", "fri", "sat", "sun");
     private static final Pattern UNIT =
             Pattern.compile("\\s?(?<unit>\\p{L}+(?:/\\p{L}+\u00b2?)?)(?<rest>.*)", Pattern.CASE_INSENSITIVE);
     private static final Pattern ABSOLUTE =
@@ -63,19 +55,15 @@ final class PaperList {
     private final List<Boolean> rough = new ArrayList<>();
     private final List<Boolean> drawn = new ArrayList<>();
     private boolean drawnSince;
-    private String day = "";
-    private final boolean twelveHours;
-    private String date = "";
-    private double last = Double.NaN;
-    private boolean inferred;
+    private final PaperClock clock;
     private String unit = "";
     private int firstReading;
     private int line;
 
     private PaperList(List<String> lines) {
-        twelveHours = lines.stream()
+        clock = new PaperClock(lines.stream()
                 .map(text -> LINE.matcher(text.strip()))
-                .anyMatch(parts -> parts.matches() && parts.group("half") != null);
+                .anyMatch(parts -> parts.matches() && parts.group("half") != null));
         for (String text : lines) {
             line++;
             row(text.strip());
@@ -199,6 +187,14 @@ final class PaperList {
         }
     }
 
+    private String time(Matcher parts) {
+        try {
+            return clock.read(parts);
+        } catch (IllegalArgumentException wrong) {
+            throw refused(wrong.getMessage());
+        }
+    }
+
     private void withoutTime(String text) {
         if (Character.isDigit(text.charAt(0))) {
             throw refused(Printable.quote(text)
@@ -275,82 +271,6 @@ final class PaperList {
         }
     }
 
-    /** The time of a line as the clock of a log reads it. */
-    private String time(Matcher parts) {
-        String on = parts.group("date") == null ? "" : parts.group("date");
-        double seconds = clock(parts);
-        if (on.equals(date)) {
-            seconds = afterLast(parts, seconds);
-            followDay(parts, seconds);
-        }
-        day = parts.group("day") == null
-                ? seconds < last ? "" : day
-                : parts.group("day").toLowerCase(Locale.ROOT);
-        date = on;
-        last = seconds;
-        int whole = (int) seconds;
-        String clock =
-                String.format(Locale.ROOT, "%02d:%02d:%02d", whole / HOUR, whole / MINUTE % MINUTE, whole % MINUTE);
-        return on.isEmpty() ? clock : on + " " + clock;
-    }
-
-    /** Without a date a list goes on from one reading to the next within hours; a day of the week must say the same. */
-    private void followDay(Matcher parts, double seconds) {
-        if (parts.group("day") == null || day.isEmpty() || parts.group("date") != null) {
-            return;
-        }
-        int later = Math.floorMod(DAYS.indexOf(parts.group("day").toLowerCase(Locale.ROOT)) - DAYS.indexOf(day), 7);
-        if (later != (seconds < last ? 1 : 0)) {
-            throw refused("this reading is not within a day of the one before; write the date before each time, such as"
-                    + " '2026-03-01 6:45 am 78 psi'");
-        }
-    }
-
-    private double clock(Matcher parts) {
-        if (parts.group("word") != null) {
-            return parts.group("word").equalsIgnoreCase("noon") ? NOON * HOUR : 0;
-        }
-        try {
-            return parts.group("half") == null
-                    ? ClockTime.read(parts.group("clock"))
-                    : ClockTime.read(parts.group("hour") + ":" + or(parts.group("minute"), "00") + ":"
-                            + or(parts.group("second"), "00") + " "
-                            + parts.group("half").charAt(0) + "m");
-        } catch (IllegalArgumentException wrong) {
-            throw refused("time: " + wrong.getMessage());
-        }
-    }
-
-    private static String or(String text, String otherwise) {
-        return text == null ? otherwise : text;
-    }
-
-    /** In a list with am and pm, a time without goes on from the one before: after 11:50 am, 12:10 is past noon. */
-    private double afterLast(Matcher parts, double seconds) {
-        boolean open = twelveHours
-                && parts.group("half") == null
-                && parts.group("word") == null
-                && seconds < (NOON + 1) * HOUR;
-        if (open && Double.isNaN(last)) {
-            throw refused("write am or pm behind the first time, as behind others");
-        }
-        if (open) {
-            inferred = true;
-            double other = (seconds + HALF_A_DAY) % DAY;
-            return ahead(other) < ahead(seconds) ? other : seconds;
-        }
-        if (ahead(seconds) > HALF_A_DAY) {
-            throw refused("this time is earlier than the one before; put the readings in order, and write am or pm, or"
-                    + " hours from 0 to 23");
-        }
-        return seconds;
-    }
-
-    /** How long (s) after the last reading a time comes. */
-    private double ahead(double seconds) {
-        return Double.isNaN(last) ? 0 : (seconds - last + DAY) % DAY;
-    }
-
     private String unitMissing() {
         double highest = numbers.stream().mapToDouble(number -> number).max().orElseThrow();
         List<String> fitting = List.of("psi", "bar", "kPa").stream()
@@ -377,7 +297,7 @@ final class PaperList {
                 + (notes.isEmpty() ? "." : ", and the words after them as a note."));
         headings.forEach(
                 heading -> text.append(" ").append(Printable.quote(heading)).append(" was taken as a heading."));
-        if (inferred) {
+        if (clock.isInferred()) {
             text.append(" A time without am or pm was taken as the next such time after the line before.");
         }
         if (rough.contains(true)) {

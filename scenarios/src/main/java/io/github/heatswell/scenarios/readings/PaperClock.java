@@ -1,0 +1,116 @@
+package io.github.heatswell.scenarios.readings;
+
+import io.github.heatswell.scenarios.quantity.ClockTime;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+
+/**
+ * The clock of a list as written by hand, whose lines may leave out the date, the day, and am or pm: each time follows the one
+ * before. What cannot be is refused by an {@link IllegalArgumentException}.
+ */
+final class PaperClock {
+
+    private static final int HALF_A_DAY = 43_200;
+    private static final int DAY = 2 * HALF_A_DAY;
+    private static final int HOUR = 3_600;
+    private static final int MINUTE = 60;
+    private static final int NOON = 12;
+
+    private static final List<String> DAYS = List.of("mon", "tue", "wed", "thu", "fri", "sat", "sun");
+
+    /** Whether some line says am or pm. */
+    private final boolean twelveHours;
+
+    private String day = "";
+    private String date = "";
+    private double last = Double.NaN;
+    private boolean inferred;
+
+    PaperClock(boolean twelveHours) {
+        this.twelveHours = twelveHours;
+    }
+
+    /** Whether a time without am or pm was taken as the next such time after the one before. */
+    boolean isInferred() {
+        return inferred;
+    }
+
+    /** The time of a line as the clock of a log reads it. */
+    String read(Matcher parts) {
+        String on = parts.group("date") == null ? "" : parts.group("date");
+        double seconds = clock(parts);
+        if (on.equals(date)) {
+            seconds = afterLast(parts, seconds);
+            followDay(parts, seconds);
+        }
+        day = parts.group("day") == null
+                ? seconds < last ? "" : day
+                : parts.group("day").toLowerCase(Locale.ROOT);
+        date = on;
+        last = seconds;
+        int whole = (int) seconds;
+        String clock =
+                String.format(Locale.ROOT, "%02d:%02d:%02d", whole / HOUR, whole / MINUTE % MINUTE, whole % MINUTE);
+        return on.isEmpty() ? clock : on + " " + clock;
+    }
+
+    /** Without a date a list goes on from one reading to the next within hours; a day of the week must say the same. */
+    private void followDay(Matcher parts, double seconds) {
+        if (parts.group("day") == null || day.isEmpty() || parts.group("date") != null) {
+            return;
+        }
+        int later = Math.floorMod(DAYS.indexOf(parts.group("day").toLowerCase(Locale.ROOT)) - DAYS.indexOf(day), 7);
+        if (later != (seconds < last ? 1 : 0)) {
+            throw new IllegalArgumentException(
+                    "this reading is not within a day of the one before; write the date before each time, such as"
+                            + " '2026-03-01 6:45 am 78 psi'");
+        }
+    }
+
+    private double clock(Matcher parts) {
+        if (parts.group("word") != null) {
+            return parts.group("word").equalsIgnoreCase("noon") ? NOON * HOUR : 0;
+        }
+        try {
+            return parts.group("half") == null
+                    ? ClockTime.read(parts.group("clock"))
+                    : ClockTime.read(parts.group("hour") + ":" + or(parts.group("minute"), "00") + ":"
+                            + or(parts.group("second"), "00") + " "
+                            + parts.group("half").charAt(0) + "m");
+        } catch (IllegalArgumentException wrong) {
+            throw new IllegalArgumentException("time: " + wrong.getMessage());
+        }
+    }
+
+    private static String or(String text, String otherwise) {
+        return text == null ? otherwise : text;
+    }
+
+    /** In a list with am and pm, a time without goes on from the one before: after 11:50 am, 12:10 is past noon. */
+    private double afterLast(Matcher parts, double seconds) {
+        boolean open = twelveHours
+                && parts.group("half") == null
+                && parts.group("word") == null
+                && seconds < (NOON + 1) * HOUR;
+        if (open && Double.isNaN(last)) {
+            throw new IllegalArgumentException("write am or pm behind the first time, as behind others");
+        }
+        if (open) {
+            inferred = true;
+            double other = (seconds + HALF_A_DAY) % DAY;
+            return ahead(other) < ahead(seconds) ? other : seconds;
+        }
+        if (ahead(seconds) > HALF_A_DAY) {
+            throw new IllegalArgumentException(
+                    "this time is earlier than the one before; put the readings in order, and write am or pm, or"
+                            + " hours from 0 to 23");
+        }
+        return seconds;
+    }
+
+    /** How long (s) after the last reading a time comes. */
+    private double ahead(double seconds) {
+        return Double.isNaN(last) ? 0 : (seconds - last + DAY) % DAY;
+    }
+}
