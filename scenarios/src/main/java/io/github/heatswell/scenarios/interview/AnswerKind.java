@@ -86,7 +86,7 @@ interface AnswerKind {
     static final class Word implements AnswerKind {
 
         private static final Pattern YES_OR_NO =
-                Pattern.compile("^(?:yes|yeah|yep|no|nope)[\\s,;:.]+", Pattern.CASE_INSENSITIVE);
+                Pattern.compile("^(yes|yeah|yep|no|nope)[\\s,;:.]+(.+)", Pattern.CASE_INSENSITIVE);
 
         /** What is shown, and the word of the file it stands for. */
         private final Map<String, String> shown;
@@ -144,9 +144,11 @@ interface AnswerKind {
             String plain = Spoken.of(line).plain();
             // more words around the one that counts: the bell thing, a pressure regulator
             return Stream.concat(
-                            Stream.of(line, plain, YES_OR_NO.matcher(plain).replaceFirst("")),
-                            Stream.of(plain.split("[,;]"))
-                                    .map(part -> Spoken.of(part).plain()))
+                            Stream.of(line, plain, YES_OR_NO.matcher(plain).replaceFirst("$2")),
+                            Stream.concat(
+                                    Stream.of(plain.split("[,;]"))
+                                            .map(part -> Spoken.of(part).plain()),
+                                    Stream.of(YES_OR_NO.matcher(plain).replaceFirst("$1"))))
                     .map(part -> known(folded(part)))
                     .flatMap(Optional::stream)
                     .findFirst()

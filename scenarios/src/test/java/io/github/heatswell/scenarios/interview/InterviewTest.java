@@ -207,6 +207,8 @@ class InterviewTest {
             vessel.volume      | half a gallon                  | 0.5 gal
             vessel.present     | i don't think so               | no
             vessel.present     | yes, a small one               | yes
+            vessel.present     | yes there is one               | yes
+            vessel.present     | no there isn't                 | no
             drip               | yes, when it heats             | heating
             drip               | yes, at night                  | night
             site.place         | Washington, D.C.               | us-ipc
