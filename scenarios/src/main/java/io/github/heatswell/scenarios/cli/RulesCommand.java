@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.cli;
 
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.interview.Interview;
 import io.github.heatswell.scenarios.report.CommandResult;
 import io.github.heatswell.scenarios.report.RulesReport;
 import picocli.CommandLine.Model.CommandSpec;
@@ -32,6 +33,7 @@ final class RulesCommand implements ScenarioCommand {
 
     @Override
     public CommandResult answer(Scenario scenario, Request request) {
-        return RulesReport.answer(scenario, scenario.units());
+        boolean assumed = request.placeSaid().flatMap(Interview::assumedOf).isPresent();
+        return RulesReport.answer(scenario, assumed, scenario.units());
     }
 }

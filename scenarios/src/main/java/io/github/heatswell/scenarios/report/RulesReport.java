@@ -7,6 +7,7 @@ import io.github.heatswell.assessment.RulesHere.Held;
 import io.github.heatswell.citation.Citation;
 import io.github.heatswell.place.PlaceRule;
 import io.github.heatswell.result.Balances;
+import io.github.heatswell.scenarios.file.Origins;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -26,13 +27,15 @@ public final class RulesReport {
      * The answer.
      *
      * @param scenario whose house it is
+     * @param assumed whether the code of its place was only assumed from a state or country, also where the scenario does not say so
      * @param units the units of screen and page
      * @return with the files rules.json and report.html
      */
-    public static CommandResult answer(Scenario scenario, UnitSystem units) {
+    public static CommandResult answer(Scenario scenario, boolean assumed, UnitSystem units) {
+        boolean taken = assumed || scenario.origin("site.place") == Origins.Kind.ASSUMED_CODE;
         RulesHere rules = RulesHere.of(scenario.system(), scenario.doubts());
         CommandResult answer = CommandResult.of(
-                shown -> content(scenario, rules, shown),
+                shown -> content(scenario, rules, taken, shown),
                 Balances.NONE,
                 units,
                 List.of(json(scenario, rules).file("rules.json")),
@@ -79,12 +82,12 @@ public final class RulesReport {
                 .toList();
     }
 
-    private static Document content(Scenario scenario, RulesHere rules, QuantityFormat shown) {
+    private static Document content(Scenario scenario, RulesHere rules, boolean taken, QuantityFormat shown) {
         List<Document.Section> sections = new ArrayList<>();
         sections.add(Document.answer(
                 "",
                 verdict(rules, AlarmNote.of(scenario, shown)),
-                Document.withDoubts(scenario, shown, remarks(rules))));
+                Document.withDoubts(scenario, shown, remarks(rules, taken))));
         sections.add(against(rules, shown));
         sections.add(new Document.Section("The rules", List.of(grid(rules).orOnScreen(list(rules)))));
         sections.add(quotations(rules).onPage());
@@ -141,11 +144,11 @@ public final class RulesReport {
         return said.toString();
     }
 
-    private static List<String> remarks(RulesHere rules) {
+    private static List<String> remarks(RulesHere rules, boolean taken) {
         return rules.place().isKnown()
-                ? List.of(
-                        "No code was read whole, and places change model codes: whoever enforces the rules has the last word. Where a"
-                                + " row names a city or a state, its text was read there, and yours may differ.")
+                ? List.of((taken ? "The code here is " + Origins.Kind.ASSUMED_CODE.words() + ". " : "")
+                        + "No code was read whole, and places change model codes: whoever enforces the rules has the last word. Where a"
+                        + " row names a city or a state, its text was read there, and yours may differ.")
                 : List.of(
                         "Write it into the file as site.place, or name it with --place: us-ipc, us-upc, uk, en or au-nz.");
     }

@@ -76,6 +76,14 @@ class RulesCommandTest {
         assertTrue(outcome.out().endsWith("--place " + place + "\n"), outcome.out());
         assertEquals(
                 assumed,
+                outcome.out()
+                        .replaceAll("\\s+", " ")
+                        .contains(
+                                "The code here is assumed from the state or country named: ask the authority which code"
+                                        + " holds."),
+                outcome.out());
+        assertEquals(
+                assumed,
                 outcome.err().startsWith("--place: " + said + " is taken as " + place + ". Assumed, not read"),
                 outcome.err());
     }
