@@ -4,7 +4,6 @@ import io.github.heatswell.diagnosis.DiagnosisResult;
 import io.github.heatswell.diagnosis.Estimate;
 import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.InstalledCheck;
-import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 import java.util.Locale;
 
@@ -33,7 +32,7 @@ final class DiagnosisJson {
                         "start_remark",
                         answer.story()
                                 .start()
-                                .map(start -> start.text(UnitSystem.SI))
+                                .map(start -> start.text(answer.scenario().units()))
                                 .orElse(""))
                 .with("readings", result.readings())
                 .known("uncertainty_pa", result.uncertainty())

@@ -99,21 +99,21 @@ final class Json {
                                         .orElse("")));
     }
 
-    /** Adds findings. */
-    Json findings(List<Finding> findings) {
+    /** Adds findings, their sentences in the units of the house, and once more in those of the US. */
+    Json findings(List<Finding> findings, UnitSystem units) {
         return each(
                 "findings",
                 findings,
                 finding -> new Json()
                         .with("id", finding.id())
                         .with("severity", finding.severity())
-                        .with("sentence", finding.sentence().text(UnitSystem.SI))
+                        .with("sentence", finding.sentence().text(units))
                         .with("sentence_us", finding.sentence().text(UnitSystem.US))
-                        .with("advice", finding.advice().text(UnitSystem.SI))
+                        .with("advice", finding.advice().text(units))
                         .with(
                                 "ask",
                                 finding.askAuthority()
-                                        .map(ask -> ask.text(UnitSystem.SI))
+                                        .map(ask -> ask.text(units))
                                         .orElse(""))
                         .with("found", finding.found().map(Json::measure))
                         .with("limit", finding.limit().map(Json::measure))

@@ -37,8 +37,10 @@ final class OutlookJson {
                                 .known("recharge_after_years", result.limit().rechargeAfter())
                                 .known("check_every_years", result.checkEvery()))
                 .with("courses", courses(answer))
-                .findings(Findings.of(
-                        answer.scenario().system(), answer.scenario().doubts()));
+                .findings(
+                        Findings.of(
+                                answer.scenario().system(), answer.scenario().doubts()),
+                        answer.scenario().units());
     }
 
     private static Json onset(OutlookResult.DripOnset onset) {

@@ -7,7 +7,7 @@ import io.github.heatswell.assessment.RulesHere.Held;
 import io.github.heatswell.citation.Citation;
 import io.github.heatswell.place.PlaceRule;
 import io.github.heatswell.result.Balances;
-import io.github.heatswell.scenarios.file.Origins;
+import io.github.heatswell.scenarios.file.Origin;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -32,7 +32,7 @@ public final class RulesReport {
      * @return with the files rules.json and report.html
      */
     public static CommandResult answer(Scenario scenario, boolean assumed, UnitSystem units) {
-        boolean taken = assumed || scenario.origin("site.place") == Origins.Kind.ASSUMED_CODE;
+        boolean taken = assumed || scenario.origin("site.place") == Origin.ASSUMED_CODE;
         RulesHere rules = RulesHere.of(scenario.system(), scenario.doubts());
         CommandResult answer = CommandResult.of(
                 shown -> content(scenario, rules, taken, shown),
@@ -55,7 +55,7 @@ public final class RulesReport {
                 .with(
                         "not_read",
                         rules.unread().stream().map(PlaceRule.Topic::label).toList())
-                .findings(found(rules));
+                .findings(found(rules), scenario.units());
     }
 
     private static Json json(Held held) {
@@ -146,7 +146,7 @@ public final class RulesReport {
 
     private static List<String> remarks(RulesHere rules, boolean taken) {
         return rules.place().isKnown()
-                ? List.of((taken ? "The code here is " + Origins.Kind.ASSUMED_CODE.words() + ". " : "")
+                ? List.of((taken ? "The code here is " + Origin.ASSUMED_CODE.words() + ". " : "")
                         + "No code was read whole, and places change model codes: whoever enforces the rules has the last word. Where a"
                         + " row names a city or a state, its text was read there, and yours may differ.")
                 : List.of(

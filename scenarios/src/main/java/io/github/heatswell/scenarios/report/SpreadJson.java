@@ -5,7 +5,6 @@ import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.study.StudyResult;
-import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -31,7 +30,10 @@ final class SpreadJson {
                                 .toList(),
                         finding -> new Json()
                                 .with("id", finding.id())
-                                .with("sentence", finding.sentence().text(UnitSystem.SI)))
+                                .with(
+                                        "sentence",
+                                        finding.sentence()
+                                                .text(answer.scenario().units())))
                 .with("ended_in_hazard", share(answer.hazardous()))
                 .with("hazard_found", share(answer.hazardFound()))
                 .program(answer.scenario().name())

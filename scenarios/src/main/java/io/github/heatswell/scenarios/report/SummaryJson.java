@@ -39,7 +39,7 @@ final class SummaryJson {
                         result.hazard()
                                 .map(event -> event(event)
                                         .with("meaning", event.kind().meaning())))
-                .with("headline", narrative.headline().text(UnitSystem.SI))
+                .with("headline", narrative.headline().text(scenario.units()))
                 .with(
                         "scenario",
                         new Json()
@@ -60,7 +60,7 @@ final class SummaryJson {
                 .with("relief_set", Limit.reliefSet(result).map(this::limit))
                 .with("working_pressure", limit(Limit.workingPressure(result)))
                 .with("test_pressure", limit(Limit.testPressure(result)))
-                .findings(narrative.findings())
+                .findings(narrative.findings(), scenario.units())
                 .with("totals", totals(result.totals()))
                 .with(
                         "draws",

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -43,19 +44,23 @@ class OwnUnitsTest {
                 "map",
                 "spread --samples 16",
                 "outlook --years 1",
-                "compare --vary vessel.volume=2gal,3gal"
+                "compare --vary vessel.volume=2gal,3gal",
+                "rules --place us-ipc"
             })
     void anAmericanFileIsAnsweredInAmericanUnits(String command) throws IOException {
-        Path file = Files.writeString(folder.resolve("elm.yaml"), AMERICAN);
-        String[] words = (command + " " + file + " -o " + folder.resolve("out")).split(" ");
+        Path elm = Files.writeString(folder.resolve("elm.yaml"), AMERICAN);
+        String[] words = (command + " " + elm + " -o " + folder.resolve("out")).split(" ");
         String said = Outcome.execute(words).out();
         assertTrue(said.contains(" psi"), said);
         assertFalse(said.matches("(?s).*\\d (bar|degC|K|L|m|mm|m3)\\b.*"), said);
         assertFalse(said.contains("EUR"), said);
         try (Stream<Path> files = Files.list(folder.resolve("out"))) {
-            for (Path picture :
-                    files.filter(name -> name.toString().endsWith(".svg")).toList()) {
-                assertEquals(List.of(), metric(Files.readString(picture)), picture.toString());
+            for (Path file : files.toList()) {
+                if (file.toString().endsWith(".svg")) {
+                    assertEquals(List.of(), metric(Files.readString(file)), file.toString());
+                } else if (file.toString().endsWith(".json")) {
+                    assertEquals(List.of(), metric(sentences(Files.readString(file))), file.toString());
+                }
             }
         }
         // a page gives the other units in brackets, never alone; sources, formulas and usual values are quoted as they
@@ -63,6 +68,15 @@ class OwnUnitsTest {
         String page = Files.readString(folder.resolve("out").resolve("report.html"));
         String answer = page.substring(page.indexOf("<h1"), page.indexOf("</h2>", page.indexOf("<h1")) + 1);
         assertEquals(List.of(), metric(answer), "head of the page");
+    }
+
+    /** What a file for programs says in words; its numbers are in SI always. */
+    private static String sentences(String json) {
+        return Pattern.compile("\"(headline|sentence|advice|ask)\": \"([^\"]*)\"")
+                .matcher(json)
+                .results()
+                .map(found -> found.group(2))
+                .collect(Collectors.joining(" "));
     }
 
     /** Metric quantities in the text of a picture or a page, those in brackets left out. */
