@@ -31,8 +31,8 @@ import picocli.CommandLine.TypeConversionException;
 /** {@code heatswell diagnose}: what the readings of a gauge say of a house. */
 final class DiagnoseCommand implements ScenarioCommand {
 
-    static final String READINGS = "--readings";
-    static final String PRESSURE_UNIT = "--pressure-unit";
+    private static final String READINGS = "--readings";
+    private static final String PRESSURE_UNIT = "--pressure-unit";
     /** A difference this close (Pa) to the pressure of the air may be that; own judgement. */
     private static final double AS_AIR = 0.2e5;
 

@@ -4,7 +4,6 @@ import io.github.heatswell.place.Place;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.report.NextStep;
 import io.github.heatswell.units.UnitSystem;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -44,12 +43,6 @@ final class NextLine {
                 .toList();
         kept.forEach(change -> words.addAll(List.of(Specs.SET, change.toString())));
         step.changes().forEach(change -> words.addAll(List.of(Specs.SET, change.toString())));
-        if (step.command().equals("diagnose")) {
-            request.option(DiagnoseCommand.READINGS, List.<Path>of())
-                    .forEach(file -> words.addAll(List.of(DiagnoseCommand.READINGS, file.toString())));
-            Optional.ofNullable(request.option(DiagnoseCommand.PRESSURE_UNIT, (String) null))
-                    .ifPresent(unit -> words.addAll(List.of(DiagnoseCommand.PRESSURE_UNIT, unit)));
-        }
         Optional.ofNullable(request.option(Specs.UNITS, (UnitSystem) null))
                 .ifPresent(units -> words.addAll(List.of("-u", units.name().toLowerCase(Locale.ROOT))));
         return words;

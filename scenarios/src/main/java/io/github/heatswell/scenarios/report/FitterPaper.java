@@ -269,7 +269,7 @@ final class FitterPaper {
                 "Test every joint for leaks, cold, at "
                         + work.map(vessel -> "the supply's " + shown.pressure(vessel.supplyGauge()))
                                 .orElse("the pressure of the supply")
-                        + "; look again when it is hot. A test by pump stays below every plate"
+                        + "; look again when it is hot. Keep any test by pump below the pressure on every plate"
                         + work.map(vessel -> vessel.testedBelow(shown)).orElse("") + ".",
                 "Before the heater is switched on: the tank is full, the relief valve's lever has been tried as its maker"
                         + " says, and whoever tries it stands clear of the outlet.",

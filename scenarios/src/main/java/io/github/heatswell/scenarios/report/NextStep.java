@@ -241,16 +241,10 @@ public record NextStep(String command, List<Change> changes, int about, Optional
         return to(works(house) ? "outlook" : "rules");
     }
 
-    /**
-     * After a diagnosis: the same again with one more reading where the cause is open; the run, whose sheet says when to read, where
-     * none explains the readings.
-     */
+    /** After a diagnosis: the run, whose sheet says what to read and when, where the cause is open or none explains the readings. */
     static NextStep afterDiagnosis(HotWaterSystem house, DiagnosisResult result) {
-        if (result.misfit()) {
-            return to("run");
-        }
-        if (!result.isDecided()) {
-            return to("diagnose");
+        if (result.misfit() || !result.isDecided()) {
+            return to("run"); // the same command again would give the same answer
         }
         Cause cause = result.best().cause();
         return new NextStep(
