@@ -30,7 +30,7 @@ final class PaperList {
 
     private static final Pattern LINE = Pattern.compile(
             "(?:(?<day>mon|tue|wed|thu|fri|sat|sun)(?:s|nes|rs|ur)?(?:day)?\\b[.,]?\\s+)?(?:(?<date>\\d{1,4}[-./]\\d{1,2}[-./]\\d{1,4})[,\\s]+)?"
-                    + "(?:(?<hour>\\d{1,2})(?::(?<minute>\\d{2})(?::(?<second>\\d{2}))?)?"
+                    + "(?:(?<hour>\\d{1,2})(?:[:.](?<minute>\\d{2})(?::(?<second>\\d{2}))?)?"
                     + "\\s?(?<half>[ap]\\.?m\\b\\.?)|(?<clock>\\d{1,2}:\\d{2}(?::\\d{2})?)(?:\\s?(?:h|hrs|uhr)\\b)?"
                     + "|(?<word>noon|midnight)\\b)"
                     + "(?<mark>\\s*[-:=,;\u2013]\\s+|[,;\\s]\\s*)(?<rest>.*)",

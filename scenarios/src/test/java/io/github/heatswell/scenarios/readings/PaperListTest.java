@@ -37,6 +37,7 @@ class PaperListTest {
             11:50 am 50psi|11:55 52psi|12:10 58psi!!A time without am or pm was taken as the next such time
             23:50 - 350 kPa|00:00 - 360 kPa|0:10 - 400 kPa!!(kpa, as a gauge shows it)
             7 am: 50 psi|7:10 am: 55 psi|7:20 am: 58 psi!!Each line was read as a time and a pressure
+            8.20pm 50 psi|8.30pm 55 psi|8.40 pm 58 psi dripping!!20:40 'dripping'
             6:45,50,heater on|6:55,55,|7:05,58,dripping!psi!06:45 'heater on'; 07:05 'dripping'
             6:45 am no reading|6:50 am 50 psi|7:00 am 51 psi|7:10 am 58 psi!!06:45 'no reading'
             Sat 6:30 am 50 psi|6:40 am about 55|Saturday 6:50 am 58 psi!!as a gauge shows it
