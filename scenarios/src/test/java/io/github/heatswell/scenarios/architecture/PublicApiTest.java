@@ -37,7 +37,6 @@ class PublicApiTest {
             "charts.DailyFigures$Day",
             "diagnosis.Hazard",
             "scenarios.readings.LogReader$LogFile",
-            "scenarios.file.Origins",
             "study.VarianceShares",
             "system.Shell$CylinderBuilder",
             "units.Symbols");
