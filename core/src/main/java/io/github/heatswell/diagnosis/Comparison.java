@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -40,6 +41,9 @@ final class Comparison {
 
     /** A check is sought that tells the best from one of so many. */
     private static final int TOLD_APART = 3;
+
+    /** So many readings that speak most for a hazard, and as many that stand most alone, are tried to count for nothing before it is called. */
+    private static final int TELLING = 2;
 
     private static final int MAX_ROUNDS = 3;
     /** A gain in the sum of squares below this changes no conclusion. */
@@ -281,20 +285,25 @@ final class Comparison {
                 .min(Comparator.<Ended, Boolean>comparing(e -> !isAlike(e, all, inflation) || leavesOff(e))
                         .thenComparing(e -> e.criterion(inflation) - (e.isContained() ? WORTH_IT : 0)))
                 .orElseThrow();
+        Forecaster.Forecast forecast = best.trial.forecast(best.end.position());
+        double doubtful = withoutOneReading(all, best, inflation);
+        ToDoubleFunction<Ended> behind = ended -> {
+            double whole = behind(ended, best, inflation);
+            return ended.isContained() ? Math.min(whole, doubtful) : whole;
+        };
         List<Ended> order = Stream.concat(
                         Stream.of(best),
                         all.stream()
                                 .filter(e -> e != best)
                                 .sorted(Comparator.comparingDouble(
-                                        e -> behind(e, best, inflation) - (e.isContained() ? WORTH_IT : 0))))
+                                        e -> behind.applyAsDouble(e) - (e.isContained() ? WORTH_IT : 0))))
                 .toList();
         double sum = order.stream()
-                .mapToDouble(e -> Math.exp(-behind(e, best, inflation) / 2))
+                .mapToDouble(e -> Math.exp(-behind.applyAsDouble(e) / 2))
                 .sum();
-        Forecaster.Forecast forecast = best.trial.forecast(best.end.position());
         List<HypothesisFit> fits = workers.map(order, ended -> {
-            double behind = behind(ended, best, inflation);
-            return fit(ended, behind, Math.exp(-behind / 2) / sum, forecast);
+            double after = behind.applyAsDouble(ended);
+            return fit(ended, after, Math.exp(-after / 2) / sum, forecast);
         });
         double uncertainty = target.log() == null ? Double.NaN : target.log().uncertainty();
         DiagnosisResult unchecked = new DiagnosisResult(
@@ -302,6 +311,62 @@ final class Comparison {
         Optional<SeparatingCheck> check = check(unchecked);
         return new DiagnosisResult(
                 fits, target.readings(), uncertainty, target.balances().sum(), check, Optional.empty());
+    }
+
+    /**
+     * How little the description lies behind a hazard if one of few readings by hand counts for nothing: a slip of the pen, or a needle
+     * that stuck for once, calls no hazard. Looked at are those readings that speak most for the hazard or stand most alone. Infinite
+     * where the best is no hazard, or the description is not far behind it.
+     */
+    private double withoutOneReading(List<Ended> all, Ended best, double inflation) {
+        Ended described = all.stream().filter(Ended::isContained).findFirst().orElse(best);
+        if (!best.trial.hypothesis().cause().isHazard()
+                || target.log() == null
+                || target.log().tellsItsScatter()
+                || described == best
+                || behind(described, best, inflation) < DiagnosisResult.ALIKE) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double[] ofBest = target.squares(best.trial.forecast(best.end.position()));
+        double[] ofDescribed = target.squares(described.trial.forecast(described.end.position()));
+        // one that stands alone bends the whole course and is met itself, so that others seem to speak
+        List<Integer> telling = Stream.concat(
+                        readings(Comparator.comparingDouble(i -> ofBest[i] - ofDescribed[i])),
+                        readings(Comparator.comparingDouble(i -> -alone(i))))
+                .distinct()
+                .toList();
+        return workers.map(telling, reading -> apart(described, best, reading)).stream()
+                .mapToDouble(apart -> Math.max(0, apart / inflation))
+                .min()
+                .orElseThrow();
+    }
+
+    /** The first few readings of the log in an order. */
+    private Stream<Integer> readings(Comparator<Integer> order) {
+        return IntStream.range(0, target.log().count()).boxed().sorted(order).limit(TELLING);
+    }
+
+    /** How far (s) a reading is from the nearest other. */
+    private double alone(int i) {
+        PressureLog log = target.log();
+        double before = i == 0 ? Double.POSITIVE_INFINITY : log.time(i) - log.time(i - 1);
+        double after = i == log.count() - 1 ? Double.POSITIVE_INFINITY : log.time(i + 1) - log.time(i);
+        return Math.min(before, after);
+    }
+
+    /** How far (-) the description lies behind another cause, both searched anew, where a reading counts for nothing. */
+    private static double apart(Ended described, Ended best, int reading) {
+        Ended other = without(best, best, reading);
+        return without(described, best, reading).criterion(1) - other.criterion(1);
+    }
+
+    private static Ended without(Ended ended, Ended best, int reading) {
+        Trial trial = ended.trial.without(reading);
+        double[] position = ended.end.position();
+        Search.End here = new Search.End(position, Trial.sumOfSquares(trial.residuals(position)));
+        Search.End fresh = Search.quickly(trial);
+        Search.End from = fresh.cost() < here.cost() ? fresh : here;
+        return new Ended(trial, Search.closer(trial, from, best.circumstances(trial)), List.of());
     }
 
     /**

@@ -35,6 +35,11 @@ final class Target {
     /** After so long (s) an error of the model is forgotten but for 1/e; own judgement. */
     private static final double REMEMBERED = 1_800;
 
+    /** No reading at all. */
+    private static final int NONE = -1;
+    /** The variance, in that of a reading, of one that counts for nothing. */
+    private static final double WORTHLESS = 1e10;
+
     private static final int FINE = 10;
     private static final int FINE_BLOCKS = 140;
     private static final int COARSE_BLOCKS = 40;
@@ -47,6 +52,7 @@ final class Target {
     private final Balances.Count count;
     private final boolean reseatAssumed;
     private final DrawMarks draws;
+    private final int doubted;
     private final Whitening whitening;
     private final List<Integer> withTemperature = new ArrayList<>();
     private final double firstBurn;
@@ -59,6 +65,7 @@ final class Target {
      * @param block how many readings of the log are taken together
      * @param reseatAssumed whether the description only assumes the reseat pressure of the relief valves
      * @param draws the draws of the log
+     * @param doubted the reading of the log that counts for nothing, or {@link #NONE}
      */
     private Target(
             PressureLog log,
@@ -66,8 +73,10 @@ final class Target {
             int block,
             Balances.Count count,
             boolean reseatAssumed,
-            DrawMarks draws) {
+            DrawMarks draws,
+            int doubted) {
         this.log = log;
+        this.doubted = doubted;
         this.spots = spots;
         this.block = block;
         this.count = count;
@@ -95,12 +104,18 @@ final class Target {
                 log == null ? 1 : Math.max(1, Math.min(FINE, log.count() / FINE_BLOCKS)),
                 new Balances.Count(),
                 reseatAssumed,
-                draws);
+                draws,
+                NONE);
     }
 
     /** The same readings, with only those draws that somebody noted. */
     Target asNoted() {
-        return new Target(log, spots, block, count, reseatAssumed, draws.noted());
+        return new Target(log, spots, block, count, reseatAssumed, draws.noted(), doubted);
+    }
+
+    /** The same readings, of which one counts for nothing. */
+    Target without(int reading) {
+        return new Target(log, spots, block, count, reseatAssumed, draws, reading);
     }
 
     /** The readings of the log before the first draw. */
@@ -124,7 +139,8 @@ final class Target {
                 log == null ? 1 : Math.max(block, log.count() / COARSE_BLOCKS),
                 count,
                 reseatAssumed,
-                draws);
+                draws,
+                doubted);
     }
 
     /**
@@ -138,6 +154,7 @@ final class Target {
             double jump = i == 0 ? 0 : Math.abs(log.gauge(i) - log.gauge(i - 1)) / log.uncertainty();
             variance[i / block] +=
                     Math.max(Math.pow(log.weights().looseness(i), 2), 1 + (jump > JUMP ? jump * jump / 12 : 0));
+            variance[i / block] += i == doubted ? WORTHLESS : 0;
             times[i / block] += log.time(i);
         }
         for (int i = 0; i < variance.length; i++) {

@@ -57,6 +57,11 @@ final class Trial {
         return new Trial(described, hypothesis, target.coarse(), forecaster.another(), houses);
     }
 
+    /** The same hypothesis where one reading of the log counts for nothing. */
+    Trial without(int reading) {
+        return new Trial(described, hypothesis, target.without(reading), forecaster.another(), houses);
+    }
+
     Hypothesis hypothesis() {
         return hypothesis;
     }

@@ -90,6 +90,29 @@ class DrawMarksTest {
         assertFalse(found.misfit());
     }
 
+    /** One of few readings by hand called a hazard that the others do not show: a needle that stuck while the tank cooled. */
+    @Test
+    void noHazardRestsOnOneReadingByHand() {
+        HotWaterSystem house = Abbey.plain().withoutVessel().build();
+        Trace real = Simulation.of(house, Duration.ofHours(8))
+                .sampledEvery(Duration.ofMinutes(5))
+                .run()
+                .trace();
+        int[] read = {0, 1, 2, 3, 4, 6, 20, 40, 60};
+        double[] times = Arrays.stream(read).mapToDouble(i -> 300.0 * i).toArray();
+        double[] gauge = Arrays.stream(read)
+                .mapToDouble(i -> 7e3 * Math.rint(real.value(Channel.GAUGE_READING, i) / 7e3))
+                .toArray();
+        gauge[8] = gauge[7];
+        Diagnosis.Builder diagnosis =
+                Diagnosis.builder(house).log(PressureLog.builder(times, gauge).build());
+        EnumSet.complementOf(EnumSet.of(Cause.AS_DESCRIBED, Cause.WATER_TOO_HOT))
+                .forEach(diagnosis::without);
+        DiagnosisResult found = diagnosis.build().run();
+        assertEquals(List.of(), found.hazardousCauses());
+        assertEquals(Cause.WATER_TOO_HOT, found.notRuledOut().get(0).cause());
+    }
+
     private static List<Parameter> parameters(DrawMarks marks) {
         return marks.open().stream().map(FreeParameter::parameter).toList();
     }
