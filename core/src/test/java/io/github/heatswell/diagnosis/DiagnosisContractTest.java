@@ -46,7 +46,8 @@ class DiagnosisContractTest {
             on[1] = true;
             HypothesisFit fit = described(log().temperature(kelvin).burner(on).build());
             double start = fit.house().start().waterTemperature().orElseThrow();
-            assertEquals(starts[i], TemperatureUnit.CELSIUS.fromSi(start), 1e-9);
+            // K; the start is fitted within what a thermometer may be off
+            assertEquals(starts[i], TemperatureUnit.CELSIUS.fromSi(start), 6 + 1e-9);
         }
         HypothesisFit untold = described(log().build());
         assertEquals(
