@@ -145,7 +145,8 @@ final class RegimeSelector {
             if (balance.supplyFlow() < -NO_FLOW) {
                 return modes.withRule(PressureRegime.FREE);
             }
-            if (balance.response().droopOfFlow() <= ReducingValveOutlet.LITTLE_DROOP) {
+            // what that moves, a diaphragm to its limit say, may leave the feed with more to supply
+            if (droopsLittle(held, y) && droopsLittle(plant.moved(held, y), y)) {
                 return held;
             }
             y[StateVector.PRESSURE] = p;
@@ -153,6 +154,11 @@ final class RegimeSelector {
         Modes filling = modes.withRule(PressureRegime.FILLING);
         balance.evaluate(y, filling, rates);
         return settling && balance.response().followsFast(y, AT_FEED) ? modes.withRule(PressureRegime.HELD) : filling;
+    }
+
+    private boolean droopsLittle(Modes held, double[] y) {
+        balance.evaluate(y, held, rates);
+        return balance.response().droopOfFlow() <= ReducingValveOutlet.LITTLE_DROOP;
     }
 
     /** Mixes layers of equal temperature wherever the lower one would otherwise become warmer. */
