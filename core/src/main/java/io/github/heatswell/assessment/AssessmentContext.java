@@ -291,7 +291,12 @@ final class AssessmentContext {
 
     /** Whether the supply stands too low to reach a vessel: its charge could not be matched to anything. */
     boolean isOutOfReach(ExpansionVessel vessel) {
-        return lowestStatic() - lift(vessel.height()) < LEAST_AT_VESSEL;
+        return lowestStatic() < leastAt(vessel) - Rule.SAME;
+    }
+
+    /** The supply (Pa, gauge, at the drain cock) from which a vessel can be charged to match it. */
+    double leastAt(ExpansionVessel vessel) {
+        return lift(vessel.height()) + LEAST_AT_VESSEL;
     }
 
     /** The vessel, if it does anything. */

@@ -119,7 +119,7 @@ final class PrechargeRule implements Rule {
                                 + " can be matched to that.",
                         supply);
         return draft.found(supply)
-                .limit(gauge(subject.lift(vessel.height())))
+                .limit(gauge(subject.leastAt(vessel)))
                 .advisesWork(
                         "Check the height of the vessel and the supply pressure in the description. If both are right, have"
                                 + " the vessel moved down beside the tank, or the supply put right.")

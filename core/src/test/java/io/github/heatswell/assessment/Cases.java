@@ -161,15 +161,7 @@ final class Cases {
         vesselCase("vessel-too-small", vessel(2, 4));
         vesselCase("precharge-above-static", vessel(18, 4.5));
         vesselCase("precharge-below-static", vessel(18, 3.5));
-        ALL.put(
-                "precharge-unknown",
-                () -> new AssessmentContext(
-                        house().vessel(vessel(18, 3).build()).build(),
-                        Optional.empty(),
-                        Doubts.of(
-                                List.of(new Doubt(
-                                        "vessel.precharge", Statement.plain("3 bar"), Optional.empty(), List.of())),
-                                changes -> Optional.empty())));
+        ALL.put("precharge-unknown", () -> chargeNotRead(3));
         changed(
                 "vessel-above-supply",
                 h -> h.supply(supply(2).build())
@@ -235,6 +227,15 @@ final class Cases {
         hazard("pressure-lost", Event.Kind.ATMOSPHERE_REACHED, 5);
         hazard("water-out-of-range", Event.Kind.WATER_OUT_OF_RANGE, 5);
         hazard("water-freezes", Event.Kind.WATER_FREEZES, 5);
+    }
+
+    /** A house whose precharge nobody has read, with one taken in its place. */
+    static AssessmentContext chargeNotRead(double bar) {
+        Doubt doubt = new Doubt("vessel.precharge", Statement.plain("not read"), Optional.empty(), List.of());
+        return new AssessmentContext(
+                house().vessel(vessel(18, bar).build()).build(),
+                Optional.empty(),
+                Doubts.of(List.of(doubt), changes -> Optional.empty()));
     }
 
     /** Whose thermostat switches on below 56 degC. */

@@ -21,6 +21,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.Draw;
+import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.ExpansionVessel.Mounting;
 import io.github.heatswell.system.HotWaterSystem;
@@ -33,11 +35,16 @@ import io.github.heatswell.units.MassUnit;
 import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.UnitSystem;
+import io.github.heatswell.units.VolumeUnit;
 import io.github.heatswell.water.Saturation;
 import java.time.Duration;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.DoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -177,7 +184,85 @@ class LimitsTest {
                                         .build(),
                                 bar,
                                 60))),
+                // own judgement, in the rule
+                below(
+                        "static-pressure-low",
+                        0.3,
+                        1e-4,
+                        bar -> of(withSupply(bar).withoutVessel())),
+                // 25 m of water of 999.70 kg/m3 stand on 999.70 * 9.80665 * 25 Pa; the 0.1 bar a tyre gauge shows is
+                // own
+                // judgement
+                below(
+                        "vessel-above-supply",
+                        999.70 * 9.80665 * 25 / 1e5 + 0.1,
+                        1e-4,
+                        bar -> of(withSupply(bar)
+                                .vessel(vessel(18, 2)
+                                        .height(25, LengthUnit.METRE)
+                                        .build()))),
+                above(
+                        "tank-rating-unread",
+                        10,
+                        1e-4,
+                        bar -> of(withRelief(guard(bar, 8)).tank(FaultlessHouse.unread(10)))),
+                // the temperature and pressure relief valve of the house opens at 7 bar
+                atOrAbove("expansion-valve-opens-late", 7, 1e-4, bar -> of(FaultlessHouse.grouped(bar, 5))),
+                // a mixture is no cooler than its cooler part
+                below(
+                        "mixed-draw-below-feed",
+                        38,
+                        1e-3,
+                        c -> of(house().supply(supply(4).water(38, CELSIUS).build())
+                                .draws(DrawProfile.of("one tap", List.of(mixed(c)))))),
+                // the same band as of a charge that is known
+                above("precharge-unknown", 4.1, 1e-4, LimitsTest::chargeNotRead),
+                below("precharge-unknown", 3.6, 1e-4, LimitsTest::chargeNotRead),
+                // by hand: Boyle between 4 and 7 bar, and the density of water by IAPWS-95 at these pressures, 999.894
+                // kg/m3
+                // at 10 degC and 983.502 kg/m3 at 60 degC: 200 L (1 - 983.502 / 999.894) / (1 - 5.01325 / 8.01325) =
+                // 8.758 L
+                below(
+                        "vessel-too-small",
+                        8.76,
+                        1e-2,
+                        litres -> of(house().vessel(vessel(litres, 4).build()))),
                 atOrAbove("relief-water-loss", 0.01, 1e-6, l -> Findings.of(run(sound, 5, 4, 60, l))));
+    }
+
+    /** Findings that name a limit which no number decides, and what does. */
+    private static final Map<String, String> DECIDED_OTHERWISE = Map.of(
+            "cut-out-tripped", "the cut-out, in a run",
+            "expansion-control-missing", "that there is no vessel and no way back, whatever the pressure",
+            "expansion-valve-provided", "that the first valve to open is made for it",
+            "relief-valve-controls-expansion", "the valve, in a run",
+            "relief-valve-opened-by-heat", "the valve, in a run",
+            "relief-valve-seat-leaks", "the description, which takes no leak that begins at the set pressure or above",
+            "vessel-bottomed-out", "the diaphragm, in a run");
+
+    /** A finding that holds something against a limit is watched at that limit. */
+    @Test
+    void everyLimitHasItsRow() {
+        Set<String> watched = limits().map(row -> (String) row.get()[0]).collect(Collectors.toCollection(TreeSet::new));
+        assertTrue(Collections.disjoint(watched, DECIDED_OTHERWISE.keySet()), watched::toString);
+        Set<String> limited = Cases.all().values().stream()
+                .flatMap(found -> found.get().stream())
+                .filter(finding -> finding.limit().isPresent())
+                .map(Finding::id)
+                .collect(Collectors.toCollection(TreeSet::new));
+        assertTrue(limited.containsAll(DECIDED_OTHERWISE.keySet()), limited::toString);
+        limited.removeAll(DECIDED_OTHERWISE.keySet());
+        limited.removeAll(watched);
+        assertEquals(Set.of(), limited, "findings with a limit and without a row");
+    }
+
+    private static Draw mixed(double celsius) {
+        return Draw.ofVolume(36_000, 20, VolumeUnit.LITRE, 10, FlowUnit.LITRE_PER_MINUTE)
+                .mixedTo(celsius, CELSIUS);
+    }
+
+    private static List<Finding> chargeNotRead(double bar) {
+        return Findings.of(Cases.chargeNotRead(bar));
     }
 
     static List<Finding> of(HotWaterSystem.Builder house) {
@@ -227,6 +312,13 @@ class LimitsTest {
         assertEquals(below, has(look.apply(limit - hair), id), "just below");
         assertEquals(at, has(look.apply(limit), id), "at the limit");
         assertEquals(above, has(look.apply(limit + hair), id), "just above");
+        Finding said = only(look.apply(above ? limit + hair : limit - hair), id);
+        if (said.found().isPresent() && said.limit().isPresent()) {
+            double over = said.found().get().value() - said.limit().get().value();
+            // there the valve's own value is found, and what moves here is the supply it is held against
+            boolean held = id.equals("relief-reseats-below-supply");
+            assertTrue(above != held ? over > 0 : over < 0, () -> "which side of the limit it names: " + said);
+        }
     }
 
     static boolean has(List<Finding> findings, String id) {
