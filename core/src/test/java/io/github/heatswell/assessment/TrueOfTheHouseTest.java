@@ -146,8 +146,9 @@ class TrueOfTheHouseTest {
                         .place(Place.of("us-upc"))
                         .build())
                 .build();
-        assertTrue(openedIn(nowhere).contains("has to keep by US model codes ("), openedIn(nowhere));
-        assertTrue(openedIn(here).contains("has to keep by the rules here ("), openedIn(here));
+        assertTrue(
+                openedIn(nowhere).contains("the limit US model codes set for expansion control ("), openedIn(nowhere));
+        assertTrue(openedIn(here).contains("the limit the rules here set for expansion control ("), openedIn(here));
     }
 
     private static String openedIn(HotWaterSystem house) {
