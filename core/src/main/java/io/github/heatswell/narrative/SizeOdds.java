@@ -57,12 +57,32 @@ final class SizeOdds {
     /** In how many houses the limit is kept with what is recommended. */
     List<Statement> holds() {
         return certainty.flatMap(SizeCertainty::advised).stream()
-                .flatMap(advised -> Stream.of(
-                        plain("That" + held(advised) + houses())
-                                .then(bound(advised.above()))
-                                .then("."),
-                        THRESHOLD))
+                .flatMap(advised -> Stream.concat(
+                        Stream.of(
+                                plain("That" + held(advised) + houses())
+                                        .then(bound(advised.above()))
+                                        .then("."),
+                                THRESHOLD),
+                        missedByOne(advised).stream()))
                 .toList();
+    }
+
+    /** The next smaller size, where a single house keeps it from being recommended. */
+    private Optional<Statement> missedByOne(SizeCertainty.Tried advised) {
+        List<SizeCertainty.Tried> tried = certainty.orElseThrow().tried();
+        int before = tried.indexOf(advised) - 1;
+        if (before < 0 || tried.get(before).volume() == 0) {
+            return Optional.empty();
+        }
+        StudyResult.Share above = tried.get(before).above();
+        StudyResult.Share oneLess = new StudyResult.Share(above.count() - 1, above.of());
+        int held = above.of() - above.count();
+        return new SizeCertainty.Tried(0, oneLess).holds()
+                ? Optional.of(plain("The next smaller size, ")
+                        .then(volume(tried.get(before).volume()))
+                        .then(", misses that by one house: it holds in " + held + ", and " + (held + 1)
+                                + " are needed."))
+                : Optional.empty();
     }
 
     /** How far all of the samples may be from all of the houses. */

@@ -247,6 +247,13 @@ class SizeStoriesTest {
                 .text(UnitSystem.SI)
                 .contains("is enough; but in 40 of 100 sampled houses (values varied by the usual tolerances"));
 
+        assertFalse(said.contains("misses that by one house"), said);
+
+        SizeAdvice close = new SizeAdvice(sizing, house, Optional.of(sampled(new double[] {smallest, 35}, 11, 0)));
+        String missed = " L, misses that by one house: it holds in 89, and 90 are needed.";
+        assertTrue(
+                told(close).contains(" The next smaller size, ") && told(close).contains(missed), told(close));
+
         SizeAdvice none = new SizeAdvice(sizing, house, Optional.of(sampled(new double[] {smallest, 35}, 90, 100)));
         assertEquals(Optional.empty(), none.recommended());
         assertTrue(told(none).startsWith("By the best estimates a vessel of "), told(none));

@@ -250,7 +250,9 @@ public final class SizingReport {
                     return new Block.Paragraph(said + ".", Block.Tone.PLAIN)
                             .orOnScreen(new Block.Paragraph(
                                     said + ", with --set heater.set-point="
-                                            + least.text(shown).replace(" ", "") + ".",
+                                            // a command takes a value in one unit, spelled as files spell it
+                                            + least.text(QuantityFormat.ascii(shown.units()))
+                                                    .replace(" ", "") + ".",
                                     Block.Tone.PLAIN));
                 });
     }

@@ -53,6 +53,8 @@ class SizeCommandTest {
     void aSizeSaysForWhichStoreItIs() {
         String cool = words("size", "orchard-lodge", "-o", folder.toString());
         assertTrue(cool.contains("If the thermostat is set to 60 degC to keep legionella down"), cool);
+        // a command to paste has its value in one unit, also where nobody said where the house stands
+        assertTrue(cool.contains("--set heater.set-point=60degC."), cool);
         String hot = words("size", "orchard-lodge", "--set", "heater.set-point=60degC", "-o", folder.toString());
         assertFalse(hot.contains("to keep legionella down"), hot);
     }
