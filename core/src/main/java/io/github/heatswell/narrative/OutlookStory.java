@@ -106,7 +106,7 @@ public final class OutlookStory {
     /**
      * By which loss of precharge a month of an outlook came about.
      *
-     * @param outlook the years ahead
+     * @param result the years ahead
      * @param month one of its months
      * @return such as {@code , at the fastest loss}; empty for the expected one
      */

@@ -152,7 +152,7 @@ final class Restacking {
                 double overlap = overlap(y, i, j);
                 if (overlap > 0) {
                     double of = y[vector.lowest + j];
-                    even &= Double.isNaN(t) || t == of;
+                    even &= Double.isNaN(t) || Double.compare(t, of) == 0;
                     plant.water.evaluate(of, p, water);
                     t = Double.isNaN(t) ? of : t + overlap * (of - t);
                     m += overlap * water.density();
