@@ -51,7 +51,7 @@ class DaysPictureTest {
         Picture picture = Chart.of(result, UnitSystem.SI).picture();
         String title = picture.caption().title();
         assertTrue(
-                title.matches("Relief valve discharges water on every one of 20 days, [0-9.]+ L in all, most on"
+                title.matches("The relief valve discharges water on every one of 20 days, [0-9.]+ L in all, most on"
                         + " \\d+ Mar: [0-9.]+ L"),
                 title);
         assertEquals("water discharged per day (L)", picture.lower().axis().label());

@@ -45,7 +45,7 @@ class SvgTest {
     void keepsWordsAsWords() throws Exception {
         String text = words(parse(svg(Chart.of(Gallery.dripping(), UnitSystem.SI))));
         for (String expected : List.of(
-                "Relief valve opens after 6 min 1 s and discharges 2.72 L",
+                "The relief valve opens after 6 min 1 s and discharges 2.72 L",
                 "190 L tank",
                 "gauge pressure (bar)",
                 "mean water temperature (°C)",

@@ -46,7 +46,7 @@ final class Incidents {
     /** The shut-off of the heater for good. */
     Optional<Statement> cutOut() {
         return summary.first(Event.Kind.CUT_OUT_TRIPPED).map(tripped -> {
-            Statement stops = plain("cut-out stops the heater ").then(moments.at(tripped.time()));
+            Statement stops = plain("the cut-out stops the heater ").then(moments.at(tripped.time()));
             return system.heater().cutOut().isPresent()
                     ? stops.then(" at ")
                             .then(temperature(system.heater().cutOut().getAsDouble()))
@@ -63,7 +63,7 @@ final class Incidents {
         Statement often = off.size() == 1
                 ? moments.at(off.get(0).from()).then(" for ")
                 : plain(QuantityFormat.times(off.size()) + ", in all for ");
-        return Optional.of(plain("supply is shut off ").then(often).then(time(Interval.total(off))));
+        return Optional.of(plain("the supply is shut off ").then(often).then(time(Interval.total(off))));
     }
 
     /** Whether the highest pressure fell into a time without supply. */

@@ -67,7 +67,7 @@ public record Narrative(
     }
 
     /**
-     * What one run found, such as {@code Relief valve opens after 10 min 16 s and discharges 3.14 L}.
+     * What one run found, such as {@code The relief valve opens after 10 min 16 s and discharges 3.14 L}.
      *
      * @param run the run
      * @param doubts what is not known of the house: no hazard is told that rests on it alone

@@ -163,9 +163,10 @@ final class ReliefWords {
             return Optional.empty();
         }
         boolean one = summary.system().reliefValves().size() == 1;
-        String valves = one ? "relief valve discharges" : "relief valves discharge";
-        String why =
-                summary.fedRelief().isEmpty() ? valves : supplyAboveRelief() + ": the " + valves.replace("relief ", "");
+        String valves = one ? "the relief valve discharges" : "relief valves discharge";
+        String why = summary.fedRelief().isEmpty()
+                ? valves
+                : supplyAboveRelief() + (one ? ": the valve discharges" : ": the valves discharge");
         String often =
                 wet == relieved.size() ? "every one of " + wet + " days" : wet + " of " + relieved.size() + " days";
         return Optional.of(plain(why + " water on " + often + ", ")
@@ -224,7 +225,7 @@ final class ReliefWords {
                 .findFirst()
                 .orElseThrow();
         String kind = valve.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
-        String subject = summary.system().reliefValves().size() == 1 ? kind : kind + " “" + valve.name() + "”";
+        String subject = "the " + kind + (summary.system().reliefValves().size() == 1 ? "" : " “" + valve.name() + "”");
         int count = summary.totals().openings();
         return count == 1
                 ? plain(subject + " opens ")

@@ -152,10 +152,10 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
                     + " discharges.");
         }
         return less < ALIKE
-                ? opens.then(
-                        PEAK + " The amount discharged in this heat-up barely changes: it depends chiefly on how much"
-                                + " water is heated, and how far.")
-                : opens.then(PEAK + " But the softer the house, the less it discharges in this heat-up.");
+                ? opens.then(PEAK
+                        + " The amount discharged in the first heat-up barely changes: it depends chiefly on how much"
+                        + " water is heated, and how far.")
+                : opens.then(PEAK + " But the softer the house, the less it discharges in the first heat-up.");
     }
 
     /** The same for the subtitle of a picture. */

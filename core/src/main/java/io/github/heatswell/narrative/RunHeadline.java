@@ -34,7 +34,7 @@ final class RunHeadline {
         this.relief = new ReliefWords(summary, incidents);
     }
 
-    /** Such as {@code Relief valve opens after 10 min 16 s and discharges 3.14 L}, without a full stop. */
+    /** Such as {@code The relief valve opens after 10 min 16 s and discharges 3.14 L}, without a full stop. */
     Statement sentence() {
         if (!summary.system().tank().neverFails()) {
             return told().capitalised();
@@ -166,7 +166,7 @@ final class RunHeadline {
     /** The peak against the lowest set pressure of the valves that can open. */
     private Statement peakSentence() {
         boolean steady = summary.extremes().isSteady();
-        Statement peak = plain(steady ? "pressure stays at about " : "pressure peaks at ")
+        Statement peak = plain(steady ? "the pressure stays at about " : "the pressure peaks at ")
                 .then(gauge(highest()));
         return Limit.reliefSet(summary)
                 .map(set -> peak.then(", ").then(against(set.gauge())).then(" the relief set pressure"))
@@ -181,8 +181,10 @@ final class RunHeadline {
     /** The peak against what the tank's maker allows. */
     private Statement overWorkingPressure() {
         double limit = Limit.workingPressure(summary).gauge();
-        Statement over =
-                plain("pressure peaks at ").then(gauge(highest())).then(", ").then(against(limit));
+        Statement over = plain("the pressure peaks at ")
+                .then(gauge(highest()))
+                .then(", ")
+                .then(against(limit));
         return summary.system().tank().workingPressureGiven()
                 ? over.then(" the tank's working pressure")
                 : over.then(" the ").then(gauge(limit)).then(" assumed for the tank");

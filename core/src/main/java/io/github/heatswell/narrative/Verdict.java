@@ -242,7 +242,7 @@ final class Verdict {
     private Statement highest() {
         NamedSummary highest = runs.stream().max(BY_PEAK).orElseThrow();
         RunSummary result = highest.summary();
-        return plain("pressure peaks highest with " + quoted(highest) + ", at ")
+        return plain("the pressure peaks highest with " + quoted(highest) + ", at ")
                 .then(gauge(result.peak().value()));
     }
 

@@ -41,39 +41,40 @@ class HeadlineTest {
     static Stream<Arguments> findings() {
         return Stream.of(
                 Arguments.of(
-                        "Pressure peaks at 5.44 bar, 1.56 bar below the relief set pressure",
+                        "The pressure peaks at 5.44 bar, 1.56 bar below the relief set pressure",
                         RunByHand.run(ONE, 60, 4.2, 5.44, 4.2)),
                 Arguments.of(
-                        "Pressure peaks at 6.97 bar, 0.03 bar below the relief set pressure",
+                        "The pressure peaks at 6.97 bar, 0.03 bar below the relief set pressure",
                         RunByHand.run(ONE, 60, 4.2, 6.97)),
                 Arguments.of(
-                        "Pressure peaks at 7 bar, just below the relief set pressure",
+                        "The pressure peaks at 7 bar, just below the relief set pressure",
                         RunByHand.run(ONE, 60, 4.2, 6.9999)),
                 Arguments.of(
-                        "Pressure peaks at 5.4 bar, 1.1 bar below the relief set pressure",
+                        "The pressure peaks at 5.4 bar, 1.1 bar below the relief set pressure",
                         RunByHand.run(TWO, 60, 4.2, 5.4)),
                 Arguments.of(
-                        "Pressure stays at about 4.21 bar, 2.79 bar below the relief set pressure",
+                        "The pressure stays at about 4.21 bar, 2.79 bar below the relief set pressure",
                         RunByHand.run(ONE, 60, 4.2, 4.21, 4.2)),
-                Arguments.of("Pressure peaks at 5.4 bar; there is no relief valve", RunByHand.run(BARE, 60, 4.2, 5.4)),
                 Arguments.of(
-                        "The bypass returns 2.5 L to the mains; pressure peaks at 5.44 bar, 1.56 bar below the relief set"
+                        "The pressure peaks at 5.4 bar; there is no relief valve", RunByHand.run(BARE, 60, 4.2, 5.4)),
+                Arguments.of(
+                        "The bypass returns 2.5 L to the mains; the pressure peaks at 5.44 bar, 1.56 bar below the relief set"
                                 + " pressure",
                         RunByHand.run(ONE, 60, 4.2, 5.44)
                                 .event(30, Event.Kind.BYPASS_OPENED, "", 5.4)
                                 .returned(2.5)),
                 Arguments.of(
-                        "The leaking seat of the feed lets back 2.5 L to the mains; pressure peaks at 5.44 bar, 1.56 bar below"
+                        "The leaking seat of the feed lets back 2.5 L to the mains; the pressure peaks at 5.44 bar, 1.56 bar below"
                                 + " the relief set pressure",
                         RunByHand.run(ONE, 60, 4.2, 5.44).returned(2.5)),
                 Arguments.of(
-                        "Leaks take 3 L, which hides the expansion; pressure peaks at 5.44 bar, 1.56 bar below the relief set"
+                        "Leaks take 3 L, which hides the expansion; the pressure peaks at 5.44 bar, 1.56 bar below the relief set"
                                 + " pressure",
                         RunByHand.run(ONE, 60, 4.2, 5.44)
                                 .event(30, Event.Kind.HEATER_ON, "", 4.2)
                                 .leaked(3)),
                 Arguments.of(
-                        "Pressure peaks at 5.44 bar, 1.56 bar below the relief set pressure",
+                        "The pressure peaks at 5.44 bar, 1.56 bar below the relief set pressure",
                         RunByHand.run(ONE, 60, 4.2, 5.44).returned(0.009).leaked(0.009)),
                 Arguments.of(
                         "Water is held at 99 °C by “T&P valve”, which opens once, after 10 min, and lets 3 L through",
@@ -81,26 +82,26 @@ class HeadlineTest {
                                 .openedByTemperature(600, Event.Kind.RELIEF_OPENED, "T&P valve", 5)
                                 .relieved(3)),
                 Arguments.of(
-                        "The heater never switches on; pressure peaks at 5.4 bar; there is no relief valve",
+                        "The heater never switches on; the pressure peaks at 5.4 bar; there is no relief valve",
                         RunByHand.run(BARE, 60, 4.2, 5.4).unheated()),
                 Arguments.of(
-                        "Relief valve opens after 10 min and discharges 3.14 L",
+                        "The relief valve opens after 10 min and discharges 3.14 L",
                         RunByHand.run(ONE, 600, 4.2, 7, 6.3)
                                 .event(600, Event.Kind.RELIEF_OPENED, "lid", 7)
                                 .relieved(3.14)),
                 Arguments.of(
-                        "Relief valve opens at the start and discharges under 0.01 L",
+                        "The relief valve opens at the start and discharges under 0.01 L",
                         RunByHand.run(ONE, 600, 7, 6.3)
                                 .event(0, Event.Kind.RELIEF_OPENED, "lid", 7)
                                 .relieved(0.004)),
                 Arguments.of(
-                        "Relief valve opens twice, first after 10 min, and discharges 0.42 L in all",
+                        "The relief valve opens twice, first after 10 min, and discharges 0.42 L in all",
                         RunByHand.run(ONE, 600, 4.2, 7, 7)
                                 .event(600, Event.Kind.RELIEF_OPENED, "lid", 7)
                                 .event(1200, Event.Kind.RELIEF_OPENED, "lid", 7)
                                 .relieved(0.42)),
                 Arguments.of(
-                        "Relief valve “cellar” opens after 10 min and discharges 3.14 L",
+                        "The relief valve “cellar” opens after 10 min and discharges 3.14 L",
                         RunByHand.run(TWO, 600, 4.2, 6.5)
                                 .event(600, Event.Kind.RELIEF_OPENED, "cellar", 6.5)
                                 .relieved(3.14)),
@@ -111,10 +112,10 @@ class HeadlineTest {
                                 .event(1200, Event.Kind.RELIEF_OPENED, "lid", 7)
                                 .relieved(2)),
                 Arguments.of(
-                        "Pressure peaks at 11.2 bar, 1.2 bar above the tank's working pressure",
+                        "The pressure peaks at 11.2 bar, 1.2 bar above the tank's working pressure",
                         RunByHand.run(BARE, 60, 4.2, 11.2)),
                 Arguments.of(
-                        "Pressure peaks at 11.2 bar, 1.2 bar above the tank's working pressure; relief valve opens"
+                        "The pressure peaks at 11.2 bar, 1.2 bar above the tank's working pressure; the relief valve opens"
                                 + " after 10 min and discharges 3.14 L",
                         RunByHand.run(ONE, 600, 4.2, 11.2)
                                 .event(600, Event.Kind.RELIEF_OPENED, "lid", 11.2)
@@ -163,14 +164,14 @@ class HeadlineTest {
                 .relieved(3.14)
                 .summary();
         assertEquals(
-                "Relief valve opens after 10 min and discharges 3.14 L (0.83 gal)",
+                "The relief valve opens after 10 min and discharges 3.14 L (0.83 gal)",
                 told(run).text(QuantityFormat.unicode(UnitSystem.SI).inBoth()));
         assertEquals(
-                "Relief valve opens after 10 min and discharges 0.83 gal (3.14 L)",
+                "The relief valve opens after 10 min and discharges 0.83 gal (3.14 L)",
                 told(run).text(QuantityFormat.unicode(UnitSystem.US).inBoth()));
         RunSummary calm = RunByHand.run(ONE, 60, 4.2, 5.44, 4.2).summary();
         assertEquals(
-                "Pressure peaks at 5.44 bar (78.9 psi), 1.56 bar (22.6 psi) below the relief set pressure",
+                "The pressure peaks at 5.44 bar (78.9 psi), 1.56 bar (22.6 psi) below the relief set pressure",
                 told(calm).text(QuantityFormat.unicode(UnitSystem.SI).inBoth()));
         List<NamedSummary> runs = List.of(new NamedSummary("drips", run), new NamedSummary("holds", calm));
         Statement verdict = verdict(runs);
@@ -187,7 +188,7 @@ class HeadlineTest {
                     Houses.snap(name, 7, 6.3).fault(ReliefFault.blocked()).build());
         }
         assertEquals(
-                "Pressure peaks at 5.4 bar; no relief valve can open",
+                "The pressure peaks at 5.4 bar; no relief valve can open",
                 headline(RunByHand.run(house.build(), 60, 4.2, 5.4).summary(), UnitSystem.SI));
     }
 
@@ -199,8 +200,9 @@ class HeadlineTest {
                 .relieved(3.14)
                 .summary();
         assertEquals(
-                "Pressure peaks at 78.9 psi, 22.6 psi below the relief set pressure", headline(calm, UnitSystem.US));
-        assertEquals("Relief valve opens after 10 min and discharges 0.83 gal", headline(drips, UnitSystem.US));
+                "The pressure peaks at 78.9 psi, 22.6 psi below the relief set pressure",
+                headline(calm, UnitSystem.US));
+        assertEquals("The relief valve opens after 10 min and discharges 0.83 gal", headline(drips, UnitSystem.US));
     }
 
     /** What stands in the place of a picture for those who cannot see it. */
@@ -247,7 +249,7 @@ class HeadlineTest {
                 "In both runs the relief valve discharges about 3.14 L",
                 compare(named("a", drips(3.1412)), named("b", drips(3.1418))));
         assertEquals(
-                "The relief valve stays shut in both runs; pressure peaks highest with “b”, at 6 bar",
+                "The relief valve stays shut in both runs; the pressure peaks highest with “b”, at 6 bar",
                 compare(named("a", calm(5)), named("b", calm(6))));
     }
 

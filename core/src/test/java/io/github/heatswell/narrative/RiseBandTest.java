@@ -127,7 +127,7 @@ class RiseBandTest {
                 1 - least / most, band.less(), 0.04); // the valve snaps, and lets out more than the growth each time
         assertEquals(
                 differs,
-                band.remark().text(UnitSystem.SI).contains("the less it discharges in this heat-up"),
+                band.remark().text(UnitSystem.SI).contains("the less it discharges in the first heat-up"),
                 band::toString);
     }
 
@@ -192,7 +192,7 @@ class RiseBandTest {
                         "Without an expansion tank, how fast the pressure rises is uncertain\\. Depending on how far the tank"
                                 + " stretches and how much air the tank holds, it is [\\d.]+ psi/°F to [\\d.]+ psi/°F, and the relief valve"
                                 + " opens after \\d+ min to \\d+ min\\. The peak is unaffected: the valve's set pressure"
-                                + " decides it\\. The amount discharged in this heat-up barely changes: it depends chiefly on"
+                                + " decides it\\. The amount discharged in the first heat-up barely changes: it depends chiefly on"
                                 + " how much water is heated, and how far\\."),
                 remark);
         assertTrue(told.facts()

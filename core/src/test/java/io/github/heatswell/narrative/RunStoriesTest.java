@@ -261,7 +261,7 @@ class RunStoriesTest {
         relieved.set(7, 5e-3);
         assertTrue(Narrative.isByDay(run));
         assertEquals(
-                "Relief valve discharges water on 2 of 20 days, 9 L in all, most on day 8: 5 L",
+                "The relief valve discharges water on 2 of 20 days, 9 L in all, most on day 8: 5 L",
                 Narrative.ofDays(run, Doubts.NONE, relieved).headline().text(SI));
         assertFalse(Narrative.isByDay(RunByHand.run(ONE, 86_400, 4.2, 5).summary()));
     }

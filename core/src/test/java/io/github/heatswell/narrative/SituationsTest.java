@@ -93,10 +93,10 @@ class SituationsTest {
                                 + " and there is no cut-out; “T&P valve” is blocked",
                         runaway(true)),
                 Arguments.of(
-                        "Cut-out stops the heater after .* at 85 °C; relief valve opens after .* and discharges .* L",
+                        "The cut-out stops the heater after .* at 85 °C; the relief valve opens after .* and discharges .* L",
                         cutOut()),
                 Arguments.of(
-                        "The bypass returns .* L to the mains; pressure peaks at 5.2 bar, 1.8 bar below the relief set"
+                        "The bypass returns .* L to the mains; the pressure peaks at 5.2 bar, 1.8 bar below the relief set"
                                 + " pressure; 23 draws take .* L from the tank",
                         Houses.warm()
                                 .supply(FaultlessHouse.reduced(
@@ -104,7 +104,7 @@ class SituationsTest {
                                         .build())
                                 .draws(Houses.published("eu-m"))),
                 Arguments.of(
-                        "Relief valve opens twice, first at 05:59, and discharges .* L in all; supply is shut off at 06:00"
+                        "The relief valve opens twice, first at 05:59, and discharges .* L in all; the supply is shut off at 06:00"
                                 + " for 2 h; 1 draw takes .* L from the tank",
                         Houses.warm().supply(SHUT_OFF).draws(Houses.tap(5.8, 60))),
                 Arguments.of(
@@ -112,7 +112,7 @@ class SituationsTest {
                                 + " off",
                         Houses.warm().supply(SHUT_OFF).draws(Houses.tap(7, 20))),
                 Arguments.of(
-                        "A leak takes 86.4 L, which hides the expansion; pressure stays at about 4.2 bar, 2.8 bar below the"
+                        "A leak takes 86.4 L, which hides the expansion; the pressure stays at about 4.2 bar, 2.8 bar below the"
                                 + " relief set pressure; 11 draws take .* L from the tank",
                         Houses.warm()
                                 .addLeak(Leak.of(60, FlowUnit.MILLILITRE_PER_MINUTE, bar(4.2)))
@@ -126,7 +126,7 @@ class SituationsTest {
                                         .build())
                                 .draws(Houses.published("eu-s"))),
                 Arguments.of(
-                        "Relief valve “attic valve” opens \\d+ times, first at .*, and discharges .* L in all; 11 draws"
+                        "The relief valve “attic valve” opens \\d+ times, first at .*, and discharges .* L in all; 11 draws"
                                 + " take .* L from the tank",
                         Houses.warm()
                                 .withoutReliefValves()

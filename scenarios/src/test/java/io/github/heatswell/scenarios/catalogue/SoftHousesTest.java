@@ -28,7 +28,7 @@ class SoftHousesTest {
                     .findFirst()
                     .orElse("");
             boolean alike = said.contains("barely changes");
-            if (!alike && !said.contains("the less it discharges in this heat-up")) {
+            if (!alike && !said.contains("the less it discharges in the first heat-up")) {
                 continue;
             }
             looked++;

@@ -123,7 +123,7 @@ class NextLineTest {
                         "-r",
                         folder.resolve("results").toString());
         assertEquals(0, status, out.toString());
-        assertTrue(out.toString().contains("Relief valve opens after 10 min 16 s"), out.toString());
+        assertTrue(out.toString().contains("The relief valve opens after 10 min 16 s"), out.toString());
         assertEquals("Next: heatswell guide -o " + house, last(out.toString()));
         assertEquals(
                 1,

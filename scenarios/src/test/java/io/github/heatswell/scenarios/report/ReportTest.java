@@ -90,7 +90,7 @@ class ReportTest {
     /** Regression: what the interview makes the owner ask is answered by its first word. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            mill-cottage              | heating | Yes, as described: the heated water has nowhere else to go. Relief valve opens
+            mill-cottage              | heating | Yes, as described: the heated water has nowhere else to go. The relief valve opens
             mill-cottage-night-street | heating | No: in the house as described something else makes it run.
             mill-cottage-night-street | night   | Yes, as described: the supply itself opens the valve.
             orchard-lodge-vessel      | night   | No: the house as described does not drip.
