@@ -240,4 +240,28 @@ class TankLayersTest {
         assertEquals(celsius(9), result.trace().value(Channel.WATER_BOTTOM, early), 0.5);
         assertTrue(result.audit().closes(), result.audit().toString());
     }
+
+    /**
+     * Regression: where the boundaries were set anew, a vessel whose gas warms yielded more than had been counted on, and a fortieth of the
+     * water that mixing had made room for stayed missing.
+     */
+    @Test
+    void waterIsKeptWhereLayersAreSetAnewBesideGasThatWarms() {
+        HotWaterSystem system = Systems.lodge()
+                .tank(tank(400, 5, 1.8, Systems.steel(600, 2.2)))
+                .heater(Heater.builder()
+                        .energy(Heater.Energy.ELECTRIC)
+                        .input(3, PowerUnit.KILOWATT)
+                        .height(90, RatioUnit.PERCENT)
+                        .recoveryEfficiency(100, RatioUnit.PERCENT)
+                        .setPoint(65, TemperatureUnit.CELSIUS)
+                        .differential(4, TemperatureDifferenceUnit.KELVIN)
+                        .build())
+                .start(Start.builder().water(50, TemperatureUnit.CELSIUS).build())
+                .vessel(Systems.slowVessel(13, Pressure.gauge(2.6, BAR), 27))
+                .draws(DrawProfile.published().get("eu-m"))
+                .build();
+        RunResult result = Simulation.of(system, Duration.ofDays(1)).run();
+        assertEquals(0, result.audit().massResidual(), 1e-7, "a tenth of a milligram (kg)");
+    }
 }
