@@ -1,6 +1,5 @@
 package io.github.heatswell.diagnosis;
 
-import io.github.heatswell.result.Trace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -48,13 +47,11 @@ public record Evidence(Part part, double from, int count, double meanDifference,
 
         private final Target target;
         private final PressureLog log;
-        private final Forecaster.Forecast best;
         private final double[] ofBest;
 
         Finder(Target target, Forecaster.Forecast best) {
             this.target = target;
             log = target.log();
-            this.best = best;
             ofBest = target.squares(best);
         }
 
@@ -80,7 +77,7 @@ public record Evidence(Part part, double from, int count, double meanDifference,
             double residuals = 0;
             boolean stray = false;
             for (int i = 0; i < log.count(); i++) {
-                if (part(i) == part) {
+                if (part(forecast, i) == part) {
                     from = count == 0 ? log.time(i) : from;
                     count++;
                     difference += forecast.gauge()[i] - log.gauge(i);
@@ -95,23 +92,23 @@ public record Evidence(Part part, double from, int count, double meanDifference,
             return new Evidence(part, from, count, count == 0 ? 0 : difference / count, excess, missed);
         }
 
-        private Part part(int i) {
-            Trace.Regime regime = best.regimes()[i];
-            if (regime == Trace.Regime.RELIEVING) {
-                return Part.VALVE_OPEN;
-            }
-            if (regime != Trace.Regime.SEALED) {
-                return Part.AT_SUPPLY;
-            }
-            int next = Math.min(i + 1, log.count() - 1);
-            int before = Math.max(i - 1, 0);
-            return best.gauge()[next] > best.gauge()[before] ? Part.RISE : Part.FALL;
+        /** What goes on at a reading in the run of the hypothesis itself: in another's a valve may be open that is shut in this. */
+        private Part part(Forecaster.Forecast forecast, int i) {
+            return switch (forecast.regimes()[i]) {
+                case RELIEVING -> Part.VALVE_OPEN;
+                case FED, FILLING, RETURNED, UNSEALED -> Part.AT_SUPPLY;
+                case SEALED -> {
+                    int next = Math.min(i + 1, log.count() - 1);
+                    int before = Math.max(i - 1, 0);
+                    yield forecast.gauge()[next] > forecast.gauge()[before] ? Part.RISE : Part.FALL;
+                }
+            };
         }
     }
 
-    /** A part of a log, by what goes on in the house that explains it best. */
+    /** A part of a log, by what goes on at its readings in the run of the hypothesis, which need not be what went on in the house. */
     public enum Part {
-        /** The pressure is that of the supply: before the heat-up, and while water is drawn. */
+        /** The pressure is that of the supply, or is refilled to it: before the heat-up, and while water is drawn. */
         AT_SUPPLY("while the supply holds the pressure"),
         /** The system is shut in and the pressure rises. */
         RISE("the rise while the system is shut in"),

@@ -32,12 +32,12 @@ class DiagnosisContractTest {
     @Test
     void theTankStartsAsWarmAsTheLogBegins() {
         double[][] logged = {
-            {20, Double.NaN, 23, 21, 90, 22, 95},
+            {20, Double.NaN, 20.1, 20.1, 90, 20.2, 95},
             {20, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN},
             {-5, -5, -5, -5, -5, 30, 30},
             {120, 120, 120, 120, 120, 30, 30},
-            {20, 21, 22, 23, 24, 25, 26},
-            {90, 20, 21, 22, 23, 24, 25}
+            {20, 20, 20.1, 20.1, 20.2, 20.2, 20.3},
+            {90, 20, 20.1, 20.1, 20.2, 20.2, 20.3}
         };
         double[] starts = {20, 20, 0, 99, 20, 20};
         for (int i = 0; i < logged.length; i++) {
@@ -46,8 +46,8 @@ class DiagnosisContractTest {
             on[1] = true;
             HypothesisFit fit = described(log().temperature(kelvin).burner(on).build());
             double start = fit.house().start().waterTemperature().orElseThrow();
-            // K; the start is fitted within what a thermometer may be off
-            assertEquals(starts[i], TemperatureUnit.CELSIUS.fromSi(start), 6 + 1e-9);
+            // K; the standard uncertainty of a logged temperature: wild ones among a few pull the start less far
+            assertEquals(starts[i], TemperatureUnit.CELSIUS.fromSi(start), 1.5);
         }
         HypothesisFit untold = described(log().build());
         assertEquals(

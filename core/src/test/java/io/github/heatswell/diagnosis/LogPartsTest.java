@@ -119,11 +119,11 @@ class LogPartsTest {
         };
         Forecaster.Forecast best =
                 new Forecaster.Forecast(gauge, new double[7], new double[7], regimes, Double.NaN, Map.of());
-        double[] other = {3e5 + 700, 3e5 - 700, 3.05e5 + 1_400, 3.1e5 + 1_400, 3.15e5 - 70_000, 3.1e5, 3.1e5 + 2_100};
+        double[] other = {3e5 + 700, 3e5 - 700, 3.05e5 + 1_400, 3.1e5 + 1_400, 3.15e5 + 70_000, 3.1e5 + 2_100, 3.1e5};
         Evidence.Finder finder = new Evidence.Finder(Target.fine(log, SpotReadings.none()), best);
 
         List<Evidence> evidence = finder.about(
-                new Forecaster.Forecast(other, new double[7], new double[7], new Trace.Regime[7], Double.NaN, Map.of()),
+                new Forecaster.Forecast(other, new double[7], new double[7], regimes, Double.NaN, Map.of()),
                 List.of());
         assertEquals(
                 List.of(Evidence.Part.AT_SUPPLY, Evidence.Part.RISE, Evidence.Part.VALVE_OPEN, Evidence.Part.FALL),
@@ -134,7 +134,7 @@ class LogPartsTest {
                 evidence.stream().map(Evidence::from).toList());
         assertEquals(0, evidence.get(0).meanDifference(), 1e-9);
         assertEquals(1_400, evidence.get(1).meanDifference(), 1e-9);
-        assertEquals(-70_000, evidence.get(2).meanDifference(), 1e-9);
+        assertEquals(70_000, evidence.get(2).meanDifference(), 1e-9);
         assertEquals(1_050, evidence.get(3).meanDifference(), 1e-9);
         assertEquals(2, evidence.get(0).excess(), 1e-9);
         assertEquals(8, evidence.get(1).excess(), 1e-9);
@@ -144,6 +144,28 @@ class LogPartsTest {
                 List.of(false, true, true, true),
                 evidence.stream().map(Evidence::against).toList());
         finder.about(best, List.of()).forEach(one -> assertEquals(0, one.excess(), one.toString()));
+    }
+
+    /** Regression: where a valve is open in the best run, another whose run is shut in was said to miss "the time in which a valve is open". */
+    @Test
+    void aPartIsThatOfTheRunItself() {
+        double[] times = {0, 60, 120, 180};
+        double[] gauge = {3e5, 3.1e5, 3.2e5, 3.1e5};
+        PressureLog log = PressureLog.builder(times, gauge).uncertainty(700).build();
+        Trace.Regime[] open = new Trace.Regime[4];
+        Arrays.fill(open, Trace.Regime.RELIEVING);
+        Trace.Regime[] shut = {Trace.Regime.FILLING, Trace.Regime.SEALED, Trace.Regime.RELIEVING, Trace.Regime.SEALED};
+        Forecaster.Forecast best =
+                new Forecaster.Forecast(gauge, new double[4], new double[4], open, Double.NaN, Map.of());
+        Forecaster.Forecast other =
+                new Forecaster.Forecast(gauge, new double[4], new double[4], shut, Double.NaN, Map.of());
+        Evidence.Finder finder = new Evidence.Finder(Target.fine(log, SpotReadings.none()), best);
+        assertEquals(
+                List.of(Evidence.Part.VALVE_OPEN),
+                finder.about(best, List.of()).stream().map(Evidence::part).toList());
+        assertEquals(
+                List.of(Evidence.Part.AT_SUPPLY, Evidence.Part.RISE, Evidence.Part.VALVE_OPEN, Evidence.Part.FALL),
+                finder.about(other, List.of()).stream().map(Evidence::part).toList());
     }
 
     /** What the best itself leaves is no evidence against another. */

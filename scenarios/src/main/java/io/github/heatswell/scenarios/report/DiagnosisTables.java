@@ -77,7 +77,8 @@ final class DiagnosisTables {
         return rows.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Grid(
-                        "What speaks for and against each cause. A part of the log speaks against a cause if it alone makes"
+                        "What speaks for and against each cause. The parts of the log are those of the cause's own run: a valve"
+                                + " that is open in it need not have been open. A part speaks against a cause if it alone makes"
                                 + " it twenty times less likely than the likeliest, or if the cause misses it by more than the"
                                 + " uncertainty of the readings. In brackets, by how much the forecast lies"
                                 + " above the log (+) or below it (-) in the mean.",
