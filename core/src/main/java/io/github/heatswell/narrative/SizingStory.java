@@ -153,11 +153,11 @@ final class SizingStory {
         String in = (above.count() == above.of() ? "all " : above.count() + " of the ") + above.of()
                 + " the pressure goes above the limit within a year of charging.";
         said.add(sizing.smallestOnSale()
-                .map(bare -> plain("The smallest that is enough by the best estimates, ")
+                .map(bare -> plain("By the best estimates alone, ")
                         .then(volume(bare.volume()))
-                        .then(", stays only ")
+                        .then(" would do, ")
                         .then(margin(bare))
-                        .then(" below it: in " + in))
+                        .then(" below the limit; but in " + in))
                 .orElse(plain("In " + in)));
     }
 

@@ -125,7 +125,7 @@ public final class CommandFactory {
                             "To begin:",
                             "  heatswell list",
                             "  heatswell run orchard-lodge",
-                            "For your own house, be led through the job, or answer questions about it:",
+                            "For your own house, go through the whole job, or just describe the house:",
                             "  heatswell guide",
                             "  heatswell interview",
                             "or start from a bundled one:",

@@ -17,19 +17,21 @@ final class GuideCommand implements CliCommand {
     @Override
     public void describe(CommandSpec spec) {
         spec.addOption(InterviewCommand.house("File of the house; if there is none, it is described first."));
-        spec.addOption(Specs.folder("Default: heatswell-out/NAME and its like.", "-r", InterviewCommand.RESULTS));
+        spec.addOption(Specs.folder(
+                "Default: heatswell-out/NAME, heatswell-out/NAME-sizing and so on.", "-r", InterviewCommand.RESULTS));
         spec.addOption(Specs.units("Units of examples and reports: si (bar, degC, L) or us (psi, degF, gal)."
                 + " Default: those of the place, or si."));
         Specs.describe(
                 spec,
-                "Be led through the job, from the drip to a vessel that keeps it away.",
+                "Go through the whole job, from the drip to a vessel that stops it.",
                 "Seven steps: the drip, its cause, the size, the vessel, its charge, the check,",
-                "and the years. Describes the house first, as heatswell interview does, if there",
-                "is no file of it. Each step is a command that you could type yourself.",
+                "and the years. If there is no file of the house yet, it asks about the house",
+                "first, as heatswell interview does. Each step is a command that you could type",
+                "yourself.",
                 "",
-                "Type quit at any question: the same command carries on from there. Where it",
-                "was stands beside the file of the house, in my-house.guide.txt. Type new where",
-                "it asks to go on, and it begins with the first step again.");
+                "Type quit at any question; the same command picks up from there. It keeps its",
+                "place in my-house.guide.txt, beside the file of the house. To start over, type",
+                "new when it asks whether to go on.");
     }
 
     @Override

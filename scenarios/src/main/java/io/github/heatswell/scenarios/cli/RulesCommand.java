@@ -19,10 +19,10 @@ final class RulesCommand implements ScenarioCommand {
         spec.addOption(Specs.units());
         Specs.describe(
                 spec,
-                "Tell what the code says where the house stands.",
+                "List what the code says where the house stands.",
                 "Lists the rules of the place that matter for the house, each with its clause, its own words where they were"
-                        + " read, and how far it was checked, and names those that the house does not keep. What nobody read is"
-                        + " left to ask the authority. Simulates nothing. Writes to a folder:",
+                        + " read, and how far it was checked. Names those that the house does not meet, and what to ask the"
+                        + " authority where no rule was read. Simulates nothing. Writes to a folder:",
                 "  rules.json, report.html");
     }
 

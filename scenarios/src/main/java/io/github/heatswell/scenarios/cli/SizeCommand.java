@@ -39,12 +39,12 @@ final class SizeCommand implements ScenarioCommand {
         spec.addPositional(Specs.scenarios());
         spec.addOption(volume(
                 AGAINST,
-                "A vessel that somebody else's rule asks for, such as '4.4 gal'. It is held against the recommended one, on the"
-                        + " screen and on the report's paper for the authority."));
+                "A vessel that another rule calls for, such as '4.4 gal'. It is compared with the recommended one, on the"
+                        + " screen and on the report's sheet for the authority."));
         spec.addOption(volume(
                 BOUGHT,
-                "The vessel you bought. It is held against the recommended one, and the report's papers for fitting it are"
-                        + " about it."));
+                "The vessel you bought. It is compared with the recommended one, and the report's sheets for fitting are for"
+                        + " this vessel."));
         spec.addOption(limit());
         spec.addOption(rating());
         spec.addOption(noCodeCap());

@@ -151,7 +151,7 @@ final class Specs {
                 .paramLabel("PLACE")
                 .type(Place.class)
                 .converters(by(Specs::place))
-                .description("Whose rules hold, whatever site.place says: " + PLACES + ", or a state or country.")
+                .description("Place whose rules apply; overrides site.place: " + PLACES + ", or a state or country.")
                 .build();
     }
 
@@ -172,7 +172,7 @@ final class Specs {
                 .type(List.class)
                 .auxiliaryTypes(Change.class)
                 .converters(by(Specs::change))
-                .description("Overrides a field in every scenario, such as 'tank.volume=150 L'. Write the value as"
+                .description("Overrides a field, such as 'tank.volume=150 L', in every scenario. Write the value as"
                         + " in a file; 'none' removes the field. May be repeated.")
                 .build();
     }
