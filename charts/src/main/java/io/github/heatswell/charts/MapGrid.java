@@ -20,7 +20,6 @@ final class MapGrid {
     final double[] across;
     final double[] up;
     final double[][] peaks;
-    final double[][] ended;
 
     MapGrid(PeakMap map, UnitSystem units) {
         this.map = map;
@@ -28,7 +27,6 @@ final class MapGrid {
         across = new double[map.prechargeCount()];
         up = new double[map.volumeCount()];
         peaks = new double[up.length][across.length];
-        ended = new double[up.length][across.length];
         for (int j = 0; j < across.length; j++) {
             across[j] = pressure(map.prechargeGauge(j));
         }
@@ -36,7 +34,6 @@ final class MapGrid {
             up[i] = height(map.volume(i));
             for (int j = 0; j < across.length; j++) {
                 peaks[i][j] = pressure(map.peakGauge(i, j));
-                ended[i][j] = map.isAtLeast(i, j) ? 1 : 0;
             }
         }
     }
@@ -88,28 +85,51 @@ final class MapGrid {
 
     /** Where the valve begins to drip. */
     Threshold drip() {
-        return threshold(map::dripVolume, map.setting().reliefSetGauge());
+        return threshold(
+                map::dripVolume, pressure(map.setting().reliefSetGauge().orElseThrow()));
     }
 
     /** Where the peak comes down to the target. */
     Threshold target() {
-        return threshold(map::targetVolume, map.setting().targetGauge());
+        return threshold(map::targetVolume, pressure(map.setting().targetGauge().orElseThrow()));
     }
 
-    private Threshold threshold(IntFunction<OptionalDouble> volumes, OptionalDouble limit) {
+    /** Where the peak comes down to the test pressure of the tank, at which a run ends. */
+    Threshold ended() {
+        return threshold(map::endedVolume, pressure(testPressure()));
+    }
+
+    /** Where the peak comes down to a pressure, in the unit of the map. */
+    Threshold level(double limit) {
+        double gauge = units.pressure().toSi(limit);
+        return threshold(column -> map.volumeBelow(column, gauge), limit);
+    }
+
+    /** The pressure (Pa, gauge) at which a run ends. */
+    double testPressure() {
+        double atmosphere = map.setting().system().site().atmosphere();
+        return map.setting().system().tank().testPressureAbsolute(atmosphere) - atmosphere;
+    }
+
+    private Threshold threshold(IntFunction<OptionalDouble> volumes, double limit) {
         double[] heights = new double[across.length];
         for (int j = 0; j < across.length; j++) {
             OptionalDouble volume = volumes.apply(j);
             heights[j] = volume.isPresent() ? height(volume.getAsDouble()) : Double.POSITIVE_INFINITY;
         }
-        return new Threshold(this, heights, pressure(limit.orElseThrow()));
+        return new Threshold(this, heights, limit);
     }
 
     /**
-     * The line on a map above which peaks stay below a limit: as found at each precharge and straight in between. Where it
-     * leaves the map at the top or the foot, it does so where the peak along that edge passes the limit.
+     * The line on a map above which peaks stay below a limit: as found at each precharge, and in between where the peak of each
+     * volume passes the limit. Where the peak jumps from one precharge to the next, the vessel is full of water; such vessels have a
+     * reciprocal volume that is straight over the precharge (the gas law, for a full vessel has a fixed share of its volume left to
+     * its gas), and so is the line there.
      */
     static final class Threshold {
+
+        /** From this share of the test pressure on, a step of the peak is a jump. */
+        private static final double JUMP = 0.02;
 
         private final MapGrid grid;
         private final double limit;
@@ -127,24 +147,70 @@ final class MapGrid {
             this.limit = limit;
             for (int j = 0; j < heights.length; j++) {
                 if (j > 0) {
-                    addExit(heights[j - 1], heights[j], j);
+                    addBetween(heights, j);
                 }
                 points.add(new double[] {grid.across[j], Math.min(heights[j], grid.top())});
             }
         }
 
-        private void addExit(double before, double after, int column) {
-            if (before > grid.top() != after > grid.top()) {
-                points.add(new double[] {crossing(grid.peaks.length - 1, column), grid.top()});
-            } else if (before <= grid.foot() != after <= grid.foot()) {
-                points.add(new double[] {crossing(0, column), grid.foot()});
+        /** Where the line passes the volumes of the map between two precharges, and the rim of the map. */
+        private void addBetween(double[] heights, int column) {
+            double before = heights[column - 1];
+            double after = heights[column];
+            int rows = grid.up.length;
+            for (int i = 0; i < rows; i++) {
+                int row = before < after ? i : rows - 1 - i;
+                double up = grid.up[row];
+                boolean passed = row == 0
+                        ? before <= up != after <= up
+                        : row == rows - 1 ? before > up != after > up : before < up != after < up;
+                if (passed && !jumps(row, column)) {
+                    points.add(new double[] {crossing(row, column), up});
+                } else if (passed) {
+                    points.add(new double[] {full(heights, column, up), up});
+                }
             }
+        }
+
+        private boolean jumps(int row, int column) {
+            double step = Math.abs(grid.peaks[row][column] - grid.peaks[row][column - 1]);
+            return step > JUMP * grid.pressure(grid.testPressure());
         }
 
         private double crossing(int row, int column) {
             double before = grid.peaks[row][column - 1];
             double after = grid.peaks[row][column];
             double share = before == after ? 0.5 : Math.max(0, Math.min(1, (limit - before) / (after - before)));
+            return between(column, share);
+        }
+
+        /** Where the line of full vessels passes a height before a column; halfway where too little of it is on the map. */
+        private double full(double[] heights, int column, double up) {
+            int far = isOnMap(heights, column - 1) && isOnMap(heights, column)
+                    ? column - 1
+                    : isOnMap(heights, column) ? column + 1 : column - 2;
+            int near = far == column - 2 ? column - 1 : column;
+            if (!isOnMap(heights, near) || !isOnMap(heights, far) || heights[near] == heights[far]) {
+                return between(column, 0.5);
+            }
+            double share = (reciprocal(up) - reciprocal(heights[near]))
+                    / (reciprocal(heights[far]) - reciprocal(heights[near]));
+            double x = grid.across[near] + share * (grid.across[far] - grid.across[near]);
+            return Math.max(grid.across[column - 1], Math.min(grid.across[column], x));
+        }
+
+        private boolean isOnMap(double[] heights, int column) {
+            return column >= 0
+                    && column < heights.length
+                    && heights[column] > grid.foot()
+                    && heights[column] <= grid.top();
+        }
+
+        private static double reciprocal(double height) {
+            return Math.pow(10, -height);
+        }
+
+        private double between(int column, double share) {
             return grid.across[column - 1] + share * (grid.across[column] - grid.across[column - 1]);
         }
 

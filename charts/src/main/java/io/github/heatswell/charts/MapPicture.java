@@ -46,7 +46,6 @@ final class MapPicture {
     }
 
     private List<Area> areas() {
-        Contours contours = new Contours(grid.across, grid.up, grid.peaks);
         List<Area> areas = new ArrayList<>();
         List<Double> levels = bands.levels();
         Points whole = new Points(
@@ -56,7 +55,12 @@ final class MapPicture {
         areas.add(new Area(Area.Role.BAND, 0, lowest, "", List.of(whole)));
         for (int i = 0; i < levels.size(); i++) {
             double shade = (i + 1.0) / levels.size();
-            areas.add(new Area(Area.Role.BAND, shade, bands.name(i + 1), "", contours.patches(levels.get(i))));
+            areas.add(new Area(
+                    Area.Role.BAND,
+                    shade,
+                    bands.name(i + 1),
+                    "",
+                    grid.level(levels.get(i)).below()));
         }
         if (map.setting().reliefSetGauge().isPresent()) {
             List<Points> drips = grid.drip().below();
@@ -65,9 +69,9 @@ final class MapPicture {
                         Area.Role.DRIPS, 0, "rising hatch: the relief valve drips", "valve drips here", drips));
             }
         }
-        List<Points> ended = new Contours(grid.across, grid.up, grid.ended).patches(0.5);
+        List<Points> ended = grid.ended().below();
         if (!ended.isEmpty()) {
-            String test = amounts.pressure(testPressure());
+            String test = amounts.pressure(grid.testPressure());
             areas.add(new Area(
                     Area.Role.ENDED_EARLY,
                     0,
@@ -78,16 +82,10 @@ final class MapPicture {
         return areas;
     }
 
-    private double testPressure() {
-        double atmosphere = map.setting().system().site().atmosphere();
-        return map.setting().system().tank().testPressureAbsolute(atmosphere) - atmosphere;
-    }
-
     private List<Curve> lines() {
-        Contours contours = new Contours(grid.across, grid.up, grid.peaks);
         List<Curve> lines = new ArrayList<>();
         for (int i = 0; i < bands.levels().size(); i++) {
-            for (Points trail : contours.lines(bands.levels().get(i))) {
+            for (Points trail : grid.level(bands.levels().get(i)).lines()) {
                 lines.add(new Curve(Curve.Role.CONTOUR, "", bands.label(i), trail));
             }
         }

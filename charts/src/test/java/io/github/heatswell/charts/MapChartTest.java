@@ -139,6 +139,31 @@ class MapChartTest {
         assertEquals("15 bar and more", bands.get(bands.size() - 1).name());
     }
 
+    /** Edges of bands bend one way; stairs would bend back again and again. Angles as drawn, on a square plane. */
+    @Test
+    void edgesOfBandsHaveNoStairs() {
+        Picture picture = Chart.of(CALM, UnitSystem.SI).picture();
+        List<Curve> edges = picture.upper().curves().stream()
+                .filter(line -> line.role() == Curve.Role.CONTOUR)
+                .toList();
+        assertTrue(edges.size() >= 5);
+        double wide = CALM.prechargeGauge(CALM.prechargeCount() - 1) / 1e5 - CALM.prechargeGauge(0) / 1e5;
+        double high = Math.log10(CALM.volume(CALM.volumeCount() - 1) / CALM.volume(0));
+        for (Curve edge : edges) {
+            Points points = edge.points();
+            double back = 0;
+            for (int i = 2; i < points.count(); i++) {
+                back += Math.max(0, angle(points, i - 1, wide, high) - angle(points, i, wide, high));
+            }
+            assertTrue(back < 30, edge.label() + " bends back by " + back + " degrees");
+        }
+    }
+
+    private static double angle(Points points, int end, double wide, double high) {
+        return Math.toDegrees(Math.atan2(
+                (points.up(end) - points.up(end - 1)) / high, (points.across(end) - points.across(end - 1)) / wide));
+    }
+
     private static double area(Points rim) {
         double twice = 0;
         for (int i = 0; i < rim.count(); i++) {

@@ -9,8 +9,6 @@ import io.github.heatswell.units.PressureUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.hipparchus.analysis.solvers.AllowedSolution;
-import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /**
  * The worst heat-up of one house, to be run with any vessel.
@@ -23,16 +21,6 @@ record PeakEvaluator(HeatUpCase trial, VesselType type, Balances.Count count) {
 
     /** What a map is drawn up to (m3) where neither a vessel is there nor one can be sized. */
     private static final double NO_VESSEL = 8e-3;
-
-    /** Accuracy of a volume, in its logarithm. */
-    private static final double ACCURACY = 1e-5;
-    /** Accuracy of a pressure (bar). */
-    private static final double PRESSURE_ACCURACY = 1e-6;
-
-    private static final int ORDER = 4;
-    private static final int MAX_RUNS = 100;
-    /** How far (Pa) a run that reached the test pressure counts as above any limit, at least. */
-    private static final double AT_LEAST = 1e4;
 
     double atmosphere() {
         return trial.house().site().atmosphere();
@@ -108,44 +96,5 @@ record PeakEvaluator(HeatUpCase trial, VesselType type, Balances.Count count) {
 
     private static double setGauge(ReliefValve valve, HotWaterSystem system, double atmosphere) {
         return system.atDrainCock(valve.setPressure(), valve.height()).gauge(atmosphere);
-    }
-
-    /**
-     * Where, at one precharge, the peak falls below a limit as the vessel grows.
-     *
-     * @param axes volumes and precharges
-     * @param peaks the peaks of all cells, by volume and precharge
-     * @param column the number of the precharge
-     * @param limitGauge the limit (Pa, gauge)
-     * @return the smallest volume (m3) whose peak lies below it, NaN for none; the first if even that does
-     */
-    double smallestBelow(MapAxes axes, HeatUpCase.Peak[][] peaks, int column, OptionalDouble limitGauge) {
-        if (limitGauge.isEmpty()) {
-            return Double.NaN;
-        }
-        double limit = limitGauge.getAsDouble() + atmosphere();
-        int row = 0;
-        while (row < peaks.length && excess(peaks[row][column], limit) >= 0) {
-            row++;
-        }
-        if (row == 0 || row == peaks.length) {
-            return row == 0 ? axes.volumes()[0] : Double.NaN;
-        }
-        BracketingNthOrderBrentSolver solver =
-                new BracketingNthOrderBrentSolver(ACCURACY, ACCURACY, PRESSURE_ACCURACY, ORDER);
-        double precharge = axes.precharges()[column];
-        double logarithm = solver.solve(
-                MAX_RUNS,
-                x -> PressureUnit.BAR.fromSi(excess(peak(Math.exp(x), precharge), limit)),
-                Math.log(axes.volumes()[row - 1]),
-                Math.log(axes.volumes()[row]),
-                AllowedSolution.BELOW_SIDE);
-        return Math.exp(logarithm);
-    }
-
-    /** How far (Pa) a peak lies above a limit. One that would have risen further is never below. */
-    private static double excess(HeatUpCase.Peak peak, double limit) {
-        double excess = peak.absolute() - limit;
-        return peak.atLeast() ? Math.max(excess, AT_LEAST) : excess;
     }
 }

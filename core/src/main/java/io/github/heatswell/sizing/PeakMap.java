@@ -17,8 +17,7 @@ public final class PeakMap {
     private final double[] volumes;
     private final double[] precharges;
     private final HeatUpCase.Peak[][] peaks;
-    private final double[] dripVolumes;
-    private final double[] targetVolumes;
+    private final Column[] columns;
     private final Optional<Point> present;
     private final Balances balances;
 
@@ -26,15 +25,14 @@ public final class PeakMap {
             Setting setting,
             MapAxes axes,
             HeatUpCase.Peak[][] peaks,
-            Lines lines,
+            Column[] columns,
             Optional<Point> present,
             Balances balances) {
         this.setting = setting;
         this.volumes = axes.volumes();
         this.precharges = axes.precharges();
         this.peaks = peaks;
-        this.dripVolumes = lines.drip();
-        this.targetVolumes = lines.target();
+        this.columns = columns;
         this.present = present;
         this.balances = balances;
     }
@@ -66,8 +64,11 @@ public final class PeakMap {
      */
     public record Point(double volume, double prechargeGauge, double peakGauge, boolean atLeast) {}
 
-    /** For every precharge the smallest volume (m3) that stays below the relief valve and the target; NaN for none. */
-    record Lines(double[] drip, double[] target) {}
+    /**
+     * The lines at a precharge: the smallest volume (m3) that stays below the relief valve, the target and the test pressure, each NaN
+     * for none; and the peaks (Pa, gauge) of all volumes (m3) looked at, infinite where the run ended early.
+     */
+    record Column(double drip, double target, double ended, double[] volumes, double[] peaks) {}
 
     /**
      * Reference pressures of the map.
@@ -158,7 +159,7 @@ public final class PeakMap {
      *     is no relief valve
      */
     public OptionalDouble dripVolume(int precharge) {
-        return known(dripVolumes[precharge]);
+        return known(columns[precharge].drip());
     }
 
     /**
@@ -169,7 +170,45 @@ public final class PeakMap {
      *     is no target
      */
     public OptionalDouble targetVolume(int precharge) {
-        return known(targetVolumes[precharge]);
+        return known(columns[precharge].target());
+    }
+
+    /**
+     * The smallest volume with which the run does not end at the tank's test pressure, accurate to 0.5 %.
+     *
+     * @param precharge the number of the precharge
+     * @return the volume (m3): the smallest of the range if even that does not, empty if the runs of all end there
+     */
+    public OptionalDouble endedVolume(int precharge) {
+        return known(columns[precharge].ended());
+    }
+
+    /**
+     * The smallest volume at which the peak stays below a pressure: between the volumes that were simulated, more of them where the
+     * peak rises steeply, the peak is straight over the logarithm of volume.
+     *
+     * @param precharge the number of the precharge
+     * @param gauge the pressure (Pa, gauge), below the test pressure of the tank
+     * @return the volume (m3): the smallest of the range if even that does, empty if none in the range does
+     */
+    public OptionalDouble volumeBelow(int precharge, double gauge) {
+        Column column = columns[precharge];
+        int place = 0;
+        while (place < column.peaks().length && column.peaks()[place] >= gauge) {
+            place++;
+        }
+        if (place == 0 || place == column.peaks().length) {
+            return place == 0 ? OptionalDouble.of(column.volumes()[0]) : OptionalDouble.empty();
+        }
+        double low = column.volumes()[place - 1];
+        double above = column.peaks()[place - 1];
+        if (above == Double.POSITIVE_INFINITY) {
+            low = column.ended();
+            double atmosphere = setting.system().site().atmosphere();
+            above = setting.system().tank().testPressureAbsolute(atmosphere) - atmosphere;
+        }
+        double share = Math.max(0, Math.min(1, (above - gauge) / (above - column.peaks()[place])));
+        return OptionalDouble.of(low * Math.pow(column.volumes()[place] / low, share));
     }
 
     /**

@@ -7,6 +7,7 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.VolumeUnit;
+import java.util.Arrays;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -74,10 +75,11 @@ public final class PeakSurvey {
             int column = cell % columns;
             peaks[row][column] = lab.peak(axes.volumes()[row], axes.precharges()[column]);
         });
-        PeakMap.Lines lines = new PeakMap.Lines(new double[columns], new double[columns]);
+        PeakMap.Column[] lines = new PeakMap.Column[columns];
         workers.each(columns, column -> {
-            lines.drip()[column] = lab.smallestBelow(axes, peaks, column, setting.reliefSetGauge());
-            lines.target()[column] = lab.smallestBelow(axes, peaks, column, setting.targetGauge());
+            HeatUpCase.Peak[] own = Arrays.stream(peaks).map(row -> row[column]).toArray(HeatUpCase.Peak[]::new);
+            lines[column] = new PeakColumn(lab, axes.precharges()[column], axes.volumes(), own)
+                    .lines(setting.reliefSetGauge(), setting.targetGauge());
         });
         Optional<PeakMap.Point> present = lab.present(setting.system());
         return new PeakMap(setting, axes, peaks, lines, present, lab.count().sum());

@@ -156,6 +156,35 @@ class PeakSurveyTest {
         return Simulation.of(house, Duration.ofHours(12)).run().totals().relieved();
     }
 
+    /** Where a full vessel lets the peak rise steeply, edges lie where the runs have them: volumes 1.5 % off peak beyond and below. */
+    @Test
+    void edgesOfSteepRisesAreWhereTheRunsHaveThem() {
+        double[] precharges = bar(1.2, 1.6, 2);
+        PeakSurvey.Builder survey = PeakSurvey.builder(COTTAGE).precharges(precharges);
+        PeakMap map =
+                survey.volumes(MapAxes.chosenVolumes(LITRE.toSi(20))).build().map();
+        for (int j = 0; j < precharges.length; j++) {
+            for (double limit : bar(5, 6.5, 8, 12, 18)) {
+                double volume = map.volumeBelow(j, limit).orElseThrow();
+                assertTrue(peak(0.985 * volume, precharges[j]) >= limit, limit + " at " + precharges[j]);
+                assertTrue(peak(1.015 * volume, precharges[j]) < limit, limit + " at " + precharges[j]);
+            }
+            double ended = map.endedVolume(j).orElseThrow();
+            double atmosphere = COTTAGE.site().atmosphere();
+            double test = COTTAGE.tank().testPressureAbsolute(atmosphere) - atmosphere;
+            assertEquals(test, peak(0.995 * ended, precharges[j]), 100); // Pa; how closely a run ends there
+            assertTrue(peak(1.005 * ended, precharges[j]) < test - 100);
+        }
+    }
+
+    private static double peak(double volume, double prechargeGauge) {
+        HeatUpCase trial = HeatUpCase.coldFill(COTTAGE);
+        HotWaterSystem house =
+                trial.house().toBuilder().vessel(vessel(volume, prechargeGauge)).build();
+        RunResult run = Simulation.of(house, trial.duration()).run();
+        return run.summary().gauge(run.extremes().highestPressure().value());
+    }
+
     /** The lines agree with the search of the sizing, which has a solver of its own setting. */
     @Test
     void linesAgreeWithTheSizing() {
