@@ -23,6 +23,9 @@ import java.util.Optional;
 /** What a sizing found: the size to take, how sure that is, and what to do where no size will do. */
 final class SizingStory {
 
+    /** Less room than this share of the limit is why a vessel must be large: own judgement. */
+    private static final double SMALL_ROOM = 0.05;
+
     private static final String NONE_SURE = "No size on the list holds in nine of ten sampled houses.";
 
     private final SizeAdvice advice;
@@ -244,6 +247,12 @@ final class SizingStory {
                 .then(gauge(least.precharge(), atmosphere))
                 .then(", to stay within the limit of ")
                 .then(limit()));
+        double room = sizing.target().gauge() - sizing.supplyStatic().gauge(atmosphere);
+        if (room < SMALL_ROOM * sizing.target().gauge()) {
+            said.add(plain("It is that large because the supply, at its highest, leaves only ")
+                    .then(new Measure(Measure.Kind.PRESSURE_DIFFERENCE, room))
+                    .then(" below the limit."));
+        }
         said.add(plain(
                 "No size on the list is large enough. Two vessels side by side act as one of their joint volume."));
         said.add(lower().orElse(plain("A lower supply pressure makes it smaller.")));

@@ -132,7 +132,7 @@ final class LowerSupplies {
     private Optional<Column> column(Pressure setting) {
         Scenario lowered;
         try {
-            lowered = scenario.with(changes(setting));
+            lowered = at(setting);
         } catch (InvalidScenarioException e) {
             return Optional.empty();
         }
@@ -140,6 +140,11 @@ final class LowerSupplies {
         SizingResult found = sizing.size();
         count.add(found.balances());
         return Optional.of(new Column(Optional.of(setting), found, sure(lowered, sizing, found)));
+    }
+
+    /** The house with its reducing valve set lower, or with one that is set so. */
+    Scenario at(Pressure setting) {
+        return scenario.with(changes(setting));
     }
 
     private List<Change> changes(Pressure setting) {

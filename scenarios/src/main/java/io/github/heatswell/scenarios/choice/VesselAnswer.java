@@ -29,6 +29,8 @@ import java.util.Optional;
  * @param valves what relief valves would do in place of a vessel; none where nothing needs one
  * @param yardstick how the worst heat-up of the house as it is stands to the limit; empty where there is none
  * @param against the size that somebody else asks for; empty if nobody does
+ * @param lowered the same answer about the house at the lower supply that is advised, with the vessel that goes with it; empty where no
+ *     lower supply is advised
  * @param more the balances of the runs behind supplies and valves
  */
 public record VesselAnswer(
@@ -43,6 +45,7 @@ public record VesselAnswer(
         List<DischargingValve> valves,
         Optional<Yardstick> yardstick,
         Optional<Against> against,
+        Optional<VesselAnswer> lowered,
         Balances more) {
 
     /**
@@ -59,6 +62,7 @@ public record VesselAnswer(
      * @param valves what relief valves would do in place of a vessel
      * @param yardstick how the worst heat-up of the house as it is stands to the limit
      * @param against the size that somebody else asks for
+     * @param lowered the same answer about the house at the lower supply that is advised
      * @param more the balances of the runs behind supplies and valves
      */
     public VesselAnswer {
@@ -73,6 +77,7 @@ public record VesselAnswer(
         valves = List.copyOf(valves);
         Objects.requireNonNull(yardstick, "yardstick");
         Objects.requireNonNull(against, "against");
+        Objects.requireNonNull(lowered, "lowered");
         Objects.requireNonNull(more, "more");
     }
 
@@ -102,10 +107,31 @@ public record VesselAnswer(
     /**
      * The run of the house with the vessel that was bought.
      *
-     * @return the run; empty if none was
+     * @return the run; empty if none was, or if it is too small
      */
     public Optional<RunResult> bought() {
-        return against.flatMap(Against::bought);
+        return tooSmall().isPresent() ? Optional.empty() : against.flatMap(Against::bought);
+    }
+
+    /**
+     * The vessel that was bought, where it is not enough.
+     *
+     * @return it, if it is smaller than the size to take or, where no size is recommended, exceeds the limit
+     */
+    public Optional<Against> tooSmall() {
+        return against.filter(other -> other.bought().isPresent())
+                .filter(other -> recommended()
+                        .map(wanted -> wanted.volume() > other.vessel().volume() * (1 + 1e-9))
+                        .orElse(!other.vessel().suffices()));
+    }
+
+    /**
+     * What the papers for the work are about: the house as it is, or at the lower supply that is advised.
+     *
+     * @return this answer, or the one at the lower supply
+     */
+    public VesselAnswer forTheWork() {
+        return lowered.orElse(this);
     }
 
     /**
@@ -161,7 +187,8 @@ public record VesselAnswer(
         formulas.stream().flatMap(formula -> formula.differences().stream()).forEach(some -> all.add(some.balances()));
         all.add(asItIs);
         proposed.ifPresent(all::add);
-        bought().ifPresent(all::add);
+        against.flatMap(Against::bought).ifPresent(all::add);
+        lowered.ifPresent(some -> all.add(some.balances()));
         certainty.ifPresent(some -> all.add(some.balances()));
         yardstick.map(Yardstick::balances).ifPresent(all::add);
         all.add(more);

@@ -67,6 +67,7 @@ public final class VesselChoice {
     private final boolean codeCap;
     private final Optional<NominalSize> against;
     private final boolean bought;
+    private final boolean mayLower;
 
     private VesselChoice(Builder builder) {
         scenario = builder.scenario;
@@ -76,6 +77,7 @@ public final class VesselChoice {
         codeCap = builder.codeCap;
         against = builder.against;
         bought = builder.bought;
+        mayLower = builder.mayLower;
     }
 
     /**
@@ -108,25 +110,48 @@ public final class VesselChoice {
         SizingResult found = sizing.size();
         Optional<SizeCertainty> certainty = certainty(sizing, found);
         Balances.Count more = new Balances.Count();
-        SupplyTable supplies = new LowerSupplies(scenario, found, this::forColdFill, more).table(certainty);
+        LowerSupplies lower = new LowerSupplies(scenario, found, this::forColdFill, more);
+        SupplyTable supplies = mayLower ? lower.table(certainty) : SupplyTable.NONE;
         Alternatives alternatives = new Alternatives(scenario, found, more);
-        List<DischargingValve> valves = Stream.of(alternatives.coldRelief(), alternatives.safetyGroup())
-                .flatMap(Optional::stream)
-                .toList();
+        List<DischargingValve> valves = mayLower
+                ? Stream.of(alternatives.coldRelief(), alternatives.safetyGroup())
+                        .flatMap(Optional::stream)
+                        .toList()
+                : List.of();
+        SizeAdvice advice = new SizeAdvice(found, house, certainty, supplies.cheapest(), scenario.doubts());
         return new VesselAnswer(
                 scenario,
                 found,
                 counted,
                 new Formulas(house, sizing, found).all(),
                 run(house),
-                proposed(new SizeAdvice(found, house, certainty, supplies.cheapest(), scenario.doubts()), sizing)
+                proposed(advice, sizing)
                         .map(vessel -> run(house.toBuilder().fitVessel(vessel).build())),
                 certainty,
                 supplies,
                 valves,
                 yardstick(),
                 against.map(size -> against(size, sizing, found, more)),
+                advice.recommended().isPresent()
+                        ? Optional.empty()
+                        : supplies.cheapest().flatMap(way -> at(way, lower)),
                 more.sum());
+    }
+
+    /** The answer at the lower supply that is advised; empty if the whole run asks for another vessel there than the cold fill. */
+    private Optional<VesselAnswer> at(SizeAdvice.LowerSupply way, LowerSupplies lower) {
+        Builder same = new Builder(lower.at(way.supply().valve()));
+        same.rule = rule;
+        same.rating = rating;
+        same.limit = limit;
+        same.codeCap = codeCap;
+        same.against = against;
+        same.bought = bought;
+        same.mayLower = false;
+        return Optional.of(same.build().answer())
+                .filter(answer -> answer.recommended()
+                        .filter(wanted -> wanted.volume() <= way.volume() * (1 + 1e-9))
+                        .isPresent());
     }
 
     private VesselAnswer.Against against(
@@ -330,6 +355,7 @@ public final class VesselChoice {
         private boolean codeCap = true;
         private Optional<NominalSize> against = Optional.empty();
         private boolean bought;
+        private boolean mayLower = true;
 
         private Builder(Scenario scenario) {
             this.scenario = Objects.requireNonNull(scenario, "scenario");

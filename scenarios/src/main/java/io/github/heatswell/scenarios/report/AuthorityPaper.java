@@ -45,13 +45,20 @@ final class AuthorityPaper {
     private static final Set<Place> CODES = EnumSet.of(Place.US_IPC, Place.US_UPC);
 
     private final VesselAnswer answer;
+    private final Optional<LoweredSupply> lowered;
     private final HotWaterSystem house;
     private final VariedHouse varied;
     private final double atmosphere;
     private final QuantityFormat shown;
 
-    private AuthorityPaper(VesselAnswer answer, HotWaterSystem house, VariedHouse varied, QuantityFormat shown) {
+    private AuthorityPaper(
+            VesselAnswer answer,
+            Optional<LoweredSupply> lowered,
+            HotWaterSystem house,
+            VariedHouse varied,
+            QuantityFormat shown) {
         this.answer = answer;
+        this.lowered = lowered;
         this.house = house;
         this.varied = varied;
         this.atmosphere = house.site().atmosphere();
@@ -61,16 +68,27 @@ final class AuthorityPaper {
     /**
      * The paper; empty where no vessel is proposed and nobody asks for one.
      *
-     * @param answer what was found
+     * @param answer what was found, at the supply that is to be
+     * @param lowered the supply that is to be, where it is not the present one
      * @param house the house with the vessel, if one is proposed
      * @param varied what of it is uncertain
      * @param shown the units
      */
     static Optional<Document.Section> of(
-            VesselAnswer answer, HotWaterSystem house, VariedHouse varied, QuantityFormat shown) {
+            VesselAnswer answer,
+            Optional<LoweredSupply> lowered,
+            HotWaterSystem house,
+            VariedHouse varied,
+            QuantityFormat shown) {
         return answer.recommended().isEmpty() && answer.against().isEmpty()
                 ? Optional.empty()
-                : Optional.of(new AuthorityPaper(answer, house, varied, shown).section());
+                : Optional.of(new AuthorityPaper(answer, lowered, house, varied, shown).section());
+    }
+
+    /** That everything holds at a lower supply alone. */
+    private static String lowered(LoweredSupply supply, QuantityFormat shown) {
+        return "All of this is with " + supply.set(shown) + ": the supply then stands at " + supply.standing(shown)
+                + ". At the present supply no size on the list is recommended.";
     }
 
     private Document.Section section() {
@@ -83,9 +101,10 @@ final class AuthorityPaper {
                         Blanks.Line.open("Prepared by"),
                         Blanks.Line.open("Licence number")),
                 false));
+        lowered.ifPresent(supply -> blocks.add(new Block.Paragraph(lowered(supply, shown), Block.Tone.PLAIN)));
         comparison(answer, shown).ifPresent(blocks::add);
-        blocks.add(
-                new Block.Paragraph("How sure is that? " + sure(answer.scenario(), varied, shown), Block.Tone.PLAIN));
+        blocks.add(new Block.Paragraph(
+                "How sure is that? " + sure(answer.scenario(), varied, lowered.isPresent(), shown), Block.Tone.PLAIN));
         blocks.add(limits());
         clauses(blocks);
         blocks.add(plates());
@@ -161,9 +180,11 @@ final class AuthorityPaper {
     }
 
     /** How the sampled houses differ, and who said by how much. */
-    static String sure(Scenario scenario, VariedHouse varied, QuantityFormat shown) {
+    static String sure(Scenario scenario, VariedHouse varied, boolean lowered, QuantityFormat shown) {
         String given = varied.inputs().stream()
                 .filter(input -> isGiven(input, scenario))
+                // how closely a valve is set that is yet to be set is nobody's to give
+                .filter(input -> !(lowered && input.name().startsWith("supply.reducing-valve")))
                 .map(VariedHouse.Input::label)
                 .collect(Collectors.joining("; "));
         return "The sampled houses differ within what is uncertain, each from the day its vessel is charged until a year later: "
@@ -286,8 +307,10 @@ final class AuthorityPaper {
                         "Relief valve '" + valve.name() + "': set pressure",
                         shown.pressure(valve.setPressure().gauge(atmosphere)),
                         true)));
+        lowered.ifPresent(
+                supply -> lines.add(new Blanks.Line("Reducing valve: to be set to", supply.valve(shown), true)));
         answer.against()
-                .filter(other -> other.bought().isPresent())
+                .filter(other -> answer.bought().isPresent())
                 .map(VesselAnswer.Against::vessel)
                 .or(answer::recommended)
                 .ifPresent(vessel -> {

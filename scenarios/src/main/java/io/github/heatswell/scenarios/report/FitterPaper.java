@@ -27,12 +27,19 @@ final class FitterPaper {
     private final String charge;
     private final String fallen;
     private final Optional<Work> work;
+    private final Optional<LoweredSupply> lowered;
 
     private FitterPaper(boolean unsized, String charge, String fallen, Optional<Work> work) {
+        this(unsized, charge, fallen, work, Optional.empty());
+    }
+
+    private FitterPaper(
+            boolean unsized, String charge, String fallen, Optional<Work> work, Optional<LoweredSupply> lowered) {
         this.unsized = unsized;
         this.charge = charge;
         this.fallen = fallen;
         this.work = work;
+        this.lowered = lowered;
     }
 
     /**
@@ -82,8 +89,11 @@ final class FitterPaper {
         }
 
         /** What was found when the work was done. */
-        private Block asLeft(QuantityFormat shown) {
-            List<Block.Blanks.Line> lines = new ArrayList<>(List.of(
+        private Block asLeft(Optional<LoweredSupply> lowered, QuantityFormat shown) {
+            List<Block.Blanks.Line> lines = new ArrayList<>();
+            lowered.ifPresent(supply -> lines.add(new Block.Blanks.Line(
+                    "Reducing valve set to, with a little water running", supply.valve(shown), true)));
+            lines.addAll(List.of(
                     new Block.Blanks.Line(
                             bought
                                     ? "Precharge, before the vessel is connected"
@@ -215,7 +225,7 @@ final class FitterPaper {
                     stage.steps().stream().map(shown.units()::spelled).toList(), Block.ListKind.TICKS));
         }
         work.ifPresent(vessel -> {
-            blocks.add(vessel.asLeft(shown));
+            blocks.add(vessel.asLeft(lowered, shown));
             blocks.add(vessel.tag(shown));
         });
         return new Document.Section("For the fitter: the expansion vessel", Document.Form.PAPER, blocks);
@@ -224,14 +234,19 @@ final class FitterPaper {
     /** What to do, in the order of the work. */
     List<Stage> stages(QuantityFormat shown) {
         return List.of(
-                new Stage("Before the work", before()),
+                new Stage("Before the work", before(shown)),
                 new Stage("The place", place()),
                 new Stage("Filling and the first heat-up", firstHeat(shown)),
                 new Stage("Every year", everyYear()));
     }
 
-    private List<String> before() {
-        return List.of(
+    /** The paper for a vessel that goes with a lower supply, which comes first. */
+    FitterPaper at(Optional<LoweredSupply> supply) {
+        return new FitterPaper(unsized, charge, fallen, work, supply);
+    }
+
+    private List<String> before(QuantityFormat shown) {
+        List<String> steps = new ArrayList<>(List.of(
                 "Ask the authority whether the work needs a permit, and who may do it. Gas and electrical work is done by"
                         + " a person licensed for it.",
                 "Vessel, fittings and hose are made for drinking water and for the working pressure of the system.",
@@ -241,7 +256,13 @@ final class FitterPaper {
                         + " beside it reads otherwise, cold and with no water running, that decides. Then put the valve cap"
                         + " back on.",
                 "Turn the heater off, close its gas or switch off its supply, and let it cool. Shut the cold feed and"
-                        + " relieve the pressure at a hot tap, slowly: what comes out may scald.");
+                        + " relieve the pressure at a hot tap, slowly: what comes out may scald."));
+        lowered.ifPresent(supply -> steps.add(
+                2,
+                "Have " + supply.set(shown)
+                        + ", read with a little water running. A gauge downstream of it should then show "
+                        + supply.standing(shown) + ": the precharge is for that supply."));
+        return steps;
     }
 
     private static List<String> place() {

@@ -35,6 +35,8 @@ import java.util.stream.Stream;
 public final class SizingReport {
 
     private final VesselAnswer answer;
+    private final VesselAnswer work;
+    private final Optional<LoweredSupply> lowered;
     private final SizingResult sizing;
     private final RunResult run;
     private final List<Finding> found;
@@ -48,12 +50,14 @@ public final class SizingReport {
         this.answer = answer;
         this.sizing = answer.sizing();
         this.atmosphere = answer.scenario().system().site().atmosphere();
-        this.run = fitted(answer).orElse(answer.asItIs());
+        this.work = answer.forTheWork();
+        this.lowered = LoweredSupply.of(answer);
+        this.run = fitted(work).orElse(work.asItIs());
         this.found = Findings.of(
                 run.summary(),
-                fitted(answer).isPresent()
-                        ? answer.scenario().doubts().without("vessel")
-                        : answer.scenario().doubts());
+                fitted(work).isPresent()
+                        ? work.scenario().doubts().without("vessel")
+                        : work.scenario().doubts());
         Balances.Count count = new Balances.Count();
         QuantityFormat printed = CommandResult.onPage(units);
         this.check = Check.of(run.system(), varied(), PageFindings.notBefore(found, printed), count, printed);
@@ -99,19 +103,21 @@ public final class SizingReport {
 
     /** The run as it is, and with the vessel if one is proposed. */
     private Chart chart(UnitSystem units) {
-        if (answer.proposed().isEmpty()) {
+        if (work.proposed().isEmpty()) {
             return Chart.of(answer.asItIs(), answer.scenario().doubts(), units);
         }
-        String with = answer.advice().kept().isPresent()
-                ? "with " + changed()
-                : "with "
-                        + answer.recommended()
-                                .map(SizingResult.Vessel::volume)
-                                .map(CommandResult.onScreen(units)::volume)
-                                .orElseThrow();
+        QuantityFormat shown = CommandResult.onScreen(units);
+        String with =
+                "with " + lowered.map(supply -> supply.valve(shown) + " and ").orElse("")
+                        + (work.advice().kept().isPresent()
+                                ? changed()
+                                : work.recommended()
+                                        .map(SizingResult.Vessel::volume)
+                                        .map(shown::volume)
+                                        .orElseThrow());
         List<NamedRun> runs = new ArrayList<>();
         runs.add(new NamedRun("as it is", answer.asItIs()));
-        answer.proposed().ifPresent(proposed -> runs.add(new NamedRun(with, proposed)));
+        work.proposed().ifPresent(proposed -> runs.add(new NamedRun(with, proposed)));
         return Chart.comparing(runs, answer.advice(), units);
     }
 
@@ -130,13 +136,17 @@ public final class SizingReport {
                 .map(seen -> new Block.Paragraph(seen.text(shown), Block.Tone.PLAIN))
                 .ifPresent(said::add);
         if (answer.against().isPresent()) {
-            AuthorityPaper.comparison(answer, shown).map(Block::onScreen).ifPresent(said::add);
+            lowered.ifPresent(supply -> said.add(new Block.Paragraph(
+                            "With " + supply.set(shown) + ", and the supply at " + supply.standing(shown) + ":",
+                            Block.Tone.PLAIN)
+                    .onScreen()));
+            AuthorityPaper.comparison(work, shown).map(Block::onScreen).ifPresent(said::add);
         }
         hotter(shown).ifPresent(said::add);
         withoutAir().ifPresent(said::add);
         said.add(Block.Picture.beside(chart, sentence));
         Optional<Document.Section> authority =
-                AuthorityPaper.of(answer, run.system(), fitted().withUnreadLockUp(answer.scenario()), shown);
+                AuthorityPaper.of(work, lowered, run.system(), fitted().withUnreadLockUp(work.scenario()), shown);
         said.add(authority.isPresent() ? limits(shown).onScreen() : limits(shown));
         Optional<Document.Section> fitter = fitter(shown);
         said.addAll(work(fitter.isPresent(), authority.isPresent(), shown));
@@ -147,7 +157,7 @@ public final class SizingReport {
         authority.ifPresent(sections::add);
         sections.add(PageSizes.section(costs(shown)).inAppendix());
         sections.add(PageFindings.section(found, shown).onPageInAppendix());
-        sections.add(PageBasis.of(scenario, !check.readings().isEmpty() && authority.isEmpty(), shown)
+        sections.add(PageBasis.of(work.scenario(), !check.readings().isEmpty() && authority.isEmpty(), shown)
                 .onPageInAppendix());
         sections.add(PageMethods.of(run.summary(), shown).inAppendix());
         return Document.of(
@@ -164,20 +174,31 @@ public final class SizingReport {
         if (PageFindings.notBefore(found, shown).isPresent()) {
             return Optional.empty();
         }
-        if (fitted(answer).isPresent()) {
-            return Optional.of(FitterPaper.of(run, sizing.supplyStatic().gauge(atmosphere), isNew(), shown)
+        if (fitted(work).isPresent()) {
+            return Optional.of(FitterPaper.of(run, work.sizing().supplyStatic().gauge(atmosphere), isNew(), shown)
+                    .at(lowered)
                     .section(shown));
         }
         return run.system()
                 .vessel()
-                .map(vessel -> FitterPaper.of(run.system(), shown).section(shown));
+                .map(vessel -> FitterPaper.of(run.system(), shown).at(lowered).section(shown));
     }
 
     /** What to do, and which sheet is for whom. */
     private List<Block> work(boolean fitter, boolean authority, QuantityFormat shown) {
         List<String> steps = new ArrayList<>();
         String house = "";
-        if (fitted(answer).isPresent()) {
+        work.tooSmall()
+                .map(small -> "The vessel of " + shown.volume(small.vessel().volume()) + " that was bought is too small"
+                        + work.recommended()
+                                .map(enough -> ": it takes one of at least " + shown.volume(enough.volume()))
+                                .orElse("")
+                        + ".")
+                .ifPresent(steps::add);
+        lowered.map(supply -> "Have " + supply.set(shown) + ". The supply must then stand at " + supply.standing(shown)
+                        + ": read a gauge before the vessel is charged.")
+                .ifPresent(steps::add);
+        if (fitted(work).isPresent()) {
             ExpansionVessel vessel =
                     run.system().vessels().get(run.system().vessels().size() - 1);
             String charge = shown.pressure(vessel.precharge().gauge(atmosphere));
@@ -185,11 +206,12 @@ public final class SizingReport {
                     isNew()
                             ? "Have a vessel of " + shown.volume(vessel.volume()) + " fitted, charged to " + charge
                                     + " before it is connected."
-                            : answer.advice().isAtWork()
+                            : work.advice().isAtWork()
                                     ? "Have the present vessel charged to " + charge + "."
                                     : "Have the present vessel put to work and charged to " + charge + ".");
             house = " It is for the house with "
-                    + (answer.bought().isPresent() ? "the vessel that was bought" : changed()) + ".";
+                    + (work.bought().isPresent() ? "the vessel that was bought" : changed())
+                    + lowered.map(supply -> " and " + supply.set(shown)).orElse("") + ".";
         }
         if (fitter) {
             steps.add("Give the sheet \u201cFor the fitter\u201d to whoever does the work.");
@@ -268,7 +290,7 @@ public final class SizingReport {
     }
 
     private VariedHouse varied() {
-        return fitted().withAssumedReseats(answer.scenario());
+        return fitted().withAssumedReseats(work.scenario());
     }
 
     /** The run with the vessel that was bought, or else with the one proposed. */
@@ -278,11 +300,11 @@ public final class SizingReport {
 
     /** The house with that vessel, if there is one. */
     private VariedHouse fitted() {
-        return fitted(answer)
+        return fitted(work)
                 .map(run -> run.system().vessels())
                 .map(fitted -> fitted.get(fitted.size() - 1))
-                .map(vessel -> VariedHouse.with(answer.scenario(), vessel))
-                .orElseGet(() -> VariedHouse.of(answer.scenario()));
+                .map(vessel -> VariedHouse.with(work.scenario(), vessel))
+                .orElseGet(() -> VariedHouse.of(work.scenario()));
     }
 
     /** What a run of the house as it is came to, and that with the vessel if a hazard ended it. */
@@ -290,7 +312,7 @@ public final class SizingReport {
         Doubts doubts = answer.scenario().doubts();
         List<AlarmNote> alarms = new ArrayList<>(
                 AlarmNote.notes(Narrative.of(answer.asItIs().summary(), doubts).alarms(), " as it is", shown));
-        answer.proposed()
+        work.proposed()
                 .filter(with -> with.hazard().isPresent())
                 .map(with ->
                         Narrative.of(with.summary(), doubts.without("vessel")).alarms())
@@ -351,13 +373,13 @@ public final class SizingReport {
 
     /** Whether the vessel that the papers are about is not the present one. */
     private boolean isNew() {
-        return answer.bought().isPresent() || answer.advice().kept().isEmpty();
+        return work.bought().isPresent() || work.advice().kept().isEmpty();
     }
 
     /** What is changed about the house. */
     private String changed() {
-        return answer.advice().kept().isEmpty()
+        return work.advice().kept().isEmpty()
                 ? "the vessel"
-                : answer.advice().isAtWork() ? "the right precharge" : "the present vessel at work";
+                : work.advice().isAtWork() ? "the right precharge" : "the present vessel at work";
     }
 }

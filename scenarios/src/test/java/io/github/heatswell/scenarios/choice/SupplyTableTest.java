@@ -9,10 +9,16 @@ import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
+import io.github.heatswell.scenarios.report.ResultFile;
 import io.github.heatswell.scenarios.report.SizingReport;
+import io.github.heatswell.sizing.NominalSize;
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -62,6 +68,48 @@ class SupplyTableTest {
         assertTrue(text.contains("set to 50 psi"), "the way that is advised is in the table");
         assertTrue(text.contains("Precharge 79.4 psi 69.4 psi 64.4 psi 59.4 psi 54.4 psi"), text);
         assertFalse(text.matches("(?s).*\\d (bar|L|degC)\\b.*"), text);
+    }
+
+    /** Regression: the papers told the fitter to charge the vessel that was bought to the old supply, where it is far too small. */
+    @Test
+    void thePapersAreAboutTheWayThatIsAdvised() throws IOException {
+        String bare = UNDERPUMPED.replaceAll("(?m)^vessel:.*\\n", "").replaceAll("(?m)^(draws|run):.*\\n", "");
+        VesselAnswer answer = VesselChoice.of(ScenarioReader.read("elm", bare))
+                .bought(NominalSize.of(2, VolumeUnit.US_GALLON))
+                .build()
+                .answer();
+        double air = answer.scenario().system().site().atmosphere();
+        double charge = answer.supplies().cheapest().orElseThrow().precharge().gauge(air);
+        VesselAnswer work = answer.forTheWork();
+        ExpansionVessel vessel = work.proposed().orElseThrow().system().vessel().orElseThrow();
+        assertEquals(charge, vessel.precharge().gauge(air), 1);
+        assertTrue(work.tooSmall().isPresent() && work.bought().isEmpty());
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        for (ResultFile file : SizingReport.answer(answer, UnitSystem.US).files()) {
+            if (file.name().equals("report.html")) {
+                file.writeTo(bytes);
+            }
+        }
+        String page = bytes.toString(StandardCharsets.UTF_8)
+                .replaceAll("<[^>]*>", " ")
+                .replace('\u00a0', ' ')
+                .replace('\u202f', ' ')
+                .replaceAll(" \\([\\d.]+ (bar|L)\\)", "")
+                .replaceAll("\\s+", " ");
+        String todo = page.substring(page.indexOf("What to do "), page.indexOf("For the authority: "));
+        assertTrue(todo.contains("of 2 gal that was bought is too small: it takes one of at least "), todo);
+        assertTrue(
+                todo.contains("Have the reducing valve set to 50 psi. The supply must then stand at 54.4 psi"), todo);
+        assertTrue(todo.contains("fitted, charged to 54.4 psi before it is connected"), todo);
+        assertTrue(todo.contains("Have the reducing valve set to 50 psi, read with a little water running."), todo);
+        assertTrue(todo.contains("Set it with a hand pump to 54.4 psi"), todo);
+        assertFalse(todo.contains("79.4"), todo);
+        assertTrue(
+                page.contains(
+                        "It is that large because the supply, at its highest, leaves only 0.6 psi below the limit."),
+                page);
+        String authority = page.substring(page.indexOf("For the authority: "));
+        assertTrue(authority.contains("All of this is with the reducing valve set to 50 psi"), authority);
     }
 
     /** The columns are next to each other in steps of 5 psi, also where the way that is advised is far down. */

@@ -149,7 +149,7 @@ class AuthorityPaperTest {
                         ".*set point 125[^;,]* \\(given; how far it may be off is common practice, no source\\).*"),
                 rows);
         assertTrue(rows.matches(".*pressure 55[^;,]* \\(given within a range\\).*"), rows);
-        String sure = AuthorityPaper.sure(house, VariedHouse.of(house), shown);
+        String sure = AuthorityPaper.sure(house, VariedHouse.of(house), false, shown);
         assertTrue(sure.contains("Given were those of supply pressure; the others are common practice"), sure);
     }
 
