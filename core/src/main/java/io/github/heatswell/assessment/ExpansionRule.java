@@ -29,9 +29,13 @@ final class ExpansionRule implements Rule {
                 + MAY_END;
     }
 
-    static final String MAY_END = " Before any work to end that, turn the heater off, let it cool and relieve the"
-            + " pressure. Then have an expansion vessel of the right size and precharge fitted on the tank's side of the supply"
-            + " valve.";
+    /** Where a vessel does its work; between a stop valve and a check valve it would do none. */
+    static final String HAVE_FITTED =
+            "Have an expansion vessel of the right size and precharge fitted downstream of every check"
+                    + " valve, reducing valve and backflow preventer.";
+
+    static final String MAY_END =
+            " Before any work to end that, turn the heater off, let it cool and relieve the pressure. " + HAVE_FITTED;
 
     /** The share (-) of the estimated expansion that is counted on; own judgement. */
     private static final double MARGIN = 0.9;
@@ -123,10 +127,7 @@ final class ExpansionRule implements Rule {
                 : draft.says(closed + ": tank, pipes and trapped air alone have to take what the heated water gains.");
         return may
                 ? draft.advises(mayDrip(subject)).by(subject.by(Topic.RELIEF_FOR_EXPANSION, Codes.RELIEF_MAY_DRIP))
-                : draft.advisesWork(
-                                "Have an expansion vessel of the right size and precharge fitted on the tank's side of"
-                                        + " the valve.")
-                        .by(behind(subject, check));
+                : draft.advisesWork(HAVE_FITTED).by(behind(subject, check));
     }
 
     /** Whether nothing leaks that would let the expansion out unseen. */

@@ -75,7 +75,7 @@ final class ExpansionValveRule implements Rule {
         String keep = "Let the " + valve.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ')
                 + " drip, keep its pipe to the tundish or drain open and in sight, and never plug, cap or downsize it."
                 + ExpansionRule.MAY_END
-                + " The water grows by about {} in a heat-up from cold: clearly more than that, or any long after the heater"
+                + " The water grows by about {} in a heat-up from cold: much more, or water still running long after the heater"
                 + " went off, does not come from expansion.";
         return draft.rests(Deciding.HEAT_UP)
                 .about(valve)

@@ -71,9 +71,7 @@ final class ReliefOpeningRule implements Rule {
         return may
                 ? draft.advises(ExpansionRule.mayDrip(subject) + ExpansionRule.NEVER_PLUG)
                         .by(subject.by(Topic.RELIEF_FOR_EXPANSION, Codes.RELIEF_MAY_DRIP))
-                : draft.advisesWork(
-                                "Have an expansion vessel of the right size and precharge fitted on the tank's side of the"
-                                        + " supply valve." + ExpansionRule.NEVER_PLUG)
+                : draft.advisesWork(ExpansionRule.HAVE_FITTED + ExpansionRule.NEVER_PLUG)
                         .by(
                                 refused
                                         ? subject.by(Topic.EXPANSION_CONTROL, Codes.EXPANSION_CONTROL)

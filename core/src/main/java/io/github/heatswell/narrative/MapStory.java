@@ -106,7 +106,7 @@ final class MapStory {
                                 .anyMatch(j -> !Limit.passes(map.peakGauge(i, j), target.getAsDouble())));
         return kept
                 ? plain("")
-                : plain(" No vessel on the map keeps the limit of ")
+                : plain(" No vessel on the map stays within the limit of ")
                         .then(gauge(target.getAsDouble()))
                         .then(".");
     }
@@ -114,7 +114,7 @@ final class MapStory {
     private Statement finding(PeakMap.Point point) {
         OptionalDouble set = map.setting().reliefSetGauge();
         boolean drips = set.isPresent() && point.peakGauge() >= set.getAsDouble();
-        return plain(drips ? " the relief valve drips, and without it the peak would be " : " the peak is ")
+        return plain(drips ? " the relief valve drips; if it stayed shut, the peak would be " : " the peak is ")
                 .then(point.atLeast() ? "at least " : "")
                 .then(gauge(point.peakGauge()))
                 .then(limit(point));

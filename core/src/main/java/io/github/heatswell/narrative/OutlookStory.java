@@ -146,7 +146,7 @@ public final class OutlookStory {
         yearAbove(yardstick.limitGauge())
                 .map(year -> plain("In year " + (year + 1) + " the pressure exceeds ")
                         .then(gauge(yardstick.limitGauge()))
-                        .then(" for the first time, the limit to which 'heatswell size' keeps."))
+                        .then(" for the first time, the limit that 'heatswell size' works to."))
                 .ifPresent(said::add);
         double today = result.expected().months().get(0).peakGauge();
         yardstick.joined("The first day", today).ifPresent(said::add);
@@ -165,7 +165,7 @@ public final class OutlookStory {
                         .then(gauge(cap))
                         .then(" for the first time, the cap of "
                                 + (house.site().place().isKnown() ? "the rules here" : "a model code (UPC 608.2)")
-                                + " to which 'heatswell size' keeps unless told otherwise."));
+                                + " that 'heatswell size' works to unless told otherwise."));
     }
 
     /** Which of several vessels have no part in this, or nothing. */

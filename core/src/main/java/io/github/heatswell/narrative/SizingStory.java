@@ -299,7 +299,7 @@ final class SizingStory {
                         .then(", precharged to ")
                         .then(gauge(found.precharge(), atmosphere))
                         .then(owned(found))
-                        .then(", keeps the limit in nine of ten sampled houses"
+                        .then(", stays within the limit in nine of ten sampled houses"
                                 + found.price()
                                         .map(price -> (!found.supply().fitted()
                                                         ? ". The vessel costs "

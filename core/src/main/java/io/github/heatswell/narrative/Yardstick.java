@@ -73,11 +73,13 @@ public record Yardstick(double limitGauge, double worstGauge, OptionalDouble rel
         List<Statement> said = new ArrayList<>();
         if (!below.isEmpty()) {
             said.add(plain("In the worst heat-up, from a cold fill with every tap closed, which 'heatswell size' uses, "
-                    + named(below) + " would go above the limit that this run keeps."));
+                    + named(below) + " would exceed the limit, though " + here(below.size(), "stays", "stay")
+                    + " within it here."));
         }
         if (!above.isEmpty()) {
             said.add(plain("In the worst heat-up, from a cold fill with every tap closed, which 'heatswell size' uses, "
-                    + named(above) + " would stay within the limit that this run passes."));
+                    + named(above) + " would stay within the limit, though " + here(above.size(), "exceeds", "exceed")
+                    + " it here."));
         }
         return said.isEmpty() ? Optional.empty() : Optional.of(Statement.joined(" ", said));
     }
@@ -91,6 +93,10 @@ public record Yardstick(double limitGauge, double worstGauge, OptionalDouble rel
                         .isPresent())
                 .mapToObj(i -> "“" + runs.get(i).name() + "”")
                 .toList();
+    }
+
+    private static String here(int runs, String one, String several) {
+        return runs == 1 ? "it " + one : (runs == 2 ? "both " : "they ") + several;
     }
 
     private static String named(List<String> names) {
@@ -115,7 +121,7 @@ public record Yardstick(double limitGauge, double worstGauge, OptionalDouble rel
                         ? plain(what + " goes above the limit of ")
                                 .then(gauge(limitGauge))
                                 .then(
-                                        ", to which 'heatswell size' keeps, though a heat-up from a cold fill with every tap"
+                                        ", which 'heatswell size' works to, though a heat-up from a cold fill with every tap"
                                                 + " closed would peak at ")
                                 .then(gauge(worstGauge))
                                 .then(" only.")

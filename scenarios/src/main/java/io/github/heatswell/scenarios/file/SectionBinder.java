@@ -13,6 +13,7 @@ import io.github.heatswell.scenarios.quantity.Uncertain;
 import io.github.heatswell.scenarios.wording.Nearest;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.system.InvalidDescriptionException;
+import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.Unit;
@@ -26,6 +27,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /**
  * Binds the keys of one section to its builder, one by one. A value that is missing or wrong is noted and replaced by a
@@ -268,7 +270,21 @@ final class SectionBinder<B, T> {
                 place.at().inText()
                         ? "is missing; write, for example, '" + sample(field) + "'"
                         : "is missing; give it too, on the command line such as --set '" + path + "="
-                                + inUnitsOfChange(field.example()) + "'");
+                                + inUnitsOfChange(offered(field)) + "'");
+    }
+
+    /** The field's example; but a precharge follows the supply of this house. */
+    private String offered(Field<B> field) {
+        return Optional.of(field.key())
+                .filter(NamedValue.PRECHARGE.key()::equals)
+                .flatMap(key -> Stream.of("supply.reducing-valve.set", "supply.pressure")
+                        .filter(supply -> !findings.isUnsound(supply))
+                        .flatMap(supply -> findings.written(supply).stream())
+                        .findFirst())
+                .map(supply -> Uncertain.read(supply, Kind.PRESSURE)
+                        .map(Uncertain::centre)
+                        .orElse(supply))
+                .orElseGet(field::example);
     }
 
     /** An example in the units of what a change brought with it. */

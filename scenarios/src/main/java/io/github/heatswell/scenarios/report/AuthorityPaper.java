@@ -141,7 +141,7 @@ final class AuthorityPaper {
         return rows.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Grid(
-                        "Does it keep the limit of "
+                        "Does it stay within the limit of "
                                 + shown.pressure(answer.sizing().target().gauge())
                                 + "? Peak of the worst heat-up, gauge pressure",
                         List.of("Vessel", "Precharge", "Peak", "Against the limit", "Holds in"),
@@ -172,7 +172,7 @@ final class AuthorityPaper {
                 shown.pressure(size.precharge().gauge(atmosphere)),
                 more + shown.pressure(size.peakAbsolute() - atmosphere),
                 size.suffices()
-                        ? "kept, with " + shown.pressureDifference(size.margin()) + " to spare"
+                        ? "met, with " + shown.pressureDifference(size.margin()) + " to spare"
                         : "exceeded by " + more + shown.pressureDifference(-size.margin()),
                 tried.map(SizeCertainty.Tried::above)
                         .map(above -> above.of() - above.count() + " of " + above.of() + " sampled houses")

@@ -202,7 +202,7 @@ public final class ComparisonReport {
                             name,
                             yardstick.worst().text(shown),
                             shown.pressure(yardstick.limitGauge()),
-                            yardstick.holds() ? "kept" : "exceeded"))
+                            yardstick.holds() ? "met" : "exceeded"))
                     .orElseGet(() -> List.of(name, "-", "-", "not judged: " + notJudged(house))));
         }
         return yardsticks.stream().allMatch(Optional::isEmpty)

@@ -279,7 +279,7 @@ final class FitterPaper {
                         + " outlet of the relief valve.",
                 "Where a leak would do harm, a pan with a drain stands under the heater. Where the ground may shake, heater and"
                         + " vessel are strapped as local code says.",
-                "Pipes that bang when a tap is shut need a shock arrester near that tap: the vessel is none.");
+                "Pipes that bang when a tap is shut need a shock arrester near that tap: the vessel is not one.");
     }
 
     private List<String> firstHeat(QuantityFormat shown) {

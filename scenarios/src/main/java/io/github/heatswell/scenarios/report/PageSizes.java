@@ -233,7 +233,7 @@ final class PageSizes {
                                 + "precharged to "
                                 + shown.pressure(vessel.precharge()
                                         .gauge(answer.scenario().system().site().atmosphere())),
-                        "keeps the limit",
+                        "stays within the limit",
                         "-",
                         answer.waterProposed(),
                         answer,
@@ -242,7 +242,7 @@ final class PageSizes {
                 .filter(vessel -> !kept)
                 .ifPresent(vessel -> rows.add(choice(
                         "A vessel of " + shown.volume(vessel.volume()) + madeFor(answer, shown),
-                        "keeps the limit",
+                        "stays within the limit",
                         vessel.price().map(PageSizes::money).orElse("not given"),
                         answer.waterProposed(),
                         answer,
@@ -324,8 +324,8 @@ final class PageSizes {
                         passes
                                 ? "exceeds the limit"
                                 : answer.advice().isAsItShouldBe()
-                                        ? "keeps the limit"
-                                        : "keeps the limit by the best estimates");
+                                        ? "stays within the limit"
+                                        : "stays within the limit by the best estimates");
     }
 
     /** A valve that drips by a fault of its own goes on, so only of sound ones is it known that they stay shut. */
@@ -340,7 +340,7 @@ final class PageSizes {
                         + " (" + shown.pressure(lower.supply().standing().gauge(atmosphere)) + " with no water running)"
                         + (lower.owned() ? ", with the present vessel" : ", a vessel of ")
                         + (lower.owned() ? "" : shown.volume(lower.volume())),
-                "keeps the limit, less pressure at the taps",
+                "stays within the limit, less pressure at the taps",
                 lower.price().map(PageSizes::money).orElse("nothing"),
                 unknown ? NOT_KNOWN : shown.largeVolume(0),
                 unknown ? NOT_KNOWN : money(0, answer.scenario().costs().currency()));

@@ -102,10 +102,6 @@ final class LessonPage {
         html.open("div").open("div", "class", Page.mark(page.first()));
         pictures(page.first());
         html.closeLine();
-        boolean limited = solved.pictures().get(UnitSystem.US).stream().anyMatch(LessonPicture::hasLimitOfTheUs);
-        if (limited) {
-            html.leaf("p", page.say("limit-of-the-us"), "class", "quiet");
-        }
         String other = Page.mark(page.second());
         html.open("details", "class", "other " + other);
         html.leaf("summary", page.say("other-" + other));
@@ -115,7 +111,9 @@ final class LessonPage {
 
     /** The pictures in a system of units; on a narrow screen they scroll in their own box. */
     private void pictures(UnitSystem units) {
-        for (LessonPicture picture : solved.pictures().get(units)) {
+        List<LessonPicture> shown = solved.pictures().get(units);
+        for (int i = 0; i < shown.size(); i++) {
+            LessonPicture picture = shown.get(i);
             html.open("figure");
             if (!picture.label().isEmpty()) {
                 html.leaf("figcaption", picture.label());
@@ -124,6 +122,10 @@ final class LessonPage {
             html.open("div", "class", "scroll", "role", "region", "tabindex", "0", "aria-label", name);
             html.picture(picture.svg()).closeLine();
             html.closeLine();
+            boolean inPsi = solved.pictures().get(UnitSystem.US).get(i).hasLimitOfTheUs();
+            if (inPsi && !picture.hasLimitOfTheUs()) {
+                html.leaf("p", page.say("limit-of-the-us"), "class", "quiet");
+            }
         }
         html.leaf("p", page.say("scrolls"), "class", "hint");
     }

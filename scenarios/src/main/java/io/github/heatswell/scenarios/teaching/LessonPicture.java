@@ -23,7 +23,7 @@ import java.util.stream.Collectors;
  *
  * @param label which houses it shows, or nothing if it shows them all
  * @param svg the picture
- * @param hasLimitOfTheUs whether it draws the limit of US model codes, as only a picture in US units does
+ * @param hasLimitOfTheUs whether it draws the limit of US model codes, as one in bar does only where the house may stand there
  */
 record LessonPicture(String label, Svg svg, boolean hasLimitOfTheUs) {
 

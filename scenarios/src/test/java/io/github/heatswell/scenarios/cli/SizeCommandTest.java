@@ -66,7 +66,7 @@ class SizeCommandTest {
         List<String> rows = Files.readAllLines(folder.resolve("sizing.csv"));
         String against = words("size", "orchard-lodge", "--against", "7.5 L", "-o", folder.toString());
         assertEquals(rows, Files.readAllLines(folder.resolve("sizing.csv")));
-        assertFalse(plain.contains("Does it keep the limit"), plain);
+        assertFalse(plain.contains("Does it stay within the limit"), plain);
         assertTrue(against.contains("24 L, recommended") && against.contains("7.5 L, asked for"), against);
     }
 

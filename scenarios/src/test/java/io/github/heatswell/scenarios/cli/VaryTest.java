@@ -12,6 +12,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
@@ -53,6 +54,25 @@ class VaryTest {
                         .contains("vessel.precharge: is missing; give it too, on the command line such as"
                                 + " --set 'vessel.precharge=60 psi'"),
                 outcome.err());
+    }
+
+    /** Regression: the precharge offered is the supply pressure of this house, in the unit of its file. */
+    @ParameterizedTest
+    @CsvSource({
+        "orchard-lodge, , 4.2 bar",
+        "vineyard-cottage, , 3.5 bar",
+        "tannery-yard, , 3 bar",
+        "vineyard-cottage, supply.pressure=3.2 bar +- 0.3 bar, 3.2 bar",
+        "ridge-house, , 62 psi"
+    })
+    void thePrechargeOfferedIsTheSupplyOfTheHouse(String house, String change, String offered) {
+        List<String> command =
+                new ArrayList<>(List.of("compare", house, "--vary", "vessel.volume=8L,12L", "-o", folder.toString()));
+        if (change != null) {
+            command.addAll(List.of("--set", change));
+        }
+        Outcome outcome = Outcome.execute(command.toArray(String[]::new));
+        assertTrue(outcome.err().contains("--set 'vessel.precharge=" + offered + "'"), outcome.err());
     }
 
     @Test

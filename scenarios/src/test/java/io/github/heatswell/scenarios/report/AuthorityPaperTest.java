@@ -62,7 +62,7 @@ class AuthorityPaperTest {
             assertTrue(printed.contains("water stored at"), "the set point is told");
             assertFalse(HtmlPageTest.FIELD.matcher(printed).find(), "a field where a person reads words");
             assertTrue(blank(paper, "Code adopted here, and its edition").room());
-            sizes(grid(paper, "Does it keep the limit").rows(), answer, shown);
+            sizes(grid(paper, "Does it stay within the limit").rows(), answer, shown);
         }
     }
 
@@ -111,7 +111,7 @@ class AuthorityPaperTest {
     private static void sizes(List<List<String>> rows, VesselAnswer answer, QuantityFormat shown) {
         assertEquals(2, rows.size());
         assertTrue(rows.get(0).get(0).endsWith(", recommended"), rows.toString());
-        assertTrue(rows.get(0).get(3).startsWith("kept, with "), rows.toString());
+        assertTrue(rows.get(0).get(3).startsWith("met, with "), rows.toString());
         VesselAnswer.Against other = answer.against().orElseThrow();
         assertEquals(
                 shown.volume(other.vessel().volume()) + ", asked for",

@@ -254,6 +254,29 @@ class LessonSiteTest {
         }
     }
 
+    /** Regression: no picture that draws the limit stands over words that only another draws it, and an enlarged page shrinks none. */
+    @Test
+    void wordsAboutTheLimitAreTrueOfThePictureAbove() {
+        String words = "Only the picture in psi shows the limit of US model codes";
+        int said = 0;
+        int drawn = 0;
+        for (Lesson lesson : Lessons.all()) {
+            for (String figure : PAGES.get(lesson.id() + ".html").split("<figure")) {
+                assertFalse(
+                        figure.contains(words)
+                                && figure.substring(0, figure.indexOf("</figure>"))
+                                        .contains("limit of US model codes"),
+                        lesson.id());
+                said += figure.contains(words) ? 1 : 0;
+                drawn += figure.contains("limit of US model codes") && !figure.contains(words) ? 1 : 0;
+            }
+        }
+        assertTrue(said > 0 && drawn > 0, said + " and " + drawn);
+        assertFalse(
+                Course.resource("lessons.css").contains("vh"),
+                "a share of the window's height shrinks as the page grows");
+    }
+
     /** A time is written down in what the axis has that it is read from. */
     @Test
     void aTimeIsReadInTheUnitOfItsAxis() {
