@@ -11,11 +11,13 @@ import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.UnitSystem;
+import java.math.BigDecimal;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -35,6 +37,8 @@ record Reading(
         List<Assumption> assumptions,
         List<UncertainField> uncertain) {
 
+    private static final String SAMPLE = "run.sample";
+
     Reading {
         assumptions = List.copyOf(assumptions);
         uncertain = List.copyOf(uncertain);
@@ -44,7 +48,7 @@ record Reading(
     static Reading nothing() {
         Mapping empty = new Mapping(List.of(), Location.first());
         return new Reading(
-                new Origin("", "", empty, List.of(), Optional.empty()),
+                new Origin("", "", empty, List.of()),
                 empty,
                 values -> {
                     throw new IllegalStateException("a scenario made by a program has no uncertain values");
@@ -53,10 +57,10 @@ record Reading(
                 List.of());
     }
 
-    /** The unit system that was asked for, or else that of the place, or else that of most quantities in the text. */
+    /** The unit system of the place, or else that of most quantities in the text. */
     UnitSystem units(Place place) {
-        return origin.asked()
-                .or(() -> place.customs().map(Customs::units))
+        return place.customs()
+                .map(Customs::units)
                 .orElseGet(() -> UnitSystem.ofMost(units(tree).toList()));
     }
 
@@ -90,18 +94,27 @@ record Reading(
         }
     }
 
-    /** The same for a reader who wants other units. */
+    /** The same for a reader who wants other units, also once more is changed. */
     Reading in(UnitSystem units) {
-        Origin wanted = new Origin(origin.source(), origin.text(), origin.tree(), origin.changes(), Optional.of(units));
-        return new Reading(wanted, tree, house, assumptions, uncertain);
+        Change wanted = new Change("units", units.name().toLowerCase(Locale.ROOT));
+        Origin from = new Origin(origin.source(), origin.text(), saying(origin.tree(), wanted), origin.changes());
+        return new Reading(from, saying(tree, wanted), house, assumptions, uncertain);
     }
 
-    /** The same, without what was filled in for a field. */
-    Reading without(String field) {
+    /** The same with a run that is sampled differently. */
+    Reading sampledEvery(Duration sample) {
+        Change wanted = new Change(
+                SAMPLE,
+                BigDecimal.valueOf(sample.toNanos(), 9).stripTrailingZeros().toPlainString() + " s");
         List<Assumption> kept = assumptions.stream()
-                .filter(assumption -> !assumption.field().equals(field))
+                .filter(assumption -> !assumption.field().equals(SAMPLE))
                 .toList();
-        return new Reading(origin, tree, house, kept, uncertain);
+        return new Reading(origin, saying(tree, wanted), house, kept, uncertain);
+    }
+
+    /** A text that says one thing differently; what a program made has none. */
+    private static Mapping saying(Mapping tree, Change wanted) {
+        return tree.entries().isEmpty() ? tree : ChangedTree.of(tree, wanted, Location.first());
     }
 
     /**
@@ -109,11 +122,10 @@ record Reading(
      *
      * @param source the file or name its text came from, for messages
      * @param text its text, empty if a program made it
-     * @param tree what the text says; has no entries if a program made the scenario
+     * @param tree what the text says, in the units asked for; has no entries if a program made the scenario
      * @param changes what was changed, in order
-     * @param asked the unit system asked for, if any
      */
-    record Origin(String source, String text, Mapping tree, List<Change> changes, Optional<UnitSystem> asked) {
+    record Origin(String source, String text, Mapping tree, List<Change> changes) {
 
         Origin {
             changes = List.copyOf(changes);
@@ -123,7 +135,7 @@ record Reading(
         Origin changed(List<Change> more) {
             List<Change> all = new ArrayList<>(changes);
             all.addAll(more);
-            return new Origin(source, text, tree, all, asked);
+            return new Origin(source, text, tree, all);
         }
     }
 }

@@ -11,6 +11,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.BiFunction;
 
 /**
@@ -19,7 +20,7 @@ import java.util.function.BiFunction;
 public final class Scenario {
 
     /** Fields that say something about a house, and do not change it. */
-    private static final List<String> WORDS = List.of("title", "question", "expect");
+    private static final List<String> WORDS = List.of("title", "question", "expect", "units");
 
     private final String name;
     private final String title;
@@ -31,6 +32,7 @@ public final class Scenario {
     private final Run run;
     private final BiFunction<UnitSystem, Place, Costs> prices;
     private final Costs costs;
+    private final Optional<UnitSystem> asked;
     private final UnitSystem units;
     private final Simulation simulation;
     private final Reading reading;
@@ -55,7 +57,8 @@ public final class Scenario {
                 Simulation.of(system, run.duration()).sampledEvery(run.sample()).withTolerance(run.tolerance());
         this.reading = reading;
         prices = from.prices;
-        units = reading.units(system.site().place());
+        asked = from.asked;
+        units = asked.orElseGet(() -> reading.units(system.site().place()));
         costs = prices.apply(units, system.site().place());
     }
 
@@ -136,7 +139,7 @@ public final class Scenario {
         });
         Builder builder = copy();
         builder.run(run.sampledEvery(sample));
-        return new Scenario(name, builder, reading.without("run.sample"));
+        return new Scenario(name, builder, reading.sampledEvery(sample));
     }
 
     /**
@@ -147,7 +150,12 @@ public final class Scenario {
      * @return the scenario with those units
      */
     public Scenario in(UnitSystem units) {
-        return Objects.requireNonNull(units, "units") == units() ? this : new Scenario(name, copy(), reading.in(units));
+        if (Objects.requireNonNull(units, "units") == units()) {
+            return this;
+        }
+        Builder builder = copy();
+        builder.units(units);
+        return new Scenario(name, builder, reading.in(units));
     }
 
     private Builder copy() {
@@ -157,6 +165,7 @@ public final class Scenario {
         builder.expectation(expectation);
         builder.notKnown(notKnown);
         builder.origins(origins);
+        builder.asked = asked;
         builder.system = system;
         builder.run(run);
         builder.prices = prices;
@@ -220,7 +229,7 @@ public final class Scenario {
     /**
      * The units its owner uses.
      *
-     * @return those asked for with {@link #in}, or else those of the place, or else the system that most quantities of the text are written in; SI if a program
+     * @return those asked for with {@link #in} or in the text, or else those of the place, or else the system that most quantities of the text are written in; SI if a program
      *     made the scenario
      */
     public UnitSystem units() {
@@ -346,7 +355,8 @@ public final class Scenario {
     }
 
     /**
-     * What the scenario says once all changes are made, without the comments of its text.
+     * What the scenario says once all changes are made, with the sampling and the units it was given, without the comments of its
+     * text.
      *
      * @return a text that reads back as this scenario, empty if a program made it
      */
@@ -369,6 +379,7 @@ public final class Scenario {
         private String title = "";
         private String question = "";
         private String expectation = "";
+        private Optional<UnitSystem> asked = Optional.empty();
         private List<String> notKnown = List.of();
         private Origins origins = Origins.NONE;
         private Run run;
@@ -385,6 +396,10 @@ public final class Scenario {
 
         void expectation(String value) {
             expectation = value;
+        }
+
+        void units(UnitSystem value) {
+            asked = Optional.of(value);
         }
 
         void notKnown(List<String> fields) {

@@ -60,7 +60,7 @@ public final class ScenarioReader {
         if (tree.isEmpty()) {
             throw new InvalidScenarioException(source, faults.inOrder());
         }
-        return read(name, new Reading.Origin(source, text, tree.get(), List.of(), Optional.empty()), faults);
+        return read(name, new Reading.Origin(source, text, tree.get(), List.of()), faults);
     }
 
     /** Reads what a text says once changes are made to it. */

@@ -11,6 +11,7 @@ import io.github.heatswell.scenarios.quantity.Price;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Site;
 import io.github.heatswell.system.Start;
+import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -48,6 +49,14 @@ final class Schema {
                             "The valve drips on every heat-up.",
                             1000,
                             Scenario.Builder::expectation),
+                    word(
+                                    "units",
+                                    "units of the answers; if left out, those of the place, or else those of most quantities"
+                                            + " here",
+                                    "us",
+                                    Words.of(UnitSystem.values()),
+                                    Scenario.Builder::units)
+                            .leftOutFreely(),
                     new Field<Scenario.Builder>(
                                     "not-known",
                                     "choices that nobody has looked at: what the file says of them is only taken, and findings"

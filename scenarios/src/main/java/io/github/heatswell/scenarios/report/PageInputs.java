@@ -16,7 +16,7 @@ final class PageInputs {
 
     /** Sections that say nothing of the house: words about it, what is charted, prices, and what it is compared with. */
     private static final Pattern ABOUT =
-            Pattern.compile("(title|question|expect|not-known|origins|costs|readings)(\\W.*)?|run\\.sample");
+            Pattern.compile("(title|question|expect|units|not-known|origins|costs|readings)(\\W.*)?|run\\.sample");
 
     private static final String PLACE = "site.place";
 

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.UnitSystem;
 import java.time.Duration;
 import java.util.Collections;
 import java.util.List;
@@ -156,6 +157,31 @@ class ChangeTest {
             assertEquals(changed.title(), "Changed from \u201c" + back.title() + "\u201d", name);
             assertEquals(291.15, back.system().site().roomTemperature(), 1e-9, name);
         }
+    }
+
+    /** Regression: what a program asks of a scenario is in its text, and the units stay when more is changed. */
+    @Test
+    void theTextHoldsTheSamplingAndTheUnitsAskedFor() {
+        for (String name : List.of("orchard-lodge", "ridge-house")) {
+            Scenario plain = Catalogue.read(name);
+            Scenario asked = plain.in(plain.units().other()).sampledEvery(Duration.ofMillis(7_500));
+            Scenario back = ScenarioReader.read(name, asked.changedText());
+            assertEquals(Duration.ofMillis(7_500), back.sample(), name);
+            assertEquals(plain.units().other(), back.units(), name);
+            assertEquals(asked.title(), back.title(), name);
+            assertEquals(asked.assumptions(), back.assumptions(), name);
+            assertEquals(asked.costs().currency(), back.costs().currency(), name);
+            Scenario more = asked.with(List.of(Change.of("site.room=18 degC")));
+            assertEquals(plain.sample(), more.sample(), "a sampling that is not in the text is forgotten");
+            assertEquals(
+                    plain.units().other(),
+                    ScenarioReader.read(name, more.changedText()).units(),
+                    name);
+        }
+        Scenario made = Scenario.of("made", "Made", LODGE.system(), Duration.ofHours(4), Duration.ofMinutes(1));
+        Scenario inUs = made.in(UnitSystem.US).sampledEvery(Duration.ofSeconds(7));
+        assertEquals(UnitSystem.US, inUs.units());
+        assertEquals("", inUs.changedText());
     }
 
     private static List<String> texts(Scenario scenario) {
