@@ -153,7 +153,8 @@ final class DiagnoseCommand implements ScenarioCommand {
             try {
                 readings = readings.with(file, atmosphere, Optional.ofNullable(request.option(PRESSURE_UNIT, null)));
             } catch (InvalidReadingsException e) {
-                throw wrong(file, e.getMessage().lines().map(line -> ":" + line));
+                String instead = e.isUnitMissing() ? ", or add " + PRESSURE_UNIT + " with psi, bar or kPa" : "";
+                throw wrong(file, e.getMessage().lines().map(line -> ":" + line + instead));
             } catch (FileSystemException e) {
                 throw wrong(file, Stream.of(": " + Objects.requireNonNullElse(e.getReason(), "cannot be read")));
             } catch (IOException | IllegalArgumentException e) {

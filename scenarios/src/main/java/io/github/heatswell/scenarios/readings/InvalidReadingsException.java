@@ -14,9 +14,40 @@ public final class InvalidReadingsException extends IllegalArgumentException {
     /** An array, since a list need not be serialisable. */
     private final Fault[] faults;
 
+    private final boolean unitMissing;
+
     InvalidReadingsException(List<Fault> faults) {
+        this(faults, false);
+    }
+
+    /** A fault, where what is wrong was found while reading on. */
+    InvalidReadingsException(Fault fault, RuntimeException wrong) {
+        this(List.of(fault), wrong instanceof UnitMissing || wrong.getCause() instanceof UnitMissing);
+    }
+
+    private InvalidReadingsException(List<Fault> faults, boolean unitMissing) {
         super(faults.stream().map(Fault::toString).collect(Collectors.joining("\n")));
         this.faults = faults.toArray(new Fault[0]);
+        this.unitMissing = unitMissing;
+    }
+
+    /** What is wrong with pressures that stand without a unit where none was said either. */
+    static final class UnitMissing extends IllegalArgumentException {
+
+        private static final long serialVersionUID = 1L;
+
+        UnitMissing(String message) {
+            super(message);
+        }
+    }
+
+    /**
+     * Whether the pressures lack a unit, which the readers also take beside the file.
+     *
+     * @return whether the file would be read on with one
+     */
+    public boolean isUnitMissing() {
+        return unitMissing;
     }
 
     /**

@@ -74,7 +74,7 @@ final class LogHeader {
         try {
             column(place, heading.get(), atmosphere);
         } catch (IllegalArgumentException wrong) {
-            throw new CellException(place, wrong.getMessage());
+            throw new CellException(place, wrong);
         }
     }
 
@@ -176,9 +176,8 @@ final class LogHeader {
 
     private DoubleUnaryOperator toGauge(String unit, double atmosphere) {
         if (unit.isEmpty()) {
-            throw new IllegalArgumentException(
-                    "the pressure column has no unit; name it, for example, 'pressure_bar' or 'pressure (psi)', or add"
-                            + " --pressure-unit psi or --pressure-unit bar");
+            throw new InvalidReadingsException.UnitMissing(
+                    "the pressure column has no unit; name it, for example, 'pressure_bar' or 'pressure (psi)'");
         }
         Pressure one = QuantityReader.pressure("1 " + unit);
         double factor = one.value();

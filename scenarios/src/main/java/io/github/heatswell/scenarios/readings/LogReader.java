@@ -216,9 +216,10 @@ public final class LogReader {
             }
             return assembly.finished(layout.skipped);
         } catch (CellException wrong) {
-            throw fault(places.cell(wrong.line(line(rows, layout)), wrong.cell()), wrong.getMessage());
+            throw new InvalidReadingsException(
+                    new Fault(places.cell(wrong.line(line(rows, layout)), wrong.cell()), wrong.getMessage()), wrong);
         } catch (IllegalArgumentException wrong) {
-            throw fault(line(rows, layout), wrong.getMessage());
+            throw new InvalidReadingsException(new Fault(start(line(rows, layout)), wrong.getMessage()), wrong);
         } catch (CharacterCodingException wrong) {
             throw fault(line(rows, layout) + 1, "the text here is not UTF-8; save the file as UTF-8");
         } catch (IOException wrong) {
@@ -255,7 +256,11 @@ public final class LogReader {
     }
 
     private static InvalidReadingsException fault(long line, String message) {
-        return fault(new Location((int) Math.min(Integer.MAX_VALUE, line), 1), message);
+        return fault(start(line), message);
+    }
+
+    private static Location start(long line) {
+        return new Location((int) Math.min(Integer.MAX_VALUE, line), 1);
     }
 
     private static InvalidReadingsException fault(Location at, String message) {

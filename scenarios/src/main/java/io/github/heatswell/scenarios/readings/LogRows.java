@@ -100,6 +100,12 @@ final class LogRows {
             this(LAST_READ, cell, message);
         }
 
+        /** For the row read last, where what is wrong was found while reading on. */
+        CellException(int cell, IllegalArgumentException wrong) {
+            this(cell, wrong.getMessage());
+            initCause(wrong);
+        }
+
         /** For a row read before. */
         CellException(long line, int cell, String message) {
             super(message);

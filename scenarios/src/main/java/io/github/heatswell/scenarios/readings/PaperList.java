@@ -148,13 +148,14 @@ final class PaperList {
 
     private Table table(Optional<String> asked) {
         if (unit.isEmpty() && asked.isEmpty()) {
-            throw new LineException(firstReading, unitMissing());
+            InvalidReadingsException.UnitMissing missing = new InvalidReadingsException.UnitMissing(unitMissing());
+            throw new InvalidReadingsException(new Fault(new Location(firstReading, 1), missing.getMessage()), missing);
         }
         String known = unit.isEmpty() ? asked.orElseThrow() : unit;
         if (asked.isPresent() && !unit.isEmpty() && !sameUnit(asked.get(), unit)) {
             throw new LineException(
                     firstReading,
-                    "the list names its unit, " + unit + ", and the command line another, " + asked.get()
+                    "the list names its unit, " + unit + ", and another was given beside it, " + asked.get()
                             + "; leave one out");
         }
         return new Table(
@@ -281,8 +282,8 @@ final class PaperList {
                 .toList();
         String advice = fitting.size() == 1
                 ? "; a highest reading of " + plain(highest) + " only makes sense in " + fitting.get(0)
-                        + ": if the gauge shows " + fitting.get(0) + ", add --pressure-unit " + fitting.get(0)
-                : "; look at the gauge and write it behind the first pressure, or add --pressure-unit psi, bar or kPa";
+                        + ": if the gauge shows " + fitting.get(0) + ", write it behind the first pressure"
+                : "; look at the gauge and write it, psi, bar or kPa, behind the first pressure";
         return "no unit stands beside the pressures" + advice;
     }
 

@@ -92,7 +92,7 @@ class PaperListTest {
             6:45 am 4.2|7:00 am 5|7:10 am 6.9!!a highest reading of 6.9 only makes sense in bar
             6:45 am 25|7:00 am 25|7:10 am 25!!look at the gauge
             6:45 am 78 psi|7:00 am 5 bar|7:10 am 102!!2:1: pressures are in psi before and in bar here
-            6:45 am 78 psi|7:00 am 80|7:10 am 102!bar!the command line another
+            6:45 am 78 psi|7:00 am 80|7:10 am 102!bar!its unit, psi, and another was given beside it, bar
             12:30 60 psi|1:00 62 psi|1:30 64 psi!!2:1: this time is earlier than the one before
             6:45 am 78 psi|7:00 am 120F|7:10 am 80!!2:1: '120F' is not a pressure
             6:45 am 78 psi|79 psi|7:10 am 80!!2:1: '79 psi' does not begin with a time of day
@@ -105,13 +105,18 @@ class PaperListTest {
     void refusesWhatIsOpen(String text, String unit, String message) {
         InvalidReadingsException refused = assertThrows(InvalidReadingsException.class, () -> read(text, unit));
         assertTrue(refused.getMessage().contains(message), refused.getMessage());
+        assertFalse(refused.getMessage().contains("--"), "a program has no options: " + refused.getMessage());
+        assertEquals(message.matches(".*no unit.*|a highest.*|look at.*"), refused.isUnitMissing());
     }
 
     @Test
     void theUnitAskedForServesATableThatNamesNone() throws IOException {
         LogReader.LogFile file = read("time_min,pressure|0,58|10,58|20,58", "psi");
         assertEquals(4e5, file.log().gauge(0), 110, "58 psi are 3.9990 bar");
-        assertThrows(InvalidReadingsException.class, () -> read("time_min,pressure|0,58|10,58|20,58", null));
+        InvalidReadingsException refused =
+                assertThrows(InvalidReadingsException.class, () -> read("time_min,pressure|0,58|10,58|20,58", null));
+        assertTrue(refused.isUnitMissing());
+        assertFalse(refused.getMessage().contains("--"), refused.getMessage());
     }
 
     @Test
