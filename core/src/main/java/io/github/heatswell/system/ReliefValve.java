@@ -362,7 +362,7 @@ public final class ReliefValve {
          *
          * @param value the curve
          * @return this builder
-         * @throws IllegalArgumentException if the curve leaves 0 to 1 between reseat and full lift, does not end at 1, jumps or
+         * @throws IllegalArgumentException if the curve throws, leaves 0 to 1 between reseat and full lift, does not end at 1, jumps or
          *     has another slope than it states (looked at in thousandths of the way), or has no finite lift and slope at
          *     either end
          */
@@ -370,30 +370,43 @@ public final class ReliefValve {
             if (Objects.requireNonNull(value, "lift-curve") instanceof LiftCharacteristic known) {
                 return liftCharacteristic(known);
             }
+            Optional<String> broken;
+            try {
+                broken = broken(value);
+            } catch (RuntimeException failed) {
+                throw new IllegalArgumentException(
+                        "lift-curve: fails between reseat (0) and full lift (1): " + failed, failed);
+            }
+            if (broken.isPresent()) {
+                throw new IllegalArgumentException("lift-curve: " + broken.get());
+            }
+            liftCurve = value;
+            return this;
+        }
+
+        /** What a curve does not keep, or empty. */
+        private static Optional<String> broken(LiftCurve curve) {
             for (int end = 0; end <= 1; end++) {
-                if (!Double.isFinite(value.lift(end)) || !Double.isFinite(value.slope(end))) {
-                    throw new IllegalArgumentException("lift-curve: lift and slope must be finite at "
-                            + (end == 0 ? "reseat (0)" : "full lift (1)") + ", and are " + value.lift(end) + " and "
-                            + value.slope(end));
+                if (!Double.isFinite(curve.lift(end)) || !Double.isFinite(curve.slope(end))) {
+                    return Optional.of("lift and slope must be finite at " + (end == 0 ? "reseat (0)" : "full lift (1)")
+                            + ", and are " + curve.lift(end) + " and " + curve.slope(end));
                 }
             }
-            if (!(Math.abs(value.lift(1) - 1) <= CURVE_TOLERANCE)) {
-                throw new IllegalArgumentException("lift-curve: must be 1 at full lift");
+            if (!(Math.abs(curve.lift(1) - 1) <= CURVE_TOLERANCE)) {
+                return Optional.of("must be 1 at full lift");
             }
             for (int i = 0; i < CURVE_POINTS; i++) {
                 double share = (double) i / CURVE_POINTS;
-                if (!(value.lift(share) >= -CURVE_TOLERANCE && value.lift(share) <= 1 + CURVE_TOLERANCE)) {
-                    throw new IllegalArgumentException("lift-curve: must lie from 0 to 1, and is " + value.lift(share)
-                            + " at " + share + " between reseat (0) and full lift (1)");
+                if (!(curve.lift(share) >= -CURVE_TOLERANCE && curve.lift(share) <= 1 + CURVE_TOLERANCE)) {
+                    return Optional.of("must lie from 0 to 1, and is " + curve.lift(share) + " at " + share
+                            + " between reseat (0) and full lift (1)");
                 }
             }
-            new StatedCurve(value::lift, value::slope).contradiction(0, 1, 1).ifPresent(found -> {
-                throw new IllegalArgumentException("lift-curve: between " + found.from() + " and " + found.to()
-                        + " from reseat (0) to full lift (1) it rises by " + found.rise() + ", with the slope "
-                        + found.slope() + "; so it jumps, or its slope is not its derivative");
-            });
-            liftCurve = value;
-            return this;
+            return new StatedCurve(curve::lift, curve::slope)
+                    .contradiction(0, 1, 1)
+                    .map(found -> "between " + found.from() + " and " + found.to()
+                            + " from reseat (0) to full lift (1) it rises by " + found.rise() + ", with the slope "
+                            + found.slope() + "; so it jumps, or its slope is not its derivative");
         }
 
         /**

@@ -264,4 +264,21 @@ class OwnLiftCurveTest {
         assertThrows(IllegalArgumentException.class, () -> with(curve(share -> Double.NaN, share -> 0)));
         assertThrows(NullPointerException.class, () -> with(null));
     }
+
+    /** Contract: what a curve throws is told as its refusal, with the exception as the cause. */
+    @Test
+    void aCurveThatThrowsIsRefused() {
+        IllegalStateException mine = new IllegalStateException("mine");
+        IllegalArgumentException refused = assertThrows(
+                IllegalArgumentException.class,
+                () -> with(curve(
+                        share -> {
+                            throw mine;
+                        },
+                        share -> 1)));
+        assertEquals(
+                "lift-curve: fails between reseat (0) and full lift (1): java.lang.IllegalStateException: mine",
+                refused.getMessage());
+        assertEquals(mine, refused.getCause());
+    }
 }
