@@ -3,6 +3,7 @@ package io.github.heatswell.simulation;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.simulation.Contributions.Outlet;
 import io.github.heatswell.simulation.Schedule.Conditions;
+import io.github.heatswell.system.MainsPressure;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import java.util.List;
@@ -20,7 +21,7 @@ final class Valve extends Device<Valve.Lift> {
      */
     static final double RESEAT_GAP = 1e-2;
     /** This close (Pa) to air pressure an opening takes in air instead of discharging water. */
-    static final double AT_ATMOSPHERE = 10;
+    static final double AT_ATMOSPHERE = MainsPressure.MIN_GAUGE;
 
     /** What lifts an open valve. */
     enum Lift {

@@ -15,6 +15,9 @@ import java.util.TreeMap;
 public final class MainsPressure {
 
     private static final double DAY = 86_400;
+    /** A run takes a pressure this close (Pa) to that of the air for lost: no supply stands as low. */
+    public static final double MIN_GAUGE = 10;
+
     private static final Limits PRESSURE = Limits.above("pressure", 0, 25e5);
 
     private final NavigableMap<Double, Pressure> entries;

@@ -2,6 +2,7 @@ package io.github.heatswell.system;
 
 import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.HashSet;
@@ -44,7 +45,7 @@ final class SystemRules {
     void check() {
         double test = tank.testPressureAbsolute(atmosphere);
         double mains = mainsLimit(test);
-        system.supply().mains().entries().values().forEach(p -> checkPressure(NamedValue.SUPPLY.field(), p, mains));
+        system.supply().mains().entries().values().forEach(p -> checkSupply(p, mains));
         system.start().pressure().ifPresent(p -> {
             checkPressure("start.pressure", p, test);
             checkStart(p);
@@ -60,6 +61,17 @@ final class SystemRules {
     /** A reducing valve keeps the mains pressure from the tank. */
     private double mainsLimit(double test) {
         return system.supply().arrangement() == Supply.Arrangement.REDUCING_VALVE ? Double.POSITIVE_INFINITY : test;
+    }
+
+    private void checkSupply(Pressure value, double limit) {
+        String field = NamedValue.SUPPLY.field();
+        double gauge = value.gauge(atmosphere);
+        requirements.rule(
+                !(gauge > 0 && gauge <= MainsPressure.MIN_GAUGE),
+                field,
+                () -> value + " is as good as none: it must be more than "
+                        + Limits.quantity(MainsPressure.MIN_GAUGE, PressureUnit.PASCAL) + " above ambient pressure");
+        checkPressure(field, value, limit);
     }
 
     private void checkPressure(String field, Pressure value, double limit) {
