@@ -16,21 +16,21 @@ import java.util.stream.IntStream;
  * @param valve the name of the one relief valve it is about; empty if the values of all decide it
  * @param compared whether it only compares these values, so that it is open as long as one is not known; else a run shows
  *     it, or it holds whatever they are and only its numbers rest on them
- * @param impliedBy the findings that say all it says: it is left out beside one of them, unless that one is open
- * @param opposedBy the findings that demand the opposite of its advice: it is left out beside any of them
+ * @param unless the findings that say all it says: it is left out beside one of them, unless that one is open
+ * @param neverBeside the findings that demand the opposite of its advice: it is left out beside any of them
  */
 record CandidateFinding(
         Finding finding,
         Set<NamedValue> inputs,
         Optional<String> valve,
         boolean compared,
-        Set<String> impliedBy,
-        Set<String> opposedBy) {
+        Set<String> unless,
+        Set<String> neverBeside) {
 
     CandidateFinding {
         inputs = Set.copyOf(inputs);
-        impliedBy = Set.copyOf(impliedBy);
-        opposedBy = Set.copyOf(opposedBy);
+        unless = Set.copyOf(unless);
+        neverBeside = Set.copyOf(neverBeside);
     }
 
     /** What stands of all that was found, each finding as open as what is not known leaves it. */
@@ -59,12 +59,12 @@ record CandidateFinding(
     }
 
     private CandidateFinding as(Finding other) {
-        return new CandidateFinding(other, inputs, valve, compared, impliedBy, opposedBy);
+        return new CandidateFinding(other, inputs, valve, compared, unless, neverBeside);
     }
 
     /** Whether another finding takes its place. */
     boolean isLeftOutBy(String other, Set<String> open) {
-        return opposedBy.contains(other) || impliedBy.contains(other) && !open.contains(other);
+        return neverBeside.contains(other) || unless.contains(other) && !open.contains(other);
     }
 
     String id() {

@@ -141,15 +141,19 @@ public record Finding(
         private final Set<NamedValue> inputs = EnumSet.noneOf(NamedValue.class);
         private boolean compared;
         private Optional<ReliefValve> valve = Optional.empty();
-        private final Set<String> impliedBy = new TreeSet<>();
-        private final Set<String> opposedBy = new TreeSet<>();
+        private final Set<String> unless = new TreeSet<>();
+        private final Set<String> neverBeside = new TreeSet<>();
 
         private Draft(String id, Severity severity) {
             this.id = id;
             this.severity = severity;
         }
 
-        /** The values without which the finding, or its numbers, would be another. */
+        /**
+         * The values of a finding that holds whatever they are, or that a run shows: while one is not known, it says so. A fault
+         * becomes a caution only if that one is a choice that makes another house. A quantity without a {@link NamedValue} is left
+         * out; where it depends on others that have one, name those.
+         */
         Draft rests(Collection<NamedValue> some, NamedValue... more) {
             inputs.addAll(some);
             return rests(more);
@@ -160,7 +164,10 @@ public record Finding(
             return this;
         }
 
-        /** The same for a finding that only compares them: it is open as long as one of them is not known. */
+        /**
+         * The values a finding holds against each other: while one is not known, it is a caution at most, unless it holds at both
+         * ends of every range.
+         */
         Draft compares(Collection<NamedValue> some, NamedValue... more) {
             compared = true;
             return rests(some, more);
@@ -179,13 +186,13 @@ public record Finding(
 
         /** The findings beside which this one only repeats what they say of the same cause. */
         Draft unless(String... ids) {
-            impliedBy.addAll(List.of(ids));
+            unless.addAll(List.of(ids));
             return this;
         }
 
         /** The findings beside which the advice of this one would be the opposite of theirs. */
         Draft neverBeside(Set<String> ids) {
-            opposedBy.addAll(ids);
+            neverBeside.addAll(ids);
             return this;
         }
 
@@ -236,7 +243,7 @@ public record Finding(
                     advice,
                     authority,
                     Optional.ofNullable(ask));
-            return new CandidateFinding(finding, inputs, valve.map(ReliefValve::name), compared, impliedBy, opposedBy);
+            return new CandidateFinding(finding, inputs, valve.map(ReliefValve::name), compared, unless, neverBeside);
         }
     }
 }

@@ -262,7 +262,7 @@ class FindingSuppressionTest {
         Set<String> rows = new TreeSet<>();
         Stream.concat(Cases.subjects(), rows().map(Row::subject))
                 .flatMap(subject -> Findings.all(subject).stream())
-                .forEach(found -> Stream.concat(found.impliedBy().stream(), found.opposedBy().stream())
+                .forEach(found -> Stream.concat(found.unless().stream(), found.neverBeside().stream())
                         .forEach(kept -> rows.add(kept + ", without " + found.id())));
         assertEquals(rows, rows().map(Row::toString).collect(Collectors.toCollection(TreeSet::new)));
     }

@@ -101,6 +101,37 @@ class FindingsTest {
             "water-out-of-range",
             "working-pressure-exceeded");
 
+    /** They repeat what the description says, or speak of a quantity that has no name of its own. */
+    private static final Set<String> REST_ON_NO_VALUE = Set.of(
+            "circulation-rests-long",
+            "circulation-returns-cool",
+            "dripping-hides-expansion",
+            "hot-branch-cools",
+            "hot-branch-long",
+            "precharge-unknown",
+            "relief-valve-blocked",
+            "relief-valve-missing",
+            "relief-valve-stuck-open",
+            "tank-rating-unread",
+            "textbook-run",
+            "textbook-run-beyond-test-pressure",
+            "thermostat-stuck",
+            "trapped-air",
+            "vessel-unsupported",
+            "vessel-weight",
+            "water-freezes");
+
+    /** Contract: a new finding names the values it rests on or compares, or is listed as one that rests on none. */
+    @Test
+    void everyFindingNamesItsValues() {
+        Set<String> none = Cases.subjects()
+                .flatMap(subject -> Findings.all(subject).stream())
+                .filter(found -> found.inputs().isEmpty())
+                .map(CandidateFinding::id)
+                .collect(Collectors.toCollection(TreeSet::new));
+        assertEquals(new TreeSet<>(REST_ON_NO_VALUE), none);
+    }
+
     static Stream<Arguments> cases() {
         return Cases.all().entrySet().stream().map(entry -> Arguments.of(entry.getKey(), entry.getValue()));
     }
