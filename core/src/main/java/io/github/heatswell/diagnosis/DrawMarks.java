@@ -3,6 +3,7 @@ package io.github.heatswell.diagnosis;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.ArrayList;
@@ -66,7 +67,7 @@ final class DrawMarks {
         private Draw draw(double volume, double clock) {
             double flow = Math.min(FASTEST, volume / (until - from));
             return Draw.builder()
-                    .timeOfDay(((from + clock) % DAY + DAY) % DAY)
+                    .timeOfDay(((from + clock) % DAY + DAY) % DAY, DurationUnit.SECOND)
                     .volume(volume, VolumeUnit.CUBIC_METRE)
                     .flow(flow, FlowUnit.CUBIC_METRE_PER_SECOND)
                     .build();

@@ -46,9 +46,9 @@ public final class Draw {
     }
 
     /**
-     * A draw that ends after a volume has flowed.
+     * A draw that ends after a volume has flowed: {@code ofVolume(7 * 3600, ...)} begins at seven in the morning.
      *
-     * @param timeOfDay the clock time (s since midnight), 0 to less than 86 400
+     * @param secondsAfterMidnight the clock time (s since midnight, not hours), 0 to less than 86 400
      * @param volume the volume at the tap, above 0
      * @param volumeUnit the unit of the volume
      * @param flow the flow at the tap, above 0 to 200 L/min
@@ -57,20 +57,20 @@ public final class Draw {
      * @throws IllegalArgumentException if a number is outside its range, or if the draw would last more than a day
      */
     public static Draw ofVolume(
-            double timeOfDay, double volume, VolumeUnit volumeUnit, double flow, FlowUnit flowUnit) {
+            double secondsAfterMidnight, double volume, VolumeUnit volumeUnit, double flow, FlowUnit flowUnit) {
         double si = Objects.requireNonNull(volumeUnit, "volume: its unit").toSi(volume);
         double rate = checkedFlow(flow, flowUnit);
         if (!(si > 0 && si / rate < DAY)) {
             throw new IllegalArgumentException("volume: " + Limits.quantity(volume, volumeUnit)
                     + " is outside the allowed range, above 0 and drawn within a day");
         }
-        return new Draw(checkedTime(timeOfDay), rate, si, 0, 0);
+        return new Draw(checkedTime(secondsAfterMidnight), rate, si, 0, 0);
     }
 
     /**
-     * A draw that ends when an amount of useful heat was delivered.
+     * A draw that ends when an amount of useful heat was delivered: {@code ofHeat(7 * 3600, ...)} begins at seven in the morning.
      *
-     * @param timeOfDay the clock time (s since midnight), 0 to less than 86 400
+     * @param secondsAfterMidnight the clock time (s since midnight, not hours), 0 to less than 86 400
      * @param heat the heat above cold water, above 0 to 2777 kWh
      * @param heatUnit the unit of the heat
      * @param flow the flow at the tap, above 0 to 200 L/min
@@ -78,9 +78,10 @@ public final class Draw {
      * @return the draw
      * @throws IllegalArgumentException if a number is outside its range
      */
-    public static Draw ofHeat(double timeOfDay, double heat, EnergyUnit heatUnit, double flow, FlowUnit flowUnit) {
+    public static Draw ofHeat(
+            double secondsAfterMidnight, double heat, EnergyUnit heatUnit, double flow, FlowUnit flowUnit) {
         double joules = HEAT.check(heat, heatUnit);
-        return new Draw(checkedTime(timeOfDay), checkedFlow(flow, flowUnit), 0, joules, 0);
+        return new Draw(checkedTime(secondsAfterMidnight), checkedFlow(flow, flowUnit), 0, joules, 0);
     }
 
     /** {@return when and how much, in SI units: {@code 40 L at 8 L/min from 7 h}} */
@@ -183,19 +184,6 @@ public final class Draw {
         private Builder() {}
 
         /**
-         * Sets when the tap opens, in seconds: 7 is seven seconds past midnight, and {@code timeOfDay(7, DurationUnit.HOUR)} seven
-         * in the morning.
-         *
-         * @param timeOfDay the clock time (s since midnight), 0 to less than 86 400
-         * @return this builder
-         * @throws IllegalArgumentException if the time is outside its range
-         */
-        public Builder timeOfDay(double timeOfDay) {
-            time = checkedTime(timeOfDay);
-            return this;
-        }
-
-        /**
          * Sets when the tap opens.
          *
          * @param value the time since midnight, 0 to less than a day
@@ -204,7 +192,8 @@ public final class Draw {
          * @throws IllegalArgumentException if the time is outside its range
          */
         public Builder timeOfDay(double value, DurationUnit unit) {
-            return timeOfDay(Objects.requireNonNull(unit, "at: its unit").toSi(value));
+            time = checkedTime(Objects.requireNonNull(unit, "at: its unit").toSi(value));
+            return this;
         }
 
         /**

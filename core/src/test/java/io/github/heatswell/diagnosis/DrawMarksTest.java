@@ -10,6 +10,7 @@ import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.time.Duration;
@@ -75,7 +76,7 @@ class DrawMarksTest {
                 .toArray();
         List<Draw> usual = Stream.of(900.0, 2_400.0)
                 .map(at -> Draw.builder()
-                        .timeOfDay(at)
+                        .timeOfDay(at, DurationUnit.SECOND)
                         .volume(30, VolumeUnit.LITRE)
                         .flow(8, FlowUnit.LITRE_PER_MINUTE)
                         .build())

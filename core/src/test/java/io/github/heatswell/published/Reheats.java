@@ -15,6 +15,7 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
+import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
 import java.time.Duration;
 import java.util.Arrays;
@@ -96,7 +97,7 @@ final class Reheats {
         return DrawProfile.of(
                 "one draw",
                 List.of(Draw.builder()
-                        .timeOfDay(OPENED)
+                        .timeOfDay(OPENED, DurationUnit.SECOND)
                         .volume(gallons, US_GALLON)
                         .flow(gallonsPerMinute, FlowUnit.US_GALLON_PER_MINUTE)
                         .build()));
@@ -142,7 +143,7 @@ final class Reheats {
     private static double stacking(double[] at) {
         List<Draw> draws = IntStream.range(0, 36)
                 .mapToObj(i -> Draw.builder()
-                        .timeOfDay(i * 600)
+                        .timeOfDay(i * 600, DurationUnit.SECOND)
                         .volume(at[3], US_GALLON)
                         .flow(2, FlowUnit.US_GALLON_PER_MINUTE)
                         .build())

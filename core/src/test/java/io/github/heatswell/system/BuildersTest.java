@@ -52,7 +52,7 @@ class BuildersTest {
 
     @Test
     void oneThingEndsADraw() {
-        Draw.Builder draw = Draw.builder().timeOfDay(25_200).flow(6, FlowUnit.LITRE_PER_MINUTE);
+        Draw.Builder draw = Draw.builder().timeOfDay(7, DurationUnit.HOUR).flow(6, FlowUnit.LITRE_PER_MINUTE);
         assertRefused("volume: is missing, and so is energy; give one of them", draw::build);
         draw.volume(40, VolumeUnit.LITRE);
         assertEquals(0.04, draw.build().volume().orElseThrow());
@@ -60,7 +60,10 @@ class BuildersTest {
         assertRefused("energy: cannot be combined with volume; give one of them", draw::build);
         assertRefused(
                 "volume: takes longer than a day at this flow",
-                Draw.builder().timeOfDay(0).flow(1, FlowUnit.LITRE_PER_HOUR).volume(25, VolumeUnit.LITRE)::build);
+                Draw.builder()
+                        .timeOfDay(0, DurationUnit.HOUR)
+                        .flow(1, FlowUnit.LITRE_PER_HOUR)
+                        .volume(25, VolumeUnit.LITRE)::build);
     }
 
     @Test

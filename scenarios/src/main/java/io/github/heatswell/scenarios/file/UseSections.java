@@ -10,6 +10,7 @@ import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
+import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.List;
@@ -74,7 +75,10 @@ final class UseSections {
             Draw.Builder::build,
             () -> List.of(
                     new Field<>(
-                            "at", "time of day at which the tap opens", "07:00", Form.clock(Draw.Builder::timeOfDay)),
+                            "at",
+                            "time of day at which the tap opens",
+                            "07:00",
+                            Form.clock((draw, seconds) -> draw.timeOfDay(seconds, DurationUnit.SECOND))),
                     amount("volume", "volume drawn at the tap", "40 L", Kind.VOLUME, Draw.Builder::volume)
                             .needed("unless energy is", given -> !given.containsKey("energy"))
                             .checkedAgainst("flow", "energy"),

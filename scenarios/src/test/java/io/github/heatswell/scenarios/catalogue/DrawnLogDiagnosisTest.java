@@ -16,6 +16,7 @@ import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.Start;
+import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.time.Duration;
@@ -34,7 +35,7 @@ class DrawnLogDiagnosisTest {
 
     private static PressureLog log(HotWaterSystem house, int minutes, boolean noted) {
         Draw bath = Draw.builder()
-                .timeOfDay(60.0 * DRAWN_AT)
+                .timeOfDay(DRAWN_AT, DurationUnit.MINUTE)
                 .volume(25, VolumeUnit.LITRE)
                 .flow(8, FlowUnit.LITRE_PER_MINUTE)
                 .build();

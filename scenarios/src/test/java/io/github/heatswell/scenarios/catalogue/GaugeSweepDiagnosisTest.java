@@ -18,6 +18,7 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.Start;
+import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
@@ -161,7 +162,7 @@ class GaugeSweepDiagnosisTest {
                     .build();
         }
         Draw bath = Draw.builder()
-                .timeOfDay(3_600 * (1 + random.nextDouble()))
+                .timeOfDay(3_600 * (1 + random.nextDouble()), DurationUnit.SECOND)
                 .volume(25, VolumeUnit.LITRE)
                 .flow(8, FlowUnit.LITRE_PER_MINUTE)
                 .build();
