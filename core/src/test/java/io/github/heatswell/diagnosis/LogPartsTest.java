@@ -123,8 +123,7 @@ class LogPartsTest {
         Evidence.Finder finder = new Evidence.Finder(Target.fine(log, SpotReadings.none()), best);
 
         List<Evidence> evidence = finder.about(
-                new Forecaster.Forecast(other, new double[7], new double[7], regimes, Double.NaN, Map.of()),
-                List.of());
+                new Forecaster.Forecast(other, new double[7], new double[7], regimes, Double.NaN, Map.of()), List.of());
         assertEquals(
                 List.of(Evidence.Part.AT_SUPPLY, Evidence.Part.RISE, Evidence.Part.VALVE_OPEN, Evidence.Part.FALL),
                 evidence.stream().map(Evidence::part).toList());
