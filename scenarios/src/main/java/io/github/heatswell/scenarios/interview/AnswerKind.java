@@ -200,6 +200,11 @@ interface AnswerKind {
         private static final Pattern TAG = Pattern.compile(
                 "(?<=[a-zA-Z])[ ,;/&]+(?:and )?\\d{2,3} ?(?:\u00b0|deg(?:rees?)? ?)?[FC]$", Pattern.CASE_INSENSITIVE);
 
+        private static final Pattern THOUSAND = Pattern.compile("(?<=^\\d{1,4}) ?k ?(?=btu)", Pattern.CASE_INSENSITIVE);
+        /** Where a pressure is as somebody left it: 40 psi like it came. */
+        private static final Pattern LIKE =
+                Pattern.compile("(?<=[a-zA-Z\\d])[ ,;]+(?:like|as) (?:it|they|is|was)\\b.*$", Pattern.CASE_INSENSITIVE);
+
         private static final Pattern NOMINAL = Pattern.compile("(?i)pn ?(\\d{1,2})");
         private static final Pattern RANGE = Pattern.compile(
                 "(\\d+(?:\\.\\d+)?)( ?[a-zA-Z/\u00b0]*) ?(?:-|\u2013|\u2014|\\bto\\b|\\band\\b) ?(\\d+(?:\\.\\d+)?.*)",
@@ -268,10 +273,10 @@ interface AnswerKind {
         private String bare(String line) {
             String said = DECIMAL_COMMA.matcher(Spoken.of(line).plain()).replaceAll("$1.$2");
             if (kind == Kind.POWER) {
-                return BTU.matcher(said).replaceFirst("Btu/h");
+                return BTU.matcher(THOUSAND.matcher(said).replaceFirst("000 ")).replaceFirst("Btu/h");
             }
             if (kind == Kind.PRESSURE) {
-                said = TAG.matcher(said).replaceFirst("");
+                said = TAG.matcher(LIKE.matcher(said).replaceFirst("")).replaceFirst("");
             }
             Matcher nominal = NOMINAL.matcher(said);
             return kind == Kind.PRESSURE && nominal.matches() ? nominal.group(1) + " bar" : said;

@@ -1,9 +1,12 @@
 package io.github.heatswell.scenarios.interview;
 
+import io.github.heatswell.narrative.SizeAdvice.LowerSupply;
 import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.scenarios.interview.Answers.Answer;
 import io.github.heatswell.scenarios.interview.Interview.Outcome;
+import io.github.heatswell.scenarios.interview.Question.Choice;
 import io.github.heatswell.scenarios.interview.Question.Unknown;
+import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.report.NextStep;
 import io.github.heatswell.scenarios.report.OutputException;
 import io.github.heatswell.system.NamedValue;
@@ -22,6 +25,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -49,7 +54,23 @@ public final class Guide {
     /** Under which the guide remembers what readings were found to say. */
     private static final String FOUND = "found";
 
+    private static final Question UNIT = Question.about(
+                    "unit", "Unit of the gauge", AnswerKind.Word.of("psi", "bar", "kPa"))
+            .asks("No unit stands beside the pressures. In which unit does the gauge read?")
+            .find("its dial.", "A dial with two scales has two units: the one whose numbers you wrote down.")
+            .ifUnknown(Unknown.leftOut("that of the house is taken"))
+            .build();
+
+    /** Under which the guide remembers that a lower supply is still to come. */
+    private static final String CURE = "cure";
+
+    /** What is changed about the supply, in the order in which a file takes it. */
+    private static final List<String> SUPPLY =
+            List.of(SupplyQuestions.ARRANGEMENT, "supply.reducing-valve", SupplyQuestions.REDUCED);
+
     private static final List<String> NONE = List.of("no", "n", "none", "not yet");
+
+    private static final Pattern PRESSURE_UNIT = Pattern.compile("(?i)psi|bar|pa\\b|kg|atm|wc");
 
     /** What is asked of the house with its new vessel. */
     private static final String STAYS_SHUT = "Does the relief valve stay shut with the new vessel?";
@@ -75,6 +96,7 @@ public final class Guide {
     private enum Way {
         ON,
         LEFT,
+        BACK,
         ENDED,
         DONE
     }
@@ -101,8 +123,15 @@ public final class Guide {
         this.kept = kept(house);
         this.commands = commands;
         this.vessel = new LinkedHashMap<>();
-        for (String kept :
-                List.of(NamedValue.VESSEL_VOLUME.field(), NamedValue.PRECHARGE.field(), RECOMMENDED, FOUND)) {
+        for (String kept : Stream.concat(
+                        SUPPLY.stream(),
+                        Stream.of(
+                                NamedValue.VESSEL_VOLUME.field(),
+                                NamedValue.PRECHARGE.field(),
+                                RECOMMENDED,
+                                FOUND,
+                                CURE))
+                .toList()) {
             notes.said(kept).ifPresent(said -> vessel.put(kept, said));
         }
         this.at = notes.said("step")
@@ -208,6 +237,10 @@ public final class Guide {
                 dialogue.say("Put this right first; the guide then goes on with this step.");
                 way = Way.LEFT;
             }
+            if (way == Way.BACK) {
+                at = at == Step.CHARGE ? Step.BUY : Step.CAUSE;
+                continue;
+            }
             if (way == Way.DONE) {
                 kept.remove();
                 return new Ending(Outcome.Ending.FINISHED, status);
@@ -230,8 +263,11 @@ public final class Guide {
 
     /** What is left to do, and what to write down. */
     private void close() {
-        Optional<String> wrong = fitting().wrongCharge(values());
-        List<String> left = Stream.of(Optional.ofNullable(vessel.get(RECOMMENDED)), wrong)
+        // a charge for a supply that is to be lowered is nothing to bring about
+        Optional<String> wrong =
+                vessel.containsKey(CURE) ? Optional.empty() : fitting().wrongCharge(values());
+        List<String> left = Stream.of(
+                        Optional.ofNullable(vessel.get(RECOMMENDED)), Optional.ofNullable(vessel.get(CURE)), wrong)
                 .flatMap(Optional::stream)
                 .map(interviewer.units()::spelled)
                 .toList();
@@ -242,7 +278,11 @@ public final class Guide {
             return;
         }
         dialogue.say("The file " + house.getFileName() + " still describes the house as it was. Once the "
-                + interviewer.units().spelled("vessel") + " is fitted, write it there: vessel.volume "
+                + interviewer.units().spelled("vessel") + " is fitted, write it there: "
+                + supply().entrySet().stream()
+                        .map(entry -> entry.getKey() + " " + entry.getValue() + ", ")
+                        .collect(Collectors.joining())
+                + "vessel.volume "
                 + vessel.get(NamedValue.VESSEL_VOLUME.field()) + ", vessel.precharge "
                 + (wrong.isEmpty() ? vessel.get(NamedValue.PRECHARGE.field()) : "as the gauge then shows it") + ".");
     }
@@ -257,12 +297,16 @@ public final class Guide {
     private Way goOn() {
         dialogue.blankLine();
         dialogue.say(
-                "Press Enter to go on, or type quit, and the guide carries on here next time; new begins with step 1 again.");
+                "Press Enter to go on, or type quit, and the guide carries on here next time; back does the last step again, new"
+                        + " begins with step 1.");
         Optional<String> line = dialogue.hear();
         if (line.isEmpty()) {
             return Way.ENDED;
         }
         String word = line.get().toLowerCase(Locale.ROOT);
+        if (word.equals("back")) {
+            at = Step.values()[Math.max(0, at.ordinal() - 1)];
+        }
         if (word.equals("new")) {
             vessel.clear();
             at = Step.DRIP;
@@ -323,16 +367,12 @@ public final class Guide {
         run("run", "--set", "question=" + STAYS_SHUT, "--out", folder("-with-vessel"));
         if (status == 0 && fitting().isOne(values())) {
             dialogue.blankLine();
-            say("The papers for the vessel you bought, with how it stands against the limit:");
+            say("The papers for the work, with how the vessel you bought stands against the limit:");
             dialogue.blankLine();
-            Done done = commands.apply(List.of(
-                    "size",
-                    house.toString(),
-                    "--bought",
-                    vessel.get(NamedValue.VESSEL_VOLUME.field()),
-                    "--out",
-                    folder("-papers")));
-            status = done.status();
+            List<String> words = new ArrayList<>(List.of("size", house.toString()));
+            supply().forEach((field, value) -> words.addAll(List.of("--set", field + "=" + value)));
+            words.addAll(List.of("--bought", vessel.get(NamedValue.VESSEL_VOLUME.field()), "--out", folder("-papers")));
+            status = commands.apply(words).status();
         }
         return Way.ON;
     }
@@ -349,6 +389,10 @@ public final class Guide {
         for (int asked = 0; asked < Interviewer.PATIENCE; asked++) {
             Way way = heard(READINGS);
             Optional<String> file = interviewer.answers().to(READINGS).map(Answer::value);
+            if (way == Way.BACK) {
+                dialogue.say("This is the first question.");
+                continue;
+            }
             if (way != Way.ON) {
                 return way;
             }
@@ -358,7 +402,25 @@ public final class Guide {
                 status = 0;
                 return Way.ON;
             }
-            run("diagnose", files(name).toArray(String[]::new));
+            List<String> files = new ArrayList<>(files(name));
+            if (lacksUnit(files)) {
+                Way known = heard(UNIT);
+                if (known == Way.BACK) {
+                    continue;
+                }
+                if (known != Way.ON) {
+                    return known;
+                }
+                files.addAll(List.of(
+                        "--pressure-unit",
+                        interviewer
+                                .answers()
+                                .to(UNIT)
+                                .map(Answer::value)
+                                .filter(unit -> !unit.isEmpty())
+                                .orElse(interviewer.units().pressure().symbol())));
+            }
+            run("diagnose", files.toArray(String[]::new));
             if (status == 0) {
                 FoundCause cause = new FoundCause(next.flatMap(NextStep::cause));
                 vessel.put(FOUND, cause.word());
@@ -384,17 +446,99 @@ public final class Guide {
         return words;
     }
 
-    /** The vessel that was bought, held against the sizing. */
-    private Way buy() {
-        Way way = ask(Questions.named(ReliefQuestions.VOLUME));
-        if (way == Way.ON) {
-            vessel.remove(RECOMMENDED);
-            fitting().tooSmall(values()).ifPresent(said -> {
-                vessel.put(RECOMMENDED, said);
-                dialogue.say(interviewer.units().spelled(said));
-            });
+    /** Whether no file of readings that can be read names a unit of pressure anywhere. */
+    private static boolean lacksUnit(List<String> words) {
+        boolean read = false;
+        for (int i = 1; i < words.size(); i += 2) {
+            try {
+                read = true;
+                if (PRESSURE_UNIT
+                        .matcher(Files.readString(Path.of(words.get(i))))
+                        .find()) {
+                    return false;
+                }
+            } catch (IOException | IllegalArgumentException unreadable) {
+                return false; // the command says why
+            }
         }
-        return way;
+        return read;
+    }
+
+    /** The lower supply that the sizing advises comes first: size and charge are for it. Then the vessel that was bought. */
+    private Way buy() {
+        for (int asked = 0; asked < Interviewer.PATIENCE; asked++) {
+            Way way = lower();
+            if (way != Way.ON) {
+                return way;
+            }
+            boolean lowered = !supply().isEmpty();
+            way = ask(Questions.named(ReliefQuestions.VOLUME));
+            if (way == Way.BACK && lowered) {
+                vessel.keySet().removeAll(SUPPLY);
+                continue;
+            }
+            if (way == Way.ON) {
+                vessel.remove(RECOMMENDED);
+                fitting().tooSmall(supply(), values()).ifPresent(said -> {
+                    vessel.put(RECOMMENDED, said);
+                    say(said);
+                });
+            }
+            return way;
+        }
+        return Way.ENDED;
+    }
+
+    /** Asks whether the supply was lowered, where the sizing advises it; what was read then holds from there on. */
+    private Way lower() {
+        if (!supply().isEmpty()) {
+            return Way.ON;
+        }
+        vessel.remove(CURE);
+        Optional<LowerSupply> cure = fitting().cure(Map.of());
+        if (cure.isEmpty()) {
+            return Way.ON;
+        }
+        Question question = Question.about(
+                        "lowered",
+                        "Reducing valve set to",
+                        AnswerKind.Quantity.of(Kind.PRESSURE, new Choice("3.5 bar", "50 psi"))
+                                .orNone("if that is not done yet"))
+                .asks("The sizing advises to have " + fitting().set(cure.get())
+                        + ". Is that done, and what does a gauge downstream of it read?")
+                .find(
+                        "read the gauge while a little water runs.",
+                        "The size and the charge of the vessel go with this supply. Whoever keeps the valve as it is types"
+                                + " what it is set to now.")
+                .ifUnknown(Unknown.leftOut("the guide waits until it is"))
+                .build();
+        Way way = heard(question);
+        if (way != Way.ON) {
+            return way;
+        }
+        String value = interviewer.answers().to(question).map(Answer::value).orElse("");
+        if (value.isEmpty() || value.equals(AnswerKind.Quantity.NONE)) {
+            say("Have that done first: the size and the charge of the vessel go with it. The guide carries on here.");
+            return Way.LEFT;
+        }
+        if (cure.get().supply().fitted()) {
+            vessel.put(SupplyQuestions.ARRANGEMENT, "reducing-valve");
+            vessel.put("supply.reducing-valve", "{ set: " + value + " }");
+        } else {
+            vessel.put(SupplyQuestions.REDUCED, value);
+        }
+        fitting().cure(supply()).map(fitting()::told).ifPresent(said -> {
+            vessel.put(CURE, said);
+            say(said);
+        });
+        return Way.ON;
+    }
+
+    /** What is changed about the supply. */
+    private Map<String, String> supply() {
+        Map<String, String> supply = new LinkedHashMap<>();
+        SUPPLY.stream().filter(vessel::containsKey).forEach(field -> supply.put(field, vessel.get(field)));
+        return supply;
     }
 
     /** Its charge: what it should be comes first, and a wrong one is asked for again, unless it is given twice. */
@@ -421,9 +565,10 @@ public final class Guide {
 
     /** What is to be written into the file of the house. */
     private Map<String, String> values() {
-        Map<String, String> values = new LinkedHashMap<>(vessel);
-        values.remove(RECOMMENDED);
-        values.remove(FOUND);
+        Map<String, String> values = supply();
+        Stream.of(NamedValue.VESSEL_VOLUME.field(), NamedValue.PRECHARGE.field())
+                .filter(vessel::containsKey)
+                .forEach(field -> values.put(field, vessel.get(field)));
         return values;
     }
 
@@ -446,6 +591,7 @@ public final class Guide {
         Function<Interviewer.Ending, Way> way = ending -> switch (ending) {
             case FINISHED -> Way.ON;
             case LEFT -> Way.LEFT;
+            case BACK -> Way.BACK;
             case ENDED -> Way.ENDED;
         };
         return way.apply(interviewer.askAlone(question));

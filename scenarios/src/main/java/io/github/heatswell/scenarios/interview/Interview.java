@@ -102,7 +102,7 @@ public final class Interview {
         }
         return switch (ask()) {
             case FINISHED -> finish();
-            case LEFT -> leave(Ending.LEFT);
+            case LEFT, BACK -> leave(Ending.LEFT);
             case ENDED -> leave(Ending.ENDED);
         };
     }

@@ -31,6 +31,7 @@ final class Interviewer {
     private final Dialogue dialogue;
     private final Optional<UnitSystem> asked;
     private Answers answers = Answers.none();
+    private boolean alone;
 
     /** An interview whose examples are in these units, or else in those of the place. */
     Interviewer(Dialogue dialogue, Optional<UnitSystem> asked) {
@@ -53,6 +54,8 @@ final class Interviewer {
         FINISHED,
         /** The user chose to quit. */
         LEFT,
+        /** With the wish to go back, where a question was asked by itself. */
+        BACK,
         /** The input ended. */
         ENDED
     }
@@ -88,6 +91,7 @@ final class Interviewer {
 
     /** Asks one question by itself. */
     Ending askAlone(Question question) {
+        alone = true;
         return ask(question, INDENT);
     }
 
@@ -108,6 +112,9 @@ final class Interviewer {
                     return Ending.LEFT;
                 }
                 case "back" -> {
+                    if (alone) {
+                        return Ending.BACK;
+                    }
                     if (answers.isEmpty()) {
                         dialogue.say("This is the first question.");
                         continue;
@@ -151,7 +158,10 @@ final class Interviewer {
     private boolean take(Question question, String line) {
         try {
             answers = answers.with(question, understood(question, line));
-            dialogue.say(Interview.Summary.of(question, answers, units()), "-> ", INDENT);
+            boolean left = alone
+                    && answers.to(question).filter(Answer::known).isEmpty()
+                    && !question.unknown(answers).in(units()).isEmpty();
+            dialogue.say(left ? "not known" : Interview.Summary.of(question, answers, units()), "-> ", INDENT);
             if (question.kind(answers) instanceof AnswerKind.Quantity amount && amount.isBare(line)) {
                 dialogue.say("Taken as" + amount.unit(units()) + ", the unit of the example; type back to change it.");
             }

@@ -2,6 +2,8 @@ package io.github.heatswell.scenarios.interview;
 
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.PrechargeTarget;
+import io.github.heatswell.narrative.SizeAdvice.LowerSupply;
+import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
@@ -39,15 +41,57 @@ final class NewVessel {
         this.shown = QuantityFormat.ascii(units);
     }
 
+    /** The lower supply that the sizing advises, as no size is enough at the present one; empty if it advises none. */
+    Optional<LowerSupply> cure(Map<String, String> supply) {
+        try {
+            return Optional.of(answer(supply))
+                    .filter(answer -> answer.recommended().isEmpty())
+                    .flatMap(answer -> answer.supplies().cheapest());
+        } catch (IOException | IllegalArgumentException | SimulationException unsized) {
+            return Optional.empty();
+        }
+    }
+
+    private VesselAnswer answer(Map<String, String> supply) throws IOException {
+        return VesselChoice.of(ScenarioReader.read(house).with(changes(supply)))
+                .build()
+                .answer();
+    }
+
+    private static List<Change> changes(Map<String, String> values) {
+        return values.entrySet().stream()
+                .map(entry -> new Change(entry.getKey(), entry.getValue()))
+                .toList();
+    }
+
+    /** Such as {@code the reducing valve set to 50 psi}. */
+    String set(LowerSupply cure) {
+        return (cure.supply().fitted() ? "a reducing valve fitted and set to " : "the reducing valve set to ")
+                + shown.pressure(cure.supply().valve().gauge(atmosphere()));
+    }
+
+    /** The whole of a cure, in a sentence. */
+    String told(LowerSupply cure) {
+        return "At this supply no size on the list is enough. Have " + set(cure) + "; then a vessel of "
+                + shown.volume(cure.volume()) + ", charged to "
+                + shown.pressure(cure.precharge().gauge(atmosphere())) + ", is.";
+    }
+
+    private double atmosphere() {
+        try {
+            return ScenarioReader.read(house).system().site().atmosphere();
+        } catch (IOException | IllegalArgumentException unreadable) {
+            throw new IllegalStateException(unreadable); // it was read to find the cure
+        }
+    }
+
     /** Why a volume is less than the sizing recommends; empty if it is not, or nothing is recommended. */
-    Optional<String> tooSmall(Map<String, String> vessel) {
+    Optional<String> tooSmall(Map<String, String> supply, Map<String, String> vessel) {
         try {
             Optional<Scenario> fitted = fitted(vessel);
             return fitted.isEmpty()
                     ? Optional.empty()
-                    : VesselChoice.of(ScenarioReader.read(house))
-                            .build()
-                            .answer()
+                    : answer(supply)
                             .recommended()
                             .filter(wanted -> wanted.volume() > volume(fitted.get()) * (1 + 1e-9))
                             .map(wanted -> "The sizing recommends " + shown.volume(wanted.volume()) + ": "
@@ -109,10 +153,7 @@ final class NewVessel {
         Map<String, String> all = new LinkedHashMap<>(Map.of(PRECHARGE, ANY_CHARGE));
         all.putAll(vessel);
         try {
-            List<Change> changes = all.entrySet().stream()
-                    .map(entry -> new Change(entry.getKey(), entry.getValue()))
-                    .toList();
-            return Optional.of(ScenarioReader.read(house).with(changes))
+            return Optional.of(ScenarioReader.read(house).with(changes(all)))
                     .filter(scenario -> !scenario.system().hasSeveralVessels());
         } catch (IOException | IllegalArgumentException unreadable) {
             return Optional.empty();

@@ -193,6 +193,8 @@ class InterviewTest {
             supply.arrangement | pressure regulator, bell shaped | reducing-valve
             heater.input       | 40,000 btu                     | 40000 Btu/h
             heater.input       | 40000 BTU per hour             | 40000 Btu/h
+            heater.input       | 40k btu                        | 40000 Btu/h
+            vessel.precharge   | 40 psi like it came            | 40 psi
             heater.input       | about 40,000 btuh              | 40000 Btu/h
             heater.set-point   | 125 degrees                    | 125 degF
             heater.set-point   | about 125 deg                  | 125 degF
