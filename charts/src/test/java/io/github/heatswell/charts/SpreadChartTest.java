@@ -53,8 +53,8 @@ class SpreadChartTest {
             delimiter = '|',
             value = {
                 "400 | 200 | 200 of 400 samples (50 %, give or take 2.5 %)",
-                "400 | 0 | none of the 400 samples (at most about 0.75 %)",
-                "400 | 400 | all 400 samples (at least about 99 %)",
+                "400 | 0 | none of the 400 samples (so in at most about 0.75 % of such houses, with 95 % confidence)",
+                "400 | 400 | all 400 samples (so in at least about 99 % of such houses, with 95 % confidence)",
                 "400 | 1 | 1 of 400 samples (0.25 %, give or take 0.25 %)",
                 "400 | 399 | 399 of 400 samples (over 99 %, give or take 0.25 %)",
                 "100 | 62 | 62 of 100 samples (62 %, give or take 4.9 %)",

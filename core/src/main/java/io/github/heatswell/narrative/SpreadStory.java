@@ -132,12 +132,14 @@ public final class SpreadStory {
     public static Statement inWords(StudyResult.Share share) {
         if (share.of() > 0 && (share.count() == 0 || share.count() == share.of())) {
             String samples = share.of() + " samples (";
-            String bound = share.count() == 0 ? "none of the " + samples + "at most about " : "all " + samples;
-            return share.furthest() > NEARLY_ALL
-                    ? plain(bound + "over 99 %)")
+            String bound = share.count() == 0
+                    ? "none of the " + samples + "so in at most about "
+                    : "all " + samples + "so in ";
+            Statement far = share.furthest() > NEARLY_ALL
+                    ? plain(bound + "over 99 %")
                     : plain(share.count() == 0 ? bound : bound + "at least about ")
-                            .then(share(share.furthest()))
-                            .then(")");
+                            .then(share(share.furthest()));
+            return far.then(" of such houses, with 95 % confidence)");
         }
         return plain(share.count() + " of " + share.of() + " samples (")
                 .then(

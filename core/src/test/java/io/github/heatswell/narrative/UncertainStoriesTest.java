@@ -52,11 +52,11 @@ class UncertainStoriesTest {
             delimiter = '|',
             value = {
                 "12 | 32  | 12 of 32 samples (38 %, give or take 8.6 %)",
-                "0  | 128 | none of the 128 samples (at most about 2.3 %)",
-                "50 | 50  | all 50 samples (at least about 94 %)",
-                "0  | 1   | none of the 1 samples (at most about 95 %)",
+                "0  | 128 | none of the 128 samples (so in at most about 2.3 % of such houses, with 95 % confidence)",
+                "50 | 50  | all 50 samples (so in at least about 94 % of such houses, with 95 % confidence)",
+                "0  | 1   | none of the 1 samples (so in at most about 95 % of such houses, with 95 % confidence)",
                 "999 | 1000 | 999 of 1000 samples (over 99 %, give or take 0.1 %)",
-                "1000 | 1000 | all 1000 samples (over 99 %)"
+                "1000 | 1000 | all 1000 samples (so in over 99 % of such houses, with 95 % confidence)"
             })
     void aShareSaysHowSureItIs(int count, int of, String said) {
         assertEquals(said, SpreadStory.inWords(new StudyResult.Share(count, of)).text(SI));
