@@ -159,6 +159,18 @@ public record DiagnosisResult(
     }
 
     /**
+     * Causes in whose run the gauge goes beyond what the plates allow between readings that do not show it.
+     *
+     * @return some of those that are {@link #alike()}, the likeliest first; empty where a reading is a hazard by itself
+     */
+    public List<HypothesisFit> beyondPlates() {
+        boolean read = overpressure.filter(Overpressure::isHazard).isPresent();
+        return alike().stream()
+                .filter(fit -> !read && fit.beyondPlates().isPresent())
+                .toList();
+    }
+
+    /**
      * Whether the readings single out one cause. A fault too small to show is neither singled out nor ruled out,
      * because the description then explains the readings as well with fewer parameters. Readings that even the best
      * cause does not explain single out none.

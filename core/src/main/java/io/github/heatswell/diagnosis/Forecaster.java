@@ -41,6 +41,9 @@ final class Forecaster {
     /** The neighbours of a slip differ by no more than this share of how far it stands out (-); own judgement. */
     private static final double GOES_ON = 0.25;
 
+    /** Between readings by hand so close (s) somebody stands by; own judgement. */
+    private static final double WATCHED = 1_800;
+
     private static final double SHORTEST = 60;
     /** A run is made longer in steps of so much (s), to serve for several starts. */
     private static final double EARLIER = 1_800;
@@ -256,6 +259,37 @@ final class Forecaster {
             }
         }
         return strays;
+    }
+
+    /**
+     * How far (Pa, difference) the gauge shows more than valve and tank allow between two readings that are both below that, no more than
+     * {@link #WATCHED} apart; 0 if it does not. A list of readings bounds a peak only loosely. But whoever reads every few minutes would
+     * have seen or heard a valve that is passed by its full lift, as one that opened; so it counts like a reading missed by as much.
+     *
+     * @param house the house
+     * @param start the time of the log (s) at which the run starts
+     * @param shown how the gauge shows the pressure
+     */
+    double unseen(HotWaterSystem house, double start, Instruments shown) {
+        Course course = course(house, start);
+        double limit = Overpressure.hazardFrom(house).orElse(Double.POSITIVE_INFINITY);
+        double unseen = 0;
+        int next = 1;
+        for (int i = 0; i < course.count; i++) {
+            double time = start + i * course.step;
+            while (next < log.count() - 1 && log.time(next) < time) {
+                next++;
+            }
+            double beyond = shown.shows(course.gauge[i]) - limit;
+            if (beyond > unseen
+                    && time >= log.time(next - 1)
+                    && time <= log.time(next)
+                    && log.time(next) - log.time(next - 1) <= WATCHED
+                    && Math.max(log.gauge(next - 1), log.gauge(next)) < limit) {
+                unseen = beyond;
+            }
+        }
+        return unseen;
     }
 
     /** Whether a logger went on after a reading as though it had not been. */

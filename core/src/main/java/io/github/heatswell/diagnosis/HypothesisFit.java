@@ -4,6 +4,7 @@ import io.github.heatswell.system.HotWaterSystem;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Fit of one cause to the readings.
@@ -104,6 +105,20 @@ public record HypothesisFit(
                         .filter(valve -> valve.name().equals(device))
                         .anyMatch(valve -> Overpressure.isGuardedWithout(house, valve));
         return cause.isHazard() && !guarded;
+    }
+
+    /**
+     * How high the gauge goes in its run where that is beyond what relief valve and tank allow, as no sound valve lets it, though the
+     * cause says nothing of a valve that opens late.
+     *
+     * @return the highest pressure (Pa, gauge), which may stand between two readings; empty if all is within what the plates allow
+     */
+    public OptionalDouble beyondPlates() {
+        double limit = Overpressure.hazardFrom(house).orElse(Double.POSITIVE_INFINITY);
+        return course.gauge().stream()
+                .mapToDouble(gauge -> gauge)
+                .filter(gauge -> gauge > limit && cause != Cause.RELIEF_OPENS_HIGH)
+                .max();
     }
 
     /**

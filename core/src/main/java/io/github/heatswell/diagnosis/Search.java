@@ -345,7 +345,7 @@ final class Search {
             new LevenbergMarquardtOptimizer(FIRST_STEP, effort.gain, effort.gain, 0, 1e-30)
                     .optimize(new LeastSquaresBuilder()
                             .model(new Residuals())
-                            .target(new double[trial.target().count() + held.length])
+                            .target(new double[trial.residuals()])
                             .start(trial.clamp(start))
                             .lazyEvaluation(true)
                             .maxIterations(effort.iterations)

@@ -29,7 +29,7 @@ final class Slopes {
      */
     Slopes(Trial trial, double[] position, double[] lengths) {
         int count = lengths.length;
-        slopes = new Array2DRowRealMatrix(trial.target().count() + count, count);
+        slopes = new Array2DRowRealMatrix(trial.residuals(), count);
         for (int i = count - 1; i >= 0; i--) {
             double[] below = moved(trial, position, i, -lengths[i]);
             double[] above = moved(trial, position, i, lengths[i]);

@@ -259,14 +259,39 @@ final class Trial {
         return parameters.get(parameters.size() - 1).parameter() == Parameter.START_OF_HEATING;
     }
 
-    /** Residuals of the readings and then of what is known beforehand. */
+    /**
+     * Residuals of the readings, then of what is known beforehand, and where a person read the gauge that of a pressure nobody saw:
+     * see {@link Forecaster#unseen}.
+     */
     double[] residuals(double[] position) {
         int readings = target.count();
-        double[] all = Arrays.copyOf(readingResiduals(position), readings + parameters.size());
+        double[] all = Arrays.copyOf(readingResiduals(position), residuals());
         for (int i = 0; i < parameters.size(); i++) {
             all[readings + i] = parameters.get(i).isOpen() || isDry(i, position) ? 0 : position[i];
         }
+        if (isBoundBetween()) {
+            all[all.length - 1] = Target.robust(unseen(position) / target.log().uncertainty());
+        }
         return all;
+    }
+
+    /** How many residuals there are. */
+    int residuals() {
+        return target.count() + parameters.size() + (isBoundBetween() ? 1 : 0);
+    }
+
+    /** Whether what happens between two readings counts: those of a person, by a cause that leaves the relief valve able to open. */
+    private boolean isBoundBetween() {
+        return target.log() != null && !target.log().tellsItsScatter() && hypothesis.cause() != Cause.RELIEF_OPENS_HIGH;
+    }
+
+    /** How far (Pa) the run at a position goes, unseen by one who reads the gauge, beyond what the plates allow. */
+    private double unseen(double[] position) {
+        try {
+            return forecaster.unseen(house(position), start(position), instruments(position));
+        } catch (IllegalArgumentException | SimulationException impossible) {
+            return 0; // its readings say enough
+        }
     }
 
     private double[] readingResiduals(double[] position) {

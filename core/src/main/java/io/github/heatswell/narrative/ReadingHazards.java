@@ -124,14 +124,26 @@ final class ReadingHazards {
         List<HypothesisFit> left = result.notRuledOut().stream()
                 .filter(fit -> !isOverpressure() || fit.cause() != Cause.RELIEF_OPENS_HIGH)
                 .toList();
-        return left.isEmpty()
-                ? Optional.empty()
-                : Optional.of(plain("Not ruled out by these readings: " + among(left) + ". "
-                        + left.stream()
-                                .map(HypothesisFit::cause)
-                                .map(this::toCheck)
-                                .distinct()
-                                .collect(Collectors.joining(" "))));
+        List<Statement> all = new ArrayList<>();
+        if (!left.isEmpty()) {
+            all.add(plain("Not ruled out by these readings: " + among(left) + ". "
+                    + left.stream()
+                            .map(HypothesisFit::cause)
+                            .map(this::toCheck)
+                            .distinct()
+                            .collect(Collectors.joining(" "))));
+        }
+        result.beyondPlates().stream().limit(1).map(this::between).forEach(all::add);
+        return all.isEmpty() ? Optional.empty() : Optional.of(Statement.joined(" ", all));
+    }
+
+    /** A run that goes beyond the plates where nobody read the gauge. */
+    private Statement between(HypothesisFit fit) {
+        return plain(
+                        "Not ruled out by these readings: a pressure between two of them above what the plates allow. If this is the"
+                                + " cause, the gauge reached ")
+                .then(Measure.gauge(fit.beyondPlates().orElseThrow()))
+                .then(": " + fit.inWords() + ". " + toCheck(Cause.RELIEF_OPENS_HIGH));
     }
 
     private String among(List<HypothesisFit> fits) {

@@ -11,7 +11,9 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.Start;
+import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import java.time.Duration;
 import java.util.Arrays;
@@ -243,6 +245,44 @@ class ForecasterTest {
         assertTrue(highest > read + 0.2e5, "no reading was taken at the peak");
         assertEquals(0, course.times().get(0));
         assertEquals(7_200, course.times().get(course.times().size() - 1));
+    }
+
+    /**
+     * Regression: a valve stuck open a little, which does not open further, took the first place with a peak a third above its set
+     * pressure between two readings of a person who stood by. Nobody stands by for an hour, and what was read is not unseen.
+     */
+    @Test
+    void aPeakBeyondThePlatesBetweenTwoReadingsIsUnseen() {
+        HotWaterSystem sound = Abbey.plain().withoutVessel().build();
+        HotWaterSystem stuck = sound.toBuilder()
+                .withoutReliefValves()
+                .addReliefValve(sound.reliefValves().get(0).toBuilder()
+                        .fault(ReliefFault.stuckOpen(1e-4, RatioUnit.ONE))
+                        .build())
+                .build();
+        PressureLog log = log(4, 1_800);
+        double highest = new Forecaster(log, Set.of(), new Balances.Count())
+                .course(stuck, 0, Forecaster.Instruments.PERFECT).gauge().stream()
+                        .mapToDouble(p -> p)
+                        .max()
+                        .orElseThrow();
+        double limit = Overpressure.hazardFrom(stuck).orElseThrow();
+        assertTrue(highest > limit + 1e5, highest + " Pa");
+        assertEquals(highest - limit, unseen(stuck, log), 1, "Pa; as in the course drawn");
+        assertEquals(0, unseen(sound, log));
+        assertEquals(0, unseen(stuck, log(3, 2_700)));
+        double[] read = new double[4];
+        Arrays.fill(read, limit + 1);
+        assertEquals(
+                0,
+                unseen(
+                        stuck,
+                        PressureLog.builder(new double[] {0, 1_800, 3_600, 5_400}, read)
+                                .build()));
+    }
+
+    private static double unseen(HotWaterSystem house, PressureLog log) {
+        return new Forecaster(log, Set.of(), new Balances.Count()).unseen(house, 0, Forecaster.Instruments.PERFECT);
     }
 
     /**

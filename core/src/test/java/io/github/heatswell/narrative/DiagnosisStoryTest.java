@@ -41,6 +41,16 @@ class DiagnosisStoryTest {
     }
 
     private static HypothesisFit fit(Cause cause, double criterion, double weight, Misfit misfit, Estimate... found) {
+        return fit(cause, criterion, weight, misfit, HypothesisFit.Course.NONE, found);
+    }
+
+    private static HypothesisFit fit(
+            Cause cause,
+            double criterion,
+            double weight,
+            Misfit misfit,
+            HypothesisFit.Course course,
+            Estimate... found) {
         return new HypothesisFit(
                 cause,
                 "",
@@ -53,7 +63,7 @@ class DiagnosisStoryTest {
                 List.of(),
                 WITHOUT_VESSEL,
                 List.of(4e5),
-                HypothesisFit.Course.NONE);
+                course);
     }
 
     private static DiagnosisStory story(HotWaterSystem house, PressureLog log, HypothesisFit... fits) {
@@ -292,6 +302,23 @@ class DiagnosisStoryTest {
         DiagnosisStory unexplained = story(VESSEL, log().build(), fit(Cause.RELIEF_OPENS_HIGH, 0, 0.9, SERIOUS));
         assertEquals(Optional.empty(), unexplained.hazard());
         assertTrue(text(unexplained.next()).orElseThrow().startsWith("Next, read the plates"));
+    }
+
+    /** Regression: a cause whose run goes far beyond the plates between two readings was named, and nothing said of a hazard. */
+    @Test
+    void aRunBeyondThePlatesIsNotRuledOut() {
+        HypothesisFit.Course high = new HypothesisFit.Course(List.of(0.0, 300.0, 600.0), List.of(4e5, 15e5, 9e5));
+        HypothesisFit stuck = fit(Cause.RELIEF_STUCK_OPEN, 0, 0.9, NONE, high);
+        String left = text(story(VESSEL, log().build(), stuck).notRuledOut()).orElseThrow();
+        assertTrue(left.startsWith("Not ruled out by these readings: a pressure between two of them above"), left);
+        assertTrue(left.contains("the gauge reached 15 bar: the relief valve is stuck open a little. Watch "), left);
+        HypothesisFit.Course within = new HypothesisFit.Course(List.of(0.0, 300.0), List.of(4e5, 5e5));
+        assertEquals(
+                Optional.empty(),
+                story(VESSEL, log().build(), fit(Cause.RELIEF_STUCK_OPEN, 0, 0.9, NONE, within))
+                        .notRuledOut());
+        assertTrue(
+                fit(Cause.RELIEF_OPENS_HIGH, 0, 0.9, NONE, high).beyondPlates().isEmpty(), "it says so itself");
     }
 
     /** Regression: readings above the set pressure were passed over, and the owner was told what to do if one ever came. */
