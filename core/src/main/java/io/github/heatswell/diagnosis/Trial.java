@@ -57,9 +57,9 @@ final class Trial {
         return new Trial(described, hypothesis, target.coarse(), forecaster.another(), houses);
     }
 
-    /** The same hypothesis where one reading of the log counts for nothing. */
+    /** The same hypothesis where one reading of the log counts for nothing; it remembers for itself, for several are searched at a time. */
     Trial without(int reading) {
-        return new Trial(described, hypothesis, target.without(reading), forecaster.another(), houses);
+        return new Trial(described, hypothesis, target.without(reading));
     }
 
     Hypothesis hypothesis() {

@@ -315,4 +315,13 @@ class TrialTest {
         assertEquals(7.5, open.clamp(70), 1e-12);
         assertTrue(open.isOpen());
     }
+
+    /** Regression: trials searched at a time, each without another reading, wrote to the same memory, and a diagnosis now and then broke off. */
+    @Test
+    void trialsWithoutAReadingShareNoMemory() {
+        Trial trial = trial(Cause.AS_DESCRIBED, log(12, i -> 3e5).build());
+        double[] position = new double[trial.parameters().size()];
+        assertSame(trial.house(position), trial.coarse().house(position), "these follow each other");
+        assertNotSame(trial.house(position), trial.without(3).house(position));
+    }
 }

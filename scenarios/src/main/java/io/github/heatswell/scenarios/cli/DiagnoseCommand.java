@@ -46,7 +46,7 @@ final class DiagnoseCommand implements ScenarioCommand {
                 .auxiliaryTypes(Path.class)
                 .description(
                         "A gauge log in CSV (a header line that names columns and units, then a time and a pressure"
-                                + " in every row), a list as written by hand (6:45 am 61 psi dripping), or site readings in a .yaml"
+                                + " in every row), a list as written by hand (6:45 am 61 psi showered), or site readings in a .yaml"
                                 + " file. Use it twice to give one of each.")
                 .build());
         spec.addOption(OptionSpec.builder(PRESSURE_UNIT)

@@ -43,8 +43,8 @@ public final class Guide {
             .find(
                     "the check sheet in report.html says when to read, and what the gauge should show.",
                     "A list as written by hand will do, a time and a pressure in each line, such as 6:45 am 61 psi"
-                            + " dripping; so will the log of a gauge as CSV. Without readings the guide goes on with the"
-                            + " house as described.")
+                            + " showered (notes of hot-water use count, others do not); so will the log of a gauge as"
+                            + " CSV. Without readings the guide goes on with the house as described.")
             .ifUnknown(Unknown.leftOut("the house is taken as described"))
             .build();
 

@@ -58,6 +58,7 @@ class PaperListTest {
     @ParameterizedTest
     @CsvSource(delimiter = '!', textBlock = """
             after dishes!BEFORE_THE_READING
+            showered!BEFORE_THE_READING
             shower!BEFORE_THE_READING
             ran the tap!BEFORE_THE_READING
             Bath, dripping stopped!NONE
