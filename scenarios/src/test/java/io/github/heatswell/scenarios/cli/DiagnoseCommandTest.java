@@ -250,6 +250,9 @@ class DiagnoseCommandTest {
         assertEquals(2, outcome.status(), outcome.err());
         assertEquals("", outcome.out());
         assertTrue(outcome.err().startsWith(bad + ":" + line + ":"), outcome.err());
+        boolean unitMissing = content.startsWith("time_s,pressure\\n");
+        assertEquals(
+                unitMissing, outcome.err().contains(", or add --pressure-unit with psi, bar or kPa"), outcome.err());
         assertFalse(Files.exists(out));
     }
 
