@@ -99,7 +99,9 @@ final class AuthorityPaper {
                         Blanks.Line.open("Address"),
                         Blanks.Line.open("Date"),
                         Blanks.Line.open("Prepared by"),
-                        Blanks.Line.open("Licence number")),
+                        Blanks.Line.open("Licence number"),
+                        // not at the end, where a lower sheet would leave it alone on the next
+                        Blanks.Line.open("Signature")),
                 false));
         lowered.ifPresent(supply -> blocks.add(new Block.Paragraph(lowered(supply, shown), Block.Tone.PLAIN)));
         comparison(answer, shown).ifPresent(blocks::add);
@@ -113,7 +115,6 @@ final class AuthorityPaper {
         blocks.add(new Block.Paragraph(
                 "These are a model's figures. Local code and a licensed professional decide; no vessel replaces a relief valve.",
                 Block.Tone.PLAIN));
-        blocks.add(new Blanks("Signed", List.of(Blanks.Line.open("Signature")), false));
         return new Document.Section("For the authority: why this vessel", Document.Form.PAPER, blocks);
     }
 

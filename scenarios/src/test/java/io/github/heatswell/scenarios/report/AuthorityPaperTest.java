@@ -52,6 +52,10 @@ class AuthorityPaperTest {
                                 && blank(paper, name).room(),
                         name);
             }
+            assertTrue(
+                    ((Block.Blanks) paper.blocks().get(0))
+                            .lines().stream().anyMatch(line -> line.name().equals("Signature")),
+                    "the signature is at the head, where no lower sheet leaves it alone on the next");
             assertEquals(
                     shown.volume(HOUSE.system().tank().volume()),
                     blank(paper, "Heater: volume").value());
