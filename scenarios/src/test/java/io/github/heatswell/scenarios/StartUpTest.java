@@ -44,7 +44,7 @@ class StartUpTest {
                 .map(line -> line.replaceFirst(".*\\.(\\w+Command) source:.*", "$1"))
                 .filter(name -> name.matches("\\w+Command"))
                 .toList();
-        assertEquals(List.of("RunCommand"), commands);
+        assertEquals(List.of("CliCommand", "ScenarioCommand", "RunCommand"), commands); // its own kinds, and itself
         assertFalse(outcome.text().contains("java.lang.runtime.ObjectMethods "), "a record is compared or hashed");
     }
 
