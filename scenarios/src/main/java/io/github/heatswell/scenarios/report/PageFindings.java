@@ -38,7 +38,7 @@ final class PageFindings {
         PageFindings page = new PageFindings(shown);
         List<Block> blocks = findings.stream()
                 .filter(finding -> !isNote(finding))
-                .map(finding -> page.block(finding, told.contains(finding)))
+                .map(finding -> page.block(finding, told.stream().anyMatch(one -> one == finding)))
                 .collect(Collectors.toCollection(ArrayList::new));
         List<Block> notes = findings.stream()
                 .filter(PageFindings::isNote)

@@ -43,7 +43,7 @@ class HouseCausesTest {
 
     private static String table() {
         return CAUSES.stream().map(CauseCase::row).collect(Collectors.joining("", """
-                | CauseCase | Scenario | While heating | At night, heater off | At rest | Of the time | Openings a day | L a day | Bar at rest | Hottest, degC | Half-way | What gives it away |
+                | Cause | Scenario | While heating | At night, heater off | At rest | Of the time | Openings a day | L a day | Bar at rest | Hottest, degC | Half-way | What gives it away |
                 | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |
                 """, ""));
     }
