@@ -14,6 +14,7 @@ public final class InvalidReadingsException extends IllegalArgumentException {
     /** An array, since a list need not be serialisable. */
     private final Fault[] faults;
 
+    /** Whether only a unit is missing. */
     private final boolean unitMissing;
 
     InvalidReadingsException(List<Fault> faults) {

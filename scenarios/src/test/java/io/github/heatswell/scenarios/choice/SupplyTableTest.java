@@ -62,8 +62,8 @@ class SupplyTableTest {
         assertTrue(
                 text.contains(
                         "The cheapest way that holds: have the reducing valve set to 50 psi (54.4 psi with no water"
-                                + " running). Then the 4.5 gal expansion tank of this house, precharged to 54.4 psi instead of 40 psi, keeps"
-                                + " the limit in nine of ten sampled houses, and nothing is to be bought."),
+                                + " running). Then the 4.5 gal expansion tank of this house, precharged to 54.4 psi instead of 40 psi, stays"
+                                + " within the limit in nine of ten sampled houses, and nothing is to be bought."),
                 text);
         assertTrue(text.contains("set to 50 psi"), "the way that is advised is in the table");
         assertTrue(text.contains("Precharge 79.4 psi 69.4 psi 64.4 psi 59.4 psi 54.4 psi"), text);
