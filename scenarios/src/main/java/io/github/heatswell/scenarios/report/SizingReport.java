@@ -217,7 +217,8 @@ public final class SizingReport {
             steps.add("Give the sheet \u201cFor the fitter\u201d to whoever does the work.");
         }
         if (!check.readings().isEmpty()) {
-            steps.add("Then check the house by the sheet \u201cWhat the gauge should read\u201d." + house);
+            steps.add((steps.isEmpty() ? "Check" : "Then check")
+                    + " the house by the sheet \u201cWhat the gauge should read\u201d." + house);
         }
         if (authority) {
             steps.add("If a permit is asked for, hand in the sheet \u201cFor the authority\u201d with the appendix.");
