@@ -17,6 +17,7 @@ import java.net.URLClassLoader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.tools.ToolProvider;
 
@@ -86,6 +87,24 @@ final class Doctored implements AutoCloseable {
                 name,
                 "((?:class|record) " + simple + "\\b[^{]*\\{)",
                 "$1 static { if (true) throw new " + error + "(\"injected\"); }");
+    }
+
+    /**
+     * Changes a class so that making one of it fails with the error that a system property names, and only while it names one: one
+     * program serves for many errors.
+     */
+    static Doctored failingAsTold(Path scratch, String module, String name, String property, List<String> errors)
+            throws IOException {
+        String simple = name.substring(name.lastIndexOf('.') + 1);
+        String cases = errors.stream()
+                .map(error -> "case \"" + error + "\": throw new " + error + "(\"injected\"); ")
+                .collect(Collectors.joining());
+        return new Doctored(
+                scratch,
+                module,
+                name,
+                "(class " + simple + "\\b[^{]*\\{)",
+                "$1 { switch (System.getProperty(\"" + property + "\", \"\")) { " + cases + "} }");
     }
 
     private static Stream<URL> entries() {
