@@ -170,7 +170,12 @@ final class Circumstances {
             return FreeParameter.open(
                     Parameter.START_OF_HEATING, Math.min(0, onset - START_RANGE), onset + START_RANGE, 0.5);
         }
-        return FreeParameter.open(Parameter.START_OF_HEATING, burner.lastSeenOff(), burner.firstSeenOn(), 0.5);
+        double off = burner.lastSeenOff();
+        return FreeParameter.open(
+                Parameter.START_OF_HEATING,
+                Double.isNaN(off) ? Math.min(0, burner.firstSeenOn()) - START_RANGE : off,
+                burner.firstSeenOn(),
+                0.5);
     }
 
     /** Whether nothing in the log says that the heater was still off when it began. */

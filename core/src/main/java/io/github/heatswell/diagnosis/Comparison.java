@@ -461,7 +461,7 @@ final class Comparison {
                 estimates,
                 Math.min(estimates.size(), trial.hypothesis().open().size()),
                 misfit,
-                target.log() == null ? List.of() : new Evidence.Finder(target, best).about(forecast, strays),
+                new Evidence.Finder(target, best).about(forecast, strays),
                 trial.house(position),
                 Arrays.stream(forecast.gauge()).boxed().toList(),
                 trial.course(position));

@@ -119,6 +119,7 @@ final class Forecaster {
             double[] top,
             Trace.Regime[] regimes,
             int count,
+            SeenRun seen,
             RunSummary summary) {
 
         double between(double[] values, double time) {
@@ -182,7 +183,14 @@ final class Forecaster {
                 }
                 rules[i] = time < 0 ? Trace.Regime.FED : regime(time);
             }
-            return new Forecast(shown, bottoms, tops, rules, Forecaster.firstBurn(summary), Map.of());
+            return new Forecast(
+                    shown,
+                    bottoms,
+                    tops,
+                    rules,
+                    Forecaster.firstBurn(summary),
+                    seen.residuals(log.sightings(), start),
+                    Map.of());
         }
     }
 
@@ -196,7 +204,8 @@ final class Forecaster {
     Forecast of(HotWaterSystem house, double start, Instruments shown) {
         Map<SiteCheck, Double> spots = spots(house, shown);
         if (log == null) {
-            return new Forecast(new double[0], new double[0], new double[0], new Trace.Regime[0], Double.NaN, spots);
+            return new Forecast(
+                    new double[0], new double[0], new double[0], new Trace.Regime[0], Double.NaN, new double[0], spots);
         }
         Course course = course(house, start);
         if (course != lastAtReadings || start != lastAtReadingsStart) {
@@ -211,6 +220,7 @@ final class Forecaster {
                 shown.warmed(real.top),
                 real.regimes,
                 real.firstBurn,
+                real.seen,
                 spots);
     }
 
@@ -364,6 +374,9 @@ final class Forecaster {
         double[] bottom = new double[asked ? most : 0];
         double[] top = new double[asked ? most : 0];
         Trace.Regime[] regimes = new Trace.Regime[most];
+        boolean looked = !log.sightings().isEmpty();
+        double[] discharged = new double[looked ? most : 0];
+        boolean[] heating = new boolean[looked ? most : 0];
         int[] count = new int[1];
         RunSummary summary =
                 Simulation.of(house, millis(duration)).sampledEvery(millis(used)).stream((time, values, regime) -> {
@@ -374,9 +387,16 @@ final class Forecaster {
                         top[i] = values[Channel.WATER_TOP.ordinal()];
                     }
                     regimes[i] = regime;
+                    if (looked) {
+                        discharged[i] = values[Channel.RELIEVED_TOTAL.ordinal()];
+                        heating[i] = values[Channel.HEATER_POWER.ordinal()] > 0;
+                    }
                 });
         this.count.add(summary);
-        return new Course(used, gauge, bottom, top, Arrays.copyOf(regimes, count[0]), count[0], summary);
+        SeenRun seen = looked
+                ? new SeenRun(used, Arrays.copyOf(discharged, count[0]), Arrays.copyOf(heating, count[0]))
+                : SeenRun.NONE;
+        return new Course(used, gauge, bottom, top, Arrays.copyOf(regimes, count[0]), count[0], seen, summary);
     }
 
     private static double firstBurn(RunSummary summary) {
@@ -401,6 +421,7 @@ final class Forecaster {
      * @param top the water at the top of the tank at these times as a thermometer shows it (K); nothing for a log without temperatures
      * @param regimes what fixed the pressure at these times
      * @param firstBurn how long the heater was on at first (s), NaN if it was not or did not go off
+     * @param seen how far it is from each sighting of the log (standard uncertainties), as {@link SeenRun} counts them
      * @param spots the readings on site that were asked for
      */
     record Forecast(
@@ -409,6 +430,7 @@ final class Forecaster {
             double[] top,
             Trace.Regime[] regimes,
             double firstBurn,
+            double[] seen,
             Map<SiteCheck, Double> spots) {
 
         /**

@@ -1,6 +1,7 @@
 package io.github.heatswell.diagnosis;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -49,6 +50,7 @@ public final class PressureLog {
     private final Double given;
     private final boolean[] rough;
     private final boolean[] drawn;
+    private final List<Sighting> seen;
     private final ReadingWeights weights;
 
     private PressureLog(Builder from) {
@@ -61,6 +63,7 @@ public final class PressureLog {
         given = from.uncertainty;
         rough = from.rough == null ? new boolean[times.length] : from.rough;
         drawn = from.drawn == null ? new boolean[times.length] : from.drawn;
+        seen = from.seen.stream().filter(one -> one.from() <= end()).toList();
         weights = new ReadingWeights(this, noise, given, rough);
     }
 
@@ -210,7 +213,8 @@ public final class PressureLog {
     }
 
     /**
-     * Whether the gauge rests although the log's own temperatures or burner say that the tank was heated; own judgement.
+     * Whether the gauge rests although temperatures, burner or what was seen of the heater say that the tank was heated; own
+     * judgement.
      *
      * @return true if no reading differs by 0.05 bar while the water gets 20 K warmer, or the heater is on for an hour in all
      */
@@ -225,7 +229,8 @@ public final class PressureLog {
                 .filter(i -> burnerOn(i - 1))
                 .mapToDouble(i -> time(i) - time(i - 1))
                 .sum();
-        return highest() - lowest < UNMOVED && (warmer >= MUCH_WARMER || heated >= LONG_HEATED);
+        return highest() - lowest < UNMOVED
+                && (warmer >= MUCH_WARMER || heated + new BurnerColumn(this).seenHeating() >= LONG_HEATED);
     }
 
     /**
@@ -295,6 +300,27 @@ public final class PressureLog {
         return same.build();
     }
 
+    /**
+     * The same log with what was seen besides the gauge.
+     *
+     * @param sightings what was seen, in the time of the log; what begins after its last reading is left out
+     * @return the log
+     */
+    public PressureLog seen(List<Sighting> sightings) {
+        Builder same = every(1, count());
+        same.seen = List.copyOf(Objects.requireNonNull(sightings, "sightings"));
+        return same.build();
+    }
+
+    /**
+     * What was seen besides the gauge.
+     *
+     * @return the sightings, possibly none
+     */
+    public List<Sighting> sightings() {
+        return seen;
+    }
+
     /** Whether a draw between the reading before and this one was noted. */
     boolean isDrawnBefore(int index) {
         return drawn[index];
@@ -339,6 +365,7 @@ public final class PressureLog {
         builder.uncertainty = given;
         builder.rough = about;
         builder.drawn = used;
+        builder.seen = seen;
         builder.timeOfDay = timeOfDay;
         builder.temperature = temperature == null ? null : kelvin;
         builder.burner = burner == null ? null : on;
@@ -355,6 +382,7 @@ public final class PressureLog {
         private Double uncertainty;
         private boolean[] rough;
         private boolean[] drawn;
+        private List<Sighting> seen = List.of();
         /** What is known of the scatter from a longer log, or null. */
         private LogNoise noise;
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -236,6 +237,7 @@ final class Target {
         return whitening.count()
                 + withTemperature.size()
                 + (Double.isNaN(firstBurn) ? 0 : 1)
+                + (log == null ? 0 : log.sightings().size())
                 + spots.all().size();
     }
 
@@ -252,12 +254,39 @@ final class Target {
             double burnt = Double.isNaN(forecast.firstBurn()) ? log.end() : forecast.firstBurn();
             residuals[next++] = robust((burnt - firstBurn) / allowed);
         }
+        for (double apart : forecast.seen()) {
+            residuals[next++] = apart;
+        }
         for (Map.Entry<SiteCheck, SpotReading> spot : spots.all().entrySet()) {
             double difference =
                     forecast.spots().get(spot.getKey()) - spot.getValue().value();
             residuals[next++] = robust(difference / spot.getValue().uncertainty());
         }
         return residuals;
+    }
+
+    /** The residuals of all that is no pressure of the log. */
+    double[] ofOthers(Forecaster.Forecast forecast) {
+        return Arrays.copyOfRange(residuals(forecast), whitening.count(), count());
+    }
+
+    /** What each residual behind those of the pressures is about, in their order. */
+    List<Evidence.About> others() {
+        List<Evidence.About> others = new ArrayList<>();
+        withTemperature.forEach(i -> others.add(Evidence.About.of(Evidence.Part.TEMPERATURES, log.time(i))));
+        if (!Double.isNaN(firstBurn)) {
+            others.add(Evidence.About.of(Evidence.Part.FIRST_BURN, new BurnerColumn(log).firstSeenOn()));
+        }
+        if (log != null) {
+            log.sightings()
+                    .forEach(one -> others.add(Evidence.About.of(
+                            one.kind().isOfHeater() ? Evidence.Part.SEEN_HEATER : Evidence.Part.SEEN_DISCHARGE,
+                            one.from())));
+        }
+        spots.all()
+                .keySet()
+                .forEach(check -> others.add(new Evidence.About(Evidence.Part.ON_SITE, Optional.of(check), 0)));
+        return others;
     }
 
     /** The residuals of the pressures of the log, one for each block. */

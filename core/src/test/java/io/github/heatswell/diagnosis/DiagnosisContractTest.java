@@ -80,7 +80,10 @@ class DiagnosisContractTest {
         assertEquals(1, result.readings());
         assertTrue(Double.isNaN(result.uncertainty()));
         assertTrue(result.best().misfit().isEmpty());
-        assertTrue(result.best().evidence().isEmpty());
+        assertEquals(
+                Optional.of(SiteCheck.HOT_TAP),
+                result.best().evidence().get(0).check(),
+                "a reading on site is evidence too");
         assertTrue(result.balances().runs() > 30);
         assertEquals(3, result.fits().size());
         assertEquals(
@@ -117,7 +120,7 @@ class DiagnosisContractTest {
                 () -> fit(Cause.LEAK, 0).estimate(null),
                 () -> fit(null, 0),
                 () -> Fits.of(Cause.LEAK, 0, null),
-                () -> new Evidence(null, 0, 0, 0, 0, false),
+                () -> new Evidence(null, Optional.empty(), 0, 0, 0, 0, false),
                 () -> new DiagnosisResult(List.of(fit(Cause.LEAK, 0)), 1, 1, Balances.NONE, null, Optional.empty()),
                 () -> new DiagnosisResult(null, 1, 1, Balances.NONE, Optional.empty(), Optional.empty()),
                 () -> new Estimate(null, 1, 1, 1, Estimate.Standing.CARRIED, Optional.empty()),

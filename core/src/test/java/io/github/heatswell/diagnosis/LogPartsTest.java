@@ -9,6 +9,7 @@ import io.github.heatswell.result.Trace;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -117,13 +118,15 @@ class LogPartsTest {
             Trace.Regime.SEALED,
             Trace.Regime.SEALED
         };
-        Forecaster.Forecast best =
-                new Forecaster.Forecast(gauge, new double[7], new double[7], regimes, Double.NaN, Map.of());
+        Forecaster.Forecast best = new Forecaster.Forecast(
+                gauge, new double[7], new double[7], regimes, Double.NaN, new double[0], Map.of());
         double[] other = {3e5 + 700, 3e5 - 700, 3.05e5 + 1_400, 3.1e5 + 1_400, 3.15e5 + 70_000, 3.1e5 + 2_100, 3.1e5};
         Evidence.Finder finder = new Evidence.Finder(Target.fine(log, SpotReadings.none()), best);
 
         List<Evidence> evidence = finder.about(
-                new Forecaster.Forecast(other, new double[7], new double[7], regimes, Double.NaN, Map.of()), List.of());
+                new Forecaster.Forecast(
+                        other, new double[7], new double[7], regimes, Double.NaN, new double[0], Map.of()),
+                List.of());
         assertEquals(
                 List.of(Evidence.Part.AT_SUPPLY, Evidence.Part.RISE, Evidence.Part.VALVE_OPEN, Evidence.Part.FALL),
                 evidence.stream().map(Evidence::part).toList());
@@ -155,9 +158,9 @@ class LogPartsTest {
         Arrays.fill(open, Trace.Regime.RELIEVING);
         Trace.Regime[] shut = {Trace.Regime.FILLING, Trace.Regime.SEALED, Trace.Regime.RELIEVING, Trace.Regime.SEALED};
         Forecaster.Forecast best =
-                new Forecaster.Forecast(gauge, new double[4], new double[4], open, Double.NaN, Map.of());
+                new Forecaster.Forecast(gauge, new double[4], new double[4], open, Double.NaN, new double[0], Map.of());
         Forecaster.Forecast other =
-                new Forecaster.Forecast(gauge, new double[4], new double[4], shut, Double.NaN, Map.of());
+                new Forecaster.Forecast(gauge, new double[4], new double[4], shut, Double.NaN, new double[0], Map.of());
         Evidence.Finder finder = new Evidence.Finder(Target.fine(log, SpotReadings.none()), best);
         assertEquals(
                 List.of(Evidence.Part.VALVE_OPEN),
@@ -175,9 +178,9 @@ class LogPartsTest {
         double[] off = {3e5 + 1_400, 3e5 + 1, 3e5 + 2};
         double[] further = {3e5 + 1_400, 3e5 + 1 + 700, 3e5 + 2};
         Forecaster.Forecast best =
-                new Forecaster.Forecast(off, new double[3], new double[3], fed, Double.NaN, Map.of());
-        Forecaster.Forecast other =
-                new Forecaster.Forecast(further, new double[3], new double[3], fed, Double.NaN, Map.of());
+                new Forecaster.Forecast(off, new double[3], new double[3], fed, Double.NaN, new double[0], Map.of());
+        Forecaster.Forecast other = new Forecaster.Forecast(
+                further, new double[3], new double[3], fed, Double.NaN, new double[0], Map.of());
         Evidence.Finder finder = new Evidence.Finder(Target.fine(log, SpotReadings.none()), best);
         assertEquals(1, finder.about(other, List.of()).get(0).excess(), 1e-9);
         assertFalse(finder.about(best, List.of()).get(0).against());
@@ -186,7 +189,7 @@ class LogPartsTest {
                 finder.about(best, List.of(stray)).get(0).against(), "what the best misses speaks against it as well");
         double[] wide = {3e5 + 7_000, 3e5 + 7_000, 3e5 + 7_000};
         Forecaster.Forecast missing =
-                new Forecaster.Forecast(wide, new double[3], new double[3], fed, Double.NaN, Map.of());
+                new Forecaster.Forecast(wide, new double[3], new double[3], fed, Double.NaN, new double[0], Map.of());
         assertTrue(new Evidence.Finder(Target.fine(log, SpotReadings.none()), missing)
                 .about(missing, List.of())
                 .get(0)
@@ -198,13 +201,20 @@ class LogPartsTest {
         PressureLog log = log(3, 60).build();
         Trace.Regime[] sealed = {Trace.Regime.SEALED, Trace.Regime.SEALED, Trace.Regime.SEALED};
         Forecaster.Forecast best = new Forecaster.Forecast(
-                new double[] {3e5, 3.1e5, 3.2e5}, new double[3], new double[3], sealed, Double.NaN, Map.of());
+                new double[] {3e5, 3.1e5, 3.2e5},
+                new double[3],
+                new double[3],
+                sealed,
+                Double.NaN,
+                new double[0],
+                Map.of());
         List<Evidence> evidence =
                 new Evidence.Finder(Target.fine(log, SpotReadings.none()), best).about(best, List.of());
         assertEquals(
                 List.of(Evidence.Part.RISE),
                 evidence.stream().map(Evidence::part).toList());
-        assertFalse(new Evidence(Evidence.Part.RISE, 0, 1, 0, 6, false).against(), "six is the limit");
+        assertFalse(
+                new Evidence(Evidence.Part.RISE, Optional.empty(), 0, 1, 0, 6, false).against(), "six is the limit");
     }
 
     @Test

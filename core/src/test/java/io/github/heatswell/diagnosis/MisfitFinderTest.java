@@ -25,8 +25,8 @@ class MisfitFinderTest {
     private static Misfit left(PressureLog log, IntToDoubleFunction above) {
         double[] gauge = new double[log.count()];
         Arrays.setAll(gauge, i -> log.gauge(i) + UNCERTAINTY * above.applyAsDouble(i));
-        Forecaster.Forecast forecast =
-                new Forecaster.Forecast(gauge, gauge, gauge, new Trace.Regime[gauge.length], Double.NaN, Map.of());
+        Forecaster.Forecast forecast = new Forecaster.Forecast(
+                gauge, gauge, gauge, new Trace.Regime[gauge.length], Double.NaN, new double[0], Map.of());
         return new Misfit.Residuals(Target.fine(log, SpotReadings.none()), forecast).misfit(90, 50, 5, List.of());
     }
 
@@ -47,7 +47,13 @@ class MisfitFinderTest {
         assertEquals(2, left(64, i -> 0).reduced());
         PressureLog log = flat(3);
         Forecaster.Forecast same = new Forecaster.Forecast(
-                new double[] {3e5, 3e5, 3e5}, new double[3], new double[3], new Trace.Regime[3], Double.NaN, Map.of());
+                new double[] {3e5, 3e5, 3e5},
+                new double[3],
+                new double[3],
+                new Trace.Regime[3],
+                Double.NaN,
+                new double[0],
+                Map.of());
         assertEquals(
                 90,
                 new Misfit.Residuals(Target.fine(log, SpotReadings.none()), same)

@@ -6,6 +6,7 @@ import io.github.heatswell.scenarios.cli.Request.NoAnswerException;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.scenarios.readings.InvalidReadingsException;
+import io.github.heatswell.scenarios.readings.LogHints;
 import io.github.heatswell.scenarios.readings.OwnersReadings;
 import io.github.heatswell.scenarios.report.CommandResult;
 import io.github.heatswell.scenarios.report.DiagnosisAnswer;
@@ -33,6 +34,7 @@ final class DiagnoseCommand implements ScenarioCommand {
 
     private static final String READINGS = "--readings";
     private static final String PRESSURE_UNIT = "--pressure-unit";
+    private static final String COLUMNS = "--columns";
     /** A difference this close (Pa) to the pressure of the air may be that; own judgement. */
     private static final double AS_AIR = 0.2e5;
 
@@ -54,6 +56,13 @@ final class DiagnoseCommand implements ScenarioCommand {
                 .type(String.class)
                 .converters(Specs.by(DiagnoseCommand::pressureUnit))
                 .description("The unit of the pressures in a log that names none, such as psi or bar.")
+                .build());
+        spec.addOption(OptionSpec.builder(COLUMNS)
+                .paramLabel("NAMES")
+                .type(String.class)
+                .description(
+                        "Names for all columns of a log with their units, in place of those in the file or where it has none:"
+                                + " time_min,pressure_psi,note. A column named - is not used.")
                 .build());
         spec.addOption(Specs.threads());
         spec.addOption(Specs.out("Default: heatswell-out/NAME-diagnosis."));
@@ -151,7 +160,12 @@ final class DiagnoseCommand implements ScenarioCommand {
         OwnersReadings readings = OwnersReadings.none();
         for (Path file : files(request)) {
             try {
-                readings = readings.with(file, atmosphere, Optional.ofNullable(request.option(PRESSURE_UNIT, null)));
+                readings = readings.with(
+                        file,
+                        atmosphere,
+                        new LogHints(
+                                Optional.ofNullable(request.option(PRESSURE_UNIT, null)),
+                                Optional.ofNullable(request.option(COLUMNS, null))));
             } catch (InvalidReadingsException e) {
                 String instead = e.isUnitMissing() ? ", or add " + PRESSURE_UNIT + " with psi, bar or kPa" : "";
                 throw wrong(file, e.getMessage().lines().map(line -> ":" + line + instead));

@@ -15,9 +15,10 @@ enum DrawNote {
             "\\b(?:draw(?:n|s|ing|-off)?|drew|shower(?:s|ed|ing)?|bath(?:s|ed|ing|e)?|dish(?:es|washer)|laundry"
                     + "|wash(?:ed|ing|er)?(?: up)?|(?:hot[- ]?)?water (?:use|used|run|running|was run)|used (?:some |the )?hot water"
                     + "|(?:ran|run|running|opened|open) (?:a |the |some )?(?:hot |cold )?(?:tap|taps|faucet|faucets|water|sink)"
-                    + "|(?:tap|taps|faucet|faucets) (?:is |was |were )?(?:run|running|open|opened|on)"
+                    + "|(?:tap|taps|faucet|faucets) (?:is |was |were )?(?:run|running|open|opened|on|used)|used (?:the |a )?(?:tap|taps|faucet|faucets)"
+                    + "|(?:ge)?dusch(?:t|te|en)?|gebadet|abwasch|abgewaschen|gezapft|douche|douch\u00e9|gedoucht|bain|vaisselle|ducha|duchado|ba\u00f1o|afwas"
                     + "|flush(?:ed|ing)?)\\b",
-            Pattern.CASE_INSENSITIVE);
+            Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE | Pattern.UNICODE_CHARACTER_CLASS);
     /** A tub that catches the drip, a room, or water that nobody drew. */
     private static final Pattern OTHERWISE = Pattern.compile(
             "\\b(?:no|not|nobody|none|without|never|drip(?:s|ping|ped)?|valve|into)\\b|n't\\b",

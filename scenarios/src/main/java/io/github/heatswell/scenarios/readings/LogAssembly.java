@@ -37,13 +37,22 @@ final class LogAssembly {
     private static final double SELDOM = 1_800;
 
     private static final int MANY = 100;
+    /** No person reads a gauge more often (s) than this. */
+    private static final double HURRIED = 30;
+    /** So far apart (s) no three readings tell anything. */
+    private static final double A_NIGHT = 4 * 3_600.0;
+
+    private static final double HOUR = 3_600;
+    /** Fewer readings are a person's, whose clock is not set back. */
+    private static final int BY_HAND = 30;
 
     private final LogColumns columns;
     private final LogHeader header;
     /** Remarks are in the unit of the log, with the other in brackets: the report may be in either. */
     private final QuantityFormat both;
 
-    private final LogClock clock = new LogClock();
+    private final LogClock clock;
+    private final LogNotes notes = new LogNotes();
     private final LogRows rows = new LogRows();
     private double lastRead = Double.NaN;
     private double lastStep = 1;
@@ -52,21 +61,36 @@ final class LogAssembly {
     private long repeated;
     private long setBack;
     private long empty;
+    private double firstRead = Double.NaN;
+    private long firstBack;
+    private String wentBack = "";
+    private boolean exactHours = true;
 
     LogAssembly(LogHeader header, boolean commas) {
         this.header = header;
+        clock = new LogClock(header.isElapsed());
         columns = new LogColumns(header, commas);
         both = QuantityFormat.ascii(header.units()).inBoth();
     }
 
     void add(List<String> row, long line) {
         columns.begin(row, line);
-        double read = header.hasClock() ? onTheClock(row) : columns.seconds(row);
         double gauge = columns.gauge(row);
+        String note = columns.note(row);
+        String label = columns.timeText(row);
+        if (label.isEmpty() && Double.isNaN(gauge) && !note.isEmpty()) {
+            notes.untimed(note);
+            return;
+        }
+        double read = header.hasClock() ? onTheClock(row) : columns.seconds(row);
         double temperature = columns.temperature(row);
         boolean burner = columns.burner(row);
         if (Double.isNaN(gauge)) {
-            empty++;
+            if (note.isEmpty()) {
+                empty++;
+            } else {
+                notes.alone(read + shift, label, note);
+            }
             return;
         }
         double step = read - lastRead;
@@ -79,12 +103,16 @@ final class LogAssembly {
             return;
         }
         if (step < 0) {
-            setBack++;
+            firstBack = setBack++ == 0 ? line : firstBack;
+            wentBack = wentBack.isEmpty() ? label : wentBack;
+            exactHours &= Math.abs(lastStep - step - HOUR) <= lastStep;
             shift += lastStep - step;
         } else if (step > 0) {
             forward++;
             lastStep = step;
         }
+        firstRead = Double.isNaN(firstRead) ? read : firstRead;
+        notes.reading(read + shift, label, note);
         rows.add(read + shift, gauge, temperature, burner);
         if (rows.count() == FEWEST) {
             refuseTooFarApart(rows.times()[FEWEST - 1]);
@@ -116,6 +144,12 @@ final class LogAssembly {
             throw new IllegalArgumentException("time runs backwards in " + setBack + " of " + (setBack + forward)
                     + " rows; sort the rows by time");
         }
+        if (setBack > 0 && !exactHours && header.hasClock() && forward + setBack < BY_HAND) {
+            throw new CellException(
+                    firstBack,
+                    header.time(),
+                    "time: '" + wentBack + "' is earlier than the row before; correct it, or sort the rows by time");
+        }
         if (rows.count() < FEWEST) {
             throw new IllegalArgumentException(
                     (rows.count() == 1 ? "there is only 1 reading" : "there are only " + rows.count() + " readings")
@@ -132,10 +166,10 @@ final class LogAssembly {
         if (header.hasBurner()) {
             builder.burner(rows.burner());
         }
-        if (header.hasClock()) {
+        if (clock.tellsTheTimeOfDay()) {
             builder.timeOfDay(clock.firstOfDay());
         }
-        PressureLog log = builder.build();
+        PressureLog log = notes.in(builder.build(), firstRead);
         List<String> remarks = new ArrayList<>();
         note(
                 remarks,
@@ -143,11 +177,13 @@ final class LogAssembly {
                 "one line above the names of the columns was skipped",
                 "%d lines above the names of the columns were skipped");
         remarks.addAll(remarks(log));
-        String understood = Stream.of(header.understood().stream(), columns.doubt().stream(), doubts(log))
+        String understood = Stream.of(header.understood().stream(), clock.understood().stream(), notes.understood())
                 .flatMap(one -> one)
                 .collect(Collectors.joining(" "));
+        List<String> doubts =
+                Stream.concat(columns.doubt().stream(), doubts(log)).toList();
         return new LogReader.LogFile(
-                log, header.units(), Optional.of(understood).filter(one -> !one.isEmpty()), remarks);
+                log, header.units(), Optional.of(understood).filter(one -> !one.isEmpty()), doubts, remarks);
     }
 
     /** What makes units doubtful, as whole sentences: an answer from wrong ones is wrong throughout. */
@@ -155,7 +191,8 @@ final class LogAssembly {
         List<String> doubts = new ArrayList<>();
         double peak = log.highest();
         if (peak < UNLIKELY_PEAK || peak > UNLIKELY_HIGH) {
-            doubts.add("The highest pressure is " + both.pressure(peak) + ": is the pressure unit right?");
+            doubts.add("The highest pressure is " + both.pressure(peak) + ": is the pressure unit right?"
+                    + header.fitting(peak));
         }
         if (!header.hasClock() && rises(log) > FASTEST) {
             doubts.add("The pressure rises by " + both.pressureDifference(log.highest() - log.gauge(0))
@@ -163,9 +200,15 @@ final class LogAssembly {
                     + ", faster than heaters do: is the time unit right, or are these minutes?");
         }
         double apart = log.end() / (log.count() - 1);
-        if (header.timeUnit() == DurationUnit.MINUTE && apart >= SELDOM && log.count() >= MANY) {
-            doubts.add(
-                    "The readings are " + both.time(apart) + " apart: is the time unit right, or are these seconds?");
+        if (doubts.isEmpty() && header.timeUnit() == DurationUnit.SECOND && apart < HURRIED && log.count() < MANY) {
+            doubts.add("The readings are " + both.time(apart) + " apart, " + both.time(log.end())
+                    + " in all: is the time unit right, or are these minutes?");
+        }
+        boolean minutes = header.timeUnit() == DurationUnit.MINUTE;
+        if (minutes && apart >= SELDOM && log.count() >= MANY
+                || header.timeUnit() == DurationUnit.HOUR && apart > A_NIGHT) {
+            doubts.add("The readings are " + both.time(apart) + " apart: is the time unit right, or are these "
+                    + (minutes ? "seconds?" : "minutes?"));
         }
         if (repeated > forward) {
             doubts.add(
@@ -195,6 +238,7 @@ final class LogAssembly {
                 repeated,
                 "one row repeats the time of the row before and was skipped",
                 "%d rows repeat the time of the row before and were skipped");
+        clock.remark().ifPresent(remarks::add);
         note(
                 remarks,
                 setBack,

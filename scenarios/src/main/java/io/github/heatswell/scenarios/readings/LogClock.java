@@ -2,13 +2,21 @@ package io.github.heatswell.scenarios.readings;
 
 import io.github.heatswell.scenarios.quantity.ClockTime;
 import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.units.Decimals;
 import java.time.DateTimeException;
+import java.time.DayOfWeek;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /** Turns dates and times on a clock into seconds; times on a clock go on past midnight. */
 final class LogClock {
@@ -18,6 +26,40 @@ final class LogClock {
     private static final int MONTHS = 12;
     private static final int CENTURY = 2_000;
     private static final Pattern DATED = Pattern.compile("(\\d{1,4})([-./])(\\d{1,2})\\2(\\d{1,4})(?:[T,\\s]+(.+))?");
+
+    private static final Pattern NUMBER = Pattern.compile("\\d{1,13}(?:[.,]\\d+)?");
+    private static final Pattern HOURS = Pattern.compile("\\b(\\d{1,2}) ?[hH] ?(\\d{2})\\b");
+    private static final Pattern HALF = Pattern.compile("\\s*([apAP])\\.?\\s?[mM]\\b\\.?");
+    private static final Pattern ELAPSED = Pattern.compile("(\\d{1,4}):(\\d{2})(?::(\\d{2}(?:[.,]\\d+)?))?");
+    private static final Pattern DAY_MONTH =
+            Pattern.compile("(?<d>\\d{1,2})[-. ]+(?<m>\\p{L}{3,10})\\.?[-., ]+(?<y>\\d{4}|\\d{2})[,T ]+(?<t>\\d.*)");
+    private static final Pattern MONTH_DAY =
+            Pattern.compile("(?<m>\\p{L}{3,10})\\.? (?<d>\\d{1,2}),? (?<y>\\d{4})[,T ]+(?<t>\\d.*)");
+    /** How the names of months begin in English, German, French, Spanish, Dutch and Italian. */
+    private static final List<String> MONTH_NAMES = List.of(
+            "jan j\u00e4n ene gen",
+            "feb f\u00e9v fev",
+            "mar m\u00e4r maa mrt",
+            "apr avr abr",
+            "may mai mei mag",
+            "jun juin giu",
+            "jul juil lug",
+            "aug ao\u00fb aou ago",
+            "sep set",
+            "oct okt ott",
+            "nov",
+            "dec dez d\u00e9c dic");
+
+    private static final double HOUR = 3_600;
+    private static final double MINUTE = 60;
+    /** Dates as spreadsheets number them: from 1982 to 2091. */
+    private static final double LEAST_DATE = 30_000;
+
+    private static final double MOST_DATE = 70_000;
+    /** Seconds since 1970, from 2001 on. */
+    private static final double LEAST_EPOCH = 1e9;
+
+    private static final double LEAST_MILLIS = 1e12;
 
     /** Which of two numbers parted by a stroke is the day. */
     private enum Order {
@@ -33,17 +75,135 @@ final class LogClock {
     private double days;
     private double last = Double.NaN;
     private double firstOfDay = Double.NaN;
+    private final boolean elapsed;
+    private ZoneOffset zone;
+    private LocalDateTime lastLocal;
+    private double lastStep = Double.NaN;
+    private double summer;
+    private String numbered = "";
+
+    /**
+     * A clock that has shown nothing yet.
+     *
+     * @param elapsed whether it runs from the beginning of the log, and shows no time of day
+     */
+    LogClock(boolean elapsed) {
+        this.elapsed = elapsed;
+    }
 
     /** The time (s) since some midnight. */
     double read(String text) {
         if (text.isEmpty()) {
             throw new IllegalArgumentException("time: missing; give every reading a time");
         }
-        double time = DATED.matcher(text).lookingAt() ? dated(text) : onTheClock(text);
+        String plain = plain(text);
+        if (elapsed) {
+            return elapsed(plain);
+        }
+        if (NUMBER.matcher(plain).matches()) {
+            return numbered(Double.parseDouble(plain.replace(',', '.')));
+        }
+        double time = DATED.matcher(plain).lookingAt() ? inSummer(dated(plain)) : onTheClock(plain);
         if (Double.isNaN(firstOfDay)) {
             firstOfDay = ((time % DAY) + DAY) % DAY;
         }
         return time;
+    }
+
+    /** A time as most write it: months as numbers, h for a colon, am and pm without points. */
+    private static String plain(String text) {
+        String plain = HOURS.matcher(text).replaceAll("$1:$2");
+        plain = HALF.matcher(plain).replaceAll(" $1m");
+        Matcher named = DAY_MONTH.matcher(plain);
+        if (named.matches()) {
+            return iso(named).orElse(plain);
+        }
+        Matcher american = MONTH_DAY.matcher(plain);
+        return american.matches() ? iso(american).orElse(plain) : plain;
+    }
+
+    private static Optional<String> iso(Matcher parts) {
+        String name = parts.group("m").toLowerCase(Locale.ROOT);
+        int number = IntStream.range(0, MONTH_NAMES.size())
+                .filter(i -> Arrays.stream(MONTH_NAMES.get(i).split(" ")).anyMatch(name::startsWith))
+                .findFirst()
+                .orElse(-1);
+        String in = parts.group("y").length() == 2 ? "20" + parts.group("y") : parts.group("y");
+        return number < 0
+                ? Optional.empty()
+                : Optional.of(String.format(
+                        Locale.ROOT,
+                        "%s-%02d-%02d %s",
+                        in,
+                        number + 1,
+                        Integer.parseInt(parts.group("d")),
+                        parts.group("t")));
+    }
+
+    private static double elapsed(String text) {
+        Matcher parts = ELAPSED.matcher(text);
+        if (!parts.matches()) {
+            throw new IllegalArgumentException("time: " + Printable.quote(text)
+                    + " is not the time since the beginning; write hours, minutes and seconds: 0:05:00");
+        }
+        double seconds =
+                parts.group(3) == null ? 0 : Double.parseDouble(parts.group(3).replace(',', '.'));
+        return Integer.parseInt(parts.group(1)) * HOUR + Integer.parseInt(parts.group(2)) * MINUTE + seconds;
+    }
+
+    /** The number of a spreadsheet for a date or a time of day, or the seconds or milliseconds since 1970. */
+    private double numbered(double number) {
+        if (number < 1) {
+            numbered = "as parts of a day, as spreadsheets keep times";
+            return onTheClock(number * DAY);
+        }
+        if (number >= LEAST_DATE && number < MOST_DATE) {
+            numbered = "as days since 1900, as spreadsheets keep dates";
+            double time = number * DAY;
+            firstOfDay = Double.isNaN(firstOfDay) ? time % DAY : firstOfDay;
+            return time;
+        }
+        if (number >= LEAST_EPOCH) {
+            numbered = "as time since 1970 in " + (number >= LEAST_MILLIS ? "milliseconds" : "seconds");
+            return number >= LEAST_MILLIS ? number / 1000 : number;
+        }
+        throw new IllegalArgumentException("time: " + Decimals.significant(number, 9)
+                + " is not a time of day; write 06:30, or name the unit of the numbers, for"
+                + " example, 'time_s' or 'time_min'");
+    }
+
+    /** How times that are plain numbers were taken; empty if there are none. */
+    Optional<String> understood() {
+        return numbered.isEmpty() ? Optional.empty() : Optional.of("The times were taken " + numbered + ".");
+    }
+
+    /** Whether the time of day is known. */
+    boolean tellsTheTimeOfDay() {
+        return !Double.isNaN(firstOfDay);
+    }
+
+    /** What is to be said of the clock, without capital and point. */
+    Optional<String> remark() {
+        return summer < HOUR
+                ? Optional.empty()
+                : Optional.of("the clock was put forward to summer time; that hour was left out");
+    }
+
+    /** In the small hours of a Sunday a clock that is an hour too far ahead was put forward. */
+    private double inSummer(double time) {
+        LocalDateTime local = LocalDateTime.ofEpochSecond((long) Math.floor(time), 0, ZoneOffset.UTC);
+        if (lastLocal != null && zone == null) {
+            double step = Duration.between(lastLocal, local).toSeconds();
+            boolean small =
+                    lastLocal.getDayOfWeek() == DayOfWeek.SUNDAY && lastLocal.getHour() < 3 && local.getHour() >= 2;
+            if (small && lastStep <= HOUR / 2 && Math.abs(step - lastStep - HOUR) <= lastStep / 2 && summer < HOUR) {
+                summer = HOUR;
+                step = lastStep;
+            }
+            lastStep = step > 0 ? step : lastStep;
+        }
+        lastLocal = local;
+        return time - summer;
     }
 
     /** The clock time of the first reading (s since midnight). */
@@ -52,7 +212,11 @@ final class LogClock {
     }
 
     private double onTheClock(String text) {
-        double time = clockTime(text);
+        return onTheClock(clockTime(text));
+    }
+
+    private double onTheClock(double time) {
+        firstOfDay = Double.isNaN(firstOfDay) ? time : firstOfDay;
         if (last - time > HALF_A_DAY) {
             days++;
         }
@@ -72,12 +236,18 @@ final class LogClock {
         try {
             String iso = text.replace(' ', 'T');
             LocalDateTime local = iso.matches(".*(?:[zZ]|[+-]\\d\\d:?\\d\\d)") && iso.indexOf('T') > 0 && zoned(iso)
-                    ? OffsetDateTime.parse(iso).toLocalDateTime()
+                    ? inZone(OffsetDateTime.parse(iso))
                     : LocalDateTime.parse(iso);
             return local.toEpochSecond(ZoneOffset.UTC) + local.getNano() * 1e-9;
         } catch (DateTimeException another) {
             return asWritten(text);
         }
+    }
+
+    /** Times with a zone are told by the first zone throughout, whatever a clock was set to meanwhile. */
+    private LocalDateTime inZone(OffsetDateTime time) {
+        zone = zone == null ? time.getOffset() : zone;
+        return time.withOffsetSameInstant(zone).toLocalDateTime();
     }
 
     private double asWritten(String text) {

@@ -1,16 +1,22 @@
 package io.github.heatswell.scenarios.readings;
 
+import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.scenarios.readings.LogRows.CellException;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Where in a row each quantity stands, and how its cells become numbers. */
 final class LogColumns {
@@ -28,6 +34,8 @@ final class LogColumns {
     /** Cells that say there is no reading. */
     private static final Set<String> MISSING = Set.of("", "-", "--", "---", "n/a", "na", "nan", "null");
     /** What a spreadsheet writes where it could compute nothing. */
+    private static final Pattern WORDED = Pattern.compile("(?<number>[-+]?[\\d.,]+)?\\s*(?<words>\\p{L}.*)");
+
     private static final Pattern ERROR = Pattern.compile("#(?:[A-Z/0]{2,6}[!?]|N/A|NV)", Pattern.CASE_INSENSITIVE);
 
     private final LogHeader header;
@@ -46,6 +54,11 @@ final class LogColumns {
     private final int pressure;
     private final int temperature;
     private final int burner;
+    private final Map<Integer, Boolean> lastSeen = new HashMap<>();
+    /** What stands in the cell of the pressure: a number, and words behind it or in its place. */
+    private String number = "";
+
+    private String words = "";
     private long line;
     private long errors;
     private String error = "";
@@ -106,6 +119,7 @@ final class LogColumns {
     void begin(List<String> row, long at) {
         line = at;
         refuseSurplus(row);
+        splitWords(cell(row, pressure));
         if (split != null && !cell(row, pressure).isEmpty()) {
             split.watch(cell(row, pressure), cell(row, pressure + 1), at);
         }
@@ -199,17 +213,68 @@ final class LogColumns {
 
     /** The time (s) of a column with a unit. */
     double seconds(List<String> row) {
-        return header.timeUnit().toSi(read(times, row, time, line));
+        return header.timeUnit().toSi(read(times, bare(cell(row, time)), time, line));
+    }
+
+    /** Words in the cell of a pressure are its unit, or a note if they say something. */
+    private void splitWords(String cell) {
+        Matcher parts = WORDED.matcher(cell);
+        number = cell;
+        words = "";
+        if (!parts.matches() || MISSING.contains(cell.toLowerCase(Locale.ROOT))) {
+            return;
+        }
+        String behind = parts.group("words");
+        String first = behind.replaceFirst("[\\s,;:(].*", "");
+        if (LogHeading.isPressure(first.toLowerCase(Locale.ROOT))) {
+            if (!header.isInUnit(first)) {
+                throw new CellException(
+                        pressure,
+                        "pressure: " + Printable.quote(cell)
+                                + " is in another unit than the column; write all in one unit");
+            }
+            behind = behind.substring(first.length()).replaceFirst("^[\\s,;:-]+", "");
+            number = parts.group("number");
+        }
+        if (LogNotes.saySomething(behind)) {
+            number = parts.group("number");
+            words = behind;
+        } else if (!behind.isEmpty()) {
+            number = cell;
+        }
+    }
+
+    /** What is noted in a row: in columns of notes, behind the pressure, and where something is seen for the first time. */
+    String note(List<String> row) {
+        List<String> all = new ArrayList<>();
+        all.add(words);
+        header.notes().forEach(place -> all.add(cell(row, place)));
+        for (int place : header.seen()) {
+            Optional<Boolean> is = yesOrNo(cell(row, place));
+            if (is.isPresent() && !is.get().equals(lastSeen.put(place, is.get()))) {
+                all.add((is.get() ? "" : "no ") + names.get(place));
+            }
+        }
+        return all.stream().filter(one -> !one.isEmpty()).collect(Collectors.joining("; "));
+    }
+
+    private static Optional<Boolean> yesOrNo(String cell) {
+        return switch (cell.toLowerCase(Locale.ROOT)) {
+            case "on", "1", "true", "yes", "y", "x", "an", "ein", "ja", "oui", "s\u00ed", "si", "aan" ->
+                Optional.of(true);
+            case "off", "0", "false", "no", "n", "aus", "nein", "non", "uit", "nee" -> Optional.of(false);
+            default -> Optional.empty();
+        };
     }
 
     /** The pressure (Pa, gauge), NaN if the cell is empty. */
     double gauge(List<String> row) {
-        return isMissing(row, pressure)
+        return isMissing(row, pressure) || number == null
                 ? Double.NaN
                 : checked(
                         "pressure",
                         ReadingRange.LOGGED_PRESSURE,
-                        header.toGauge().applyAsDouble(read(pressures, row, pressure, line)),
+                        header.toGauge().applyAsDouble(read(pressures, number, pressure, line)),
                         row,
                         pressure,
                         "");
@@ -223,7 +288,7 @@ final class LogColumns {
         double read = checked(
                 "temperature",
                 ReadingRange.LOGGED_TEMPERATURE,
-                header.temperatureUnit().toSi(read(temperatures, row, temperature, line)),
+                header.temperatureUnit().toSi(read(temperatures, cell(row, temperature), temperature, line)),
                 row,
                 temperature,
                 "");
@@ -263,9 +328,22 @@ final class LogColumns {
         return wrong || MISSING.contains(text.toLowerCase(Locale.ROOT));
     }
 
-    private static double read(LogNumbers numbers, List<String> row, int place, long line) {
+    /** A time without the unit behind it that its column has. */
+    private String bare(String time) {
+        Matcher parts = WORDED.matcher(time);
+        return parts.matches()
+                        && parts.group("number") != null
+                        && LogHeading.is(parts.group("words"), Kind.DURATION)
+                        && QuantityReader.read("1 " + parts.group("words"), Kind.DURATION)
+                                        .unit()
+                                == header.timeUnit()
+                ? parts.group("number")
+                : time;
+    }
+
+    private static double read(LogNumbers numbers, String text, int place, long line) {
         try {
-            return numbers.read(cell(row, place), line);
+            return numbers.read(text, line);
         } catch (IllegalArgumentException wrong) {
             throw new CellException(place, wrong.getMessage());
         }
@@ -282,15 +360,11 @@ final class LogColumns {
     }
 
     boolean burner(List<String> row) {
-        String text = isMissing(row, burner) ? "" : cell(row, burner).toLowerCase(Locale.ROOT);
-        return switch (text) {
-            case "on", "1", "true", "yes" -> true;
-            case "", "off", "0", "false", "no" -> false;
-            default ->
-                throw new CellException(
+        String text = isMissing(row, burner) ? "off" : cell(row, burner);
+        return yesOrNo(text)
+                .orElseThrow(() -> new CellException(
                         burner,
-                        "burner: " + Printable.quote(text) + " is neither on nor off; write on or off, or 1 or 0");
-        };
+                        "burner: " + Printable.quote(text) + " is neither on nor off; write on or off, or 1 or 0"));
     }
 
     private static String cell(List<String> row, int place) {

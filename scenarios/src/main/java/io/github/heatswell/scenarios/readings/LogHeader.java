@@ -10,6 +10,7 @@ import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
@@ -32,6 +33,9 @@ final class LogHeader {
     private int pressure = -1;
     private int temperature = -1;
     private int burner = -1;
+    private final List<Integer> notes = new ArrayList<>();
+    private final List<Integer> seen = new ArrayList<>();
+    private boolean elapsed;
     private boolean guessed;
     /** The unit of the times; null for a clock. */
     private Unit timeUnit;
@@ -57,6 +61,11 @@ final class LogHeader {
             named(i, atmosphere);
         }
         joinDateAndTime();
+        if (pressure < 0 && names.stream().anyMatch(LogHeading::isVoltage)) {
+            throw new IllegalArgumentException(
+                    "volts are what a sensor sends, and no pressure yet; convert them by the range on the sensor's plate, and"
+                            + " name the column, for example, 'pressure_bar'");
+        }
         if (time < 0 || pressure < 0) {
             throw new IllegalArgumentException(
                     "the first line must name the columns, including one for time and one for pressure, such as"
@@ -94,7 +103,10 @@ final class LogHeader {
         if (!guessed) {
             return Optional.empty();
         }
-        String clock = "time in " + (date < 0 ? "" : name(date) + " and ") + name(time);
+        String clock = "time in " + (date < 0 ? "" : name(date) + " and ") + name(time)
+                + (elapsed
+                        ? " (hours and minutes from the beginning)"
+                        : timeUnit == null ? "" : " (" + timeUnit.symbol() + ")");
         return Optional.of(Stream.of(
                         Optional.of("The columns were understood like this: " + clock),
                         Optional.of("pressure in " + name(pressure) + " (" + pressureUnit + ", "
@@ -103,7 +115,11 @@ final class LogHeader {
                                 .filter(place -> place >= 0)
                                 .map(place ->
                                         "water temperature in " + name(place) + " (" + temperatureUnit.symbol() + ")"),
-                        Optional.of(burner).filter(place -> place >= 0).map(place -> "burner in " + name(place)))
+                        Optional.of(burner).filter(place -> place >= 0).map(place -> "burner in " + name(place)),
+                        Stream.concat(notes.stream(), seen.stream())
+                                .map(this::name)
+                                .reduce((one, other) -> one + " and " + other)
+                                .map(all -> "notes in " + all))
                 .flatMap(Optional::stream)
                 .collect(Collectors.joining("; ", "", ".")));
     }
@@ -156,9 +172,16 @@ final class LogHeader {
             }
             case BURNER -> burner = once(burner, place, "burner");
             case DATE -> date = once(date, place, "date");
+            case NOTE -> notes.add(place);
+            case SEEN -> seen.add(place);
             case TIME -> {
+                if (time >= 0 && LogHeading.is(names.get(place).toLowerCase(Locale.ROOT), Kind.DURATION)) {
+                    unused(place);
+                    return;
+                }
                 time = once(time, place, "time");
-                timeUnit = heading.unit().isEmpty()
+                elapsed = LogHeading.ELAPSED.equals(heading.unit());
+                timeUnit = heading.unit().isEmpty() || elapsed
                         ? null
                         : QuantityReader.read("1 " + heading.unit(), Kind.DURATION)
                                 .unit();
@@ -183,9 +206,27 @@ final class LogHeader {
         double factor = one.value();
         absolute = one.reference() == Pressure.Reference.ABSOLUTE;
         units = UnitSystem.ofMost(QuantityReader.units("1 " + unit));
-        pressureUnit = unit.replaceAll("[ (]*(?:abs|a|g|gauge)\\)?$", "");
+        pressureUnit = unit.replaceAll("[ (]+(?:abs|a|g|gauge)\\)?$|(?<=psi|bar|pa)[ag]$", "");
         double zero = absolute ? atmosphere : 0;
         return value -> value * factor - zero;
+    }
+
+    /** In which other unit a highest reading (Pa) would be one of a house; a question with a space before it, or nothing. */
+    String fitting(double peak) {
+        double number = peak / QuantityReader.pressure("1 " + pressureUnit).value();
+        List<String> fitting = Stream.of("psi", "bar", "kPa")
+                .filter(unit -> {
+                    double meant = number * QuantityReader.pressure("1 " + unit).value();
+                    return meant >= LogMarks.USUAL_LEAST && meant <= LogMarks.USUAL_MOST && !isInUnit(unit);
+                })
+                .toList();
+        return fitting.isEmpty() ? "" : " The numbers would fit " + String.join(" or ", fitting) + ".";
+    }
+
+    /** Whether the pressures are in a unit, whatever they are measured from. */
+    boolean isInUnit(String unit) {
+        double one = QuantityReader.pressure("1 " + unit).value();
+        return Double.compare(one, QuantityReader.pressure("1 " + pressureUnit).value()) == 0;
     }
 
     /** The unit system that the unit of the pressures belongs to. */
@@ -196,6 +237,21 @@ final class LogHeader {
     /** Whether times are dates or times on a clock. */
     boolean hasClock() {
         return timeUnit == null;
+    }
+
+    /** Whether the hours and minutes run from the beginning of the log, and are no time of day. */
+    boolean isElapsed() {
+        return elapsed;
+    }
+
+    /** Where notes stand. */
+    List<Integer> notes() {
+        return notes;
+    }
+
+    /** Where it stands whether something was seen that the name of the column says. */
+    List<Integer> seen() {
+        return seen;
     }
 
     boolean hasTemperature() {

@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.readings;
 
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
+import java.text.Normalizer;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -27,14 +28,26 @@ record LogHeading(Quantity quantity, String unit, boolean guessed) {
             "(time|date|datetime|clock|pressure|temperature|temp|burner|heater)(?:[\\s_\\[(]+(.*?)[)\\]\\s]*)?");
 
     private static final Set<String> CLOCK = Set.of("date", "datetime", "clock");
-    private static final Set<String> TIME_WORDS =
-            Set.of("time", "datetime", "timestamp", "clock", "uhrzeit", "zeit", "zeitpunkt", "zeitstempel");
-    private static final Set<String> DATE_WORDS = Set.of("date", "datum", "day", "tag");
-    private static final Set<String> PRESSURE_WORDS = Set.of("pressure", "press", "druck", "wasserdruck");
+    private static final Set<String> TIME_WORDS = set(
+            "time datetime timestamp clock uhrzeit zeit zeitpunkt zeitstempel heure horodatage hora tijd tijdstip ora");
+    private static final Set<String> ELAPSED_WORDS =
+            set("elapsed duration dauer verstrichen laufzeit \u00e9coul\u00e9 dur\u00e9e transcurrido duur trascorso");
+    private static final Set<String> DATE_WORDS = set("date datum day tag fecha data jour d\u00eda dia dag giorno");
+    private static final Set<String> PRESSURE_WORDS =
+            set("pressure press druck wasserdruck pression presi\u00f3n presion druk waterdruk pressione");
     private static final Set<String> TEMPERATURE_WORDS =
-            Set.of("temperature", "temp", "temperatur", "wassertemperatur");
-    private static final Set<String> BURNER_WORDS = Set.of("burner", "heater", "brenner", "heizung");
-    private static final Set<String> ABSOLUTE = Set.of("absolute", "abs", "absolut", "absolutdruck");
+            set("temperature temp temperatur wassertemperatur temp\u00e9rature temperatura temperatuur");
+    private static final Set<String> BURNER_WORDS =
+            set("burner heater brenner heizung br\u00fbleur bruleur chaudi\u00e8re"
+                    + " calentador quemador ketel brander bruciatore caldaia");
+    private static final Set<String> NOTE_WORDS =
+            set("note notes remark remarks comment comments event events observation observations bemerkung"
+                    + " bemerkungen anmerkung notiz kommentar beobachtung ereignis remarque remarques commentaire nota notas"
+                    + " comentario observaciones opmerking opmerkingen");
+    private static final Set<String> ABSOLUTE =
+            set("absolute abs absolut absolutdruck absolue absolu absoluta absoluut assoluta");
+    /** What a sensor sends, which is no pressure yet. */
+    private static final Set<String> VOLTAGE = set("mv mvolt millivolt millivolts volt volts voltage spannung tension");
     /** What a pressure between two places is called, which is none a gauge shows. */
     private static final Set<String> DIFFERENCE = Set.of("differential", "difference", "delta", "differenz");
 
@@ -44,12 +57,22 @@ record LogHeading(Quantity quantity, String unit, boolean guessed) {
         DATE,
         PRESSURE,
         TEMPERATURE,
-        BURNER
+        BURNER,
+        NOTE,
+        /** Whether something was seen, which the name of the column says. */
+        SEEN
+    }
+
+    /** The unit of a time that runs in hours and minutes from the beginning of a log. */
+    static final String ELAPSED = "elapsed";
+
+    private static Set<String> set(String words) {
+        return Set.of(words.split(" "));
     }
 
     /** What a name says; empty if nothing that is known here. */
     static Optional<LogHeading> of(String name) {
-        String lower = name.strip().toLowerCase(Locale.ROOT);
+        String lower = Normalizer.normalize(name.strip(), Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
         if (lower.length() > MAX_NAME) {
             return Optional.empty();
         }
@@ -61,7 +84,7 @@ record LogHeading(Quantity quantity, String unit, boolean guessed) {
                 : Optional.empty();
         return plain.filter(LogHeading::isWhole)
                 .or(() -> words(lower).filter(found -> plain.isEmpty() || found.isWhole()))
-                .or(() -> plain);
+                .or(() -> plain.filter(found -> !isVoltage(lower.replace('_', ' '))));
     }
 
     private static LogHeading plain(String word, String unit) {
@@ -79,9 +102,9 @@ record LogHeading(Quantity quantity, String unit, boolean guessed) {
         return switch (quantity) {
             case PRESSURE -> isPressure(unit);
             case TEMPERATURE -> is(unit, Kind.TEMPERATURE);
-            case TIME -> unit.isEmpty() || is(unit, Kind.DURATION);
+            case TIME -> unit.isEmpty() || ELAPSED.equals(unit) || is(unit, Kind.DURATION);
             case BURNER -> unit.isEmpty();
-            case DATE -> true;
+            case DATE, NOTE, SEEN -> true;
         };
     }
 
@@ -96,8 +119,11 @@ record LogHeading(Quantity quantity, String unit, boolean guessed) {
                 .filter(word -> has(words, TEMPERATURE_WORDS) || word.length() > 1)
                 .filter(word -> is(word, Kind.TEMPERATURE))
                 .findFirst();
-        if (has(words, DIFFERENCE)) {
+        if (has(words, DIFFERENCE) || has(words, VOLTAGE)) {
             return Optional.empty();
+        }
+        if (has(words, NOTE_WORDS)) {
+            return Optional.of(new LogHeading(Quantity.NOTE, "", false));
         }
         if (ofPressure.isPresent() && !has(words, TEMPERATURE_WORDS)) {
             String unit = ofPressure.get() + (has(words, ABSOLUTE) ? " abs" : "");
@@ -113,9 +139,15 @@ record LogHeading(Quantity quantity, String unit, boolean guessed) {
     }
 
     private static Optional<LogHeading> timeOrBurner(List<String> words) {
+        Optional<String> unit =
+                words.stream().filter(word -> is(word, Kind.DURATION)).findFirst();
+        if (has(words, ELAPSED_WORDS)) {
+            return Optional.of(new LogHeading(Quantity.TIME, unit.orElse(ELAPSED), true));
+        }
+        if (words.size() == 1 && unit.isPresent() && words.get(0).length() > 1) {
+            return Optional.of(new LogHeading(Quantity.TIME, unit.get(), true));
+        }
         if (has(words, TIME_WORDS)) {
-            Optional<String> unit =
-                    words.stream().filter(word -> is(word, Kind.DURATION)).findFirst();
             // a name such as time_s or time_fortnight has nothing but a unit behind the word
             boolean unknown = unit.isEmpty() && words.size() == 2 && "time".equals(words.get(0));
             return unknown && !Set.of("utc", "gmt", "local").contains(words.get(1))
@@ -125,13 +157,22 @@ record LogHeading(Quantity quantity, String unit, boolean guessed) {
         if (has(words, DATE_WORDS)) {
             return Optional.of(new LogHeading(Quantity.DATE, "", true));
         }
-        return has(words, BURNER_WORDS) && words.size() == 1
-                ? Optional.of(new LogHeading(Quantity.BURNER, "", true))
-                : Optional.empty();
+        if (has(words, BURNER_WORDS) && words.size() == 1) {
+            return Optional.of(new LogHeading(Quantity.BURNER, "", true));
+        }
+        String name = String.join(" ", words);
+        boolean seen = SeenNote.of(name).stream().anyMatch(one -> one.seen() == SeenNote.Seen.DRIPS)
+                || DrawNote.of(name) != DrawNote.NONE;
+        return seen ? Optional.of(new LogHeading(Quantity.SEEN, "", true)) : Optional.empty();
     }
 
     private static boolean has(List<String> words, Set<String> some) {
         return words.stream().anyMatch(some::contains);
+    }
+
+    /** Whether a name is of what a sensor sends before it is made a pressure. */
+    static boolean isVoltage(String name) {
+        return has(List.of(name.toLowerCase(Locale.ROOT).split("[^\\p{L}]+")), VOLTAGE);
     }
 
     static boolean isPressure(String unit) {

@@ -25,6 +25,9 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -53,20 +56,20 @@ public final class LogReader {
      * @throws IOException if the file cannot be read
      */
     public static LogFile read(Path file, double atmosphere) throws IOException {
-        return read(file, atmosphere, Optional.empty());
+        return read(file, atmosphere, LogHints.NONE);
     }
 
     /**
-     * The same, where the file may name no unit for its pressures.
+     * The same, where a person adds to what the file says.
      *
      * @param file the file
      * @param atmosphere the absolute pressure (Pa) of the air at the gauge, for columns in absolute pressure
-     * @param asked the unit of the pressures, such as {@code psi}, if the file names none
+     * @param hints what the file does not say, or says wrongly
      * @return the log and remarks about the file
      * @throws InvalidReadingsException if the file cannot be understood; the message names the line
      * @throws IOException if the file cannot be read
      */
-    public static LogFile read(Path file, double atmosphere, Optional<String> asked) throws IOException {
+    public static LogFile read(Path file, double atmosphere, LogHints hints) throws IOException {
         SourceFile.check(file);
         try (Reader decoded = new InputStreamReader(
                         Files.newInputStream(file),
@@ -75,12 +78,16 @@ public final class LogReader {
                                 .onMalformedInput(CodingErrorAction.REPORT)
                                 .onUnmappableCharacter(CodingErrorAction.REPORT));
                 BufferedReader text = new BufferedReader(decoded)) {
-            if (isPaperList(text)) {
-                return paperList(text, file, atmosphere, asked);
+            if (hints.columns().isEmpty() && isPaperList(text)) {
+                return paperList(text, file, atmosphere, hints.unit());
             }
-            Layout layout = layout(text);
-            try (RowReader rows = new RowReader(text, layout.delimiter)) {
-                return read(rows, layout, new LogPlaces(file, layout.delimiter), atmosphere, asked);
+            Layout layout = hints.columns().isEmpty() ? layout(text) : named(text);
+            String names = hints.columns()
+                    .map(columns -> columns.replace(',', layout.delimiter) + "\n")
+                    .orElse("");
+            try (RowReader rows =
+                    new RowReader(new BufferedReader(new Joined(new StringReader(names), text)), layout.delimiter)) {
+                return read(rows, layout, new LogPlaces(file, layout.delimiter), atmosphere, hints.unit());
             }
         } catch (CharacterCodingException wrong) {
             throw fault(1, "the text is not UTF-8; save the file as UTF-8");
@@ -122,7 +129,10 @@ public final class LogReader {
         PaperList.Table table = PaperList.read(all.toString().lines().toList(), asked);
         try (RowReader rows = new RowReader(new StringReader(table.csv()), ',')) {
             LogFile read = read(rows, new Layout(',', -1), new LogPlaces(file, '\0'), atmosphere, Optional.empty());
-            return new LogFile(table.marked(read.log()), read.units(), Optional.of(table.understood()), read.remarks());
+            String understood = Stream.concat(Stream.of(table.understood()), read.understood().stream())
+                    .collect(Collectors.joining(" "));
+            return new LogFile(
+                    table.marked(read.log()), read.units(), Optional.of(understood), read.doubts(), read.remarks());
         }
     }
 
@@ -158,9 +168,48 @@ public final class LogReader {
         return new Layout(delimiter(new String(start, 0, length)), 0);
     }
 
+    /** Goes behind the line that names the columns, if there is one: a person names them in its place. */
+    private static Layout named(BufferedReader text) throws IOException {
+        List<String> lines = ahead(text);
+        int header = IntStream.range(0, lines.size())
+                .filter(i -> isHeader(lines.get(i)))
+                .findFirst()
+                .orElse(lines.isEmpty() || lines.get(0).matches("[\"\\s]*[-+]?\\d.*") ? -1 : 0);
+        for (int i = 0; i <= header; i++) {
+            text.readLine();
+        }
+        String row = lines.stream().skip(header + 1L).findFirst().orElse("");
+        return new Layout(mostFrequent(row), header);
+    }
+
+    /** One text, and then another. */
+    private static final class Joined extends Reader {
+        private final Reader first;
+        private final Reader second;
+        private boolean ended;
+
+        Joined(Reader first, Reader second) {
+            this.first = first;
+            this.second = second;
+        }
+
+        @Override
+        public int read(char[] into, int from, int length) throws IOException {
+            int read = ended ? -1 : first.read(into, from, length);
+            ended |= read < 0;
+            return ended ? second.read(into, from, length) : read;
+        }
+
+        @Override
+        public void close() throws IOException {
+            second.close();
+        }
+    }
+
     /** Whether a line names a column for the time and one for the pressure. */
     private static boolean isHeader(String line) {
-        List<Optional<LogHeading>> headings = Arrays.stream(line.split(String.valueOf(mostFrequent(line))))
+        List<Optional<LogHeading>> headings = Arrays.stream(
+                        line.split(Pattern.quote(String.valueOf(mostFrequent(line)))))
                 .map(cell -> LogHeading.of(cell.replace("\"", "")))
                 .toList();
         return Stream.of(Set.of(Quantity.TIME, Quantity.DATE), Set.of(Quantity.PRESSURE))
@@ -183,14 +232,14 @@ public final class LogReader {
                     1,
                     Printable.quote(line)
                             + " is a single column; separate columns with commas, semicolons or tabs, and name them in the first line, such"
-                            + " as 'time,pressure_psi'");
+                            + " as 'time,pressure_psi', or write a list, a reading a line, such as '6:45 am 78 psi'");
         }
         return best;
     }
 
     private static char mostFrequent(String line) {
         char best = ',';
-        for (char candidate : new char[] {';', '\t'}) {
+        for (char candidate : new char[] {';', '\t', '|'}) {
             best = count(line, candidate) > count(line, best) ? candidate : best;
         }
         return best;
@@ -207,14 +256,19 @@ public final class LogReader {
         try {
             List<String> header = header(rows);
             read = line(rows, layout);
-            LogAssembly assembly = new LogAssembly(new LogHeader(header, atmosphere, asked), layout.delimiter != ',');
-            for (var row = rows.next(); row.isPresent(); row = rows.next()) {
+            Optional<List<String>> row = rows.next();
+            UnitsBelow units = UnitsBelow.of(header, row.orElse(List.of()));
+            LogHeader columns = columns(units.names(), atmosphere, asked, read, places);
+            LogAssembly assembly = new LogAssembly(columns, layout.delimiter != ',');
+            for (row = units.ownRow() ? rows.next() : row; row.isPresent(); row = rows.next()) {
                 read = line(rows, layout);
                 if (!isEmpty(row.get())) {
                     assembly.add(row.get(), read);
                 }
             }
             return assembly.finished(layout.skipped);
+        } catch (InvalidReadingsException told) {
+            throw told;
         } catch (CellException wrong) {
             throw new InvalidReadingsException(
                     new Fault(places.cell(wrong.line(line(rows, layout)), wrong.cell()), wrong.getMessage()), wrong);
@@ -225,6 +279,19 @@ public final class LogReader {
         } catch (IOException wrong) {
             LogPlaces.Flaw flaw = places.flaw(read + 1);
             throw fault(flaw.at(), flaw.message());
+        }
+    }
+
+    /** What the names of the columns say, which stand in a line above the row read last. */
+    private static LogHeader columns(
+            List<String> names, double atmosphere, Optional<String> asked, long line, LogPlaces places)
+            throws IOException {
+        try {
+            return new LogHeader(names, atmosphere, asked);
+        } catch (CellException wrong) {
+            throw new InvalidReadingsException(new Fault(places.cell(line, wrong.cell()), wrong.getMessage()), wrong);
+        } catch (IllegalArgumentException wrong) {
+            throw new InvalidReadingsException(new Fault(start(line), wrong.getMessage()), wrong);
         }
     }
 
@@ -274,9 +341,11 @@ public final class LogReader {
      * @param units the unit system that the unit of the pressures belongs to
      * @param understood how columns were understood whose names are none of those documented, as whole sentences; empty if there
      *     are none
+     * @param doubts what may not be meant so, as whole sentences; an answer from what is not meant is wrong throughout
      * @param remarks sentences about gaps, repeated readings, jumps of the clock, coarse steps and the like
      */
-    public record LogFile(PressureLog log, UnitSystem units, Optional<String> understood, List<String> remarks) {
+    public record LogFile(
+            PressureLog log, UnitSystem units, Optional<String> understood, List<String> doubts, List<String> remarks) {
 
         /**
          * Checks and copies.
@@ -284,12 +353,14 @@ public final class LogReader {
          * @param log the log
          * @param units the unit system that the unit of the pressures belongs to
          * @param understood how columns were understood whose names are none of those documented
+         * @param doubts what may not be meant so
          * @param remarks sentences about gaps, repeated readings, jumps of the clock, coarse steps and the like
          */
         public LogFile {
             Objects.requireNonNull(log, "log");
             Objects.requireNonNull(units, "units");
             Objects.requireNonNull(understood, "understood");
+            doubts = List.copyOf(doubts);
             remarks = List.copyOf(remarks);
         }
     }

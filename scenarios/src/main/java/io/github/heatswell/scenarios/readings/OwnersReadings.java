@@ -21,6 +21,7 @@ import java.util.stream.Stream;
  * @param spots readings on site, possibly none
  * @param units the unit system of the log; empty without a log
  * @param understood how columns of the log were understood whose names are none of those documented, as whole sentences
+ * @param doubts what may not be meant as it was understood, as whole sentences
  * @param remarks what was odd about the log
  */
 public record OwnersReadings(
@@ -28,6 +29,7 @@ public record OwnersReadings(
         SpotReadings spots,
         Optional<UnitSystem> units,
         Optional<String> understood,
+        List<String> doubts,
         List<String> remarks) {
 
     /**
@@ -37,6 +39,7 @@ public record OwnersReadings(
      * @param spots readings on site, possibly none
      * @param units the unit system of the log; empty without a log
      * @param understood how columns of the log were understood whose names are none of those documented, as whole sentences
+     * @param doubts what may not be meant as it was understood, as whole sentences
      * @param remarks what was odd about the log
      */
     public OwnersReadings {
@@ -44,6 +47,7 @@ public record OwnersReadings(
         Objects.requireNonNull(spots, "spots");
         Objects.requireNonNull(units, "units");
         Objects.requireNonNull(understood, "understood");
+        doubts = List.copyOf(doubts);
         remarks = List.copyOf(remarks);
     }
 
@@ -53,7 +57,8 @@ public record OwnersReadings(
      * @return nothing read
      */
     public static OwnersReadings none() {
-        return new OwnersReadings(Optional.empty(), SpotReadings.none(), Optional.empty(), Optional.empty(), List.of());
+        return new OwnersReadings(
+                Optional.empty(), SpotReadings.none(), Optional.empty(), Optional.empty(), List.of(), List.of());
     }
 
     /**
@@ -67,36 +72,41 @@ public record OwnersReadings(
      * @throws IOException if the file cannot be read
      */
     public OwnersReadings with(Path file, double atmosphere) throws IOException {
-        return with(file, atmosphere, Optional.empty());
+        return with(file, atmosphere, LogHints.NONE);
     }
 
     /**
-     * The same, where a log may name no unit for its pressures.
+     * The same, where a person adds to what a log says.
      *
      * @param file the file
      * @param atmosphere the pressure of the air at the site (Pa, absolute)
-     * @param asked the unit of the pressures of a log that names none, such as {@code psi}
+     * @param hints what the file of a log does not say, or says wrongly
      * @return all readings
      * @throws InvalidReadingsException if the file makes no sense; it lists what is wrong with lines and columns
      * @throws IllegalArgumentException if it is a second log
      * @throws IOException if the file cannot be read
      */
-    public OwnersReadings with(Path file, double atmosphere, Optional<String> asked) throws IOException {
+    public OwnersReadings with(Path file, double atmosphere, LogHints hints) throws IOException {
         String name = file.toString().toLowerCase(Locale.ROOT);
         if (!name.endsWith(".yaml") && !name.endsWith(".yml")) {
             if (log.isPresent()) {
                 throw new IllegalArgumentException("a second log was given; one diagnosis takes one log");
             }
-            LogReader.LogFile read = LogReader.read(file, atmosphere, asked);
+            LogReader.LogFile read = LogReader.read(file, atmosphere, hints);
             return new OwnersReadings(
-                    Optional.of(read.log()), spots, Optional.of(read.units()), read.understood(), read.remarks());
+                    Optional.of(read.log()),
+                    spots,
+                    Optional.of(read.units()),
+                    read.understood(),
+                    read.doubts(),
+                    read.remarks());
         }
         SpotReadings more = spots;
         for (Map.Entry<SiteCheck, SpotReading> reading :
                 SpotReader.read(file, atmosphere).all().entrySet()) {
             more = more.with(reading.getKey(), reading.getValue());
         }
-        return new OwnersReadings(log, more, units, understood, remarks);
+        return new OwnersReadings(log, more, units, understood, doubts, remarks);
     }
 
     /**
@@ -110,7 +120,8 @@ public record OwnersReadings(
                 log,
                 spots,
                 units,
-                Optional.of(understood.map(said -> said + " " + doubt).orElse(doubt)),
+                understood,
+                Stream.concat(doubts.stream(), Stream.of(doubt)).toList(),
                 remarks);
     }
 
@@ -126,6 +137,7 @@ public record OwnersReadings(
                 spots,
                 units,
                 understood,
+                doubts,
                 Stream.concat(remarks.stream(), Stream.of(remark)).toList());
     }
 }

@@ -69,12 +69,15 @@ final class PaperClock {
     }
 
     private double clock(Matcher parts) {
+        if (parts.group("minutes") != null) {
+            return Integer.parseInt(parts.group("minutes")) * MINUTE;
+        }
         if (parts.group("word") != null) {
             return parts.group("word").equalsIgnoreCase("noon") ? NOON * HOUR : 0;
         }
         try {
             return parts.group("half") == null
-                    ? ClockTime.read(parts.group("clock"))
+                    ? ClockTime.read(parts.group("clock").replaceAll("[hH.]", ":"))
                     : ClockTime.read(parts.group("hour") + ":" + or(parts.group("minute"), "00") + ":"
                             + or(parts.group("second"), "00") + " "
                             + parts.group("half").charAt(0) + "m");

@@ -22,19 +22,22 @@ final class PaperList {
     /** So many characters of a list are read, far more than anybody writes by hand. */
     static final int MAX_LENGTH = 1 << 18;
 
-    /** So many notes are repeated in the answer. */
-    private static final int MAX_NOTES = 12;
-
     /** {@link PressureLog#ROUGH} in words, 95 % sure. */
     private static final String ROUGHLY = "0.3 bar (4 psi)";
 
     private static final Pattern LINE = Pattern.compile(
             "(?:(?<day>mon|tue|wed|thu|fri|sat|sun)(?:s|nes|rs|ur)?(?:day)?\\b[.,]?\\s+)?(?:(?<date>\\d{1,4}[-./]\\d{1,2}[-./]\\d{1,4})[,\\s]+)?"
-                    + "(?:(?<hour>\\d{1,2})(?:[:.](?<minute>\\d{2})(?::(?<second>\\d{2}))?)?"
-                    + "\\s?(?<half>[ap]\\.?m\\b\\.?)|(?<clock>\\d{1,2}:\\d{2}(?::\\d{2})?)(?:\\s?(?:h|hrs|uhr)\\b)?"
+                    + "(?:(?<hour>\\d{1,2})(?:[:.]?(?<minute>\\d{2})(?::(?<second>\\d{2}))?)?"
+                    + "\\s?(?<half>[ap]\\.?m\\b\\.?)|(?<clock>\\d{1,2}[:hH]\\d{2}(?::\\d{2})?|\\d{1,2}\\.\\d{2}(?=\\s))(?:\\s?(?:h|hrs|uhr)\\b)?"
+                    + "|(?<minutes>\\d{1,4})\\s?min(?:utes|uten|utos|uti)?\\b"
                     + "|(?<word>noon|midnight)\\b)"
                     + "(?<mark>\\s*[-:=,;\u2013]\\s+|[,;\\s]\\s*)(?<rest>.*)",
             Pattern.CASE_INSENSITIVE);
+    /** A pressure before its time. */
+    private static final Pattern SWAPPED = Pattern.compile(
+            "^(\\d+(?:[.,]\\d+)?\\s*\\p{L}*)\\s+(?:at|um|\u00e0|a las|om|alle)\\s+(\\d{1,2}[:.h]\\d{2}(?:\\s?[ap]\\.?m\\b\\.?)?)",
+            Pattern.CASE_INSENSITIVE);
+
     private static final Pattern PRESSURE = Pattern.compile(
             "(?<about>(?:~|\u2248|(?:about|around|approx|approximately|roughly|circa|ca)\\b\\.?)\\s*)?"
                     + "(?<number>\\d{1,5}(?:[.,]\\d{1,3})?)(?<behind>.*)",
@@ -50,13 +53,12 @@ final class PaperList {
 
     private final StringBuilder rows = new StringBuilder();
     private final List<String> headings = new ArrayList<>();
-    private final List<String> notes = new ArrayList<>();
     private final List<Double> numbers = new ArrayList<>();
     private final List<Boolean> rough = new ArrayList<>();
-    private final List<Boolean> drawn = new ArrayList<>();
-    private boolean drawnSince;
     private final PaperClock clock;
     private String unit = "";
+    private boolean noted;
+    private boolean sinceBeginning;
     private int firstReading;
     private int line;
 
@@ -77,23 +79,19 @@ final class PaperList {
      * @param csv its names of columns and rows; the row of a line stands one line further down
      * @param understood how it was understood, in whole sentences, with the notes
      * @param rough of each reading whether it was said to be no more than about right
-     * @param drawn of each reading whether a note says that water was drawn since the one before
      */
-    record Table(String csv, String understood, List<Boolean> rough, List<Boolean> drawn) {
+    record Table(String csv, String understood, List<Boolean> rough) {
 
         /**
-         * A log read from this table, with what is rough in it and where water was drawn; where rows were left out, every reading is
-         * as rough, and no note is put to a reading that it may not be about.
+         * A log read from this table, with what is rough in it; where rows were left out, every reading is as rough.
          */
         PressureLog marked(PressureLog log) {
             boolean all = log.count() == rough.size();
             boolean[] about = new boolean[log.count()];
-            boolean[] after = new boolean[log.count()];
             for (int i = 0; i < about.length; i++) {
                 about[i] = all ? rough.get(i) : rough.contains(true);
-                after[i] = all && drawn.get(i);
             }
-            return log.roughened(about).drawn(after);
+            return log.roughened(about);
         }
     }
 
@@ -112,7 +110,7 @@ final class PaperList {
     }
 
     private static boolean isReading(String text) {
-        Matcher parts = LINE.matcher(text);
+        Matcher parts = LINE.matcher(SWAPPED.matcher(text).replaceFirst("$2 $1 "));
         return parts.matches() && PRESSURE.matcher(parts.group("rest")).matches();
     }
 
@@ -159,32 +157,36 @@ final class PaperList {
                             + "; leave one out");
         }
         return new Table(
-                "time,pressure_" + known.replace(' ', '_') + "\n" + rows,
+                (sinceBeginning ? "elapsed" : "time") + ",pressure_" + known.replace(' ', '_') + ",note\n" + rows,
                 understood(known, unit.isEmpty()),
-                rough,
-                drawn);
+                rough);
     }
 
     private static boolean sameUnit(String one, String other) {
         return QuantityReader.pressure("1 " + one).equals(QuantityReader.pressure("1 " + other));
     }
 
-    private void row(String text) {
-        if (text.isEmpty()) {
+    private void row(String line) {
+        if (line.isEmpty()) {
             return;
         }
+        String text = SWAPPED.matcher(line).replaceFirst("$2 $1 ");
         Matcher parts = LINE.matcher(text);
         if (!parts.matches()) {
             withoutTime(text);
             return;
         }
         String time = time(parts);
+        sinceBeginning |= parts.group("minutes") != null;
+        if (sinceBeginning && parts.group("minutes") == null) {
+            throw refused("some lines have minutes and this one a time of day; write the same in all");
+        }
         String rest = parts.group("rest").strip();
         Matcher pressure = PRESSURE.matcher(rest);
         if (pressure.matches()) {
             reading(time, pressure, parts.group("mark").contains(","));
         } else {
-            note(time, rest, true);
+            cells(time, "", rest);
         }
     }
 
@@ -210,7 +212,7 @@ final class PaperList {
                     .toList();
             units.forEach(this::unit);
         } else {
-            note("", text, true);
+            cells("", "", text);
         }
     }
 
@@ -240,11 +242,8 @@ final class PaperList {
         }
         firstReading = firstReading == 0 ? line : firstReading;
         rough.add(about);
-        drawn.add(drawnSince || DrawNote.of(behind) == DrawNote.BEFORE_THE_READING);
-        drawnSince = DrawNote.of(behind) == DrawNote.AFTER_THE_READING;
         numbers.add(Double.parseDouble(number.replace(',', '.')));
-        rows.append(time).append(',').append(number.replace(',', '.'));
-        note(time, behind, false);
+        cells(time, number.replace(',', '.'), behind);
     }
 
     /** Notices the unit, with the word absolute if it follows. */
@@ -263,13 +262,16 @@ final class PaperList {
         unit = lower;
     }
 
-    /** Keeps a note; one on a line of its own is about the time before the next reading. */
-    private void note(String time, String behind, boolean alone) {
+    /** A row of the table. */
+    private void cells(String time, String number, String behind) {
         String words = behind.replaceFirst("^[\\s,;:.\u2013-]+", "").strip();
-        if (!words.isEmpty()) {
-            drawnSince |= alone && DrawNote.of(words) != DrawNote.NONE;
-            notes.add((time.isEmpty() ? "" : time.replaceFirst(":00$", "") + " ") + Printable.quote(words));
-        }
+        rows.append(time)
+                .append(',')
+                .append(number)
+                .append(",\"")
+                .append(words.replace("\"", "\"\""))
+                .append('"');
+        noted |= !words.isEmpty();
     }
 
     private String unitMissing() {
@@ -295,7 +297,7 @@ final class PaperList {
         StringBuilder text = new StringBuilder("Each line was read as a time and a pressure ("
                 + known + (wasAsked ? ", as you said" : "") + (known.endsWith(" abs") ? "" : ", as a gauge shows it")
                 + ")"
-                + (notes.isEmpty() ? "." : ", and the words after them as a note."));
+                + (noted ? ", and the words after them as a note." : "."));
         headings.forEach(
                 heading -> text.append(" ").append(Printable.quote(heading)).append(" was taken as a heading."));
         if (clock.isInferred()) {
@@ -305,23 +307,7 @@ final class PaperList {
             text.append(" What you marked as about right (about, or so, ~, ish, ?) may be off by " + ROUGHLY
                     + " more than" + " the rest.");
         }
-        text.append(notes(" Your notes of water use, taken as water drawn between two readings: ", true))
-                .append(notes(
-                        " Your " + (drawn.contains(true) ? "other " : "")
-                                + "notes, which change nothing in the answer: ",
-                        false));
         return text.toString();
-    }
-
-    private String notes(String about, boolean ofDraws) {
-        List<String> all = notes.stream()
-                .filter(note -> ofDraws == (DrawNote.of(note) != DrawNote.NONE))
-                .toList();
-        return all.isEmpty()
-                ? ""
-                : about
-                        + String.join("; ", all.subList(0, Math.min(MAX_NOTES, all.size())))
-                        + (all.size() > MAX_NOTES ? "; and " + (all.size() - MAX_NOTES) + " more." : ".");
     }
 
     private LineException refused(String message) {

@@ -79,6 +79,7 @@ final class DiagnosisJson {
                         fit.evidence(),
                         part -> new Json()
                                 .with("part", part.part())
+                                .with("check", part.check())
                                 .with("from_s", part.from())
                                 .with("readings", part.count())
                                 .with("mean_difference_pa", part.meanDifference())

@@ -132,6 +132,7 @@ public final class DiagnosisReport {
 
     private List<AlarmNote> alarms(DiagnosisStory story, QuantityFormat shown) {
         List<AlarmNote> alarms = new ArrayList<>();
+        answer.readings().doubts().forEach(doubt -> alarms.add(new AlarmNote("CHECK FIRST", doubt)));
         story.hazard().ifPresent(text -> alarms.add(new AlarmNote("HAZARD", text.text(shown))));
         AlarmNote.of(answer.scenario(), shown)
                 .forEach(note -> alarms.add(new AlarmNote(note.word() + " as described", note.text())));

@@ -100,16 +100,16 @@ final class DiagnosisTables {
     private String parts(HypothesisFit fit, boolean against) {
         String parts = fit.evidence().stream()
                 .filter(part -> part.against() == against)
-                .map(part -> against ? part(part) : part.part().words())
+                .map(part -> against ? part(part) : part.words())
                 .collect(Collectors.joining("; "));
         return parts.isEmpty() ? "nothing" : parts;
     }
 
     private String part(Evidence part) {
         if (!shown.shows(part.meanDifference())) {
-            return part.part().words();
+            return part.words();
         }
-        return part.part().words() + " (it forecasts "
+        return part.words() + " (it forecasts "
                 + shown.pressureDifference(Math.abs(part.meanDifference()))
                         .replace(" (", ", ")
                         .replace(")", "")
@@ -246,7 +246,9 @@ final class DiagnosisTables {
                     .count();
             kinds.add(log.count() + " of pressure");
             kinds.add(temperatures == 0 ? "" : temperatures + " of temperature");
-            rest -= log.count() + temperatures;
+            int seen = log.sightings().size();
+            kinds.add(seen == 0 ? "" : seen + " of heater or relief pipe, by your notes");
+            rest -= log.count() + temperatures + seen;
         }
         int spots = answer.readings().spots().all().size();
         kinds.add(rest > spots ? "how long the heater ran at first" : "");

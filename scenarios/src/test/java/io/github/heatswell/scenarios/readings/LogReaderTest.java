@@ -58,7 +58,7 @@ class LogReaderTest {
             Date,Time,Absolute pressure (psi)|3/11/24,6:00 am,70|3/11/24,6:10 am,71|3/11/24,6:20 am,72.518868!1200!3.98675!(psi, absolute)
             time (min),pressure (psia),water_degF|0,75,60|10,76,70|20,72.518868,80!1200!3.98675!water temperature in 'water_degF' (degF)
             Zeit;Temperatur °C;bar abs|6:00;10,5;5,01325|6:05;11;5,1|6:20;12;5,01325!1200!4!water temperature in 'Temperatur °C' (degC)
-            time_min,pressure_bar,remark|0,4,a|10,--,b|15,n/a,c|16,4.1,d|20,4,e!1200!4!
+            time_min,pressure_bar,remark|0,4,a|10,--,b|15,n/a,c|16,4.1,d|20,4,e!1200!4!Your notes, which change nothing in the answer: 0 'a'; 10 'b'; 15 'c'; 16 'd'; 20 'e'.
             """)
     void readsWhatPeopleAndLoggersWrite(String text, double end, double last, String understood) throws IOException {
         LogReader.LogFile file = read(text);
@@ -106,7 +106,10 @@ class LogReaderTest {
                 "!1:1: the file is empty",
                 "time_s/pressure_bar|0/1!1:1: 'time_s/pressure_bar' is a single column",
                 "time_s,pressure_bar|0;1|60;2|120;3!2:1: ",
-                "time_s,pressure_bar|0,1|60,2 bar|120,1!3:4: pressure: '2 bar' is not a number",
+                "time_s,pressure_bar|0,1|60,2 psi|120,1!3:4: pressure: '2 psi' is in another unit than the column",
+                "time_s,pressure_bar|0,1|60,2 cats|120,1!3:4: pressure: '2 cats' is not a number",
+                "time_s,pressure_mV|0,1|60,2|120,1!volts are what a sensor sends",
+                "time,pressure_bar|06:00,1|06:10,2|06:05,1!4:1: time: '06:05' is earlier than the row before; correct it",
                 "time_s pressure_bar|0 1!is a single column",
                 "0,1|60,2|120,3!1:1: the first line must name the columns",
                 "time_s,pressure|0,1!has no unit",

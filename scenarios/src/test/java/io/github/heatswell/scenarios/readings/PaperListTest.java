@@ -24,13 +24,13 @@ class PaperListTest {
 
     private LogReader.LogFile read(String text, String unit) throws IOException {
         Path file = Files.writeString(folder.resolve("paper.txt"), text.replace("|", "\n"));
-        return LogReader.read(file, AIR, Optional.ofNullable(unit));
+        return LogReader.read(file, AIR, new LogHints(Optional.ofNullable(unit), Optional.empty()));
     }
 
     /** Each list ends 1200 s after its first reading, at 4 bar to a thousandth (58 psi, 400 kPa). */
     @ParameterizedTest
     @CsvSource(delimiter = '!', quoteCharacter = '~', textBlock = """
-            6:45 am 50 heater came on|6:55 am 55|7:05 am 58 dripping!psi!06:45 'heater came on'; 07:05 'dripping'
+            6:45 am 50 heater came on|6:55 am 55|7:05 am 58 dripping!psi!06:45 'heater came on' (the heater came on); 07:05 'dripping' (the relief pipe drips).
             6:45 am 50 psi heater came on|6:55 am 55|7:05 am 58 psi!!06:45 'heater came on'
             18:45 3,5 bar|18:55 3,6 bar|19:05 4,0 bar, tropft!!19:05 'tropft'
             Gauge in the basement, psi||6:45a.m. 50|6:55 a.m. 55|heater on|7:05 a.m. 58!!'heater on'
@@ -38,13 +38,18 @@ class PaperListTest {
             23:50 - 350 kPa|00:00 - 360 kPa|0:10 - 400 kPa!!(kpa, as a gauge shows it)
             7 am: 50 psi|7:10 am: 55 psi|7:20 am: 58 psi!!Each line was read as a time and a pressure
             8.20pm 50 psi|8.30pm 55 psi|8.40 pm 58 psi dripping!!20:40 'dripping'
-            6:45,50,heater on|6:55,55,|7:05,58,dripping!psi!06:45 'heater on'; 07:05 'dripping'
+            6:45,50,heater on|6:55,55,|7:05,58,dripping!psi!06:45 'heater on' (the heater is on); 07:05 'dripping' (the
             6:45 am no reading|6:50 am 50 psi|7:00 am 51 psi|7:10 am 58 psi!!06:45 'no reading'
             Sat 6:30 am 50 psi|6:40 am about 55|Saturday 6:50 am 58 psi!!as a gauge shows it
             Fri 11:50 pm 50 psi|midnight 52|Sat 12:10 am 58 psi!!as a gauge shows it
             11:50 am 50 psi|Noon 52 psi|12:10 pm 58 psi!!as a gauge shows it
-            6:30 am 50 psi|6:40 am 55 psi or so, drip|6:50 am 58 psi!!may be off by 0.3 bar (4 psi) more than the rest. Your notes, which change nothing in the answer: 06:40 'drip'
+            6:30 am 50 psi|6:40 am 55 psi or so, drip|6:50 am 58 psi!!may be off by 0.3 bar (4 psi) more than the rest. Your notes of heater and relief pipe, held against every cause: 06:40 'drip' (the
             6:30 am 50|6:40 am ~55|6:50 am 58ish!psi!may be off by 0.3 bar (4 psi) more
+            6h45 3,5 bar Brenner an|6h55 3,6|7h05 4,0!!06:45 'Brenner an' (the heater is on)
+            6.45 Uhr 3,5 bar|6.55 Uhr 3,6|7.05 Uhr 4,0!!Each line was read
+            645am 50 psi|655am 55|705 am 58!!Each line was read
+            0 min 50 psi|10 min 55|20 min 58 paper wet!!'paper wet' (water came since the paper was laid)
+            50 psi at 6:45 am|55 psi at 6:55 am|58 psi at 7:05 am drips!!07:05 'drips' (the relief pipe drips)
             3/1/2026 6:45 am 50 psi|3/1/2026 6:55 am 55 psi|3/1/2026 7:05 am 58 psi!!Each line was read
             """)
     void readsWhatPeopleType(String text, String unit, String understood) throws IOException {
@@ -82,7 +87,8 @@ class PaperListTest {
                 read("6:40 am 50 psi|6:45 am 60 heater on|6:50 shower|6:55 am 50|7 am 58 before bath|7:05 40", null);
         assertEquals(
                 "Your notes of water use, taken as water drawn between two readings: 06:50 'shower'; 07:00"
-                        + " 'before bath'. Your other notes, which change nothing in the answer: 06:45 'heater on'.",
+                        + " 'before bath'. Your notes of heater and relief pipe, held against every cause: 06:45 'heater on' (the"
+                        + " heater is on).",
                 file.understood().orElseThrow().replaceFirst(".*(?=Your notes of water)", ""));
     }
 

@@ -1,0 +1,173 @@
+package io.github.heatswell.scenarios.readings;
+
+import io.github.heatswell.diagnosis.PressureLog;
+import io.github.heatswell.diagnosis.Sighting;
+import io.github.heatswell.scenarios.wording.Printable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The notes beside the readings of a log, and what follows from them. */
+final class LogNotes {
+
+    /** So many notes are repeated in the answer. */
+    private static final int MAX_REPEATED = 12;
+    /** So many notes are kept that say something. */
+    private static final int MAX_KEPT = 200;
+    /** What begins by the clock on a wall began within so much time (s) before. */
+    private static final double MINUTE = 60;
+
+    private final List<Note> notes = new ArrayList<>();
+    private final List<String> others = new ArrayList<>();
+    private final List<String> waiting = new ArrayList<>();
+    private final List<Double> drawn = new ArrayList<>();
+    private boolean drawnSince;
+    private double lastReading = Double.NaN;
+    private long more;
+
+    /**
+     * A note that says something.
+     *
+     * @param before the last reading before it (s), or when it began
+     * @param time when it was made (s)
+     * @param label its time and words
+     * @param seen what was seen, possibly nothing
+     */
+    private record Note(double before, double time, String label, List<SeenNote> seen) {}
+
+    /** Whether words say anything that counts. */
+    static boolean saySomething(String words) {
+        return DrawNote.of(words) != DrawNote.NONE || !SeenNote.of(words).isEmpty();
+    }
+
+    /** A note without a time: of some time between the last reading and the next. */
+    void untimed(String words) {
+        drawnSince |= DrawNote.of(words) != DrawNote.NONE;
+        waiting.add(words);
+    }
+
+    /** A note with a time of its own (s), beside no reading. */
+    void alone(double time, String label, String words) {
+        drawnSince |= DrawNote.of(words) != DrawNote.NONE;
+        keep(Math.max(time - MINUTE, Double.isNaN(lastReading) ? time - MINUTE : lastReading), time, label, words);
+    }
+
+    /** A reading (s), with a note or an empty one. */
+    void reading(double time, String label, String words) {
+        double before = Double.isNaN(lastReading) ? time : lastReading;
+        waiting.forEach(one -> keep(before, time, "", one));
+        waiting.clear();
+        DrawNote draw = DrawNote.of(words);
+        if (drawnSince || draw == DrawNote.BEFORE_THE_READING) {
+            drawn.add(time);
+        }
+        drawnSince = draw == DrawNote.AFTER_THE_READING;
+        if (!words.isEmpty()) {
+            keep(before, time, label, words);
+        }
+        lastReading = time;
+    }
+
+    private void keep(double before, double time, String label, String words) {
+        List<SeenNote> seen = SeenNote.of(words);
+        String clock = label.replaceFirst("(:\\d\\d):00$", "$1");
+        String whole = (clock.isEmpty() ? "" : clock + " ") + Printable.quote(words);
+        if (seen.isEmpty() && DrawNote.of(words) == DrawNote.NONE) {
+            more += others.size() < MAX_REPEATED ? 0 : 1;
+            if (others.size() < MAX_REPEATED) {
+                others.add(whole);
+            }
+        } else if (notes.size() < MAX_KEPT) {
+            notes.add(new Note(before, time, whole, seen));
+        }
+    }
+
+    /** A log whose first reading was at a time (s), with what its notes say. */
+    PressureLog in(PressureLog log, double first) {
+        waiting.forEach(one -> keep(lastReading, lastReading, "", one));
+        waiting.clear();
+        boolean[] marks = new boolean[log.count()];
+        for (double time : drawn) {
+            int i = 0;
+            while (i < marks.length - 1 && log.time(i) < time - first) {
+                i++;
+            }
+            marks[i] = true;
+        }
+        return log.drawn(marks).seen(sightings(first));
+    }
+
+    private List<Sighting> sightings(double first) {
+        List<Sighting> all = new ArrayList<>();
+        double paper = Double.NaN;
+        double jug = 0;
+        for (Note note : notes) {
+            double time = note.time - first;
+            double before = note.before - first;
+            for (SeenNote one : note.seen) {
+                double laid = Double.isNaN(paper) ? before : paper;
+                switch (one.seen()) {
+                    case DRIPS -> all.add(Sighting.of(Sighting.Kind.DRIPS, time, time));
+                    case DRY -> all.add(Sighting.of(Sighting.Kind.DRY, time, time));
+                    case ON -> all.add(Sighting.of(Sighting.Kind.HEATER_ON, time, time));
+                    case OFF -> all.add(Sighting.of(Sighting.Kind.HEATER_OFF, time, time));
+                    case CAME_ON -> change(all, Sighting.Kind.HEATER_OFF, Sighting.Kind.HEATER_ON, before, time);
+                    case WENT_OFF -> change(all, Sighting.Kind.HEATER_ON, Sighting.Kind.HEATER_OFF, before, time);
+                    case PAPER_WET -> all.add(Sighting.of(Sighting.Kind.DRIPS, laid, time));
+                    case PAPER_DRY -> all.add(Sighting.of(Sighting.Kind.DRY, laid, time));
+                    case CAUGHT -> {
+                        all.add(new Sighting(Sighting.Kind.CAUGHT, Math.min(jug, time), time, one.volume()));
+                        jug = time;
+                    }
+                }
+                boolean ofPaper = one.seen() == SeenNote.Seen.PAPER_WET || one.seen() == SeenNote.Seen.PAPER_DRY;
+                paper = ofPaper ? time : paper;
+            }
+        }
+        return all;
+    }
+
+    private static void change(List<Sighting> all, Sighting.Kind from, Sighting.Kind to, double before, double time) {
+        if (before < time) {
+            all.add(Sighting.of(from, before, before));
+        }
+        all.add(Sighting.of(to, time, time));
+    }
+
+    /** How the notes were understood, in whole sentences; nothing if there are none. */
+    Stream<String> understood() {
+        return Stream.of(
+                        said(
+                                "Your notes of water use, taken as water drawn between two readings: ",
+                                notes.stream()
+                                        .filter(note -> note.seen.isEmpty())
+                                        .map(Note::label)
+                                        .toList(),
+                                0),
+                        said(
+                                "Your notes of heater and relief pipe, held against every cause: ",
+                                notes.stream()
+                                        .filter(note -> !note.seen.isEmpty())
+                                        .map(LogNotes::taken)
+                                        .toList(),
+                                0),
+                        said(
+                                "Your " + (notes.isEmpty() ? "" : "other ")
+                                        + "notes, which change nothing in the answer: ",
+                                others,
+                                more))
+                .filter(one -> !one.isEmpty());
+    }
+
+    private static String taken(Note note) {
+        return note.label + " ("
+                + String.join(
+                        ", ", note.seen.stream().map(one -> one.seen().words()).toList()) + ")";
+    }
+
+    private static String said(String about, List<String> all, long more) {
+        List<String> shown = all.subList(0, Math.min(MAX_REPEATED, all.size()));
+        long left = all.size() - shown.size() + more;
+        return all.isEmpty() ? "" : about + String.join("; ", shown) + (left > 0 ? "; and " + left + " more." : ".");
+    }
+}
