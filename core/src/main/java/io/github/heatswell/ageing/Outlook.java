@@ -48,6 +48,7 @@ public final class Outlook {
     private final PrechargeLoss.Range fading;
     private final double mainsSwing;
     private final List<Double> larger;
+    private final double leastGauge;
     private final List<Study.Input> inputs;
     private final Function<double[], HotWaterSystem> deviating;
     private final UnaryOperator<Study.Builder> studied;
@@ -59,6 +60,7 @@ public final class Outlook {
         fading = from.fading;
         mainsSwing = from.mainsSwing;
         larger = from.larger;
+        leastGauge = from.leastGauge;
         inputs = from.inputs;
         deviating = from.deviating;
         studied = from.studied;
@@ -96,7 +98,7 @@ public final class Outlook {
         OutlookCourse slow = courses.of(volume, fading.slow());
         OutlookCourse fast = courses.of(volume, fading.fast());
         OutlookResult.DripOnset onset = new OutlookResult.DripOnset(uncertain.run(), years);
-        OutlookResult.ChargeLimit limit = OutlookResult.ChargeLimit.of(ageing, fading.expected());
+        OutlookResult.ChargeLimit limit = OutlookResult.ChargeLimit.of(ageing, fading.expected(), leastGauge);
         return new OutlookResult(years, expected, slow, fast, bigger, onset, limit, count.sum());
     }
 
@@ -151,6 +153,7 @@ public final class Outlook {
         private PrechargeLoss.Range fading = PrechargeLoss.Range.usual();
         private double mainsSwing;
         private List<Double> larger = List.of();
+        private double leastGauge;
         private List<Study.Input> inputs;
         private Function<double[], HotWaterSystem> deviating;
         private UnaryOperator<Study.Builder> studied = UnaryOperator.identity();
@@ -214,6 +217,18 @@ public final class Outlook {
                             Objects.requireNonNull(volume, "larger: one of the volumes"), VolumeUnit.LITRE))
                     .sorted()
                     .toList();
+            return this;
+        }
+
+        /**
+         * Sets below which precharge the house passes another limit than that of its relief valves: it is to be pumped up before
+         * that too.
+         *
+         * @param gauge the precharge (Pa, gauge), 0 for none
+         * @return this builder
+         */
+        public Builder leastPrecharge(double gauge) {
+            leastGauge = gauge;
             return this;
         }
 

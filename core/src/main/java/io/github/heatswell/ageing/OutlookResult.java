@@ -92,7 +92,8 @@ public record OutlookResult(
      * @param lowestGauge the lowest precharge with which on the worst day of the year no relief valve discharges and the
      *     tank's working pressure is kept (Pa, gauge): 0 if any charge will do, empty if that of today does not
      * @param rechargeBelowGauge the reading of the drained vessel that calls for the pump (Pa, gauge): what the findings
-     *     call too low, or the lowest precharge with a margin for the tyre gauge if that is more; empty as the other, if the
+     *     call too low, or the lowest precharge, or the one that keeps the other limit, with a margin for the tyre gauge if that is
+     *     more; empty as the lowest, if the
      *     plate of vessel or tank forbids to charge it as the supply stands (then the supply has to come down), or if a run
      *     with that charge ends in a hazard
      * @param pumpToGauge what to pump it to then, as the findings say (Pa, gauge); empty as the other
@@ -113,7 +114,7 @@ public record OutlookResult(
 
         private static final double WITHIN = 100;
 
-        static ChargeLimit of(Ageing house, PrechargeLoss loss) {
+        static ChargeLimit of(Ageing house, PrechargeLoss loss, double leastGauge) {
             double today = house.prechargeGauge();
             if (!house.isSoundAt(today, loss)) {
                 return unpumped(OptionalDouble.empty(), Optional.empty());
@@ -127,7 +128,8 @@ public record OutlookResult(
             if (hazard.isPresent()) {
                 return unpumped(OptionalDouble.of(limit), hazard);
             }
-            double safe = limit == 0 ? 0 : limit + MARGIN;
+            double least = Math.max(limit, leastGauge);
+            double safe = least == 0 ? 0 : least + MARGIN;
             double recharge = Math.min(target.pumpToGauge(), Math.max(target.tooLowGauge(), safe));
             double after = today <= recharge ? 0 : loss.yearsUntil(today, recharge, house.staticGauge());
             return new ChargeLimit(

@@ -79,7 +79,7 @@ final class ExpansionValveRule implements Rule {
                 + " went off, does not come from expansion.";
         return draft.rests(Deciding.HEAT_UP)
                 .about(valve)
-                .advises(keep, volume(VesselSizeRule.needed(subject)))
+                .advises(keep, volume(VesselSizeRule.expansion(subject)))
                 .asks(ExpansionRule.ASK);
     }
 

@@ -96,6 +96,17 @@ public final class Findings {
     }
 
     /**
+     * Tells how much cold water the expansion of a full heat-up from cold amounts to, the thermal growth of the tank taken off: the most
+     * that a relief valve discharges in one.
+     *
+     * @param house the house
+     * @return the volume (m3)
+     */
+    public static double expansion(HotWaterSystem house) {
+        return VesselSizeRule.expansion(new AssessmentContext(house, Optional.empty()));
+    }
+
+    /**
      * Tells why the pressure of a house has fallen to that of the air.
      *
      * @param run a run that ended so

@@ -2,6 +2,7 @@ package io.github.heatswell.assessment;
 
 import io.github.heatswell.system.ExpansionVessel;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * Advice that brings the peak of a heat-up within its limits: the precharge first, then a larger vessel or a lower supply. What is
@@ -64,7 +65,14 @@ final class Remedy {
             return "Have the vessel put right first" + WATCH;
         }
         if (several()) {
-            return "Have the precharge of every vessel checked" + WATCH;
+            String wrong = subject.soundVessels().stream()
+                    .filter(one -> PrechargeRule.isWrong(subject, one))
+                    .map(subject::called)
+                    .collect(Collectors.joining(" and "));
+            return (wrong.isEmpty()
+                            ? "Have the precharge of every vessel checked"
+                            : "Have the precharge of " + wrong + " put right")
+                    + WATCH;
         }
         Optional<ExpansionVessel> vessel = vessel();
         if (vessel.isEmpty()) {

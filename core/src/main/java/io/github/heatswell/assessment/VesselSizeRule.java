@@ -13,9 +13,11 @@ import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Tank;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import io.github.heatswell.water.LiquidWater;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 
 /**
  * Whether the vessel takes what the water gains: by the run if it heated the water through, or else by an estimate with
@@ -83,24 +85,42 @@ final class VesselSizeRule implements Rule {
                         >= vessels);
     }
 
-    /** The vessels as a sentence begins with them, with a place for their volume: {@code The vessels, {} together,} if several. */
+    /** The vessels as a sentence begins with them, with a place for their volume; several by their names. */
     private static String called(AssessmentContext subject, List<ExpansionVessel> vessels) {
-        boolean all = isAll(subject, vessels);
         return vessels.size() > 1
-                ? all ? "The vessels, {} together," : "The vessels in use, {} together,"
-                : Rule.sentence(subject.calledWithVolume(vessels.get(0))) + (all ? "" : " alone");
+                ? Rule.sentence(names(subject, vessels)) + ", {} together,"
+                : Rule.sentence(subject.calledWithVolume(vessels.get(0))) + (isAll(subject, vessels) ? "" : " alone");
+    }
+
+    private static String names(AssessmentContext subject, List<ExpansionVessel> vessels) {
+        return vessels.stream().map(subject::called).collect(Collectors.joining(" and "));
     }
 
     private static boolean isAll(AssessmentContext subject, List<ExpansionVessel> vessels) {
         return vessels.size() == subject.house.vessels().size();
     }
 
-    /** What to do first: those that do nothing may be what is missing. */
+    /** What to do first: those that do nothing may be what is missing, or those that are charged wrong. */
     private static String advice(AssessmentContext subject, List<ExpansionVessel> vessels) {
-        return isAll(subject, vessels)
-                ? "Have its precharge checked first and, if that is right, a larger vessel fitted."
-                : "First have every vessel that takes no water put right. If that is not enough, have the precharges"
-                        + " checked and, if those are right, a larger vessel fitted.";
+        if (!isAll(subject, vessels)) {
+            return "First have every vessel that takes no water put right. If that is not enough, have the precharges"
+                    + " checked and, if those are right, a larger vessel fitted.";
+        }
+        if (vessels.size() == 1) {
+            return "Have its precharge checked first and, if that is right, a larger vessel fitted.";
+        }
+        List<ExpansionVessel> wrong = vessels.stream()
+                .filter(vessel -> PrechargeRule.isWrong(subject, vessel))
+                .toList();
+        return (wrong.isEmpty()
+                        ? "Have their precharges checked first. If those are right, have"
+                        : "Have the precharge of " + names(subject, wrong)
+                                + " put right first. If that is not enough, have")
+                + " a larger vessel fitted in place of "
+                + subject.called(vessels.stream()
+                        .min(Comparator.comparingDouble(ExpansionVessel::volume))
+                        .orElseThrow())
+                + ", or one more.";
     }
 
     private static Measure all(List<ExpansionVessel> vessels) {
@@ -116,6 +136,12 @@ final class VesselSizeRule implements Rule {
 
     private static boolean heatedThrough(AssessmentContext subject, RunSummary run) {
         return run.extremes().highestTemperature().value() > subject.highestSetPoint() - HEATED_THROUGH;
+    }
+
+    /** What the water gains from the cold fill to the set point at the pressure of the supply (m3). */
+    static double expansion(AssessmentContext subject) {
+        return Math.max(
+                0, needed(subject, subject.highestStatic(), subject.highestStatic(), subject.highestSetPoint()));
     }
 
     /** What the water gains from the cold fill to the set point, that of a loop included, less what the tank gives (m3). */

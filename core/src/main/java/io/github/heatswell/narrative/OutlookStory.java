@@ -150,6 +150,7 @@ public final class OutlookStory {
                 .ifPresent(said::add);
         double today = result.expected().months().get(0).peakGauge();
         yardstick.joined("The first day", today).ifPresent(said::add);
+        yardstick.prechargeThatKeeps().ifPresent(said::add);
         return said;
     }
 
@@ -183,7 +184,7 @@ public final class OutlookStory {
         String sampled = "Of " + onset.withinYears().of() + " simulated houses within the uncertainties, ";
         if (onset.withinYears().count() == 0) {
             return plain(sampled + "none drips within " + years() + "; with 95 % confidence, at most ")
-                    .then(share(onset.withinYears().furthest()))
+                    .then(share(onset.withinYears().atMost()))
                     .then(" of such houses do.");
         }
         if (onset.late().isPresent() && isAtOnce(onset.late().getAsDouble())) {
@@ -304,6 +305,7 @@ public final class OutlookStory {
                 .then(gauge(limit.rechargeBelowGauge().getAsDouble()))
                 .then((after == 0 ? ", as it does now" : expected) + ".")
                 .then(others());
+        care = care.then(underpumped(target, limit));
         if (lowest == 0) {
             return care.then(" Even without any precharge the worst day stays dry.");
         }
@@ -313,6 +315,16 @@ public final class OutlookStory {
                         result.gravest().isPresent()
                                 ? ", the valve drips on the worst day, or the pressure exceeds the tank's working pressure."
                                 : " the valve drips on the worst day.");
+    }
+
+    /** Which precharge the trade calls too low, whatever the vessel can do with less. */
+    private static Statement underpumped(PrechargeTarget target, OutlookResult.ChargeLimit limit) {
+        double recharge = limit.rechargeBelowGauge().orElseThrow();
+        return recharge > target.tooLowGauge()
+                ? plain(" By the custom of the trade it counts as underpumped below ")
+                        .then(gauge(target.tooLowGauge()))
+                        .then(".")
+                : plain(" By the custom of the trade it counts as underpumped then.");
     }
 
     /**

@@ -18,7 +18,7 @@ import java.util.stream.Stream;
 final class SizeOdds {
 
     private static final Statement THRESHOLD =
-            plain("A size is recommended if it holds in nine of ten, also after a year's loss of precharge.");
+            plain("A size is recommended if it holds in at least 90 % of them with that confidence.");
 
     private final SizingResult sizing;
     private final Optional<SizeCertainty> certainty;
@@ -87,11 +87,9 @@ final class SizeOdds {
 
     /** How far all of the samples may be from all of the houses. */
     private static Statement bound(StudyResult.Share above) {
-        return above.count() > 0 || above.of() == 0
-                ? plain("")
-                : plain("; with 95 % confidence, in at least ")
-                        .then(share(1 - above.furthest()))
-                        .then(" of such houses");
+        return plain("; with 95 % confidence, in at least ")
+                .then(share(1 - above.atMost()))
+                .then(" of such houses");
     }
 
     static String held(SizeCertainty.Tried tried) {

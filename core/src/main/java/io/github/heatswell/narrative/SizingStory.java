@@ -26,7 +26,7 @@ final class SizingStory {
     /** Less room than this share of the limit is why a vessel must be large: own judgement. */
     private static final double SMALL_ROOM = 0.05;
 
-    private static final String NONE_SURE = "No size on the list holds in nine of ten sampled houses.";
+    private static final String NONE_SURE = "No size on the list is sure to hold in nine of ten such houses.";
 
     private final SizeAdvice advice;
     private final SizingResult sizing;

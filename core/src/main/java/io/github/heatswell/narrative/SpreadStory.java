@@ -135,10 +135,11 @@ public final class SpreadStory {
             String bound = share.count() == 0
                     ? "none of the " + samples + "so in at most about "
                     : "all " + samples + "so in ";
-            Statement far = share.furthest() > NEARLY_ALL
+            double furthest = share.count() == 0 ? share.atMost() : share.atLeast();
+            Statement far = furthest > NEARLY_ALL
                     ? plain(bound + "over 99 %")
                     : plain(share.count() == 0 ? bound : bound + "at least about ")
-                            .then(share(share.furthest()));
+                            .then(share(furthest));
             return far.then(" of such houses, with 95 % confidence)");
         }
         return plain(share.count() + " of " + share.of() + " samples (")

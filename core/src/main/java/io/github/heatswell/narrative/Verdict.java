@@ -9,7 +9,6 @@ import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Event;
-import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
@@ -98,10 +97,8 @@ final class Verdict {
 
     /** From which peak to which the runs go, how many of them reach a relief valve, and how many a picture shows. */
     Statement peaks(int shown) {
-        NamedSummary lowest = runs.stream().min(BY_PEAK).orElseThrow();
-        NamedSummary highest = runs.stream().max(BY_PEAK).orElseThrow();
-        double from = lowest.summary().peak().value();
-        double to = highest.summary().peak().value();
+        double from = runs.stream().min(BY_PEAK).orElseThrow().summary().peak().value();
+        double to = runs.stream().max(BY_PEAK).orElseThrow().summary().peak().value();
         long reached = runs.stream()
                 .flatMap(run -> Limit.reliefSet(run.summary()).stream())
                 .filter(Limit::reached)
@@ -110,9 +107,9 @@ final class Verdict {
                 ? plain("All peaks are at ").then(gauge(to))
                 : plain("Peaks go from ")
                         .then(gauge(from))
-                        .then(" (" + lowest.name() + ") to ")
+                        .then(" (" + plainNames(peaking(from)) + ") to ")
                         .then(gauge(to))
-                        .then(" (" + highest.name() + ")");
+                        .then(" (" + plainNames(peaking(to)) + ")");
         return peaks.then(". " + (reached == 0 ? "None" : reached) + " of " + runs.size() + " runs "
                 + (reached == 1 ? "reaches" : "reach") + " the set pressure of a relief valve. The picture shows "
                 + shown
@@ -194,9 +191,10 @@ final class Verdict {
             return discharges.then("about ").then(relieved(most));
         }
         return discharges
-                .then("water: " + (wet.size() == 2 ? "more" : "most") + " with " + quoted(most) + " (")
+                .then("water: " + (wet.size() == 2 ? "more" : "most") + " with " + names(equal(most, wet)) + " (")
                 .then(amount(most, wet))
-                .then(fault(most) + "), " + (wet.size() == 2 ? "less" : "least") + " with " + quoted(least) + " (")
+                .then(fault(most) + "), " + (wet.size() == 2 ? "less" : "least") + " with " + names(equal(least, wet))
+                        + " (")
                 .then(amount(least, wet))
                 .then(fault(least) + ")");
     }
@@ -206,7 +204,7 @@ final class Verdict {
         if (wet.size() > 2) {
             return plain("the " + wet.size() + " others discharge up to ")
                     .then(amount(most, wet))
-                    .then(", with " + quoted(most) + fault(most));
+                    .then(", with " + names(equal(most, wet)) + fault(most));
         }
         Statement first =
                 plain(quoted(most) + " discharges ").then(amount(most, wet)).then(fault(most));
@@ -240,10 +238,26 @@ final class Verdict {
     }
 
     private Statement highest() {
-        NamedSummary highest = runs.stream().max(BY_PEAK).orElseThrow();
-        RunSummary result = highest.summary();
-        return plain("the pressure peaks highest with " + quoted(highest) + ", at ")
-                .then(gauge(result.peak().value()));
+        double most = runs.stream().max(BY_PEAK).orElseThrow().summary().peak().value();
+        List<NamedSummary> highest = peaking(most);
+        return (highest.size() == runs.size()
+                        ? plain("the peaks are equal, at ")
+                        : plain((highest.size() == 1
+                                        ? "the pressure peaks highest with " + quoted(highest.get(0))
+                                        : "the pressure peaks equally high with " + names(highest))
+                                + ", at "))
+                .then(gauge(most));
+    }
+
+    /** The runs whose peak reads like a pressure (Pa, gauge). */
+    private List<NamedSummary> peaking(double gauge) {
+        return having(runs, run -> Math.abs(run.summary().peak().value() - gauge) < SAME);
+    }
+
+    /** The runs with which a valve discharges as much as with one of them, as far as that can be read. */
+    private static List<NamedSummary> equal(NamedSummary run, List<NamedSummary> wet) {
+        double volume = run.summary().totals().relieved();
+        return having(wet, other -> Math.abs(other.summary().totals().relieved() - volume) <= ALIKE * volume);
     }
 
     /** What a run discharged, and in which time if it is held against runs that are not as long. */
@@ -270,6 +284,10 @@ final class Verdict {
         return runs.size() > MAX_NAMES
                 ? runs.size() + " runs"
                 : String.join(" and ", runs.stream().map(Verdict::quoted).toList());
+    }
+
+    private static String plainNames(List<NamedSummary> runs) {
+        return names(runs).replaceAll("[“”]", "");
     }
 
     private static String quoted(NamedSummary run) {

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -104,9 +105,11 @@ final class VesselVerdict {
             return Optional.of(idle(isAsked(question, advice.house()) ? "No: the " : "The ", idle.get(), advice));
         }
         if (advice.house().hasSeveralVessels()) {
-            String word = isAsked(question, advice.house()) ? "No: together the " : "Together the ";
-            return Optional.of(Statement.plain(
-                    word + advice.house().vessels().size() + " vessels of this house, as they are, are too small."));
+            String word = isAsked(question, advice.house()) ? "No: together " : "Together ";
+            String names = advice.house().vesselNames().stream()
+                    .map(name -> "“" + name + "”")
+                    .collect(Collectors.joining(" and "));
+            return Optional.of(Statement.plain(word + names + ", as they are, are too small."));
         }
         return sound(advice.house()).map(vessel -> {
             boolean enough = isEnough(vessel, advice);

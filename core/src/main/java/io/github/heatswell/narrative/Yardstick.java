@@ -19,9 +19,16 @@ import java.util.stream.IntStream;
  * @param limitGauge what the peak must not exceed (Pa, gauge)
  * @param worstGauge the peak of the worst heat-up with the vessel as it is (Pa, gauge), the relief valves taken out
  * @param reliefGauge where the first relief valve opens (Pa, gauge); empty without one that works
- * @param balances those of the heat-up
+ * @param leastPrechargeGauge the lowest precharge of the only vessel with which the worst heat-up keeps the limit (Pa, gauge), 0 if any
+ *     does; empty where none does, or it was not looked for
+ * @param balances those of the heat-ups
  */
-public record Yardstick(double limitGauge, double worstGauge, OptionalDouble reliefGauge, Balances balances) {
+public record Yardstick(
+        double limitGauge,
+        double worstGauge,
+        OptionalDouble reliefGauge,
+        OptionalDouble leastPrechargeGauge,
+        Balances balances) {
 
     /**
      * Checks that everything is there.
@@ -29,10 +36,12 @@ public record Yardstick(double limitGauge, double worstGauge, OptionalDouble rel
      * @param limitGauge what the peak must not exceed (Pa, gauge)
      * @param worstGauge the peak of the worst heat-up (Pa, gauge)
      * @param reliefGauge where the first relief valve opens (Pa, gauge)
-     * @param balances those of the heat-up
+     * @param leastPrechargeGauge the lowest precharge with which the worst heat-up keeps the limit (Pa, gauge)
+     * @param balances those of the heat-ups
      */
     public Yardstick {
         Objects.requireNonNull(reliefGauge, "reliefGauge");
+        Objects.requireNonNull(leastPrechargeGauge, "leastPrechargeGauge");
         Objects.requireNonNull(balances, "balances");
     }
 
@@ -53,6 +62,26 @@ public record Yardstick(double limitGauge, double worstGauge, OptionalDouble rel
      */
     public boolean isOtherwise(double peakGauge) {
         return holds() == Limit.passes(peakGauge, limitGauge);
+    }
+
+    /**
+     * Below which precharge the limit is passed: another matter than when a relief valve drips, and than what the trade calls
+     * underpumped.
+     *
+     * @return a whole sentence; empty where no precharge keeps the limit, or it was not looked for
+     */
+    public Optional<Statement> prechargeThatKeeps() {
+        if (leastPrechargeGauge.isEmpty()) {
+            return Optional.empty();
+        }
+        double least = leastPrechargeGauge.getAsDouble();
+        return Optional.of((least == 0
+                        ? plain("Even without any precharge a heat-up from a cold fill stays within the limit of ")
+                        : plain("Below ")
+                                .then(gauge(least))
+                                .then(" of precharge a heat-up from a cold fill exceeds the limit of "))
+                .then(gauge(limitGauge))
+                .then("."));
     }
 
     /**

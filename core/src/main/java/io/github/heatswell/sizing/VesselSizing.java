@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoublePredicate;
 
 /**
  * Finds the smallest expansion vessel, and the precharge that goes with it, by simulation.
@@ -26,6 +27,11 @@ import java.util.OptionalDouble;
  * relative accuracy of 1e-8, on the side where the target is met. Immutable; may be asked by any number of threads.
  */
 public final class VesselSizing {
+
+    /** A zero precharge cannot be described; this one (Pa, gauge) is as good as none. */
+    private static final double HARDLY_ANY = 1000;
+    /** How closely (Pa) a precharge is found. */
+    private static final double CLOSE = 100;
 
     private final SizingProblem setup;
     private final SizingTarget target;
@@ -118,6 +124,49 @@ public final class VesselSizing {
         HeatUpCase trial = HeatUpCase.coldFill(Objects.requireNonNull(house, "house"));
         Optional<ExpansionVessel> only = house.hasSeveralVessels() ? Optional.empty() : house.vessel();
         return trial.peak(only, count).absolute() - house.site().atmosphere();
+    }
+
+    /**
+     * The lowest precharge with which the only vessel of a house keeps the worst heat-up within a limit, the others of its numbers as
+     * described; to 100 Pa, on the side where the limit is kept.
+     *
+     * @param house the house, with one vessel that works
+     * @param limitGauge what the peak must not exceed (Pa, gauge)
+     * @param highest the precharge that matches the supply (Pa, gauge), above which the peak rises again
+     * @param count counts the runs
+     * @return the precharge (Pa, gauge), 0 if hardly any will do; empty if even the highest does not keep the limit
+     * @throws IllegalArgumentException if a run ends in a hazard other than too much pressure
+     * @throws io.github.heatswell.simulation.SimulationException if the equations could not be integrated
+     */
+    public static OptionalDouble leastPrecharge(
+            HotWaterSystem house, double limitGauge, double highest, Balances.Count count) {
+        DoublePredicate keeps = gauge -> worstPeak(
+                        house.toBuilder()
+                                .changeVessel(
+                                        0,
+                                        one -> one.toBuilder()
+                                                .precharge(Pressure.gauge(gauge, PressureUnit.PASCAL))
+                                                .build())
+                                .build(),
+                        count)
+                <= limitGauge;
+        if (!(highest > HARDLY_ANY) || !keeps.test(highest)) {
+            return OptionalDouble.empty();
+        }
+        if (keeps.test(HARDLY_ANY)) {
+            return OptionalDouble.of(0);
+        }
+        double low = HARDLY_ANY;
+        double high = highest;
+        while (high - low > CLOSE) {
+            double middle = (low + high) / 2;
+            if (keeps.test(middle)) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        return OptionalDouble.of(high);
     }
 
     /**

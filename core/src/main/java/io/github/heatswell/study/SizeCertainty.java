@@ -19,7 +19,7 @@ import java.util.OptionalDouble;
  */
 public record SizeCertainty(boolean usual, List<Tried> tried, Optional<Range> needed, Balances balances) {
 
-    /** A vessel passes if at most this share (-) of the houses exceeds the limit; own judgement. */
+    /** A vessel passes if, with 95 % confidence, at most this share (-) of the houses exceeds the limit; own judgement. */
     public static final double HOLDS = 0.1;
 
     /** No single size is named first where the largest that may be needed is more than so many times the smallest; own judgement. */
@@ -34,12 +34,21 @@ public record SizeCertainty(boolean usual, List<Tried> tried, Optional<Range> ne
     public record Tried(double volume, StudyResult.Share above) {
 
         /**
-         * Whether the vessel keeps the limit in nine of ten houses.
+         * Whether the vessel is sure to keep the limit in nine of ten houses: the exact interval of the count lies within.
          *
-         * @return true if it does
+         * @return true if it is
          */
         public boolean holds() {
-            return above.value() <= HOLDS;
+            return above.atMost() <= HOLDS;
+        }
+
+        /**
+         * Whether the count leaves open how many of the houses keep the limit, so that more of them would tell.
+         *
+         * @return true if nine of ten lies within the exact interval of the count
+         */
+        public boolean isOpen() {
+            return !holds() && above.atLeast() <= HOLDS;
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.hipparchus.special.Beta;
 
 /** What a study found: the answers of every sample, and what they say together. Immutable. */
 public final class StudyResult {
@@ -258,6 +259,9 @@ public final class StudyResult {
      */
     public record Share(int count, int of) {
 
+        private static final double ONCE_IN_TWENTY = 0.05;
+        private static final double RESOLVED = 1e-13;
+
         /**
          * The share, as an estimate of the probability.
          *
@@ -270,7 +274,7 @@ public final class StudyResult {
         /**
          * The standard error of the share, {@code sqrt(p (1 - p) / n)} as for independent samples. The low-discrepancy
          * samples of a study do better, so this is conservative; but it is 0 where no sample, or every one, has the
-         * property: there {@link #furthest} says more.
+         * property: there {@link #atMost} and {@link #atLeast} say more.
          *
          * @return the standard error (-); NaN of no samples
          */
@@ -279,14 +283,34 @@ public final class StudyResult {
         }
 
         /**
-         * How far the probability may be from none, or from all, where no sample, or every one, has the property: the one-sided
-         * limit of 95 % by Clopper and Pearson (Biometrika 26, 1934; from memory), {@code 1 - 0.05^(1/n)} or one less that.
+         * The highest probability that goes with the count: the exact one-sided limit of 95 % by Clopper and Pearson (Biometrika 26,
+         * 1934; from memory), at which so few samples or fewer have the property once in twenty times.
          *
-         * @return the highest probability that goes with none, or the lowest with all (-); NaN of no samples or in between
+         * @return the probability (-), 0 to 1; 1 if all samples have the property, NaN of no samples
          */
-        public double furthest() {
-            double highest = 1 - Math.pow(0.05, 1.0 / of);
-            return of == 0 || count > 0 && count < of ? Double.NaN : count == 0 ? highest : 1 - highest;
+        public double atMost() {
+            if (count == of) {
+                return of == 0 ? Double.NaN : 1;
+            }
+            double low = 0;
+            double high = 1;
+            while (high - low > RESOLVED) {
+                double middle = (low + high) / 2;
+                // the binomial law: so many of the samples or fewer
+                boolean likely = Beta.regularizedBeta(1 - middle, of - count, count + 1.0) > ONCE_IN_TWENTY;
+                low = likely ? middle : low;
+                high = likely ? high : middle;
+            }
+            return high;
+        }
+
+        /**
+         * The lowest probability that goes with the count, by the same law.
+         *
+         * @return the probability (-), 0 to 1; 0 if no sample has the property, NaN of no samples
+         */
+        public double atLeast() {
+            return 1 - new Share(of - count, of).atMost();
         }
     }
 

@@ -105,6 +105,23 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
     }
 
     /**
+     * A pressure where its unit stands elsewhere, as in the caption of a table: in one unit system.
+     *
+     * @param pascal the pressure (Pa, gauge or absolute: it is not said here which)
+     * @return such as {@code 4.01}
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public String pressureNumber(double pascal) {
+        return withoutUnit(pressure(pascal, units), units);
+    }
+
+    private String withoutUnit(String pressure, UnitSystem system) {
+        return pressure.substring(
+                0,
+                pressure.length() - symbols.behind(system.pressure().symbol()).length());
+    }
+
+    /**
      * A range of pressures.
      *
      * @param lowest its lower end (Pa, gauge or absolute as the upper one)
@@ -116,8 +133,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
         return shown(system -> {
             String from = pressure(lowest, system);
             String to = pressure(highest, system);
-            String unit = symbols.behind(system.pressure().symbol());
-            return from.equals(to) ? to : from.substring(0, from.length() - unit.length()) + " to " + to;
+            return from.equals(to) ? to : withoutUnit(from, system) + " to " + to;
         });
     }
 

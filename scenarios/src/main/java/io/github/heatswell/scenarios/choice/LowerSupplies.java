@@ -35,8 +35,6 @@ final class LowerSupplies {
 
     /** Settings looked at. */
     private static final int MAX_SETTINGS = 6;
-    /** Settings shown beside the present supply; more columns do not fit a page. */
-    private static final int MAX_SHOWN = 4;
     /** No lower setting (Pa, gauge): taps and showers need some pressure; own judgement. */
     private static final double LEAST = 2e5;
     /** How far a small valve that is yet to be bought stands above its setting (Pa): as where a file leaves it out. */
@@ -93,20 +91,8 @@ final class LowerSupplies {
         Optional<LowerSupply> cheapest = lower.stream()
                 .flatMap(column -> way(column).stream())
                 .min(Comparator.comparing(way -> way.price().map(Price::amount).orElse(BigDecimal.ZERO)));
-        // the way that is advised is always shown, with the steps before it as far as there is room
-        int place = cheapest.map(way -> lower.indexOf(lower.stream()
-                        .filter(column ->
-                                column.setting().equals(Optional.of(way.supply().valve())))
-                        .findFirst()
-                        .orElseThrow()))
-                .orElse(0);
-        int end = Math.min(lower.size(), Math.max(place + 1, MAX_SHOWN));
-        int begin = Math.max(0, end - MAX_SHOWN);
-        all.addAll(lower.subList(begin, end));
-        List<Pressure> leftOut = lower.subList(0, begin).stream()
-                .flatMap(column -> column.setting().stream())
-                .toList();
-        return new SupplyTable(all, leftOut, cheapest);
+        all.addAll(lower);
+        return new SupplyTable(all, cheapest);
     }
 
     private Optional<ReducingValve> valve() {

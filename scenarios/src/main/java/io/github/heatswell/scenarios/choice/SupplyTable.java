@@ -12,24 +12,21 @@ import java.util.OptionalDouble;
  * What the vessels on sale would do at the present supply and at lower ones.
  *
  * @param columns the supplies, the present one first and then from high to low
- * @param leftOut lower settings between the present supply and the first one shown, from high to low; mostly none
  * @param cheapest the cheapest of the lower supplies with the vessel that goes with it; empty if none will do
  */
-public record SupplyTable(List<Column> columns, List<Pressure> leftOut, Optional<SizeAdvice.LowerSupply> cheapest) {
+public record SupplyTable(List<Column> columns, Optional<SizeAdvice.LowerSupply> cheapest) {
 
     /** A table of nothing. */
-    static final SupplyTable NONE = new SupplyTable(List.of(), List.of(), Optional.empty());
+    static final SupplyTable NONE = new SupplyTable(List.of(), Optional.empty());
 
     /**
      * Copies the lists.
      *
      * @param columns the supplies
-     * @param leftOut lower settings between the present supply and the first one shown
      * @param cheapest the cheapest of the lower supplies with the vessel that goes with it
      */
     public SupplyTable {
         columns = List.copyOf(columns);
-        leftOut = List.copyOf(leftOut);
         Objects.requireNonNull(cheapest, "cheapest");
     }
 

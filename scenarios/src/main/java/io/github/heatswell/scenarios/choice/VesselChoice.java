@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.choice;
 
+import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.narrative.SizeAdvice;
 import io.github.heatswell.narrative.Yardstick;
@@ -29,6 +30,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -278,6 +280,19 @@ public final class VesselChoice {
      *     or with a stuck thermostat
      */
     public Optional<Yardstick> yardstick() {
+        return yardstick(false);
+    }
+
+    /**
+     * The same with the precharge from which on the only vessel keeps the limit, which takes a dozen more heat-ups.
+     *
+     * @return the limit, the worst heat-up, and the lowest precharge that keeps it within the limit
+     */
+    public Optional<Yardstick> yardstickWithPrecharge() {
+        return yardstick(true);
+    }
+
+    private Optional<Yardstick> yardstick(boolean withPrecharge) {
         HotWaterSystem house = scenario.system();
         if (house.supply().arrangement() == Supply.Arrangement.DIRECT
                 || house.heater().thermostatStuck()) {
@@ -286,7 +301,15 @@ public final class VesselChoice {
         try {
             Balances.Count count = new Balances.Count();
             double worst = VesselSizing.worstPeak(house, count);
-            return Optional.of(new Yardstick(target().gauge(), worst, Limit.reliefSetGauge(house), count.sum()));
+            double limit = target().gauge();
+            OptionalDouble least = withPrecharge && !house.hasSeveralVessels()
+                    ? PrechargeTarget.of(house)
+                            .filter(charge ->
+                                    house.vessel().orElseThrow().condition() == ExpansionVessel.Condition.SOUND)
+                            .map(charge -> VesselSizing.leastPrecharge(house, limit, charge.pumpToGauge(), count))
+                            .orElse(OptionalDouble.empty())
+                    : OptionalDouble.empty();
+            return Optional.of(new Yardstick(limit, worst, Limit.reliefSetGauge(house), least, count.sum()));
         } catch (IllegalArgumentException | SimulationException e) {
             return Optional.empty();
         }

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.cli;
 
+import io.github.heatswell.narrative.Yardstick;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.cli.Request.NoAnswerException;
@@ -8,6 +9,7 @@ import io.github.heatswell.scenarios.report.CommandResult;
 import io.github.heatswell.scenarios.report.MapReport;
 import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.sizing.PeakSurvey;
+import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code heatswell map}: the peak over vessel volume and precharge. */
@@ -44,7 +46,9 @@ final class MapCommand implements ScenarioCommand {
         } catch (IllegalArgumentException e) {
             throw request.refused("cannot draw a map: " + e.getMessage());
         }
-        return MapReport.answer(scenario, map, map.balances().and(count.sum()), scenario.units());
+        Optional<Yardstick> yardstick = VesselChoice.of(scenario).build().yardstickWithPrecharge();
+        yardstick.map(Yardstick::balances).ifPresent(count::add);
+        return MapReport.answer(scenario, map, yardstick, map.balances().and(count.sum()));
     }
 
     private static PeakMap survey(Scenario scenario, Request request, Balances.Count count) {

@@ -2,14 +2,19 @@ package io.github.heatswell.scenarios.outlook;
 
 import io.github.heatswell.ageing.Outlook;
 import io.github.heatswell.ageing.PrechargeLoss;
+import io.github.heatswell.narrative.Yardstick;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.spread.VariedHouse;
+import io.github.heatswell.simulation.SimulationException;
 import io.github.heatswell.sizing.NominalSize;
+import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.study.Study;
-import io.github.heatswell.system.ExpansionVessel;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 
 /**
@@ -25,21 +30,25 @@ public final class HouseOutlook {
     private final PrechargeLoss.Range fading;
     private final double mainsSwing;
     private final Outlook outlook;
+    private final Optional<Yardstick> yardstick;
+    private final Balances looked;
 
-    private HouseOutlook(Builder from, Outlook outlook) {
+    private HouseOutlook(Builder from, Outlook outlook, Optional<Yardstick> yardstick, Balances looked) {
         this.scenario = from.scenario;
         this.house = from.house;
         this.fading = from.fading;
         this.mainsSwing = from.mainsSwing;
         this.outlook = outlook;
+        this.yardstick = yardstick;
+        this.looked = looked;
     }
 
     /**
      * Starts the question.
      *
      * @param scenario the house with its vessel, its run, its uncertain values and the sizes on sale
-     * @return a builder for ten years, the usual rates of precharge loss, mains without seasons and the next two larger
-     *     sizes
+     * @return a builder for ten years, the usual rates of precharge loss, mains without seasons and the first two larger sizes that
+     *     keep the limit of a sizing
      */
     public static Builder of(Scenario scenario) {
         return new Builder(scenario);
@@ -51,13 +60,7 @@ public final class HouseOutlook {
      * @return what was found
      */
     public OutlookAnswer answer() {
-        return new OutlookAnswer(
-                scenario,
-                house,
-                fading,
-                mainsSwing,
-                outlook.simulate(),
-                VesselChoice.of(scenario).build().yardstick());
+        return new OutlookAnswer(scenario, house, fading, mainsSwing, outlook.simulate(), yardstick, looked);
     }
 
     /** Builds a {@link HouseOutlook}. */
@@ -125,11 +128,18 @@ public final class HouseOutlook {
          * @throws IllegalArgumentException if there is no sound vessel, or a number is outside its range
          */
         public HouseOutlook build() {
+            VesselChoice choice = VesselChoice.of(scenario).build();
+            Optional<Yardstick> yardstick = choice.yardstickWithPrecharge();
+            Balances.Count count = new Balances.Count();
             Outlook outlook = Outlook.builder(scenario.system(), scenario.duration())
                     .years(years)
                     .fading(fading)
                     .mainsSwing(mainsSwing)
-                    .larger(larger())
+                    .larger(larger(choice, count))
+                    .leastPrecharge(yardstick
+                            .map(Yardstick::leastPrechargeGauge)
+                            .orElse(OptionalDouble.empty())
+                            .orElse(0))
                     .uncertain(
                             house.inputs().stream()
                                     .map(VariedHouse.Input::input)
@@ -137,22 +147,40 @@ public final class HouseOutlook {
                             house.house())
                     .sampled(sampled)
                     .build();
-            return new HouseOutlook(this, outlook);
+            return new HouseOutlook(this, outlook, yardstick, count.sum());
         }
 
-        /** The next sizes on sale in place of the only vessel. */
-        private List<Double> larger() {
-            if (scenario.system().hasSeveralVessels()) {
+        /** The first sizes on sale that keep the limit of a sizing in place of the only vessel; where none does, the largest. */
+        private List<Double> larger(VesselChoice choice, Balances.Count count) {
+            if (scenario.system().vessel().isEmpty() || scenario.system().hasSeveralVessels()) {
                 return List.of();
             }
-            double present =
-                    scenario.system().vessel().map(ExpansionVessel::volume).orElse(Double.POSITIVE_INFINITY);
-            return scenario.costs().vessels().stream()
+            double present = scenario.system().vessel().orElseThrow().volume();
+            List<Double> larger = scenario.costs().vessels().stream()
                     .map(NominalSize::volume)
                     .filter(volume -> volume > CLEARLY_LARGER * present)
                     .sorted()
-                    .limit(LARGER)
                     .toList();
+            int first = 0;
+            int last = larger.size() - 1;
+            double needed = needed(choice, count);
+            while (first < last && larger.get(first) < needed) {
+                first++;
+            }
+            return larger.subList(first, Math.min(larger.size(), first + LARGER));
+        }
+
+        /** The smallest size on sale that is enough by the best estimates (m3); 0 where there is no such question, or none needed. */
+        private double needed(VesselChoice choice, Balances.Count count) {
+            try {
+                SizingResult cold = choice.forColdFill();
+                count.add(cold.balances());
+                return cold.outcome() == SizingResult.Outcome.NONE_NEEDED
+                        ? 0
+                        : cold.smallestOnSale().map(SizingResult.Vessel::volume).orElse(Double.POSITIVE_INFINITY);
+            } catch (IllegalArgumentException | SimulationException e) {
+                return 0;
+            }
         }
     }
 }

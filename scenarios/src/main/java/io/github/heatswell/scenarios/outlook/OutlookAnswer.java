@@ -18,7 +18,9 @@ import java.util.Optional;
  * @param fading its rate of precharge loss
  * @param mainsSwing the highest less the lowest pressure of the mains in a year (Pa, difference), 0 or more
  * @param result what was found
- * @param yardstick how the worst heat-up of today stands to the limit of a sizing; empty where there is none
+ * @param yardstick how the worst heat-up of today stands to the limit of a sizing, and from which precharge on it is kept; empty where
+ *     there is none
+ * @param looked the balances of the heat-ups by which the larger vessels were chosen
  */
 public record OutlookAnswer(
         Scenario scenario,
@@ -26,7 +28,8 @@ public record OutlookAnswer(
         PrechargeLoss.Range fading,
         double mainsSwing,
         OutlookResult result,
-        Optional<Yardstick> yardstick) {
+        Optional<Yardstick> yardstick,
+        Balances looked) {
 
     /**
      * Checks that everything is there.
@@ -37,6 +40,7 @@ public record OutlookAnswer(
      * @param mainsSwing the highest less the lowest pressure of the mains in a year (Pa, difference), 0 or more
      * @param result what was found
      * @param yardstick how the worst heat-up of today stands to the limit of a sizing
+     * @param looked the balances of the heat-ups by which the larger vessels were chosen
      */
     public OutlookAnswer {
         Objects.requireNonNull(scenario, "scenario");
@@ -44,6 +48,7 @@ public record OutlookAnswer(
         Objects.requireNonNull(fading, "fading");
         Objects.requireNonNull(result, "result");
         Objects.requireNonNull(yardstick, "yardstick");
+        Objects.requireNonNull(looked, "looked");
     }
 
     /**
@@ -52,7 +57,11 @@ public record OutlookAnswer(
      * @return how many there are, and how many do not close
      */
     public Balances balances() {
-        return yardstick.map(Yardstick::balances).orElse(Balances.NONE).and(result.balances());
+        return yardstick
+                .map(Yardstick::balances)
+                .orElse(Balances.NONE)
+                .and(result.balances())
+                .and(looked);
     }
 
     /**

@@ -196,7 +196,7 @@ final class AuthorityPaper {
                 + (given.isEmpty()
                         ? "Nobody gave these ranges: they are common practice, without a source."
                         : "Given were those of " + given + "; the others are common practice, without a source.")
-                + " A size is recommended if it holds in nine of ten.";
+                + " A size is recommended if, with 95 % confidence, it holds in nine of ten such houses.";
     }
 
     /** Whether whoever described the house said how far a value may be off. */

@@ -1,11 +1,9 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.scenarios.report.Block.Grid;
-import io.github.heatswell.system.Element;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.QuantityFormat;
-import io.github.heatswell.water.GibbsPolynomialWater;
-import io.github.heatswell.water.LiquidWater;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -23,23 +21,9 @@ record DripSheet(double most, boolean vessel, boolean reducing) {
     /** The sheet for a house. */
     static DripSheet of(HotWaterSystem house) {
         return new DripSheet(
-                most(house),
+                Findings.expansion(house),
                 house.vessel().isPresent(),
                 house.supply().reducingValve().isPresent());
-    }
-
-    private static double most(HotWaterSystem house) {
-        double hot = house.heater().elements().stream()
-                .mapToDouble(Element::setPoint)
-                .max()
-                .orElse(house.heater().setPoint());
-        return Math.max(0, house.tank().volume() * (1 - density(house, hot) / density(house, house.coldAtStart())));
-    }
-
-    private static double density(HotWaterSystem house, double temperature) {
-        LiquidWater.State state = new LiquidWater.State();
-        GibbsPolynomialWater.instance().evaluate(temperature, house.site().atmosphere(), state);
-        return state.density();
     }
 
     /** A sheet by itself. */

@@ -1,15 +1,18 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.table.MapTable;
 import io.github.heatswell.narrative.Narrative;
+import io.github.heatswell.narrative.Yardstick;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -24,14 +27,16 @@ public final class MapReport {
      *
      * @param scenario whose house it is
      * @param map the peaks
+     * @param yardstick how the worst heat-up stands to the limit, and from which precharge on it is kept; empty where there is none
      * @param balances those of all runs behind the answer
-     * @param units the units of screen, table and picture
      * @return with the files map.csv, map.png, map.svg and report.html
      */
-    public static CommandResult answer(Scenario scenario, PeakMap map, Balances balances, UnitSystem units) {
+    public static CommandResult answer(
+            Scenario scenario, PeakMap map, Optional<Yardstick> yardstick, Balances balances) {
+        UnitSystem units = scenario.units();
         Chart chart = Chart.of(map, units).below(AlarmNote.ofHouse(scenario), units);
         return CommandResult.of(
-                        shown -> content(scenario, map, balances, chart, shown),
+                        shown -> content(scenario, map, remark(yardstick), balances, chart, shown),
                         balances,
                         units,
                         List.of(ResultFile.ofText("map.csv", out -> MapTable.write(map, units, out))),
@@ -39,8 +44,18 @@ public final class MapReport {
                 .then(NextStep.toSize(scenario.system()));
     }
 
+    /** From which precharge on the limit is kept, where that is known. */
+    private static Optional<Statement> remark(Optional<Yardstick> yardstick) {
+        return yardstick.flatMap(Yardstick::prechargeThatKeeps);
+    }
+
     private static Document content(
-            Scenario scenario, PeakMap map, Balances balances, Chart chart, QuantityFormat shown) {
+            Scenario scenario,
+            PeakMap map,
+            Optional<Statement> precharge,
+            Balances balances,
+            Chart chart,
+            QuantityFormat shown) {
         Narrative narrative = Narrative.of(map);
         List<AlarmNote> alarms = Stream.of(
                         AlarmNote.notes(narrative.alarms(), "", shown),
@@ -60,7 +75,9 @@ public final class MapReport {
                                         Document.withDoubts(
                                                 scenario,
                                                 shown,
-                                                List.of(narrative.facts().text(shown)))),
+                                                Stream.concat(precharge.stream(), Stream.of(narrative.facts()))
+                                                        .map(said -> said.text(shown))
+                                                        .toList())),
                                 Document.pictures(
                                         List.of(Block.Picture.of(
                                                 chart,

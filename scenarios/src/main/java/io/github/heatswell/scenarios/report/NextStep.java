@@ -11,6 +11,7 @@ import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.NamedValue;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
@@ -137,17 +138,36 @@ public record NextStep(String command, List<Change> changes, int about, Optional
         return found.stream().anyMatch(finding -> ids.contains(finding.id()));
     }
 
-    /** After the rules: the run, unless something is to be mended first, from which that would only lead back to the rules. */
-    static Optional<NextStep> afterRules(HotWaterSystem house, List<Finding> found) {
-        boolean mend = isAny(MENDED_FIRST, found)
+    /**
+     * After the rules: the run of the house with its faulty devices mended, which shows what is left; the sizing where a vessel or a
+     * lower supply is the cure; otherwise the run.
+     */
+    static NextStep afterRules(HotWaterSystem house, List<Finding> found) {
+        List<Change> mended = mended(house);
+        if (!mended.isEmpty()) {
+            return new NextStep("run", mended);
+        }
+        boolean sized = isAny(CURED_BY_A_VESSEL, found)
                 || isAny(LOWERED_FIRST, found)
-                || house.hasSeveralVessels() && found.stream().anyMatch(NextStep::isGrave)
                 || found.stream().anyMatch(finding -> finding.severity() == Finding.Severity.HAZARD);
-        return mend ? Optional.empty() : Optional.of(to("run"));
+        return to(isClosed(house) && sized ? "size" : "run");
     }
 
-    private static boolean isGrave(Finding finding) {
-        return finding.severity().compareTo(Finding.Severity.FAULT) <= 0;
+    /** What makes sound devices of those that are not. */
+    private static List<Change> mended(HotWaterSystem house) {
+        List<Change> mended = new ArrayList<>();
+        for (int i = 0; i < house.reliefValves().size(); i++) {
+            if (house.reliefValves().get(i).condition() != ReliefFault.Condition.SOUND) {
+                mended.add(new Change("relief[" + i + "].fault", "none"));
+            }
+        }
+        if (house.heater().thermostatStuck()) {
+            mended.add(new Change("heater.thermostat", "working"));
+        }
+        if (house.supply().seatLeakage() > 0) {
+            mended.add(new Change("supply.seat-leakage", "none"));
+        }
+        return mended;
     }
 
     /** After a sizing: the house with the vessel, whose report says how to charge it and what the gauge should then read. */

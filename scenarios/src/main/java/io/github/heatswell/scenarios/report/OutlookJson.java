@@ -3,9 +3,11 @@ package io.github.heatswell.scenarios.report;
 import io.github.heatswell.ageing.OutlookCourse;
 import io.github.heatswell.ageing.OutlookResult;
 import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.narrative.Yardstick;
 import io.github.heatswell.scenarios.outlook.OutlookAnswer;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** Outlook for other programs: {@code outlook.json}. */
 final class OutlookJson {
@@ -32,6 +34,11 @@ final class OutlookJson {
                         "charge",
                         new Json()
                                 .known("lowest_gauge_pa", result.limit().lowestGauge())
+                                .known(
+                                        "keeps_limit_from_gauge_pa",
+                                        answer.yardstick()
+                                                .map(Yardstick::leastPrechargeGauge)
+                                                .orElse(OptionalDouble.empty()))
                                 .known("recharge_below_gauge_pa", result.limit().rechargeBelowGauge())
                                 .known("pump_to_gauge_pa", result.limit().pumpToGauge())
                                 .known("recharge_after_years", result.limit().rechargeAfter())

@@ -16,6 +16,7 @@ import io.github.heatswell.simulation.SimulationException;
 import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.study.SizeCertainty;
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.Supply;
@@ -25,18 +26,23 @@ import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
+import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What each vessel on sale would do, and what the water of a year costs, as the printed report shows them. */
 final class PageSizes {
 
     private static final int DECIMALS = 2;
+    /** Sizes are the same within this share of one. */
+    private static final double SAME_SIZE = 1e-9;
+
     private static final String NOT_KNOWN = "not known";
 
     private PageSizes() {}
@@ -162,15 +168,18 @@ final class PageSizes {
         return margin < 0 ? "none" : shown.pressureDifference(margin);
     }
 
-    /** Supply and vessel together: what each size does at the present supply and at lower ones; none where that is no answer. */
-    static Optional<Grid> supplies(VesselAnswer answer, QuantityFormat shown) {
+    /**
+     * Supply and vessel together: what each size does at the present supply and at every lower one, the cheapest that holds marked; none
+     * where that is no answer.
+     */
+    static Optional<Grid> supplies(VesselAnswer answer, QuantityFormat both) {
         List<SupplyTable.Column> columns = answer.supplies().columns();
         if (columns.isEmpty()) {
             return Optional.empty();
         }
-        HotWaterSystem house = answer.scenario().system();
-        double atmosphere = house.site().atmosphere();
-        double relief = Limit.reliefSetGauge(house).orElse(Double.POSITIVE_INFINITY);
+        QuantityFormat shown = both.only(both.units()); // as many columns as there are leave room for one unit
+        double atmosphere = answer.scenario().system().site().atmosphere();
+        Cheapest cheapest = Cheapest.of(answer);
         List<String> heads = new ArrayList<>(List.of("Supply"));
         List<List<String>> rows = new ArrayList<>();
         rows.add(new ArrayList<>(List.of("Precharge")));
@@ -183,40 +192,78 @@ final class PageSizes {
                     .map(setting -> "set to " + shown.pressure(setting.gauge(atmosphere)))
                     .orElse("as it is"));
             List<SizingResult.Vessel> sizes = column.sizing().nominal();
-            rows.get(0).add(shown.pressure(column.sizing().supplyStatic().gauge(atmosphere)));
+            rows.get(0).add(shown.pressureNumber(column.sizing().supplyStatic().gauge(atmosphere)));
             for (int i = 1; i < rows.size(); i++) {
-                rows.get(i)
-                        .add(sizes.isEmpty() ? "no room" : cell(sizes.get(i - 1), column, relief, atmosphere, shown));
+                rows.get(i).add(sizes.isEmpty() ? "no room" : cell(sizes.get(i - 1), column, cheapest, answer, shown));
             }
         }
         return Optional.of(new Grid(
-                "Peak of the worst heat-up at lower supplies, each vessel precharged to match; ok: within the limit in nine of"
-                        + " ten sampled houses until a year after charging"
-                        + leftOut(answer.supplies().leftOut(), atmosphere, shown),
+                "Peak of the worst heat-up at every lower supply, each vessel precharged to match, in "
+                        + shown.symbol(shown.units().pressure())
+                        + "; ok: sure to stay within the limit in nine of ten such houses until a year after charging; drips: the"
+                        + " relief valve would open"
+                        + cheapest.said(shown, atmosphere),
                 heads,
                 rows));
     }
 
-    private static String leftOut(List<Pressure> settings, double atmosphere, QuantityFormat shown) {
-        return settings.isEmpty()
-                ? ""
-                : "; not shown, for want of room: "
-                        + settings.stream()
-                                .map(setting -> shown.pressure(setting.gauge(atmosphere)))
-                                .collect(Collectors.joining(" and "));
+    /**
+     * What costs least of all that holds.
+     *
+     * @param setting what the reducing valve is set to; empty for the supply as it is
+     * @param volume the volume of the vessel (m3); 0 where nothing holds
+     * @param price what is to be bought; empty for nothing
+     */
+    private record Cheapest(Optional<Pressure> setting, double volume, Optional<NominalSize.Price> price) {
+
+        static Cheapest of(VesselAnswer answer) {
+            Optional<ExpansionVessel> kept = answer.advice().kept();
+            if (kept.isPresent()) {
+                return new Cheapest(Optional.empty(), kept.get().volume(), Optional.empty());
+            }
+            Optional<Cheapest> now =
+                    answer.recommended().map(size -> new Cheapest(Optional.empty(), size.volume(), size.price()));
+            Optional<Cheapest> lower = answer.supplies()
+                    .cheapest()
+                    .map(way -> new Cheapest(Optional.of(way.supply().valve()), way.volume(), way.price()));
+            return Stream.of(now, lower)
+                    .flatMap(Optional::stream)
+                    .min(Comparator.comparing(
+                            each -> each.price().map(NominalSize.Price::amount).orElse(BigDecimal.ZERO)))
+                    .orElse(new Cheapest(Optional.empty(), 0, Optional.empty()));
+        }
+
+        boolean is(SizingResult.Vessel size, SupplyTable.Column column) {
+            return column.setting().equals(setting) && Math.abs(size.volume() - volume) <= SAME_SIZE * volume;
+        }
+
+        String said(QuantityFormat shown, double atmosphere) {
+            return volume == 0
+                    ? ""
+                    : "; cheapest of these: "
+                            + shown.volume(volume) + " with the supply "
+                            + setting.map(to -> "set to " + shown.pressure(to.gauge(atmosphere)))
+                                    .orElse("as it is")
+                            + price.map(some -> ", " + money(some)).orElse(", nothing to be bought");
+        }
     }
 
     private static String cell(
             SizingResult.Vessel size,
             SupplyTable.Column column,
-            double relief,
-            double atmosphere,
+            Cheapest cheapest,
+            VesselAnswer answer,
             QuantityFormat shown) {
-        double peak = size.peakAbsolute() - atmosphere;
-        if (peak >= relief) {
-            return "would drip";
+        HotWaterSystem house = answer.scenario().system();
+        double peak = size.peakAbsolute() - house.site().atmosphere();
+        if (peak >= Limit.reliefSetGauge(house).orElse(Double.POSITIVE_INFINITY)) {
+            return "drips";
         }
-        return size.higher() ? "too high" : shown.pressure(peak) + (column.holds(size.volume()) ? " ok" : "");
+        if (size.higher()) {
+            return "too high";
+        }
+        return shown.pressureNumber(peak)
+                + (cheapest.is(size, column) ? " cheapest" : column.holds(size.volume()) ? " ok" : "");
     }
 
     /** What can be done, from nothing to a vessel, each with what it costs now and by the year. */

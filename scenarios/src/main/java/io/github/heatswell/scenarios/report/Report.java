@@ -35,12 +35,7 @@ public record Report(String said, boolean isHazard, Balances balances, Optional<
 
     /** The same with what comes next. */
     Report then(NextStep step) {
-        return then(Optional.of(step));
-    }
-
-    /** The same with what comes next, if anything does. */
-    Report then(Optional<NextStep> step) {
-        return new Report(said, isHazard, balances, step);
+        return new Report(said, isHazard, balances, Optional.of(step));
     }
 
     /** The report where nothing is known. */

@@ -13,7 +13,6 @@ import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -40,8 +39,8 @@ public final class RulesReport {
                 units,
                 List.of(json(scenario, rules).file("rules.json")),
                 List.of());
-        Optional<NextStep> next =
-                NextStep.afterRules(scenario.system(), Findings.of(scenario.system(), scenario.doubts()));
+        NextStep next = NextStep.afterRules(scenario.system(), Findings.of(scenario.system(), scenario.doubts()));
+        // also where people may be hurt: whoever mends it has the rules now
         return new CommandResult(answer.files(), () -> answer.report().get().then(next));
     }
 

@@ -28,12 +28,14 @@ class RecommendedSizeHoldsTest {
 
     private static final int HOUSES = Integer.getInteger("size.houses", 4);
     private static final int SAMPLES = 100;
+    /** Three standard deviations of a hundred samples above nine of ten. */
+    private static final double CLEAR = 0.99;
 
-    /**
-     * The answer rests on 64 samples and this check on 100: the share of a size that holds in just nine of ten is off by up to three
-     * standard deviations of both, sqrt(0.09 / 64 + 0.09 / 100) each.
-     */
-    private static final double SAMPLING = 3 * Math.sqrt(0.09 / 64 + 0.09 / SAMPLES);
+    /** So many samples more where a hundred do not tell whether nine of ten hold. */
+    private static final int MORE = 500;
+
+    /** The share of a size that holds in just nine of ten, as counted here, is off by up to three standard deviations of so many samples. */
+    private static final double SAMPLING = 3 * Math.sqrt(0.09 / (SAMPLES + MORE));
 
     private final Random random = new Random(20_240_607);
     private final Balances.Count count = new Balances.Count();
@@ -52,7 +54,10 @@ class RecommendedSizeHoldsTest {
             if (size.isEmpty()) {
                 continue;
             }
-            double share = share(scenario, size.get());
+            double share = share(scenario, size.get(), SAMPLES);
+            if (share < CLEAR) {
+                share = (share * SAMPLES + share(scenario, size.get(), MORE) * MORE) / (SAMPLES + MORE);
+            }
             sized++;
             held += (int) Math.round(share * SAMPLES);
             below += share < 0.9 ? 1 : 0;
@@ -60,10 +65,18 @@ class RecommendedSizeHoldsTest {
             assertTrue(
                     share >= 0.9 - SAMPLING,
                     share + " of the samples hold with " + size.get().volume() + " m3 in\n" + text);
+            if (share < 0.9) {
+                System.out.printf(
+                        Locale.ROOT,
+                        "below 90 %%: %.3f with %.4f m3 in%n%s",
+                        share,
+                        size.get().volume(),
+                        text);
+            }
         }
         System.out.printf(
                 Locale.ROOT,
-                "recommended sizes: %d of %d houses; the limit holds in %.1f %% of all samples, in the least house in %.0f %%;"
+                "recommended sizes: %d of %d houses; the limit holds in %.1f %% of all samples, in the least house in %.1f %%;"
                         + " %d houses below 90 %%%n",
                 sized,
                 HOUSES,
@@ -105,7 +118,7 @@ class RecommendedSizeHoldsTest {
                 7 + 3.0 * random.nextInt(2));
     }
 
-    private double share(Scenario scenario, SizingResult.Vessel size) {
+    private double share(Scenario scenario, SizingResult.Vessel size, int samples) {
         double air = scenario.system().site().atmosphere();
         double limit = VesselChoice.of(scenario).build().target().gauge();
         ExpansionVessel vessel = VesselChoice.of(scenario).build().pattern().toBuilder()
@@ -114,7 +127,7 @@ class RecommendedSizeHoldsTest {
                 .build();
         VariedHouse varied = VariedHouse.with(scenario, vessel).withUnreadLockUp(scenario);
         int holds = 0;
-        for (int sample = 0; sample < SAMPLES; sample++) {
+        for (int sample = 0; sample < samples; sample++) {
             double[] values = varied.inputs().stream()
                     .mapToDouble(input -> input.input().distribution().quantile(random.nextDouble()))
                     .toArray();
@@ -133,6 +146,6 @@ class RecommendedSizeHoldsTest {
                     VesselSizing.worstPeak(charged, count) <= limit && VesselSizing.worstPeak(later, count) <= limit;
             holds += kept ? 1 : 0;
         }
-        return (double) holds / SAMPLES;
+        return (double) holds / samples;
     }
 }
