@@ -46,7 +46,7 @@ record DinDrinkingWater(double heaterVolume, double hotTemperature, double suppl
         double pe = PressureUnit.BAR.fromSi(highestGauge(reliefGauge));
         double volume = n * heaterVolume * (pa + 1) * (pe + 1) / ((pa + 0.8) * (pe - pa));
         return new Result(
-                "Vn = n Vsp (pa + 1)(pe + 1)/[(pa + 0.8)(pe - pa)], pe = 0.8 psv",
+                "Vn = n Vsp (pa + 1 bar)(pe + 1 bar)/[(pa + 0.8 bar)(pe - pa)], pe = 0.8 psv",
                 volume,
                 VesselSizing.Precharge.STATIC_LESS_FIFTH_BAR.at(Pressure.gauge(supplyGauge, PressureUnit.PASCAL)),
                 List.of(

@@ -46,7 +46,7 @@ record EnHeating(double systemVolume, double hotTemperature, double prechargeGau
         double expansion = e / 100 * systemVolume;
         double volume = volume(expansion, inverse);
         return new Result(
-                "Vmin = (e Vs/100 + Vwr)(pe + 1)/(pe - p0), pe = psv - max(0.5 bar, 10 % psv)",
+                "Vmin = (e Vs/100 + Vwr)(pe + 1 bar)/(pe - p0), pe = psv - max(0.5 bar, 10 % psv)",
                 volume,
                 Pressure.gauge(prechargeGauge, PressureUnit.PASCAL),
                 List.of(

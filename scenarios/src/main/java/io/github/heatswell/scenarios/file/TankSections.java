@@ -51,7 +51,7 @@ final class TankSections {
                                     Tank.Builder::diameter)
                             .typically(Typical.of(
                                             "from the volume: height three times the diameter",
-                                            "usual proportions of a storage tank, to 10 mm")
+                                            "usual proportions of a storage tank")
                                     .from(Typical.Tank::diameter, "volume"))
                             .exceptWhere("material", "rigid", "does not apply to a rigid tank; remove it")
                             .exceptBeside("compliance", "does not apply to a tank of given compliance; remove it"),
@@ -64,7 +64,7 @@ final class TankSections {
                                     Tank.Builder::wall)
                             .typically(Typical.of(
                                             "diameter over 200 (steel), 350 (stainless-steel) or 250 (copper)",
-                                            "usual sheet thickness for 6 to 10 bar, to 0.1 mm; no usual value for other materials")
+                                            "usual sheet thickness for 6 to 10 bar; no usual value for other materials")
                                     .from(Typical.Tank::wall, "diameter", "material"))
                             .exceptWhere("material", "rigid", "does not apply to a rigid tank; remove it")
                             .exceptBeside("compliance", "does not apply to a tank of given compliance; remove it")
@@ -130,7 +130,7 @@ final class TankSections {
                                     Tank.Builder::height)
                             .typically(Typical.of(
                                             "volume divided by cross-section; only with layers",
-                                            "water fills the shell; rounded to 10 mm; no usual value for a rigid tank or beside compliance")
+                                            "water fills the shell; no usual value for a rigid tank or beside compliance")
                                     .from(Typical.Tank::height, "volume", "diameter", "layers"))
                             .needed("with layers", Typical.Tank::layered),
                     amount(

@@ -14,7 +14,7 @@ import java.util.Objects;
  * A note at the top of a report: a hazard that a run met, or a limit that it passed.
  *
  * @param word how bad it is, in a word such as {@code HAZARD}
- * @param text what happened, when, and what it means, in both unit systems
+ * @param text what happened, when, and what it means
  */
 record AlarmNote(String word, String text) implements Block {
 

@@ -100,6 +100,7 @@ final class AuthorityPaper {
                         Blanks.Line.open("Date"),
                         Blanks.Line.open("Prepared by"),
                         Blanks.Line.open("Licence number"),
+                        Blanks.Line.open("Code adopted here, and its edition"),
                         // not at the end, where a lower sheet would leave it alone on the next
                         Blanks.Line.open("Signature")),
                 false));
@@ -190,7 +191,7 @@ final class AuthorityPaper {
                 .collect(Collectors.joining("; "));
         return "The sampled houses differ within what is uncertain, each from the day its vessel is charged until a year later: "
                 + varied.inputs().stream()
-                        .map(input -> input.label() + " " + PageBasis.range(input.words(), shown))
+                        .map(input -> input.label() + " " + PageWords.inUnits(input.words(), shown))
                         .collect(Collectors.joining("; "))
                 + "; and how fast a vessel loses precharge. "
                 + (given.isEmpty()
@@ -263,7 +264,7 @@ final class AuthorityPaper {
         blocks.add(new Grid(
                 "Which clauses? For: " + rules.place().title()
                         + ". Read: the text itself; quoted: where somebody else quotes it",
-                List.of("Clause and edition", "What it says", "With the vessel"),
+                List.of("Clause and edition", "What it says", "Here"),
                 rows));
         code().ifPresent(why -> blocks.add(new Block.Paragraph(why, Block.Tone.PLAIN)));
     }
@@ -283,9 +284,10 @@ final class AuthorityPaper {
     private static String became(RulesHere.Verdict verdict) {
         return switch (verdict) {
             case BY_A_RUN -> "see the peaks above";
-            case ON_SITE -> "to be checked on site";
-            case ONCE_CLOSED -> "to be checked on site; to be kept in full once a check valve is fitted";
-            case AGAINST, KEPT, OPEN, ELSEWHERE, NOT_KNOWN -> RulesReport.word(verdict);
+            case ON_SITE -> "check on site";
+            case KEPT -> "nothing against it";
+            case ONCE_CLOSED -> "check on site; to be kept in full once a check valve is fitted";
+            case AGAINST, OPEN, ELSEWHERE, NOT_KNOWN -> RulesReport.word(verdict);
         };
     }
 
@@ -322,7 +324,6 @@ final class AuthorityPaper {
                             true));
                 });
         lines.add(Blanks.Line.open("Vessel: working pressure"));
-        lines.add(Blanks.Line.open("Code adopted here, and its edition"));
         return new Blanks("Site and plates: what was taken here, and what is read there", lines, false);
     }
 

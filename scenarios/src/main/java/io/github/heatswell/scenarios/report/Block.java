@@ -127,10 +127,7 @@ interface Block {
 
         /** The chart of several runs. */
         static Picture ofRuns(Chart chart, String answer) {
-            return of(
-                    chart,
-                    "Gauge pressure above, and what went with it below. The table gives the numbers in both unit systems.",
-                    pressures(answer));
+            return of(chart, "Gauge pressure above, and what went with it below.", pressures(answer));
         }
 
         /** The chart of an answer that goes on one sheet with it. */

@@ -36,7 +36,7 @@ public record CommandResult(List<ResultFile> files, Supplier<Report> report) {
      *
      * @param content what the answer says, with quantities as they are to be written
      * @param balances those of the runs behind the answer
-     * @param units the units of the screen, which stand first on the page
+     * @param units the units of screen and page
      * @param tables files of numbers
      * @param pictures files that are made at the same time as the page
      */
@@ -85,8 +85,8 @@ public record CommandResult(List<ResultFile> files, Supplier<Report> report) {
         return QuantityFormat.ascii(units);
     }
 
-    /** How a page writes quantities: in both unit systems. */
+    /** How a page writes quantities. */
     static QuantityFormat onPage(UnitSystem units) {
-        return QuantityFormat.printed(units).inBoth();
+        return QuantityFormat.printed(units);
     }
 }

@@ -13,8 +13,6 @@ import java.util.stream.Collectors;
 /** What a result rests on beside what its scenario says, as the printed report shows it. */
 final class PageBasis {
 
-    private static final String AROUND = "+- ";
-
     private PageBasis() {}
 
     /**
@@ -46,9 +44,11 @@ final class PageBasis {
         if (!scenario.uncertain().isEmpty()) {
             blocks.add(ranges(
                             "Known within a range only",
-                            given(scenario).stream().map(PageBasis::inWords).toList())
-                    .orOnScreen(
-                            ranges("Known within a range only; this run took the best estimates", given(scenario))));
+                            given(scenario, shown).stream()
+                                    .map(PageBasis::inWords)
+                                    .toList())
+                    .orOnScreen(ranges(
+                            "Known within a range only; this run took the best estimates", given(scenario, shown))));
         } else if (!usual.isEmpty()) {
             blocks.add(new Block.Paragraph(usual, Block.Tone.PLAIN).onPage());
         }
@@ -66,15 +66,20 @@ final class PageBasis {
                                 "Assumed, since the file does not say (report.html gives the reasons)",
                                 List.of("Field", "Value"),
                                 scenario.assumptions().stream()
-                                        .map(value -> List.of(value.field(), PageWords.inUnits(value.value(), shown)))
+                                        .map(value -> List.of(
+                                                value.field(),
+                                                PageWords.inUnits(PageWords.asWritten(value.value()), shown)))
                                         .toList(),
                                 true)
                         .onScreen());
     }
 
-    private static List<List<String>> given(Scenario scenario) {
+    private static List<List<String>> given(Scenario scenario, QuantityFormat shown) {
         return scenario.uncertain().stream()
-                .map(field -> List.of(field.field(), field.text(), "taken as " + field.centre()))
+                .map(field -> List.of(
+                        field.field(),
+                        PageWords.inUnits(field.text(), shown),
+                        "taken as " + PageWords.inUnits(field.centre(), shown)))
                 .toList();
     }
 
@@ -82,17 +87,12 @@ final class PageBasis {
     private static String usual(VariedHouse varied, String use, QuantityFormat shown) {
         return "Known within a range only" + use + ", by common practice without a source: "
                 + varied.inputs().stream()
-                        .map(input -> input.label() + " " + range(input.words(), shown))
+                        .map(input -> input.label() + " " + PageWords.inUnits(input.words(), shown))
                         .collect(Collectors.joining("; "))
                 + ".";
     }
 
     private static List<String> inWords(List<String> row) {
         return List.of(PageInputs.name(row.get(0)), row.get(1), row.get(2));
-    }
-
-    /** What is known of an input, in both units where it lies so much around its value. */
-    static String range(String words, QuantityFormat shown) {
-        return words.startsWith(AROUND) ? "\u00b1 " + PageWords.inBoth(words.substring(AROUND.length()), shown) : words;
     }
 }

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** Findings as the printed report shows them, in both unit systems. */
+/** Findings as the printed report shows them. */
 final class PageFindings {
 
     private static final String STUCK_OPEN = "relief-valve-stuck-open";
@@ -122,7 +122,8 @@ final class PageFindings {
                         entry(
                                 "Source",
                                 Optional.of(basis(finding.authority())
-                                        + finding.authority().source().text()
+                                        + PageWords.inUnits(
+                                                finding.authority().source().text(), shown)
                                         + (standing.isBlank() ? "" : " (" + standing + ")"))),
                         entry("To ask", finding.askAuthority().map(this::text))));
     }

@@ -7,6 +7,7 @@ import io.github.heatswell.sizing.SizingReconciliation;
 import io.github.heatswell.sizing.VesselFormula;
 import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -41,7 +42,7 @@ final class PageFormulas {
         blocks.add(formula.result()
                 .<Block>map(result -> new Block.Formula(
                         name,
-                        result.expression(),
+                        PageWords.inUnits(result.expression(), shown),
                         " gives " + shown.volume(result.volume()) + "." + (remark.isEmpty() ? "" : " " + remark)))
                 .orElseGet(() -> new Block.Quote(name, remark))
                 .onPage());
@@ -82,21 +83,28 @@ final class PageFormulas {
         return List.of(
                 input.symbol(),
                 value(input, shown),
-                input.meaning(),
+                PageWords.inUnits(input.meaning(), shown),
                 source.standing() == Citation.Standing.GIVEN ? source.text() : source.text() + ", " + standing(source));
     }
 
-    /** The number as the formula wants it, and what it is in units of the house. */
+    /** The number in units of the reader. */
     private static String value(VesselFormula.Input input, QuantityFormat shown) {
         double number = input.value();
         String given = (Decimals.significant(number, DIGITS) + " " + input.unit()).strip();
         return switch (input.unit()) {
-            case "m3" -> given + " = " + shown.volume(number);
-            case "Pa abs" -> given + " = " + shown.pressure(number) + " absolute";
-            case "K" ->
-                number < LEAST_TEMPERATURE ? PageWords.inBoth(given, shown) : given + " = " + shown.temperature(number);
-            default -> PageWords.inBoth(given, shown);
+            case "m3" -> shown.volume(number);
+            case "Pa abs" -> shown.pressure(number) + " absolute";
+            case "m3/kg" -> perMass(number, shown);
+            case "K" -> number < LEAST_TEMPERATURE ? shown.temperatureDifference(number) : shown.temperature(number);
+            default -> PageWords.inUnits(given, shown);
         };
+    }
+
+    private static String perMass(double specificVolume, QuantityFormat shown) {
+        UnitSystem units = shown.units();
+        return Decimals.significant(
+                        units.volume().fromSi(specificVolume * units.mass().toSi(1)), DIGITS)
+                + " " + shown.symbol(units.volume()) + "/" + shown.symbol(units.mass());
     }
 
     private static void differences(SizingReconciliation differences, QuantityFormat shown, List<Block> blocks) {

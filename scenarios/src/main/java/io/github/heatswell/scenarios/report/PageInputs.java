@@ -54,7 +54,8 @@ final class PageInputs {
                 Block.ListKind.QUOTED_BULLETS));
         List<String> assumed = scenario.assumptions().stream()
                 .filter(made -> !ABOUT.matcher(made.field()).matches())
-                .map(made -> name(made.field()) + ": " + value(made.value(), shown) + " (" + made.basis() + ")")
+                .map(made -> name(made.field()) + ": " + value(made.value(), shown) + " ("
+                        + PageWords.inUnits(made.basis(), shown) + ")")
                 .toList();
         if (!assumed.isEmpty()) {
             blocks.add(new Block.Subheading("Typical, since nobody gave any, each with its reason"));
@@ -101,9 +102,9 @@ final class PageInputs {
         return PARTS.getOrDefault(name, name.replace('-', ' ')) + number;
     }
 
-    /** A value in both units, and a choice without its hyphens. */
+    /** A value in units of the reader, and a choice without its hyphens. */
     private static String value(String value, QuantityFormat shown) {
         boolean choice = value.chars().noneMatch(Character::isDigit);
-        return choice ? PageWords.asWritten(value).replace('-', ' ') : PageWords.inBoth(value, shown);
+        return choice ? PageWords.asWritten(value).replace('-', ' ') : PageWords.inUnits(value, shown);
     }
 }

@@ -3,95 +3,108 @@ package io.github.heatswell.scenarios.report;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.MassUnit;
 import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.Symbols;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
-import java.util.List;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
 import java.util.function.BiFunction;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
-/** Our own words as the printed report has them. */
+/** Our own words, and values of scenario files, as readers have them. */
 final class PageWords {
 
-    /** A value keeps the digits it is written with in a file. */
+    /** A value keeps the digits it is written with in a file; one in other units has fewer. */
     private static final int DIGITS = 6;
 
-    /** A number with its unit, as assumptions have it. */
-    private static final Pattern QUANTITY = Pattern.compile("(-?\\d+(?:\\.\\d+)?) (\\S+)");
+    private static final int SIGNIFICANT = 3;
 
-    /** Units of scenario files that have a counterpart in the other system, and how it is written there. */
-    private static final List<Known> UNITS = List.of(
-            new Known(PressureUnit.BAR, QuantityFormat::pressure),
-            new Known(PressureUnit.PSI, QuantityFormat::pressure),
-            new Known(TemperatureUnit.CELSIUS, QuantityFormat::temperature),
-            new Known(TemperatureUnit.FAHRENHEIT, QuantityFormat::temperature),
-            new Known(TemperatureDifferenceUnit.KELVIN, QuantityFormat::temperatureDifference),
-            new Known(VolumeUnit.LITRE, QuantityFormat::volume),
-            new Known(VolumeUnit.MILLILITRE, QuantityFormat::volume),
-            new Known(VolumeUnit.US_GALLON, QuantityFormat::volume),
-            new Known(VolumeUnit.US_QUART, QuantityFormat::volume),
-            new Known(VolumeUnit.US_PINT, QuantityFormat::volume),
-            new Known(FlowUnit.LITRE_PER_MINUTE, QuantityFormat::flow),
-            new Known(FlowUnit.US_GALLON_PER_MINUTE, QuantityFormat::flow),
-            new Known(PowerUnit.KILOWATT, QuantityFormat::power),
-            new Known(PowerUnit.BTU_PER_HOUR, QuantityFormat::power),
-            new Known(ConductanceUnit.WATT_PER_KELVIN, PageWords::conductance),
-            new Known(ConductanceUnit.BTU_PER_HOUR_FAHRENHEIT, PageWords::conductance),
-            new Known(LengthUnit.METRE, PageWords::metres),
-            new Known(LengthUnit.MILLIMETRE, QuantityFormat::length),
-            new Known(LengthUnit.FOOT, QuantityFormat::length),
-            new Known(LengthUnit.INCH, QuantityFormat::length));
+    /** From this length on (m), metres and feet are shown; below it, millimetres and inches. */
+    private static final double LONG = 1;
 
-    private static final List<Unit> OF_THE_US = List.of(
-            PressureUnit.PSI,
-            TemperatureUnit.FAHRENHEIT,
-            VolumeUnit.US_GALLON,
-            VolumeUnit.US_QUART,
-            VolumeUnit.US_PINT,
-            FlowUnit.US_GALLON_PER_MINUTE,
-            PowerUnit.BTU_PER_HOUR,
-            ConductanceUnit.BTU_PER_HOUR_FAHRENHEIT,
-            LengthUnit.FOOT,
-            LengthUnit.INCH);
+    private static final String NUMBER = "-?\\d+(?:\\.\\d+)?";
 
-    /** A unit, and how a quantity given in it is written in the other system. */
+    /** Units of scenario files by their spellings in lower case; a kelvin is one of a difference. */
+    private static final Map<String, Known> UNITS = known();
+
+    /** A number with its unit, as values and assumptions have it; two numbers may share one. */
+    private static final Pattern QUANTITY = Pattern.compile(
+            "(\\+- ?)?(?<![\\w.-])(?:(" + NUMBER + ")( to | and ))?(" + NUMBER + ") ?("
+                    + UNITS.keySet().stream()
+                            .sorted(Comparator.comparingInt(String::length)
+                                    .reversed()
+                                    .thenComparing(Comparator.naturalOrder()))
+                            .map(Pattern::quote)
+                            .collect(Collectors.joining("|"))
+                    + ")(?![\\w/\u00b2\u00b3])",
+            Pattern.CASE_INSENSITIVE);
+
+    /** A unit, and how a quantity of its kind (in SI units) is written. */
     private record Known(Unit unit, BiFunction<QuantityFormat, Double, String> written) {
 
-        UnitSystem system() {
-            return OF_THE_US.contains(unit) ? UnitSystem.US : UnitSystem.SI;
-        }
-
-        String inUnits(double number, QuantityFormat shown) {
-            return written.apply(shown, unit.toSi(number));
-        }
-
-        String inBoth(double number, QuantityFormat shown) {
-            String given = shown.given(number, unit, DIGITS);
-            String other = inUnits(number, shown.only(system().other()));
-            return shown.units() == system() ? given + " (" + other + ")" : other + " (" + given + ")";
+        /** As it was written if the reader uses the unit, and else in one that the reader does use. */
+        String shown(String number, boolean difference, QuantityFormat shown) {
+            double value = Double.parseDouble(number);
+            if (UnitSystem.of(unit).orElse(shown.units()) == shown.units()) {
+                return shown.given(value, unit, DIGITS);
+            }
+            return difference && unit instanceof TemperatureUnit
+                    ? shown.temperatureDifference(value * unit.factor())
+                    : written.apply(shown, unit.toSi(value));
         }
     }
 
     private PageWords() {}
 
-    /** In feet what a file has in metres, also if it is nothing. */
-    private static String metres(QuantityFormat shown, double metres) {
-        return shown.units() == UnitSystem.US
-                ? shown.given(LengthUnit.FOOT.fromSi(metres), LengthUnit.FOOT, 3)
-                : shown.length(metres);
+    private static Map<String, Known> known() {
+        Map<String, Known> units = new HashMap<>();
+        add(units, PressureUnit.values(), QuantityFormat::pressure);
+        units.put("k", new Known(TemperatureDifferenceUnit.KELVIN, QuantityFormat::temperatureDifference));
+        add(units, TemperatureUnit.values(), QuantityFormat::temperature);
+        add(units, VolumeUnit.values(), QuantityFormat::volume);
+        add(units, FlowUnit.values(), QuantityFormat::flow);
+        add(units, PowerUnit.values(), QuantityFormat::power);
+        add(units, MassUnit.values(), QuantityFormat::mass);
+        add(units, ConductanceUnit.values(), PageWords::conductance);
+        add(units, LengthUnit.values(), PageWords::length);
+        return units;
+    }
+
+    private static void add(
+            Map<String, Known> units, Unit[] added, BiFunction<QuantityFormat, Double, String> written) {
+        for (Unit unit : added) {
+            unit.spellings().stream()
+                    .filter(spelling -> Character.isLetter(spelling.charAt(spelling.length() - 1)))
+                    .forEach(
+                            spelling -> units.putIfAbsent(spelling.toLowerCase(Locale.ROOT), new Known(unit, written)));
+        }
+    }
+
+    private static String length(QuantityFormat shown, double metres) {
+        boolean isLong = metres == 0 || Math.abs(metres) >= LONG;
+        boolean us = shown.units() == UnitSystem.US;
+        LengthUnit unit =
+                us ? isLong ? LengthUnit.FOOT : LengthUnit.INCH : isLong ? LengthUnit.METRE : LengthUnit.MILLIMETRE;
+        return shown.given(unit.fromSi(metres), unit, SIGNIFICANT);
     }
 
     private static String conductance(QuantityFormat shown, double wattPerKelvin) {
         ConductanceUnit unit = shown.units() == UnitSystem.US
                 ? ConductanceUnit.BTU_PER_HOUR_FAHRENHEIT
                 : ConductanceUnit.WATT_PER_KELVIN;
-        return shown.given(unit.fromSi(wattPerKelvin), unit, 3);
+        return shown.given(unit.fromSi(wattPerKelvin), unit, SIGNIFICANT);
     }
 
     static String capitalised(String words) {
@@ -103,31 +116,22 @@ final class PageWords {
         return value.equals("[]") ? "none" : value;
     }
 
-    /** A value as a scenario file has it, in the units of a screen where they have one for it. */
-    static String inUnits(String value, QuantityFormat shown) {
-        Matcher quantity = QUANTITY.matcher(value);
-        if (!quantity.matches()) {
-            return asWritten(value);
-        }
-        double number = Double.parseDouble(quantity.group(1));
-        return UNITS.stream()
-                .filter(known -> known.unit().symbol().equals(quantity.group(2)) && known.system() != shown.units())
-                .findFirst()
-                .map(known -> known.inUnits(number, shown))
-                .orElse(value);
+    /**
+     * A value, a range or a reason as scenario files and their typical values have it, with every quantity in units of the reader.
+     *
+     * @param words such as {@code 4.2 bar}, {@code 58 psi +- 4 psi} or {@code usual sheet thickness for 6 to 10 bar}
+     * @param shown the units
+     * @return the same; what is in units of the reader keeps its digits
+     */
+    static String inUnits(String words, QuantityFormat shown) {
+        String read = QUANTITY.matcher(words).replaceAll(found -> Matcher.quoteReplacement(quantity(found, shown)));
+        return shown.symbols() == Symbols.ASCII ? read : read.replace("+- ", "\u00b1 ");
     }
 
-    /** A value as a scenario file has it, in both unit systems where they have different units for it. */
-    static String inBoth(String value, QuantityFormat shown) {
-        Matcher quantity = QUANTITY.matcher(value);
-        if (!quantity.matches()) {
-            return asWritten(value);
-        }
-        double number = Double.parseDouble(quantity.group(1));
-        return UNITS.stream()
-                .filter(known -> known.unit().symbol().equals(quantity.group(2)))
-                .findFirst()
-                .map(known -> known.inBoth(number, shown))
-                .orElse(value);
+    private static String quantity(MatchResult found, QuantityFormat shown) {
+        String around = found.group(1) == null ? "" : found.group(1);
+        Known known = UNITS.get(found.group(5).toLowerCase(Locale.ROOT));
+        String last = around + known.shown(found.group(4), !around.isEmpty(), shown);
+        return found.group(2) == null ? last : known.shown(found.group(2), false, shown) + found.group(3) + last;
     }
 }

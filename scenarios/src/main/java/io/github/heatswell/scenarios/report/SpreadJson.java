@@ -5,6 +5,7 @@ import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.study.StudyResult;
+import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -75,7 +76,11 @@ final class SpreadJson {
             inputs.add(new Json()
                     .with("name", input.name())
                     .with("unit", input.unit())
-                    .with("value", input.words())
+                    .with(
+                            "value",
+                            PageWords.inUnits(
+                                    input.words(),
+                                    QuantityFormat.ascii(answer.scenario().units())))
                     .with("low", input.input().distribution().low())
                     .with("centre", input.input().distribution().centre())
                     .with("high", input.input().distribution().high())

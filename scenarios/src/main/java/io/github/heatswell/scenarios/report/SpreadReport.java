@@ -40,8 +40,6 @@ public final class SpreadReport {
     private static final double PERCENT = 100;
     private static final double[] SHARES = {0.05, 0.25, 0.5, 0.75, 0.95};
 
-    private static final String USUALLY = "+- ";
-
     private final SpreadAnswer answer;
     private final StudyResult result;
     private final Optional<Chart> chart;
@@ -186,19 +184,12 @@ public final class SpreadReport {
                     PageWords.capitalised(input.label()),
                     signed(answer.onPeak(i)),
                     signed(answer.onRelieved(i)),
-                    words(input, shown)));
+                    PageWords.inUnits(input.words(), shown)));
         }
         return new Grid(
                 "Rank correlation (-1 to 1) of each input with peak and discharge",
                 List.of("Input", "Peak", "Discharge", "Value"),
                 rows);
-    }
-
-    /** What is known of an input; what is only usual reads in the units of the reader, and shares in those of all. */
-    private String words(VariedHouse.Input input, QuantityFormat shown) {
-        return answer.house().usual() && input.words().startsWith(USUALLY)
-                ? USUALLY + PageWords.inUnits(input.words().substring(USUALLY.length()), shown)
-                : input.words();
     }
 
     private static String signed(double correlation) {

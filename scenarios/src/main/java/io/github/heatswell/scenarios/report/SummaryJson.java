@@ -7,6 +7,7 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 
 /**
@@ -76,8 +77,8 @@ final class SummaryJson {
                         scenario.assumptions(),
                         assumption -> new Json()
                                 .with("field", assumption.field())
-                                .with("value", assumption.value())
-                                .with("basis", assumption.basis()))
+                                .with("value", inUnits(assumption.value()))
+                                .with("basis", inUnits(assumption.basis())))
                 .each(
                         "changes",
                         scenario.changes(),
@@ -92,6 +93,10 @@ final class SummaryJson {
                                 .with("low", field.low())
                                 .with("high", field.high()))
                 .with("input", scenario.source());
+    }
+
+    private String inUnits(String words) {
+        return PageWords.inUnits(words, QuantityFormat.ascii(scenario.units()));
     }
 
     private Json run() {

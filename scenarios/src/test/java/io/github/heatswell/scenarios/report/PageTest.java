@@ -39,7 +39,7 @@ class PageTest {
             assertTrue(line.lowestGauge() <= gauge - error, line.when());
             assertTrue(line.highestGauge() >= gauge + error, line.when());
         }
-        assertTrue(check.steps().stream().anyMatch(step -> step.contains("77\u00a0L (20.3\u00a0gal)")));
+        assertTrue(check.steps().stream().anyMatch(step -> step.contains("77\u00a0L")));
         assertTrue(check.remarks().contains("No relief valve is expected to discharge."));
         assertTrue(
                 check.remarks().get(0).startsWith("This sheet is for the house with a vessel of 12"),
@@ -107,13 +107,13 @@ class PageTest {
                 .filter(grid -> grid.caption().startsWith("What can be done"))
                 .findFirst()
                 .orElseThrow();
-        assertEquals("0\u00a0m\u00b3 (0\u00a0gal)", choices.rows().get(1).get(3));
+        assertEquals("0\u00a0m\u00b3", choices.rows().get(1).get(3));
         section(content, "For the fitter: the expansion vessel");
         StringBuilder page = new StringBuilder();
         HtmlPage.write(content, page);
         assertTrue(page.indexOf("would drip") > 0, "a size that is far too small is not said to hold");
-        assertTrue(page.indexOf("331.15 K = 58\u00a0\u00b0C") > 0, "a temperature is no difference");
-        assertTrue(page.indexOf("49\u00a0K (88.2\u00a0\u00b0F)") > 0, "a difference is no temperature");
+        assertTrue(page.indexOf(">58\u00a0\u00b0C<") > 0, "a temperature is no difference");
+        assertTrue(page.indexOf(">49\u00a0K<") > 0, "a difference is no temperature");
     }
 
     private static Document.Section section(Document document, String title) {

@@ -42,7 +42,7 @@ final class Samples {
     }
 
     private static Document full(String text, UnitSystem units) {
-        QuantityFormat shown = QuantityFormat.printed(units).inBoth();
+        QuantityFormat shown = CommandResult.onPage(units);
         Block.Picture picture = new Block.Picture(out -> out.append(PICTURE), text, text);
         Grid few = new Grid("Few columns", List.of("What", "Value"), List.of(List.of(text, "1"), List.of("b", text)));
         Grid many = new Grid(
