@@ -129,14 +129,16 @@ class BrowserTest {
 
     private void assertSheets(String page, String paper, int fewest, int most) throws Exception {
         Path file = folder.resolve("sheet.html");
-        Files.writeString(file, page.replace("@page {", "@page { size: " + paper + ";"));
+        Files.writeString(
+                file,
+                page.replaceFirst("@page \\{ size: \\w+; }", "").replace("@page {", "@page { size: " + paper + ";"));
         String pdf = new String(browser.print(file), StandardCharsets.ISO_8859_1);
         long sheets =
                 Pattern.compile("/Type\\s*/Page\\b(?!s)").matcher(pdf).results().count();
         assertTrue(sheets >= fewest && sheets <= most, paper + ": " + sheets + " sheets");
         assertTrue(
                 pdf.contains(paper.equals("A4") ? "/MediaBox [0 0 594.95996 841.91998]" : "/MediaBox [0 0 612 792]"),
-                pdf);
+                paper);
     }
 
     private void assertFits(List<String> pages) throws Exception {
