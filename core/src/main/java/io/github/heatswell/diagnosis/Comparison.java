@@ -26,6 +26,12 @@ final class Comparison {
 
     private static final double CLOSE = 40;
 
+    /**
+     * A cause whose first look ends at more than so many times the least sum of squares is followed no further: of 90 causes, no second
+     * look brought one from beyond that to the best.
+     */
+    private static final double LOST = 5;
+
     /** So many causes are looked at thoroughly after the first look at all. */
     private static final int THOROUGHLY = 4;
 
@@ -36,7 +42,7 @@ final class Comparison {
      */
     private static final double ROUGHNESS = 2.25;
 
-    /** So many causes are looked at closely however far behind the quick look left them, where the description is not the best. */
+    /** So many causes are looked at closely even if far behind, though not {@link #LOST}, where the description is not the best. */
     private static final int RUNNERS_UP = 3;
 
     /** A check is sought that tells the best from one of so many. */
@@ -66,6 +72,11 @@ final class Comparison {
 
     /** A hypothesis with the end of its search. */
     private record Ended(Trial trial, Search.End end, List<Profile> profiles) {
+
+        /** The same cause with another end of its search. */
+        Ended at(Search.End other) {
+            return new Ended(trial, other, profiles);
+        }
 
         /** What this end says of the circumstances of another trial, in their order: of each the number with the same name. */
         double[] circumstances(Trial other) {
@@ -147,7 +158,7 @@ final class Comparison {
             return Optional.empty();
         }
         Ended quick = search(hypotheses.get(0), described, target.beforeDraws());
-        return Optional.of(new Ended(quick.trial, Search.closer(quick.trial, quick.end, new double[0]), List.of()));
+        return Optional.of(quick.at(Search.closer(quick.trial, quick.end, new double[0])));
     }
 
     /**
@@ -162,15 +173,19 @@ final class Comparison {
                 ? first
                 : workers.map(
                         first,
-                        ended -> new Ended(
-                                ended.trial,
-                                Search.again(
-                                        ended.trial, ended.end, earlier.get().circumstances(ended.trial), false),
-                                List.of()));
+                        ended -> ended.at(Search.again(
+                                ended.trial, ended.end, earlier.get().circumstances(ended.trial), false)));
         Ended least = screened.stream()
                 .min(Comparator.comparingDouble(e -> e.end.cost()))
                 .orElseThrow();
-        List<Ended> second = again(screened, least);
+        double lost = CLOSE
+                + LOST * screened.stream().mapToDouble(e -> e.end.rough()).min().orElseThrow();
+        List<Ended> alone = again(screened, least, lost);
+        Ended nearest = alone.stream()
+                .min(Comparator.comparingDouble(e -> e.end.cost()))
+                .orElseThrow();
+        List<Ended> second = workers.map(
+                alone, ended -> ended.at(Search.sharing(ended.trial, ended.end, nearest.circumstances(ended.trial))));
         Ended better = second.stream()
                 .min(Comparator.comparingDouble(e -> e.end.cost()))
                 .orElseThrow();
@@ -184,13 +199,9 @@ final class Comparison {
                         .orElseThrow();
         List<Ended> all = workers.map(
                 second,
-                ended -> ended.isContained()
-                                || ended.criterion(1) <= among
+                ended -> ended.end.rough() < lost && (ended.isContained() || ended.criterion(1) <= among)
                                 || ended.end.cost() < CONTENDING * better.end.cost() + CLOSE
-                        ? new Ended(
-                                ended.trial,
-                                Search.closer(ended.trial, ended.end, better.circumstances(ended.trial)),
-                                List.of())
+                        ? ended.at(Search.closer(ended.trial, ended.end, better.circumstances(ended.trial)))
                         : ended);
         double worth = contending(all);
         List<Ended> profiled = workers.map(all, ended -> ended.criterion(1) < worth ? profiled(ended) : ended);
@@ -204,9 +215,9 @@ final class Comparison {
 
     /**
      * A cause that leaves something unexplained is tried once more with the circumstances of the one that came closest, thoroughly
-     * if it is among the first; the house as described in any case, so that no fault is named for want of a search.
+     * if it is among the first; the house as described unless it is lost, so that no fault is named for want of a search.
      */
-    private List<Ended> again(List<Ended> screened, Ended least) {
+    private List<Ended> again(List<Ended> screened, Ended least, double lost) {
         double worth = screened.stream()
                 .mapToDouble(e -> e.criterion(1))
                 .sorted()
@@ -215,12 +226,13 @@ final class Comparison {
                 .orElseThrow();
         double explained = CONTENDING * screened.get(0).trial.target().count();
         return workers.map(screened, ended -> {
-            if (ended.end.cost() < explained && !ended.isContained()) {
+            boolean stays = ended.end.cost() < explained && !ended.isContained() || ended.end.rough() > lost;
+            if (stays) {
                 return ended;
             }
             boolean thorough = ended.isContained() || ended.criterion(1) <= worth;
             double[] circumstances = least.circumstances(ended.trial);
-            return new Ended(ended.trial, Search.again(ended.trial, ended.end, circumstances, thorough), List.of());
+            return ended.at(Search.again(ended.trial, ended.end, circumstances, thorough));
         });
     }
 
@@ -232,7 +244,7 @@ final class Comparison {
                 end = Search.closer(ended.trial, end, other.circumstances(ended.trial));
             }
         }
-        return new Ended(ended.trial, end, ended.profiles);
+        return ended.at(end);
     }
 
     /** The criterion below which a hypothesis is looked at along its profiles. */

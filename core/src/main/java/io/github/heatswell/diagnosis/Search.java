@@ -27,19 +27,23 @@ final class Search {
     /** The change of a position for a derivative: small against what matters, large against the events of a run. */
     static final double DIFFERENCE = 0.02;
 
-    private static final Effort SCREENING = new Effort(8, 2e-3);
-    private static final Effort FINISHING = new Effort(20, 5e-5);
-    private static final Effort PROFILING = new Effort(5, 2e-3);
-    private static final int MAX_RENEWALS = 6;
+    private static final Effort SCREENING = new Effort(8, 2e-3, 0.3);
+    private static final Effort FINISHING = new Effort(12, 5e-5, 0.03);
+    private static final Effort PROFILING = new Effort(5, 2e-3, 0.1);
+    private static final int MAX_RENEWALS = 4;
+    /** So many steps in a row are taken with slopes that only the step before has changed. */
+    private static final int MOST_UPDATES = 2;
+
     private static final int RIDGES = 3;
     /** Steps along a ridge in standard deviations. */
-    private static final List<Double> ALONG = List.of(-8.0, -3.0, -1.0, 1.0, 3.0, 8.0);
+    private static final List<Double> ALONG = List.of(-6.0, -2.0, 2.0, 6.0);
 
     /** A gain in the sum of squares below this changes no conclusion. */
     private static final double WORTH_IT = 0.3;
 
-    private static final Breadth QUICK = new Breadth(2, 1);
-    private static final Breadth THOROUGH = new Breadth(4, 3);
+    private static final Breadth QUICK = new Breadth(2, 1, false);
+    private static final Breadth AGAIN = new Breadth(2, 1, true);
+    private static final Breadth THOROUGH = new Breadth(4, 3, true);
     private static final int BEGINNINGS = 16;
     private static final double BEGINNING = 0.3;
     /** How warm a tank may be, as shares of the range. */
@@ -69,11 +73,17 @@ final class Search {
         }
     }
 
-    /** When a search may stop: after so many iterations, or when an iteration gains less than this share. */
-    private record Effort(int iterations, double gain) {}
+    /** When a search may stop: after so many iterations, or when one gains less than this share, or less of the sum of squares. */
+    private record Effort(int iterations, double gain, double least) {
 
-    /** Of how many starts the surroundings are looked at, and how many of these are followed. */
-    private record Breadth(int promising, int followed) {}
+        /** Whether so little is gained from one norm of the residuals to the next. */
+        boolean isEnough(double before, double after) {
+            return before >= after && before * before - after * after < Math.max(2 * gain * after * after, least);
+        }
+    }
+
+    /** Of how many starts the surroundings are looked at, how many of these are followed, and whether the end is, with all readings. */
+    private record Breadth(int promising, int followed, boolean finely) {}
 
     /**
      * Where a search ended.
@@ -81,11 +91,12 @@ final class Search {
      * @param position the position
      * @param cost the sum of squares there
      * @param settled whether a search that went on from there is known to end there
+     * @param rough the sum of squares of the {@linkplain Trial#coarse() coarse} search that led there, by which causes are screened
      */
-    record End(double[] position, double cost, boolean settled) {
+    record End(double[] position, double cost, boolean settled, double rough) {
 
         End(double[] position, double cost) {
-            this(position, cost, false);
+            this(position, cost, false, cost);
         }
     }
 
@@ -103,15 +114,30 @@ final class Search {
      * @param thorough whether it is worth more than a quick look
      */
     static End again(Trial trial, End from, double[] circumstances, boolean thorough) {
-        double[] other = new double[from.position().length];
-        int shared = Math.min(circumstances.length, other.length);
-        System.arraycopy(circumstances, circumstances.length - shared, other, other.length - shared, shared);
-        List<double[]> starts = new ArrayList<>(trial.starts(other));
+        List<double[]> starts = new ArrayList<>(trial.starts(with(new double[from.position().length], circumstances)));
         if (thorough) {
             starts.addAll(trial.starts());
         }
-        End end = everywhere(trial, starts, thorough ? THOROUGH : QUICK);
+        Breadth once = trial.simpler() == trial ? QUICK : AGAIN;
+        End end = everywhere(trial, starts, thorough ? THOROUGH : once);
         return end.cost() < from.cost() ? end : from;
+    }
+
+    /** Where a search ended, or the same place with what a better cause says of everything else: twins are found together or not at all. */
+    static End sharing(Trial trial, End from, double[] circumstances) {
+        Search search = new Search(trial, -1, SCREENING);
+        search.cost(search.begun(with(from.position(), circumstances)));
+        return search.bestCost < from.cost()
+                ? new End(search.bestPosition, search.bestCost, false, from.rough())
+                : from;
+    }
+
+    /** A position with other last coordinates. */
+    private static double[] with(double[] position, double... circumstances) {
+        double[] other = position.clone();
+        int shared = Math.min(circumstances.length, other.length);
+        System.arraycopy(circumstances, circumstances.length - shared, other, other.length - shared, shared);
+        return other;
     }
 
     private static End everywhere(Trial trial, List<double[]> starts, Breadth breadth) {
@@ -124,15 +150,17 @@ final class Search {
                 .limit(breadth.followed)
                 .toList();
         Search search = new Search(trial, -1, SCREENING);
+        double rough = Double.POSITIVE_INFINITY;
         for (End start : followed) {
             first.bestCost = Double.POSITIVE_INFINITY;
             first.follow(start.position());
+            rough = Math.min(rough, first.bestCost);
             search.cost(first.bestPosition);
         }
-        if (breadth.followed > 1) {
+        if (breadth.finely) {
             search.follow(search.bestPosition);
         }
-        return new End(search.bestPosition, search.bestCost);
+        return new End(search.bestPosition, search.bestCost, false, rough);
     }
 
     /** Positions, the closest to the readings first. Each is simulated once, right after it was found, and not at each comparison. */
@@ -223,11 +251,8 @@ final class Search {
     static End closer(Trial trial, End from, double[] circumstances) {
         Search search = new Search(trial, -1, FINISHING);
         search.cost(from.position());
-        double[] other = from.position().clone();
-        int shared = Math.min(circumstances.length, other.length);
-        System.arraycopy(circumstances, circumstances.length - shared, other, other.length - shared, shared);
-        if (shared > 0) {
-            search.cost(search.begun(other));
+        if (circumstances.length > 0) {
+            search.cost(search.begun(with(from.position(), circumstances)));
         }
         double[] start = search.bestPosition;
         boolean same = Arrays.equals(start, from.position());
@@ -235,18 +260,21 @@ final class Search {
             return from;
         }
         search.warmed();
-        for (int i = 0; i < MAX_RENEWALS; i++) {
+        for (int i = 0; i < MAX_RENEWALS && search.bestCost > WORTH_IT; i++) {
             double before = search.bestCost;
             search.follow(search.bestPosition);
+            double followed = search.bestCost;
             search.ridges();
-            search.scanned(search.bestPosition, NEAR);
+            if (i == 0 || followed - search.bestCost > WORTH_IT) {
+                search.scanned(search.bestPosition, NEAR);
+            }
             search.begun(search.bestPosition);
             if (before - search.bestCost < WORTH_IT) {
                 break;
             }
         }
         boolean settled = same && search.bestPosition == start;
-        return dry(trial, new End(search.bestPosition, search.bestCost, settled));
+        return dry(trial, new End(search.bestPosition, search.bestCost, settled, from.rough()));
     }
 
     /**
@@ -281,7 +309,7 @@ final class Search {
         for (int draw : trial.guessed().toArray()) {
             double[] without = trial.without(draw, best.position());
             double cost = Trial.sumOfSquares(trial.residuals(without));
-            best = cost < best.cost() + worth ? new End(without, cost) : best;
+            best = cost < best.cost() + worth ? new End(without, cost, false, end.rough()) : best;
         }
         return best;
     }
@@ -351,16 +379,24 @@ final class Search {
                             .maxIterations(effort.iterations)
                             .maxEvaluations(3 * effort.iterations)
                             .parameterValidator(point -> new ArrayRealVector(trial.clamp(point.toArray()), false))
-                            .checker((iteration, before, after) -> before.getCost() >= after.getCost()
-                                    && before.getCost() - after.getCost() < effort.gain * after.getCost())
+                            .checker((iteration, before, after) -> effort.isEnough(before.getCost(), after.getCost()))
                             .build());
         } catch (MathRuntimeException atItsEnd) {
             // out of iterations, or no step improves any more: the best position seen is the answer
         }
     }
 
-    /** Residuals and their derivatives. */
+    /**
+     * Residuals and their derivatives: from differences at first and after every {@link #MOST_UPDATES} steps, and in between as the
+     * last step has it (Broyden, "A class of methods for solving nonlinear simultaneous equations", Mathematics of Computation 19, 1965;
+     * from memory), which costs no run.
+     */
     private final class Residuals implements ValueAndJacobianFunction {
+        private RealMatrix slopes;
+        private double[] at;
+        private double[] there;
+        private int updates = MOST_UPDATES;
+
         @Override
         public Pair<RealVector, RealMatrix> value(RealVector point) {
             return new Pair<>(computeValue(point.toArray()), computeJacobian(point.toArray()));
@@ -374,9 +410,31 @@ final class Search {
         @Override
         public RealMatrix computeJacobian(double[] position) {
             double[] here = residuals(position).clone();
-            RealMatrix jacobian = new Array2DRowRealMatrix(here.length, position.length);
             double[] home = position.clone();
-            for (int i = position.length - 1; i >= 0; i--) {
+            if (updates < MOST_UPDATES && !Arrays.equals(home, at)) {
+                slopes = updated(home, here);
+                updates++;
+            } else {
+                slopes = differences(home, here);
+                updates = 0;
+            }
+            at = home;
+            there = here;
+            return slopes;
+        }
+
+        /** The slopes nearest to those before that the last step agrees with. */
+        private RealMatrix updated(double[] home, double[] here) {
+            RealVector step = new ArrayRealVector(home, false).subtract(new ArrayRealVector(at, false));
+            RealVector missed = new ArrayRealVector(here, false)
+                    .subtract(new ArrayRealVector(there, false))
+                    .subtract(slopes.operate(step));
+            return slopes.add(missed.mapDivide(step.dotProduct(step)).outerProduct(step));
+        }
+
+        private RealMatrix differences(double[] home, double[] here) {
+            RealMatrix jacobian = new Array2DRowRealMatrix(here.length, home.length);
+            for (int i = home.length - 1; i >= 0; i--) {
                 if (held[i]) {
                     continue;
                 }
@@ -385,9 +443,9 @@ final class Search {
                 if (trial.clamp(aside)[i] != aside[i]) {
                     aside[i] = home[i] - DIFFERENCE;
                 }
-                double[] there = residuals(aside);
+                double[] moved = residuals(aside);
                 for (int j = 0; j < here.length; j++) {
-                    jacobian.setEntry(j, i, (there[j] - here[j]) / (aside[i] - home[i]));
+                    jacobian.setEntry(j, i, (moved[j] - here[j]) / (aside[i] - home[i]));
                 }
             }
             return jacobian;

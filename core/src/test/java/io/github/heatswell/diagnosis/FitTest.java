@@ -165,7 +165,7 @@ class FitTest {
         Search.End poor = new Search.End(new double[] {0, 5, 0, 0}, 1e3);
         Search.End closer = Search.closer(trial, poor, new double[] {0.8, 0, 0});
         assertEquals(SUPPLY_MEAN, trial.values(closer.position())[1], 100);
-        Search.End settled = new Search.End(poor.position(), poor.cost(), true);
+        Search.End settled = new Search.End(poor.position(), poor.cost(), true, poor.cost());
         assertTrue(
                 Search.closer(trial, settled, new double[] {0.8, 0, 0}).cost() < poor.cost(),
                 "readings on site alone too, where no beginning is looked for");
