@@ -38,6 +38,12 @@ public final class DiagnosisStory {
     /** Weights are about equal down to this share of the greatest; own judgement. */
     private static final double ABOUT_EQUAL = 0.9;
 
+    /** From these weights on a cause is called settled, or likely; own judgement. */
+    private static final double SETTLED = 0.9;
+
+    private static final double LIKELY = 0.75;
+    private static final double EVEN = 0.5;
+
     /** The findings that say why heated water has nowhere to go, of a house without any vessel and of one with. */
     private static final Set<String> NO_VESSEL = Set.of("expansion-control-missing", "bypass-opens-too-late");
 
@@ -99,15 +105,29 @@ public final class DiagnosisStory {
                             + " to the mains: these readings can't tell which.");
         }
         if (result.misfit()) {
-            return plain("These readings don't settle it: none of the causes looked at explains them.");
+            return plain("Open. These readings don't settle it: none of the causes looked at explains them.");
         }
         if (asDescribed()) {
-            return plain(ordinary() + "The readings agree with the house as described.");
+            return plain((!heated() ? "Open. " : isSettled() ? "Settled. " : "Likely. ") + ordinary()
+                    + "The readings agree with the house as described.");
         }
-        return plain(
-                tested.size() == 1
-                        ? "The likeliest cause is this: " + result.best().inWords() + "."
-                        : "These readings don't settle it: " + tested.size() + " causes would explain them.");
+        if (isSettled() || isLikely()) {
+            return plain((isSettled() ? "Settled. The cause is this: " : "Likely. The cause that fits best is this: ")
+                    + result.best().inWords() + ".");
+        }
+        int alike = result.alike().size();
+        int untested = result.untested().size();
+        return plain("Open. These readings don't settle it: " + alike + " causes would explain them"
+                + (untested == 0 ? "." : ", " + untested + " of which they hardly test."));
+    }
+
+    private boolean isSettled() {
+        return result.isDecided() && result.best().weight() >= SETTLED;
+    }
+
+    /** Whether one cause stands out: it is likelier than all others together, or far likelier if others explain the readings too. */
+    private boolean isLikely() {
+        return result.best().weight() > (result.tested().size() == 1 ? EVEN : LIKELY);
     }
 
     /**
@@ -129,8 +149,12 @@ public final class DiagnosisStory {
             all.add(plain(
                     "Perhaps a value of the description is wrong, water was drawn and nobody noted it, or it is a cause that was"
                             + " not looked at."));
-        } else if (!asDescribed() && tested.size() > 1) {
-            all.add(plain("The likeliest are these: " + named(tested) + "."));
+        } else if (!asDescribed() && !isSettled()) {
+            List<HypothesisFit> others = isLikely() ? tested.subList(1, tested.size()) : tested;
+            String said = isLikely()
+                    ? "These would explain the readings too: "
+                    : tested.size() == 1 ? "The likeliest is this: " : "The likeliest are these: ";
+            others.stream().findFirst().ifPresent(any -> all.add(plain(said + named(others) + ".")));
         }
         strays().ifPresent(all::add);
         if (!result.misfit() && asDescribed() && tested.size() > 1) {
@@ -168,7 +192,7 @@ public final class DiagnosisStory {
         }
         return tested.get(0).cause() == Cause.AS_DESCRIBED
                 ? "The house as described is the weightiest."
-                : "The weightiest is this: " + named(tested) + ".";
+                : "The weightiest is this: " + name(tested.get(0)) + ".";
     }
 
     /** The reseat pressure that was only assumed, where the likeliest cause rests on another. */

@@ -90,16 +90,16 @@ class DiagnosisStoryTest {
         HypothesisFit described = fit(Cause.AS_DESCRIBED, 0, 0.9, NONE);
         String agree = "The readings agree with the house as described.";
         assertEquals(
-                "Ordinary expansion: the heated water has nowhere to go. Fit an expansion vessel. " + agree,
+                "Settled. Ordinary expansion: the heated water has nowhere to go. Fit an expansion vessel. " + agree,
                 answer(WITHOUT_VESSEL, described));
-        assertEquals(agree, answer(VESSEL, described));
+        assertEquals("Settled. " + agree, answer(VESSEL, described));
         HotWaterSystem isolated = FaultlessHouse.house()
                 .vessel(FaultlessHouse.vessel(18, 4)
                         .condition(ExpansionVessel.Condition.ISOLATED)
                         .build())
                 .build();
         assertEquals(
-                "Ordinary expansion: the heated water has nowhere to go, because the expansion vessel is behind a closed"
+                "Settled. Ordinary expansion: the heated water has nowhere to go, because the expansion vessel is behind a closed"
                         + " isolating valve. With the heater off and the water cool, open that valve and secure it. "
                         + agree,
                 answer(isolated, described));
@@ -110,13 +110,13 @@ class DiagnosisStoryTest {
                 .addVessel(FaultlessHouse.vessel(8, 4).build())
                 .build();
         assertEquals(
-                "Ordinary expansion: the heated water has too little room, because “vessel 1” has lost its gas. Have that"
+                "Settled. Ordinary expansion: the heated water has too little room, because “vessel 1” has lost its gas. Have that"
                         + " put right. " + agree,
                 answer(one, described));
         PressureLog constant = PressureLog.builder(new double[] {0, 60, 120}, new double[] {4e5, 4e5, 4e5})
                 .build();
         assertEquals(
-                agree + " They show no heat-up, so they say nothing about one.",
+                "Open. " + agree + " They show no heat-up, so they say nothing about one.",
                 story(WITHOUT_VESSEL, constant, described).answer().text(UnitSystem.SI),
                 "nothing was heated");
     }
@@ -150,7 +150,7 @@ class DiagnosisStoryTest {
         Misfit.Stray low = new Misfit.Stray(3_600, 3.2e5, 5e5, false, false);
         Misfit one = new Misfit(1, 0, 0, 0, 1, 100, List.of(low));
         assertEquals(
-                "The readings agree with the house as described. One of 100 readings is not explained: 1 h after the first"
+                "Settled. The readings agree with the house as described. One of 100 readings is not explained: 1 h after the first"
                         + " the gauge read 3.2 bar, where 5 bar was expected.",
                 answer(VESSEL, fit(Cause.AS_DESCRIBED, 0, 0.9, one)));
         Misfit first = new Misfit(1, 0, 0, 0, 1, 100, List.of(new Misfit.Stray(0, 4e5, 3e5, false, false)));
@@ -211,12 +211,16 @@ class DiagnosisStoryTest {
                 fit(Cause.CHECK_VALVE_PASSES, 2, 0.2, NONE),
                 fit(Cause.RELIEF_OPENS_LOW, 3, 0.1, NONE));
         assertEquals(
-                "These readings don't settle it: 4 causes would explain them.",
+                "Open. These readings don't settle it: 4 causes would explain them.",
                 many.verdict().text(UnitSystem.SI));
         assertEquals(
                 "The likeliest are these: water is lost at a tap or elsewhere; air is trapped in the piping; the check valve"
                         + " leaks water back to the mains; the relief valve opens at a lower pressure than described.",
                 many.details().text(UnitSystem.SI));
+        assertEquals(
+                "Likely. The cause that fits best is this: water is lost at a tap or elsewhere. These would explain the"
+                        + " readings too: air is trapped in the piping.",
+                answer(VESSEL, fit(Cause.LEAK, 0, 0.8, NONE), fit(Cause.TRAPPED_AIR, 3, 0.2, NONE)));
         DiagnosisStory five = story(
                 VESSEL,
                 log().build(),
@@ -382,13 +386,13 @@ class DiagnosisStoryTest {
         String agree = "The readings agree with the house as described.";
         assertTrue(answer(WITHOUT_VESSEL, supply, close).contains(agree));
         assertEquals(
-                "These readings don't settle it: 2 causes would explain them. The likeliest are these: the supply pressure"
+                "Open. These readings don't settle it: 2 causes would explain them. The likeliest are these: the supply pressure"
                         + " differs from the description; the house as described.",
                 answer(VESSEL, supply, close));
         assertFalse(answer(WITHOUT_VESSEL, supply, fit(Cause.AS_DESCRIBED, 2, 0.3, SERIOUS))
                 .contains(agree));
         assertEquals(
-                "The likeliest cause is this: the supply pressure differs from the description.",
+                "Likely. The cause that fits best is this: the supply pressure differs from the description.",
                 answer(WITHOUT_VESSEL, supply, fit(Cause.AS_DESCRIBED, 7, 0.03, NONE)));
         assertEquals(
                 List.of(close, supply),

@@ -33,9 +33,11 @@ final class DiagnosisCells {
                 : weight < HARDLY ? "under " + shown.share(HARDLY) : shown.share(weight);
     }
 
-    /** What stands behind a cause in a list: whether the readings say anything of it. */
+    /** What stands behind a cause in a list: whether the readings say anything of it, or rule it out. */
     String standing(HypothesisFit fit) {
-        return result.untested().contains(fit) ? ", not tested by these readings" : "";
+        return result.untested().contains(fit)
+                ? ", not tested by these readings"
+                : result.misfit() || result.alike().contains(fit) ? "" : ", as good as ruled out";
     }
 
     String value(SiteCheck check, double value) {

@@ -232,7 +232,7 @@ class DiagnoseCommandTest {
         assertTrue(
                 text.contains("A tyre gauge at the gas valve of the vessel, 4.2 bar 1.5 bar, DIFFERS"), outcome.out());
         assertTrue(
-                text.contains("The likeliest cause is this: the vessel has lost part of its precharge"), outcome.out());
+                text.contains("Settled. The cause is this: the vessel has lost part of its precharge"), outcome.out());
     }
 
     @ParameterizedTest
