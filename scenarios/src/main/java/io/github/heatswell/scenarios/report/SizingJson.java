@@ -1,11 +1,15 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.narrative.Narrative;
+import io.github.heatswell.narrative.SizeAdvice;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.scenarios.choice.SupplyTable;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.VesselAnswer.FormulaAnswer;
 import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Costs;
+import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.sizing.SizingReconciliation;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
@@ -36,6 +40,11 @@ final class SizingJson {
                         "hazard_with_vessel",
                         answer.proposed().flatMap(RunResult::hazard).map(Event::kind))
                 .program(answer.scenario().name())
+                .with(
+                        "answer",
+                        Narrative.of(answer.advice())
+                                .answer()
+                                .text(answer.scenario().units()))
                 .with("outcome", sizing.outcome())
                 .pressure("supply_static", sizing.supplyStatic().absolute(atmosphere), atmosphere)
                 .with("run_counted_s", (double) answer.counted().toSeconds())
@@ -51,9 +60,46 @@ final class SizingJson {
                         sizing.lowerSupplyTo()
                                 .map(supply ->
                                         new Json().pressure("pressure", supply.absolute(atmosphere), atmosphere)))
+                .with("lower_supply", answer.supplies().cheapest().map(this::lower))
+                .each("supplies", answer.supplies().columns(), this::column)
                 .each("formulas", answer.formulas(), this::formula)
                 .with("water", water(answer.scenario().costs()))
                 .balances(answer.balances());
+    }
+
+    /** The lower supply that is advised, with the vessel that goes with it. */
+    private Json lower(SizeAdvice.LowerSupply lower) {
+        return new Json()
+                .pressure("reducing_valve", lower.supply().valve().absolute(atmosphere), atmosphere)
+                .with("reducing_valve_fitted", lower.supply().fitted())
+                .pressure("supply_static", lower.supply().standing().absolute(atmosphere), atmosphere)
+                .with("volume_m3", lower.volume())
+                .pressure("precharge", lower.precharge().absolute(atmosphere), atmosphere)
+                .with("present_vessel", lower.owned())
+                .with("price", lower.price().map(price -> price.amount().doubleValue()))
+                .with("currency", lower.price().map(NominalSize.Price::currency))
+                .with(
+                        "certainty",
+                        answer.lowered().flatMap(VesselAnswer::certainty).map(SizingJson::certainty))
+                .with(
+                        "hazard_with_vessel",
+                        answer.lowered()
+                                .flatMap(VesselAnswer::proposed)
+                                .flatMap(RunResult::hazard)
+                                .map(Event::kind));
+    }
+
+    /** What the sizes would do at a supply; the present one has no setting. */
+    private Json column(SupplyTable.Column column) {
+        return new Json()
+                .with(
+                        "reducing_valve",
+                        column.setting()
+                                .map(setting ->
+                                        new Json().pressure("pressure", setting.absolute(atmosphere), atmosphere)))
+                .pressure("supply_static", column.sizing().supplyStatic().absolute(atmosphere), atmosphere)
+                .known("holds_from_m3", column.sure())
+                .each("sizes", column.sizing().nominal(), this::vessel);
     }
 
     private Json bound(SizingTarget.Bound bound) {

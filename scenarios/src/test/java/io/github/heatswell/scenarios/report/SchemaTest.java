@@ -11,13 +11,18 @@ import com.networknt.schema.SpecVersion;
 import com.networknt.schema.ValidationMessage;
 import io.github.heatswell.assessment.RulesHere;
 import io.github.heatswell.diagnosis.Parameter;
+import io.github.heatswell.narrative.SizeAdvice;
 import io.github.heatswell.place.Place;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.outlook.HouseOutlook;
 import io.github.heatswell.scenarios.spread.HouseSpread;
+import io.github.heatswell.units.Decimals;
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -68,6 +73,29 @@ class SchemaTest {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         SizingJson.of(VesselChoice.of(Catalogue.read(name)).build().answer()).write(out);
         assertEquals(Set.of(), SIZING.validate(out.toString(StandardCharsets.UTF_8), InputFormat.JSON));
+    }
+
+    /** Regression: the second answer that the papers give, a lower supply with its vessel, was on the papers alone. */
+    @Test
+    void aSizingCarriesWhatItsPapersSay() throws IOException {
+        VesselAnswer answer = VesselChoice.of(Catalogue.read("ridge-house")
+                        .with(List.of(Change.of("supply.pressure=79 psi"), Change.of("site.place=us-upc"))))
+                .build()
+                .answer();
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        SizingJson.of(answer).write(out);
+        String json = out.toString(StandardCharsets.UTF_8);
+        assertEquals(Set.of(), SIZING.validate(json, InputFormat.JSON));
+        SizeAdvice.LowerSupply lower = answer.supplies().cheapest().orElseThrow();
+        double air = answer.scenario().system().site().atmosphere();
+        String told = json.substring(json.indexOf("\"lower_supply\""));
+        for (String said : List.of(
+                "\"volume_m3\" : " + Decimals.significant(lower.volume(), 10),
+                "\"reducing_valve_absolute_pa\" : " + Decimals.significant(lower.supply().valve().absolute(air), 10),
+                "\"holds_from_m3\" : " + Decimals.significant(lower.volume(), 10))) {
+            assertTrue(told.contains(said), said + " in " + told);
+        }
+        assertTrue(json.contains("set to " + QuantityFormat.unicode(UnitSystem.US).pressure(lower.supply().valve().gauge(air))), json);
     }
 
     @ParameterizedTest
