@@ -306,6 +306,21 @@ public record Narrative(
     }
 
     /**
+     * What of several vessels is to be put right before a size counts: for every sheet that goes by that size.
+     *
+     * @param advice the sizing
+     * @return the sentences; empty where there are no several, or all are right
+     */
+    public static Optional<Statement> first(SizeAdvice advice) {
+        List<Statement> said = new SizingStory(Objects.requireNonNull(advice, "advice")).first();
+        if (said.isEmpty()) {
+            return Optional.empty();
+        }
+        said.set(0, said.get(0).then("."));
+        return Optional.of(Statement.joined(" ", said));
+    }
+
+    /**
      * What the years will do to a house: when dripping begins, how sure that is, and when to check and pump.
      *
      * @param outlook the years ahead

@@ -46,6 +46,17 @@ final class SizingStory {
 
     /** The answer in sentences, the first without its full stop; a valve that cannot close goes first, since no vessel cures it. */
     List<Statement> sentences() {
+        List<Statement> said = first();
+        int first = said.size();
+        answer(said);
+        if (first > 0) {
+            said.set(first, said.get(first).then("."));
+        }
+        return said;
+    }
+
+    /** What of several vessels is to be put right before a size counts, the first without its full stop; none where all are right. */
+    List<Statement> first() {
         List<Statement> said = new ArrayList<>();
         VesselVerdict.outOfService(house).ifPresent(dead -> {
             said.add(dead);
@@ -55,11 +66,6 @@ final class SizingStory {
             said.add(said.isEmpty() ? charges : charges.then("."));
             said.add(plain("Have that put right first, then size again. What follows takes the charges as they are."));
         });
-        int first = said.size();
-        answer(said);
-        if (first > 0) {
-            said.set(first, said.get(first).then("."));
-        }
         return said;
     }
 

@@ -150,6 +150,17 @@ record Document(
                             || !either.page().isEmpty());
         }
 
+        /** The same below what has to be minded first. */
+        Section below(List<String> minded) {
+            return new Section(
+                    title,
+                    form,
+                    Stream.concat(
+                                    minded.stream().map(said -> new Block.Paragraph(said, Block.Tone.ANSWER)),
+                                    blocks.stream())
+                            .toList());
+        }
+
         /** The same on the page alone. */
         Section onPage() {
             return new Section(title, Form.PAGE, blocks);

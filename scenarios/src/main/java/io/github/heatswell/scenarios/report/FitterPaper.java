@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * The paper for whoever fits a vessel or looks after it: what to buy, what to do before, during and after, what to write down, and a
@@ -45,6 +46,7 @@ final class FitterPaper {
     /**
      * A vessel and its settings.
      *
+     * @param name what it is called, after a blank, where there are several; else empty
      * @param house the house with it
      * @param vessel the vessel
      * @param chargeGauge what it is to be charged to (Pa, gauge)
@@ -53,12 +55,40 @@ final class FitterPaper {
      * @param coldPeakGauge the highest pressure of a heat-up from cold with it (Pa, gauge); empty where none was run
      */
     private record Work(
+            String name,
             HotWaterSystem house,
             ExpansionVessel vessel,
             double chargeGauge,
             double supplyGauge,
             boolean bought,
             OptionalDouble coldPeakGauge) {
+
+        /** A vessel that is there, with the charge by the rule of the findings; empty if it has failed or none is allowed. */
+        private static Optional<Work> present(HotWaterSystem house, int index) {
+            ExpansionVessel vessel = house.vessels().get(index);
+            return PrechargeTarget.of(house, index)
+                    .filter(target -> target.isAllowed() && vessel.condition() != ExpansionVessel.Condition.WATERLOGGED)
+                    .map(target -> new Work(
+                            house.hasSeveralVessels()
+                                    ? " \u201c" + house.vesselNames().get(index) + "\u201d"
+                                    : "",
+                            house,
+                            vessel,
+                            target.pumpToGauge(),
+                            target.pumpToGauge() + house.head(vessel.height()),
+                            false,
+                            OptionalDouble.empty()));
+        }
+
+        /** Each of the vessels that are there, or the new one alone. */
+        private List<Work> each() {
+            return bought || !house.hasSeveralVessels()
+                    ? List.of(this)
+                    : IntStream.range(0, house.vessels().size())
+                            .boxed()
+                            .flatMap(index -> present(house, index).stream())
+                            .toList();
+        }
 
         private String charge(QuantityFormat shown) {
             return shown.pressure(chargeGauge);
@@ -93,13 +123,13 @@ final class FitterPaper {
             List<Block.Blanks.Line> lines = new ArrayList<>();
             lowered.ifPresent(supply -> lines.add(new Block.Blanks.Line(
                     "Reducing valve set to, with a little water running", supply.valve(shown), true)));
+            each().forEach(one -> lines.add(new Block.Blanks.Line(
+                    bought
+                            ? "Precharge, before the vessel is connected"
+                            : "Precharge" + one.name + ", with the water side drained",
+                    one.charge(shown),
+                    true)));
             lines.addAll(List.of(
-                    new Block.Blanks.Line(
-                            bought
-                                    ? "Precharge, before the vessel is connected"
-                                    : "Precharge, with the water side drained",
-                            charge(shown),
-                            true),
                     new Block.Blanks.Line("Supply, cold, with no water running", shown.pressure(supplyGauge), true),
                     new Block.Blanks.Line(
                             "Thermostat set at",
@@ -115,10 +145,10 @@ final class FitterPaper {
             return new Block.Blanks("As left: what should be, and what was read", lines, false);
         }
 
-        /** A tag for the vessel. */
+        /** A tag for the vessel, which has a name where there are several. */
         private Block tag(QuantityFormat shown) {
             return new Block.Blanks(
-                    "Expansion vessel: cut out and tie to it",
+                    "Expansion vessel" + name + ": cut out and tie to it",
                     List.of(
                             new Block.Blanks.Line("Volume", shown.volume(vessel.volume()), false),
                             new Block.Blanks.Line("Precharge", charge(shown), false),
@@ -155,14 +185,8 @@ final class FitterPaper {
                         shown.pressure(target.pumpToGauge()),
                         fallen(target, shown),
                         house.vessel()
-                                .filter(vessel -> vessel.condition() != ExpansionVessel.Condition.WATERLOGGED)
-                                .map(vessel -> new Work(
-                                        house,
-                                        vessel,
-                                        target.pumpToGauge(),
-                                        target.pumpToGauge() + house.head(vessel.height()),
-                                        false,
-                                        OptionalDouble.empty()))))
+                                .flatMap(vessel ->
+                                        Work.present(house, house.vessels().indexOf(vessel)))))
                 .orElseGet(
                         () -> new FitterPaper(house.vessels().isEmpty(), STATIC, general().fallen, Optional.empty()));
     }
@@ -189,6 +213,7 @@ final class FitterPaper {
                 shown.pressure(charge),
                 of(house, shown).fallen,
                 Optional.of(new Work(
+                        "",
                         house,
                         vessel,
                         charge,
@@ -226,7 +251,7 @@ final class FitterPaper {
         }
         work.ifPresent(vessel -> {
             blocks.add(vessel.asLeft(lowered, shown));
-            blocks.add(vessel.tag(shown));
+            vessel.each().forEach(one -> blocks.add(one.tag(shown)));
         });
         return new Document.Section("For the fitter: the expansion vessel", Document.Form.PAPER, blocks);
     }

@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * What a run answers: its report, and its files.
@@ -127,6 +128,7 @@ public final class Results {
                             Block.ListKind.QUOTED_BULLETS)
                     .onPage());
         }
+        forTheAuthority(shown).map(Block::onPage).ifPresent(said::add);
         said.addAll(advice.check().reasons());
         sections.add(new Document.Section("The answer", said));
         if (mayBeFitted(shown)) {
@@ -155,6 +157,22 @@ public final class Results {
         return result.first(Event.Kind.WORKING_PRESSURE_EXCEEDED).isPresent()
                 ? document
                 : document.withinWorkingPressure(result.system().tank().workingPressureGiven());
+    }
+
+    /** Which command makes the sheet that an inspector wants; of a house whose vessel there is, or could be. */
+    private Optional<Block> forTheAuthority(QuantityFormat shown) {
+        Optional<String> against = result.system()
+                .vessel()
+                .filter(present -> !result.system().hasSeveralVessels())
+                .map(present -> " --against "
+                        + NextStep.shut(QuantityFormat.ascii(shown.units()).volume(present.volume())));
+        return mayBeFitted(shown) && (against.isPresent() || advice.sizes().isPresent())
+                ? Optional.of(new Block.Paragraph(
+                        "An inspector asks for more: 'heatswell size" + against.orElse("")
+                                + "' with this house makes the sheet"
+                                + " \u201cFor the authority\u201d, with clauses, plates and two sizes held against the limit.",
+                        Block.Tone.QUIET))
+                : Optional.empty();
     }
 
     private boolean durationAssumed() {

@@ -152,9 +152,9 @@ public final class SizingReport {
         said.addAll(work(fitter.isPresent(), authority.isPresent(), shown));
         said.addAll(check.reasons());
         sections.add(new Document.Section("The answer", said));
-        fitter.ifPresent(sections::add);
+        fitter.map(paper -> paper.below(first(shown))).ifPresent(sections::add);
         check.section(shown).ifPresent(sections::add);
-        authority.ifPresent(sections::add);
+        authority.map(paper -> paper.below(first(shown))).ifPresent(sections::add);
         sections.add(PageSizes.section(costs(shown)).inAppendix());
         sections.add(PageFindings.section(found, shown).onPageInAppendix());
         sections.add(PageBasis.of(work.scenario(), !check.readings().isEmpty() && authority.isEmpty(), shown)
@@ -184,17 +184,27 @@ public final class SizingReport {
                 .map(vessel -> FitterPaper.of(run.system(), shown).at(lowered).section(shown));
     }
 
+    /** What is to be minded before a size is bought or allowed, on the sheets that go by it. */
+    private List<String> first(QuantityFormat shown) {
+        return Stream.concat(
+                        Narrative.first(work.advice()).map(said -> said.text(shown)).stream(),
+                        work
+                                .tooSmall()
+                                .map(small -> "The vessel of "
+                                        + shown.volume(small.vessel().volume()) + " that was bought is too small"
+                                        + work.recommended()
+                                                .map(enough ->
+                                                        ": it takes one of at least " + shown.volume(enough.volume()))
+                                                .orElse("")
+                                        + ".")
+                                .stream())
+                .toList();
+    }
+
     /** What to do, and which sheet is for whom. */
     private List<Block> work(boolean fitter, boolean authority, QuantityFormat shown) {
-        List<String> steps = new ArrayList<>();
+        List<String> steps = new ArrayList<>(first(shown));
         String house = "";
-        work.tooSmall()
-                .map(small -> "The vessel of " + shown.volume(small.vessel().volume()) + " that was bought is too small"
-                        + work.recommended()
-                                .map(enough -> ": it takes one of at least " + shown.volume(enough.volume()))
-                                .orElse("")
-                        + ".")
-                .ifPresent(steps::add);
         lowered.map(supply -> "Have " + supply.set(shown) + ". The supply must then stand at " + supply.standing(shown)
                         + ": read a gauge before the vessel is charged.")
                 .ifPresent(steps::add);

@@ -162,6 +162,35 @@ class AuthorityPaperTest {
         assertTrue(sure.contains("Given were those of supply pressure; the others are common practice"), sure);
     }
 
+    /** Regression: that a size counts only once the vessels that are there are put right was said on the first sheet alone. */
+    @Test
+    void whatIsToBePutRightFirstStandsOnEverySheetThatGoesByTheSize() {
+        Scenario house = ScenarioReader.read("poplar", """
+                site: { place: us-ipc }
+                supply: { arrangement: check-valve, pressure: 68 psi, water: 50 degF }
+                tank: { volume: 80 gal, material: steel, working-pressure: 150 psi }
+                heater: { energy: gas, input: 60000 Btu/h, set-point: 140 degF }
+                relief: [{ opens: 150 psi, opens-at: 210 degF }]
+                vessel: { name: over the heater, volume: 2 gal, precharge: 68 psi }
+                vessels: [{ name: in the garage, volume: 4.5 gal, precharge: 20 psi }]
+                run: { duration: 3 h }
+                """);
+        VesselAnswer answer = VesselChoice.of(house).build().answer();
+        assertTrue(answer.recommended().isPresent());
+        Document page = new SizingReport(answer, UnitSystem.US).content(CommandResult.onPage(UnitSystem.US));
+        for (String sheet : List.of("The answer", "For the fitter", "For the authority")) {
+            String said = page.sections().stream()
+                    .filter(section -> section.title().startsWith(sheet))
+                    .findFirst()
+                    .map(Pages::onPage)
+                    .orElseThrow()
+                    .toString();
+            assertTrue(
+                    said.contains("\u201cin the garage\u201d is charged to 20") && said.contains("then size again"),
+                    sheet + ": " + said);
+        }
+    }
+
     /** Where no vessel is needed and nobody asks for one, there is nothing to put to an authority. */
     @Test
     void aHouseThatNeedsNoVesselHasNoPaper() {

@@ -128,6 +128,27 @@ class FitterPaperTest {
                 .contains("heatswell size"));
     }
 
+    /** Regression: of several vessels only the first had a line and a tag. */
+    @Test
+    void eachOfSeveralVesselsHasItsLineAndItsTag() {
+        HotWaterSystem house = Catalogue.read("orchard-lodge-two-vessels").system();
+        List<Block.Blanks> forms = FitterPaper.of(house, SHOWN).section(SHOWN).blocks().stream()
+                .filter(Block.Blanks.class::isInstance)
+                .map(Block.Blanks.class::cast)
+                .toList();
+        assertEquals(3, forms.size());
+        for (int i = 0; i < 2; i++) {
+            String name = "\u201c" + house.vesselNames().get(i) + "\u201d";
+            String charge =
+                    SHOWN.pressure(PrechargeTarget.of(house, i).orElseThrow().pumpToGauge());
+            assertEquals(
+                    new Block.Blanks.Line("Precharge " + name + ", with the water side drained", charge, true),
+                    forms.get(0).lines().get(i));
+            assertTrue(forms.get(i + 1).caption().contains(name), forms.toString());
+            assertEquals(charge, forms.get(i + 1).lines().get(1).value());
+        }
+    }
+
     /** Contract: the list names the charge by the one rule there is, and none that a plate forbids. */
     @Test
     void theChargeIsThatOfTheFindings() {

@@ -116,6 +116,15 @@ class PageTest {
         assertTrue(page.indexOf(">49\u00a0K<") > 0, "a difference is no temperature");
     }
 
+    /** A person whose house is cured wants to show it to an inspector. */
+    @Test
+    void theRunOfACuredHouseTellsHowToMakeTheSheetForTheAuthority() throws IOException {
+        String cured = Pages.text(page(Catalogue.read("orchard-lodge-vessel"), UnitSystem.SI));
+        assertTrue(cured.contains("heatswell size --against 12L&#39; with this house"), "the vessel that is there");
+        String open = Pages.text(page(Catalogue.read("ferry-cottage"), UnitSystem.SI));
+        assertFalse(open.contains("For the authority"), "a house that needs no vessel");
+    }
+
     private static Document.Section section(Document document, String title) {
         return document.sections().stream()
                 .filter(section -> section.title().equals(title))

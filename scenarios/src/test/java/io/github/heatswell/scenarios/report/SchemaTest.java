@@ -91,11 +91,16 @@ class SchemaTest {
         String told = json.substring(json.indexOf("\"lower_supply\""));
         for (String said : List.of(
                 "\"volume_m3\" : " + Decimals.significant(lower.volume(), 10),
-                "\"reducing_valve_absolute_pa\" : " + Decimals.significant(lower.supply().valve().absolute(air), 10),
+                "\"reducing_valve_absolute_pa\" : "
+                        + Decimals.significant(lower.supply().valve().absolute(air), 10),
                 "\"holds_from_m3\" : " + Decimals.significant(lower.volume(), 10))) {
             assertTrue(told.contains(said), said + " in " + told);
         }
-        assertTrue(json.contains("set to " + QuantityFormat.unicode(UnitSystem.US).pressure(lower.supply().valve().gauge(air))), json);
+        assertTrue(
+                json.contains("set to "
+                        + QuantityFormat.unicode(UnitSystem.US)
+                                .pressure(lower.supply().valve().gauge(air))),
+                json);
     }
 
     @ParameterizedTest
