@@ -111,9 +111,14 @@ public final class DiagnosisStory {
             return plain((!heated() ? "Open. " : isSettled() ? "Settled. " : "Likely. ") + ordinary()
                     + "The readings agree with the house as described.");
         }
+        String shared = shared();
         if (isSettled() || isLikely()) {
-            return plain((isSettled() ? "Settled. The cause is this: " : "Likely. The cause that fits best is this: ")
+            return plain(shared
+                    + (isSettled() ? "Settled. The cause is this: " : "Likely. The cause that fits best is this: ")
                     + result.best().inWords() + ".");
+        }
+        if (!shared.isEmpty()) {
+            return plain(shared + "Which of them it is stays open.");
         }
         int alike = result.alike().size();
         int untested = result.untested().size();
@@ -128,6 +133,41 @@ public final class DiagnosisStory {
     /** Whether one cause stands out: it is likelier than all others together, or far likelier if others explain the readings too. */
     private boolean isLikely() {
         return result.best().weight() > (result.tested().size() == 1 ? EVEN : LIKELY);
+    }
+
+    /** What several causes that would explain the readings have in common, as far as the readings test them; else nothing. */
+    private String shared() {
+        int tested = result.tested().size();
+        return tested == 1 || !isShut()
+                ? ""
+                : (ordinary().isEmpty()
+                                ? "The heated water has nowhere to go: the expansion vessel takes none. "
+                                : ordinary())
+                        + "That is so in each of the " + tested
+                        + " causes that these readings speak for. ";
+    }
+
+    /** Whether heated water has nowhere to go in any of the causes that would explain the readings. */
+    private boolean isShut() {
+        boolean described = !ordinary().isEmpty();
+        boolean alone = house.vessels().size() == 1 && house.supply().arrangement() != Supply.Arrangement.DIRECT;
+        return heated()
+                && (described || alone)
+                && result.tested().stream().allMatch(fit -> fit.cause().shutsIn(described));
+    }
+
+    /**
+     * Whether the answer, whatever the cause, is a vessel for a house in which heated water has nowhere to go.
+     *
+     * @return true if it has nowhere to go in the house as described, nor in any cause that would explain the readings
+     */
+    public boolean asksForVessel() {
+        return !hazards.isOverpressure()
+                && !isUnmoved()
+                && !result.misfit()
+                && !opened()
+                && !ordinary().isEmpty()
+                && (asDescribed() || isShut());
     }
 
     /**

@@ -402,6 +402,43 @@ class DiagnosisStoryTest {
                 story(VESSEL, log().build(), supply, close).listed());
     }
 
+    /** Regression: an owner was told of four causes, and not that each of them calls for a vessel. */
+    @Test
+    void whatTheLikelyCausesShareComesFirst() {
+        HypothesisFit[] shut = {
+            fit(Cause.LEAK, 0, 0.36, NONE),
+            fit(Cause.REDUCING_VALVE_CREEPS, 0.1, 0.36, NONE),
+            fit(Cause.AS_DESCRIBED, 4, 0.05, SERIOUS)
+        };
+        DiagnosisStory story = story(WITHOUT_VESSEL, log().build(), shut);
+        assertEquals(
+                "Ordinary expansion: the heated water has nowhere to go. Fit an expansion vessel. That is so in each of the"
+                        + " 3 causes that these readings speak for. Which of them it is stays open.",
+                story.verdict().text(UnitSystem.SI));
+        assertTrue(story.asksForVessel());
+        String open = "Open. These readings don't settle it: 2 causes would explain them.";
+        for (Cause room : List.of(Cause.CHECK_VALVE_PASSES, Cause.TRAPPED_AIR, Cause.RELIEF_STUCK_OPEN)) {
+            DiagnosisStory wide = story(WITHOUT_VESSEL, log().build(), shut[0], fit(room, 1, 0.3, NONE));
+            assertEquals(open, wide.verdict().text(UnitSystem.SI), room.words());
+            assertFalse(wide.asksForVessel());
+        }
+        assertEquals(
+                open, story(VESSEL, log().build(), shut[0], shut[1]).verdict().text(UnitSystem.SI));
+        HypothesisFit[] idle = {fit(Cause.VESSEL_WATERLOGGED, 0, 0.5, NONE), fit(Cause.VESSEL_ISOLATED, 0, 0.5, NONE)};
+        DiagnosisStory cut = story(VESSEL, log().build(), idle);
+        assertTrue(
+                cut.verdict()
+                        .text(UnitSystem.SI)
+                        .startsWith("The heated water has nowhere to go: the expansion vessel takes none. That is so in"
+                                + " each of the 2 causes"),
+                cut.verdict().text(UnitSystem.SI));
+        assertFalse(cut.asksForVessel(), "its valve may only be shut");
+        HotWaterSystem two = VESSEL.toBuilder()
+                .addVessel(FaultlessHouse.vessel(8, 4).build())
+                .build();
+        assertEquals(open, story(two, log().build(), idle).verdict().text(UnitSystem.SI));
+    }
+
     /** Regression: a cause that left the highest reading unexplained was called over 95 % sure. */
     @Test
     void theHighestReadingMustBeExplained() {

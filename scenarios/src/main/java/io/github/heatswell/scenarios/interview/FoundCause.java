@@ -10,10 +10,12 @@ import java.util.Optional;
  * What readings were found to say, and what follows for the rest of the job. The remedies are common practice, no source.
  *
  * @param cause the cause on which the diagnosis decided; empty if it left that open
+ * @param shut whether, the cause being open, heated water has nowhere to go in any that is left
  */
-record FoundCause(Optional<Cause> cause) {
+record FoundCause(Optional<Cause> cause, boolean shut) {
 
     private static final String OPEN = "open";
+    private static final String SHUT = "shut-in";
 
     FoundCause {
         Objects.requireNonNull(cause, "cause");
@@ -22,14 +24,16 @@ record FoundCause(Optional<Cause> cause) {
     /** What was remembered under a word; empty if nothing was. */
     static Optional<FoundCause> of(String word) {
         return Optional.ofNullable(word)
-                .map(kept -> new FoundCause(Arrays.stream(Cause.values())
-                        .filter(one -> word(one).equals(kept))
-                        .findFirst()));
+                .map(kept -> new FoundCause(
+                        Arrays.stream(Cause.values())
+                                .filter(one -> word(one).equals(kept))
+                                .findFirst(),
+                        kept.equals(SHUT)));
     }
 
     /** The word under which it is remembered. */
     String word() {
-        return cause.map(FoundCause::word).orElse(OPEN);
+        return cause.map(FoundCause::word).orElse(shut ? SHUT : OPEN);
     }
 
     private static String word(Cause cause) {
@@ -51,8 +55,11 @@ record FoundCause(Optional<Cause> cause) {
 
     private String remedy() {
         if (cause.isEmpty()) {
-            return "The readings leave the cause open. The guide goes on with the house as described; a vessel helps only if it is"
-                    + " expansion.";
+            return shut
+                    ? "The readings leave the cause open, but in none that is left has the heated water anywhere to go. The next"
+                            + " step says which vessel it needs."
+                    : "The readings leave the cause open. The guide goes on with the house as described; a vessel helps only if it is"
+                            + " expansion.";
         }
         return switch (cause.get()) {
             case AS_DESCRIBED ->

@@ -422,7 +422,9 @@ public final class Guide {
             }
             run("diagnose", files.toArray(String[]::new));
             if (status == 0) {
-                FoundCause cause = new FoundCause(next.flatMap(NextStep::cause));
+                FoundCause cause = new FoundCause(
+                        next.flatMap(NextStep::cause),
+                        next.filter(step -> step.command().equals("size")).isPresent());
                 vessel.put(FOUND, cause.word());
                 dialogue.blankLine();
                 boolean closed = fitting().isClosed();

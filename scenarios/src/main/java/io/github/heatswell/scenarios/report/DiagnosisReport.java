@@ -59,7 +59,10 @@ public final class DiagnosisReport {
                 .then(
                         answer.story().isOverpressure()
                                 ? NextStep.afterHazard()
-                                : NextStep.afterDiagnosis(answer.scenario().system(), answer.result()));
+                                : NextStep.afterDiagnosis(
+                                        answer.scenario().system(),
+                                        answer.result(),
+                                        answer.story().asksForVessel()));
     }
 
     private static LoggedRuns logged(DiagnosisAnswer answer, PressureLog log) {

@@ -261,10 +261,13 @@ public record NextStep(String command, List<Change> changes, int about, Optional
         return to(works(house) ? "outlook" : "rules");
     }
 
-    /** After a diagnosis: the run, whose sheet says what to read and when, where the cause is open or none explains the readings. */
-    static NextStep afterDiagnosis(HotWaterSystem house, DiagnosisResult result) {
+    /**
+     * After a diagnosis: the run, whose sheet says what to read and when, where the cause is open or none explains the readings; the
+     * size, where a vessel is the answer whatever the cause.
+     */
+    static NextStep afterDiagnosis(HotWaterSystem house, DiagnosisResult result, boolean asksForVessel) {
         if (result.misfit() || !result.isDecided()) {
-            return to("run"); // the same command again would give the same answer
+            return to(asksForVessel ? "size" : "run"); // the same command again would give the same answer
         }
         Cause cause = result.best().cause();
         return new NextStep(

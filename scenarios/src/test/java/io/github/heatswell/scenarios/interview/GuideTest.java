@@ -239,6 +239,17 @@ class GuideTest {
         }
     }
 
+    /** What every cause that is left calls for is said, also where the readings do not settle which it is. */
+    @Test
+    void anOpenCauseThatCallsForAVesselIsNoDeadEnd() throws IOException {
+        next.put("diagnose", NextStep.to("size"));
+        lead(0, List.of("", "log.csv", "quit"));
+        assertTrue(flat().contains("in none that is left has the heated water anywhere to go."), said);
+        assertFalse(flat().contains("helps only if"), said);
+        lead(0, WHOLE.subList(3, WHOLE.size()));
+        assertTrue(flat().contains("The readings left the cause open"), said);
+    }
+
     /** Whoever begins anew is asked everything again, also after a pause. */
     @Test
     void itCanBeBegunAnew() throws IOException {
