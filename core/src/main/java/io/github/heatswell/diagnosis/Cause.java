@@ -37,7 +37,9 @@ public enum Cause {
     /** The mixing valve behind the tank lets hotter water by than it is set to. A hazard. Only a reading at a tap can show it. */
     MIXING_VALVE_PASSES("the mixing valve delivers hotter water to the taps than its setting"),
     /** A tap drips or water is lost elsewhere. */
-    LEAK("water is lost at a tap or elsewhere");
+    LEAK("water is lost at a tap or elsewhere"),
+    /** The gauge shows the same whatever the pressure. Looked at only where a log does not move. */
+    GAUGE_STUCK("the gauge does not move: its cock is shut, it is clogged, or it is broken");
 
     private final String words;
 

@@ -97,7 +97,7 @@ final class Comparison {
         }
 
         double criterion(double inflation) {
-            int open = trial.hypothesis().open().size() + trial.guessedDraws(end.position());
+            int open = trial.hypothesis().numbers() + trial.guessedDraws(end.position());
             return end.cost() / inflation
                     + open * Math.log(Math.max(2, trial.target().readings()));
         }

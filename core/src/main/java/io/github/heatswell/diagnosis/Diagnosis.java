@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Finds the cause behind readings. Each cause is fitted to them by least squares on the simulation; the Bayesian
@@ -128,7 +129,7 @@ public final class Diagnosis {
      * @return what the readings say
      */
     public DiagnosisResult run() {
-        List<Hypothesis> hypotheses = Hypothesis.of(house).stream()
+        List<Hypothesis> hypotheses = Stream.concat(Hypothesis.of(house).stream(), Stream.of(Hypothesis.gaugeStuck()))
                 .filter(hypothesis -> !without.contains(hypothesis.cause()) && canShow(hypothesis.cause()))
                 .toList();
         return new Comparison(house, Target.fine(log, spots, reseatAssumed, draws), threads)
@@ -136,8 +137,14 @@ public final class Diagnosis {
                 .with(over);
     }
 
-    /** No pressure reading shows what a mixing valve does; without a reading at a tap it could never be ruled out. */
+    /**
+     * No pressure reading shows what a mixing valve does; without a reading at a tap it could never be ruled out. Nor is a gauge stuck
+     * that moves.
+     */
     private boolean canShow(Cause cause) {
+        if (cause == Cause.GAUGE_STUCK) {
+            return log != null && log.rests();
+        }
         return cause != Cause.MIXING_VALVE_PASSES || spots.all().containsKey(SiteCheck.HOT_TAP);
     }
 

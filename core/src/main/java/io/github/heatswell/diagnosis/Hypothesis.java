@@ -44,6 +44,16 @@ record Hypothesis(Cause cause, String device, Consumer<SuspectHouse> change, Lis
         return Possible.of(house);
     }
 
+    /** That the house is as described, and only the gauge does not show it. */
+    static Hypothesis gaugeStuck() {
+        return new Hypothesis(Cause.GAUGE_STUCK, "", house -> {}, List.of());
+    }
+
+    /** How many numbers it leaves to the readings: its own, and what a gauge that does not move happens to show. */
+    int numbers() {
+        return open.size() + (cause == Cause.GAUGE_STUCK ? 1 : 0);
+    }
+
     /** The house under this hypothesis, with given parameter values. */
     HotWaterSystem house(HotWaterSystem described, List<FreeParameter> parameters, double[] values) {
         SuspectHouse house = cause.isOfVessel()

@@ -219,7 +219,6 @@ public final class PressureLog {
      * @return true if no reading differs by 0.05 bar while the water gets 20 K warmer, or the heater is on for an hour in all
      */
     public boolean restsWhileHeated() {
-        double lowest = Arrays.stream(gauge).min().orElseThrow();
         double[] kelvin = IntStream.range(0, count())
                 .filter(i -> temperature(i).isPresent())
                 .mapToDouble(i -> temperature(i).orElseThrow())
@@ -229,8 +228,12 @@ public final class PressureLog {
                 .filter(i -> burnerOn(i - 1))
                 .mapToDouble(i -> time(i) - time(i - 1))
                 .sum();
-        return highest() - lowest < UNMOVED
-                && (warmer >= MUCH_WARMER || heated + new BurnerColumn(this).seenHeating() >= LONG_HEATED);
+        return rests() && (warmer >= MUCH_WARMER || heated + new BurnerColumn(this).seenHeating() >= LONG_HEATED);
+    }
+
+    /** Whether no reading differs by 0.05 bar from another. */
+    boolean rests() {
+        return highest() - Arrays.stream(gauge).min().orElseThrow() < UNMOVED;
     }
 
     /**

@@ -16,6 +16,8 @@ final class Trial {
 
     /** A residual (standard uncertainties) for what cannot be simulated: worse than anything that can. */
     private static final double HOPELESS = 1e3;
+    /** What a gauge that is stuck still shows of a pressure (-): not nothing, which no reading could be traced back to. */
+    private static final double UNMOVED = 1e-6;
     /** Further from the described value (standard deviations) no search begins. */
     private static final double MOST_LIKELY = 3;
     /** So many layers show when a tank calls for heat, in a tenth of the time that a dozen take. */
@@ -224,6 +226,9 @@ final class Trial {
 
     /** Gauge and thermometer at a position. */
     private Forecaster.Instruments instruments(double[] position) {
+        if (hypothesis.cause() == Cause.GAUGE_STUCK) {
+            return new Forecaster.Instruments(circumstances.beginning(), UNMOVED, 0);
+        }
         double zero = 0;
         double scale = 1;
         double warmer = 0;

@@ -129,6 +129,26 @@ class SightingTest {
                 () -> described.evidence().toString());
     }
 
+    /** A gauge that rests while the heater is seen on for an hour and a half is stuck, as far as it goes; one that moves is none. */
+    @Test
+    void aGaugeThatRestsWhileHeatedIsACauseOfItsOwn() {
+        HotWaterSystem house = Abbey.plain().build();
+        double[] times = {0, 600, 1_200, 1_800, 3_600, 5_400, 7_200};
+        double[] rests = {3e5, 3e5, 3e5, 3.02e5, 3e5, 3e5, 3e5};
+        PressureLog log = PressureLog.builder(times, rests)
+                .build()
+                .seen(List.of(
+                        Sighting.of(Sighting.Kind.HEATER_ON, 600, 600),
+                        Sighting.of(Sighting.Kind.HEATER_ON, 5_400, 5_400)));
+        DiagnosisResult result =
+                Diagnosis.builder(house).log(log).threads(2).build().run();
+        HypothesisFit stuck = result.of(Cause.GAUGE_STUCK).orElseThrow();
+        assertTrue(result.alike().contains(stuck), () -> result.fits().toString());
+        assertTrue(stuck.weight() > weight(result, Cause.AS_DESCRIBED), "a gauge that works would have risen");
+        assertTrue(log.restsWhileHeated(), "as the verdict says");
+        assertTrue(diagnosed(house).of(Cause.GAUGE_STUCK).isEmpty(), "a gauge that moves");
+    }
+
     /** When the heater came on bounds the start of the run, as a column of the burner does. */
     @Test
     void theHeaterThatWasSeenSetsTheStart() {

@@ -90,6 +90,8 @@ record FoundCause(Optional<Cause> cause, boolean shut) {
                 "The taps get too hot: have the mixing valve mended first. Until then the water scalds.";
             case TRAPPED_AIR ->
                 "Bleed the air from the piping: run the taps until none comes. It cushions the pressure only until it dissolves.";
+            case GAUGE_STUCK ->
+                "The gauge does not move. Open its cock, or screw another gauge onto a hose tap, and take the readings again.";
             case LEAK -> "Find the tap or joint that loses water and have it mended.";
         };
     }
@@ -111,8 +113,12 @@ record FoundCause(Optional<Cause> cause, boolean shut) {
     /** Whether it has to be put right before a vessel can be sized. */
     boolean holds() {
         return cause.filter(one -> switch (one) {
-                    case SUPPLY_PRESSURE, VESSEL_ISOLATED, RELIEF_OPENS_HIGH, WATER_TOO_HOT, MIXING_VALVE_PASSES ->
-                        true;
+                    case SUPPLY_PRESSURE,
+                            VESSEL_ISOLATED,
+                            RELIEF_OPENS_HIGH,
+                            WATER_TOO_HOT,
+                            MIXING_VALVE_PASSES,
+                            GAUGE_STUCK -> true;
                     default -> false;
                 })
                 .isPresent();
