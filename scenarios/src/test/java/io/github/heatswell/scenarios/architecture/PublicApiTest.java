@@ -39,8 +39,7 @@ class PublicApiTest {
             "diagnosis.Hazard",
             "scenarios.readings.LogReader$LogFile",
             "study.VarianceShares",
-            "system.Shell$CylinderBuilder",
-            "units.Symbols");
+            "system.Shell$CylinderBuilder");
 
     private static final JavaClasses ALL = OwnClasses.all();
 
