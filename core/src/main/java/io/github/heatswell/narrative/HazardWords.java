@@ -66,7 +66,7 @@ final class HazardWords {
     /** What the only run came to, as a sentence of its own. */
     Statement sentence() {
         if (hazard.kind() == Event.Kind.RELIEF_CHATTERS) {
-            return plain("relief valve chatters ")
+            return plain("the relief valve chatters ")
                     .then(when)
                     .then(": it opens and closes several times a second, at ")
                     .then(gauge(summary.gauge(hazard.pressureAbsolute())));

@@ -127,11 +127,11 @@ final class Incidents {
                     .filter(total -> total.name().equals(valve.name()))
                     .mapToDouble(Totals.Relief::volume)
                     .sum();
-            String name = only ? "relief valve" : "“" + valve.name() + "”";
+            String name = only ? "the relief valve" : "“" + valve.name() + "”";
             if (valve.condition() == ReliefFault.Condition.STUCK_OPEN) {
                 clauses.add(plain(name + " is stuck open and discharges ").then(volume(volume)));
             } else if (valve.condition() == ReliefFault.Condition.LEAKING_SEAT && volume >= DROP) {
-                clauses.add(plain("the seat of " + (only ? "the " : "") + name + " leaks ")
+                clauses.add(plain("the seat of " + name + " leaks ")
                         .then(volume(volume)));
             }
         }

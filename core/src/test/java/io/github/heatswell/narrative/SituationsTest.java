@@ -118,7 +118,7 @@ class SituationsTest {
                                 .addLeak(Leak.of(60, FlowUnit.MILLILITRE_PER_MINUTE, bar(4.2)))
                                 .draws(Houses.published("eu-s"))),
                 Arguments.of(
-                        "Relief valve is stuck open and discharges .* L; 11 draws take .* L from the tank",
+                        "The relief valve is stuck open and discharges .* L; 11 draws take .* L from the tank",
                         Houses.warm()
                                 .withoutReliefValves()
                                 .addReliefValve(Houses.valve("lid", 7, 5.6)
@@ -165,7 +165,7 @@ class SituationsTest {
                 .event(60, Event.Kind.RELIEF_CHATTERS, "lid", 7)
                 .summary();
         assertEquals(
-                "Relief valve chatters after 1 min: it opens and closes several times a second, at 7 bar",
+                "The relief valve chatters after 1 min: it opens and closes several times a second, at 7 bar",
                 headline(run));
         String warning = Narrative.of(run).hazard().orElseThrow().text(SI);
         assertTrue(warning.contains("No valve stands that for long."), warning);
