@@ -131,8 +131,7 @@ final class Incidents {
             if (valve.condition() == ReliefFault.Condition.STUCK_OPEN) {
                 clauses.add(plain(name + " is stuck open and discharges ").then(volume(volume)));
             } else if (valve.condition() == ReliefFault.Condition.LEAKING_SEAT && volume >= DROP) {
-                clauses.add(plain("the seat of " + name + " leaks ")
-                        .then(volume(volume)));
+                clauses.add(plain("the seat of " + name + " leaks ").then(volume(volume)));
             }
         }
         return clauses.isEmpty() ? Optional.empty() : Optional.of(Statement.joined("; ", clauses));

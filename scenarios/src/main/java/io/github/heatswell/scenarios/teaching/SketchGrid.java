@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.teaching;
 
 import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunResult;
@@ -11,7 +12,6 @@ import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.UnaryOperator;
 
 /** An empty graph to sketch curves into, with axes on which those of the lesson's runs have room and the minutes that matter are wide. */
@@ -153,10 +153,11 @@ final class SketchGrid {
                 byClock ? "time of day" : "time since the start (" + (unit == HOUR ? "h" : "min") + ")");
     }
 
-    /** The time of day (hours and minutes) at a time (s) of the run. */
+    /** The time of day at a time (s) of the run, on the clock of the picture. */
     private String clock(double time) {
-        long minutes = Math.round((shown.get(0).system().start().timeOfDay() + time) / MINUTE) % (24 * 60);
-        return String.format(Locale.ROOT, "%02d:%02d", minutes / 60, minutes % 60);
+        RunResult first = shown.get(0);
+        long minutes = Math.round((first.system().start().timeOfDay() + time) / MINUTE) % (24 * 60);
+        return Moments.of(first.system(), first.end()).clock(minutes);
     }
 
     private double value(RunResult result, int index) {

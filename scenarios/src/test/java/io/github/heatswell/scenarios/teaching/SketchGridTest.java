@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.teaching;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.report.Html;
 import io.github.heatswell.units.UnitSystem;
@@ -70,6 +71,12 @@ class SketchGridTest {
             String svg = drawn(lesson, UnitSystem.SI);
             assertEquals(clock, svg.contains(">time of day<"), lesson.id());
             assertEquals(!clock, svg.contains(">time since the start ("), lesson.id());
+            long begun = Math.round(first.system().start().timeOfDay() / 60);
+            assertTrue(
+                    !clock
+                            || svg.contains(">"
+                                    + Moments.of(first.system(), first.end()).clock(begun) + "<"),
+                    lesson.id() + " begins on another clock than its picture");
             List<String> ticks = TICK.matcher(svg)
                     .results()
                     .filter(tick -> tick.group(1).equals("middle"))
