@@ -142,13 +142,15 @@ interface AnswerKind {
         @Override
         public String understand(String line) {
             String plain = Spoken.of(line).plain();
+            Matcher agreed = YES_OR_NO.matcher(plain);
             // more words around the one that counts: the bell thing, a pressure regulator
+            Stream<String> parts = Stream.of(agreed.replaceFirst("$2").split("[,;]"));
+            // yes or no alone answers what can only be answered by that; what follows it answers anything else
+            Stream<String> alone = Stream.of(agreed.replaceFirst("$1")).filter(word -> shown.containsKey("yes"));
             return Stream.concat(
-                            Stream.of(line, plain, YES_OR_NO.matcher(plain).replaceFirst("$2")),
-                            Stream.concat(
-                                    Stream.of(plain.split("[,;]"))
-                                            .map(part -> Spoken.of(part).plain()),
-                                    Stream.of(YES_OR_NO.matcher(plain).replaceFirst("$1"))))
+                            Stream.of(line, plain),
+                            Stream.concat(Stream.concat(Stream.of(agreed.replaceFirst("$2")), parts), alone)
+                                    .map(part -> Spoken.of(part).plain()))
                     .map(part -> known(folded(part)))
                     .flatMap(Optional::stream)
                     .findFirst()
@@ -210,16 +212,18 @@ interface AnswerKind {
                 "(\\d+(?:\\.\\d+)?)( ?[a-zA-Z/\u00b0]*) ?(?:-|\u2013|\u2014|\\bto\\b|\\band\\b) ?(\\d+(?:\\.\\d+)?.*)",
                 Pattern.CASE_INSENSITIVE);
 
-        private static final Set<String> NONE_SPELLINGS = Set.of(NONE, "no", "n", "nothing");
+        private static final Set<String> NONE_SPELLINGS = Set.of(NONE, "no", "nothing");
 
         private final Kind<?> kind;
         private final Choice example;
         private final String none;
+        private final boolean grave;
 
-        private Quantity(Kind<?> kind, Choice example, String none) {
+        private Quantity(Kind<?> kind, Choice example, String none, boolean grave) {
             this.kind = kind;
             this.example = example;
             this.none = none;
+            this.grave = grave;
         }
 
         /**
@@ -229,12 +233,17 @@ interface AnswerKind {
          * @param example a sound answer in both unit systems
          */
         static Quantity of(Kind<?> kind, Choice example) {
-            return new Quantity(kind, example, "");
+            return new Quantity(kind, example, "", false);
         }
 
         /** The same, where "none" is an answer too; the words say when. */
         Quantity orNone(String when) {
-            return new Quantity(kind, example, when);
+            return new Quantity(kind, example, when, false);
+        }
+
+        /** The same, where so much follows from "none" that nothing else is taken for it. */
+        Quantity orNoneInSoManyWords(String when) {
+            return new Quantity(kind, example, when, true);
         }
 
         /** Whether an answer is a number, or two, without a unit, or with degrees that may be of either scale. */
@@ -261,7 +270,12 @@ interface AnswerKind {
 
         @Override
         public String understand(String line) {
-            if (!none.isEmpty() && NONE_SPELLINGS.contains(line.toLowerCase(Locale.ROOT))) {
+            String word = Spoken.of(line).plain().toLowerCase(Locale.ROOT);
+            if (!none.isEmpty() && NONE_SPELLINGS.contains(word)) {
+                if (grave && !word.equals(NONE)) {
+                    throw new IllegalArgumentException(
+                            "this may mean that you don't know: type dk for that, or none " + none);
+                }
                 return NONE;
             }
             String said = bare(line);

@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.interview;
 
 import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.scenarios.wording.Spoken;
 import io.github.heatswell.scenarios.wording.Wrapped;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -16,7 +17,7 @@ final class Dialogue {
     /** Longest answer; the rest is discarded. */
     private static final int LONGEST = 1000;
 
-    private static final Set<String> GO_ON = Set.of("yes", "y", "no", "n", "quit", "exit", "q");
+    private static final Set<String> GO_ON = Set.of("yes", "no", "quit", "exit", "q");
 
     private final Reader in;
     private final PrintWriter out;
@@ -48,11 +49,13 @@ final class Dialogue {
         say(kept + " keeps " + count
                 + " answers of an earlier interview. Continue from there? Type yes, or no to start over.");
         for (int asked = 0; asked < Interviewer.PATIENCE; asked++) {
-            Optional<String> answer = hear().map(line -> line.toLowerCase(Locale.ROOT));
+            Optional<String> answer = hear().map(line -> Spoken.of(line).plain().toLowerCase(Locale.ROOT));
             if (answer.isEmpty() || GO_ON.contains(answer.get())) {
                 return answer;
             }
-            say("Type yes to continue, no to start over, or quit to leave.");
+            say(
+                    "Type yes to go on with the first question that is not answered, no to forget the answers and start over, or"
+                            + " quit to leave and keep them.");
         }
         return Optional.empty();
     }

@@ -9,6 +9,7 @@ import io.github.heatswell.scenarios.interview.Question.Unknown;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.report.NextStep;
 import io.github.heatswell.scenarios.report.OutputException;
+import io.github.heatswell.scenarios.wording.Spoken;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
@@ -299,19 +300,35 @@ public final class Guide {
         dialogue.say(
                 "Press Enter to go on, or type quit, and the guide carries on here next time; back does the last step again, new"
                         + " begins with step 1.");
-        Optional<String> line = dialogue.hear();
-        if (line.isEmpty()) {
-            return Way.ENDED;
+        for (int asked = 0; asked < Interviewer.PATIENCE; asked++) {
+            Optional<String> line = dialogue.hear();
+            if (line.isEmpty()) {
+                return Way.ENDED;
+            }
+            String word = Spoken.of(line.get()).plain().toLowerCase(Locale.ROOT);
+            switch (word) {
+                case "", "yes", "next" -> {
+                    return Way.ON;
+                }
+                case "back" -> {
+                    at = Step.values()[Math.max(0, at.ordinal() - 1)];
+                    return Way.ON;
+                }
+                case "new" -> {
+                    vessel.clear();
+                    at = Step.DRIP;
+                    return Way.ON;
+                }
+                default -> {
+                    if (Interview.LEAVE.contains(word)) {
+                        return Way.LEFT;
+                    }
+                    dialogue.say(
+                            "Nothing is asked here, so this was not kept. Press Enter to go on, or type quit, back or new.");
+                }
+            }
         }
-        String word = line.get().toLowerCase(Locale.ROOT);
-        if (word.equals("back")) {
-            at = Step.values()[Math.max(0, at.ordinal() - 1)];
-        }
-        if (word.equals("new")) {
-            vessel.clear();
-            at = Step.DRIP;
-        }
-        return Interview.LEAVE.contains(word) ? Way.LEFT : Way.ON;
+        return Way.ENDED;
     }
 
     private Way take(Step step) {

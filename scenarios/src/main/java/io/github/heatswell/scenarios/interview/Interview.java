@@ -4,6 +4,7 @@ import io.github.heatswell.place.Place;
 import io.github.heatswell.scenarios.interview.Interview.Outcome.Ending;
 import io.github.heatswell.scenarios.report.OutputException;
 import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.scenarios.wording.Spoken;
 import io.github.heatswell.units.UnitSystem;
 import java.io.PrintWriter;
 import java.io.Reader;
@@ -19,7 +20,7 @@ import java.util.Set;
  */
 public final class Interview {
 
-    private static final Set<String> YES = Set.of("yes", "y");
+    private static final String YES = "yes";
     static final Set<String> LEAVE = Set.of("quit", "exit", "q");
 
     private final HouseFile file;
@@ -96,7 +97,7 @@ public final class Interview {
                 // The answers of the earlier interview stay where they are.
                 return new Outcome(answer.isEmpty() ? Ending.ENDED : Ending.LEFT, unfinished.path());
             }
-            if (YES.contains(answer.get())) {
+            if (answer.get().equals(YES)) {
                 interviewer.resume(notes.get());
             }
         }
@@ -149,7 +150,7 @@ public final class Interview {
             if (LEAVE.contains(word)) {
                 return leave(Ending.LEFT);
             }
-            if (YES.contains(word)) {
+            if (Spoken.of(word).plain().equals(YES)) {
                 break;
             }
             target = renamed(target, answer.get());
@@ -187,8 +188,7 @@ public final class Interview {
         if (interviewer.answers().isEmpty()) {
             dialogue.say("You answered nothing, so nothing was written.");
         } else {
-            dialogue.say("Your answers so far are kept in " + kept + ". Start the interview again to continue from"
-                    + " there.");
+            dialogue.say("Your answers so far are kept in " + kept + "; next time the questions go on from there.");
         }
         return new Outcome(ending, kept);
     }

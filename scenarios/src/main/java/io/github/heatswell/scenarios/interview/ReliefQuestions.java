@@ -26,7 +26,7 @@ final class ReliefQuestions {
                         OPENS,
                         "Relief valve opens at",
                         AnswerKind.Quantity.of(Kind.PRESSURE, new Choice("7 bar", "150 psi"))
-                                .orNone("if there is no relief valve at all"))
+                                .orNoneInSoManyWords("if there is no relief valve at all"))
                 .asks("At what pressure does the relief valve open?")
                 .find(
                         "the tag or the cap of the valve. Only read it.",
@@ -60,8 +60,8 @@ final class ReliefQuestions {
                         PRESENT,
                         "Expansion vessel",
                         AnswerKind.Word.of("yes", "no")
-                                .also("yes", "y", "there is", "one", "yeah", "yep", "yup", "sure")
-                                .also("no", "n", "none", "nothing", "nope", "nah"))
+                                .also("yes", "there is", "one", "1")
+                                .also("no", "none", "nothing"))
                 .asks("Is there an expansion vessel on the cold pipe of the water heater?")
                 .find(
                         "a small closed tank with an air valve like a car tyre's.",

@@ -93,7 +93,6 @@ final class UseQuestions {
                                 .also(
                                         "heating",
                                         "while heating",
-                                        "yes",
                                         "when it heats",
                                         "during heat-up",
                                         "heat-up",
@@ -105,7 +104,8 @@ final class UseQuestions {
                                         "after hot water use")
                                 .also("night", "during the night")
                                 .also("night", "at night", "nights")
-                                .also("always", "all the time", "day and night"))
+                                .also("always", "all the time", "day and night")
+                                .otherwise("; if it drips, say when"))
                 .asks("Does the relief valve drip now, and when?")
                 .find(
                         "watch its outlet for a day: during heat-up, at night, or always.",

@@ -12,7 +12,8 @@ import java.util.regex.Pattern;
  * What somebody types, parted from the words around what counts: {@code idk, maybe 80 psi} is {@code 80 psi}, in doubt. The one
  * grammar of interview, guide and readings.
  *
- * @param plain what counts, with numbers in digits; the text itself if nothing else is in it
+ * @param plain what counts, with numbers in digits, and {@code yes} or {@code no} for all that says no more than that; the text itself
+ *     if nothing else is in it
  * @param doubt how sure it was said
  */
 public record Spoken(String plain, Doubt doubt) {
@@ -38,7 +39,8 @@ public record Spoken(String plain, Doubt doubt) {
                     + "|about|around|approximately|approx|roughly|circa|ca|some|like|guessing|(?:my )?guess(?: is)?|but|somewhere|near";
 
     private static final String FILLER =
-            "h+m+|u+h+m*|u+m+|well|oh|okay|ok|it is|it'?s|that'?s|we are|we'?re|there are|(?:the |my )?(?:label|tag|plate|gauge|dial|sticker) (?:says|said|reads|shows)"
+            "h+m+|u+h+m*|u+m+|well|oh|okay|ok|(?:it|there)(?: is|'?s)(?: got)?|that'?s|we are|we'?re|there are|(?:it|i|we)(?:'?ve| has| have)(?: got)?(?! (?:no|not) )"
+                    + "|mostly|mainly|usually|normally|(?:the |my |its )?(?:[a-z-]+ )?(?:t ?& ?p(?: valve)?|valve|tank|heater|burner|thermostat|regulator)(?: is)?(?=[ ,:]+~?\\d)|(?:the |my )?(?:label|tag|plate|gauge|dial|sticker) (?:says|said|reads|shows)"
                     + "|it (?:says|reads|shows)|set (?:to|at)|between|only|just|an?|the|in|at(?= ?~?\\d)|(?:yes|yeah|yep)(?=\\W+(?:[a-z' ]+ )?~?\\d)";
 
     private static final Pattern FRONT = pattern("^(?:(?<not>" + IGNORANT + ")|(?<hedge>" + HEDGE + "|~)|(?:" + FILLER
@@ -48,6 +50,15 @@ public record Spoken(String plain, Doubt doubt) {
             pattern("(?:(?<=\\d)[ -]?ish\\b|(?<=[a-z])[ -]ish$)|\\?+$|[\\s,;:.(\u2026-]+(?:or (?:so|thereabouts)"
                     + "|give or take|more or less|if i (?:remember|recall)(?: right| correctly)?|" + HEDGE + "|"
                     + IGNORANT + ")[).]*$");
+
+    /** What is said behind what counts and adds nothing to it. */
+    private static final Pattern AFTER = pattern("[\\s,;]+(?:mostly|mainly|usually|normally|please|thanks)$");
+    /** What a number belongs to. */
+    private static final Pattern THING = pattern("(?<=[a-z])\\s+(?:one|tank|heater|valve|vessel|unit|model)$");
+
+    private static final Pattern YES =
+            pattern("^(?:y|yes|yeah|yep|yup|sure(?: thing)?|of course|right|correct|go on|ok|okay)$");
+    private static final Pattern NO = pattern("^(?:n|no|nope|nah|not really|none of (?:that|those|them))$");
 
     /** Where a number was found, or what else there is to say of it. */
     private static final Pattern ASIDE =
@@ -119,15 +130,21 @@ public record Spoken(String plain, Doubt doubt) {
                 said = behind.replaceFirst("");
                 continue;
             }
+            said = AFTER.matcher(said).replaceFirst("");
             said = figures(said).orElse(said);
             said = Character.isDigit(said.isEmpty() ? ' ' : said.charAt(0))
-                    ? ASIDE.matcher(said).replaceFirst("")
+                    ? THING.matcher(ASIDE.matcher(said).replaceFirst("")).replaceFirst("")
                     : said;
         }
         if (said.isEmpty()) {
-            return new Spoken(line.strip(), ignorant ? Doubt.UNKNOWN : Doubt.NONE);
+            return new Spoken(
+                    agreed(END.matcher(line.strip()).replaceFirst("")), ignorant ? Doubt.UNKNOWN : Doubt.NONE);
         }
-        return new Spoken(said, guessed || ignorant ? Doubt.GUESS : Doubt.NONE);
+        return new Spoken(agreed(said), guessed || ignorant ? Doubt.GUESS : Doubt.NONE);
+    }
+
+    private static String agreed(String said) {
+        return YES.matcher(said).matches() ? "yes" : NO.matcher(said).matches() ? "no" : said;
     }
 
     /** The text with the number it begins with in digits; empty if it begins with none in words. */

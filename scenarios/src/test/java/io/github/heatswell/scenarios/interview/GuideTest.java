@@ -250,6 +250,14 @@ class GuideTest {
         assertTrue(flat().contains("The readings left the cause open"), said);
     }
 
+    /** Regression: a charge that was typed one question early was swallowed, and the guide went on. */
+    @Test
+    void whatIsTypedTooEarlyIsNotSwallowed() throws IOException {
+        lead(0, List.of("60", "quit"));
+        assertTrue(flat().contains("Nothing is asked here, so this was not kept."), said);
+        assertFalse(said.contains("Step 2 of 7."), said);
+    }
+
     /** Whoever begins anew is asked everything again, also after a pause. */
     @Test
     void itCanBeBegunAnew() throws IOException {

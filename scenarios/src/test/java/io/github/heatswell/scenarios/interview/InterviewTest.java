@@ -219,9 +219,54 @@ class InterviewTest {
             drip               | in the morning                 | heating
             drip               | after showers                  | heating
             drip               | at night                       | night
+            drip               | yes mostly at night            | night
+            drip               | at night mostly                | night
+            drip               | no, only at night              | night
+            drip               | nope                           | no
+            supply.arrangement | its got a pressure reducing valve | reducing-valve
+            supply.arrangement | there's a prv                  | reducing-valve
+            relief.opens       | its the T&P valve, 150         | 150 psi
+            relief.opens       | there is none                  | none
+            vessel.volume      | a 4.5 gallon one               | 4.5 gal
+            vessel.volume      | it's a 2 gallon tank           | 2 gal
+            tank.volume        | we have a 40 gallon heater     | 40 gal
+            vessel.present     | yup                            | yes
+            vessel.present     | sure                           | yes
+            vessel.present     | nah                            | no
+            vessel.present     | we have one                    | yes
+            heater.cut-out     | nope                           | none
+            site.place         | ok                             | us-ipc
             """)
     void whatOwnersSayIsUnderstood(String question, String typed, String value) {
         assertEquals(value, Questions.named(question).kind().understand(typed, UnitSystem.US));
+    }
+
+    /** Regression: yes was kept and the word that answered was dropped; a stray no was taken for a heater without a relief valve. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            drip         | yes                     | say when
+            drip         | yes, on Sundays         | say when
+            drip         | no, every second day    | say when
+            relief.opens | no                      | type dk for that, or none if there is no relief valve at all
+            relief.opens | nope                    | type dk for that, or none if there is no relief valve at all
+            relief.opens-at | no, 150 only         | does not start with a number
+            """)
+    void whatDoesNotAnswerIsAskedBack(String question, String typed, String said) {
+        AnswerKind kind = Questions.named(question).kind();
+        IllegalArgumentException refused =
+                assertThrows(IllegalArgumentException.class, () -> kind.understand(typed, UnitSystem.US));
+        assertTrue(refused.getMessage().contains(said), refused.getMessage());
+    }
+
+    /** Regression: what is a yes in one place was refused in another. */
+    @ParameterizedTest
+    @CsvSource({"sure, true", "Yep!, true", "ok, true", "nah, false"})
+    void aYesIsAYesEverywhere(String typed, boolean kept) throws IOException {
+        Talk.hold(file, UnitSystem.US, List.of("Ohio", "Elm", "quit"));
+        String said = said(file, "?", typed, "quit");
+        assertTrue(said.contains("no to forget the answers and start over"), said);
+        assertTrue(said.contains(kept ? "3 of " : "1 of "), said);
+        assertEquals(!kept, said.contains("1 of "), said);
     }
 
     /** Regression: a bare 4500 of an electric heater was taken as Btu/h, a quarter of its power. */
