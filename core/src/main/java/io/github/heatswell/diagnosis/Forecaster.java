@@ -6,6 +6,7 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -357,7 +358,7 @@ final class Forecaster {
             return last;
         }
         double earliest = Math.floor(Math.min(0, start) / EARLIER) * EARLIER;
-        last = runs.get(new Run(house, earliest), run -> run(house, Math.max(SHORTEST, log.end() - earliest)));
+        last = runs.get(new Run(house, earliest), run -> run(house, Math.max(SHORTEST, log.lastSeen() - earliest)));
         lastHouse = house;
         lastStart = earliest;
         return last;
@@ -394,7 +395,12 @@ final class Forecaster {
                 });
         this.count.add(summary);
         SeenRun seen = looked
-                ? new SeenRun(used, Arrays.copyOf(discharged, count[0]), Arrays.copyOf(heating, count[0]))
+                ? new SeenRun(
+                        used,
+                        Arrays.copyOf(discharged, count[0]),
+                        Arrays.copyOf(heating, count[0]),
+                        house.vessels().stream()
+                                .anyMatch(vessel -> vessel.condition() == ExpansionVessel.Condition.WATERLOGGED))
                 : SeenRun.NONE;
         return new Course(used, gauge, bottom, top, Arrays.copyOf(regimes, count[0]), count[0], seen, summary);
     }

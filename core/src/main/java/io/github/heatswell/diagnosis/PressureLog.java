@@ -29,6 +29,9 @@ public final class PressureLog {
     private static final double MUCH_WARMER = 20;
     private static final double LONG_HEATED = 3_600;
 
+    /** So long (s) after the last reading what was seen still counts. */
+    private static final double AFTER = 12 * 3_600.0;
+
     private static final double HALF = 0.5;
     /** How well the time of a reading by hand is known (s); common practice, no source. */
     static final double BY_HAND = 60;
@@ -63,7 +66,7 @@ public final class PressureLog {
         given = from.uncertainty;
         rough = from.rough == null ? new boolean[times.length] : from.rough;
         drawn = from.drawn == null ? new boolean[times.length] : from.drawn;
-        seen = from.seen.stream().filter(one -> one.from() <= end()).toList();
+        seen = from.seen.stream().filter(one -> one.until() <= end() + AFTER).toList();
         weights = new ReadingWeights(this, noise, given, rough);
     }
 
@@ -306,7 +309,8 @@ public final class PressureLog {
     /**
      * The same log with what was seen besides the gauge.
      *
-     * @param sightings what was seen, in the time of the log; what begins after its last reading is left out
+     * @param sightings what was seen, in the time of the log; what was seen more than twelve hours after its last reading is left
+     *     out
      * @return the log
      */
     public PressureLog seen(List<Sighting> sightings) {
@@ -322,6 +326,11 @@ public final class PressureLog {
      */
     public List<Sighting> sightings() {
         return seen;
+    }
+
+    /** When the last reading was taken, or something was seen after that (s). */
+    double lastSeen() {
+        return Math.max(end(), seen.stream().mapToDouble(Sighting::until).max().orElse(0));
     }
 
     /** Whether a draw between the reading before and this one was noted. */
@@ -368,7 +377,10 @@ public final class PressureLog {
         builder.uncertainty = given;
         builder.rough = about;
         builder.drawn = used;
-        builder.seen = seen;
+        double last = at[count - 1];
+        builder.seen = last < end() && count * (long) stride < count()
+                ? seen.stream().filter(one -> one.until() <= last).toList()
+                : seen;
         builder.timeOfDay = timeOfDay;
         builder.temperature = temperature == null ? null : kelvin;
         builder.burner = burner == null ? null : on;

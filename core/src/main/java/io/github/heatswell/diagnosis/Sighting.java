@@ -56,11 +56,19 @@ public record Sighting(Kind kind, double from, double until, double volume) {
         /** Burner and element were off at some time in between. */
         HEATER_OFF,
         /** So much water came out of the relief pipe in between. */
-        CAUGHT;
+        CAUGHT,
+        /** Water came out of a vessel's gas valve. */
+        GAS_VALVE_WET,
+        /** Nothing but gas came out of the vessel's gas valve. */
+        GAS_VALVE_DRY;
 
-        /** Whether it is about the heater, and not about the relief pipe. */
-        boolean isOfHeater() {
-            return this == HEATER_ON || this == HEATER_OFF;
+        /** What it is evidence of. */
+        Evidence.Part part() {
+            return switch (this) {
+                case HEATER_ON, HEATER_OFF -> Evidence.Part.SEEN_HEATER;
+                case DRIPS, DRY, CAUGHT -> Evidence.Part.SEEN_DISCHARGE;
+                case GAS_VALVE_WET, GAS_VALVE_DRY -> Evidence.Part.SEEN_VESSEL;
+            };
         }
     }
 }

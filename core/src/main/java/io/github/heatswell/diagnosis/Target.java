@@ -279,9 +279,7 @@ final class Target {
         }
         if (log != null) {
             log.sightings()
-                    .forEach(one -> others.add(Evidence.About.of(
-                            one.kind().isOfHeater() ? Evidence.Part.SEEN_HEATER : Evidence.Part.SEEN_DISCHARGE,
-                            one.from())));
+                    .forEach(one -> others.add(Evidence.About.of(one.kind().part(), one.from())));
         }
         spots.all()
                 .keySet()

@@ -20,10 +20,11 @@ class SightingTest {
     private static final double SURE = Math.sqrt(-2 * Math.log(0.01));
 
     /** Ten minutes: the heater is on from the second minute to the sixth, a litre leaves from the fourth to the fifth. */
-    private static final SeenRun RUN =
-            new SeenRun(60, new double[] {0, 0, 0, 0, 0.5e-3, 1e-3, 1e-3, 1e-3, 1e-3, 1e-3}, new boolean[] {
-                false, false, true, true, true, true, true, false, false, false
-            });
+    private static final SeenRun RUN = new SeenRun(
+            60,
+            new double[] {0, 0, 0, 0, 0.5e-3, 1e-3, 1e-3, 1e-3, 1e-3, 1e-3},
+            new boolean[] {false, false, true, true, true, true, true, false, false, false},
+            false);
 
     private static double missed(Sighting.Kind kind, double from, double until, double start) {
         return RUN.residuals(List.of(Sighting.of(kind, from, until)), start)[0];
@@ -43,7 +44,7 @@ class SightingTest {
     /** One of a hundred sightings is a mistake, and no cause is ruled out by one. */
     @Test
     void aSightingThatTheRunNeverShowsCountsAsOneMistakeInAHundred() {
-        SeenRun idle = new SeenRun(60, new double[10], new boolean[10]);
+        SeenRun idle = new SeenRun(60, new double[10], new boolean[10], false);
         for (Sighting.Kind kind : List.of(Sighting.Kind.DRIPS, Sighting.Kind.HEATER_ON)) {
             assertEquals(
                     SURE, idle.residuals(List.of(Sighting.of(kind, 0, 0)), 0)[0], 1e-9, "-2 ln 0.01, the root of it");
@@ -52,6 +53,20 @@ class SightingTest {
         assertTrue(
                 near > 0.85 && near < 0.95,
                 () -> "five minutes off are one standard deviation, less half a sample: " + near);
+    }
+
+    @Test
+    void waterAtTheGasValveIsOfAVesselFullOfWater() {
+        SeenRun full = new SeenRun(60, new double[10], new boolean[10], true);
+        for (SeenRun run : List.of(RUN, full)) {
+            double[] residuals = run.residuals(
+                    List.of(
+                            Sighting.of(Sighting.Kind.GAS_VALVE_WET, 0, 0),
+                            Sighting.of(Sighting.Kind.GAS_VALVE_DRY, 0, 0)),
+                    0);
+            assertEquals(run == full ? 0 : SURE, residuals[0], 1e-9, "water");
+            assertEquals(run == full ? SURE : 0, residuals[1], 1e-9, "gas");
+        }
     }
 
     @Test
@@ -73,8 +88,11 @@ class SightingTest {
         assertThrows(IllegalArgumentException.class, () -> new Sighting(Sighting.Kind.CAUGHT, 0, 1, -1));
         PressureLog log = PressureLog.builder(new double[] {0, 60, 120}, new double[] {3e5, 3e5, 3e5})
                 .build()
-                .seen(List.of(Sighting.of(Sighting.Kind.DRIPS, 60, 60), Sighting.of(Sighting.Kind.DRIPS, 600, 600)));
-        assertEquals(1, log.sightings().size(), "what came after the log is none of it");
+                .seen(List.of(
+                        Sighting.of(Sighting.Kind.DRIPS, 60, 60), Sighting.of(Sighting.Kind.DRIPS, 50_000, 50_000)));
+        assertEquals(1, log.sightings().size(), "what came a day after the log is none of it");
+        Sighting later = Sighting.of(Sighting.Kind.DRIPS, 600, 600);
+        assertEquals(600, log.seen(List.of(later)).lastSeen(), 0, "the run goes on until then");
         assertEquals(1, log.roughened(true, true, true).sightings().size(), "a changed log keeps what was seen");
     }
 

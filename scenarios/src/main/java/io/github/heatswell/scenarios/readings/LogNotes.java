@@ -4,7 +4,10 @@ import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.diagnosis.Sighting;
 import io.github.heatswell.scenarios.wording.Printable;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The notes beside the readings of a log, and what follows from them. */
@@ -30,10 +33,16 @@ final class LogNotes {
      *
      * @param before the last reading before it (s), or when it began
      * @param time when it was made (s)
-     * @param label its time and words
+     * @param clock its time as it was written, possibly empty
+     * @param words what it says
      * @param seen what was seen, possibly nothing
      */
-    private record Note(double before, double time, String label, List<SeenNote> seen) {}
+    private record Note(double before, double time, String clock, String words, List<SeenNote> seen) {
+
+        String label() {
+            return (clock.isEmpty() ? "" : clock + " ") + Printable.quote(words);
+        }
+    }
 
     /** Whether words say anything that counts. */
     static boolean saySomething(String words) {
@@ -71,14 +80,14 @@ final class LogNotes {
     private void keep(double before, double time, String label, String words) {
         List<SeenNote> seen = SeenNote.of(words);
         String clock = label.replaceFirst("(:\\d\\d):00$", "$1");
-        String whole = (clock.isEmpty() ? "" : clock + " ") + Printable.quote(words);
+        Note note = new Note(before, time, clock, words, seen);
         if (seen.isEmpty() && DrawNote.of(words) == DrawNote.NONE) {
             more += others.size() < MAX_REPEATED ? 0 : 1;
             if (others.size() < MAX_REPEATED) {
-                others.add(whole);
+                others.add(note.label());
             }
         } else if (notes.size() < MAX_KEPT) {
-            notes.add(new Note(before, time, whole, seen));
+            notes.add(note);
         }
     }
 
@@ -115,6 +124,8 @@ final class LogNotes {
                     case WENT_OFF -> change(all, Sighting.Kind.HEATER_ON, Sighting.Kind.HEATER_OFF, before, time);
                     case PAPER_WET -> all.add(Sighting.of(Sighting.Kind.DRIPS, laid, time));
                     case PAPER_DRY -> all.add(Sighting.of(Sighting.Kind.DRY, laid, time));
+                    case GAS_VALVE_WET -> all.add(Sighting.of(Sighting.Kind.GAS_VALVE_WET, time, time));
+                    case GAS_VALVE_DRY -> all.add(Sighting.of(Sighting.Kind.GAS_VALVE_DRY, time, time));
                     case CAUGHT -> {
                         all.add(new Sighting(Sighting.Kind.CAUGHT, Math.min(jug, time), time, one.volume()));
                         jug = time;
@@ -144,13 +155,7 @@ final class LogNotes {
                                         .map(Note::label)
                                         .toList(),
                                 0),
-                        said(
-                                "Your notes of heater and relief pipe, held against every cause: ",
-                                notes.stream()
-                                        .filter(note -> !note.seen.isEmpty())
-                                        .map(LogNotes::taken)
-                                        .toList(),
-                                0),
+                        said("Your notes of heater and relief pipe, held against every cause: ", taken(), 0),
                         said(
                                 "Your " + (notes.isEmpty() ? "" : "other ")
                                         + "notes, which change nothing in the answer: ",
@@ -159,10 +164,26 @@ final class LogNotes {
                 .filter(one -> !one.isEmpty());
     }
 
-    private static String taken(Note note) {
-        return note.label + " ("
-                + String.join(
-                        ", ", note.seen.stream().map(one -> one.seen().words()).toList()) + ")";
+    /** The notes that count, with how each was taken; those alike together. */
+    private List<String> taken() {
+        Map<String, List<Note>> alike = new LinkedHashMap<>();
+        notes.stream()
+                .filter(note -> !note.seen.isEmpty())
+                .forEach(note -> alike.computeIfAbsent(note.words, any -> new ArrayList<>())
+                        .add(note));
+        return alike.values().stream()
+                .map(all -> all.stream()
+                                .limit(all.size() - 1L)
+                                .map(Note::clock)
+                                .filter(clock -> !clock.isEmpty())
+                                .map(clock -> clock + ", ")
+                                .collect(Collectors.joining())
+                        + all.get(all.size() - 1).label() + " ("
+                        + all.get(0).seen.stream()
+                                .map(one -> one.seen().words())
+                                .collect(Collectors.joining(", "))
+                        + ")")
+                .toList();
     }
 
     private static String said(String about, List<String> all, long more) {

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -79,6 +80,46 @@ class PaperListTest {
             """)
     void notesOfHotWaterUseAreUnderstood(String note, DrawNote draw) {
         assertEquals(draw, DrawNote.of(note));
+    }
+
+    /** What notes say of heater, relief pipe and vessel, and what they do not. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '!', textBlock = """
+            heater came on!CAME_ON
+            burner off!OFF
+            Brenner springt an!CAME_ON
+            Heizung aus!OFF
+            br\u00fbleur allum\u00e9!ON
+            thermostat clicked off!WENT_OFF
+            heater not on!OFF
+            dripping!DRIPS
+            dripping stopped!DRY
+            tropft nicht mehr!DRY
+            goutte!DRIPS
+            no drip!DRY
+            paper wet!PAPER_WET
+            Papier trocken!PAPER_DRY
+            caught 0.4 gal!CAUGHT
+            2,8 L aufgefangen!CAUGHT
+            water came out of the gas valve!GAS_VALVE_WET
+            gas valve: only air!GAS_VALVE_DRY
+            dripping, burner off!DRIPS OFF
+            faucet dripping!
+            pressure dropping!
+            went to bed!
+            """)
+    void notesOfHeaterPipeAndVesselAreUnderstood(String note, String seen) {
+        assertEquals(
+                seen == null ? "" : seen,
+                SeenNote.of(note).stream().map(one -> one.seen().name()).collect(Collectors.joining(" ")));
+    }
+
+    @Test
+    void notesAlikeAreToldTogether() throws IOException {
+        String understood = read("6:40 am 50 psi|6:45 am 60 dripping|6:50 am 61 dripping|6:55 am 61", null)
+                .understood()
+                .orElseThrow();
+        assertTrue(understood.endsWith("every cause: 06:45, 06:50 'dripping' (the relief pipe drips)."), understood);
     }
 
     @Test
