@@ -34,7 +34,7 @@ record Advice(Check check, Optional<Grid> sizes, Optional<Yardstick> yardstick, 
         Balances.Count count = new Balances.Count();
         Check check = Check.of(
                 scenario.system(),
-                VariedHouse.of(scenario).withAssumedReseats(scenario),
+                Check.unread(VariedHouse.of(scenario), scenario),
                 PageFindings.notBefore(found, shown),
                 count,
                 shown);

@@ -5,6 +5,7 @@ import io.github.heatswell.checksheet.CheckSheet;
 import io.github.heatswell.checksheet.UncertainCheck;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Balances;
+import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.simulation.SimulationException;
 import io.github.heatswell.study.StudyResult;
@@ -79,6 +80,11 @@ record Check(List<String> steps, List<Reading> readings, List<String> remarks) {
         return remarks.stream()
                 .<Block>map(remark -> new Block.Paragraph(remark, Block.Tone.QUOTING))
                 .toList();
+    }
+
+    /** What may be different about a house that is checked: what its scenario says or is usual, and what nobody has read. */
+    static VariedHouse unread(VariedHouse varied, Scenario scenario) {
+        return varied.withAssumedReseats(scenario).withUnreadLockUp(scenario);
     }
 
     /**

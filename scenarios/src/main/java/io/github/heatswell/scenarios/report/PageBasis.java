@@ -23,7 +23,10 @@ final class PageBasis {
      * @param shown the units
      */
     static Document.Section of(Scenario scenario, boolean checked, QuantityFormat shown) {
-        return of(scenario, checked ? usual(VariedHouse.of(scenario), ", for the check sheet", shown) : "", shown);
+        return of(
+                scenario,
+                checked ? usual(Check.unread(VariedHouse.of(scenario), scenario), ", for the check sheet", shown) : "",
+                shown);
     }
 
     /** What an outlook rests on. */

@@ -247,7 +247,16 @@ public final class SizingReport {
 
     private List<Block> costs(QuantityFormat shown) {
         List<Block> blocks = new ArrayList<>();
-        PageSizes.of(answer, shown).ifPresent(blocks::add);
+        lowered.flatMap(supply -> PageSizes.of(work, shown)
+                        .map(grid ->
+                                new Grid(grid.caption() + ", with " + supply.set(shown), grid.columns(), grid.rows())))
+                .map(Grid::onPage)
+                .ifPresent(blocks::add);
+        PageSizes.of(answer, shown)
+                .map(grid -> lowered.isPresent()
+                        ? new Block.Folded("every size at the present supply", List.of(grid))
+                        : grid)
+                .ifPresent(blocks::add);
         sizes.map(drawn -> new Block.Folded(
                         "the picture of the sizes",
                         List.of(Block.Picture.of(
@@ -301,7 +310,7 @@ public final class SizingReport {
     }
 
     private VariedHouse varied() {
-        return fitted().withAssumedReseats(work.scenario());
+        return Check.unread(fitted(), work.scenario());
     }
 
     /** The run with the vessel that was bought, or else with the one proposed. */

@@ -16,6 +16,8 @@ import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.report.Block.Grid;
+import io.github.heatswell.scenarios.spread.VariedHouse;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.List;
@@ -114,6 +116,36 @@ class PageTest {
         assertTrue(page.indexOf("would drip") > 0, "a size that is far too small is not said to hold");
         assertTrue(page.indexOf(">58\u00a0\u00b0C<") > 0, "a temperature is no difference");
         assertTrue(page.indexOf(">49\u00a0K<") > 0, "a difference is no temperature");
+    }
+
+    /** Regression: the appendix had the sizes at the supply that is to be changed, none of which is enough, and not at that advised. */
+    @Test
+    void theAppendixHasTheSizesAtTheSupplyThatIsAdvised() {
+        VesselAnswer answer = VesselChoice.of(
+                        Catalogue.read("ridge-house").with(List.of(Change.of("supply.pressure=79 psi"))))
+                .build()
+                .answer();
+        QuantityFormat shown = CommandResult.onPage(UnitSystem.US);
+        Document content = new SizingReport(answer, UnitSystem.US).content(shown);
+        List<Block> printed = Pages.onPage(section(content, "Sizes, alternatives and cost"));
+        Grid sizes = (Grid) printed.get(0);
+        String supply = LoweredSupply.of(answer).orElseThrow().set(shown);
+        assertTrue(sizes.caption().endsWith(", with " + supply), sizes.caption());
+        assertTrue(sizes.rows().toString().contains("yes, recommended"), sizes.toString());
+        assertTrue(printed.get(1) instanceof Block.Folded, "those at the present supply are folded");
+    }
+
+    /** Regression: the check sheet rested on more ranges than the page listed. */
+    @Test
+    void everyRangeBehindTheCheckSheetIsListed() throws IOException {
+        Scenario house = Catalogue.read("ridge-house")
+                .with(List.of(
+                        Change.of("supply.arrangement=reducing-valve"),
+                        Change.of("supply.reducing-valve={ set: 50 psi }")));
+        String listed = Pages.onPage(section(page(house, UnitSystem.US), "Inputs and assumptions"))
+                .toString();
+        assertTrue(listed.contains("lock-up rise of the reducing valve 0\u00a0psi to 8.7\u00a0psi"), listed);
+        assertTrue(listed.contains(VariedHouse.ASSUMED_RESEAT + " 70 % to 95 %"), listed);
     }
 
     /** A person whose house is cured wants to show it to an inspector. */
