@@ -33,7 +33,7 @@ public record Misfit(
     /** So many standard deviations of chi-square above its mean is more than scatter makes of a few readings. */
     static final double MORE_THAN_SCATTER = 4;
     /** A logger sends a wild value now and then, but no more often than this; own judgement. */
-    private static final double WILD = 0.05;
+    static final double WILD = 0.05;
 
     /**
      * Copies the list.

@@ -162,6 +162,22 @@ class OverpressureTest {
         assertEquals(List.of(), result.with(slight).hazards());
     }
 
+    /** Regression: a logger of a reading a second that sends a wild value now and then called a hazard. Once a minute they may be peaks. */
+    @ParameterizedTest
+    @CsvSource({"1, LONE_READING", "60, HAZARD"})
+    void wildValuesOfAFastLoggerAreNoHazard(double apart, Overpressure.Level level) {
+        double[] times = new double[600];
+        double[] gauge = new double[times.length];
+        for (int i = 0; i < times.length; i++) {
+            times[i] = apart * i;
+            gauge[i] = PressureUnit.PSI.toSi(i % 100 == 50 ? 181 : 60);
+        }
+        PressureLog log = PressureLog.builder(times, gauge).build();
+        assertEquals(
+                Optional.of(level),
+                Overpressure.of(HOUSE, Optional.of(log), SpotReadings.none()).map(Overpressure::level));
+    }
+
     @Test
     void theHighestReadingOnSiteCountsLikeOneOfALog() {
         SpotReadings spots = SpotReadings.none().with(SiteCheck.HEAT_UP_MAXIMUM, PressureUnit.PSI.toSi(181));

@@ -216,11 +216,19 @@ final class LogColumns {
         return header.timeUnit().toSi(read(times, bare(cell(row, time)), time, line));
     }
 
+    /** Whether a cell may hold words, which most of a long log do not. */
+    private static boolean hasWords(String cell) {
+        return cell.chars().anyMatch(Character::isLetter);
+    }
+
     /** Words in the cell of a pressure are its unit, or a note if they say something. */
     private void splitWords(String cell) {
-        Matcher parts = WORDED.matcher(cell);
         number = cell;
         words = "";
+        if (!hasWords(cell)) {
+            return;
+        }
+        Matcher parts = WORDED.matcher(cell);
         if (!parts.matches() || MISSING.contains(cell.toLowerCase(Locale.ROOT))) {
             return;
         }
@@ -246,6 +254,11 @@ final class LogColumns {
 
     /** What is noted in a row: in columns of notes, behind the pressure, and where something is seen for the first time. */
     String note(List<String> row) {
+        if (words.isEmpty()
+                && header.seen().isEmpty()
+                && header.notes().stream().allMatch(place -> cell(row, place).isEmpty())) {
+            return "";
+        }
         List<String> all = new ArrayList<>();
         all.add(words);
         header.notes().forEach(place -> all.add(cell(row, place)));
@@ -330,6 +343,9 @@ final class LogColumns {
 
     /** A time without the unit behind it that its column has. */
     private String bare(String time) {
+        if (!hasWords(time)) {
+            return time;
+        }
         Matcher parts = WORDED.matcher(time);
         return parts.matches()
                         && parts.group("number") != null

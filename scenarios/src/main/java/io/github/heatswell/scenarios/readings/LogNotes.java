@@ -66,7 +66,7 @@ final class LogNotes {
         double before = Double.isNaN(lastReading) ? time : lastReading;
         waiting.forEach(one -> keep(before, time, "", one));
         waiting.clear();
-        DrawNote draw = DrawNote.of(words);
+        DrawNote draw = words.isEmpty() ? DrawNote.NONE : DrawNote.of(words);
         if (drawnSince || draw == DrawNote.BEFORE_THE_READING) {
             drawn.add(time);
         }

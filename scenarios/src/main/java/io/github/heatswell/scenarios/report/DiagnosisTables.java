@@ -82,7 +82,7 @@ final class DiagnosisTables {
                                 + " it twenty times less likely than the likeliest, or if the cause misses it by more than the"
                                 + " uncertainty of the readings. In brackets, by how much the forecast lies"
                                 + " above the log (+) or below it (-) in the mean.",
-                        List.of("Cause", "What the log says"),
+                        List.of("Cause", "What the readings say"),
                         rows));
     }
 
