@@ -62,6 +62,24 @@ public final class Guide {
             .ifUnknown(Unknown.leftOut("that of the house is taken"))
             .build();
 
+    private static final Question RATING = Question.about(
+                    NamedValue.VESSEL_RATING.field(),
+                    "Made for",
+                    AnswerKind.Quantity.of(Kind.PRESSURE, new Choice("10 bar", "150 psi")))
+            .asks("For which working pressure is that vessel made?")
+            .find(
+                    "its plate, as the maximum working pressure.",
+                    "It must be at least what the relief valve is set to. Where the plate does not say, ask whoever sells it.")
+            .ifUnknown(Unknown.leftOut("read its plate before it is fitted"))
+            .build();
+
+    /** In place of what a plate says that nobody could read. */
+    private static final String NOT_READ = "not read";
+
+    /** What is told of the vessel that was bought, in the order in which a file takes it. */
+    private static final List<String> VESSEL =
+            List.of(NamedValue.VESSEL_VOLUME.field(), NamedValue.VESSEL_RATING.field(), NamedValue.PRECHARGE.field());
+
     /** Under which the guide remembers that a lower supply is still to come. */
     private static final String CURE = "cure";
 
@@ -125,13 +143,7 @@ public final class Guide {
         this.commands = commands;
         this.vessel = new LinkedHashMap<>();
         for (String kept : Stream.concat(
-                        SUPPLY.stream(),
-                        Stream.of(
-                                NamedValue.VESSEL_VOLUME.field(),
-                                NamedValue.PRECHARGE.field(),
-                                RECOMMENDED,
-                                FOUND,
-                                CURE))
+                        Stream.concat(SUPPLY.stream(), VESSEL.stream()), Stream.of(RECOMMENDED, FOUND, CURE))
                 .toList()) {
             notes.said(kept).ifPresent(said -> vessel.put(kept, said));
         }
@@ -268,7 +280,10 @@ public final class Guide {
         Optional<String> wrong =
                 vessel.containsKey(CURE) ? Optional.empty() : fitting().wrongCharge(values());
         List<String> left = Stream.of(
-                        Optional.ofNullable(vessel.get(RECOMMENDED)), Optional.ofNullable(vessel.get(CURE)), wrong)
+                        Optional.ofNullable(vessel.get(RECOMMENDED)),
+                        Optional.ofNullable(vessel.get(CURE)),
+                        fitting().weak(values()),
+                        wrong)
                 .flatMap(Optional::stream)
                 .map(interviewer.units()::spelled)
                 .toList();
@@ -284,7 +299,11 @@ public final class Guide {
                         .map(entry -> entry.getKey() + " " + entry.getValue() + ", ")
                         .collect(Collectors.joining())
                 + "vessel.volume "
-                + vessel.get(NamedValue.VESSEL_VOLUME.field()) + ", vessel.precharge "
+                + vessel.get(NamedValue.VESSEL_VOLUME.field())
+                + Optional.ofNullable(values().get(RATING.id()))
+                        .map(rating -> ", " + RATING.id() + " " + rating)
+                        .orElse("")
+                + ", vessel.precharge "
                 + (wrong.isEmpty() ? vessel.get(NamedValue.PRECHARGE.field()) : "as the gauge then shows it") + ".");
     }
 
@@ -331,7 +350,7 @@ public final class Guide {
         return Way.ENDED;
     }
 
-    private Way take(Step step) {
+    private Way take(Step step) throws OutputException {
         return switch (step) {
             case DRIP -> run("run");
             case CAUSE -> cause();
@@ -502,10 +521,26 @@ public final class Guide {
                     vessel.put(RECOMMENDED, said);
                     say(said);
                 });
+                vessel.remove(RATING.id());
             }
             return way;
         }
         return Way.ENDED;
+    }
+
+    /** What the plate of the vessel allows, and whether that is enough; asked once. */
+    private Way plate() throws OutputException {
+        if (vessel.containsKey(RATING.id())) {
+            return Way.ON;
+        }
+        Way way = heard(RATING);
+        if (way == Way.ON) {
+            String value = interviewer.answers().to(RATING).map(Answer::value).orElse("");
+            vessel.put(RATING.id(), value.isEmpty() ? NOT_READ : value);
+            remember();
+            fitting().weak(values()).ifPresent(this::say);
+        }
+        return way;
     }
 
     /** Asks whether the supply was lowered, where the sizing advises it; what was read then holds from there on. */
@@ -561,7 +596,11 @@ public final class Guide {
     }
 
     /** Its charge: what it should be comes first, and a wrong one is asked for again, unless it is given twice. */
-    private Way charge() {
+    private Way charge() throws OutputException {
+        Way plate = plate();
+        if (plate != Way.ON) {
+            return plate;
+        }
         fitting().target(values()).map(interviewer.units()::spelled).ifPresent(dialogue::say);
         Question question = Questions.named(ReliefQuestions.PRECHARGE);
         String before = "";
@@ -585,8 +624,9 @@ public final class Guide {
     /** What is to be written into the file of the house. */
     private Map<String, String> values() {
         Map<String, String> values = supply();
-        Stream.of(NamedValue.VESSEL_VOLUME.field(), NamedValue.PRECHARGE.field())
+        VESSEL.stream()
                 .filter(vessel::containsKey)
+                .filter(field -> !vessel.get(field).equals(NOT_READ))
                 .forEach(field -> values.put(field, vessel.get(field)));
         return values;
     }

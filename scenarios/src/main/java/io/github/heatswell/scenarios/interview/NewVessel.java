@@ -110,6 +110,16 @@ final class NewVessel {
                         + ", the most that the supply stands at there with no water running; never above its plate.");
     }
 
+    /** Why the vessel must not be fitted by what its plate allows, with what to do; empty if nothing is known against it. */
+    Optional<String> weak(Map<String, String> vessel) {
+        return fitted(vessel)
+                .flatMap(scenario -> Findings.of(scenario.system()).stream()
+                        .filter(finding -> finding.id().equals("vessel-rated-below-relief"))
+                        .map(finding -> finding.sentence().text(shown)
+                                + " Have one made for at least that before it is fitted.")
+                        .findFirst());
+    }
+
     /** What is wrong with the charge, with what to do; empty if nothing is. */
     Optional<String> wrongCharge(Map<String, String> vessel) {
         return fitted(vessel)

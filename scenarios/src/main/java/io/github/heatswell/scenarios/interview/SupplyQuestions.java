@@ -1,9 +1,12 @@
 package io.github.heatswell.scenarios.interview;
 
+import io.github.heatswell.scenarios.interview.Answers.Answer;
 import io.github.heatswell.scenarios.interview.Question.Choice;
 import io.github.heatswell.scenarios.interview.Question.Unknown;
 import io.github.heatswell.scenarios.quantity.Kind;
+import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.system.NamedValue;
+import io.github.heatswell.units.PressureUnit;
 import java.util.List;
 
 /** What the house is called, and its cold feed. */
@@ -79,8 +82,30 @@ final class SupplyQuestions {
                                 + " a reducing valve it shows that valve's pressure, not the mains pressure; if"
                                 + " there is no tap upstream of it, answer dk.")
                 .offBy(GAUGE)
-                .ifUnknown(Unknown.range("3 bar to 5.5 bar", "45 psi to 80 psi"))
+                .ifUnknown(SupplyQuestions::mains)
                 .build();
+    }
+
+    /**
+     * What the mains are taken to have. Behind a reducing valve that is more than it lets through, with the most that its setting may be
+     * off: else the guess, and not the valve, would decide what the house has at rest.
+     */
+    private static Unknown mains(Answers answers) {
+        if (!answers.say(ARRANGEMENT, "reducing-valve")) {
+            return Unknown.range("3 bar to 5.5 bar", "45 psi to 80 psi");
+        }
+        double set = answers.to(Questions.named(REDUCED))
+                .map(Answer::value)
+                .filter(value -> !value.isEmpty())
+                .map(value -> QuantityReader.pressure(value.replaceFirst("^.* to ", ""))
+                        .value())
+                .orElse(0.0);
+        long bar = Math.max(6, (long) Math.ceil(PressureUnit.BAR.fromSi(set) + 1.5));
+        long psi = Math.max(80, 5 * (long) Math.ceil((PressureUnit.PSI.fromSi(set) + 20) / 5));
+        return new Unknown(
+                new Choice(bar + " bar to " + (bar + 3) + " bar", psi + " psi to " + (psi + 40) + " psi"),
+                "not known; taken to be more than the reducing valve lets through, so that the valve decides what the house has at"
+                        + " rest: common practice, no source");
     }
 
     private static Question night() {

@@ -19,6 +19,7 @@ import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.NamedValue;
+import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
@@ -349,11 +350,22 @@ public final class SizingReport {
                         .system()
                         .supply()
                         .reducingValve()
-                        .map(valve -> "; " + shown.pressureDifference(valve.lockUpRise())
-                                + " of it, the lock-up rise of the reducing valve, is assumed: read a gauge with no water"
-                                + " running")
+                        .map(valve -> risen(valve, shown))
                         .orElse("")
                 : "";
+    }
+
+    /** What of the supply is the lock-up rise, or that the mains keep it from rising so far. */
+    private String risen(ReducingValve valve, QuantityFormat shown) {
+        double locked = valve.set().gauge(atmosphere) + valve.lockUpRise();
+        double supply = sizing.supplyStatic().gauge(atmosphere);
+        return supply < locked - 1
+                ? "; as high as the mains pressure, which is less than the " + shown.pressure(locked)
+                        + " that the reducing valve would let it rise to: its setting and an assumed lock-up rise of "
+                        + shown.pressureDifference(valve.lockUpRise())
+                : "; " + shown.pressureDifference(valve.lockUpRise())
+                        + " of it, the lock-up rise of the reducing valve, is assumed: read a gauge with no water"
+                        + " running";
     }
 
     /** A size on sale that reads the same in these units and is not enough lies below it. */

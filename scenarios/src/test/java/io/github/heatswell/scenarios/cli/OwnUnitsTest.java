@@ -138,6 +138,12 @@ class OwnUnitsTest {
         String out = folder.resolve("out").toString();
         String said = Outcome.execute("size", file.toString(), "-o", out).out().replaceAll("\\s+", " ");
         assertTrue(said.contains("4.4 psi of it, the lock-up rise of the reducing valve, is assumed"), said);
+        String capped = Outcome.execute("size", file.toString(), "-o", out, "--set", "supply.pressure=72 psi")
+                .out()
+                .replaceAll("\\s+", " ");
+        assertTrue(
+                capped.contains("which is less than the 74.4 psi that the reducing valve would let it rise to"),
+                capped);
         Outcome.execute("spread", "ridge-house", "--samples", "16", "-o", out);
         assertTrue(
                 Files.readString(folder.resolve("out").resolve("spread.svg")).contains("assumed working pressure, 150"),

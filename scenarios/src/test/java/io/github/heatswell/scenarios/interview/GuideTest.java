@@ -30,7 +30,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Contracts of the guide: which commands it runs, in which order, and where it carries on. */
 class GuideTest {
 
-    private static final List<String> WHOLE = List.of("", "log.csv", "", "", "18 L", "", "4 bar", "", "");
+    private static final List<String> WHOLE = List.of("", "log.csv", "", "", "18 L", "", "dk", "4 bar", "", "");
 
     @TempDir
     private Path folder;
@@ -91,7 +91,7 @@ class GuideTest {
     void aHouseInTheUsIsAskedInGallons() throws IOException {
         Files.writeString(house, Catalogue.text("orchard-lodge").replace("site:    {", "site:    { place: us-ipc,"));
         StringWriter out = new StringWriter();
-        String lines = String.join("\n", "", "no", "", "", "2", "", "dk") + "\n";
+        String lines = String.join("\n", "", "no", "", "", "2", "", "dk", "dk") + "\n";
         Guide.lead(
                 house,
                 Optional.empty(),
@@ -111,7 +111,7 @@ class GuideTest {
     void aWrongVesselIsSaidBeforeTheJobIsDone(String first, String second, boolean right) throws IOException {
         Files.writeString(house, "title: My house\n" + Sources.REDUCED);
         StringWriter out = new StringWriter();
-        String lines = String.join("\n", "", "no", "", "", "2 gal", "", first, second, "", "") + "\n";
+        String lines = String.join("\n", "", "no", "", "", "2 gal", "", "dk", first, second, "", "") + "\n";
         Guide.Ending ending = Guide.lead(
                 house,
                 Optional.empty(),
@@ -143,7 +143,7 @@ class GuideTest {
         assertTrue(flat().contains("Have that done first"), said);
         ran.clear();
         Guide.Ending ending =
-                lead(0, List.of("50 psi", "1 gal", "back", "3 gal", "", "back", "3 gal", "", "54.4 psi", "", ""));
+                lead(0, List.of("50 psi", "1 gal", "back", "3 gal", "", "back", "3 gal", "", "dk", "54.4 psi", "", ""));
         String all = flat();
         assertEquals(Ending.FINISHED, ending.ending(), all);
         assertTrue(all.contains("The sizing advises to have the reducing valve set to "), all);
@@ -180,10 +180,14 @@ class GuideTest {
     /** Back leads to the question before it, also from the first one of a step; what is not known is not shown as a range. */
     @Test
     void backGoesBackOneQuestion() throws IOException {
-        lead(0, List.of("", "back", "no", "", "", "81 L", "", "back", "18 L", "", "dk"));
+        lead(
+                0,
+                List.of(
+                        "", "back", "no", "", "", "81 L", "", "back", "81 L", "", "dk", "back", "18 L", "", "dk",
+                        "dk"));
         assertTrue(flat().contains("This is the first question."), said);
         assertTrue(flat().contains("-> not known Come back when you know"), said);
-        lead(0, List.of("back", "12 L", "", "4 bar", "", ""));
+        lead(0, List.of("back", "12 L", "", "dk", "4 bar", "", ""));
         assertEquals("outlook HOUSE --set vessel.volume=12 L --set vessel.precharge=4 bar", ran.get(ran.size() - 1));
     }
 
@@ -258,10 +262,24 @@ class GuideTest {
         assertFalse(said.contains("Step 2 of 7."), said);
     }
 
+    /** The plate of the vessel is read where it is bought; one that is made for less than the relief valve lets through is told so. */
+    @ParameterizedTest
+    @CsvSource({"6 bar, true", "10 bar, false"})
+    void thePlateOfTheVesselIsAskedFor(String rating, boolean weak) throws IOException {
+        Files.writeString(house, Catalogue.text("orchard-lodge"));
+        lead(0, List.of("", "no", "", "", "24 L", "", rating, "4.2 bar", "", ""));
+        String told = "Have one made for at least that before it is fitted.";
+        String end = flat().substring(flat().indexOf("Step 7 of 7."));
+        assertEquals(weak, flat().indexOf(told) < flat().indexOf("Step 6 of 7.") && flat().contains(told), said);
+        assertEquals(weak, end.contains(told), end);
+        assertTrue(end.contains("vessel.rating " + rating), end);
+        assertTrue(ran.get(ran.size() - 1).contains(" --set vessel.rating=" + rating), ran.toString());
+    }
+
     /** Whoever begins anew is asked everything again, also after a pause. */
     @Test
     void itCanBeBegunAnew() throws IOException {
-        lead(0, List.of("", "log.csv", "", "", "18 L", "quit"));
+        lead(0, List.of("", "log.csv", "", "", "18 L", "", "dk", "quit"));
         ran.clear();
         assertEquals(
                 Ending.LEFT,

@@ -12,6 +12,7 @@ import io.github.heatswell.scenarios.interview.Answers.Answer;
 import io.github.heatswell.scenarios.interview.Interview.Outcome;
 import io.github.heatswell.scenarios.interview.Interview.Outcome.Ending;
 import io.github.heatswell.scenarios.report.OutputException;
+import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -241,6 +242,23 @@ class InterviewTest {
         assertEquals(value, Questions.named(question).kind().understand(typed, UnitSystem.US));
     }
 
+    /** Regression: a guess of the mains below what the reducing valve lets through decided what the house has at rest. */
+    @ParameterizedTest
+    @CsvSource({"60 psi, 80 psi to 120 psi, 64.4", "75 psi, 95 psi to 135 psi, 79.4", "dk, 80 psi to 120 psi, 54.4"})
+    void behindAReducingValveTheUnknownMainsAreAboveItsSetting(String set, String mains, double rest)
+            throws IOException {
+        List<String> answers = new ArrayList<>(List.of("Ohio", "Elm", "prv", "idk", set, "dk"));
+        answers.addAll(Answering.us().subList(7, Answering.us().size()));
+        Talk talk = Talk.hold(file, UnitSystem.US, answers);
+        assertTrue(talk.text().contains("pressure: " + mains), talk.text());
+        assertTrue(talk.dialogue().replaceAll("\\s+", " ").contains("taken to be more than the reducing valve lets"));
+        double supply = ScenarioReader.read("house", talk.text())
+                .system()
+                .supplyAtStart()
+                .value();
+        assertEquals(rest, PressureUnit.PSI.fromSi(supply), 0.05, "its setting and the lock-up rise");
+    }
+
     /** Regression: yes was kept and the word that answered was dropped; a stray no was taken for a heater without a relief valve. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
@@ -285,8 +303,8 @@ class InterviewTest {
             'idk, maybe 80'     | guess   | 80 psi +- 9 psi
             80 psi?             | guess   | 80 psi +- 9 psi
             80 psi              | usual   | 80 psi +- 4 psi
-            hmm. not sure...    | typical | 45 psi to 80 psi
-            I have no idea      | typical | 45 psi to 80 psi
+            hmm. not sure...    | typical | 80 psi to 120 psi
+            I have no idea      | typical | 80 psi to 120 psi
             """)
     void doubtIsWrittenDown(String typed, String origin, String value) throws IOException {
         List<String> answers = new ArrayList<>(Answering.us().subList(0, 3));
