@@ -109,7 +109,7 @@ final class LogHeader {
                         : timeUnit == null ? "" : " (" + timeUnit.symbol() + ")");
         return Optional.of(Stream.of(
                         Optional.of("The columns were understood like this: " + clock),
-                        Optional.of("pressure in " + name(pressure) + " (" + pressureUnit + ", "
+                        Optional.of("pressure in " + name(pressure) + " (" + spelt(pressureUnit) + ", "
                                 + (absolute ? "absolute" : "as a gauge shows it") + ")"),
                         Optional.of(temperature)
                                 .filter(place -> place >= 0)
@@ -122,6 +122,12 @@ final class LogHeader {
                                 .map(all -> "notes in " + all))
                 .flatMap(Optional::stream)
                 .collect(Collectors.joining("; ", "", ".")));
+    }
+
+    /** A unit of pressure as it is spelt, without the letters that say from where it is measured. */
+    static String spelt(String unit) {
+        String bare = unit.replaceAll("[ (]+(?:abs|absolute|a|g|gauge)\\)?$|(?<=psi|bar|pa)[ag]$", "");
+        return bare.replace("kpa", "kPa").replace("mpa", "MPa");
     }
 
     private String name(int place) {
@@ -206,7 +212,7 @@ final class LogHeader {
         double factor = one.value();
         absolute = one.reference() == Pressure.Reference.ABSOLUTE;
         units = UnitSystem.ofMost(QuantityReader.units("1 " + unit));
-        pressureUnit = unit.replaceAll("[ (]+(?:abs|a|g|gauge)\\)?$|(?<=psi|bar|pa)[ag]$", "");
+        pressureUnit = spelt(unit);
         double zero = absolute ? atmosphere : 0;
         return value -> value * factor - zero;
     }

@@ -6,6 +6,7 @@ import io.github.heatswell.scenarios.fault.Location;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.units.Pressure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -295,7 +296,10 @@ final class PaperList {
 
     private String understood(String known, boolean wasAsked) {
         StringBuilder text = new StringBuilder("Each line was read as a time and a pressure ("
-                + known + (wasAsked ? ", as you said" : "") + (known.endsWith(" abs") ? "" : ", as a gauge shows it")
+                + LogHeader.spelt(known) + (wasAsked ? ", as you said" : "")
+                + (QuantityReader.pressure("1 " + known).reference() == Pressure.Reference.ABSOLUTE
+                        ? ", absolute"
+                        : ", as a gauge shows it")
                 + ")"
                 + (noted ? ", and the words after them as a note." : "."));
         headings.forEach(

@@ -36,7 +36,7 @@ class PaperListTest {
             18:45 3,5 bar|18:55 3,6 bar|19:05 4,0 bar, tropft!!19:05 'tropft'
             Gauge in the basement, psi||6:45a.m. 50|6:55 a.m. 55|heater on|7:05 a.m. 58!!'heater on'
             11:50 am 50psi|11:55 52psi|12:10 58psi!!A time without am or pm was taken as the next such time
-            23:50 - 350 kPa|00:00 - 360 kPa|0:10 - 400 kPa!!(kpa, as a gauge shows it)
+            23:50 - 350 kPa|00:00 - 360 kPa|0:10 - 400 kPa!!(kPa, as a gauge shows it)
             7 am: 50 psi|7:10 am: 55 psi|7:20 am: 58 psi!!Each line was read as a time and a pressure
             8.20pm 50 psi|8.30pm 55 psi|8.40 pm 58 psi dripping!!20:40 'dripping'
             6:45,50,heater on|6:55,55,|7:05,58,dripping!psi!06:45 'heater on' (the heater is on); 07:05 'dripping' (the
@@ -50,6 +50,7 @@ class PaperListTest {
             6.45 Uhr 3,5 bar|6.55 Uhr 3,6|7.05 Uhr 4,0!!Each line was read
             645am 50 psi|655am 55|705 am 58!!Each line was read
             0 min 50 psi|10 min 55|20 min 58 paper wet!!'paper wet' (water came since the paper was laid)
+            6:45 am 64.7 psia|6:55 am 70|7:05 am 72.71!!(psi, absolute)
             50 psi at 6:45 am|55 psi at 6:55 am|58 psi at 7:05 am drips!!07:05 'drips' (the relief pipe drips)
             3/1/2026 6:45 am 50 psi|3/1/2026 6:55 am 55 psi|3/1/2026 7:05 am 58 psi!!Each line was read
             """)
