@@ -349,8 +349,7 @@ public final class OutlookStory {
                 .then(
                         range.equals(PrechargeLoss.Range.usual())
                                 ? ". The basis is weak: " + PrechargeLoss.SOURCE.text()
-                                        + ", from memory. Two readings of the drained vessel, a year apart, are better; give their"
-                                        + " result with --fade."
+                                        + ", from memory. Two readings of the drained vessel, a year apart, are better."
                                 : ". This rate was given.");
     }
 

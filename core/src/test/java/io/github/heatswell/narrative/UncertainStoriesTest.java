@@ -205,6 +205,7 @@ class UncertainStoriesTest {
         assertTrue(
                 usual.contains("a year (possible range 3 % to 25 %); the supply holds the gas at its pressure"), usual);
         assertTrue(usual.contains(" every year. The basis is weak: "), usual);
+        assertFalse(usual.contains("--"), usual + " names an option, which a program that asks has not");
     }
 
     private static List<String> remarks(HotWaterSystem house, boolean reseatVaries) {

@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.ageing.OutlookCourse;
 import io.github.heatswell.ageing.OutlookResult;
+import io.github.heatswell.ageing.PrechargeLoss;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.PrechargeTarget;
@@ -62,7 +63,8 @@ public final class OutlookReport {
     }
 
     private Document content(QuantityFormat shown) {
-        String basis = OutlookStory.basis(answer.fading()).text(shown);
+        String basis = OutlookStory.basis(answer.fading()).text(shown)
+                + (answer.fading().equals(PrechargeLoss.Range.usual()) ? " Give their result with --fade." : "");
         List<Finding> found =
                 Findings.of(answer.scenario().system(), answer.scenario().doubts());
         String title = answer.scenario().title() + ": the next " + (result.years() == 1 ? "year" : years());
