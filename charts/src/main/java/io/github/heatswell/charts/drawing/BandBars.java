@@ -39,7 +39,7 @@ final class BandBars {
             Bands bands = lanes.get(lane);
             double middle = middle(frame, lane);
             g.setPaint(Ink.of(bands.kind()));
-            g.setStroke(Strokes.HAIR);
+            g.setStroke(Ink.HAIR);
             if (bands.kind() == Bands.Kind.DRAWS) {
                 g.draw(new Line2D.Double(frame.area().x(), middle, frame.area().right(), middle));
             }
@@ -79,7 +79,7 @@ final class BandBars {
         double width = Math.max(1, frame.x(span.to()) - left);
         Box box = new Box(left, frame.area().y(), width, frame.area().height());
         g.setPaint(Ink.HATCH);
-        g.setStroke(Strokes.HAIR);
+        g.setStroke(Ink.HAIR);
         g.draw(box.hatching(SHUT_OFF_HATCH));
         g.draw(box.shape());
     }
@@ -88,7 +88,7 @@ final class BandBars {
         switch (kind) {
             case HEATER, DRAWS -> g.fill(bar.shape());
             case BYPASS -> {
-                g.setStroke(Strokes.RIM);
+                g.setStroke(Ink.RIM);
                 g.draw(bar.grownBy(-0.7).shape());
             }
             case RELIEF -> {

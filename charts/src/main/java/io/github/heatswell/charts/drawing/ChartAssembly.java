@@ -109,14 +109,14 @@ final class ChartAssembly {
         plot.setBackgroundPaint(null);
         plot.setOutlineVisible(single);
         plot.setOutlinePaint(Ink.FOOT);
-        plot.setOutlineStroke(Strokes.HAIR);
+        plot.setOutlineStroke(Ink.HAIR);
         boolean grid = !(single && isFilled(panel));
         plot.setDomainGridlinesVisible(grid);
         plot.setDomainGridlinePaint(Ink.GRID);
-        plot.setDomainGridlineStroke(Strokes.HAIR);
+        plot.setDomainGridlineStroke(Ink.HAIR);
         plot.setRangeGridlinesVisible(grid);
         plot.setRangeGridlinePaint(Ink.GRID);
-        plot.setRangeGridlineStroke(Strokes.HAIR);
+        plot.setRangeGridlineStroke(Ink.HAIR);
         plot.setDomainZeroBaselineVisible(false);
         plot.setRangeZeroBaselineVisible(false);
         if (single) {
@@ -137,7 +137,7 @@ final class ChartAssembly {
     private static void addLevel(XYPlot plot, Level level) {
         ValueMarker line = new ValueMarker(level.value());
         line.setPaint(Ink.of(level.kind()));
-        line.setStroke(Strokes.of(level.kind()));
+        line.setStroke(Ink.line(level.kind()));
         line.setAlpha(1);
         plot.addRangeMarker(line, Layer.BACKGROUND);
     }
@@ -168,9 +168,9 @@ final class ChartAssembly {
         for (Curve curve : panel.curves()) {
             if (single && isFilled(panel)) {
                 // Paper under a line shows it on dark and light patches alike.
-                add(lines, renderer, curve, Ink.PAPER, Strokes.halo(curve.role()));
+                add(lines, renderer, curve, Ink.PAPER, Ink.halo(curve.role()));
             }
-            add(lines, renderer, curve, Ink.of(curve.role()), Strokes.of(curve.role()));
+            add(lines, renderer, curve, Ink.of(curve.role()), Ink.line(curve.role()));
         }
         // The widest line lies lowest, so that the others show on top of it.
         plot.setSeriesRenderingOrder(SeriesRenderingOrder.FORWARD);
@@ -197,10 +197,10 @@ final class ChartAssembly {
         scale.setTickMarksVisible(single);
         scale.setTickMarkOutsideLength(TICK_MARK);
         scale.setTickMarkPaint(Ink.FOOT);
-        scale.setTickMarkStroke(Strokes.HAIR);
+        scale.setTickMarkStroke(Ink.HAIR);
         scale.setMinorTickMarksVisible(false);
         scale.setAxisLinePaint(Ink.FOOT);
-        scale.setAxisLineStroke(Strokes.HAIR);
+        scale.setAxisLineStroke(Ink.HAIR);
         scale.setAxisLineVisible(label != null && !single);
         return scale;
     }

@@ -101,7 +101,7 @@ final class Gutter {
         }
         double end = frame.y(points.up(points.count() - 1));
         callouts.add(new Callout(
-                end, Callout.Side.WITHIN, words(curve), Optional.of(Strokes.of(curve.role())), Ink.of(curve.role())));
+                end, Callout.Side.WITHIN, words(curve), Optional.of(Ink.line(curve.role())), Ink.of(curve.role())));
     }
 
     private TextBlock words(Curve curve) {
@@ -127,7 +127,7 @@ final class Gutter {
         if (!area.name().isEmpty()) {
             double middle = frame.y(middleAtEnd(area));
             TextBlock words = TextBlock.of(area.name(), Type.LABEL, width - LEAD);
-            callouts.add(new Callout(middle, Callout.Side.WITHIN, words, Optional.of(Strokes.WASH), Ink.of(area)));
+            callouts.add(new Callout(middle, Callout.Side.WITHIN, words, Optional.of(Ink.WASH), Ink.of(area)));
         }
     }
 
@@ -295,7 +295,7 @@ final class Gutter {
 
         private void drawLeader(Graphics2D g, double from, double to, double firstLine) {
             g.setPaint(Ink.LEADER);
-            g.setStroke(Strokes.LEADER);
+            g.setStroke(Ink.LEADER_LINE);
             g.draw(new Line2D.Double(from, at, to, firstLine));
             g.fill(new Ellipse2D.Double(from - DOT / 2, at - DOT / 2, DOT, DOT));
         }
@@ -311,7 +311,7 @@ final class Gutter {
             double direction = side == Side.ABOVE ? -1 : 1;
             double x = edge + Gutter.LEAD / 2 - 1;
             g.setPaint(color);
-            g.setStroke(Strokes.LEADER);
+            g.setStroke(Ink.LEADER_LINE);
             g.draw(new Line2D.Double(x, firstLine - 6 * direction, x, firstLine));
             Path2D head = new Path2D.Double();
             head.moveTo(x, firstLine + 6 * direction);

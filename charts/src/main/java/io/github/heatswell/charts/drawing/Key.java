@@ -114,7 +114,7 @@ final class Key {
             drawPatch(g, entry.area(), box);
         } else {
             g.setPaint(Ink.of(entry.line().role()));
-            g.setStroke(Strokes.of(entry.line().role()));
+            g.setStroke(Ink.line(entry.line().role()));
             double y = box.y() + SWATCH_HEIGHT / 2;
             g.draw(new Line2D.Double(box.x(), y, box.right(), y));
         }
@@ -136,7 +136,7 @@ final class Key {
         }
         new Patches(whole, new Frame(box, unit, unit)).fill(g);
         g.setPaint(Ink.FOOT);
-        g.setStroke(Strokes.HAIR);
+        g.setStroke(Ink.HAIR);
         g.draw(box.shape());
     }
 
@@ -196,7 +196,7 @@ final class Key {
                 y += row(name);
             }
             g.setPaint(Ink.FOOT);
-            g.setStroke(Strokes.RIM);
+            g.setStroke(Ink.RIM);
             g.draw(new Line2D.Double(middle, foot - 2, middle, y - BETWEEN + 2));
         }
 
@@ -205,7 +205,7 @@ final class Key {
             double from = value < 0 ? middle - length : middle;
             Box bar = new Box(from, centre - BAR / 2, length, BAR);
             g.setPaint(value < 0 ? Ink.PRECHARGE : Ink.PRESSURE);
-            g.setStroke(Strokes.HAIR);
+            g.setStroke(Ink.HAIR);
             if (value < 0) {
                 g.draw(bar.hatching(HATCH));
                 g.draw(bar.shape());

@@ -147,10 +147,10 @@ final class PanelOverlay {
     private void drawEnd(Graphics2D g, double x) {
         Box area = frame.area();
         g.setPaint(Ink.GRID.darker());
-        g.setStroke(Strokes.HAIR);
+        g.setStroke(Ink.HAIR);
         g.draw(new Box(x, area.y(), area.right() - x, area.height()).hatching(END_HATCH));
         g.setPaint(Ink.ALARM);
-        g.setStroke(Strokes.END);
+        g.setStroke(Ink.END);
         g.draw(new Line2D.Double(x, area.y(), x, area.bottom()));
     }
 
@@ -223,11 +223,11 @@ final class PanelOverlay {
             if (column.isPresent()) {
                 // Patches may be as dark as the leader.
                 g.setPaint(Ink.PAPER);
-                g.setStroke(Strokes.HALO);
+                g.setStroke(Ink.HALO);
                 g.draw(leader);
             }
             g.setPaint(Ink.LEADER);
-            g.setStroke(Strokes.LEADER);
+            g.setStroke(Ink.LEADER_LINE);
             g.draw(leader);
         }
     }
@@ -235,7 +235,7 @@ final class PanelOverlay {
     /** An upright sample of a curve before its name, as beside the plot. */
     private static void drawSample(Graphics2D g, Curve.Role role, Box place) {
         g.setPaint(Ink.of(role));
-        g.setStroke(Strokes.of(role));
+        g.setStroke(Ink.line(role));
         double x = place.x() - SAMPLE;
         g.draw(new Line2D.Double(x, place.y() + 1, x, place.bottom() - 1));
     }

@@ -32,11 +32,11 @@ final class Patches {
                 boolean drips = area.role() == Area.Role.DRIPS;
                 Shape lines = hatching(HATCH, drips ? 1 : -1);
                 g.setPaint(Ink.PAPER);
-                g.setStroke(drips ? Strokes.HALO : Strokes.HATCH);
+                g.setStroke(drips ? Ink.HALO : Ink.HATCH_LINE);
                 g.draw(lines);
                 if (drips) {
                     g.setPaint(Ink.RELIEF);
-                    g.setStroke(Strokes.HATCH);
+                    g.setStroke(Ink.HATCH_LINE);
                     g.draw(lines);
                 }
             }

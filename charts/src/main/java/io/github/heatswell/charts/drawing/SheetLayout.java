@@ -225,7 +225,7 @@ record SheetLayout(double width, double height, Header header, Box panels, doubl
             for (Named name : names) {
                 double x = frame.x(name.line().points().across(0));
                 g.setPaint(Ink.of(name.line().role()));
-                g.setStroke(Strokes.of(name.line().role()));
+                g.setStroke(Ink.line(name.line().role()));
                 g.draw(new Line2D.Double(x, name.box().bottom(), x, frame.area().y()));
             }
             for (Named name : names) {
