@@ -83,6 +83,8 @@ class BrowserTest {
         assertFits(pages);
         assertPapers(sizing);
         assertPapers(pages.get(0));
+        // nothing is handed over alone, so what it rests on begins on the sheet of the years
+        assertSheets(pages.get(3), "A4", 2, 2);
     }
 
     @Test
