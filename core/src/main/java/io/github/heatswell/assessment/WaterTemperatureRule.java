@@ -76,20 +76,31 @@ final class WaterTemperatureRule implements Rule {
 
     private static CandidateFinding cool(AssessmentContext subject, Measure stored, boolean mixed) {
         Measure limit = temperature(STORED);
-        return Finding.draft("stored-too-cool", Severity.CAUTION)
+        boolean foreign = subject.place.isKnown()
+                && subject.place.rules(Topic.STORAGE_TEMPERATURE).isEmpty();
+        Statement kills = Statement.of("The water is stored at {}, below the {} that kills legionella.", stored, limit);
+        String ask = "Ask the local authority or the maker which storage temperature it prescribes";
+        Finding.Draft draft = Finding.draft("stored-too-cool", Severity.CAUTION)
                 .compares(NamedValue.SET_POINT, NamedValue.UPPER_SET_POINT, NamedValue.MIXED_TO)
                 .neverBeside(HEATER_OFF)
-                .says("The water is stored at {}, below the {} that kills legionella.", stored, limit)
+                .says(
+                        foreign
+                                ? kills.then(
+                                                " No rule of this place was read that asks for it; the figure is British. ")
+                                        .then(Burns.by(STORED))
+                                : kills)
                 .found(stored)
                 .limit(limit)
                 .advises(
-                        mixed
-                                ? "Set the thermostat to {}, and measure at the nearest tap whether the mixing valve keeps it"
-                                        + " from scalding. " + EXPANDS
-                                : "Set the thermostat to {}, and have a mixing valve fitted first so that the taps do not"
-                                        + " scald. " + EXPANDS,
-                        limit)
-                .asks("Ask the local authority or the maker which storage temperature it prescribes.")
+                        (foreign ? ask + ", before anything is changed. Only where that is {} or more, go on. " : "")
+                                + (mixed
+                                        ? "Set the thermostat to {}, and measure at the nearest tap whether the mixing valve"
+                                                + " keeps it from scalding. "
+                                        : "Have a mixing valve fitted first, so that the taps do not scald, and only then set"
+                                                + " the thermostat to {}. ")
+                                + EXPANDS,
+                        foreign ? new Measure[] {limit, limit} : new Measure[] {limit});
+        return (foreign ? draft : draft.asks(ask + "."))
                 .by(
                         subject.place.demand(Topic.STORAGE_TEMPERATURE).isPresent() // it leaves that open
                                 ? Codes.LEGIONELLA

@@ -48,15 +48,16 @@ enum OwnersQuestion {
         }
     },
     /** It drips at night. */
-    MAINS("Is it the mains pressure?") {
+    MAINS("Is it the supply pressure, or thermal expansion?") {
         @Override
         String answer(ReliefWords.Cause cause, HotWaterSystem house) {
             return switch (cause) {
                 case NONE -> DRY;
-                case SUPPLY -> "Yes, as described: the supply itself opens the valve.";
-                case KEPT_OPEN -> "Not alone: heating opens the valve, and then the supply keeps it open.";
+                case SUPPLY -> "The supply, as described: it opens the valve by itself.";
+                case EXPANSION -> "Thermal expansion, as described: " + why(house);
+                case KEPT_OPEN -> "Both, as described: heating opens the valve, and then the supply keeps it open.";
                 case CREEP -> CREEPS;
-                default -> "No: the supply as described does not open the valve.";
+                default -> "Neither, as described: something else makes it run.";
             };
         }
     },

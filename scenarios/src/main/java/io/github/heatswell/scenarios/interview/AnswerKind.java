@@ -149,7 +149,8 @@ interface AnswerKind {
             Stream<String> alone = Stream.of(agreed.replaceFirst("$1")).filter(word -> shown.containsKey("yes"));
             return Stream.concat(
                             Stream.of(line, plain),
-                            Stream.concat(Stream.concat(Stream.of(agreed.replaceFirst("$2")), parts), alone)
+                            Stream.of(Stream.of(agreed.replaceFirst("$2"), Spoken.withoutPlace(plain)), parts, alone)
+                                    .flatMap(some -> some)
                                     .map(part -> Spoken.of(part).plain()))
                     .map(part -> known(folded(part)))
                     .flatMap(Optional::stream)

@@ -54,8 +54,11 @@ public record Spoken(String plain, Doubt doubt) {
     /** What is said behind what counts and adds nothing to it. */
     private static final Pattern AFTER = pattern("[\\s,;]+(?:mostly|mainly|usually|normally|please|thanks)$");
     /** What a number belongs to. */
-    private static final Pattern THING = pattern("(?<=[a-z])\\s+(?:one|tank|heater|valve|vessel|unit|model)$");
+    private static final Pattern THING =
+            pattern("(?<=[a-z])\\s+(?:one|tank|heater|water|valve|vessel|unit|model|electric|gas)$");
 
+    private static final Pattern PLACE = pattern(
+            "\\s+(?:in|inside|at|on|by|near|behind)\\s+(?:the|my|our)(?:\\s+(?!and\\b|or\\b|but\\b|not\\b)[a-z]+){1,3}$");
     private static final Pattern YES =
             pattern("^(?:y|yes|yeah|yep|yup|sure(?: thing)?|of course|right|correct|go on|ok|okay)$");
     private static final Pattern NO = pattern("^(?:n|no|nope|nah|not really|none of (?:that|those|them))$");
@@ -141,6 +144,16 @@ public record Spoken(String plain, Doubt doubt) {
                     agreed(END.matcher(line.strip()).replaceFirst("")), ignorant ? Doubt.UNKNOWN : Doubt.NONE);
         }
         return new Spoken(agreed(said), guessed || ignorant ? Doubt.GUESS : Doubt.NONE);
+    }
+
+    /**
+     * What is said without where it is.
+     *
+     * @param said such as {@code check valve in the meter}
+     * @return such as {@code check valve}
+     */
+    public static String withoutPlace(String said) {
+        return PLACE.matcher(said).replaceFirst("");
     }
 
     private static String agreed(String said) {

@@ -225,6 +225,9 @@ class InterviewTest {
             drip               | no, only at night              | night
             drip               | nope                           | no
             supply.arrangement | its got a pressure reducing valve | reducing-valve
+            supply.arrangement | theres a check valve in the meter | check-valve
+            tank.volume        | its a 40 gallon electric       | 40 gal
+            tank.volume        | 40 gallon gas water heater     | 40 gal
             supply.arrangement | there's a prv                  | reducing-valve
             relief.opens       | its the T&P valve, 150         | 150 psi
             relief.opens       | there is none                  | none
@@ -264,6 +267,7 @@ class InterviewTest {
     @CsvSource(delimiter = '|', textBlock = """
             drip         | yes                     | say when
             drip         | yes, on Sundays         | say when
+            supply.arrangement | check valve in the meter and a prv | is not one of
             drip         | no, every second day    | say when
             relief.opens | no                      | type dk for that, or none if there is no relief valve at all
             relief.opens | nope                    | type dk for that, or none if there is no relief valve at all

@@ -23,7 +23,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class OwnersQuestionTest {
 
     private static final String EXPANSION = "The relief valve drips during heat-up. Is it thermal expansion?";
-    private static final String MAINS = "The relief valve drips at night. Is it the mains pressure?";
+    private static final String MAINS =
+            "The relief valve drips at night. Is it the supply pressure, or thermal expansion?";
     private static final String DRY = "The relief valve is dry. Does the simulation agree?";
 
     /** Less than a drop or two (m3). */

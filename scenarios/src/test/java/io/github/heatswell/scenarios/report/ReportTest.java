@@ -92,7 +92,7 @@ class ReportTest {
     @CsvSource(delimiter = '|', textBlock = """
             mill-cottage              | heating | Yes, as described: the heated water has nowhere else to go. The relief valve opens
             mill-cottage-night-street | heating | No: in the house as described something else makes it run.
-            mill-cottage-night-street | night   | Yes, as described: the supply itself opens the valve.
+            mill-cottage-night-street | night   | The supply, as described: it opens the valve by itself.
             orchard-lodge-vessel      | night   | No: the house as described does not drip.
             mill-cottage              | always  | Yes, but not all the time
             orchard-lodge-vessel      | always  | No: in the house as described a sound valve stays shut.
@@ -102,7 +102,7 @@ class ReportTest {
     void theOwnersQuestionIsAnsweredByItsFirstWord(String name, String seen, String answer) {
         String question = Map.of(
                         "heating", "The relief valve drips during heat-up. Is it thermal expansion?",
-                        "night", "The relief valve drips at night. Is it the mains pressure?",
+                        "night", "The relief valve drips at night. Is it the supply pressure, or thermal expansion?",
                         "always", "The relief valve drips all the time. Would an undamaged one drip?",
                         "no", "The relief valve is dry. Does the simulation agree?")
                 .get(seen);
