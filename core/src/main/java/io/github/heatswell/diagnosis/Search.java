@@ -27,16 +27,17 @@ final class Search {
     /** The change of a position for a derivative: small against what matters, large against the events of a run. */
     static final double DIFFERENCE = 0.02;
 
-    private static final Effort SCREENING = new Effort(8, 2e-3, 0.3);
-    private static final Effort FINISHING = new Effort(12, 5e-5, 0.03);
-    private static final Effort PROFILING = new Effort(5, 2e-3, 0.1);
-    private static final int MAX_RENEWALS = 4;
-    /** So many steps in a row are taken with slopes that only the step before has changed. */
+    /** So many steps in a row are taken with slopes that only the step before has changed; none where the end is to be exact. */
     private static final int MOST_UPDATES = 2;
+
+    private static final Effort SCREENING = new Effort(8, 2e-3, 0.3, MOST_UPDATES);
+    private static final Effort FINISHING = new Effort(20, 5e-5, 0.03, 0);
+    private static final Effort PROFILING = new Effort(5, 2e-3, 0.1, MOST_UPDATES);
+    private static final int MAX_RENEWALS = 6;
 
     private static final int RIDGES = 3;
     /** Steps along a ridge in standard deviations. */
-    private static final List<Double> ALONG = List.of(-6.0, -2.0, 2.0, 6.0);
+    private static final List<Double> ALONG = List.of(-8.0, -3.0, -1.0, 1.0, 3.0, 8.0);
 
     /** A gain in the sum of squares below this changes no conclusion. */
     private static final double WORTH_IT = 0.3;
@@ -73,8 +74,8 @@ final class Search {
         }
     }
 
-    /** When a search may stop: after so many iterations, or when one gains less than this share, or less of the sum of squares. */
-    private record Effort(int iterations, double gain, double least) {
+    /** When a search may stop: after so many iterations, or when one gains less than this share, or less of the sum of squares; how often it carries slopes on. */
+    private record Effort(int iterations, double gain, double least, int updates) {
 
         /** Whether so little is gained from one norm of the residuals to the next. */
         boolean isEnough(double before, double after) {
@@ -387,7 +388,7 @@ final class Search {
     }
 
     /**
-     * Residuals and their derivatives: from differences at first and after every {@link #MOST_UPDATES} steps, and in between as the
+     * Residuals and their derivatives: from differences at first and after every few steps, and in between as the
      * last step has it (Broyden, "A class of methods for solving nonlinear simultaneous equations", Mathematics of Computation 19, 1965;
      * from memory), which costs no run.
      */
@@ -395,7 +396,7 @@ final class Search {
         private RealMatrix slopes;
         private double[] at;
         private double[] there;
-        private int updates = MOST_UPDATES;
+        private int updates = effort.updates;
 
         @Override
         public Pair<RealVector, RealMatrix> value(RealVector point) {
@@ -411,7 +412,7 @@ final class Search {
         public RealMatrix computeJacobian(double[] position) {
             double[] here = residuals(position).clone();
             double[] home = position.clone();
-            if (updates < MOST_UPDATES && !Arrays.equals(home, at)) {
+            if (updates < effort.updates && !Arrays.equals(home, at)) {
                 slopes = updated(home, here);
                 updates++;
             } else {
