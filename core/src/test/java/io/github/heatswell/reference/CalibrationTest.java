@@ -1,0 +1,55 @@
+package io.github.heatswell.reference;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.diagnosis.Calibration;
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.water.GibbsPolynomialWater;
+import java.time.Duration;
+import org.junit.jupiter.api.Order;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Regression, and for one house in ten, whose log the unreduced equations make, validation: how sure the diagnosis is, and how
+ * often it is right. The build looks at a few houses; {@code -Dcalibration.houses=500} at many, others from another {@code
+ * calibration.from} on, and prints each with a table.
+ */
+@Order(1)
+class CalibrationTest {
+
+    /** Of so few only that nothing is accused that is sound can be said. */
+    private static final int ORDINARY = 2;
+
+    private static final int HOUSES = Integer.getInteger("calibration.houses", ORDINARY);
+    private static final int FROM = Integer.getInteger("calibration.from", 11);
+    private static final int EACH = 10;
+
+    private static double[] simulated(HotWaterSystem house, int hours) {
+        return Simulation.of(house, Duration.ofHours(hours)).run().trace().values(Channel.GAUGE_READING);
+    }
+
+    private static double[] integrated(HotWaterSystem house, int hours) {
+        UnreducedSystem equations = new UnreducedSystem(house, GibbsPolynomialWater.instance(), Conductances.ample());
+        double atmosphere = house.site().atmosphere();
+        return ReferenceRun.of(equations, hours * 3600.0, 60, 1e-8).samples().stream()
+                .mapToDouble(sample -> sample.pressure() - atmosphere)
+                .toArray();
+    }
+
+    @Test
+    void isAsOftenRightAsItSays() {
+        Calibration found = Calibration.of(
+                FROM,
+                HOUSES,
+                seed -> seed % EACH == EACH - 1 ? CalibrationTest::integrated : CalibrationTest::simulated);
+        if (HOUSES > ORDINARY) {
+            System.out.println(found); // a long look is for reading
+        }
+        assertEquals(HOUSES, found.count());
+        assertTrue(found.accused() < 0.03, found::toString);
+        assertTrue(found.falseHazards() < 0.01, found::toString);
+    }
+}
