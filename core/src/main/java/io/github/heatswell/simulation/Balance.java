@@ -170,7 +170,8 @@ final class Balance {
     private void solveDrooping(double[] y, Modes modes, double[] rates) {
         double now = drooped(y);
         rates[StateVector.MAINS] = conditions.mainsRate();
-        Arrays.fill(rates, StateVector.OWN, vector.lowest, 0);
+        // gas that was compressed a moment ago still cools, and takes the less water the cooler it is
+        fillTemperatures(y, modes, 0, rates);
         double drift = drift(now, 0, this::drooped, y, modes, rates);
         solveHeld(outlet.rate(y[StateVector.PRESSURE], now, drift, stiffness));
     }

@@ -60,7 +60,8 @@ class DifficultHousesTest {
                 "flood-back-through-a-short-loop",
                 "warmed-by-turns-in-a-flood",
                 "rounding-under-air",
-                "branch-that-feeds-its-tap"
+                "branch-that-feeds-its-tap",
+                "gas-that-cools-behind-a-reducing-valve"
             })
     void theirDayEndsWithItsBooksClosed(String name) throws IOException {
         RunResult result = Simulation.of(house(name), Duration.ofDays(1))
