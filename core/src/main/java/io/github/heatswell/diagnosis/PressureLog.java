@@ -66,7 +66,8 @@ public final class PressureLog {
         given = from.uncertainty;
         rough = from.rough == null ? new boolean[times.length] : from.rough;
         drawn = from.drawn == null ? new boolean[times.length] : from.drawn;
-        seen = from.seen.stream().filter(one -> one.until() <= end() + AFTER).toList();
+        seen = List.copyOf(
+                from.seen.stream().filter(one -> one.until() <= end() + AFTER).toList());
         weights = new ReadingWeights(this, noise, given, rough);
     }
 

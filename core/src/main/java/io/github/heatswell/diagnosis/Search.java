@@ -421,7 +421,7 @@ final class Search {
             }
             at = home;
             there = here;
-            return slopes;
+            return slopes.copy();
         }
 
         /** The slopes nearest to those before that the last step agrees with. */

@@ -95,7 +95,6 @@ public final class DiagnosisStory {
      * @return whole sentences
      */
     public Statement verdict() {
-        List<HypothesisFit> tested = result.tested();
         if (hazards.isOverpressure()) {
             return plain("The pressure went above what the plates allow, whatever the cause.");
         }

@@ -219,7 +219,7 @@ class FindingsTest {
     /** Nobody is told to have a mixing valve fitted who has one. */
     @Test
     void hotterWaterIsAdvisedWithTheMixingValveThereIs() {
-        assertTrue(coolAdvice(FaultlessHouse.unmixed(55)).contains("have a mixing valve fitted first"));
+        assertTrue(coolAdvice(FaultlessHouse.unmixed(55)).contains("Have a mixing valve fitted first"));
         String mixed = coolAdvice(FaultlessHouse.heater(55));
         assertFalse(mixed.contains("fitted"), mixed);
         assertTrue(mixed.contains("measure at the nearest tap"), mixed);

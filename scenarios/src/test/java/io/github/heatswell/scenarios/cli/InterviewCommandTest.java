@@ -80,7 +80,7 @@ class InterviewCommandTest {
         assertEquals(2, ended.status());
         assertEquals("heatswell: the input ended before the last question\n", ended.err());
         String said = ended.out().replaceAll("\\s+", " ");
-        assertTrue(said.contains("kept in " + folder.resolve("my-house.partial.yaml") + "."), said);
+        assertTrue(said.contains("kept in " + folder.resolve("my-house.partial.yaml") + ";"), said);
         assertFalse(Files.exists(file));
         assertFalse(Files.exists(results));
     }

@@ -111,7 +111,7 @@ class NextLineTest {
     /** Regression: where readings settle nothing, the next command was the one just typed, and not the one whose sheet says what to read. */
     @Test
     void aDiagnosisThatSettlesNothingLeadsToTheCheckSheet() throws IOException {
-        Path spots = Files.writeString(folder.resolve("spots.yaml"), "cold-static: 61 psi\nheat-up-maximum: 150 psi\n");
+        Path spots = Files.writeString(folder.resolve("spots.yaml"), "cold-static: 61 psi\n");
         String next = last(execute("diagnose", "ridge-house", "-r", spots.toString(), "--place", "us-ipc"));
         assertEquals("Next: heatswell run ridge-house --place us-ipc", next);
     }

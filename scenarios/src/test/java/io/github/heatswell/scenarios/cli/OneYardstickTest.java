@@ -255,7 +255,7 @@ class OneYardstickTest {
                 "-o",
                 out.toString());
         HotWaterSystem house = Catalogue.read("orchard-lodge").system();
-        String volume = QuantityFormat.printed(UnitSystem.SI).inBoth().volume(Findings.expansion(house));
+        String volume = QuantityFormat.printed(UnitSystem.SI).volume(Findings.expansion(house));
         String page = Files.readString(out.resolve("report.html"));
         assertTrue(page.contains("grows by about " + volume), page);
         assertTrue(page.contains("at most about " + volume), page);

@@ -39,8 +39,9 @@ class DripSheetTest {
     }
 
     /**
-     * Validation: water of 10 degC and of 60 degC has 999.70 and 983.20 kg/m3 (IAPWS-95), so a tank of 200 L lets out 3.3 L. The sheet
-     * allowed every tank what it would gain up to 65 degC.
+     * Validation: water of 10 degC and of 60 degC has 999.70 and 983.20 kg/m3 (IAPWS-95), so a tank of 200 L would let out 3.3 L of
+     * cold water, less what it grows itself: steel by 12e-6/K each way (common handbook value, from memory). The sheet allowed every tank what it
+     * would gain up to 65 degC.
      */
     @Test
     void noMoreComesOutThanTheTankGains() {
@@ -54,7 +55,8 @@ class DripSheetTest {
                         .setPoint(60, TemperatureUnit.CELSIUS)
                         .build())
                 .build();
-        assertEquals(3.3e-3, DripSheet.of(hot).most(), 0.02e-3);
+        double grown = 0.2 * 3 * 12e-6 * 50 * 983.20 / 999.70;
+        assertEquals(3.3e-3 - grown, DripSheet.of(hot).most(), 0.02e-3);
     }
 
     /**

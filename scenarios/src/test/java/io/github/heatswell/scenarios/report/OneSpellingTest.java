@@ -33,7 +33,8 @@ class OneSpellingTest {
         outputs.forEach((name, text) -> {
             String flat = text.replaceAll("\\s+", " ");
             assertEquals(Set.of("7"), near(flat, "bar", 7, 0.06), name);
-            assertEquals(Set.of("3.14"), near(flat, "L", 3.1394, 0.06), name);
+            // the expansion of the heat-up is another quantity, of 3.19 L
+            assertEquals(Set.of("3.14"), near(flat, "L", 3.1394, 0.045), name);
         });
         assertTrue(outcome.out().contains("opens after 10 min 16 s"), outcome.out());
     }
