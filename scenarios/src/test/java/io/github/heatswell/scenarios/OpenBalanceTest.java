@@ -24,13 +24,19 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Regression: where the balance of a run does not close, terminal, status and files say so. In these programs no balance closes. */
+/**
+ * Regression: where the balance of a run does not close, terminal, status and files say so; and everything is computed before the
+ * first file is begun. In this program no balance closes, and a simulation fails that ends while there is a file in the folder
+ * where files are prepared.
+ */
 class OpenBalanceTest {
 
     private static final int OPEN_BALANCE = 6;
     private static final Set<String> OF_ONE_RUN = Set.of("run", "run long", "interview");
     private static final Pattern OF_MANY = Pattern.compile("NOT RELIABLE: The balance of ([0-9]+) of the ([0-9]+) runs"
             + " behind (?:this answer|the check sheet and the sizes) does not close");
+    private static final String FOLDER = "open.balance.prepared";
+    private static final String ALLOWED = "open.balance.beside";
     private static final String OF_A_RUN = "NOT RELIABLE: The balance of this run does not close: ";
 
     @TempDir
@@ -46,7 +52,11 @@ class OpenBalanceTest {
                 "result.RunSummary",
                 "public boolean closes\\(\\) \\{",
                 "public static final java.util.concurrent.atomic.AtomicLong MADE = new java.util.concurrent.atomic.AtomicLong();"
-                        + " public Audit { MADE.incrementAndGet(); }"
+                        + " public Audit { MADE.incrementAndGet(); java.io.File[] begun = new java.io.File(System.getProperty(\""
+                        + FOLDER
+                        + "\", \"\")).listFiles(file -> !file.getName().equals(System.getProperty(\"" + ALLOWED
+                        + "\"))); if (begun != null && begun.length > 0)"
+                        + " throw new AssertionError(\"simulates beside \" + begun[0]); }"
                         + " public boolean closes() { if (massMoved != -1) return false;");
     }
 
@@ -61,6 +71,19 @@ class OpenBalanceTest {
                 .longValue();
     }
 
+    /** Executes a command line; no run may end beside a file of its results, but for one that is allowed. */
+    private static Outcome executeWatched(List<String> line, Path out, String allowed)
+            throws ReflectiveOperationException {
+        System.setProperty(FOLDER, out.resolve(".heatswell-unfinished/new").toString());
+        System.setProperty(ALLOWED, allowed);
+        try {
+            return program.execute(line);
+        } finally {
+            System.clearProperty(FOLDER);
+            System.clearProperty(ALLOWED);
+        }
+    }
+
     static Set<String> commands() {
         return EveryCommand.lines(Path.of("out"), Path.of("readings")).keySet();
     }
@@ -72,8 +95,9 @@ class OpenBalanceTest {
         List<String> line =
                 EveryCommand.lines(out, EveryCommand.readings(temporary)).get(name);
         long before = runs();
-        Outcome outcome = program.execute(line);
-        assertEquals(OPEN_BALANCE, outcome.status(), outcome.err());
+        Outcome outcome = executeWatched(line, out, name.equals("run long") ? "trace.csv" : "");
+        assertEquals("", outcome.err(), "nothing is simulated once a file is begun");
+        assertEquals(OPEN_BALANCE, outcome.status());
         String text = outcome.out().replaceAll("\\s+", " ");
         if (OF_ONE_RUN.contains(name)) {
             assertTrue(text.contains(OF_A_RUN), text);
@@ -93,6 +117,16 @@ class OpenBalanceTest {
                         file.toString());
             }
         }
+    }
+
+    @Test
+    void theWatchIsNoSleeper() throws Exception {
+        Path out = temporary.resolve("out");
+        Files.createDirectories(out.resolve(".heatswell-unfinished/new"));
+        Files.writeString(out.resolve(".heatswell-unfinished/new/left"), "");
+        Outcome outcome = executeWatched(List.of("run", "orchard-lodge", "--out", out.toString()), out, "");
+        assertEquals(5, outcome.status(), outcome.out());
+        assertTrue(outcome.err().contains("simulates beside"), outcome.err());
     }
 
     /** Whether a file says in words what was found. Those of pupils and teachers that show no run need not. */

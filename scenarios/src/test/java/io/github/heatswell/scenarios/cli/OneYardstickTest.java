@@ -185,8 +185,8 @@ class OneYardstickTest {
                         + " peak at 86.1 psi. 'heatswell size' goes by that.";
         assertTrue(said("run", birch).contains("This run " + join));
         // Layers change the day, not the heat-up from a cold fill, and are simulated ten times as long.
-        assertTrue(said("outlook", birch, "--set", "tank.layers=1", "--years", "1")
-                .contains("The first day " + join));
+        assertTrue(
+                said("outlook", birch, "--set", "tank.layers=1", "--years", "1").contains("The first day " + join));
         assertTrue(said("map", birch).contains("With 2 gal at 60 psi the peak is 86.1 psi, above the limit of 80 psi"));
         String compared = said("compare", birch, "--vary", "vessel.volume=2gal,3gal");
         assertTrue(
