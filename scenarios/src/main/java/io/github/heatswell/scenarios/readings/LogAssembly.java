@@ -105,7 +105,7 @@ final class LogAssembly {
         if (step < 0) {
             firstBack = setBack++ == 0 ? line : firstBack;
             wentBack = wentBack.isEmpty() ? label : wentBack;
-            exactHours &= Math.abs(lastStep - step - HOUR) <= lastStep;
+            exactHours = exactHours && Math.abs(lastStep - step - HOUR) <= lastStep;
             shift += lastStep - step;
         } else if (step > 0) {
             forward++;
