@@ -54,7 +54,8 @@ class OpenBalanceTest {
                 "public static final java.util.concurrent.atomic.AtomicLong MADE = new java.util.concurrent.atomic.AtomicLong();"
                         + " public Audit { MADE.incrementAndGet(); java.io.File[] begun = new java.io.File(System.getProperty(\""
                         + FOLDER
-                        + "\", \"\")).listFiles(file -> !file.getName().equals(System.getProperty(\"" + ALLOWED
+                        + "\", \"no such folder\")).listFiles(file -> !file.getName().equals(System.getProperty(\""
+                        + ALLOWED
                         + "\"))); if (begun != null && begun.length > 0)"
                         + " throw new AssertionError(\"simulates beside \" + begun[0]); }"
                         + " public boolean closes() { if (massMoved != -1) return false;");
