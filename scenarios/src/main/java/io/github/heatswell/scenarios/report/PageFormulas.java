@@ -132,7 +132,7 @@ final class PageFormulas {
         return switch (source.standing()) {
             case SEEN -> "the text itself was read";
             case SECOND_HAND -> "read where somebody else quotes it";
-            case FROM_MEMORY -> "from memory, not checked against a copy";
+            case FROM_MEMORY -> "no source was checked for it";
             case GIVEN -> "";
         };
     }

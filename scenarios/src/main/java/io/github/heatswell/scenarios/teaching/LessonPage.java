@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.teaching;
 
 import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.citation.Citation;
 import io.github.heatswell.scenarios.report.Html;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
@@ -157,8 +158,10 @@ final class LessonPage {
             html.closeLine();
         });
         html.closeLine();
-        String source = formula.source().text();
-        html.leaf("p", page.say("formula-from", source, page.standing(formula.source())), "class", "quiet");
+        Citation source = formula.source();
+        if (Page.isChecked(source)) {
+            html.leaf("p", page.say("formula-from", source.text(), page.standing(source)), "class", "quiet");
+        }
         html.closeLine();
     }
 

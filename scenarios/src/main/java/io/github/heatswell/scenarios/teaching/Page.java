@@ -146,13 +146,18 @@ final class Page {
         html.closeLine();
     }
 
+    /** The sources that somebody has looked into; what was only remembered is for the authors to check. */
     void sources(List<Citation> sources) {
         html.open("ul");
-        for (Citation source : sources) {
+        sources.stream().filter(Page::isChecked).forEach(source -> {
             html.open("li").text(source.text()).leaf("span", standing(source), "class", "quiet");
             html.closeLine();
-        }
+        });
         html.closeLine();
+    }
+
+    static boolean isChecked(Citation source) {
+        return source.standing() != Citation.Standing.FROM_MEMORY;
     }
 
     /** How far a source was checked; what is our own needs no word. */

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.citation.Citation;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
@@ -90,6 +91,15 @@ class LessonSiteTest {
         for (String name : PAGES.keySet()) {
             assertSound(name, PAGES.get(name));
         }
+    }
+
+    /** What was only remembered is a note for the authors; a pupil is told what somebody has looked into. */
+    @Test
+    void noSourceIsFromMemory() {
+        PAGES.forEach((name, page) -> assertFalse(page.contains("from memory"), name));
+        assertTrue(Lessons.all().stream()
+                .flatMap(lesson -> lesson.sources().stream())
+                .anyMatch(source -> source.standing() == Citation.Standing.FROM_MEMORY));
     }
 
     @Test
