@@ -10,6 +10,7 @@ import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.SupplyTemperature;
 import io.github.heatswell.system.Tank;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
@@ -21,6 +22,8 @@ import io.github.heatswell.water.LiquidWater;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 
 /**
  * A house without relief valves, and how long to run it with a vessel added. It has no vessel of its own, unless there are several:
@@ -118,18 +121,28 @@ record HeatUpCase(HotWaterSystem house, Duration duration) {
 
     /** The temperature (K) of the supply on the day when its water is densest, and so expands most. */
     private static double densest(HotWaterSystem given) {
-        double atmosphere = given.site().atmosphere();
-        double found = given.coldAtStart();
-        double most = GibbsPolynomialWater.instance().density(found, atmosphere);
-        for (int day = 1; day <= LAST_DAY; day++) {
-            double temperature = given.supply().water().on(day);
-            double density = GibbsPolynomialWater.instance().density(temperature, atmosphere);
-            if (density > most) {
-                most = density;
-                found = temperature;
-            }
+        SupplyTemperature water = given.supply().water();
+        double start = given.coldAtStart();
+        if (water.isConstant()) {
+            return start;
         }
-        return found;
+        double[] year = DoubleStream.concat(
+                        DoubleStream.of(start),
+                        IntStream.rangeClosed(1, LAST_DAY).mapToDouble(water::on))
+                .sorted()
+                .toArray();
+        double atmosphere = given.site().atmosphere();
+        int densest = 0;
+        // from its maximum on, the density falls as the water gets warmer
+        while (densest + 1 < year.length
+                && density(year[densest + 1], atmosphere) >= density(year[densest], atmosphere)) {
+            densest++;
+        }
+        return year[densest];
+    }
+
+    private static double density(double temperature, double atmosphere) {
+        return GibbsPolynomialWater.instance().density(temperature, atmosphere);
     }
 
     /**

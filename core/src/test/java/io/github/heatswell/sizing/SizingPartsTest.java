@@ -29,6 +29,7 @@ import io.github.heatswell.units.VolumeUnit;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -238,6 +239,18 @@ class SizingPartsTest {
                 .house()
                 .coldAtStart();
         assertEquals(4, TemperatureUnit.CELSIUS.fromSi(cold), 0.1);
+        SupplyTemperature mild =
+                SupplyTemperature.seasonal(14, TemperatureUnit.CELSIUS, 16, TemperatureDifferenceUnit.KELVIN);
+        double coldest = HeatUpCase.coldFill(Houses.cottage(3.5)
+                        .supply(Supply.builder()
+                                .arrangement(Supply.Arrangement.CHECK_VALVE)
+                                .pressure(Pressure.gauge(3.5, BAR))
+                                .water(mild)
+                                .build())
+                        .build())
+                .house()
+                .coldAtStart();
+        assertEquals(IntStream.rangeClosed(1, 366).mapToDouble(mild::on).min().orElseThrow(), coldest, 0);
     }
 
     /** Long enough for the thermostat, by the heat of the tank over what the element has left beside the loss. */

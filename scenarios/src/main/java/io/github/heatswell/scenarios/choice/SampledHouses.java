@@ -27,8 +27,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.DoubleFunction;
+import java.util.function.DoublePredicate;
+import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 
 /**
  * The houses within what is uncertain of a scenario, each from the day its vessel was charged until the next check a year
@@ -36,6 +41,8 @@ import java.util.function.UnaryOperator;
  */
 final class SampledHouses {
 
+    /** So few tell where most are above the limit. */
+    private static final int FIRST_SAMPLES = 16;
     /** Enough to tell one in thirty from one in five; each is one heat-up. */
     private static final int SAMPLES = 64;
     /** So many more where that leaves open whether a vessel keeps the limit in nine of ten. */
@@ -49,7 +56,7 @@ final class SampledHouses {
     private final double limitGauge;
     private final DoubleFunction<UnaryOperator<HotWaterSystem>> fitted;
     private final Balances.Count count;
-    private final Map<Double, StudyResult> found = new HashMap<>();
+    private final Map<List<Double>, Known> drawn = new ConcurrentHashMap<>();
     private final Map<Double, Tried> tried = new HashMap<>();
     private int fixed = -1;
 
@@ -88,30 +95,48 @@ final class SampledHouses {
     /** In how many of the houses a vessel of a volume (m3) lets the pressure go above the limit; of more of them where few do not tell. */
     Tried tried(double volume) {
         return tried.computeIfAbsent(volume, size -> {
-            Tried few = new Tried(size, above(peaks(size)));
-            if (!few.isOpen()) {
-                return few;
-            }
-            Share more = above(run(size, MORE_SAMPLES, SEED + 1));
-            return new Tried(
-                    size,
-                    new Share(few.above().count() + more.count(), few.above().of() + more.of()));
+            Tried few = new Tried(size, above(size, SAMPLES, SEED));
+            return few.isOpen() ? new Tried(size, sum(few.above(), above(size, MORE_SAMPLES, SEED + 1))) : few;
         });
     }
 
-    private Share above(StudyResult peaks) {
-        return peaks.spread(0).above(limitGauge);
+    /** Whether {@link #tried} says that a vessel holds. Looks at no more houses once so many are above the limit that it cannot. */
+    private boolean holds(double volume) {
+        if (tried.containsKey(volume)) {
+            return tried.get(volume).holds();
+        }
+        for (int samples = FIRST_SAMPLES; samples < SAMPLES; samples *= 2) {
+            Share least = new Share(above(volume, samples, SEED).count(), SAMPLES);
+            if (least.atLeast() > SizeCertainty.HOLDS) {
+                return false;
+            }
+        }
+        Tried few = new Tried(volume, above(volume, SAMPLES, SEED));
+        for (int samples = FIRST_SAMPLES; few.isOpen() && samples < MORE_SAMPLES; samples *= 2) {
+            Share least = new Share(above(volume, samples, SEED + 1).count(), MORE_SAMPLES);
+            if (sum(few.above(), least).atMost() > SizeCertainty.HOLDS) {
+                return false;
+            }
+        }
+        return tried(volume).holds();
     }
 
-    private StudyResult peaks(double volume) {
-        return found.computeIfAbsent(volume, size -> run(size, SAMPLES, SEED));
+    private static Share sum(Share one, Share other) {
+        return new Share(one.count() + other.count(), one.of() + other.of());
     }
 
-    private StudyResult run(double volume, int samples, long seed) {
+    /** In how many of the first so many houses of a seed the pressure goes above the limit. */
+    private Share above(double volume, int samples, long seed) {
         VariedHouse varied = varied(volume);
+        return study(varied, samples, seed, values -> isAbove(varied, values, volume) ? 1 : 0)
+                .spread(0)
+                .above(0);
+    }
+
+    private static StudyResult study(VariedHouse varied, int samples, long seed, ToDoubleFunction<double[]> model) {
         Study.Builder study = Study.builder()
-                .outputs(List.of("peak of the worst heat-up (Pa gauge)"))
-                .model(values -> new double[] {peak(varied, values)})
+                .outputs(List.of("worst heat-up"))
+                .model(values -> new double[] {model.applyAsDouble(values)})
                 .samples(samples)
                 .seed(seed);
         varied.inputs().forEach(input -> study.input(input.name(), input.input().distribution()));
@@ -120,26 +145,47 @@ final class SampledHouses {
                 .run();
     }
 
+    /** Whether a sample goes above the limit; asks no run where one with a smaller vessel did not, or one with a larger vessel did. */
+    private boolean isAbove(VariedHouse varied, double[] values, double volume) {
+        List<Double> house = Arrays.stream(values).boxed().toList();
+        Known known = drawn.getOrDefault(house, Known.NOTHING);
+        if (volume >= known.keeps()) {
+            return false;
+        }
+        if (volume <= known.exceeds()) {
+            return true;
+        }
+        boolean above = peaks(varied, values).anyMatch(peak -> peak > limitGauge);
+        drawn.put(house, above ? new Known(volume, known.keeps()) : new Known(known.exceeds(), volume));
+        return above;
+    }
+
+    /** The largest volume (m3) that was seen to exceed the limit, and the smallest that was seen to keep it. */
+    private record Known(double exceeds, double keeps) {
+        private static final Known NOTHING = new Known(-1, Double.POSITIVE_INFINITY);
+    }
+
     private double described(double volume) {
         return VesselSizing.worstPeak(fitted.apply(volume).apply(scenario.system()), count);
     }
 
-    /** The highest peak (Pa, gauge) of a sample from the day its vessel was charged to the next check. */
-    private double peak(VariedHouse varied, double[] values) {
+    /** The peaks (Pa, gauge) of a sample of which one is the highest from the day its vessel was charged to the next check. */
+    private DoubleStream peaks(VariedHouse varied, double[] values) {
         int own = varied.inputs().size();
         double[] known = Arrays.copyOf(values, own);
         if (fixed >= 0) {
             known[fixed] = varied.inputs().get(fixed).input().distribution().quantile(0.5);
         }
         PrechargeLoss loss = PrechargeLoss.Range.usual().quantile(values[own]);
-        return Study.orFailed(() -> peak(varied.house().apply(known), loss));
+        return ends(Study.orFailed(() -> varied.house().apply(known)), loss)
+                .mapToDouble(house -> Study.orFailed(() -> VesselSizing.worstPeak(house, count)));
     }
 
     /**
      * The peak falls until the precharge is down to the supply's, and rises after that, so it is highest at one of the ends. Of
      * several vessels each loses its own.
      */
-    private double peak(HotWaterSystem charged, PrechargeLoss loss) {
+    private static Stream<HotWaterSystem> ends(HotWaterSystem charged, PrechargeLoss loss) {
         double air = charged.site().atmosphere();
         HotWaterSystem.Builder faded = charged.toBuilder();
         boolean fades = false;
@@ -162,10 +208,9 @@ final class SampledHouses {
             above |= set > fill || vessel.chargedAt().isPresent();
         }
         if (!fades) {
-            return VesselSizing.worstPeak(charged, count);
+            return Stream.of(charged);
         }
-        double later = VesselSizing.worstPeak(faded.build(), count);
-        return above ? Math.max(later, VesselSizing.worstPeak(charged, count)) : later;
+        return above ? Stream.of(faded.build(), charged) : Stream.of(faded.build());
     }
 
     /**
@@ -175,7 +220,7 @@ final class SampledHouses {
      * @param bare which of them the best estimates call for
      */
     SizeCertainty certainty(List<Double> sizes, int bare) {
-        OptionalInt most = first(sizes, bare, true);
+        OptionalInt most = first(sizes, bare, size -> tried(size).holds());
         // where the run as given calls for more than a cold fill, smaller vessels are out of the question
         boolean byRun = bare > 0 && described(sizes.get(bare - 1)) <= limitGauge;
         Optional<Range> range = byRun
@@ -197,7 +242,7 @@ final class SampledHouses {
      * @param bare which of them the best estimates call for
      */
     OptionalInt sure(List<Double> sizes, int bare) {
-        return first(sizes, bare, true);
+        return first(sizes, bare, this::holds);
     }
 
     private Range range(List<Double> sizes, int least, OptionalInt most, int bare) {
@@ -213,8 +258,9 @@ final class SampledHouses {
 
     /** What moves the peaks most, and which sizes the houses call for once it is known; how fast a vessel loses charge no reading tells. */
     private Reading reading(List<Double> sizes, int least, int bare) {
-        StudyResult peaks = peaks(sizes.get(bare));
         VariedHouse varied = varied(sizes.get(bare));
+        StudyResult peaks = study(
+                varied, SAMPLES, SEED, values -> peaks(varied, values).max().orElseThrow());
         int most = 0;
         for (int i = 1; i < varied.inputs().size(); i++) {
             if (Math.abs(peaks.importance(i, 0)) > Math.abs(peaks.importance(most, 0))) {
@@ -224,7 +270,7 @@ final class SampledHouses {
         SampledHouses known = new SampledHouses(scenario, limitGauge, fitted, count);
         known.fixed = most;
         OptionalInt from = known.least(sizes, bare);
-        OptionalInt to = known.first(sizes, bare, true);
+        OptionalInt to = known.sure(sizes, bare);
         VariedHouse.Input input = varied.inputs().get(most);
         return new Reading(input.label(), named(input.name()), sizes.get(from.orElse(least)), volume(sizes, to));
     }
@@ -239,7 +285,7 @@ final class SampledHouses {
     /** The smallest size that is enough in at least one of ten houses. */
     private OptionalInt least(List<Double> sizes, int bare) {
         if (!isOften(sizes.get(bare))) {
-            return first(sizes, bare, false);
+            return first(sizes, bare, this::isOften);
         }
         int least = bare;
         while (least > 0 && isOften(sizes.get(least - 1))) {
@@ -256,10 +302,10 @@ final class SampledHouses {
      * The first size that does: looks at one, at the next, at the second after that, and so on in growing steps, and then, for a
      * larger vessel never peaks higher, halves the sizes in between: of a hundred sizes at a dozen.
      */
-    private OptionalInt first(List<Double> sizes, int from, boolean sure) {
+    private OptionalInt first(List<Double> sizes, int from, DoublePredicate does) {
         int fails = from - 1;
         int next = from;
-        while (!does(sizes.get(next), sure)) {
+        while (!does.test(sizes.get(next))) {
             if (next == sizes.size() - 1) {
                 return OptionalInt.empty();
             }
@@ -270,16 +316,12 @@ final class SampledHouses {
         int holds = next;
         while (holds - fails > 1) {
             int middle = (fails + holds) / 2;
-            if (does(sizes.get(middle), sure)) {
+            if (does.test(sizes.get(middle))) {
                 holds = middle;
             } else {
                 fails = middle;
             }
         }
         return OptionalInt.of(holds);
-    }
-
-    private boolean does(double volume, boolean sure) {
-        return sure ? tried(volume).holds() : isOften(volume);
     }
 }

@@ -11,8 +11,12 @@ import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.report.SizingReport;
 import io.github.heatswell.sizing.VesselSizing;
 import io.github.heatswell.study.SizeCertainty;
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.NamedValue;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.List;
@@ -199,5 +203,44 @@ class SizeCertaintyTest {
                 VesselSizing.worstPeak(fitted, new Balances.Count()),
                 1,
                 "the run of the scenario is a cold fill as well");
+    }
+
+    /** Houses seen with one size are not asked again about the next, and a size that cannot hold any more is given up: same answers. */
+    @Test
+    void whatIsKnownOfAHouseIsNotAskedAgain() {
+        List<Double> sizes = List.of(0.008, 0.012, 0.018, 0.024, 0.035);
+        Balances.Count afresh = new Balances.Count();
+        List<SizeCertainty.Tried> each =
+                sizes.stream().map(size -> houses(afresh).tried(size)).toList();
+        Balances.Count again = new Balances.Count();
+        SampledHouses houses = houses(again);
+        for (SizeCertainty.Tried one : List.of(each.get(2), each.get(1), each.get(3), each.get(0), each.get(4))) {
+            assertEquals(one, houses.tried(one.volume()));
+        }
+        assertTrue(again.sum().runs() < 0.6 * afresh.sum().runs(), again.sum() + " of " + afresh.sum());
+        int first = each.indexOf(
+                each.stream().filter(SizeCertainty.Tried::holds).findFirst().orElseThrow());
+        Balances.Count whole = new Balances.Count();
+        SampledHouses counted = houses(whole);
+        sizes.subList(0, first + 1).forEach(counted::tried);
+        Balances.Count early = new Balances.Count();
+        assertEquals(first, houses(early).sure(sizes, 0).orElseThrow());
+        assertTrue(early.sum().runs() < 0.9 * whole.sum().runs(), early.sum() + " of " + whole.sum());
+    }
+
+    private static SampledHouses houses(Balances.Count count) {
+        Scenario lodge = Catalogue.read("orchard-lodge");
+        double limit = VesselChoice.of(lodge).build().target().gauge();
+        return new SampledHouses(
+                lodge,
+                limit,
+                size -> house -> house.toBuilder()
+                        .fitVessel(ExpansionVessel.builder()
+                                .volume(1000 * size, VolumeUnit.LITRE)
+                                .precharge(Pressure.gauge(4.2, PressureUnit.BAR))
+                                .acceptance(60, RatioUnit.PERCENT)
+                                .build())
+                        .build(),
+                count);
     }
 }
