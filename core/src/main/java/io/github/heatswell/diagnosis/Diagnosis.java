@@ -1,5 +1,6 @@
 package io.github.heatswell.diagnosis;
 
+import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Start;
@@ -24,6 +25,7 @@ import java.util.stream.Stream;
  */
 public final class Diagnosis {
 
+    private static final double DAY = 86_400;
     private static final double COLDEST = 273.15;
     private static final double HOTTEST = 372.15;
     private static final int FIRST_TEMPERATURES = 5;
@@ -49,7 +51,7 @@ public final class Diagnosis {
         HotWaterSystem described = draws.anyNoted()
                 ? from.house.toBuilder().draws(DrawProfile.none()).build()
                 : from.house;
-        house = log == null ? described : startingWith(log, described);
+        house = log == null ? described : withoutDrawsWhileShut(startingWith(log, described));
         over = Overpressure.of(from.house, Optional.ofNullable(from.log), from.spots);
         spots = log == null ? from.spots : from.spots.beside(log);
         without = EnumSet.copyOf(from.without);
@@ -77,6 +79,22 @@ public final class Diagnosis {
         firstTemperature(log, expected)
                 .ifPresent(kelvin -> start.water(Math.min(HOTTEST, Math.max(COLDEST, kelvin)), TemperatureUnit.KELVIN));
         return house.toBuilder().start(start.build()).build();
+    }
+
+    /** Without the draws described that begin while somebody knows that there were none. */
+    private HotWaterSystem withoutDrawsWhileShut(HotWaterSystem started) {
+        List<Draw> draws = started.draws().draws();
+        List<Draw> left = draws.stream()
+                .filter(draw -> {
+                    double ahead = (draw.timeOfDay() - started.start().timeOfDay() + DAY) % DAY;
+                    return !log.isShut(ahead, ahead) && !log.isShut(ahead + DAY, ahead + DAY);
+                })
+                .toList();
+        return left.size() == draws.size()
+                ? started
+                : started.toBuilder()
+                        .draws(left.isEmpty() ? DrawProfile.none() : DrawProfile.of("as noted", left))
+                        .build();
     }
 
     /**

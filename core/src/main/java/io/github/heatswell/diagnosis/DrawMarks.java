@@ -96,7 +96,7 @@ final class DrawMarks {
         double level = lowest + AT_SUPPLY + log.step();
         List<Mark> marks = new ArrayList<>();
         for (int i = 1; i < log.count(); i++) {
-            boolean shown = (noted || !described) && isFall(log, i, level);
+            boolean shown = (noted || !described) && !log.isShutBefore(i) && isFall(log, i, level);
             if (log.isDrawnBefore(i) || shown) {
                 marks.add(mark(log, i, level));
             }

@@ -186,8 +186,8 @@ public record Evidence(
         SEEN_HEATER("when the heater was seen on or off"),
         /** When somebody saw the relief pipe drip or dry, or caught water. */
         SEEN_DISCHARGE("what was seen of the relief pipe"),
-        /** What came out of the gas valve of a vessel. */
-        SEEN_VESSEL("what came out of the vessel's gas valve"),
+        /** That nobody drew water for a time; no cause has a draw then. */
+        SEEN_TAPS("the time in which no water was drawn"),
         /** A reading on site. */
         ON_SITE("the readings on site");
 

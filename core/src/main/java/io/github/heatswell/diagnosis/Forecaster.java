@@ -6,7 +6,6 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.simulation.Simulation;
-import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -395,12 +394,7 @@ final class Forecaster {
                 });
         this.count.add(summary);
         SeenRun seen = looked
-                ? new SeenRun(
-                        used,
-                        Arrays.copyOf(discharged, count[0]),
-                        Arrays.copyOf(heating, count[0]),
-                        house.vessels().stream()
-                                .anyMatch(vessel -> vessel.condition() == ExpansionVessel.Condition.WATERLOGGED))
+                ? new SeenRun(used, Arrays.copyOf(discharged, count[0]), Arrays.copyOf(heating, count[0]))
                 : SeenRun.NONE;
         return new Course(used, gauge, bottom, top, Arrays.copyOf(regimes, count[0]), count[0], seen, summary);
     }

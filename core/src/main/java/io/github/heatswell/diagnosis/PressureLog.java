@@ -339,6 +339,19 @@ public final class PressureLog {
         return drawn[index];
     }
 
+    /** Whether somebody knows that no water was drawn between the reading before and this one. */
+    boolean isShutBefore(int index) {
+        return isShut(time(index - 1), time(index));
+    }
+
+    /** Whether somebody knows that no water was drawn in a time (s), as well as clocks on walls are read. */
+    boolean isShut(double from, double until) {
+        return seen.stream()
+                .anyMatch(one -> one.kind() == Sighting.Kind.TAPS_SHUT
+                        && one.from() - BY_HAND <= from
+                        && one.until() + BY_HAND >= until);
+    }
+
     /** What a diagnosis can use of a long log: its first days, and not more readings than tell something. */
     PressureLog thinned() {
         int within = 0;

@@ -9,9 +9,8 @@ import java.util.function.IntPredicate;
  * @param step how far samples lie apart (s)
  * @param discharged the water that has left the relief valves since the run began (m3)
  * @param heating whether burner or element are on
- * @param waterlogged whether a vessel is full of water
  */
-record SeenRun(double step, double[] discharged, boolean[] heating, boolean waterlogged) {
+record SeenRun(double step, double[] discharged, boolean[] heating) {
 
     /** How well it is known when something was seen, besides the times given (s, one standard deviation); own judgement. */
     private static final double WHEN = 300;
@@ -25,7 +24,7 @@ record SeenRun(double step, double[] discharged, boolean[] heating, boolean wate
     private static final double MISTAKEN = 0.01;
 
     /** What is asked of no sighting. */
-    static final SeenRun NONE = new SeenRun(1, new double[0], new boolean[0], false);
+    static final SeenRun NONE = new SeenRun(1, new double[0], new boolean[0]);
 
     /** Residuals of sightings, in standard uncertainties, in a run that starts at a time of the log (s). */
     double[] residuals(List<Sighting> sightings, double start) {
@@ -47,9 +46,7 @@ record SeenRun(double step, double[] discharged, boolean[] heating, boolean wate
             case HEATER_ON -> away(one, start, i -> heating[i]);
             case HEATER_OFF -> beforeOr(one, start, i -> !heating[i]);
             case DRY -> one.until() > one.from() ? wet(one, start) : beforeOr(one, start, i -> !drips(i));
-            case GAS_VALVE_WET -> waterlogged ? 0 : Double.POSITIVE_INFINITY;
-            case GAS_VALVE_DRY -> waterlogged ? Double.POSITIVE_INFINITY : 0;
-            case CAUGHT -> 0;
+            case CAUGHT, TAPS_SHUT -> 0;
         };
     }
 

@@ -57,17 +57,15 @@ public record Sighting(Kind kind, double from, double until, double volume) {
         HEATER_OFF,
         /** So much water came out of the relief pipe in between. */
         CAUGHT,
-        /** Water came out of a vessel's gas valve. */
-        GAS_VALVE_WET,
-        /** Nothing but gas came out of the vessel's gas valve. */
-        GAS_VALVE_DRY;
+        /** Nobody drew water in between. */
+        TAPS_SHUT;
 
         /** What it is evidence of. */
         Evidence.Part part() {
             return switch (this) {
                 case HEATER_ON, HEATER_OFF -> Evidence.Part.SEEN_HEATER;
                 case DRIPS, DRY, CAUGHT -> Evidence.Part.SEEN_DISCHARGE;
-                case GAS_VALVE_WET, GAS_VALVE_DRY -> Evidence.Part.SEEN_VESSEL;
+                case TAPS_SHUT -> Evidence.Part.SEEN_TAPS;
             };
         }
     }

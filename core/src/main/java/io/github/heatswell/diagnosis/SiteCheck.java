@@ -2,14 +2,15 @@ package io.github.heatswell.diagnosis;
 
 import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.Locale;
 
 /**
- * A reading that can be taken on site with simple means: a gauge, a measuring jug and a watch. All but the last two
- * need only household items.
+ * A reading that can be taken on site with simple means: a gauge, a measuring jug and a watch. Most need
+ * only household items.
  */
 public enum SiteCheck {
     /** What the gauge shows right after water was drawn, with the heater off (Pa, gauge). */
@@ -56,7 +57,24 @@ public enum SiteCheck {
             "Pa",
             0.1e5,
             4,
-            Range.SUPPLY_OR_CHARGE);
+            Range.SUPPLY_OR_CHARGE),
+    /**
+     * Which share of the vessel is full of water while the supply's pressure stands in it, by its weight or by tapping along it (-): dull
+     * where water is, hollow where gas is. Of several vessels, the fullest.
+     */
+    VESSEL_FULL(
+            "how much of the vessel is full of water, by its weight or by tapping along it", "", 0.25, 3, Range.SHARE),
+    /**
+     * What comes out of the vessel's gas valve while its pin is pressed for a moment: 1 for water, 0 for gas alone (-). Its usual
+     * uncertainty makes a cause that is at odds with it a hundred times less likely, for whoever looks takes condensation for more now
+     * and then.
+     */
+    GAS_VALVE(
+            "what comes out of the vessel's gas valve while its pin is pressed for a moment",
+            "",
+            0.324,
+            2,
+            Range.SHARE);
 
     /** More than this share of a reading (-) may not be uncertain. */
     private static final double MAX_SHARE = 0.5;
@@ -87,7 +105,7 @@ public enum SiteCheck {
     /**
      * The SI unit of the reading; pressures are gauge.
      *
-     * @return the unit
+     * @return the unit, empty for a share
      */
     public String unit() {
         return unit;
@@ -118,7 +136,7 @@ public enum SiteCheck {
     /**
      * The unit in which the {@link #limits() limits} are round numbers.
      *
-     * @return bar, degC or L
+     * @return bar, degC, L or %
      */
     public Unit customaryUnit() {
         return range.unit;
@@ -126,7 +144,7 @@ public enum SiteCheck {
 
     /**
      * The largest standard uncertainty with which a reading is still useful: half of what is read, and of small
-     * readings 0.5 bar, 10 K or 1 L. Common practice, no source.
+     * readings 0.5 bar, 10 K, 1 L or half a vessel. Common practice, no source.
      *
      * @param value the reading (in the {@link #unit() unit} of the check; pressures are gauge)
      * @return the uncertainty (in the same unit; of a pressure or a temperature, a difference), above 0
@@ -157,7 +175,8 @@ public enum SiteCheck {
         HEATED(50, PressureUnit.BAR, 0.5),
         TEMPERATURE(110, TemperatureUnit.CELSIUS, 10),
         CAUGHT(1_000, VolumeUnit.LITRE, 1),
-        METERED(2_000, VolumeUnit.LITRE, 1);
+        METERED(2_000, VolumeUnit.LITRE, 1),
+        SHARE(100, RatioUnit.PERCENT, 50);
 
         private final double high;
         private final Unit unit;

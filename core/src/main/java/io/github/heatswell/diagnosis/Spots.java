@@ -56,6 +56,10 @@ final class Spots {
             case HOT_TAP -> Math.min(heating().hottest, house.heater().mixedTo().orElse(Double.POSITIVE_INFINITY));
             case METER_AT_REST -> meter();
             case TYRE_GAUGE -> tyreGauge();
+            case VESSEL_FULL ->
+                house.vessels().stream().mapToDouble(this::full).max().orElse(0);
+            case GAS_VALVE ->
+                house.vessels().stream().anyMatch(vessel -> vessel.condition() == Condition.WATERLOGGED) ? 1 : 0;
         };
     }
 
@@ -114,6 +118,14 @@ final class Spots {
                             letIn[time <= MINUTE ? 0 : 1] = total;
                         }));
         return letIn[1] - letIn[0];
+    }
+
+    /** The share of a vessel that is full of water at the pressure of the supply, with the gas as warm as when it was charged. */
+    private double full(ExpansionVessel vessel) {
+        double supply = house.supplyAtStart().absolute(atmosphere);
+        return vessel.condition() == Condition.WATERLOGGED
+                ? 1
+                : Math.max(0, 1 - vessel.precharge().absolute(atmosphere) / supply);
     }
 
     /** A vessel that is full of water for good has no gas to show. */

@@ -116,6 +116,7 @@ final class NextReading {
         return switch (check.unit()) {
             case "Pa" -> Measure.gauge(value);
             case "K" -> Measure.temperature(value);
+            case "" -> Measure.share(value);
             default -> Measure.volume(value);
         };
     }

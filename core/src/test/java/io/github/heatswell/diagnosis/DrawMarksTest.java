@@ -60,6 +60,39 @@ class DrawMarksTest {
         assertTrue(marks.noted().isEmpty());
     }
 
+    /** A fall while every tap is known to be shut is no draw, nor is a draw drawn that the description has then. */
+    @Test
+    void whereNobodyDrewNothingIsDrawn() {
+        PressureLog log = log(1, 3, 3.5, 4, 4.5, 3, 3, 3, 3.3, 3.8);
+        assertTrue(DrawMarks.of(log.seen(List.of(Sighting.of(Sighting.Kind.TAPS_SHUT, 0, 480))), false)
+                .isEmpty());
+        assertFalse(DrawMarks.of(log.seen(List.of(Sighting.of(Sighting.Kind.TAPS_SHUT, 300, 480))), false)
+                .isEmpty());
+        List<Draw> usual = Stream.of(120.0, 40_000.0)
+                .map(at -> Draw.builder()
+                        .timeOfDay(at, DurationUnit.SECOND)
+                        .volume(30, VolumeUnit.LITRE)
+                        .flow(8, FlowUnit.LITRE_PER_MINUTE)
+                        .build())
+                .toList();
+        HotWaterSystem house =
+                Abbey.plain().draws(DrawProfile.of("usual", usual)).build();
+        double[] times = new double[40];
+        double[] gauge = new double[40];
+        Arrays.setAll(times, i -> 10.0 * i);
+        Arrays.setAll(gauge, i -> 3e5 + 100 * (i % 3));
+        Diagnosis.Builder diagnosis = Diagnosis.builder(house)
+                .log(PressureLog.builder(times, gauge)
+                        .build()
+                        .seen(List.of(Sighting.of(Sighting.Kind.TAPS_SHUT, 0, 390))));
+        EnumSet.complementOf(EnumSet.of(Cause.AS_DESCRIBED)).forEach(diagnosis::without);
+        assertEquals(
+                List.of(40_000.0),
+                diagnosis.build().run().best().house().draws().draws().stream()
+                        .map(Draw::timeOfDay)
+                        .toList());
+    }
+
     /**
      * A usual day of the description says nothing of what was drawn between two readings by hand: of these, of a heat-up without draws and
      * of the next morning, none was explained.

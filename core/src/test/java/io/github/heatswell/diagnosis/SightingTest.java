@@ -20,11 +20,10 @@ class SightingTest {
     private static final double SURE = Math.sqrt(-2 * Math.log(0.01));
 
     /** Ten minutes: the heater is on from the second minute to the sixth, a litre leaves from the fourth to the fifth. */
-    private static final SeenRun RUN = new SeenRun(
-            60,
-            new double[] {0, 0, 0, 0, 0.5e-3, 1e-3, 1e-3, 1e-3, 1e-3, 1e-3},
-            new boolean[] {false, false, true, true, true, true, true, false, false, false},
-            false);
+    private static final SeenRun RUN =
+            new SeenRun(60, new double[] {0, 0, 0, 0, 0.5e-3, 1e-3, 1e-3, 1e-3, 1e-3, 1e-3}, new boolean[] {
+                false, false, true, true, true, true, true, false, false, false
+            });
 
     private static double missed(Sighting.Kind kind, double from, double until, double start) {
         return RUN.residuals(List.of(Sighting.of(kind, from, until)), start)[0];
@@ -44,7 +43,7 @@ class SightingTest {
     /** One of a hundred sightings is a mistake, and no cause is ruled out by one. */
     @Test
     void aSightingThatTheRunNeverShowsCountsAsOneMistakeInAHundred() {
-        SeenRun idle = new SeenRun(60, new double[10], new boolean[10], false);
+        SeenRun idle = new SeenRun(60, new double[10], new boolean[10]);
         for (Sighting.Kind kind : List.of(Sighting.Kind.DRIPS, Sighting.Kind.HEATER_ON)) {
             assertEquals(
                     SURE, idle.residuals(List.of(Sighting.of(kind, 0, 0)), 0)[0], 1e-9, "-2 ln 0.01, the root of it");
@@ -53,20 +52,6 @@ class SightingTest {
         assertTrue(
                 near > 0.85 && near < 0.95,
                 () -> "five minutes off are one standard deviation, less half a sample: " + near);
-    }
-
-    @Test
-    void waterAtTheGasValveIsOfAVesselFullOfWater() {
-        SeenRun full = new SeenRun(60, new double[10], new boolean[10], true);
-        for (SeenRun run : List.of(RUN, full)) {
-            double[] residuals = run.residuals(
-                    List.of(
-                            Sighting.of(Sighting.Kind.GAS_VALVE_WET, 0, 0),
-                            Sighting.of(Sighting.Kind.GAS_VALVE_DRY, 0, 0)),
-                    0);
-            assertEquals(run == full ? 0 : SURE, residuals[0], 1e-9, "water");
-            assertEquals(run == full ? SURE : 0, residuals[1], 1e-9, "gas");
-        }
     }
 
     @Test

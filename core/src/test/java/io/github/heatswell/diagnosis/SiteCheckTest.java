@@ -240,4 +240,46 @@ class SiteCheckTest {
         assertEquals(3e5, check.differences().get(0).planned(), 1e-6);
         assertThrows(IllegalArgumentException.class, () -> InstalledCheck.of(plan, SpotReadings.none()));
     }
+
+    /** By the gas law, at the pressure of the supply; what holds no gas is full. */
+    @Test
+    void aVesselIsAsFullAsItsGasLeaves() {
+        HotWaterSystem house = Abbey.plain().build();
+        double air = house.site().atmosphere();
+        double charge = house.vessel().orElseThrow().precharge().absolute(air);
+        double supply = house.supplyAtStart().absolute(air);
+        assertEquals(Math.max(0, 1 - charge / supply), checks(house).get(SiteCheck.VESSEL_FULL), 1e-12, "Boyle");
+        assertEquals(0, checks(house).get(SiteCheck.GAS_VALVE));
+        HotWaterSystem full = Abbey.plain()
+                .vessel(house.vessel().orElseThrow().toBuilder()
+                        .condition(ExpansionVessel.Condition.WATERLOGGED)
+                        .build())
+                .build();
+        assertEquals(1, checks(full).get(SiteCheck.VESSEL_FULL));
+        assertEquals(1, checks(full).get(SiteCheck.GAS_VALVE));
+    }
+
+    private static double waterlogged(SpotReadings readings) {
+        return Diagnosis.builder(Abbey.plain().build())
+                .spots(readings)
+                .threads(2)
+                .build()
+                .run()
+                .of(Cause.VESSEL_WATERLOGGED)
+                .orElseThrow()
+                .weight();
+    }
+
+    /** Water at the gas valve and a heavy vessel make it suspect, gas and a light one clear it, without any log. */
+    @Test
+    void whatAVesselHoldsMovesTheDiagnosis() {
+        SpotReadings none = SpotReadings.none().with(SiteCheck.COLD_STATIC, 3e5);
+        double unseen = waterlogged(none);
+        for (SiteCheck check : List.of(SiteCheck.GAS_VALVE, SiteCheck.VESSEL_FULL)) {
+            double wet = waterlogged(none.with(check, 1));
+            double dry = waterlogged(none.with(check, 0));
+            assertTrue(wet > 2 * unseen, () -> check + ": water " + wet + ", unseen " + unseen);
+            assertTrue(dry < unseen / 2, () -> check + ": gas " + dry + ", unseen " + unseen);
+        }
+    }
 }

@@ -34,6 +34,7 @@ final class DiagnoseCommand implements ScenarioCommand {
 
     private static final String READINGS = "--readings";
     private static final String PRESSURE_UNIT = "--pressure-unit";
+    private static final String SEEN = "--seen";
     private static final String COLUMNS = "--columns";
     /** A difference this close (Pa) to the pressure of the air may be that; own judgement. */
     private static final double AS_AIR = 0.2e5;
@@ -43,7 +44,6 @@ final class DiagnoseCommand implements ScenarioCommand {
         spec.addPositional(Specs.scenarios());
         spec.addOption(OptionSpec.builder("-r", READINGS)
                 .paramLabel("FILE")
-                .required(true)
                 .type(List.class)
                 .auxiliaryTypes(Path.class)
                 .description(
@@ -63,6 +63,14 @@ final class DiagnoseCommand implements ScenarioCommand {
                 .description(
                         "Names for all columns of a log with their units, in place of those in the file or where it has none:"
                                 + " time_min,pressure_psi,note. A column named - is not used.")
+                .build());
+        spec.addOption(OptionSpec.builder(SEEN)
+                .paramLabel("WORDS")
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .description(
+                        "What was seen of vessel or hot tap, in quotes: 'vessel heavy', 'water at the gas valve', 'tyre gauge 40 psi',"
+                                + " 'hot tap 58 C'. May be given several times, with or without readings in a file.")
                 .build());
         spec.addOption(Specs.threads());
         spec.addOption(Specs.out("Default: heatswell-out/NAME-diagnosis."));
@@ -174,6 +182,19 @@ final class DiagnoseCommand implements ScenarioCommand {
             } catch (IOException | IllegalArgumentException e) {
                 throw wrong(file, Stream.of(": " + e.getMessage()));
             }
+        }
+        for (String words : request.option(SEEN, List.<String>of())) {
+            try {
+                readings = readings.noted(words);
+            } catch (IllegalArgumentException e) {
+                throw new NoAnswerException("heatswell: " + SEEN + ": " + e.getMessage(), "");
+            }
+        }
+        if (files(request).isEmpty() && readings.spots().isEmpty()) {
+            throw new NoAnswerException(
+                    "heatswell: there are no readings; name their file with " + READINGS
+                            + ", or say what was seen of vessel or tap with " + SEEN,
+                    "");
         }
         if (readings.log().isEmpty() && readings.spots().isEmpty()) {
             throw new NoAnswerException("heatswell: the files contain no readings", "");

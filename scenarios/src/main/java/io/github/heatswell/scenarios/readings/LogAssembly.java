@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.readings;
 
 import io.github.heatswell.diagnosis.PressureLog;
+import io.github.heatswell.diagnosis.SpotReadings;
 import io.github.heatswell.scenarios.readings.LogRows.CellException;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.QuantityFormat;
@@ -180,10 +181,12 @@ final class LogAssembly {
         String understood = Stream.of(header.understood().stream(), clock.understood().stream(), notes.understood())
                 .flatMap(one -> one)
                 .collect(Collectors.joining(" "));
-        List<String> doubts =
-                Stream.concat(columns.doubt().stream(), doubts(log)).toList();
+        SpotReadings spots = notes.spots(log, firstRead);
+        List<String> doubts = Stream.of(columns.doubt().stream(), doubts(log), notes.doubts().stream())
+                .flatMap(one -> one)
+                .toList();
         return new LogReader.LogFile(
-                log, header.units(), Optional.of(understood).filter(one -> !one.isEmpty()), doubts, remarks);
+                log, spots, header.units(), Optional.of(understood).filter(one -> !one.isEmpty()), doubts, remarks);
     }
 
     /** What makes units doubtful, as whole sentences: an answer from wrong ones is wrong throughout. */

@@ -2,11 +2,16 @@ package io.github.heatswell.scenarios.readings;
 
 import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.diagnosis.Sighting;
+import io.github.heatswell.diagnosis.SiteCheck;
+import io.github.heatswell.diagnosis.SpotReading;
+import io.github.heatswell.diagnosis.SpotReadings;
 import io.github.heatswell.scenarios.wording.Printable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -20,8 +25,13 @@ final class LogNotes {
     /** What begins by the clock on a wall began within so much time (s) before. */
     private static final double MINUTE = 60;
 
+    private static final double DAY = 86_400;
+    /** A tyre gauge that is this close (Pa) to the gauge of the water reads that; own judgement. */
+    private static final double SAME_PRESSURE = 0.15e5;
+
     private final List<Note> notes = new ArrayList<>();
     private final List<String> others = new ArrayList<>();
+    private final List<String> doubts = new ArrayList<>();
     private final List<String> waiting = new ArrayList<>();
     private final List<Double> drawn = new ArrayList<>();
     private boolean drawnSince;
@@ -36,8 +46,23 @@ final class LogNotes {
      * @param clock its time as it was written, possibly empty
      * @param words what it says
      * @param seen what was seen, possibly nothing
+     * @param spots what was read of vessel and tap, possibly nothing
      */
-    private record Note(double before, double time, String clock, String words, List<SeenNote> seen) {
+    private record Note(
+            double before, double time, String clock, String words, List<SeenNote> seen, List<SpotNote> spots) {
+
+        /** How it was taken, if as more than a note of water use. */
+        String taken() {
+            return Stream.concat(
+                            seen.stream().map(one -> one.seen().words()),
+                            spots.stream().map(SpotNote::words))
+                    .collect(Collectors.joining(", "));
+        }
+
+        /** Whether it says that no water was drawn. */
+        boolean saysNothingDrawn() {
+            return DrawNote.of(words) == DrawNote.NOTHING_DRAWN;
+        }
 
         String label() {
             return (clock.isEmpty() ? "" : clock + " ") + Printable.quote(words);
@@ -46,19 +71,26 @@ final class LogNotes {
 
     /** Whether words say anything that counts. */
     static boolean saySomething(String words) {
-        return DrawNote.of(words) != DrawNote.NONE || !SeenNote.of(words).isEmpty();
+        return DrawNote.of(words) != DrawNote.NONE
+                || !SeenNote.of(words).isEmpty()
+                || !SpotNote.of(words).isEmpty();
     }
 
     /** A note without a time: of some time between the last reading and the next. */
     void untimed(String words) {
-        drawnSince |= DrawNote.of(words) != DrawNote.NONE;
+        drawnSince |= isDrawn(words);
         waiting.add(words);
     }
 
     /** A note with a time of its own (s), beside no reading. */
     void alone(double time, String label, String words) {
-        drawnSince |= DrawNote.of(words) != DrawNote.NONE;
+        drawnSince |= isDrawn(words);
         keep(Math.max(time - MINUTE, Double.isNaN(lastReading) ? time - MINUTE : lastReading), time, label, words);
+    }
+
+    private static boolean isDrawn(String words) {
+        DrawNote draw = DrawNote.of(words);
+        return draw == DrawNote.BEFORE_THE_READING || draw == DrawNote.AFTER_THE_READING;
     }
 
     /** A reading (s), with a note or an empty one. */
@@ -80,8 +112,9 @@ final class LogNotes {
     private void keep(double before, double time, String label, String words) {
         List<SeenNote> seen = SeenNote.of(words);
         String clock = label.replaceFirst("(:\\d\\d):00$", "$1");
-        Note note = new Note(before, time, clock, words, seen);
-        if (seen.isEmpty() && DrawNote.of(words) == DrawNote.NONE) {
+        List<SpotNote> spots = SpotNote.of(words);
+        Note note = new Note(before, time, clock, words, seen, spots);
+        if (seen.isEmpty() && spots.isEmpty() && DrawNote.of(words) == DrawNote.NONE) {
             more += others.size() < MAX_REPEATED ? 0 : 1;
             if (others.size() < MAX_REPEATED) {
                 others.add(note.label());
@@ -103,16 +136,73 @@ final class LogNotes {
             }
             marks[i] = true;
         }
-        return log.drawn(marks).seen(sightings(first));
+        return log.drawn(marks).seen(sightings(first, log.timeOfDay()));
     }
 
-    private List<Sighting> sightings(double first) {
+    /** What was read of vessel and tap, with what is not used of it. */
+    SpotReadings spots(PressureLog log, double first) {
+        SpotReadings spots = SpotReadings.none();
+        int highest = 0;
+        for (int i = 1; i < log.count(); i++) {
+            highest = log.gauge(i) > log.gauge(highest) ? i : highest;
+        }
+        for (Note note : notes) {
+            for (SpotNote one : note.spots) {
+                boolean tap = one.check() == SiteCheck.HOT_TAP;
+                SpotReading before = spots.all().get(one.check());
+                if (tap && note.time - first < log.time(highest)) {
+                    doubts.add(
+                            note.label() + " counts only once the tank has heated up: read the tap again after that.");
+                } else if (one.check() == SiteCheck.TYRE_GAUGE && isOfWater(one.value(), log, note.time - first)) {
+                    doubts.add(note.label()
+                            + " is what the water's own gauge reads: with water under pressure in the vessel, a tyre"
+                            + " gauge shows that pressure and no precharge. It was not used; read again with the water side"
+                            + " relieved and empty.");
+                } else if (!tap || before == null || before.value() < one.value()) {
+                    spots = spots.with(one.check(), one.value());
+                }
+            }
+        }
+        return spots;
+    }
+
+    /** Whether the gauge of the water shows about as much at that time (s of the log). */
+    private static boolean isOfWater(double pascal, PressureLog log, double time) {
+        int i = 0;
+        while (i < log.count() - 1 && log.time(i + 1) <= time) {
+            i++;
+        }
+        return Math.abs(log.gauge(i) - pascal) < SAME_PRESSURE;
+    }
+
+    /** What was noted and is not used, in whole sentences. */
+    List<String> doubts() {
+        return doubts;
+    }
+
+    /** The time in which a note says that no water was drawn: the hours that it names, else since the reading before. */
+    private static Sighting shut(Note note, double time, double before, OptionalDouble timeOfDay) {
+        Optional<double[]> hours = timeOfDay.isPresent() ? DrawNote.hours(note.words) : Optional.empty();
+        if (hours.isEmpty()) {
+            return Sighting.of(Sighting.Kind.TAPS_SHUT, Math.min(before, time), time);
+        }
+        // of the days that the log is of, the one whose hours end last before the note; else the next
+        double length = (hours.get()[1] - hours.get()[0] + DAY) % DAY;
+        double until = hours.get()[1] - timeOfDay.getAsDouble();
+        until += DAY * Math.max(Math.floor((time - until) / DAY), until < 0 ? 1 : 0);
+        return Sighting.of(Sighting.Kind.TAPS_SHUT, until - length, until);
+    }
+
+    private List<Sighting> sightings(double first, OptionalDouble timeOfDay) {
         List<Sighting> all = new ArrayList<>();
         double paper = Double.NaN;
         double jug = 0;
         for (Note note : notes) {
             double time = note.time - first;
             double before = note.before - first;
+            if (note.saysNothingDrawn()) {
+                all.add(shut(note, time, before, timeOfDay));
+            }
             for (SeenNote one : note.seen) {
                 double laid = Double.isNaN(paper) ? before : paper;
                 switch (one.seen()) {
@@ -124,8 +214,6 @@ final class LogNotes {
                     case WENT_OFF -> change(all, Sighting.Kind.HEATER_ON, Sighting.Kind.HEATER_OFF, before, time);
                     case PAPER_WET -> all.add(Sighting.of(Sighting.Kind.DRIPS, laid, time));
                     case PAPER_DRY -> all.add(Sighting.of(Sighting.Kind.DRY, laid, time));
-                    case GAS_VALVE_WET -> all.add(Sighting.of(Sighting.Kind.GAS_VALVE_WET, time, time));
-                    case GAS_VALVE_DRY -> all.add(Sighting.of(Sighting.Kind.GAS_VALVE_DRY, time, time));
                     case CAUGHT -> {
                         all.add(new Sighting(Sighting.Kind.CAUGHT, Math.min(jug, time), time, one.volume()));
                         jug = time;
@@ -151,11 +239,21 @@ final class LogNotes {
                         said(
                                 "Your notes of water use, taken as water drawn between two readings: ",
                                 notes.stream()
-                                        .filter(note -> note.seen.isEmpty())
+                                        .filter(note -> note.taken().isEmpty() && !note.saysNothingDrawn())
                                         .map(Note::label)
                                         .toList(),
                                 0),
-                        said("Your notes of heater and relief pipe, held against every cause: ", taken(), 0),
+                        said(
+                                "Your notes that no water was drawn, so that no draw explains what the gauge did then: ",
+                                notes.stream()
+                                        .filter(Note::saysNothingDrawn)
+                                        .map(Note::label)
+                                        .toList(),
+                                0),
+                        said(
+                                "Your notes of heater, relief pipe, vessel and tap, held against every cause: ",
+                                taken(),
+                                0),
                         said(
                                 "Your " + (notes.isEmpty() ? "" : "other ")
                                         + "notes, which change nothing in the answer: ",
@@ -168,7 +266,7 @@ final class LogNotes {
     private List<String> taken() {
         Map<String, List<Note>> alike = new LinkedHashMap<>();
         notes.stream()
-                .filter(note -> !note.seen.isEmpty())
+                .filter(note -> !note.taken().isEmpty())
                 .forEach(note -> alike.computeIfAbsent(note.words, any -> new ArrayList<>())
                         .add(note));
         return alike.values().stream()
@@ -179,9 +277,7 @@ final class LogNotes {
                                 .map(clock -> clock + ", ")
                                 .collect(Collectors.joining())
                         + all.get(all.size() - 1).label() + " ("
-                        + all.get(0).seen.stream()
-                                .map(one -> one.seen().words())
-                                .collect(Collectors.joining(", "))
+                        + all.get(0).taken()
                         + ")")
                 .toList();
     }

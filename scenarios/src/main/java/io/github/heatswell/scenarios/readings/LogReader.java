@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.readings;
 
 import io.github.heatswell.charts.table.RowReader;
 import io.github.heatswell.diagnosis.PressureLog;
+import io.github.heatswell.diagnosis.SpotReadings;
 import io.github.heatswell.scenarios.document.SourceFile;
 import io.github.heatswell.scenarios.fault.Fault;
 import io.github.heatswell.scenarios.fault.Location;
@@ -132,7 +133,12 @@ public final class LogReader {
             String understood = Stream.concat(Stream.of(table.understood()), read.understood().stream())
                     .collect(Collectors.joining(" "));
             return new LogFile(
-                    table.marked(read.log()), read.units(), Optional.of(understood), read.doubts(), read.remarks());
+                    table.marked(read.log()),
+                    read.spots(),
+                    read.units(),
+                    Optional.of(understood),
+                    read.doubts(),
+                    read.remarks());
         }
     }
 
@@ -338,6 +344,7 @@ public final class LogReader {
      * A log and what was strange about its file.
      *
      * @param log the log
+     * @param spots what notes say of vessel and tap, possibly nothing
      * @param units the unit system that the unit of the pressures belongs to
      * @param understood how columns were understood whose names are none of those documented, as whole sentences; empty if there
      *     are none
@@ -345,12 +352,18 @@ public final class LogReader {
      * @param remarks sentences about gaps, repeated readings, jumps of the clock, coarse steps and the like
      */
     public record LogFile(
-            PressureLog log, UnitSystem units, Optional<String> understood, List<String> doubts, List<String> remarks) {
+            PressureLog log,
+            SpotReadings spots,
+            UnitSystem units,
+            Optional<String> understood,
+            List<String> doubts,
+            List<String> remarks) {
 
         /**
          * Checks and copies.
          *
          * @param log the log
+         * @param spots what notes say of vessel and tap, possibly nothing
          * @param units the unit system that the unit of the pressures belongs to
          * @param understood how columns were understood whose names are none of those documented
          * @param doubts what may not be meant so
@@ -358,6 +371,7 @@ public final class LogReader {
          */
         public LogFile {
             Objects.requireNonNull(log, "log");
+            Objects.requireNonNull(spots, "spots");
             Objects.requireNonNull(units, "units");
             Objects.requireNonNull(understood, "understood");
             doubts = List.copyOf(doubts);

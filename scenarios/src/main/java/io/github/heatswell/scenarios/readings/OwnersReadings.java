@@ -4,6 +4,7 @@ import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.diagnosis.SiteCheck;
 import io.github.heatswell.diagnosis.SpotReading;
 import io.github.heatswell.diagnosis.SpotReadings;
+import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -12,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -95,18 +97,52 @@ public record OwnersReadings(
             LogReader.LogFile read = LogReader.read(file, atmosphere, hints);
             return new OwnersReadings(
                     Optional.of(read.log()),
-                    spots,
+                    and(read.spots()),
                     Optional.of(read.units()),
                     read.understood(),
                     read.doubts(),
                     read.remarks());
         }
+        return new OwnersReadings(log, and(SpotReader.read(file, atmosphere)), units, understood, doubts, remarks);
+    }
+
+    private SpotReadings and(SpotReadings others) {
         SpotReadings more = spots;
-        for (Map.Entry<SiteCheck, SpotReading> reading :
-                SpotReader.read(file, atmosphere).all().entrySet()) {
+        for (Map.Entry<SiteCheck, SpotReading> reading : others.all().entrySet()) {
             more = more.with(reading.getKey(), reading.getValue());
         }
-        return new OwnersReadings(log, more, units, understood, doubts, remarks);
+        return more;
+    }
+
+    /**
+     * The same with what somebody saw of vessel or tap, said as in a note beside a reading: {@code vessel heavy}, {@code water at the
+     * gas valve}, {@code tyre gauge 40 psi}, {@code hot tap 58 C}.
+     *
+     * @param note the words
+     * @return all readings
+     * @throws IllegalArgumentException if it says nothing of the kind
+     */
+    public OwnersReadings noted(String note) {
+        SpotReadings more = spots;
+        List<SpotNote> said = SpotNote.of(note);
+        for (SpotNote one : said) {
+            more = more.with(one.check(), one.value());
+        }
+        if (said.isEmpty()) {
+            throw new IllegalArgumentException(
+                    Printable.quote(note)
+                            + " is not understood; write what was seen of vessel or tap, such as 'vessel heavy', 'water at the gas valve',"
+                            + " 'tyre gauge 40 psi' or 'hot tap 130 F', and anything else with its time into the list of readings");
+        }
+        String taken = "You say " + Printable.quote(note) + ", taken as this: "
+                + said.stream().map(SpotNote::words).collect(Collectors.joining("; ")) + ".";
+        return new OwnersReadings(
+                log,
+                more,
+                units,
+                Optional.of(understood.map(before -> before + " ").orElse("") + taken),
+                doubts,
+                remarks);
     }
 
     /**

@@ -205,7 +205,7 @@ final class PaperList {
                     + " does not begin with a time of day; write each reading on a line of its own,"
                     + " such as '6:45 am 78 psi'");
         }
-        if (firstReading == 0) {
+        if (firstReading == 0 && !LogNotes.saySomething(text)) {
             headings.add(text);
             List<String> units = Pattern.compile("[^\\p{L}\\p{N}/\u00b2]+")
                     .splitAsStream(text)

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * What a note says that somebody saw of heater or relief pipe, in the words of several languages.
@@ -25,8 +26,6 @@ record SeenNote(Seen seen, double volume) {
         WENT_OFF("the heater went off"),
         ON("the heater is on"),
         OFF("the heater is off"),
-        GAS_VALVE_WET("water at the vessel's gas valve"),
-        GAS_VALVE_DRY("nothing but gas at the vessel's gas valve"),
         CAUGHT("water caught since the log began or the note of it before");
 
         private final String words;
@@ -57,12 +56,6 @@ record SeenNote(Seen seen, double volume) {
     private static final Pattern ELSEWHERE =
             pattern("\\b(?:tap|taps|faucet|shower|sink|wasserhahn|hahn|robinet|grifo|kraan|rubinetto)\\b");
 
-    private static final Pattern GAS_VALVE = pattern(
-            "\\b(?:gas|air|schrader|tyre|tire|fill|charging)[ -]valve\\b|valve (?:core|pin|stem)"
-                    + "|gasventil|f\u00fcllventil|luftventil|valve de gonflage|v\u00e1lvula de (?:gas|aire)|gasventiel");
-    private static final Pattern WATER = pattern("\\bwater|\\bwet\\b|wasser|\\bnass\\b|\\beau\\b|\\bagua\\b|acqua");
-    private static final Pattern GAS =
-            pattern("\\b(?:only|just|nothing but|nur|que|solo|alleen)\\b|hiss|\\bdry\\b|trocken");
     private static final Pattern HEATER =
             pattern("\\b(?:heaters?|burners?|boiler|elements?|flame|thermostat|furnace|gas|brenner|heizung|heizstab"
                     + "|kessel|therme|br\u00fbleur|bruleur|chaudi\u00e8re|chauffe-eau|chauffage|r\u00e9sistance|calentador|quemador|caldera|termo"
@@ -88,18 +81,25 @@ record SeenNote(Seen seen, double volume) {
                 regex, Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE | Pattern.UNICODE_CHARACTER_CLASS);
     }
 
+    /** The parts of a note, each of which is about one thing. */
+    static Stream<String> parts(String note) {
+        return Stream.of(note.split("[;,]\\s+|\\s+(?:and|und|et|y|en)\\s+"));
+    }
+
+    /** Whether a part says that something is not so. */
+    static boolean isDenied(String part) {
+        return NOT.matcher(part).find();
+    }
+
     /** What a note says; nothing if it is about something else. */
     static List<SeenNote> of(String note) {
         List<SeenNote> all = new ArrayList<>();
-        for (String part : note.split("[;,]\\s+|\\s+(?:and|und|et|y|en)\\s+")) {
+        List<String> parts = parts(note)
+                .filter(part -> CATCH.matcher(part).find() || !SpotNote.isAbout(part))
+                .toList();
+        for (String part : parts) {
             if (CATCH.matcher(part).find()) {
                 caught(part, all);
-            } else if (GAS_VALVE.matcher(part).find()) {
-                boolean wet = WATER.matcher(part).find();
-                boolean not = NOT.matcher(part).find();
-                if (wet || GAS.matcher(part).find()) {
-                    all.add(new SeenNote(wet && !not ? Seen.GAS_VALVE_WET : Seen.GAS_VALVE_DRY, 0));
-                }
             } else if (HEATS.matcher(part).find()) {
                 all.add(new SeenNote(Seen.ON, 0));
             } else if (HEATER.matcher(part).find()) {

@@ -23,7 +23,7 @@ import java.util.Optional;
 /**
  * Reads what was read on site, in YAML: a name for each reading and its value with unit, such as {@code cold-static: 4.2 bar},
  * possibly with its standard uncertainty: {@code tyre-gauge: 2.9 bar +- 0.1 bar}, or as people say it: {@code about 61 psi}. The names are those of {@link SiteCheck} in lower case
- * with hyphens.
+ * with hyphens. Of the vessel {@code vessel-full: heavy} and {@code gas-valve: water} will do, as in a note.
  */
 public final class SpotReader {
 
@@ -92,10 +92,21 @@ public final class SpotReader {
     }
 
     private static SpotReading reading(SiteCheck check, String text, double atmosphere) {
+        Optional<SpotNote> seen = SpotNote.of(key(check).replace('-', ' ').replace("full", "") + " " + text).stream()
+                .filter(one -> check.unit().isEmpty() && one.check() == check)
+                .findFirst();
+        if (seen.isPresent()) {
+            return new SpotReading(seen.get().value(), check.usualUncertainty());
+        }
+        if (check == SiteCheck.GAS_VALVE) {
+            throw new IllegalArgumentException(
+                    Printable.quote(text) + " is not known here; write water, or gas if nothing else comes");
+        }
         String[] parts = Spoken.of(text).plain().split("±|\\+/?-", 2);
         double value = switch (check.unit()) {
             case "Pa" -> QuantityReader.pressure(parts[0].strip()).gauge(atmosphere);
             case "K" -> si(parts[0], Kind.TEMPERATURE);
+            case "" -> si(parts[0], Kind.RATIO);
             default -> si(parts[0], Kind.VOLUME);
         };
         String reading = parts[0].strip();
@@ -106,6 +117,7 @@ public final class SpotReader {
         double uncertainty = switch (check.unit()) {
             case "Pa" -> si(parts[1], Kind.PRESSURE);
             case "K" -> si(parts[1], Kind.TEMPERATURE_DIFFERENCE);
+            case "" -> si(parts[1], Kind.RATIO);
             default -> si(parts[1], Kind.VOLUME);
         };
         refuseRough(check, uncertainty, parts[1].strip(), value, reading);

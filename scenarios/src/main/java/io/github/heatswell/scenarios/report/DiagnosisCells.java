@@ -44,6 +44,7 @@ final class DiagnosisCells {
         return switch (check.unit()) {
             case "Pa" -> shown.pressure(value);
             case "K" -> shown.temperature(value);
+            case "" -> check == SiteCheck.GAS_VALVE ? value > 0.5 ? "water" : "gas" : shown.share(value);
             default -> shown.volume(value);
         };
     }

@@ -34,6 +34,7 @@ final class DiagnosisJson {
                                 .start()
                                 .map(start -> start.text(answer.scenario().units()))
                                 .orElse(""))
+                .with("doubts", answer.readings().doubts())
                 .with("readings", result.readings())
                 .known("uncertainty_pa", result.uncertainty())
                 .balances(answer.balances())

@@ -247,7 +247,7 @@ final class DiagnosisTables {
             kinds.add(log.count() + " of pressure");
             kinds.add(temperatures == 0 ? "" : temperatures + " of temperature");
             int seen = log.sightings().size();
-            kinds.add(seen == 0 ? "" : seen + " of heater or relief pipe, by your notes");
+            kinds.add(seen == 0 ? "" : seen + " by your notes of heater, relief pipe and taps");
             rest -= log.count() + temperatures + seen;
         }
         int spots = answer.readings().spots().all().size();

@@ -258,7 +258,8 @@ class DiagnoseCommandTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
-            diagnose orchard-lodge                            | heatswell: Missing required option: '--readings=FILE'
+            diagnose orchard-lodge                            | heatswell: there are no readings; name their file with --readings, or say what was seen of vessel or tap with --seen
+            diagnose orchard-lodge --seen dripping            | heatswell: --seen: 'dripping' is not understood; write what was seen of vessel or tap, such as 'vessel heavy', 'water at the gas valve', 'tyre gauge 40 psi' or 'hot tap 130 F', and anything else with its time into the list of readings
             diagnose orchard-lodge -r nowhere.csv             | nowhere.csv: there is no such file
             diagnose orchard-lodge quarry-row -r nowhere.csv  | heatswell: diagnose takes one scenario, not 2
             """)
@@ -266,6 +267,42 @@ class DiagnoseCommandTest {
         Outcome outcome = Outcome.execute(arguments.split(" "));
         assertEquals(complaint, outcome.err().lines().findFirst().orElse(""));
         assertEquals(2, outcome.status());
+    }
+
+    /** What was seen of the vessel needs no log, stands in the table of evidence, and is doubted nowhere. */
+    @Test
+    void whatWasSeenOfTheVesselIsEvidence() throws IOException {
+        Path out = folder.resolve("out");
+        Outcome outcome = Outcome.execute(
+                "diagnose",
+                "orchard-lodge-vessel",
+                "--seen",
+                "water at the gas valve",
+                "--seen",
+                "vessel heavy",
+                "-o",
+                out.toString());
+        assertEquals(0, outcome.status(), outcome.err());
+        String text = outcome.out().replaceAll("\\s+", " ");
+        assertTrue(text.contains("the vessel is full of water"), outcome.out());
+        assertTrue(
+                text.contains("You say 'vessel heavy', taken as this: nearly all of the vessel taken as water."), text);
+        String json = Files.readString(out.resolve("diagnosis.json"));
+        assertTrue(json.contains("\"check\" : \"gas_valve\""), json);
+        assertTrue(json.matches("(?s).*\"doubts\" ?: \\[ ?\\].*"), json);
+    }
+
+    /** What is doubted on the screen is doubted in JSON too. */
+    @Test
+    void doubtsStandInJson() throws IOException {
+        Path list = Files.writeString(
+                folder.resolve("list.txt"), "6:40 am 61 psi tyre gauge 61 psi\n6:50 am 61\n7 am 61\n7:10 am 61\n");
+        Path out = folder.resolve("out");
+        Outcome outcome =
+                Outcome.execute("diagnose", "orchard-lodge-vessel", "-r", list.toString(), "-o", out.toString());
+        String doubt = "06:40 'tyre gauge 61 psi' is what the water's own gauge reads";
+        assertTrue(outcome.out().replaceAll("\\s+", " ").contains("CHECK FIRST: " + doubt), outcome.out());
+        assertTrue(Files.readString(out.resolve("diagnosis.json")).contains("\"" + doubt));
     }
 
     /** The first two hours, a reading every three minutes. */

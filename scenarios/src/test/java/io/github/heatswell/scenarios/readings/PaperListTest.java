@@ -5,9 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.diagnosis.Sighting;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -44,7 +46,7 @@ class PaperListTest {
             Sat 6:30 am 50 psi|6:40 am about 55|Saturday 6:50 am 58 psi!!as a gauge shows it
             Fri 11:50 pm 50 psi|midnight 52|Sat 12:10 am 58 psi!!as a gauge shows it
             11:50 am 50 psi|Noon 52 psi|12:10 pm 58 psi!!as a gauge shows it
-            6:30 am 50 psi|6:40 am 55 psi or so, drip|6:50 am 58 psi!!may be off by 0.3 bar (4 psi) more than the rest. Your notes of heater and relief pipe, held against every cause: 06:40 'drip' (the
+            6:30 am 50 psi|6:40 am 55 psi or so, drip|6:50 am 58 psi!!may be off by 0.3 bar (4 psi) more than the rest. Your notes of heater, relief pipe, vessel and tap, held against every cause: 06:40 'drip' (the
             6:30 am 50|6:40 am ~55|6:50 am 58ish!psi!may be off by 0.3 bar (4 psi) more
             6h45 3,5 bar Brenner an|6h55 3,6|7h05 4,0!!06:45 'Brenner an' (the heater is on)
             6.45 Uhr 3,5 bar|6.55 Uhr 3,6|7.05 Uhr 4,0!!Each line was read
@@ -74,7 +76,12 @@ class PaperListTest {
             faucet running!BEFORE_THE_READING
             before shower!AFTER_THE_READING
             no showers, no laundry!NONE
-            nobody ran the tap!NONE
+            nobody ran the tap!NOTHING_DRAWN
+            nobody used water 1-5 am!NOTHING_DRAWN
+            no water used since!NOTHING_DRAWN
+            all taps shut!NOTHING_DRAWN
+            kein Wasser gezapft!NOTHING_DRAWN
+            we used hot water!BEFORE_THE_READING
             dripping into the tub!NONE
             heater came on!NONE
             in the bathroom!NONE
@@ -102,8 +109,8 @@ class PaperListTest {
             Papier trocken!PAPER_DRY
             caught 0.4 gal!CAUGHT
             2,8 L aufgefangen!CAUGHT
-            water came out of the gas valve!GAS_VALVE_WET
-            gas valve: only air!GAS_VALVE_DRY
+            water came out of the gas valve!
+            vessel heavy!
             dripping, burner off!DRIPS OFF
             faucet dripping!
             pressure dropping!
@@ -113,6 +120,72 @@ class PaperListTest {
         assertEquals(
                 seen == null ? "" : seen,
                 SeenNote.of(note).stream().map(one -> one.seen().name()).collect(Collectors.joining(" ")));
+    }
+
+    /** What notes say of vessel and tap, each with its number. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '!', textBlock = """
+            water came out of the gas valve!GAS_VALVE 1.0
+            gas valve: only air!GAS_VALVE 0.0
+            Luftventil: kein Wasser!GAS_VALVE 0.0
+            expansion tank heavy!VESSEL_FULL 0.9
+            vessel sounds hollow!VESSEL_FULL 0.1
+            Ausdehnungsgef\u00e4\u00df klingt dumpf!VESSEL_FULL 0.9
+            vessel not heavy!VESSEL_FULL 0.1
+            vessel 60 % full!VESSEL_FULL 0.6
+            tire gauge 30 psi!TYRE_GAUGE 206843
+            Vordruck 2,5 bar!TYRE_GAUGE 250000
+            hot tap 131 F!HOT_TAP 328
+            Warmwasser 55 \u00b0C!HOT_TAP 328
+            dripping, vessel heavy!VESSEL_FULL 0.9
+            cold tap 12 C!
+            hot tap 600 F!
+            tank full!
+            heater gas valve open!
+            precharge unknown!
+            """)
+    void notesOfVesselAndTapAreNumbers(String note, String read) {
+        assertEquals(
+                read == null ? "" : read,
+                SpotNote.of(note).stream()
+                        .map(one ->
+                                one.check() + " " + (one.value() > 1 ? (double) Math.round(one.value()) : one.value()))
+                        .collect(Collectors.joining(" "))
+                        .replaceAll("(\\d{3,})\\.0", "$1"));
+    }
+
+    /** Water in a vessel, its charge and its temperature are read whatever the gauge shows, and what cannot be meant so is said. */
+    @Test
+    void vesselAndTapAreReadingsOnSite() throws IOException {
+        LogReader.LogFile file = read(
+                "vessel heavy|6:40 am 50 psi tyre gauge 50 psi|6:45 am 60 hot tap 90 F|6:50 am 78|6:55 am 70 hot tap 131 F|7:05 am 70"
+                        + " tire gauge 12 psi",
+                null);
+        assertEquals(
+                "{HOT_TAP=328, TYRE_GAUGE=82737, VESSEL_FULL=1}",
+                file.spots().all().entrySet().stream()
+                        .map(one ->
+                                one.getKey() + "=" + Math.round(one.getValue().value()))
+                        .collect(Collectors.joining(", ", "{", "}")));
+        assertTrue(file.doubts().get(0).startsWith("06:40 'tyre gauge 50 psi' is what the water's own gauge reads"));
+        assertTrue(file.doubts().get(1).startsWith("06:45 'hot tap 90 F' counts only once the tank has heated up"));
+        String understood = file.understood().orElseThrow();
+        assertTrue(understood.contains("'vessel heavy' (nearly all of the vessel taken as water)"), understood);
+    }
+
+    /** The hours that a note names, or the time since the reading before; of a night that is still to come, that one. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '!', textBlock = """
+            nobody used water 1-5 am|10 pm 50 psi|6 am 60 psi|6:30 am 60 psi!10800!25200
+            10 pm 50 psi|6 am 60 psi nobody used water 1 am to 5 am|6:30 am 60 psi!10800!25200
+            22:00 3,5 bar|6:00 3,6 bar kein Wasser gezapft|6:30 3,7 bar!0!28800
+            """)
+    void noWaterDrawnIsOfATime(String text, double from, double until) throws IOException {
+        LogReader.LogFile file = read(text, null);
+        assertEquals(
+                List.of(Sighting.of(Sighting.Kind.TAPS_SHUT, from, until)),
+                file.log().sightings());
+        assertTrue(file.understood().orElseThrow().contains("Your notes that no water was drawn"), file::toString);
     }
 
     @Test
@@ -129,7 +202,7 @@ class PaperListTest {
                 read("6:40 am 50 psi|6:45 am 60 heater on|6:50 shower|6:55 am 50|7 am 58 before bath|7:05 40", null);
         assertEquals(
                 "Your notes of water use, taken as water drawn between two readings: 06:50 'shower'; 07:00"
-                        + " 'before bath'. Your notes of heater and relief pipe, held against every cause: 06:45 'heater on' (the"
+                        + " 'before bath'. Your notes of heater, relief pipe, vessel and tap, held against every cause: 06:45 'heater on' (the"
                         + " heater is on).",
                 file.understood().orElseThrow().replaceFirst(".*(?=Your notes of water)", ""));
     }

@@ -5,10 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.diagnosis.SiteCheck;
+import io.github.heatswell.diagnosis.SpotReading;
 import io.github.heatswell.diagnosis.SpotReadings;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -133,5 +135,22 @@ class SpotReaderTest {
     void refusesWhatNoReadingCanBe(String text, String message) {
         InvalidReadingsException refused = assertThrows(InvalidReadingsException.class, () -> read(text));
         assertTrue(refused.getMessage().contains(message), refused.getMessage());
+    }
+
+    /** Of a vessel words will do; what is neither water nor gas is asked for again. */
+    @Test
+    void aVesselIsDescribedInWords() throws IOException {
+        assertEquals(
+                "[0.9, 1.0] [0.6, 0.0]",
+                values("vessel-full: heavy\ngas-valve: water\n") + " " + values("vessel-full: 60 %\ngas-valve: gas\n"));
+        InvalidReadingsException refused =
+                assertThrows(InvalidReadingsException.class, () -> read("gas-valve: rusty\nvessel-full: 120 %\n"));
+        assertTrue(
+                refused.getMessage().contains("'rusty' is not known here; write water, or gas"), refused.getMessage());
+        assertTrue(refused.getMessage().contains("2:14: vessel-full: '120 %' is outside"), refused.getMessage());
+    }
+
+    private List<Double> values(String text) throws IOException {
+        return read(text).all().values().stream().map(SpotReading::value).toList();
     }
 }
