@@ -23,6 +23,11 @@ record AlarmNote(String word, String text) implements Block {
         Objects.requireNonNull(text, "text");
     }
 
+    /** Whether it is about the figures, and not about the house. */
+    boolean isDoubt() {
+        return word.startsWith(Alarm.Level.NOT_RELIABLE.word());
+    }
+
     @Override
     public void show(Renderer renderer) {
         renderer.alarm(this);

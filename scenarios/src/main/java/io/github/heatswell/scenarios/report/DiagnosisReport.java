@@ -128,6 +128,12 @@ public final class DiagnosisReport {
                 .toList();
         List<Block> blocks = new ArrayList<>(
                 Document.answer("", story.verdict().text(shown), remarks).blocks());
+        // whether the log was understood comes right after the verdict: that rests on it
+        blocks.addAll(
+                1,
+                answer.readings().doubts().stream()
+                        .map(doubt -> new AlarmNote("CHECK FIRST", doubt))
+                        .toList());
         story.abovePlate().ifPresent(above -> blocks.add(new AlarmNote("CAUTION", above.text(shown))));
         story.notRuledOut().ifPresent(left -> blocks.add(new AlarmNote("CAUTION", left.text(shown))));
         return new Document.Section("The answer", blocks);
@@ -135,7 +141,6 @@ public final class DiagnosisReport {
 
     private List<AlarmNote> alarms(DiagnosisStory story, QuantityFormat shown) {
         List<AlarmNote> alarms = new ArrayList<>();
-        answer.readings().doubts().forEach(doubt -> alarms.add(new AlarmNote("CHECK FIRST", doubt)));
         story.hazard().ifPresent(text -> alarms.add(new AlarmNote("HAZARD", text.text(shown))));
         AlarmNote.of(answer.scenario(), shown)
                 .forEach(note -> alarms.add(new AlarmNote(note.word() + " as described", note.text())));

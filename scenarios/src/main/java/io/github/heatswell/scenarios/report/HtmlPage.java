@@ -103,9 +103,18 @@ final class HtmlPage implements Block.Renderer {
 
     /** What may hurt somebody stands before the answer; what is always to be minded, after it. */
     private void alarms() {
-        if (!document.alarms().isEmpty()) {
-            html.open("section").leaf("h2", "Hazards and limits passed");
-            document.alarms().forEach(this::alarm);
+        alarms(
+                "Hazards and limits passed",
+                document.alarms().stream().filter(alarm -> !alarm.isDoubt()).toList());
+        alarms(
+                "Not to be relied on",
+                document.alarms().stream().filter(AlarmNote::isDoubt).toList());
+    }
+
+    private void alarms(String title, List<AlarmNote> alarms) {
+        if (!alarms.isEmpty()) {
+            html.open("section").leaf("h2", title);
+            alarms.forEach(this::alarm);
             html.closeLine();
         }
     }

@@ -27,7 +27,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -124,15 +123,22 @@ public final class SizingReport {
 
     Document content(QuantityFormat shown) {
         Scenario scenario = answer.scenario();
-        String sentence = Stream.concat(
+        Narrative told = Narrative.of(answer.advice());
+        List<String> sentences = Stream.of(
                         Narrative.verdict(scenario.question(), answer.advice()).stream(),
-                        Stream.of(Narrative.of(answer.advice()).answer()))
+                        Stream.of(told.headline().then(".")),
+                        told.remarks().stream())
+                .flatMap(said -> said)
                 .map(said -> said.text(shown))
-                .collect(Collectors.joining(" "));
+                .toList();
+        String verdict = sentences.get(0);
+        String rest = String.join(" ", sentences.subList(1, sentences.size()));
         List<Document.Section> sections = new ArrayList<>();
-        List<Block> said =
-                new ArrayList<>(Document.answer("", sentence, Document.withDoubts(scenario, shown, List.of()))
-                        .blocks());
+        List<Block> said = new ArrayList<>(Document.answer("", verdict, Document.withDoubts(scenario, shown, List.of()))
+                .blocks());
+        if (!rest.isEmpty()) {
+            said.add(1, new Block.Paragraph(rest, Block.Tone.PLAIN));
+        }
         Narrative.unlikeSeen(scenario.question(), answer.asItIs().summary())
                 .map(seen -> new Block.Paragraph(seen.text(shown), Block.Tone.PLAIN))
                 .ifPresent(said::add);
@@ -145,7 +151,7 @@ public final class SizingReport {
         }
         hotter(shown).ifPresent(said::add);
         withoutAir().ifPresent(said::add);
-        said.add(Block.Picture.beside(chart, sentence));
+        said.add(Block.Picture.beside(chart, String.join(" ", sentences)));
         Optional<Document.Section> authority =
                 AuthorityPaper.of(work, lowered, run.system(), fitted().withUnreadLockUp(work.scenario()), shown);
         said.add(authority.isPresent() ? limits(shown).onScreen() : limits(shown));

@@ -98,6 +98,29 @@ class DiagnosisReportTest {
         assertTrue(plain.contains("Readings used 5 of pressure Length"), plain);
     }
 
+    /** Whether a log was understood is a doubt and no hazard: it follows the verdict, which rests on it. */
+    @Test
+    void aDoubtAboutTheLogStandsNextToTheVerdict() throws IOException {
+        DiagnosisAnswer sure = answer(OPEN_ENDED, log().build(), fit(Cause.AS_DESCRIBED, 0, 1, NONE));
+        OwnersReadings doubted = new OwnersReadings(
+                Optional.empty(),
+                OwnersReadings.none().spots(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of("Are these psi?"),
+                List.of());
+        DiagnosisAnswer answer =
+                new DiagnosisAnswer(sure.scenario(), doubted, sure.log(), sure.result(), Optional.empty());
+        Document content = new DiagnosisReport(answer, Optional.empty()).content(CommandResult.onPage(UnitSystem.SI));
+        assertEquals(List.of(), content.alarms());
+        List<Block> said = content.sections().get(0).blocks();
+        assertEquals(Block.Tone.ANSWER, ((Block.Paragraph) said.get(0)).tone());
+        assertEquals(new AlarmNote("CHECK FIRST", "Are these psi?"), said.get(1));
+        String page = Pages.text(content);
+        assertFalse(page.contains("Hazards and limits passed"), page);
+        assertTrue(report(answer).contains("CHECK FIRST: Are these psi?"), report(answer));
+    }
+
     @Test
     void whatNothingExplainsIsNoHazardAndNotSure() {
         DiagnosisAnswer nothing = answer(

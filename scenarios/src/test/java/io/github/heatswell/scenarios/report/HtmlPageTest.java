@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -143,6 +144,21 @@ class HtmlPageTest {
                                 .filter(head -> head.getParentNode().getParentNode() == appendix))
                         .map(Element::getTextContent)
                         .toList());
+    }
+
+    /** A doubt about the figures is neither a hazard nor a limit passed, and follows those. */
+    @Test
+    void whatIsNotToBeReliedOnStandsUnderItsOwnHeading() throws Exception {
+        io.github.heatswell.scenarios.report.Document ordinary = Samples.ordinary(UnitSystem.SI);
+        List<AlarmNote> alarms = new ArrayList<>(List.of(new AlarmNote("NOT RELIABLE in one", "It does not close.")));
+        alarms.addAll(ordinary.alarms());
+        Document page = Pages.parsed(Pages.text(io.github.heatswell.scenarios.report.Document.of(
+                ordinary.title(), "", alarms, ordinary.sections(), CommandResult.onPage(UnitSystem.SI))));
+        List<String> heads =
+                Pages.elements(page, "h2").stream().map(Element::getTextContent).toList();
+        assertEquals(List.of("Hazards and limits passed", "Not to be relied on", "The answer"), heads.subList(0, 3));
+        Element doubts = Pages.elements(page, "section").get(1);
+        assertTrue(doubts.getTextContent().contains("NOT RELIABLE in one It does not close."), doubts.getTextContent());
     }
 
     @Test

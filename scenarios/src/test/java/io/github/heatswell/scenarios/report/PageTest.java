@@ -94,6 +94,30 @@ class PageTest {
         }
     }
 
+    /** The verdict alone is set large; what it rests on follows in plain words, before what is not known. */
+    @Test
+    void theVerdictOfASizingIsOneSentence() throws IOException {
+        for (String name : List.of("orchard-lodge", "orchard-lodge-vessel", "orchard-lodge-two-vessels")) {
+            VesselAnswer answer = VesselChoice.of(Catalogue.read(name)).build().answer();
+            Document content = new SizingReport(answer, UnitSystem.SI).content(CommandResult.onPage(UnitSystem.SI));
+            List<Block.Paragraph> said = section(content, "The answer").blocks().stream()
+                    .filter(Block.Paragraph.class::isInstance)
+                    .map(Block.Paragraph.class::cast)
+                    .toList();
+            assertEquals(Block.Tone.ANSWER, said.get(0).tone());
+            assertEquals(
+                    1,
+                    said.get(0).text().split("[.](?= |$)").length,
+                    said.get(0).text());
+            assertTrue(
+                    said.stream().skip(1).noneMatch(paragraph -> paragraph.tone() == Block.Tone.ANSWER),
+                    said.toString());
+            assertEquals(Block.Tone.PLAIN, said.get(1).tone());
+            assertTrue(
+                    said.get(1).text().contains("sampled houses"), said.get(1).text());
+        }
+    }
+
     @Test
     void everySizeIsListedWithTheRunAfterIt() throws IOException {
         VesselAnswer answer =
