@@ -75,6 +75,7 @@ public final class CommandFactory {
         MAP,
         SPREAD,
         INTERVIEW,
+        READINGS,
         DIAGNOSE,
         OUTLOOK,
         RULES,
@@ -95,6 +96,7 @@ public final class CommandFactory {
                 case MAP -> new MapCommand();
                 case SPREAD -> new SpreadCommand();
                 case INTERVIEW -> new InterviewCommand();
+                case READINGS -> new ReadingsCommand();
                 case DIAGNOSE -> new DiagnoseCommand();
                 case OUTLOOK -> new OutlookCommand();
                 case RULES -> new RulesCommand();

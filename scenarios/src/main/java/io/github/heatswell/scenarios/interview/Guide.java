@@ -39,12 +39,15 @@ public final class Guide {
     private static final Question READINGS = Question.about(
                     "readings",
                     "Readings",
-                    new AnswerKind.Text(500, "a file name, or several with commas between; no if there is none"))
-            .asks("Have you written down what a pressure gauge showed? Name the file, or type no.")
+                    new AnswerKind.Text(
+                            500,
+                            "a file name, or several with commas between; paper to type them in; no if there are none"))
+            .asks(
+                    "Have you written down what a pressure gauge showed? Name the file, or type paper to type the readings in here, or no.")
             .find(
                     "the check sheet in report.html says when to read, and what the gauge should show.",
                     "A list as written by hand will do, a time and a pressure in each line, such as 6:45 am 61 psi"
-                            + " showered (notes of hot-water use count, others do not); so will the log of a gauge as"
+                            + " showered; so will the log of a gauge as"
                             + " CSV. Without readings the guide goes on with the house as described.")
             .ifUnknown(Unknown.leftOut("the house is taken as described"))
             .build();
@@ -421,7 +424,7 @@ public final class Guide {
         return FoundCause.of(vessel.get(FOUND));
     }
 
-    private Way cause() {
+    private Way cause() throws OutputException {
         for (int asked = 0; asked < Interviewer.PATIENCE; asked++) {
             Way way = heard(READINGS);
             Optional<String> file = interviewer.answers().to(READINGS).map(Answer::value);
@@ -438,7 +441,13 @@ public final class Guide {
                 status = 0;
                 return Way.ON;
             }
-            List<String> files = new ArrayList<>(files(name));
+            boolean typed = name.equalsIgnoreCase("paper");
+            Path list = house.resolveSibling(name(house) + "-readings.txt");
+            Outcome.Ending ending = typed ? typeIn(list) : Outcome.Ending.FINISHED;
+            if (ending != Outcome.Ending.FINISHED) {
+                return ending == Outcome.Ending.ENDED ? Way.ENDED : Way.LEFT;
+            }
+            List<String> files = new ArrayList<>(typed ? List.of("--readings", list.toString()) : files(name));
             if (lacksUnit(files)) {
                 Way known = heard(UNIT);
                 if (known == Way.BACK) {
@@ -472,6 +481,15 @@ public final class Guide {
             }
         }
         return Way.ENDED;
+    }
+
+    /** Takes readings from paper into a file beside the house's own. */
+    private Outcome.Ending typeIn(Path list) throws OutputException {
+        Outcome.Ending ending = new ReadingsTalk(dialogue, list).hold();
+        if (ending == Outcome.Ending.OBSTRUCTED) {
+            dialogue.say(list + " holds something else than readings; rename it first.");
+        }
+        return ending;
     }
 
     /** The files that were named: one, or several with commas or blanks between. */

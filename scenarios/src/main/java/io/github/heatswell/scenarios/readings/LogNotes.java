@@ -76,6 +76,24 @@ final class LogNotes {
                 || !SpotNote.of(words).isEmpty();
     }
 
+    /** What words say that counts, in words. */
+    static String meaning(String words) {
+        String draw = switch (DrawNote.of(words)) {
+            case NONE -> "";
+            case BEFORE_THE_READING -> "water was drawn since the line before";
+            case AFTER_THE_READING -> "water is drawn before the next line";
+            case NOTHING_DRAWN -> "no water was drawn";
+        };
+        String all = Stream.of(
+                        Stream.of(draw),
+                        SeenNote.of(words).stream().map(one -> one.seen().words()),
+                        SpotNote.of(words).stream().map(SpotNote::words))
+                .flatMap(one -> one)
+                .filter(one -> !one.isEmpty())
+                .collect(Collectors.joining(", "));
+        return all.isEmpty() ? "a note that changes nothing in the answer" : all;
+    }
+
     /** A note without a time: of some time between the last reading and the next. */
     void untimed(String words) {
         drawnSince |= isDrawn(words);

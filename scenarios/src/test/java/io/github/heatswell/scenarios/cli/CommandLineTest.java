@@ -34,6 +34,7 @@ class CommandLineTest {
         "spread --help, help-spread.txt",
         "guide --help, help-guide.txt",
         "interview --help, help-interview.txt",
+        "readings --help, help-readings.txt",
         "diagnose --help, help-diagnose.txt",
         "outlook --help, help-outlook.txt",
         "rules --help, help-rules.txt",

@@ -177,6 +177,17 @@ class GuideTest {
         assertEquals("diagnose HOUSE --readings " + list + " --pressure-unit " + taken, ran.get(1));
     }
 
+    /** Readings on paper are typed into the guide, which keeps them beside the house's file. */
+    @Test
+    void readingsOnPaperAreTypedIn() throws IOException {
+        assertEquals(Ending.LEFT, lead(0, List.of("", "paper", "quit")).ending());
+        lead(0, List.of("paper", "6:45 am 61 psi", "7:05 am 96 drips", "7:25 am 99", "done", "quit"));
+        Path list = folder.resolve("my-house-readings.txt");
+        assertEquals("diagnose HOUSE --readings " + list, ran.get(1));
+        assertEquals("6:45 am 61 psi\n7:05 am 96 drips\n7:25 am 99\n", Files.readString(list));
+        assertTrue(flat().contains("-> 07:05, 96 psi; 'drips': the relief pipe drips"), said);
+    }
+
     /** Back leads to the question before it, also from the first one of a step; what is not known is not shown as a range. */
     @Test
     void backGoesBackOneQuestion() throws IOException {

@@ -1,0 +1,60 @@
+package io.github.heatswell.scenarios.cli;
+
+import io.github.heatswell.scenarios.interview.Interview.Outcome.Ending;
+import io.github.heatswell.scenarios.interview.ReadingsTalk;
+import io.github.heatswell.scenarios.report.OutputException;
+import java.nio.file.Path;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+
+/** {@code heatswell readings}: takes readings from paper, line by line. */
+final class ReadingsCommand implements CliCommand {
+
+    private static final Path DEFAULT_FILE = Path.of("my-readings.txt");
+
+    @Override
+    public void describe(CommandSpec spec) {
+        spec.addOption(OptionSpec.builder("-o", Specs.OUT)
+                .paramLabel("FILE.txt")
+                .type(Path.class)
+                .description("File for the readings; if it holds some, these are gone on from. Default: " + DEFAULT_FILE
+                        + ".")
+                .build());
+        Specs.describe(
+                spec,
+                "Type in gauge readings from paper, and learn how to take them.",
+                "Takes them as they stand, one a line or pasted: a time, a pressure, and what",
+                "you saw, such as 6:45 am 61 psi heater came on, or 18:45 4,2 bar tropft. Says at",
+                "once how each line was understood, or why it was not. Writes a list that",
+                "heatswell diagnose reads. Type done after the last line, back to take one back,",
+                "? for how to take readings, or quit to go on another time.");
+    }
+
+    @Override
+    public ExitStatus execute(Request request) {
+        Path file = request.out().orElse(DEFAULT_FILE);
+        Console console = request.console();
+        try {
+            Ending ending = ReadingsTalk.hold(file, console.in(), console.out());
+            return switch (ending) {
+                case FINISHED -> {
+                    console.print(NextLine.of(
+                            "diagnose", InterviewCommand.DEFAULT_FILE.toString(), "--readings", file.toString()));
+                    yield ExitStatus.RAN;
+                }
+                case LEFT -> ExitStatus.RAN;
+                case ENDED -> {
+                    console.complain("heatswell: the input ended before there were three readings");
+                    yield ExitStatus.BAD_INPUT;
+                }
+                case OBSTRUCTED -> {
+                    console.complain(file + ": holds something else than readings; choose another --out");
+                    yield ExitStatus.BAD_INPUT;
+                }
+            };
+        } catch (OutputException e) {
+            console.complain(file + ": " + e.getMessage());
+            return ExitStatus.NOT_WRITTEN;
+        }
+    }
+}

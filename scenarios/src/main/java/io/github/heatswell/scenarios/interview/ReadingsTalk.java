@@ -1,0 +1,136 @@
+package io.github.heatswell.scenarios.interview;
+
+import io.github.heatswell.scenarios.interview.Interview.Outcome.Ending;
+import io.github.heatswell.scenarios.readings.InvalidReadingsException;
+import io.github.heatswell.scenarios.readings.TypedReadings;
+import io.github.heatswell.scenarios.report.OutputException;
+import io.github.heatswell.scenarios.wording.Spoken;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Reader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Takes readings as they stand on paper, line by line, and keeps them in a file that {@code diagnose} reads. */
+public final class ReadingsTalk {
+
+    /** A list needs so many readings. */
+    private static final int FEWEST = 3;
+
+    private static final List<String> HOW = List.of(
+            "Begin with the heater off and no water running. Note a reading then, one every five minutes while the heater is on, and a"
+                    + " few afterwards: an hour, a night.",
+            "Write down what you see: heater came on, dripping, paper under the outlet wet or dry, showered, nobody used water, caught"
+                    + " 0.3 L, vessel heavy, hot tap 58 C. All of that counts.",
+            "Never catch or touch what comes out of a relief valve while it may be hot: it scalds.");
+
+    private final Dialogue dialogue;
+    private final HouseFile file;
+    private TypedReadings typed = TypedReadings.none();
+
+    ReadingsTalk(Dialogue dialogue, Path file) {
+        this.dialogue = dialogue;
+        this.file = new HouseFile(file);
+    }
+
+    /**
+     * Asks for readings until there are no more, and writes the file after every line.
+     *
+     * @param file where the list belongs; lines that it holds already are gone on from
+     * @param in gives the lines; stays open
+     * @param out takes the questions; stays open
+     * @return how it ended: obstructed if the file holds something else
+     * @throws OutputException if the file cannot be written
+     */
+    public static Ending hold(Path file, Reader in, PrintWriter out) throws OutputException {
+        return new ReadingsTalk(new Dialogue(in, out), file).hold();
+    }
+
+    Ending hold() throws OutputException {
+        if (file.exists() && !hasGoneOn()) {
+            return Ending.OBSTRUCTED;
+        }
+        dialogue.say(
+                "Type your readings as they stand on your paper, one a line or all pasted at once: a time, the pressure, and what"
+                        + " you saw, such as 6:45 am 61 psi heater came on, or 18:45 4,2 bar tropft. Type done after the last, back to take"
+                        + " back a line, or ? to see how to take readings.");
+        if (typed.lines() > 0) {
+            dialogue.say(file.path() + " holds readings: go on after " + typed.taken() + ".");
+        }
+        while (true) {
+            Optional<String> line = dialogue.hear();
+            String word = line.map(one -> one.toLowerCase(Locale.ROOT)).orElse("done");
+            if (word.equals("done") || word.equals("end") || word.equals("fertig")) {
+                if (typed.readings() >= FEWEST) {
+                    return Ending.FINISHED;
+                }
+                if (line.isEmpty()) {
+                    return Ending.ENDED;
+                }
+                dialogue.say("A diagnosis needs at least " + FEWEST + " readings; there are " + typed.readings()
+                        + ". Type more, or quit to go on another time.");
+            } else if (Interview.LEAVE.contains(word)) {
+                return Ending.LEFT;
+            } else if (word.equals("?")) {
+                HOW.forEach(how -> dialogue.say(how, "   ", "   "));
+            } else if (word.equals("back")) {
+                typed = typed.withoutLast();
+                dialogue.say("Taken back; " + typed.readings() + " readings are left.");
+                keep();
+            } else if (!word.isEmpty() && !take(line.orElseThrow())) {
+                return Ending.ENDED;
+            }
+        }
+    }
+
+    /** Reads the lines kept before; false if they are something else. */
+    private boolean hasGoneOn() {
+        try {
+            typed = TypedReadings.of(Files.readString(file.path()));
+            return typed.readings() > 0;
+        } catch (IOException | InvalidReadingsException other) {
+            return false;
+        }
+    }
+
+    /** Takes a line, and asks for the unit where none is known yet; false at the end of the input. */
+    private boolean take(String line) throws OutputException {
+        try {
+            typed = typed.with(line);
+        } catch (InvalidReadingsException refused) {
+            if (!refused.isUnitMissing()) {
+                dialogue.say("Not kept: " + typed.complaint(refused) + ".");
+                return true;
+            }
+            Optional<String> unit = unit();
+            if (unit.isEmpty()) {
+                return false;
+            }
+            typed = typed.in(unit.get());
+            return take(line);
+        }
+        dialogue.say(typed.taken(), "-> ", "   ");
+        keep();
+        return true;
+    }
+
+    /** The unit of the gauge; empty at the end of the input. */
+    private Optional<String> unit() {
+        for (int asked = 0; asked < Interviewer.PATIENCE; asked++) {
+            dialogue.say("In which unit does the gauge read: psi, bar or kPa?");
+            Optional<String> said =
+                    dialogue.hear().map(line -> Spoken.of(line).plain().toLowerCase(Locale.ROOT));
+            if (said.isEmpty() || List.of("psi", "bar", "kpa").contains(said.get())) {
+                return said;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private void keep() throws OutputException {
+        file.write(typed.text());
+    }
+}

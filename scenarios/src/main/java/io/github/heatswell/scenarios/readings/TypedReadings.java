@@ -1,0 +1,161 @@
+package io.github.heatswell.scenarios.readings;
+
+import io.github.heatswell.scenarios.fault.Fault;
+import io.github.heatswell.scenarios.wording.Printable;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * A list of readings that somebody types line by line, each of which is understood as it comes. Immutable.
+ */
+public final class TypedReadings {
+
+    private static final TypedReadings NONE = new TypedReadings(List.of(), Optional.empty());
+
+    private static final String HEADING = "Gauge readings, ";
+
+    private final List<String> lines;
+    private final Optional<String> unit;
+
+    private TypedReadings(List<String> lines, Optional<String> unit) {
+        this.lines = List.copyOf(lines);
+        this.unit = unit;
+    }
+
+    /**
+     * No line yet.
+     *
+     * @return a list to add to
+     */
+    public static TypedReadings none() {
+        return NONE;
+    }
+
+    /**
+     * A list that was typed before.
+     *
+     * @param text its lines, as {@link #text()} made them
+     * @return the list
+     * @throws InvalidReadingsException if a line of it cannot be understood
+     */
+    public static TypedReadings of(String text) {
+        TypedReadings typed = NONE;
+        for (String line : text.lines().filter(one -> !one.isBlank()).toList()) {
+            typed = line.startsWith(HEADING) ? typed.in(line.substring(HEADING.length())) : typed.with(line);
+        }
+        return typed;
+    }
+
+    /**
+     * The same in a unit that stands beside no pressure.
+     *
+     * @param symbol such as {@code psi}
+     * @return the list
+     */
+    public TypedReadings in(String symbol) {
+        return new TypedReadings(lines, Optional.of(symbol));
+    }
+
+    /**
+     * The same with one more line.
+     *
+     * @param line a time, a pressure and possibly what was seen, as in {@code 6:45 am 61 psi heater came on}; or a note alone
+     * @return the list
+     * @throws InvalidReadingsException if the line cannot be understood after those before, or no unit is known; the list is as before
+     */
+    public TypedReadings with(String line) {
+        TypedReadings more = new TypedReadings(
+                Stream.concat(lines.stream(), Stream.of(line.strip())).toList(), unit);
+        more.table();
+        return more;
+    }
+
+    /**
+     * The same without the line typed last.
+     *
+     * @return the list; itself if there is none
+     */
+    public TypedReadings withoutLast() {
+        return lines.isEmpty() ? this : new TypedReadings(lines.subList(0, lines.size() - 1), unit);
+    }
+
+    /**
+     * How many lines there are.
+     *
+     * @return 0 or more
+     */
+    public int lines() {
+        return lines.size();
+    }
+
+    /**
+     * How many of them hold a pressure.
+     *
+     * @return 0 or more
+     */
+    public int readings() {
+        return table().map(table -> table.rough().size()).orElse(0);
+    }
+
+    /** The list as a table; empty while no line holds a pressure. */
+    private Optional<PaperList.Table> table() {
+        return PaperList.looksLike(lines) ? Optional.of(PaperList.read(lines, unit)) : Optional.empty();
+    }
+
+    /**
+     * What is wrong with a line that was refused, in its own words: a fault may show in a line before.
+     *
+     * @param refused what was thrown
+     * @return a sentence without capital and point
+     */
+    public String complaint(InvalidReadingsException refused) {
+        Fault fault = refused.faults().get(0);
+        int line = fault.at().line();
+        return line <= lines.size()
+                ? "with this line, " + Printable.quote(lines.get(line - 1)) + " is no longer clear: " + fault.message()
+                : fault.message();
+    }
+
+    /**
+     * How the last line was taken.
+     *
+     * @return such as {@code 06:45, 61 psi; 'heater came on': the heater came on}
+     */
+    public String taken() {
+        String last = lines.get(lines.size() - 1);
+        Optional<PaperList.Table> table = table();
+        if (table.isEmpty()) {
+            return LogNotes.saySomething(last) ? note(last) : "a heading";
+        }
+        String[] rows = table.get().csv().split("\n", -1);
+        String[] cells = rows[lines.size()].split(",", 3);
+        String words = cells[2].replaceAll("^\"|\"$", "").replace("\"\"", "\"");
+        String pressure = cells[1].isEmpty()
+                ? ""
+                : ", " + cells[1] + " "
+                        + rows[0].split(",")[1].replace("pressure_", "").replace('_', ' ');
+        boolean aClock = rows[0].startsWith("time");
+        String time = aClock ? cells[0].replaceFirst("(\\d\\d:\\d\\d):00$", "$1") : cells[0];
+        String read = time + pressure;
+        return Stream.of(read, words.isEmpty() ? "" : note(words))
+                .filter(one -> !one.isEmpty())
+                .reduce((one, other) -> one + "; " + other)
+                .orElse("");
+    }
+
+    private static String note(String words) {
+        return Printable.quote(words) + ": " + LogNotes.meaning(words);
+    }
+
+    /**
+     * The list as a file that {@code diagnose} reads.
+     *
+     * @return its lines, with the unit in the first where none stands beside a pressure
+     */
+    public String text() {
+        return Stream.concat(unit.stream().map(HEADING::concat), lines.stream())
+                .map(line -> line + "\n")
+                .reduce("", String::concat);
+    }
+}

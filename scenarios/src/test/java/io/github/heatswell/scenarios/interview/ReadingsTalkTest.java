@@ -1,0 +1,95 @@
+package io.github.heatswell.scenarios.interview;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.scenarios.interview.Interview.Outcome.Ending;
+import io.github.heatswell.scenarios.readings.LogReader;
+import io.github.heatswell.scenarios.report.OutputException;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Regression: readings on paper, typed one by one or pasted, by owners of two countries. */
+class ReadingsTalkTest {
+
+    @TempDir
+    private Path folder;
+
+    private Ending ending;
+
+    private Path file() {
+        return folder.resolve("readings.txt");
+    }
+
+    /** What is said while lines are typed, with blanks for ends of lines. */
+    private String said(String typed) throws OutputException {
+        StringWriter out = new StringWriter();
+        ending = ReadingsTalk.hold(file(), new StringReader(typed.replace("|", "\n")), new PrintWriter(out));
+        return out.toString().replaceAll("\\s+", " ");
+    }
+
+    @Test
+    void tenReadingsOfAnOwnerInTheUnitedStatesArePasted() throws IOException, OutputException {
+        String said = said(
+                "10:05 pm 62 after dishwasher|psi|10:10 73|10:15 98|10:20 127|10:25 149 drip|10:30 148 drip|10:40 147|10:55"
+                        + " 146|11:20 133|6:40 am 61 nobody used water 1-5 am|done|");
+        assertEquals(Ending.FINISHED, ending, said);
+        assertTrue(said.contains("In which unit does the gauge read"), said);
+        assertTrue(said.contains("-> 22:05, 62 psi; 'after dishwasher': water was drawn since the line before"), said);
+        assertTrue(said.contains("-> 22:25, 149 psi; 'drip': the relief pipe drips"), said);
+        assertTrue(said.contains("-> 06:40, 61 psi; 'nobody used water 1-5 am': no water was drawn"), said);
+        LogReader.LogFile read = LogReader.read(file(), 101_325);
+        assertEquals(10, read.log().count());
+        assertEquals(62 * 6894.757, read.log().gauge(0), 1, "psi");
+        assertEquals(3, read.log().sightings().size(), read::toString);
+    }
+
+    @Test
+    void anOwnerInGermanyTypesOneByOne() throws IOException, OutputException {
+        String said = said(
+                "Manometer im Keller|18:45 4,2 bar|18:50 4,9 Brenner an|17:00 5,1|18:55 5,8 tropft|back|18:55 5,6 tropft|dann"
+                        + " geduscht|19:05 4,2|fertig|");
+        assertEquals(Ending.FINISHED, ending, said);
+        assertTrue(said.contains("-> a heading"), said);
+        assertTrue(said.contains("Not kept: this time is earlier than the one before"), said);
+        assertTrue(said.contains("Taken back; 2 readings are left"), said);
+        assertTrue(said.contains("-> 'dann geduscht': water was drawn"), said);
+        assertEquals(4, LogReader.read(file(), 101_325).log().count());
+        assertEquals(5.6e5, LogReader.read(file(), 101_325).log().highest(), 1, "5.8 was taken back");
+    }
+
+    @Test
+    void readingsOfAnotherTimeGoOnInTheSameFile() throws IOException, OutputException {
+        said("Fri 6:45 am 61 psi|quit|");
+        assertEquals(Ending.LEFT, ending);
+        String said = said("done|7:00 am 70|7:15 am 80|done|");
+        assertTrue(said.contains("go on after 06:45, 61 psi"), said);
+        assertTrue(said.contains("A diagnosis needs at least 3 readings; there are 1"), said);
+        assertEquals(Ending.FINISHED, ending);
+        assertEquals(1_800, LogReader.read(file(), 101_325).log().end(), 1e-9, "half an hour");
+    }
+
+    @Test
+    void anotherFileIsLeftAlone() throws IOException, OutputException {
+        Files.writeString(file(), "Dear diary\n");
+        assertFalse(said("6:45 am 61 psi|done|").contains("Type your readings"));
+        assertEquals(Ending.OBSTRUCTED, ending);
+        assertEquals("Dear diary\n", Files.readString(file()));
+    }
+
+    /** A later am or pm makes an earlier line unclear, which is said of that line. */
+    @Test
+    void aLineThatBecomesUnclearIsNamed() throws OutputException {
+        String said = said("6:45 61 psi|7:00 pm 62|?|");
+        assertTrue(said.contains("Not kept: with this line, '6:45 61 psi' is no longer clear: write am or pm"), said);
+        assertTrue(said.contains("it scalds"), said);
+        assertEquals(Ending.ENDED, ending, "fewer than three readings");
+    }
+}
