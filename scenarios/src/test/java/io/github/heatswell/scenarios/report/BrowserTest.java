@@ -1,10 +1,8 @@
 package io.github.heatswell.scenarios.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.VesselChoice;
@@ -16,10 +14,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -53,16 +51,18 @@ class BrowserTest {
     @TempDir
     Path folder;
 
-    private Browser browser;
+    private static Browser browser;
 
-    @BeforeEach
-    void find() {
-        Optional<Browser> found = Browser.find(folder);
-        boolean required = Boolean.getBoolean("browser.required");
-        assertTrue(
-                found.isPresent() || !required, "there must be a browser: install chromium or set HEATSWELL_BROWSER");
-        assumeTrue(found.isPresent(), "there is no browser on this machine");
-        browser = found.orElseThrow();
+    @BeforeAll
+    static void start(@TempDir Path profile) throws IOException {
+        browser = Browser.start(profile);
+    }
+
+    @AfterAll
+    static void end() throws IOException {
+        if (browser != null) {
+            browser.close();
+        }
     }
 
     @Test
@@ -163,7 +163,7 @@ class BrowserTest {
         Path wrapper = folder.resolve("wrapper.html");
         Files.writeString(wrapper, script().replace("FRAMES", frames));
         Browser.Outcome outcome = browser.load(wrapper);
-        assertFalse(outcome.log().contains("CONSOLE"), outcome.log());
+        assertEquals(List.of(), outcome.console());
         assertTrue(outcome.page().contains("measured " + pages.size() * WIDTHS.length + " pages"), outcome.page());
         return FINDING.matcher(outcome.page())
                 .results()

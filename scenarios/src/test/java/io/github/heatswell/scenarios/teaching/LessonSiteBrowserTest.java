@@ -1,9 +1,7 @@
 package io.github.heatswell.scenarios.teaching;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.result.Channel;
@@ -20,11 +18,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
@@ -52,12 +50,7 @@ class LessonSiteBrowserTest {
     /** What a test adds has a name of its own. */
     @BeforeAll
     static void write() throws IOException {
-        Optional<Browser> found = Browser.find(folder);
-        assertTrue(
-                found.isPresent() || !Boolean.getBoolean("browser.required"),
-                "there must be a browser: install chromium or set HEATSWELL_BROWSER");
-        assumeTrue(found.isPresent(), "there is no browser on this machine");
-        browser = found.orElseThrow();
+        browser = Browser.start(folder);
         site = folder.resolve("site");
         ResultFolder.at(site).write(Lessons.site());
         try (Stream<Path> files = Files.list(site)) {
@@ -65,6 +58,13 @@ class LessonSiteBrowserTest {
                     .filter(name -> name.endsWith(".html"))
                     .sorted()
                     .toList();
+        }
+    }
+
+    @AfterAll
+    static void end() throws IOException {
+        if (browser != null) {
+            browser.close();
         }
     }
 
@@ -85,7 +85,7 @@ class LessonSiteBrowserTest {
                                 "const view =",
                                 "page.querySelectorAll('details').forEach(d => { d.open = true; });\n    const view ="));
         Browser.Outcome outcome = browser.load(wrapper);
-        assertFalse(outcome.log().contains("CONSOLE"), outcome.log());
+        assertEquals(List.of(), outcome.console());
         assertTrue(outcome.page().contains("measured " + pages.size() * WIDTHS.length + " pages"), outcome.page());
         List<String> wrong = Pattern.compile("<li>(.*?)</li>", Pattern.DOTALL)
                 .matcher(outcome.page())
@@ -121,7 +121,7 @@ class LessonSiteBrowserTest {
                 site.resolve("move.html"),
                 own("/io/github/heatswell/scenarios/teaching/move.html").replace("FRAMES", frames));
         Browser.Outcome outcome = browser.load(wrapper);
-        assertFalse(outcome.log().contains("CONSOLE"), outcome.log());
+        assertEquals(List.of(), outcome.console());
         for (Lesson lesson : lessons) {
             assertMoves(lesson, moved(outcome.page(), "moved " + lesson.id() + ".html"));
         }
@@ -265,7 +265,7 @@ class LessonSiteBrowserTest {
                 wrapper,
                 own("/io/github/heatswell/scenarios/teaching/choose.html").replace("PAGE", lesson.id() + ".html"));
         Browser.Outcome outcome = browser.load(wrapper);
-        assertFalse(outcome.log().contains("CONSOLE"), outcome.log());
+        assertEquals(List.of(), outcome.console());
         List<String[]> lines = moved(outcome.page(), "moved");
         assertEquals(List.of("carried", "us", "true"), List.of(lines.get(0)), "units chosen on another page");
         assertEquals(List.of("refused", "false", "Choose an answer first.", "true"), List.of(lines.get(1)));
