@@ -161,7 +161,7 @@ final class Levels {
 
     /** That a pressure at another height is drawn as it would read at the drain cock. */
     private String seen(double height) {
-        return Math.abs(system.head(height)) < 1_000 ? "" : ", as seen at the drain cock";
+        return Math.abs(system.head(height)) < 1_000 ? "" : amounts.units().spelled(", as seen at the drain cock");
     }
 
     private double atDrainCock(Pressure seen, double height) {

@@ -124,6 +124,6 @@ final class TimeScale {
                 ticks.add(new Tick(day, Moments.month(date)));
             }
         }
-        return new Axis("date; each name stands at the first of its month", 0, days, ticks);
+        return new Axis("date; each name marks the first of its month", 0, days, ticks);
     }
 }

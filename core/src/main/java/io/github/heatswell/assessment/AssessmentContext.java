@@ -178,7 +178,7 @@ final class AssessmentContext {
     String givesWay() {
         return firstRelief()
                 .map(valve -> Rule.quoted(valve.name()) + " opens at {}")
-                .orElse("the tank's working pressure of {} is passed");
+                .orElse("the tank's working pressure of {} is exceeded");
     }
 
     /**

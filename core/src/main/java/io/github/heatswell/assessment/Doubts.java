@@ -49,7 +49,7 @@ public final class Doubts {
         }
 
         /** A choice that is made because nobody has looked. */
-        private static final Statement NOT_LOOKED_AT = Statement.plain("nobody has looked");
+        private static final Statement NOT_LOOKED_AT = Statement.plain("nobody has checked");
 
         /**
          * A choice that nobody has looked at.
@@ -91,7 +91,7 @@ public final class Doubts {
     private static final int MAX_RANGES = 4;
 
     /** What stands behind an answer that rests on several values nobody knows. */
-    public static final Statement AS_TAKEN = Statement.plain(", if the values not known are as taken");
+    public static final Statement AS_TAKEN = Statement.plain(", if the unknown values are as assumed");
 
     private static final Pattern OF_VALVE = Pattern.compile("relief\\[(\\d+)]");
 

@@ -35,13 +35,13 @@ final class ExpansionRule implements Rule {
                     + " valve, reducing valve and backflow preventer.";
 
     static final String MAY_END =
-            " Before any work to end that, turn the heater off, let it cool and relieve the pressure. " + HAVE_FITTED;
+            " Before any work to stop that, turn the heater off, let it cool and relieve the pressure. " + HAVE_FITTED;
 
     /** The share (-) of the estimated expansion that is counted on; own judgement. */
     private static final double MARGIN = 0.9;
 
     static final String NEVER_PLUG =
-            " Never plug, cap or downsize the relief valve; once it has discharged often, have it checked.";
+            " Never plug, cap or downsize the relief valve; if it has discharged often, have it checked.";
 
     @Override
     public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
@@ -80,24 +80,25 @@ final class ExpansionRule implements Rule {
                 .says(
                         "The bypass of the reducing valve opens at {} and lets the expansion back to the mains, before "
                                 + subject.givesWay()
-                                + ". It does so only while the mains stays that low and no check valve"
-                                + " stands before it.",
+                                + ". It does so only while mains pressure stays that low and there is no check"
+                                + " valve upstream of it.",
                         gauge(subject.bypassOpens().orElseThrow()),
                         gauge(subject.firstLimit()))
                 .found(gauge(subject.bypassOpens().orElseThrow()))
                 .limit(gauge(subject.firstLimit()));
         return (vessel
                         ? draft.advises("Keep the vessel charged all the same: the bypass does not replace it.")
-                        : draft.advises("Do not rely on the bypass alone: plan an expansion vessel behind the reducing"
-                                + " valve."))
+                        : draft.advises(
+                                "Do not rely on the bypass alone: plan an expansion vessel downstream of the reducing"
+                                        + " valve."))
                 .asks(
                         subject.place
                                         .demand(Topic.BYPASS)
                                         .filter(PlaceRule::requires)
                                         .isPresent()
-                                ? "The rules here ask for expansion control behind a reducing valve and exempt no bypass; some"
+                                ? "The rules here ask for expansion control downstream of a reducing valve and exempt no bypass; some"
                                         + " towns accept one. Ask the local authority."
-                                : "US model codes ask for expansion control behind a reducing valve and exempt no bypass; some"
+                                : "US model codes ask for expansion control downstream of a reducing valve and exempt no bypass; some"
                                         + " places accept one. Ask the local authority.")
                 .by(subject.by(Topic.BYPASS, Codes.EXPANSION_BEHIND_REGULATOR));
     }
@@ -114,7 +115,7 @@ final class ExpansionRule implements Rule {
                         ? "Nothing can flow back to the mains"
                         : "The reducing valve, "
                                 + (subject.doubts.has(NamedValue.BYPASS)
-                                        ? "taken to have no bypass"
+                                        ? "assumed to have no bypass"
                                         : "described without a bypass")
                                 + ", closes the way back to the mains")
                 + " and no expansion vessel is described";
@@ -158,7 +159,7 @@ final class ExpansionRule implements Rule {
                 .compares(NamedValue.ARRANGEMENT, NamedValue.VESSEL, NamedValue.SUPPLY, NamedValue.BYPASS)
                 .compares(subject.limitInputs())
                 .says(
-                        "The bypass of the reducing valve opens only at {}, because the mains stands that high; before that, "
+                        "The bypass of the reducing valve opens only at {}, because mains pressure is that high; before that, "
                                 + subject.givesWay() + ".",
                         gauge(setPressure),
                         gauge(subject.firstLimit()))

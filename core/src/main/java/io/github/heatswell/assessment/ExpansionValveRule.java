@@ -38,7 +38,7 @@ final class ExpansionValveRule implements Rule {
                                 .unless("expansion-valve-works"))
                 .says(
                         Rule.quoted(valve.name())
-                                + ", on the cold inlet, is made to discharge the expansion: it drips in every heat-up that"
+                                + ", on the cold inlet, is made to discharge the expansion: it drips on every heat-up that"
                                 + " drives the pressure to {}. That is its job.",
                         gauge(subject.setPressure(valve)))
                 .limit(gauge(subject.setPressure(valve)))

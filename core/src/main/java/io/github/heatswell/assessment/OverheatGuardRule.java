@@ -183,7 +183,7 @@ final class OverheatGuardRule implements Rule {
         return Finding.draft("relief-set-above-tank", Severity.HAZARD)
                 .compares(NamedValue.SET_PRESSURE, NamedValue.WORKING_PRESSURE)
                 .says(
-                        "No relief valve opens below {} at the tank, which is made for {} only.",
+                        "No relief valve opens below {} at the tank, which is rated for only {}.",
                         gauge(setPressure(subject, valve)),
                         limit)
                 .found(gauge(setPressure(subject, valve)))
@@ -222,7 +222,7 @@ final class OverheatGuardRule implements Rule {
                 .found(opensAt)
                 .limit(limit)
                 .advisesWork("Have the valve replaced by one that opens at that temperature or below.")
-                .asks("Ask the local authority which temperature it prescribes; some ask for less.")
+                .asks("Ask the local authority what temperature it requires; some require less.")
                 .by(subject.by(Topic.RELIEF_TEMPERATURE, Codes.RELIEF_SETTING));
     }
 

@@ -73,9 +73,8 @@ final class PeakRule implements Rule {
         boolean far = peak > (1 + OVERPRESSURE) * subject.workingPressure() + SAME;
         return exceeded(subject, peak, far ? Severity.HAZARD : Severity.FAULT)
                 .says(EXCEEDED + ".", gauge(peak), gauge(subject.workingPressure()))
-                .advises(
-                        "Turn the heater off and let it cool. Have the relief valve and the expansion control put right"
-                                + " before it is used again.")
+                .advises("Turn the heater off and let it cool. Have the relief valve and the expansion control repaired"
+                        + " before it is used again.")
                 .asks("Ask a licensed professional whether the tank may stay in use.")
                 .by(WORKING_PRESSURE);
     }
@@ -96,7 +95,7 @@ final class PeakRule implements Rule {
                 .says(
                         EXCEEDED + ": " + Rule.quoted(valve.name()) + ", set to {}, "
                                 + (higher
-                                        ? "stands higher than the gauge, and the water between weighs on the tank."
+                                        ? "is higher than the gauge, and the water in between adds to the pressure at the tank."
                                         : "opens fully only a little above its set pressure."),
                         gauge(peak),
                         gauge(subject.workingPressure()),
@@ -122,13 +121,13 @@ final class PeakRule implements Rule {
                 .rests(Deciding.CUSHIONED, NamedValue.VESSEL_RATING)
                 .says(
                         "The pressure at " + subject.calledWithVolume(vessel)
-                                + " reaches {}, above the {} it is made for.",
+                                + " reaches {}, above the {} it is rated for.",
                         Measure.volume(vessel.volume()),
                         gauge(here),
                         limit)
                 .found(gauge(here))
                 .limit(limit)
-                .advisesWork("Have a vessel fitted that is made for the relief valve's set pressure.")
+                .advisesWork("Have a vessel fitted that is rated for at least the relief valve's set pressure.")
                 .by(Codes.DESCRIPTION);
     }
 
@@ -141,15 +140,15 @@ final class PeakRule implements Rule {
                 .compares(NamedValue.SET_PRESSURE, NamedValue.VESSEL_RATING)
                 .says(
                         Rule.sentence(subject.calledWithVolume(vessel))
-                                + " is made for {} only, and no relief valve opens before the pressure there reaches {}.",
+                                + " is rated for only {}, and no relief valve opens before the pressure there reaches {}.",
                         Measure.volume(vessel.volume()),
                         made,
                         opens)
                 .found(made)
                 .limit(opens)
                 .advisesWork(
-                        "Read the pressure on the vessel's plate. If it is below {}, have a vessel fitted that is made for"
-                                + " the relief valve's set pressure.",
+                        "Read the pressure on the vessel's plate. If it is below {}, have a vessel fitted that is rated for at"
+                                + " least the relief valve's set pressure.",
                         opens)
                 .by(Codes.DESCRIPTION);
     }
@@ -173,7 +172,7 @@ final class PeakRule implements Rule {
                         limit)
                 .found(gauge(peak))
                 .limit(limit)
-                .asks("Ask the local authority which limit it holds the peak of a heat-up to.");
+                .asks("Ask the local authority what limit applies to the peak of a heat-up.");
         new Remedy(subject).advise(draft);
         return draft.by(Authority.of(rule));
     }

@@ -31,7 +31,7 @@ final class PrechargeRule implements Rule {
 
     /** Where the supply stands above what vessel or tank are made for. */
     private static final String LOWER_SUPPLY =
-            "Do not charge the vessel to the supply pressure of {}: the vessel or the tank is made for only {}. Turn the"
+            "Do not charge the vessel to the supply pressure of {}: the vessel or the tank is rated for only {}. Turn the"
                     + " heater off and let it cool. Have the supply pressure lowered by a reducing valve, then the precharge set"
                     + " to match it.";
 
@@ -114,7 +114,7 @@ final class PrechargeRule implements Rule {
                         supply,
                         new Measure(Measure.Kind.LENGTH, vessel.height()))
                 : draft.says(
-                        "The supply stands at {} only: no precharge"
+                        "The supply is only at {}: no precharge"
                                 + (subject.hasSeveralVessels() ? " of " + subject.called(vessel) : "")
                                 + " can be matched to that.",
                         supply);
@@ -122,7 +122,7 @@ final class PrechargeRule implements Rule {
                 .limit(gauge(subject.leastAt(vessel)))
                 .advisesWork(
                         "Check the height of the vessel and the supply pressure in the description. If both are right, have"
-                                + " the vessel moved down beside the tank, or the supply put right.")
+                                + " the vessel moved down beside the tank, or the supply corrected.")
                 .by(Authority.computed("weight of the water between the drain cock and the vessel"));
     }
 
@@ -138,8 +138,8 @@ final class PrechargeRule implements Rule {
         Finding.Draft draft = Finding.draft("precharge-unknown", Severity.CAUTION)
                 .says(
                         "The precharge of " + subject.called(vessel)
-                                + " is not known. At {}, taken in its place, it would lie " + (high ? "above" : "below")
-                                + " the {} the supply stands at there.",
+                                + " is not known. At {}, assumed instead, it would be " + (high ? "above" : "below")
+                                + " the {} supply pressure there.",
                         gauge(charge),
                         gauge(supply))
                 .found(gauge(charge))
@@ -154,8 +154,8 @@ final class PrechargeRule implements Rule {
         double charge = charge(subject, vessel);
         double high = highest(subject, vessel);
         String effect = works(vessel)
-                ? ", above the {} the supply stands at there: it takes no water until the pressure has climbed by {}."
-                : ", above the {} the supply stands at there: back in service it would take no water until the pressure has"
+                ? ", above the {} supply pressure there: it takes no water until the pressure has climbed by {}."
+                : ", above the {} supply pressure there: back in service it would take no water until the pressure has"
                         + " climbed by {}.";
         Finding.Draft draft = draft("precharge-above-static", charge - high)
                 .says(
@@ -181,7 +181,7 @@ final class PrechargeRule implements Rule {
         double full = Math.min(vessel.acceptance(), 1 - gas);
         boolean varies = highest(subject, vessel) - lowest > SAME;
         String least = varies ? "at least " : "";
-        String effect = ", below the {} the supply stands at there"
+        String effect = ", below the {} supply pressure there"
                 + (varies ? " at its lowest" : "")
                 + (works(vessel)
                         ? ": " + least + "{} of it is full of cold water before any is heated."
@@ -233,6 +233,6 @@ final class PrechargeRule implements Rule {
 
     private static String note(AssessmentContext subject, ExpansionVessel vessel) {
         double difference = charge(subject, vessel) - vessel.precharge().gauge(subject.atmosphere);
-        return Math.abs(difference) < SAME ? "" : " at the temperature it stands in";
+        return Math.abs(difference) < SAME ? "" : " at the temperature of the air around it";
     }
 }

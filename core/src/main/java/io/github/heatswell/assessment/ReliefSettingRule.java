@@ -58,7 +58,7 @@ final class ReliefSettingRule implements Rule {
                 .compares(Deciding.STATIC, NamedValue.SET_PRESSURE)
                 .about(valve)
                 .says(
-                        "The supply stands at up to {} at " + Rule.quoted(valve.name())
+                        "The supply reaches {} at " + Rule.quoted(valve.name())
                                 + ", which opens at {}: it runs without any" + " heating.",
                         supply,
                         set)
@@ -92,7 +92,7 @@ final class ReliefSettingRule implements Rule {
                 .compares(Deciding.STATIC, NamedValue.SET_PRESSURE)
                 .about(valve)
                 .says(
-                        "The supply stands at up to {} at " + Rule.quoted(valve.name())
+                        "The supply reaches {} at " + Rule.quoted(valve.name())
                                 + ", which opens at {}: above {} too little is left for the water to expand into.",
                         supply,
                         set,

@@ -18,7 +18,7 @@ final class Remedy {
     private static final double MARGIN = 1.1;
 
     private static final String WATCH =
-            " and watch a gauge through a full heat-up. If it still passes {}, have a larger vessel fitted or the supply pressure"
+            " and watch a gauge through a full heat-up. If it still goes above {}, have a larger vessel fitted or the supply pressure"
                     + " lowered: 'heatswell size' says which vessel, and at which supply.";
 
     private final AssessmentContext subject;
@@ -58,11 +58,11 @@ final class Remedy {
 
     private String advice() {
         if (subject.drivenUp()) {
-            return "Have what drives the pressure up put right first, then watch a gauge through a full heat-up. It should stay"
+            return "Have whatever drives the pressure up fixed first, then watch a gauge through a full heat-up. It should stay"
                     + " below {}.";
         }
         if (subject.soundVessel().isEmpty() && subject.house.vessel().isPresent()) {
-            return "Have the vessel put right first" + WATCH;
+            return "Have the vessel fixed first" + WATCH;
         }
         if (several()) {
             String wrong = subject.soundVessels().stream()
@@ -71,7 +71,7 @@ final class Remedy {
                     .collect(Collectors.joining(" and "));
             return (wrong.isEmpty()
                             ? "Have the precharge of every vessel checked"
-                            : "Have the precharge of " + wrong + " put right")
+                            : "Have the precharge of " + wrong + " corrected")
                     + WATCH;
         }
         Optional<ExpansionVessel> vessel = vessel();
@@ -80,7 +80,7 @@ final class Remedy {
         }
         boolean wrong = PrechargeRule.isWrong(subject, vessel.get());
         if (mayHold(vessel.get(), subject.highestStatic())) {
-            return (wrong ? "Have the precharge put right" : "Have the precharge checked") + WATCH;
+            return (wrong ? "Have the precharge corrected" : "Have the precharge checked") + WATCH;
         }
         String first = wrong ? "The right precharge alone will not do. " : "";
         return first

@@ -43,11 +43,11 @@ final class SupplyRule implements Rule {
     private static CandidateFinding hardlyAny(double high) {
         return Finding.draft("static-pressure-low", Severity.CAUTION)
                 .compares(Deciding.STATIC)
-                .says("The supply stands at {} at most: hardly any water would run from a tap.", gauge(high))
+                .says("The supply reaches only {}: hardly any water would run from a tap.", gauge(high))
                 .found(gauge(high))
                 .limit(gauge(HARDLY_ANY))
                 .advises(
-                        "Check the supply pressure and its unit in the description: mains stand at several bar, or some dozens of"
+                        "Check the supply pressure and its unit in the description: mains pressure is several bar, or tens of"
                                 + " psi.")
                 .by(Authority.computed("the supply pressure described; the limit is own judgement"));
     }
@@ -85,13 +85,13 @@ final class SupplyRule implements Rule {
                                 gauge(limit(lowest)),
                                 gauge(limit(highest))),
                 lowest,
-                "If the lower limit holds here: ");
+                "If the lower limit applies here: ");
     }
 
     private static String who(AssessmentContext subject) {
         return subject.house.supply().reducingValve().isPresent()
                 ? "The reducing valve holds the house at "
-                : "The supply stands at ";
+                : "The supply goes ";
     }
 
     private static Finding.Draft draft(AssessmentContext subject, Severity severity, double high, PlaceRule rule) {
@@ -108,7 +108,7 @@ final class SupplyRule implements Rule {
         return draft.advisesWork(condition
                         + (reduced
                                 ? "Have the reducing valve set lower" + ReliefSettingRule.matched(subject)
-                                : "Have a pressure reducing valve fitted, with a vessel behind it, since the valve closes"
+                                : "Have a pressure reducing valve fitted, with a vessel downstream of it, since the valve closes"
                                         + " the way back to the mains."))
                 .by(Authority.of(rule));
     }

@@ -72,14 +72,14 @@ final class TankRatingRule implements Rule {
         String what = run
                 ? "The pressure reaches {}"
                 : supply
-                        ? "The supply stands at up to {}"
+                        ? "The supply reaches {}"
                         : Rule.quoted(subject.firstRelief()
                                         .map(ReliefValve::name)
                                         .orElseThrow()) + " opens at {}";
         return Finding.draft("tank-rating-unread", far ? Severity.FAULT : Severity.CAUTION)
                 .unless("textbook-run-beyond-test-pressure")
                 .says(
-                        what + "; what the tank is made for is not given, and {} is assumed.",
+                        what + "; the tank's rating is not given, and {} is assumed.",
                         gauge(run ? subject.peak() : supply ? subject.highestStatic() : relief),
                         assumed)
                 .found(gauge(highest))
@@ -92,7 +92,7 @@ final class TankRatingRule implements Rule {
                                         : "turn the heater off until ")
                                 + remedy(subject, relief, supply) + ".",
                         gauge(highest))
-                .asks("Ask the maker or a licensed professional if the plate cannot be read.")
+                .asks("Ask the manufacturer or a licensed professional if the plate cannot be read.")
                 .by(ASSUMED);
     }
 

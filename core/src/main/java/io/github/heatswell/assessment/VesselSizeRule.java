@@ -103,7 +103,7 @@ final class VesselSizeRule implements Rule {
     /** What to do first: those that do nothing may be what is missing, or those that are charged wrong. */
     private static String advice(AssessmentContext subject, List<ExpansionVessel> vessels) {
         if (!isAll(subject, vessels)) {
-            return "First have every vessel that takes no water put right. If that is not enough, have the precharges"
+            return "First have every vessel that takes no water fixed. If that is not enough, have the precharges"
                     + " checked and, if those are right, a larger vessel fitted.";
         }
         if (vessels.size() == 1) {
@@ -115,7 +115,7 @@ final class VesselSizeRule implements Rule {
         return (wrong.isEmpty()
                         ? "Have their precharges checked first. If those are right, have"
                         : "Have the precharge of " + names(subject, wrong)
-                                + " put right first. If that is not enough, have")
+                                + " corrected first. If that is not enough, have")
                 + " a larger vessel fitted in place of "
                 + subject.called(vessels.stream()
                         .min(Comparator.comparingDouble(ExpansionVessel::volume))

@@ -43,14 +43,14 @@ final class VesselWeightRule implements Rule {
                         "Full of water, as after a failure of its diaphragm, " + subject.called(vessel) + " weighs {}.",
                         mass)
                 .found(mass)
-                .advises("See that its bracket or pipe is made for that weight.")
+                .advises("Make sure its bracket or pipe can carry that weight.")
                 .by(OWN);
     }
 
     private static CandidateFinding unsupported(AssessmentContext subject, ExpansionVessel vessel) {
         ExpansionVessel.Body body = vessel.body();
         Measure mass = new Measure(Kind.MASS, mass(vessel));
-        String weighs = Rule.sentence(subject.called(vessel)) + " lies on its connection alone and weighs "
+        String weighs = Rule.sentence(subject.called(vessel)) + " is carried by its connection alone and weighs "
                 + (body.emptyMass().isPresent() ? "" : "at least ") + "{} when full of water";
         Finding.Draft draft = Finding.draft("vessel-unsupported", Severity.CAUTION);
         if (body.length().isPresent()) {

@@ -48,7 +48,7 @@ final class WaterTemperatureRule implements Rule {
 
     private static final String EXPANDS =
             "Hotter water expands more: an expansion vessel must be sized for that first.";
-    private static final String ASK = "Ask the local authority how hot water may be at the taps.";
+    private static final String ASK = "Ask the local authority how hot the water at the taps may be.";
 
     @Override
     public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
@@ -79,20 +79,19 @@ final class WaterTemperatureRule implements Rule {
         boolean foreign = subject.place.isKnown()
                 && subject.place.rules(Topic.STORAGE_TEMPERATURE).isEmpty();
         Statement kills = Statement.of("The water is stored at {}, below the {} that kills legionella.", stored, limit);
-        String ask = "Ask the local authority or the maker which storage temperature it prescribes";
+        String ask = "Ask the local authority or the manufacturer what storage temperature it requires";
         Finding.Draft draft = Finding.draft("stored-too-cool", Severity.CAUTION)
                 .compares(NamedValue.SET_POINT, NamedValue.UPPER_SET_POINT, NamedValue.MIXED_TO)
                 .neverBeside(HEATER_OFF)
                 .says(
                         foreign
-                                ? kills.then(
-                                                " No rule of this place was read that asks for it; the figure is British. ")
+                                ? kills.then(" No rule read for this place requires it; the figure is British. ")
                                         .then(Burns.by(STORED))
                                 : kills)
                 .found(stored)
                 .limit(limit)
                 .advises(
-                        (foreign ? ask + ", before anything is changed. Only where that is {} or more, go on. " : "")
+                        (foreign ? ask + ", before you change anything. Go on only if that is {} or more. " : "")
                                 + (mixed
                                         ? "Set the thermostat to {}, and measure at the nearest tap whether the mixing valve"
                                                 + " keeps it from scalding. "
@@ -109,7 +108,7 @@ final class WaterTemperatureRule implements Rule {
 
     private static CandidateFinding unmixed(AssessmentContext subject, double delivered, double limit, boolean seen) {
         String measure =
-                "Measure at the nearest hot tap. If it is above {}, have a mixing valve fitted behind the tank;"
+                "Measure at the nearest hot tap. If it is above {}, have a mixing valve fitted at its hot outlet;"
                         + " storing it below {} is no substitute.";
         Finding.Draft scald = scald(delivered, limit, seen);
         return (delivered > STORED + HOTTER + EQUAL

@@ -19,7 +19,7 @@ import java.util.Objects;
  * at which it locks up.
  * <li>The heater heats the tank to its set point. A stated amount of hot water is drawn, a third of the tank unless
  * said otherwise, and all taps are closed. From then on none is used.
- * <li>After the draw: the gauge is read as soon as it stands still, before heating has raised it.
+ * <li>After the draw: the gauge is read as soon as it is steady, before heating has raised it.
  * <li>It is read 15 min and 30 min after that.
  * <li>Peak: the highest reading until the heater has switched off by itself.
  * <li>Next morning: the reading 10 h after the taps were closed.
@@ -105,13 +105,13 @@ public record CheckProcedure(double amount) {
                 "After the draw: run " + format.volume(amount) + " of hot water through a hose to a drain in about "
                         + format.time(drawTime())
                         + "; it may scald. Close all taps, note the clock, and read the gauge as"
-                        + " soon as it stands still. From now on use no tap, hot or cold.",
+                        + " soon as it is steady. From now on use no tap, hot or cold.",
                 "Read the gauge 15 min and 30 min after the taps were closed, even if the heater has switched off by then.",
                 "Peak: note the highest reading until the heater switches off by itself. A gauge with a drag pointer keeps"
                         + " it for you. Look from a distance whether a relief valve drips; what comes out may scald.",
                 "Next morning: read the gauge 10 h after the taps were closed, before the first tap is opened.",
                 "Close the tap and take the gauge off only when the water is cool. Local code and a licensed"
-                        + " professional decide what is done about what you found.");
+                        + " professional decide what is done about what you find.");
     }
 
     /**

@@ -51,9 +51,9 @@ public enum SiteCheck {
             0.1e-3,
             2,
             Range.METERED),
-    /** What a tyre gauge shows at the vessel's gas valve with the heater cold and the water side empty (Pa, gauge). */
+    /** What a tyre gauge shows at the vessel's air valve with the heater cold and the water side empty (Pa, gauge). */
     TYRE_GAUGE(
-            "a tyre gauge at the gas valve of the vessel, heater off and cold, water side relieved and empty",
+            "a tyre gauge at the air valve of the vessel, heater off and cold, water side relieved and empty",
             "Pa",
             0.1e5,
             4,
@@ -65,12 +65,12 @@ public enum SiteCheck {
     VESSEL_FULL(
             "how much of the vessel is full of water, by its weight or by tapping along it", "", 0.25, 3, Range.SHARE),
     /**
-     * What comes out of the vessel's gas valve while its pin is pressed for a moment: 1 for water, 0 for gas alone (-). Its usual
+     * What comes out of the vessel's air valve while its pin is pressed for a moment: 1 for water, 0 for gas alone (-). Its usual
      * uncertainty makes a cause that is at odds with it a hundred times less likely, for whoever looks takes condensation for more now
      * and then.
      */
     GAS_VALVE(
-            "what comes out of the vessel's gas valve while its pin is pressed for a moment",
+            "what comes out of the vessel's air valve while its pin is pressed for a moment",
             "",
             0.324,
             2,

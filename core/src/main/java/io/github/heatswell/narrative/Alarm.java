@@ -132,7 +132,7 @@ public record Alarm(Level level, Statement what, Optional<Statement> advice) {
     /** What it means, with the working pressure where that is the limit passed. */
     static Statement meaning(Event.Kind kind, HotWaterSystem system) {
         return kind == Event.Kind.WORKING_PRESSURE_EXCEEDED
-                ? plain("The maker allows no more than ")
+                ? plain("The manufacturer allows no more than ")
                         .then(gauge(
                                 system.tank().workingPressure(), system.site().atmosphere()))
                         .then(" in use.")

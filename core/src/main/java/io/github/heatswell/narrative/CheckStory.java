@@ -92,8 +92,8 @@ final class CheckStory {
                                 ? " The reseat pressure is assumed, and varied from 70 % to 95 % of its set"
                                         + " pressure."
                                 : "")
-                        + " Whatever else was assumed, such as the heat loss, was not varied. If a reading lies outside, find out why before"
-                        + " anything is changed.");
+                        + " Whatever else was assumed, such as the heat loss, was not varied. If a reading is outside its range, find out why before"
+                        + " you change anything.");
     }
 
     /** What the vessel should be charged to, by the rule of the findings, if it is not and the supply is to stay. */
@@ -107,7 +107,7 @@ final class CheckStory {
                         > OFF)
                 .map(target -> plain("The vessel should be charged to ")
                         .then(gauge(target.pumpToGauge()))
-                        .then("; once it is, this sheet no longer holds and a new run is needed."));
+                        .then("; once it is, this sheet no longer applies and a new run is needed."));
     }
 
     private static Statement drips(CheckSheet.Drips drips) {

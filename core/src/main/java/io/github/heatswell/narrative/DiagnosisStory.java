@@ -186,7 +186,7 @@ public final class DiagnosisStory {
         if (result.misfit()) {
             all.add(plain(closest(tested)));
             all.add(plain(
-                    "Perhaps a value of the description is wrong, water was drawn and nobody noted it, or it is a cause that was"
+                    "Perhaps a value of the description is wrong, water was drawn without a note, or it is a cause that was"
                             + " not looked at."));
         } else if (!asDescribed() && !isSettled()) {
             List<HypothesisFit> others = isLikely() ? tested.subList(1, tested.size()) : tested;
@@ -227,11 +227,11 @@ public final class DiagnosisStory {
                 .filter(fit -> fit.weight() >= ABOUT_EQUAL * tested.get(0).weight())
                 .toList();
         if (alike.size() > 1) {
-            return "The weightiest, about equally: " + named(alike) + ".";
+            return "These fit best, about equally: " + named(alike) + ".";
         }
         return tested.get(0).cause() == Cause.AS_DESCRIBED
-                ? "The house as described is the weightiest."
-                : "The weightiest is this: " + name(tested.get(0)) + ".";
+                ? "The house as described fits best."
+                : "This one fits best: " + name(tested.get(0)) + ".";
     }
 
     /** The reseat pressure that was only assumed, where the likeliest cause rests on another. */
@@ -252,7 +252,7 @@ public final class DiagnosisStory {
                         .then(new Measure(Measure.Kind.SHARE, assumed))
                         .then(" of the set pressure, taken as ")
                         .then(new Measure(Measure.Kind.SHARE, share))
-                        .then(" here. If the maker gives it, add it as reseats."));
+                        .then(" here. If the manufacturer gives it, add it as reseats."));
     }
 
     /** How much water was drawn in the best explanation, as far as the log notes or shows that it was. */
@@ -264,7 +264,7 @@ public final class DiagnosisStory {
         return draws.isEmpty()
                 ? Optional.empty()
                 : Optional.of(plain(
-                                "This takes it that water was drawn where the pressure fell to the supply's or your notes say so, about ")
+                                "This assumes that water was drawn where the pressure fell to the supply's or your notes say so, about ")
                         .then(Measure.volume(all))
                         .then(" in all."));
     }
@@ -351,7 +351,7 @@ public final class DiagnosisStory {
                         + ", because " + String.join(", and ", VesselVerdict.outOfServiceNamed(house))
                         + (opened()
                                 ? ". With the heater off and the water cool, open that valve and secure it. "
-                                : ". Have that put right. ");
+                                : ". Have that fixed. ");
     }
 
     /** Whether the gauge of a house that is shut in rests although the log says that the tank was heated. */
@@ -383,9 +383,8 @@ public final class DiagnosisStory {
         return log.filter(one -> !told && !one.hasTemperature())
                 .map(one -> plain("How warm the tank was ")
                         .then(beginning())
-                        .then(
-                                ", nobody said: it was taken as cold, or warmer where that fits better. Give start.water and"
-                                        + " run again: the answer gets surer."));
+                        .then(" is not known: it was assumed cold, or warmer where that fits better. Give start.water"
+                                + " and run again for a surer answer."));
     }
 
     /** What the warmth is about: where the heat-up began before the log, the water was warmer already at the first reading. */

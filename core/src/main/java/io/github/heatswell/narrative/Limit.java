@@ -113,11 +113,11 @@ public record Limit(String name, double gauge, double margin) {
     /**
      * How much room the run left below the limit.
      *
-     * @return such as {@code 1.2 bar left}, {@code reached} or {@code passed by 0.3 bar}
+     * @return such as {@code 1.2 bar left}, {@code reached} or {@code exceeded by 0.3 bar}
      */
     public Statement room() {
         if (passed()) {
-            return Statement.of("passed by {}", new Measure(Measure.Kind.PRESSURE_DIFFERENCE, -margin));
+            return Statement.of("exceeded by {}", new Measure(Measure.Kind.PRESSURE_DIFFERENCE, -margin));
         }
         return reached()
                 ? Statement.plain("reached")

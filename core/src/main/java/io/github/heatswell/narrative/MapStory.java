@@ -78,7 +78,7 @@ final class MapStory {
     Statement facts() {
         return Facts.of(house)
                 .then(" Worst heat-up from a cold fill with every tap closed"
-                        + (house.reliefValves().isEmpty() ? "" : ", relief valves taken out so that none hides a peak")
+                        + (house.reliefValves().isEmpty() ? "" : ", relief valves left out so that none hides a peak")
                         + ". Precharges are read at room temperature."
                         + (house.hasSeveralVessels()
                                 ? " The vessel of the map is one more; those present stay as they are."

@@ -211,7 +211,7 @@ public record Narrative(
     public static Optional<Statement> unlikeSeen(String question, RunSummary run) {
         return OwnersQuestion.isUnlikeSeen(question, run)
                 ? Optional.of(plain(
-                        "You see the relief valve drip, but in the house as taken here it stays shut: something is different,"
+                        "You see the relief valve drip, but in the house as assumed here it stays shut: something is different,"
                                 + " perhaps a value that is not known. Look for the cause first ('heatswell diagnose'). Until it is found, what doing nothing costs is"
                                 + " not known, and a vessel may not be the cure."))
                 : Optional.empty();

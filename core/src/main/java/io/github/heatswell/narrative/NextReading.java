@@ -63,7 +63,7 @@ final class NextReading {
                 : check.isPresent() || result.isDecided() || asDescribed
                         ? check
                         : Optional.of(suspected()
-                                .map(name -> plain("Next, read the gas valve of '" + name
+                                .map(name -> plain("Next, read the air valve of '" + name
                                         + "' with a tyre gauge, with the heater off and cold and the water side empty. Put the"
                                         + " reading into the description as its precharge, and diagnose again."))
                                 .orElseGet(this::settling));

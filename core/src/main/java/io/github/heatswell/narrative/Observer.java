@@ -167,8 +167,8 @@ public final class Observer implements Simulation.SampleListener {
             }
             String profile = run.system().draws().name();
             if (profile.startsWith("us-")) {
-                remarks.add(plain("The hours of the draws are those of a test" + Facts.profile(profile)
-                        + ", begun at midnight: real households draw at other hours."));
+                remarks.add(plain("The draw times are those of a test" + Facts.profile(profile)
+                        + ", starting at midnight: real households use water at other times."));
             }
             return remarks;
         }

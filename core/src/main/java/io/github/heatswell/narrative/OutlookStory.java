@@ -172,7 +172,7 @@ public final class OutlookStory {
     /** Which of several vessels have no part in this, or nothing. */
     Optional<Statement> outOfService() {
         return VesselVerdict.outOfService(house)
-                .map(dead -> dead.then(". Have that put right first; what is said here counts on the others alone."));
+                .map(dead -> dead.then(". Have that fixed first; what is said here relies on the others alone."));
     }
 
     /** How sure that is. */
@@ -264,7 +264,7 @@ public final class OutlookStory {
         if (target.isBeyondPlate()) {
             return plain("Do not charge the vessel to the supply pressure of ")
                     .then(gauge(target.pumpToGauge()))
-                    .then(": the vessel or the tank is made for only ")
+                    .then(": the vessel or the tank is rated for only ")
                     .then(gauge(target.mostGauge()))
                     .then(". Have the supply pressure lowered by a reducing valve first,"
                             + " then the precharge set to match it.");
@@ -321,10 +321,10 @@ public final class OutlookStory {
     private static Statement underpumped(PrechargeTarget target, OutlookResult.ChargeLimit limit) {
         double recharge = limit.rechargeBelowGauge().orElseThrow();
         return recharge > target.tooLowGauge()
-                ? plain(" By the custom of the trade it counts as underpumped below ")
+                ? plain(" By trade custom it counts as underpumped below ")
                         .then(gauge(target.tooLowGauge()))
                         .then(".")
-                : plain(" By the custom of the trade it counts as underpumped then.");
+                : plain(" By trade custom it counts as underpumped then.");
     }
 
     /**

@@ -100,7 +100,7 @@ final class ReliefWords {
         return switch (valve.condition()) {
             case BLOCKED -> "which is blocked";
             case STUCK_OPEN -> "which is stuck open";
-            case LEAKING_SEAT -> total.openings() == 0 ? "by its worn seat" : "worn, " + opened;
+            case LEAKING_SEAT -> total.openings() == 0 ? "through its worn seat" : "worn, " + opened;
             case SOUND -> opened;
         };
     }
@@ -127,7 +127,9 @@ final class ReliefWords {
         }
         if (worn(run.system()).isPresent()) {
             return Optional.of(
-                    run.totals().openings() == 0 ? "leaks by its worn seat" : "drips and leaks by its worn seat");
+                    run.totals().openings() == 0
+                            ? "leaks through its worn seat"
+                            : "drips and leaks through its worn seat");
         }
         List<Interval> heating = run.joined(Interval.Phase.HEATER_ON);
         double heated = open.stream()

@@ -48,7 +48,7 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
     /** The amounts discharged are alike if they differ by less than this share; own judgement. */
     private static final double ALIKE = 0.1;
 
-    private static final String PEAK = ". The peak is unaffected: the valve's set pressure decides it.";
+    private static final String PEAK = ". The peak is unaffected: the valve's set pressure determines it.";
 
     /** Far above any set point (K). */
     private static final double HOTTEST = 400;
@@ -149,12 +149,12 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
         Statement opens = rise.then(when());
         if (latest == Double.POSITIVE_INFINITY) {
             return opens.then(
-                    ". Where it opens, its set pressure decides the peak; the more tank and air give way, the less it"
+                    ". Where it opens, its set pressure determines the peak; the more tank and air give way, the less it"
                             + " discharges.");
         }
         return less < ALIKE
                 ? opens.then(PEAK
-                        + " The amount discharged in the first heat-up barely changes: it depends chiefly on how much"
+                        + " The amount discharged in the first heat-up barely changes: it depends mainly on how much"
                         + " water is heated, and how far.")
                 : opens.then(
                         PEAK + " But the more tank and air give way, the less it discharges in the first heat-up.");

@@ -18,7 +18,7 @@ import java.util.stream.Stream;
 final class SizeOdds {
 
     private static final Statement THRESHOLD =
-            plain("A size is recommended if it holds in at least 90 % of them with that confidence.");
+            plain("A size is recommended if it is enough in at least 90 % of them with that confidence.");
 
     private final SizingResult sizing;
     private final Optional<SizeCertainty> certainty;
@@ -48,7 +48,7 @@ final class SizeOdds {
         String name = reading.value().map(NamedValue::words).orElse("the " + reading.name());
         boolean narrows = reading.least() != range.least() || !reading.most().equals(range.most());
         return narrows
-                ? plain(check + name + " decides. If it is what this answer takes it for, ")
+                ? plain(check + name + " decides. If it is what this answer assumes, ")
                         .then(between(reading.least(), reading.most()))
                         .then(" is needed. Then size again.")
                 : plain(check + name + " counts most, though no single reading decides. Then size again.");
@@ -80,7 +80,7 @@ final class SizeOdds {
         return new SizeCertainty.Tried(0, oneLess).holds()
                 ? Optional.of(plain("The next smaller size, ")
                         .then(volume(tried.get(before).volume()))
-                        .then(", misses that by one house: it holds in " + held + ", and " + (held + 1)
+                        .then(", misses that by one house: it is enough in " + held + ", and " + (held + 1)
                                 + " are needed."))
                 : Optional.empty();
     }
@@ -94,7 +94,8 @@ final class SizeOdds {
 
     static String held(SizeCertainty.Tried tried) {
         int of = tried.above().of();
-        return " holds in " + inWords(new StudyResult.Share(of - tried.above().count(), of));
+        return " is enough in "
+                + inWords(new StudyResult.Share(of - tried.above().count(), of));
     }
 
     /** In how many houses it is not kept with what the best estimates call for. */

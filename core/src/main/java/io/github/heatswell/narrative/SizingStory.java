@@ -26,7 +26,7 @@ final class SizingStory {
     /** Less room than this share of the limit is why a vessel must be large: own judgement. */
     private static final double SMALL_ROOM = 0.05;
 
-    private static final String NONE_SURE = "No size on the list is sure to hold in nine of ten such houses.";
+    private static final String NONE_SURE = "No size on the list is sure to be enough in nine of ten such houses.";
 
     private final SizeAdvice advice;
     private final SizingResult sizing;
@@ -60,11 +60,11 @@ final class SizingStory {
         List<Statement> said = new ArrayList<>();
         VesselVerdict.outOfService(house).ifPresent(dead -> {
             said.add(dead);
-            said.add(plain("Have that put right first, then size again. What follows counts on the others alone."));
+            said.add(plain("Have that fixed first, then size again. What follows relies on the others alone."));
         });
         VesselVerdict.wronglyCharged(advice).ifPresent(charges -> {
             said.add(said.isEmpty() ? charges : charges.then("."));
-            said.add(plain("Have that put right first, then size again. What follows takes the charges as they are."));
+            said.add(plain("Have that fixed first, then size again. What follows assumes the charges as they are."));
         });
         return said;
     }
@@ -91,7 +91,7 @@ final class SizingStory {
                 .map(present -> plain("Have it replaced first. The ")
                         .then(volume(present.volume()))
                         .then(" vessel of this house is large enough, so none is to be bought. After that:"))
-                .orElse(plain("Have it replaced first; what follows holds after that.")));
+                .orElse(plain("Have it replaced first; what follows applies after that.")));
         followedBySize(said);
     }
 
@@ -268,7 +268,7 @@ final class SizingStory {
         said.add(plain("No " + (several() ? "further " : "")
                         + "vessel of any size can keep the peak within the limit of ")
                 .then(limit()));
-        said.add(plain("The supply stands at ")
+        said.add(plain("The supply is at ")
                 .then(gauge(sizing.supplyStatic(), atmosphere))
                 .then(" and leaves no room for the water to swell into."));
         if (advice.lower().isPresent()) {
@@ -289,7 +289,7 @@ final class SizingStory {
     /** The cheapest way with a lower supply. */
     private Optional<Statement> lower() {
         return advice.lower()
-                .map(found -> plain("The cheapest way that holds: have ")
+                .map(found -> plain("The cheapest way that works: have ")
                         .then(
                                 found.supply().fitted()
                                         ? "a reducing valve fitted and set to "

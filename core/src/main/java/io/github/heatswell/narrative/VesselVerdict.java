@@ -47,7 +47,7 @@ final class VesselVerdict {
         AGAINST.put("precharge-above-static", "its precharge is too high");
         AGAINST.put("vessel-too-small", "it is too small");
         AGAINST.put("vessel-bottomed-out", "it fills completely");
-        PASSED.put("vessel-rating-exceeded", "the pressure goes above what it is made for");
+        PASSED.put("vessel-rating-exceeded", "the pressure goes above its rating");
         PASSED.put("working-pressure-exceeded", "the pressure goes above the tank's working pressure");
         PASSED.put("peak-above-code-limit", "the pressure goes above what US model codes allow");
         PASSED.put("peak-near-relief", "the peak comes too close to the relief valve's setting");
@@ -211,7 +211,7 @@ final class VesselVerdict {
         String then = (advice.isCharged() ? " It is then " : " Once its precharge is right too, it is ")
                 + (isLarge(vessel, advice) ? "large enough" : "just large enough by the best estimates")
                 + (advice.madeFor().isPresent()
-                        ? ", but made for less than the pressure " + borne(advice) + ": read its plate."
+                        ? ", but rated for less than the pressure " + borne(advice) + ": read its plate."
                         : ".");
         return Statement.plain(word)
                 .then(Measure.volume(vessel.volume()))
@@ -234,8 +234,8 @@ final class VesselVerdict {
 
     private static String charge(SizeAdvice advice, boolean sure) {
         if (advice.madeFor().isPresent()) {
-            return ", but it is made for less than the pressure " + borne(advice)
-                    + ": read its plate, and have one fitted that is made for that pressure.";
+            return ", but it is rated for less than the pressure " + borne(advice)
+                    + ": read its plate, and have one fitted that is rated for that pressure.";
         }
         return !advice.isCharged()
                 ? ", once its precharge is right."

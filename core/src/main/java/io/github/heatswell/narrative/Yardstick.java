@@ -101,14 +101,17 @@ public record Yardstick(
         List<String> above = names(runs, yardsticks, true);
         List<Statement> said = new ArrayList<>();
         if (!below.isEmpty()) {
-            said.add(plain("In the worst heat-up, from a cold fill with every tap closed, which 'heatswell size' uses, "
-                    + named(below) + " would exceed the limit, though " + here(below.size(), "stays", "stay")
-                    + " within it here."));
+            said.add(
+                    plain("In the worst heat-up (from a cold fill with every tap closed, as 'heatswell size' uses it), "
+                            + named(below) + " would exceed the limit, though " + here(below.size(), "stays", "stay")
+                            + " within it here."));
         }
         if (!above.isEmpty()) {
-            said.add(plain("In the worst heat-up, from a cold fill with every tap closed, which 'heatswell size' uses, "
-                    + named(above) + " would stay within the limit, though " + here(above.size(), "exceeds", "exceed")
-                    + " it here."));
+            said.add(
+                    plain("In the worst heat-up (from a cold fill with every tap closed, as 'heatswell size' uses it), "
+                            + named(above) + " would stay within the limit, though "
+                            + here(above.size(), "exceeds", "exceed")
+                            + " it here."));
         }
         return said.isEmpty() ? Optional.empty() : Optional.of(Statement.joined(" ", said));
     }
@@ -161,6 +164,6 @@ public record Yardstick(
                                         drips
                                                 ? plain("the relief valve would drip")
                                                 : plain("it would peak at ").then(gauge(worstGauge)))
-                                .then(". 'heatswell size' goes by that."));
+                                .then(". 'heatswell size' uses that case."));
     }
 }

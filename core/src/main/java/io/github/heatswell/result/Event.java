@@ -185,7 +185,7 @@ public record Event(
                     "Water that hot bursts into steam where it escapes. Nothing is known of what follows.";
                 case WATER_FREEZES ->
                     "Ice takes more room than water: it bursts tanks and pipes, and blocks relief valves.";
-                case WORKING_PRESSURE_EXCEEDED -> "The maker allows no more than the working pressure in use.";
+                case WORKING_PRESSURE_EXCEEDED -> "The manufacturer allows no more than the working pressure in use.";
                 default -> "";
             };
         }

@@ -87,7 +87,7 @@ record MapAxes(double[] volumes, double[] precharges) {
             limits.checkSi(values[i], told);
             if (i > 0 && values[i] <= values[i - 1]) {
                 throw new IllegalArgumentException(
-                        limits.field() + ": " + Limits.quantity(told.fromSi(values[i]), told) + " does not lie above "
+                        limits.field() + ": " + Limits.quantity(told.fromSi(values[i]), told) + " is not above "
                                 + Limits.quantity(told.fromSi(values[i - 1]), told)
                                 + " before it; write them in rising order");
             }

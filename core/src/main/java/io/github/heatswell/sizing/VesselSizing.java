@@ -63,7 +63,7 @@ public final class VesselSizing {
      *
      * @return the smallest vessel and what the sizes on sale would do, or why no vessel can
      * @throws IllegalArgumentException if a run ends in a hazard other than too much pressure, or if the precharge by the
-     *     rule does not lie above the surrounding air and within the tank's working pressure
+     *     rule is not above the surrounding air and within the tank's working pressure
      * @throws io.github.heatswell.simulation.SimulationException if the equations could not be integrated
      */
     public SizingResult size() {

@@ -52,7 +52,7 @@ public enum NamedValue {
     BYPASS(
             "supply.reducing-valve.bypass-opens",
             "the bypass of the reducing valve",
-            "Find out from the marking or the maker of the reducing valve whether it has a bypass, and where it opens"),
+            "Find out from the marking or the manufacturer of the reducing valve whether it has a bypass, and where it opens"),
     /** The temperature of the cold water, by the same on all days. */
     COLD(
             "supply.water",
@@ -106,7 +106,7 @@ public enum NamedValue {
             "piping.loaded-for",
             "the stiffness of plastic pipe",
             "stretch of plastic pipe",
-            "Ask the maker of the pipe",
+            "Ask the manufacturer of the pipe",
             new Change("", (house, share) -> house.changePiping(pipe -> pipe.softer(1 + share)))),
     /** The working pressure of the tank. */
     WORKING_PRESSURE("tank.working-pressure", "the working pressure of the tank", Ways.TANK),
@@ -183,7 +183,8 @@ public enum NamedValue {
     /** How several values are found out. */
     private static final class Ways {
         private static final String GAUGE = "Read a gauge on a cold tap with no water running";
-        private static final String RUNNING = "Read a gauge on a cold tap behind the valve while a little water runs";
+        private static final String RUNNING =
+                "Read a gauge on a cold tap downstream of the valve while a little water runs";
         private static final String TANK = "Read the tank's plate";
         private static final String RELIEF = "Read the relief valve's plate";
         private static final String VESSEL = "Read the vessel's plate";

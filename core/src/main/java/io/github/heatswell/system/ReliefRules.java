@@ -58,7 +58,7 @@ record ReliefRules(Pressure set, Pressure fullLift, Pressure reseats, Optional<P
         requirements.rule(
                 !kind.takesExpansion() || opensAt != null || place == ReliefValve.Location.BRANCH,
                 "location",
-                "must be branch for an expansion valve or a safety group, which stand on the cold inlet");
+                "must be branch for an expansion valve or a safety group, which sit on the cold inlet");
     }
 
     /** Notes what contradicts itself whatever the air around: of pressures against one reference. */

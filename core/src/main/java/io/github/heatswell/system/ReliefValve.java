@@ -398,7 +398,7 @@ public final class ReliefValve {
             for (int i = 0; i < CURVE_POINTS; i++) {
                 double share = (double) i / CURVE_POINTS;
                 if (!(curve.lift(share) >= -CURVE_TOLERANCE && curve.lift(share) <= 1 + CURVE_TOLERANCE)) {
-                    return Optional.of("must lie from 0 to 1, and is " + curve.lift(share) + " at " + share
+                    return Optional.of("must be from 0 to 1, and is " + curve.lift(share) + " at " + share
                             + " between reseat (0) and full lift (1)");
                 }
             }

@@ -116,7 +116,7 @@ public final class Site {
         }
 
         /**
-         * Sets whose rules hold; without it, that is not known.
+         * Sets whose rules apply; without it, that is not known.
          *
          * @param value the place
          * @return this builder

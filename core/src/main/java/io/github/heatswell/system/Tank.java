@@ -110,7 +110,7 @@ public final class Tank {
     /** {@return volume and working pressure in a line} */
     @Override
     public String toString() {
-        return QuantityFormat.ascii(UnitSystem.SI).volume(volume) + " tank, made for " + workingPressure;
+        return QuantityFormat.ascii(UnitSystem.SI).volume(volume) + " tank, rated for " + workingPressure;
     }
 
     /**

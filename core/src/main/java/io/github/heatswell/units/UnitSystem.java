@@ -71,6 +71,7 @@ public enum UnitSystem {
             "\\u201c[^\\u201d]*\\u201d|\"[^\"]*\"|(?<!\\w)'[^'\\n]*'(?!\\w)"
                     + "|(?<![\\w.-])(?:([Aa])n? )?(expansion vessel|vessel|tyre|"
                     + "(?<=\\b(?:to|into|towards)\\s)the mains(?! pressure)|mains|isolating valve|"
+                    + "(?:hose|garden|drain) tap|drain cock|tap(?! water)|cold feed|local authority|"
                     + "colour|millilitre|litre|metre|licence|labelled)(?=s?(?![\\w\\[-]|\\.\\w))",
             Pattern.CASE_INSENSITIVE);
 
@@ -81,6 +82,13 @@ public enum UnitSystem {
             Map.entry("the mains", "the water main"),
             Map.entry("mains", "city water"),
             Map.entry("isolating valve", "shutoff valve"),
+            Map.entry("hose tap", "hose bibb"),
+            Map.entry("garden tap", "hose bibb"),
+            Map.entry("drain tap", "drain valve"),
+            Map.entry("drain cock", "drain valve"),
+            Map.entry("tap", "faucet"),
+            Map.entry("cold feed", "cold supply"),
+            Map.entry("local authority", "local building department"),
             Map.entry("colour", "color"),
             Map.entry("millilitre", "milliliter"),
             Map.entry("litre", "liter"),
@@ -109,7 +117,8 @@ public enum UnitSystem {
 
     /**
      * Words as they are said and spelled where these units are used: in the US a tyre is a tire, an expansion vessel an expansion
-     * tank, the mains are city water, a way to them leads to the water main, and an isolating valve is a shutoff valve. Keys of files, such as {@code tyre-gauge} or
+     * tank, the mains are city water, a way to them leads to the water main, an isolating valve is a shutoff valve, a tap a faucet,
+     * and the local authority the building department. Keys of files, such as {@code tyre-gauge} or
      * {@code vessel.volume}, and quoted names stay.
      *
      * @param words British words

@@ -66,7 +66,7 @@ class SeveralVesselsOutlookTest {
         assertEquals(alone.limit(), beside.limit());
         HotWaterSystem house = lodge().addVessel(shut).addVessel(works).build();
         String first = Narrative.of(beside, house).remarks().get(0).text(UnitSystem.SI);
-        assertTrue(first.contains("“vessel 1” is behind a closed isolating valve. Have that put right first"), first);
+        assertTrue(first.contains("“vessel 1” is behind a closed isolating valve. Have that fixed first"), first);
     }
 
     /** Regression: the answer names each vessel and what to pump it to. */

@@ -201,7 +201,7 @@ class CausesTest {
     void highPressureIsLaidToTheOneThatLetsIt() {
         List<Finding> mains =
                 of(house().supply(supply(5.6).build()).vessel(vessel(18, 5.6).build()));
-        assertTrue(said(mains, "static-pressure-high").startsWith("The supply stands at up to 5.6 bar"));
+        assertTrue(said(mains, "static-pressure-high").startsWith("The supply goes up to 5.6 bar"));
         List<Finding> reduced = of(house().supply(reduced(8, reducer(5.6)).build())
                 .vessel(vessel(18, 5.6).build()));
         assertTrue(said(reduced, "static-pressure-high").startsWith("The reducing valve holds the house at up to 5.6"));
@@ -259,7 +259,7 @@ class CausesTest {
         HotWaterSystem bare = unguarded().withoutVessel().build();
         String said = said(of(bare.toBuilder()), "expansion-control-missing");
         assertTrue(
-                said.endsWith("drives the pressure up until the tank's working pressure of 10 bar is passed."), said);
+                said.endsWith("drives the pressure up until the tank's working pressure of 10 bar is exceeded."), said);
         assertTrue(said(of(house().withoutVessel()), "expansion-control-missing")
                 .endsWith("drives the pressure up until 'T&P valve' opens at 7 bar."));
     }

@@ -127,7 +127,7 @@ class JudgementTest {
         String id = "working-pressure-exceeded";
         Finding head = only(Findings.of(run(tall, 10.14, 60)), id);
         assertEquals(Severity.CAUTION, head.severity());
-        assertTrue(head.sentence().text(UnitSystem.SI).contains("stands higher than the gauge"));
+        assertTrue(head.sentence().text(UnitSystem.SI).contains("is higher than the gauge"));
         Finding open = only(Findings.of(run(tall, 10.5, 60)), id);
         assertEquals(Severity.CAUTION, open.severity());
         assertTrue(open.sentence().text(UnitSystem.SI).contains("opens fully only a little above"));
@@ -168,7 +168,7 @@ class JudgementTest {
                 .build();
         Finding unread = only(Findings.of(run(house, 4.99, 60)), "tank-rating-unread");
         assertTrue(
-                unread.sentence().text(UnitSystem.SI).startsWith("The supply stands at up to 11 bar"),
+                unread.sentence().text(UnitSystem.SI).startsWith("The supply reaches 11 bar"),
                 unread.sentence()::toString);
         String advice = unread.advice().text(UnitSystem.SI);
         assertTrue(advice.contains("until a reducing valve keeps the supply below the plate's pressure"), advice);
@@ -212,7 +212,7 @@ class JudgementTest {
                 List.of("reducing-valve-creeps", "peak-above-code-limit"),
                 found.stream().map(Finding::id).toList());
         assertTrue(
-                found.get(1).advice().text(UnitSystem.SI).contains("Have what drives the pressure up put right first"));
+                found.get(1).advice().text(UnitSystem.SI).contains("Have whatever drives the pressure up fixed first"));
         assertTrue(found.get(1).sentence().text(UnitSystem.SI).startsWith("The pressure reaches 7 bar"));
     }
 }

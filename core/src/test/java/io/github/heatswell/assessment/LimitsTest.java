@@ -385,7 +385,7 @@ class LimitsTest {
         Finding above = only(of(house().vessel(cold)), "precharge-above-static");
         assertEquals(4.36706e5, above.found().orElseThrow().value(), 2); // printed digits
         assertEquals(Severity.CAUTION, above.severity());
-        assertTrue(above.sentence().text(UnitSystem.SI).contains("at the temperature it stands in"));
+        assertTrue(above.sentence().text(UnitSystem.SI).contains("at the temperature of the air around it"));
         assertEquals(
                 Severity.FAULT,
                 only(of(house().vessel(vessel(18, 5.1).build())), "precharge-above-static")

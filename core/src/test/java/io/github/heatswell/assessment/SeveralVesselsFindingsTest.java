@@ -127,7 +127,7 @@ class SeveralVesselsFindingsTest {
             String sentence = size.sentence().text(UnitSystem.SI);
             assertTrue(sentence.startsWith("Vessel 2 (2 L) alone "), sentence);
             String advice = size.advice().text(UnitSystem.SI);
-            assertTrue(advice.contains("First have every vessel that takes no water put right."), advice);
+            assertTrue(advice.contains("First have every vessel that takes no water fixed."), advice);
         }
     }
 

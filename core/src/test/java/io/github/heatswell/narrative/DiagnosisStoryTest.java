@@ -111,7 +111,7 @@ class DiagnosisStoryTest {
                 .build();
         assertEquals(
                 "Settled. Ordinary expansion: the heated water has too little room, because “vessel 1” has lost its gas. Have that"
-                        + " put right. " + agree,
+                        + " fixed. " + agree,
                 answer(one, described));
         PressureLog constant = PressureLog.builder(new double[] {0, 60, 120}, new double[] {4e5, 4e5, 4e5})
                 .build();
@@ -185,8 +185,8 @@ class DiagnosisStoryTest {
     void whatNobodySaidOfTheTankIsAsked() {
         Estimate start = new Estimate(
                 Parameter.START_OF_HEATING, -1_620, -1_700, -1_500, Estimate.Standing.CARRIED, Optional.empty());
-        String warm = ", nobody said: it was taken as cold, or warmer where that fits better. Give start.water and run"
-                + " again: the answer gets surer.";
+        String warm = " is not known: it was assumed cold, or warmer where that fits better. Give start.water and"
+                + " run again for a surer answer.";
         assertEquals(
                 Optional.of(
                         "How warm the tank was when the heat-up began, about 27 min before the first reading" + warm),
@@ -241,7 +241,7 @@ class DiagnosisStoryTest {
                 none.details()
                         .text(UnitSystem.SI)
                         .startsWith(
-                                "The weightiest, about equally: water is lost at a tap or elsewhere; air is trapped in the piping."));
+                                "These fit best, about equally: water is lost at a tap or elsewhere; air is trapped in the piping."));
         assertEquals(
                 Optional.of("No single reading tells them apart. Leave it to a licensed professional."),
                 text(many.next()));
@@ -492,7 +492,7 @@ class DiagnosisStoryTest {
             String said = answer(VESSEL, fit(Cause.LEAK, 0, 0.9, NONE, reseat));
             assertEquals(
                     share != assumed,
-                    said.contains("taken as 99 % here. If the maker gives it, add it as reseats."),
+                    said.contains("taken as 99 % here. If the manufacturer gives it, add it as reseats."),
                     said);
         }
     }

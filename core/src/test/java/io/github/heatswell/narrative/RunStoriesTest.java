@@ -80,7 +80,7 @@ class RunStoriesTest {
         assertEquals("4.2 bar left", Limit.workingPressure(calm).room().text(SI));
         assertEquals("14.2 bar left", Limit.testPressure(calm).room().text(SI));
         RunSummary high = RunByHand.run(ONE, 60, 4.2, 10.3).summary();
-        assertEquals("passed by 0.3 bar", Limit.workingPressure(high).room().text(SI));
+        assertEquals("exceeded by 0.3 bar", Limit.workingPressure(high).room().text(SI));
     }
 
     /** A valve that never opens limits nothing, also where it is set lowest; one that is stuck open keeps no distance. */
@@ -381,7 +381,8 @@ class RunStoriesTest {
         assertEquals("WARNING", alarm.level().word());
         String said = alarm.what().text(SI);
         assertTrue(
-                said.endsWith("after 10 min, at 10.5 bar and 13 °C. The maker allows no more than 10 bar in use."),
+                said.endsWith(
+                        "after 10 min, at 10.5 bar and 13 °C. The manufacturer allows no more than 10 bar in use."),
                 said);
     }
 }

@@ -155,7 +155,7 @@ class SizeStoriesTest {
         String said = Narrative.verdict(ASKED, known(weak, 8, 12, 18, 35))
                 .orElseThrow()
                 .text(QuantityFormat.ascii(UnitSystem.SI));
-        assertTrue(said.contains("but it is made for less than the pressure at which the relief valve opens"), said);
+        assertTrue(said.contains("but it is rated for less than the pressure at which the relief valve opens"), said);
         assertFalse(said.contains("nothing is to be bought"), said);
     }
 
@@ -224,18 +224,18 @@ class SizeStoriesTest {
         assertTrue(
                 told(sure)
                         .endsWith(
-                                "That holds in 96 of 100 sampled houses (values varied by the usual tolerances, until a"
+                                "That is enough in 96 of 100 sampled houses (values varied by the usual tolerances, until a"
                                         + " year after charging); with 95 % confidence, in at least 91 % of such houses. A size is recommended if"
-                                        + " it holds in at least 90 % of them with that confidence."),
+                                        + " it is enough in at least 90 % of them with that confidence."),
                 told(sure));
         // beside the smallest vessel of any volume, the count stands with the size it belongs to
         String picture = Narrative.of(sure).facts().text(UnitSystem.SI);
-        assertTrue(picture.matches("(?s).*The size to take, .* L, holds in 96 of 100 sampled houses.*"), picture);
+        assertTrue(picture.matches("(?s).*The size to take, .* L, is enough in 96 of 100 sampled houses.*"), picture);
 
         SizeAdvice larger = new SizeAdvice(sizing, house, Optional.of(sampled(new double[] {smallest, 35}, 40, 0)));
         String said = told(larger);
         assertTrue(said.startsWith("A vessel of 35 L"), said);
-        assertTrue(said.contains("That holds in all 100 sampled houses"), said);
+        assertTrue(said.contains("That is enough in all 100 sampled houses"), said);
         assertTrue(said.contains("; with 95 % confidence, in at least 97 % of such houses."), said);
         assertTrue(said.contains("By the best estimates alone, "), said);
         assertTrue(
@@ -250,7 +250,7 @@ class SizeStoriesTest {
         assertFalse(said.contains("misses that by one house"), said);
 
         SizeAdvice close = new SizeAdvice(sizing, house, Optional.of(sampled(new double[] {smallest, 35}, 5, 0)));
-        String missed = " L, misses that by one house: it holds in 95, and 96 are needed.";
+        String missed = " L, misses that by one house: it is enough in 95, and 96 are needed.";
         assertTrue(
                 told(close).contains(" The next smaller size, ") && told(close).contains(missed), told(close));
 
@@ -258,7 +258,8 @@ class SizeStoriesTest {
         assertEquals(Optional.empty(), none.recommended());
         assertTrue(told(none).startsWith("By the best estimates a vessel of "), told(none));
         assertTrue(
-                told(none).contains("No size on the list is sure to hold in nine of ten such houses. Find out more"),
+                told(none)
+                        .contains("No size on the list is sure to be enough in nine of ten such houses. Find out more"),
                 told(none));
     }
 
@@ -272,11 +273,11 @@ class SizeStoriesTest {
         String some = told(vague(sizing, house, litres(0.035), read, 40, 3));
         assertTrue(
                 some.startsWith("Too little is known of this house to name one size: it may take between 12 L and 35 L."
-                        + " Read a gauge on a cold tap with no water running first: the supply pressure decides. If it is"
-                        + " what this answer takes it for, 18 L is needed. Then size again. Until then the safe choice is a"
+                        + " Read a gauge on a cold tap with no water running first: the supply pressure decides. If it"
+                        + " is what this answer assumes, 18 L is needed. Then size again. Until then the safe choice is a"
                         + " vessel of 35 L"),
                 some);
-        assertTrue(some.contains("That holds in 97 of 100"), some);
+        assertTrue(some.contains("That is enough in 97 of 100"), some);
         SizeCertainty.Reading none =
                 new SizeCertainty.Reading("set point", Optional.empty(), 0.012, OptionalDouble.empty());
         String all = told(vague(sizing, house, OptionalDouble.empty(), none, 40, 30));
@@ -286,7 +287,7 @@ class SizeStoriesTest {
                                 + " than 80 L, the largest on the list. Find this out first: the set point counts most, though no"
                                 + " single reading decides."),
                 all);
-        assertTrue(all.endsWith("No size on the list is sure to hold in nine of ten such houses."), all);
+        assertTrue(all.endsWith("No size on the list is sure to be enough in nine of ten such houses."), all);
     }
 
     private static OptionalDouble litres(double cubicMetres) {
@@ -313,7 +314,7 @@ class SizeStoriesTest {
                 .build();
         String never = told(known(high, 8, 18, 100));
         assertTrue(never.startsWith("No vessel of any size can keep the peak within the limit of "), never);
-        assertTrue(never.contains("The supply stands at 6.5 bar and leaves no room"), never);
+        assertTrue(never.contains("The supply is at 6.5 bar and leaves no room"), never);
         assertTrue(never.contains("Lower the supply first, by a reducing valve, to "), never);
 
         HotWaterSystem open = house(18, 4).toBuilder()
@@ -331,7 +332,7 @@ class SizeStoriesTest {
                 large.startsWith("No vessel cures this: 'lid' is stuck open and runs whatever the pressure. "), large);
         assertTrue(large.contains("The 35 L vessel of this house is large enough, so none is to be bought."), large);
         String small = told(known(stuck(2), 8, 12, 18, 35));
-        assertTrue(small.contains("Have it replaced first; what follows holds after that. A vessel of "), small);
+        assertTrue(small.contains("Have it replaced first; what follows applies after that. A vessel of "), small);
     }
 
     private static Narrative map(HotWaterSystem house) {

@@ -244,6 +244,10 @@ class UncertainStoriesTest {
         assertEquals(
                 "back into\nthe water main; the city water", UnitSystem.US.spelled("back into\nthe mains; the mains"));
         assertEquals("up to the city water pressure", UnitSystem.US.spelled("up to the mains pressure"));
+        assertEquals(
+                "Ask the local building department; run a hot faucet, not tap water, at the hose bibb or drain valve",
+                UnitSystem.US.spelled(
+                        "Ask the local authority; run a hot tap, not tap water, at the garden tap or drain cock"));
         String names = "vessel.volume, 'wall vessel', \"the mains\" and \u201cvessel 2\u201d, vessels[0]";
         assertEquals(names, UnitSystem.US.spelled(names));
         assertEquals("a vessel on the mains", UnitSystem.SI.spelled("a vessel on the mains"));
@@ -261,7 +265,7 @@ class UncertainStoriesTest {
 
         List<String> low = remarks(house(35, 3), true);
         assertEquals(
-                "The vessel should be charged to 4 bar; once it is, this sheet no longer holds and a new run is needed.",
+                "The vessel should be charged to 4 bar; once it is, this sheet no longer applies and a new run is needed.",
                 low.get(1));
         assertTrue(low.get(low.size() - 1).contains("reseat pressure is assumed, and varied from 70 % to 95 %"));
 

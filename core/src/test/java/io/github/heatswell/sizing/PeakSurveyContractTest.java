@@ -75,11 +75,11 @@ class PeakSurveyContractTest {
                 refused("volumes: the number of them: 61 ", b -> b.volumes(new double[61])),
                 refused("volumes: 0.00005 m3", b -> b.volumes(0.00005, 0.01)),
                 refused("volumes: NaN m3", b -> b.volumes(0.01, Double.NaN)),
-                refused("volumes: 0.01 m3 does not lie above 0.01 m3", b -> b.volumes(0.01, 0.01)),
+                refused("volumes: 0.01 m3 is not above 0.01 m3", b -> b.volumes(0.01, 0.01)),
                 refused("precharges: the number of them: 0 ", b -> b.precharges()),
                 refused("precharges: 0 Pa", b -> b.precharges(0, 1e5)),
                 refused("precharges: 1700000 Pa", b -> b.precharges(1e5, 17e5)),
-                refused("precharges: 100000 Pa does not lie above", b -> b.precharges(2e5, 1e5)),
+                refused("precharges: 100000 Pa is not above", b -> b.precharges(2e5, 1e5)),
                 refused("threads: 0 ", b -> b.threads(0)));
     }
 

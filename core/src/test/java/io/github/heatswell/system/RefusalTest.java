@@ -262,7 +262,7 @@ class RefusalTest {
         HotWaterSystem house =
                 whole(4, 10).addReliefValve(valve("a", 7, 7.7, 5)).build();
         assertEquals(
-                "100 L tank, made for 10 bar gauge; electric heater, 3 kW, set to 60 degC; check valve, mains 4 bar gauge;"
+                "100 L tank, rated for 10 bar gauge; electric heater, 3 kW, set to 60 degC; check valve, mains 4 bar gauge;"
                         + " ['a', opens at 7 bar gauge, reseats at 5 bar gauge]; 'none', 0 draws a day",
                 String.join(
                         "; ",

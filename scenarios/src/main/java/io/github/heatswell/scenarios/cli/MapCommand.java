@@ -27,7 +27,7 @@ final class MapCommand implements ScenarioCommand {
                 spec,
                 "Map the peak pressure over vessel volume and precharge.",
                 "Simulates the worst heat-up with vessels of many volumes and precharges. Shows where a relief valve"
-                        + " starts to drip and where the scenario's own vessel lies. Writes to a folder:",
+                        + " starts to drip and where the scenario's own vessel is. Writes to a folder:",
                 "  map.csv, map.png, map.svg, report.html",
                 "Pressures are gauge pressures.");
     }

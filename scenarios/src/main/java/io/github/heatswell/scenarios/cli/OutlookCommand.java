@@ -48,7 +48,7 @@ final class OutlookCommand implements ScenarioCommand {
                 spec,
                 "Look years ahead, as the vessel loses its precharge.",
                 "Simulates the worst day of every month as the vessel loses precharge and the cold water follows the"
-                        + " seasons. Tells when a relief valve starts to drip and how certain that is, how low the"
+                        + " seasons. Shows when a relief valve starts to drip and how certain that is, how low the"
                         + " precharge may fall, when to check it, and what a larger vessel would change. Writes to"
                         + " a folder:",
                 "  outlook.csv, outlook.json, outlook.png, outlook.svg, report.html",

@@ -19,10 +19,9 @@ final class RulesCommand implements ScenarioCommand {
         spec.addOption(Specs.units());
         Specs.describe(
                 spec,
-                "List what the code says where the house stands.",
+                "List the code rules that apply to the house.",
                 "Lists the rules of the place that matter for the house, each with its clause, its own words where they were"
-                        + " read, and how far it was checked. Names those that the house does not meet, and what to ask the"
-                        + " authority where no rule was read. Simulates nothing. Writes to a folder:",
+                        + " read, and how far it was checked. Shows which of them the house does not meet, and what to ask the authority where no rule was read. Simulates nothing. Writes to a folder:",
                 "  rules.json, report.html");
     }
 

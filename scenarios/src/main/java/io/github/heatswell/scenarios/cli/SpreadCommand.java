@@ -41,7 +41,7 @@ final class SpreadCommand implements ScenarioCommand {
                 spec,
                 "Estimate how far off the answer may be.",
                 "Simulates many houses that differ in the scenario's uncertain values (such as '4.2 bar +- 0.2 bar'"
-                        + " or '4 bar to 4.6 bar'). If it has none, usual uncertainties are assumed. Tells in how"
+                        + " or '4 bar to 4.6 bar'). If it has none, usual uncertainties are assumed. Shows in how"
                         + " many houses a relief valve discharges, how the peaks spread, and which value matters"
                         + " most. If interrupted, it writes what it has so far. Writes to a folder:",
                 "  spread.csv, samples.csv, spread.json, spread.png, spread.svg, report.html",

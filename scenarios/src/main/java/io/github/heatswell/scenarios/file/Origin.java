@@ -15,11 +15,11 @@ public enum Origin {
     /** Somebody gave it roughly, or as a guess. */
     GUESSED("given roughly or as a guess"),
     /** The code of a place, from a state or a country that somebody named. */
-    ASSUMED_CODE("assumed from the state or country named: ask the authority which code holds"),
+    ASSUMED_CODE("assumed from the state or country named: ask the authority which code applies"),
     /** Nobody gave it. */
     TYPICAL("not given: typical, common practice, no source"),
     /** A choice that nobody has looked at. */
-    NOT_KNOWN("assumed: nobody has looked");
+    NOT_KNOWN("assumed: nobody has checked");
 
     private final String words;
 

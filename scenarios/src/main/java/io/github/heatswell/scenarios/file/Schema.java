@@ -59,7 +59,7 @@ final class Schema {
                             .leftOutFreely(),
                     new Field<Scenario.Builder>(
                                     "not-known",
-                                    "choices that nobody has looked at: what the file says of them is only taken, and findings"
+                                    "choices that nobody has checked: what the file says about them is an assumption, and findings"
                                             + " say so",
                                     "vessel, tank.material",
                                     Form.words(DoubtsOf.CHOICES, Scenario.Builder::notKnown))
@@ -86,7 +86,7 @@ final class Schema {
                             .typically("20 degC", "a heated room"),
                     word(
                                     "place",
-                                    "whose rules hold; also decides units, currency and sizes on sale. If left out, it is not known"
+                                    "whose rules apply; also decides units, currency and sizes on sale. If left out, it is not known"
                                             + " and the rules of several places are compared",
                                     "uk",
                                     Words.of(Place.values()),
@@ -166,12 +166,12 @@ final class Schema {
                             Origins.Builder::guessed),
                     origin(
                             "typical",
-                            "values that nobody gave: typical ones, which an interview filled in",
+                            "values that were not given: typical ones, filled in by an interview",
                             "supply.water",
                             Origins.Builder::typical),
                     origin(
                             "usual-accuracy",
-                            "values that somebody gave, whose +- is what such readings are usually off by",
+                            "values that were given, whose +- is the usual error of such readings",
                             "tank.volume",
                             Origins.Builder::usualAccuracy)));
 

@@ -102,7 +102,7 @@ final class SupplySections {
                                     Form.<ReducingValve.Builder, PressureUnit>amount(
                                                     Kind.PRESSURE, ReducingValve.Builder::bypassOpens)
                                             .orNone())
-                            .typically(Change.NONE, "many valves have no bypass; ask the maker of this one")));
+                            .typically(Change.NONE, "many valves have no bypass; ask the manufacturer of this one")));
 
     private static final Section<Supply.Outage.Builder, Supply.Outage> SHUT_OFF = new Section<>(
             "supply.shut-off",

@@ -35,7 +35,7 @@ final class TankSections {
                                     material.ifPresentOrElse(tank::material, tank::rigid)),
                     amount(
                                     "compliance",
-                                    "by how much the water space grows with pressure, measured or stated by the maker; in"
+                                    "by how much the water space grows with pressure, measured or stated by the manufacturer; in"
                                             + " place of diameter and wall, which give it if it is left out",
                                     "28 mL/bar",
                                     Kind.COMPLIANCE,
@@ -90,7 +90,7 @@ final class TankSections {
                                     .from(Typical.Tank::standingLoss, "volume", Typical.Tank.ENERGY)),
                     pressure(
                                     NamedValue.WORKING_PRESSURE.key(),
-                                    "maximum working pressure on the maker's plate; the test pressure is twice that",
+                                    "maximum working pressure on the rating plate; the test pressure is twice that",
                                     "10 bar",
                                     Tank.Builder::workingPressure)
                             .typically(Typical.of(

@@ -48,9 +48,9 @@ record FoundCause(Optional<Cause> cause, boolean shut) {
         }
         return remedy
                 + (closed
-                        ? " No vessel mends that. But this house is closed, so its heated water needs room all the same: the next"
+                        ? " No vessel fixes that. But this house is closed, so its heated water needs room all the same: the next"
                                 + " step says how much."
-                        : " This house is open to the mains, so it needs no vessel. Once that is mended, the job is done.");
+                        : " This house is open to the mains, so it needs no vessel. Once that is fixed, the job is done.");
     }
 
     private String remedy() {
@@ -65,8 +65,8 @@ record FoundCause(Optional<Cause> cause, boolean shut) {
             case AS_DESCRIBED ->
                 "The readings agree with the house as described. The next step says which vessel it needs.";
             case PRECHARGE_LOW, PRECHARGE_HIGH ->
-                "Put the charge of the vessel right before you buy anything. The next step says to what, and whether the vessel is"
-                        + " large enough then.";
+                "Correct the charge of the vessel before you buy anything. The next step says what it should be, and whether the vessel"
+                        + " is then large enough.";
             case VESSEL_SMALL -> "The vessel takes too little water. The next step says how large it must be.";
             case VESSEL_WATERLOGGED -> "A vessel full of water has to be replaced. The next step says by which size.";
             case VESSEL_ISOLATED ->
@@ -85,14 +85,14 @@ record FoundCause(Optional<Cause> cause, boolean shut) {
                         + " the heater's input as its capacity. Never plug or cap it.";
             case RELIEF_OPENS_HIGH ->
                 "The relief valve opens too late. Turn the heater off and have the valve replaced before anything else.";
-            case WATER_TOO_HOT -> "The water gets too hot. Turn the heater off and have its thermostat mended first.";
+            case WATER_TOO_HOT -> "The water gets too hot. Turn the heater off and have its thermostat repaired first.";
             case MIXING_VALVE_PASSES ->
-                "The taps get too hot: have the mixing valve mended first. Until then the water scalds.";
+                "The taps get too hot: have the mixing valve repaired first. Until then the water scalds.";
             case TRAPPED_AIR ->
                 "Bleed the air from the piping: run the taps until none comes. It cushions the pressure only until it dissolves.";
             case GAUGE_STUCK ->
                 "The gauge does not move. Open its cock, or screw another gauge onto a hose tap, and take the readings again.";
-            case LEAK -> "Find the tap or joint that loses water and have it mended.";
+            case LEAK -> "Find the tap or joint that loses water and have it repaired.";
         };
     }
 

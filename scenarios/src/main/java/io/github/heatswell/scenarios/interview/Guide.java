@@ -46,10 +46,10 @@ public final class Guide {
                     "Have you written down what a pressure gauge showed? Name the file, or type paper to type the readings in here, or no.")
             .find(
                     "the check sheet in report.html says when to read, and what the gauge should show.",
-                    "A list as written by hand will do, a time and a pressure in each line, such as 6:45 am 61 psi"
+                    "A handwritten list will do, a time and a pressure on each line, such as 6:45 am 61 psi"
                             + " showered; so will the log of a gauge as"
                             + " CSV. Without readings the guide goes on with the house as described.")
-            .ifUnknown(Unknown.leftOut("the house is taken as described"))
+            .ifUnknown(Unknown.leftOut("the house is assumed to be as described"))
             .build();
 
     /** Under which the guide remembers that a larger vessel is recommended than was bought. */
@@ -60,16 +60,16 @@ public final class Guide {
 
     private static final Question UNIT = Question.about(
                     "unit", "Unit of the gauge", AnswerKind.Word.of("psi", "bar", "kPa"))
-            .asks("No unit stands beside the pressures. In which unit does the gauge read?")
+            .asks("The pressures have no unit. Which unit does the gauge show?")
             .find("its dial.", "A dial with two scales has two units: the one whose numbers you wrote down.")
-            .ifUnknown(Unknown.leftOut("that of the house is taken"))
+            .ifUnknown(Unknown.leftOut("that of the house is assumed"))
             .build();
 
     private static final Question RATING = Question.about(
                     NamedValue.VESSEL_RATING.field(),
                     "Made for",
                     AnswerKind.Quantity.of(Kind.PRESSURE, new Choice("10 bar", "150 psi")))
-            .asks("For which working pressure is that vessel made?")
+            .asks("What working pressure is that vessel rated for?")
             .find(
                     "its plate, as the maximum working pressure.",
                     "It must be at least what the relief valve is set to. Where the plate does not say, ask whoever sells it.")
@@ -105,7 +105,7 @@ public final class Guide {
         BUY("The vessel: which one was bought? Type dk if none is yet."),
         CHARGE("The charge: what is it pumped up to?"),
         VERIFY("The check: what should the gauge read with it?"),
-        KEEP("The years: when is the charge to be checked?");
+        KEEP("The years: when should the charge be checked?");
 
         private final String title;
 
@@ -250,7 +250,7 @@ public final class Guide {
             Way way = take(at);
             if (way == Way.ON && status != 0) {
                 dialogue.blankLine();
-                dialogue.say("Put this right first; the guide then goes on with this step.");
+                dialogue.say("Fix this first; the guide then goes on with this step.");
                 way = Way.LEFT;
             }
             if (way == Way.BACK) {
@@ -406,7 +406,7 @@ public final class Guide {
         run("run", "--set", "question=" + STAYS_SHUT, "--out", folder("-with-vessel"));
         if (status == 0 && fitting().isOne(values())) {
             dialogue.blankLine();
-            say("The papers for the work, with how the vessel you bought stands against the limit:");
+            say("The papers for the work, with how the vessel you bought compares with the limit:");
             dialogue.blankLine();
             List<String> words = new ArrayList<>(List.of("size", house.toString()));
             supply().forEach((field, value) -> words.addAll(List.of("--set", field + "=" + value)));

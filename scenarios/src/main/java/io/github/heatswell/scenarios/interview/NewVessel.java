@@ -106,8 +106,9 @@ final class NewVessel {
     /** What the vessel is to be charged to, in a sentence; empty if its plates or the supply allow no such charge. */
     Optional<String> target(Map<String, String> vessel) {
         return pumpTo(vessel)
-                .map(pressure -> "With its water side empty, charge it to " + pressure
-                        + ", the most that the supply stands at there with no water running; never above its plate.");
+                .map(
+                        pressure -> "With its water side empty, charge it to " + pressure
+                                + ", the highest supply pressure there with no water running; never above the pressure on its plate.");
     }
 
     /** Why the vessel must not be fitted by what its plate allows, with what to do; empty if nothing is known against it. */
@@ -116,7 +117,7 @@ final class NewVessel {
                 .flatMap(scenario -> Findings.of(scenario.system()).stream()
                         .filter(finding -> finding.id().equals("vessel-rated-below-relief"))
                         .map(finding -> finding.sentence().text(shown)
-                                + " Have one made for at least that before it is fitted.")
+                                + " Get one rated for at least that before it is fitted.")
                         .findFirst());
     }
 

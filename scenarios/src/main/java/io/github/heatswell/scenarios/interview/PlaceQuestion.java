@@ -77,7 +77,7 @@ final class PlaceQuestion {
                                 .also("en", EUROPE)
                                 .also("au-nz", "au", "nz", "australia", "new zealand")
                                 .otherwise("; if it is a city, type its state or country too, such as Cleveland, Ohio"))
-                .asks("Where does the house stand?")
+                .asks("Where is the house?")
                 .find(
                         "a state or a country will do; us-ipc and us-upc are the US codes, en is Europe.",
                         "us-ipc is the International Plumbing or Residential Code, us-upc the Uniform Plumbing Code; a city or"

@@ -29,8 +29,8 @@ final class ReliefQuestions {
                                 .orNoneInSoManyWords("if there is no relief valve at all"))
                 .asks("At what pressure does the relief valve open?")
                 .find(
-                        "the tag or the cap of the valve. Only read it.",
-                        "The set pressure is stamped on the cap or printed on a tag. Only read it: an old valve may"
+                        "the tag or the cap of the valve. Just read it.",
+                        "The set pressure is stamped on the cap or printed on a tag. Just read it: an old valve may"
                                 + " not close again once lifted, and its discharge can scald. Never plug, cap or"
                                 + " downsize it. A heater without a relief valve can explode: turn it off and call"
                                 + " a licensed professional.")

@@ -78,7 +78,7 @@ final class ScenarioText {
                 .map(Map.Entry::getValue)
                 .toList();
         if (!notKnown.isEmpty()) {
-            comment("", "Nobody has looked at these: what is said of them below is only taken.");
+            comment("", "Nobody has checked these: what is said about them below is an assumption.");
             text.append("not-known: ").append(String.join(", ", notKnown)).append('\n');
         }
         origins();
@@ -107,7 +107,7 @@ final class ScenarioText {
         if (fields.isEmpty()) {
             return;
         }
-        comment("", "Where values come from, where nobody simply gave them.");
+        comment("", "Where values come from, if they were not simply given.");
         text.append("origins:\n");
         fields.forEach((kind, paths) ->
                 text.append(Wrapped.lines(kind.key() + ": " + String.join(", ", paths), INDENT, INDENT + INDENT)));

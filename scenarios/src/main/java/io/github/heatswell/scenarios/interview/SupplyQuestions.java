@@ -38,7 +38,7 @@ final class SupplyQuestions {
         return Question.about(TITLE, "Name", new AnswerKind.Text(120, "a few words"))
                 .asks("What title should the results have?")
                 .find(
-                        "just press Enter for: " + USUAL_TITLE + ".",
+                        "just press Enter to call it " + USUAL_TITLE + ".",
                         "The title heads the report and the chart. Any plain words will do.")
                 .ifUnknown(new Unknown(new Choice(USUAL_TITLE, USUAL_TITLE), "the usual title"))
                 .build();
@@ -74,7 +74,7 @@ final class SupplyQuestions {
         return Question.about(PRESSURE, "Mains pressure", AnswerKind.Quantity.of(Kind.PRESSURE, PRESSURE_EXAMPLE))
                 .asks("What is the mains pressure during the day, while no water runs?")
                 .find(
-                        "a gauge on a garden or drain tap upstream of any reducing valve, with the heater off.",
+                        "a gauge on a garden tap or drain tap upstream of any reducing valve, with the heater off.",
                         "Turn the heater off, run hot water until it comes cold, close all taps and wait 10 min;"
                                 + " otherwise a gauge behind a check valve also shows the pressure the heater"
                                 + " added. Screw a pressure gauge onto a garden tap"
@@ -104,7 +104,7 @@ final class SupplyQuestions {
         long psi = Math.max(80, 5 * (long) Math.ceil((PressureUnit.PSI.fromSi(set) + 20) / 5));
         return new Unknown(
                 new Choice(bar + " bar to " + (bar + 3) + " bar", psi + " psi to " + (psi + 40) + " psi"),
-                "not known; taken to be more than the reducing valve lets through, so that the valve decides what the house has at"
+                "not known; assumed to be above the reducing valve's setting, so that the valve sets the pressure of the house at"
                         + " rest: common practice, no source");
     }
 
@@ -148,12 +148,12 @@ final class SupplyQuestions {
                                 .orNone("if it has no bypass"))
                 .asks("How far above the mains does the bypass of the reducing valve open?")
                 .find(
-                        "the valve's marking or its maker's sheet. Many valves have no bypass.",
-                        "A bypass lets heated water expand back into the mains once the house stands a little above"
-                                + " it. Whether there is one can decide if the relief valve opens at all. It cannot be"
+                        "the valve's marking or its manufacturer's data sheet. Many valves have no bypass.",
+                        "A bypass lets heated water expand back into the mains once house pressure is a little above the"
+                                + " mains. Whether there is one can decide if the relief valve opens at all. It cannot be"
                                 + " seen from outside: look up the model. Without that, answer dk.")
                 .onlyIf(answers -> answers.say(ARRANGEMENT, "reducing-valve"))
-                .ifUnknown(Unknown.leftOut("taken to have none"))
+                .ifUnknown(Unknown.leftOut("assumed to have none"))
                 .build();
     }
 

@@ -65,7 +65,7 @@ final class TankQuestions {
                 .find(
                         "the rating plate: working pressure, PN, PS or W.P.",
                         "Take the working pressure of the water side, not the higher test pressure. It is a limit,"
-                                + " not a reading, so it is taken as exact.")
+                                + " not a reading, so it counts as exact.")
                 .ifUnknown(Unknown.leftOut("a typical value is assumed"))
                 .build();
     }
@@ -82,7 +82,7 @@ final class TankQuestions {
                         "a burner under the tank means gas; an element in the water means electric.",
                         "For a tank heated by a boiler through a coil, choose electric, since no flue passes through"
                                 + " it, and give the coil's power as the input. A flue loses heat between burns too:"
-                                + " a gas tank is taken to lose three times as much as an electric one.")
+                                + " a gas tank is assumed to lose three times as much as an electric one.")
                 .ifUnknown(Unknown.taken("electric", "assumed to be electric"))
                 .build();
     }

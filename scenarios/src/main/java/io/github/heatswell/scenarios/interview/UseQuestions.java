@@ -36,8 +36,8 @@ final class UseQuestions {
                         new People(AnswerKind.Word.of(words).also(AnswerKind.Quantity.NONE, "no", "nothing", "nobody")))
                 .asks("How many people use hot water in the house?")
                 .find(
-                        "count them; a profile says it more exactly.",
-                        "From the number of people a published profile of a day is taken, by common practice, no source."
+                        "count them; a profile is more exact.",
+                        "The number of people selects a published daily profile (common practice, no source)."
                                 + " European profiles: eu-3xs to eu-s range from a washbasin to one person; eu-m is a couple"
                                 + " with showers, eu-l a family with showers, eu-xl a family with baths; there are"
                                 + " larger ones. US profiles: us-very-small, us-low, us-medium and us-high are"
@@ -122,12 +122,12 @@ final class UseQuestions {
                         "Cut-out",
                         AnswerKind.Quantity.of(Kind.TEMPERATURE, new Choice("85 degC", "170 degF"))
                                 .orNone("if there is none"))
-                .asks("At what temperature does a cut-out turn the heater off for good?")
+                .asks("At what temperature does a high-limit cut-out shut the heater off?")
                 .find(
                         "the heater's papers; a red reset button often shows that there is one.",
-                        "A cut-out, also called high limit, is a second guard behind the thermostat: it stays off until"
+                        "A cut-out, also called high limit, backs up the thermostat: it stays off until"
                                 + " somebody resets it. Do not open the heater to look for it.")
-                .ifUnknown(Unknown.leftOut("taken to have none"))
+                .ifUnknown(Unknown.leftOut("assumed to have none"))
                 .build();
     }
 
@@ -137,12 +137,12 @@ final class UseQuestions {
                         "Mixing valve set to",
                         AnswerKind.Quantity.of(Kind.TEMPERATURE, new Choice("48 degC", "120 degF"))
                                 .orNone("if there is none"))
-                .asks("To what temperature does a mixing valve behind the heater mix the hot water?")
+                .asks("What temperature is the mixing valve at the heater's hot outlet set to?")
                 .find(
                         "a valve with three pipes at the heater's hot outlet; a thermometer at the nearest hot tap.",
                         "A mixing valve adds cold water to what leaves the tank, so that the taps do not scald while the"
                                 + " tank is kept hot enough. Careful: without one the tap is as hot as the tank.")
-                .ifUnknown(Unknown.leftOut("taken to have none"))
+                .ifUnknown(Unknown.leftOut("assumed to have none"))
                 .build();
     }
 }

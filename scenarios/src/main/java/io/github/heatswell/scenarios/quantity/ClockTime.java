@@ -36,7 +36,7 @@ public final class ClockTime {
         if (parts.group(4) != null) {
             if (hours < 1 || hours > NOON) {
                 throw new IllegalArgumentException(
-                        text.strip() + " is no time of day; before am or pm stand the hours 1 to 12");
+                        text.strip() + " is not a time of day; with am or pm, hours run from 1 to 12");
             }
             hours = hours % NOON + (parts.group(4).equalsIgnoreCase("p") ? NOON : 0);
         }

@@ -287,7 +287,7 @@ final class PaperList {
                 ? "; a highest reading of " + plain(highest) + " only makes sense in " + fitting.get(0)
                         + ": if the gauge shows " + fitting.get(0) + ", write it behind the first pressure"
                 : "; look at the gauge and write it, psi, bar or kPa, behind the first pressure";
-        return "no unit stands beside the pressures" + advice;
+        return "the pressures have no unit" + advice;
     }
 
     private static String plain(double number) {

@@ -77,8 +77,8 @@ record SpotNote(SiteCheck check, double value, String words) {
         }
         return Optional.of(
                 wet && !SeenNote.isDenied(part)
-                        ? new SpotNote(SiteCheck.GAS_VALVE, 1, "water at the vessel's gas valve")
-                        : new SpotNote(SiteCheck.GAS_VALVE, 0, "nothing but gas at the vessel's gas valve"));
+                        ? new SpotNote(SiteCheck.GAS_VALVE, 1, "water at the vessel's air valve")
+                        : new SpotNote(SiteCheck.GAS_VALVE, 0, "nothing but gas at the vessel's air valve"));
     }
 
     private static Optional<SpotNote> tyreGauge(String part) {

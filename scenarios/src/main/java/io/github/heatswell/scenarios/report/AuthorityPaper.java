@@ -87,14 +87,14 @@ final class AuthorityPaper {
 
     /** That everything holds at a lower supply alone. */
     private static String lowered(LoweredSupply supply, QuantityFormat shown) {
-        return "All of this is with " + supply.set(shown) + ": the supply then stands at " + supply.standing(shown)
+        return "All of this is with " + supply.set(shown) + ": the supply is then at " + supply.standing(shown)
                 + ". At the present supply no size on the list is recommended.";
     }
 
     private Document.Section section() {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Blanks(
-                "Which house, and who says so",
+                "Which house, and who signs for it",
                 List.of(
                         Blanks.Line.open("Address"),
                         Blanks.Line.open("Date"),
@@ -146,7 +146,7 @@ final class AuthorityPaper {
                         "Does it stay within the limit of "
                                 + shown.pressure(answer.sizing().target().gauge())
                                 + "? Peak of the worst heat-up, gauge pressure",
-                        List.of("Vessel", "Precharge", "Peak", "Against the limit", "Holds in"),
+                        List.of("Vessel", "Precharge", "Peak", "Against the limit", "Enough in"),
                         rows));
     }
 
@@ -195,9 +195,9 @@ final class AuthorityPaper {
                         .collect(Collectors.joining("; "))
                 + "; and how fast a vessel loses precharge. "
                 + (given.isEmpty()
-                        ? "Nobody gave these ranges: they are common practice, without a source."
-                        : "Given were those of " + given + "; the others are common practice, without a source.")
-                + " A size is recommended if, with 95 % confidence, it holds in nine of ten such houses.";
+                        ? "These ranges were not given: they are common practice, without a source."
+                        : "These were given: " + given + "; the others are common practice, without a source.")
+                + " A size is recommended if, with 95 % confidence, it is enough in nine of ten such houses.";
     }
 
     /** Whether whoever described the house said how far a value may be off. */
@@ -247,7 +247,7 @@ final class AuthorityPaper {
         RulesHere rules = RulesHere.of(house, answer.scenario().doubts().without("vessel"));
         if (!rules.place().isKnown()) {
             blocks.add(new Block.Paragraph(
-                    "Which clauses? Nobody said where the house stands, so none is named here. Name the place with --place.",
+                    "Which clauses? No place was given, so none is cited here. Give the place with --place.",
                     Block.Tone.PLAIN));
             return;
         }
@@ -263,7 +263,7 @@ final class AuthorityPaper {
                 .toList();
         blocks.add(new Grid(
                 "Which clauses? For: " + rules.place().title()
-                        + ". Read: the text itself; quoted: where somebody else quotes it",
+                        + ". Read: the original text; quoted: as quoted elsewhere",
                 List.of("Clause and edition", "What it says", "Here"),
                 rows));
         code().ifPresent(why -> blocks.add(new Block.Paragraph(why, Block.Tone.PLAIN)));
@@ -324,14 +324,14 @@ final class AuthorityPaper {
                             true));
                 });
         lines.add(Blanks.Line.open("Vessel: working pressure"));
-        return new Blanks("Site and plates: what was taken here, and what is read there", lines, false);
+        return new Blanks("Site and plates: what was assumed here, and what is read on site", lines, false);
     }
 
     private String method() {
         return "How was it worked out? By simulation, with "
                 + PageMethods.version().get(1)
                 + ": cold water fills the tank and is heated to the set point with every tap closed. The relief valves are"
-                + " left out, so that they cannot hide a peak. Beside it counts "
+                + " left out, so that they cannot hide a peak. Also counted is "
                 + shown.time(answer.counted().toSeconds())
                 + " of ordinary use. The appendix has every input and where it comes from, and says what is modelled and what is left"
                 + " out.";

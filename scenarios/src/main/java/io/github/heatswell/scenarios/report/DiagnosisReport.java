@@ -81,7 +81,7 @@ public final class DiagnosisReport {
 
     /** What the first causes are, which are not likely where none explains the readings. */
     private static String nearest(DiagnosisResult result) {
-        return result.misfit() ? "weightiest" : "likeliest";
+        return result.misfit() ? "best-fitting" : "likeliest";
     }
 
     private static NamedReadings run(HypothesisFit fit) {

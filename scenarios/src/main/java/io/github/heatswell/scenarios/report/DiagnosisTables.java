@@ -40,7 +40,7 @@ final class DiagnosisTables {
     /** How the causes are ordered; where none explains the readings, a weight tells them apart and no more. */
     String order() {
         return result.misfit()
-                ? "Causes, the weightiest first; none explains the readings, so the weights only compare them"
+                ? "Causes, the best fit first; none explains the readings, so the weights only compare them"
                 : isAsDescribedBefore()
                         ? "Causes: the house as described, which explains the readings, then the likeliest first"
                         : "Causes, the likeliest first";
@@ -80,7 +80,7 @@ final class DiagnosisTables {
                         "What speaks for and against each cause. The parts of the log are those of the cause's own run: a valve"
                                 + " that is open in it need not have been open. A part speaks against a cause if it alone makes"
                                 + " it twenty times less likely than the likeliest, or if the cause misses it by more than the"
-                                + " uncertainty of the readings. In brackets, by how much the forecast lies"
+                                + " uncertainty of the readings. In brackets, by how much the forecast is"
                                 + " above the log (+) or below it (-) in the mean.",
                         List.of("Cause", "What the readings say"),
                         rows));
@@ -218,7 +218,7 @@ final class DiagnosisTables {
                         "Standard uncertainty of a reading of the log",
                         shown.pressureDifference(result.uncertainty())
                                 + (log.tellsItsScatter()
-                                        ? ", from how far readings lie off the line between their neighbours"
+                                        ? ", from how far readings are off the line between their neighbours"
                                         : ", assumed: a gauge read by hand")));
             }
         });

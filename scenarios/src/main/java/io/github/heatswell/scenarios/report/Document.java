@@ -71,7 +71,7 @@ record Document(
                 title,
                 names,
                 alarms,
-                "The simulation met no hazard." + ONLY_A_MODEL,
+                "The simulation found no hazard." + ONLY_A_MODEL,
                 cautions(shown),
                 sections,
                 Place.NOT_KNOWN,
@@ -86,7 +86,7 @@ record Document(
 
     /** The same where a run kept the pressure within the working pressure; whether that was read on the plate is said. */
     Document withinWorkingPressure(boolean given) {
-        return calm("The simulation met no hazard, and the pressure did not go above the working pressure "
+        return calm("The simulation found no hazard, and the pressure did not go above the working pressure "
                 + (given ? "of" : "assumed for") + " the tank." + ONLY_A_MODEL);
     }
 
@@ -97,7 +97,7 @@ record Document(
 
     /** The same where many houses were simulated. */
     Document ofSamples() {
-        return calm("No sample met a hazard." + ONLY_A_MODEL);
+        return calm("No sample ended in a hazard." + ONLY_A_MODEL);
     }
 
     /** The same where something else is to be said if there is no alarm. */
@@ -204,7 +204,7 @@ record Document(
                 "Never plug, cap or downsize a relief valve, and never use a temperature and pressure relief valve as the"
                         + " means of expansion control. A heater whose relief is missing, blocked or too small can"
                         + " explode.",
-                "Gas and electricity kill. Work on them is for people licensed for it.",
+                "Gas and electricity kill. Leave work on them to licensed people.",
                 "Local code and a licensed professional decide what may be built and who may build it. These are a"
                         + " model's figures; they decide nothing.");
     }

@@ -36,7 +36,7 @@ record DripSheet(double most, boolean vessel, boolean reducing) {
                 Block.Tone.PLAIN));
         blocks.add(new Grid("What tells the causes of a drip apart", columns(), rows(shown)));
         blocks.add(new Block.Paragraph(
-                "If two columns draw level, log a gauge through one heat-up and one night, and run heatswell diagnose. The"
+                "If two columns tie, log a gauge through one heat-up and one night, and run heatswell diagnose. The"
                         + " sheet is common practice and what simulated houses show; no source.",
                 Block.Tone.PLAIN));
         return new Document.Section("Why does it drip? A sheet to fill in", Document.Form.PAPER, blocks);
@@ -65,7 +65,7 @@ record DripSheet(double most, boolean vessel, boolean reducing) {
                 "goes on",
                 "stops, and comes back after hours"));
         rows.add(row(
-                "Weigh what one heat-up from cold lets out",
+                "Weigh what one heat-up from cold discharges",
                 "at most about " + shown.volume(most) + ", from a cold tank",
                 "nothing",
                 "no more than at rest",
@@ -80,7 +80,7 @@ record DripSheet(double most, boolean vessel, boolean reducing) {
                 "climbs slowly at rest"));
         if (vessel) {
             rows.add(row(
-                    "Press the pin of the vessel's gas valve for an instant",
+                    "Press the pin of the vessel's air valve for an instant",
                     "water or nothing: vessel failed or flat",
                     "air",
                     "air",

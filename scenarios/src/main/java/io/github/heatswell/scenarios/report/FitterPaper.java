@@ -22,7 +22,7 @@ final class FitterPaper {
     private static final double WATER_WEIGHS = 1000;
 
     /** What is set where no report names a number. */
-    private static final String STATIC = "the highest pressure the supply stands at where the vessel is";
+    private static final String STATIC = "the highest supply pressure at the vessel";
 
     private final boolean unsized;
     private final String charge;
@@ -101,14 +101,14 @@ final class FitterPaper {
         /** What to buy, in words. */
         private Block toBuy(QuantityFormat shown) {
             String stands = Limit.reliefSetGauge(house).stream()
-                    .mapToObj(set -> " and for a working pressure of at least " + shown.pressure(set)
-                            + ", the set pressure of the relief valve")
+                    .mapToObj(set ->
+                            " and rated for at least " + shown.pressure(set) + ", the set pressure of the relief valve")
                     .findFirst()
                     .orElse("");
             String volume = shown.volume(vessel.volume());
             return new Block.Items(
                     List.of(
-                            "One expansion vessel of " + volume + " or the next size up, made for drinking water"
+                            "One expansion vessel of " + volume + " or the next size up, suitable for drinking water"
                                     + stands + ". Its plate must allow a precharge of " + charge(shown) + ".",
                             "A tee for the cold pipe, in the size of that pipe, and fittings to the thread of the vessel,"
                                     + " which its plate or papers name.",
@@ -237,7 +237,7 @@ final class FitterPaper {
                 (unsized
                                 ? "The size and its precharge are found by heatswell size, whose page has them in this list. "
                                 : "")
-                        + "In working order. Common practice, drawn from no standard: the maker's instructions and local"
+                        + "In working order. Common practice, drawn from no standard: the manufacturer's instructions and local"
                         + " code come first.",
                 Block.Tone.PLAIN));
         work.filter(Work::bought).ifPresent(vessel -> {
@@ -272,15 +272,15 @@ final class FitterPaper {
 
     private List<String> before(QuantityFormat shown) {
         List<String> steps = new ArrayList<>(List.of(
-                "Ask the authority whether the work needs a permit, and who may do it. Gas and electrical work is done by"
-                        + " a person licensed for it.",
-                "Vessel, fittings and hose are made for drinking water and for the working pressure of the system.",
+                "Ask the authority whether the work needs a permit, and who may do it. Gas and electrical work is"
+                        + " for licensed people.",
+                "Vessel, fittings and hose are suitable for drinking water and rated for the working pressure of the system.",
                 "Before the vessel is connected, read its precharge with a tyre gauge. Set it with a hand pump to "
                         + charge
                         + ", never above the pressure on the vessel's plate, or let gas out. If a gauge"
-                        + " beside it reads otherwise, cold and with no water running, that decides. Then put the valve cap"
+                        + " beside it reads differently, cold and with no water running, go by that gauge. Then put the valve cap"
                         + " back on.",
-                "Turn the heater off, close its gas or switch off its supply, and let it cool. Shut the cold feed and"
+                "Turn the heater off, shut off its gas or power, and let it cool. Shut the cold feed and"
                         + " relieve the pressure at a hot tap, slowly: what comes out may scald."));
         lowered.ifPresent(supply -> steps.add(
                 2,
@@ -294,15 +294,15 @@ final class FitterPaper {
         return List.of(
                 "The vessel sits on the cold pipe between heater and feed, downstream of every check valve, reducing valve"
                         + " and backflow preventer.",
-                "No valve stands between vessel and heater that somebody could shut unnoticed. If the maker asks for one,"
-                        + " its handle is taken off or it is sealed open, and labelled.",
+                "There is no valve between the vessel and the heater that somebody could shut unnoticed. If the manufacturer asks for"
+                        + " one, its handle is taken off or it is sealed open, and labelled.",
                 "The relief valve stays as it is: same place, same setting, same size, its outlet open and leading where"
                         + " it cannot injure anyone. Never plug or cap it, or replace it with a smaller one.",
                 "The vessel is carried by a bracket or stands on the floor; full of water it is heavy, and the pipe alone"
                         + " does not hold it.",
-                "There is room to reach its gas valve with a gauge. Nothing there can freeze: not the vessel, the cold pipe or the"
+                "There is room to reach its air valve with a gauge. Nothing there can freeze: not the vessel, the cold pipe or the"
                         + " outlet of the relief valve.",
-                "Where a leak would do harm, a pan with a drain stands under the heater. Where the ground may shake, heater and"
+                "Where a leak would do harm, there is a pan with a drain under the heater. Where the ground may shake, heater and"
                         + " vessel are strapped as local code says.",
                 "Pipes that bang when a tap is shut need a shock arrester near that tap: the vessel is not one.");
     }
@@ -317,10 +317,10 @@ final class FitterPaper {
                                 .orElse("the pressure of the supply")
                         + "; look again when it is hot. Keep any test by pump below the pressure on every plate"
                         + work.map(vessel -> vessel.testedBelow(shown)).orElse("") + ".",
-                "Before the heater is switched on: the tank is full, the relief valve's lever has been tried as its maker"
-                        + " says, and whoever tries it stands clear of the outlet.",
-                "Watch the first heat-up from cold to the end. The check sheet does not hold for it: there only a part of the"
-                        + " water is heated. "
+                "Before the heater is switched on: the tank is full, the relief valve's lever has been tested as its"
+                        + " manufacturer says, by somebody who stands clear of the outlet.",
+                "Watch the first heat-up from cold to the end. The check sheet does not apply to it: it is for a heat-up of only"
+                        + " part of the water. "
                         + work.flatMap(vessel -> vessel.coldPeak(shown))
                                 .map(peak -> "Expect about " + peak + ". If the pressure climbs clearly beyond that, or"
                                         + " the relief valve opens,")
@@ -332,15 +332,15 @@ final class FitterPaper {
     private List<String> everyYear() {
         return List.of(
                 "With the heater off and cool, shut the cold feed and let the water side of the vessel empty itself at a"
-                        + " tap. A precharge read against water says nothing.",
+                        + " tap. A precharge read against water pressure tells you nothing.",
                 "Read the precharge with the tyre gauge. If it " + fallen + ", pump it up by hand to "
                         + charge
-                        + ", never above the pressure on the vessel's plate. If water comes from the gas valve, the diaphragm has failed: have the vessel"
+                        + ", never above the pressure on the vessel's plate. If water comes from the air valve, the diaphragm has failed: have the vessel"
                         + " replaced.",
                 "Open every valve that was shut, the vessel's too. Run a hot tap until no air comes, and only then switch"
                         + " the heater on.",
-                "Have the relief valve tried as its maker says. If it does not close again, have it replaced by one set no"
-                        + " higher than the pressure on the tank's plate, with a capacity of at least the heater's input. Hard water leaves scale on its seat: have it looked at"
+                "Have the relief valve tested as its manufacturer says. If it does not close again, have it replaced by one set no"
+                        + " higher than the pressure on the tank's plate, with a capacity of at least the heater's input. Hard water leaves scale on its seat: have it checked"
                         + " more often there.");
     }
 }

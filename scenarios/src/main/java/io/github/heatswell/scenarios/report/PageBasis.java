@@ -51,7 +51,7 @@ final class PageBasis {
                                     .map(PageBasis::inWords)
                                     .toList())
                     .orOnScreen(ranges(
-                            "Known within a range only; this run took the best estimates", given(scenario, shown))));
+                            "Known within a range only; this run used the best estimates", given(scenario, shown))));
         } else if (!usual.isEmpty()) {
             blocks.add(new Block.Paragraph(usual, Block.Tone.PLAIN).onPage());
         }

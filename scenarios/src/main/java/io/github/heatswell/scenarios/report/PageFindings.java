@@ -67,7 +67,7 @@ final class PageFindings {
         return findings.stream()
                 .filter(finding -> finding.id().equals(STUCK_OPEN))
                 .findFirst()
-                .map(finding -> "the heater is to stay off until this is put right: "
+                .map(finding -> "the heater must stay off until this is fixed: "
                         + finding.sentence().text(shown));
     }
 

@@ -130,8 +130,8 @@ final class PageFormulas {
     /** How far a source was checked, in words. */
     static String standing(Citation source) {
         return switch (source.standing()) {
-            case SEEN -> "the text itself was read";
-            case SECOND_HAND -> "read where somebody else quotes it";
+            case SEEN -> "original text read";
+            case SECOND_HAND -> "read as quoted elsewhere";
             case FROM_MEMORY -> "no source was checked for it";
             case GIVEN -> "";
         };

@@ -58,7 +58,7 @@ final class PageInputs {
                         + PageWords.inUnits(made.basis(), shown) + ")")
                 .toList();
         if (!assumed.isEmpty()) {
-            blocks.add(new Block.Subheading("Typical, since nobody gave any, each with its reason"));
+            blocks.add(new Block.Subheading("Typical values where none were given, each with its reason"));
             blocks.add(new Block.Items(assumed, Block.ListKind.BULLETS));
         }
         return blocks;

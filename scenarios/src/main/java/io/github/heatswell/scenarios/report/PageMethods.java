@@ -39,7 +39,7 @@ final class PageMethods {
                     "Audit and solver, " + run.name(),
                     audit(run.result().audit()) + " " + solver(run.result().numerics())));
         }
-        notes.add(List.of("Assumptions", "What was filled in stands in the report of each scenario's own run."));
+        notes.add(List.of("Assumptions", "What was filled in is listed in the report of each scenario's own run."));
         notes.add(version());
         return section(notes);
     }
@@ -51,7 +51,7 @@ final class PageMethods {
         notes.add(List.of(
                 "Years",
                 "For every month the day with the coldest supply is simulated, with the precharge left on that day. The"
-                        + " precharge falls in proportion to its gauge pressure, and while water lies in the vessel in"
+                        + " precharge falls in proportion to its gauge pressure, and while there is water in the vessel in"
                         + " proportion to the supply's static pressure. Years have 365 days."));
         notes.add(version());
         return section(notes);
@@ -75,7 +75,7 @@ final class PageMethods {
                         + " weighs goodness of fit against the number of free parameters. Several faults at once are"
                         + " not looked for."));
         notes.add(List.of(
-                "Taken as uncertain",
+                "Treated as uncertain",
                 "Every cause may have a supply pressure, a heating rate and a thermostat a little off the description, a sound"
                         + " relief valve that opens up to 3 % off its plate (ASME section VIII; from memory), and a gauge"
                         + " that is a tenth of a bar off at zero and one percent in its scale, one standard deviation each: usual"
@@ -83,7 +83,7 @@ final class PageMethods {
                         + " too."));
         notes.add(List.of(
                 "Intervals",
-                "They hold for the cause they stand with. Of 166 numbers of simulated logs whose cause was known, 162 lay"
+                "They apply to the cause they are listed with. Of 166 numbers of simulated logs whose cause was known, 162 lay"
                         + " inside."));
         notes.add(version());
         return section(notes);

@@ -125,7 +125,7 @@ final class PageSizes {
                         .count()
                 == 1;
         boolean priced = sizes.stream().anyMatch(size -> size.price().isPresent());
-        List<String> columns = new ArrayList<>(List.of("Vessel", "Peak", "Room below the limit"));
+        List<String> columns = new ArrayList<>(List.of("Vessel", "Peak", "Margin below the limit"));
         if (!alike) {
             columns.add("Precharge");
         }
@@ -133,7 +133,7 @@ final class PageSizes {
             columns.add("Price");
         }
         columns.add("Enough");
-        houses.ifPresent(counted -> columns.add("Holds in"));
+        houses.ifPresent(counted -> columns.add("Enough in"));
         List<List<String>> rows = new ArrayList<>();
         for (SizingResult.Vessel size : sizes) {
             double peak = size.peakAbsolute() - atmosphere;
@@ -312,7 +312,7 @@ final class PageSizes {
                     shown));
         }
         return new Grid(
-                "What can be done; fitting and the drain are not in the prices",
+                "What can be done; prices leave out fitting and the drain",
                 List.of("Choice", "What it does", "To buy", "Water in a year", "Cost of that water"),
                 rows);
     }
@@ -327,7 +327,7 @@ final class PageSizes {
         boolean group = valve.kind() == DischargingValve.Kind.SAFETY_GROUP;
         boolean dripsNow = answer.asItIs().summary().totals().relieved() > 0;
         String does = switch (valve.work()) {
-            case BELOW_SUPPLY -> "would run whenever the supply stands higher";
+            case BELOW_SUPPLY -> "would run whenever the supply is higher";
             case NEVER_CLOSES -> "would never close: too near the supply";
             case STAYS_SHUT -> "stays shut on days like these; needs a drain";
             case DRIPS_ALONE ->
@@ -387,7 +387,7 @@ final class PageSizes {
                         + " (" + shown.pressure(lower.supply().standing().gauge(atmosphere)) + " with no water running)"
                         + (lower.owned() ? ", with the present vessel" : ", a vessel of ")
                         + (lower.owned() ? "" : shown.volume(lower.volume())),
-                "stays within the limit, less pressure at the taps",
+                "stays within the limit, with less pressure at the taps",
                 lower.price().map(PageSizes::money).orElse("nothing"),
                 unknown ? NOT_KNOWN : shown.largeVolume(0),
                 unknown ? NOT_KNOWN : money(0, answer.scenario().costs().currency()));
@@ -473,7 +473,7 @@ final class PageSizes {
 
     private static String basis(Costs costs, QuantityFormat shown) {
         String price = ofWater(costs, shown);
-        return "A year is taken as 365 days like those of the run, without its first heat-up from cold if hot water is used after it; less than a day counts as one. Water and waste"
+        return "A year counts as 365 days like those of the run, without its first heat-up from cold if hot water is used after it; less than a day counts as one. Water and waste"
                 + " water cost " + price
                 + (costs.waterInvented() ? ", a price that is invented: give your own under 'costs'." : ".");
     }

@@ -103,15 +103,15 @@ public final class RulesReport {
 
     private static String verdict(RulesHere rules, List<AlarmNote> hazards) {
         if (!rules.place().isKnown()) {
-            return "Nobody said where the house stands, so these are the rules of several places.";
+            return "No place was given, so these are the rules of several places.";
         }
         List<Held> against = rules.against();
         return against.isEmpty()
                 ? (hazards.isEmpty()
-                                ? "Nothing described is against a rule that was read: "
-                                : "Put the hazard right first; no rule that was read speaks of it: ")
+                                ? "Nothing described breaks a rule that was read: "
+                                : "Deal with the hazard first; no rule that was read covers it: ")
                         + rules.place().title() + "." + open(rules)
-                : "Not as the rules here ask: "
+                : "Does not meet the rules here: "
                         + against.stream()
                                 .map(held -> held.rule().topic().label())
                                 .distinct()
@@ -212,15 +212,15 @@ public final class RulesReport {
                                 ? topics.isEmpty()
                                         ? "Ask whether the editions named here are those in force, and what was changed in them."
                                         : "No rule was read on these; ask the local authority: " + topics + "."
-                                : "Ask the local authority which code holds, in which edition and with which changes: above all on"
+                                : "Ask the local authority which code applies, in which edition and with which changes: above all on"
                                         + " static pressure, expansion control, the relief valve and who may do the work.",
                         Block.Tone.PLAIN)));
     }
 
     static String word(RulesHere.Verdict verdict) {
         return switch (verdict) {
-            case AGAINST -> "not as the rule asks";
-            case KEPT -> "nothing described is against it";
+            case AGAINST -> "does not meet the rule";
+            case KEPT -> "nothing described breaks it";
             case OPEN -> "left open";
             case BY_A_RUN -> "run it to see";
             case ON_SITE -> "for you to check";

@@ -148,15 +148,15 @@ final class RunRows {
         if (!result.system().draws().draws().isEmpty()) {
             long draws = result.count(Event.Kind.DRAW_STARTED);
             add("drawn", totals.drawn(), "hot water, " + draws + (draws == 1 ? " draw" : " draws"));
-            row("delivered", shown.energy(totals.heatDelivered()), "heat at the taps, counted from cold water");
+            row("delivered", shown.energy(totals.heatDelivered()), "heat at the taps, above cold water");
         }
         if (!result.system().leaks().isEmpty()) {
-            add("leaked", totals.leaked(), "by taps that drip and other leaks");
+            add("leaked", totals.leaked(), "through dripping taps and other leaks");
         }
         if (totals.returned() > 0) {
             add("went back", totals.returned(), "to the mains");
         }
-        add("let in", totals.letIn(), "from the supply");
+        add("supplied", totals.letIn(), "from the supply");
     }
 
     private void add(String label, double volume, String remark) {

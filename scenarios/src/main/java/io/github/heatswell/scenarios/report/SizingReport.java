@@ -212,7 +212,7 @@ public final class SizingReport {
     private List<Block> work(boolean fitter, boolean authority, QuantityFormat shown) {
         List<String> steps = new ArrayList<>(first(shown));
         String house = "";
-        lowered.map(supply -> "Have " + supply.set(shown) + ". The supply must then stand at " + supply.standing(shown)
+        lowered.map(supply -> "Have " + supply.set(shown) + ". The supply must then be at " + supply.standing(shown)
                         + ": read a gauge before the vessel is charged.")
                 .ifPresent(steps::add);
         if (fitted(work).isPresent()) {
@@ -399,7 +399,7 @@ public final class SizingReport {
                 .ifPresent(least -> rows.add(
                         List.of("Smallest vessel", smallest(least, shown), "just enough by the best estimates")));
         return new Grid(
-                "What the vessel must cope with, gauge pressures", List.of("What", "Value", "Remark"), rows, true);
+                "What the vessel has to handle, gauge pressures", List.of("What", "Value", "Remark"), rows, true);
     }
 
     private Map<String, YearlyWater> water() {

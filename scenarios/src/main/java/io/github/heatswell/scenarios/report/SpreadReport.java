@@ -130,7 +130,7 @@ public final class SpreadReport {
         figures.add(quantiles(shown));
         if (answer.house().usual()) {
             figures.add(new Block.Paragraph(
-                    "The scenario gives no uncertain values. These usual ones were taken; they are common practice and"
+                    "The scenario gives no uncertain values. These usual ones were assumed; they are common practice and"
                             + " have no source.",
                     Block.Tone.PLAIN));
         }

@@ -208,8 +208,7 @@ final class LessonReader {
         Map<String, Lesson.Template> symbols = new LinkedHashMap<>();
         from.named("symbols").forEach((letter, node) -> {
             if (!text.contains(letter)) {
-                throw new Wrong(
-                        node.at(), Printable.quote(letter) + " is explained but does not stand in '" + text + "'");
+                throw new Wrong(node.at(), Printable.quote(letter) + " is explained but not used in '" + text + "'");
             }
             symbols.put(letter, template(node, letter));
         });

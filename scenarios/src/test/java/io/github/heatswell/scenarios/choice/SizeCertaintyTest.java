@@ -75,9 +75,10 @@ class SizeCertaintyTest {
         assertTrue(found.tried().get(0).holds());
         assertTrue(
                 said(answer)
-                        .contains("That holds in all 64 sampled houses (values varied within their ranges, until a year"
-                                + " after charging); with 95 % confidence, in at least 95 % of such houses. A size is"
-                                + " recommended if it holds in at least 90 % of them with that confidence"),
+                        .contains(
+                                "That is enough in all 64 sampled houses (values varied within their ranges, until a year"
+                                        + " after charging); with 95 % confidence, in at least 95 % of such houses. A size is"
+                                        + " recommended if it is enough in at least 90 % of them with that confidence"),
                 said(answer));
     }
 

@@ -230,7 +230,7 @@ class DiagnoseCommandTest {
                         "What was read described Read The gauge right after cold water was drawn, with 4.2 bar 4.21 bar, agrees"),
                 outcome.out());
         assertTrue(
-                text.contains("A tyre gauge at the gas valve of the vessel, 4.2 bar 1.5 bar, DIFFERS"), outcome.out());
+                text.contains("A tyre gauge at the air valve of the vessel, 4.2 bar 1.5 bar, DIFFERS"), outcome.out());
         assertTrue(
                 text.contains("Settled. The cause is this: the vessel has lost part of its precharge"), outcome.out());
     }

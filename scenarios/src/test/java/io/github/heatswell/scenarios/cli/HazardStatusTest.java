@@ -124,7 +124,7 @@ class HazardStatusTest {
         assertTrue(text.contains("safety valve: stuck open"), "no margin of a valve that does not close: " + text);
         String page = page().replaceAll("\\s+", " ");
         assertTrue(
-                page.contains("No check sheet is given: it takes heating, and the heater is to stay off until"), page);
+                page.contains("No check sheet is given: it takes heating, and the heater must stay off until"), page);
         assertFalse(page.contains("Turn the heater on"), "the heater stays off");
         assertFalse(page.contains("The relief valve stays as it is"), "that one does not");
     }
@@ -144,7 +144,7 @@ class HazardStatusTest {
         String text = execute("size mill-cottage-stuck-open --set vessel.volume=8L")
                 .out()
                 .replaceAll("\\s+", " ");
-        assertTrue(text.contains("Have it replaced first; what follows holds after that. A vessel of 18 L"), text);
+        assertTrue(text.contains("Have it replaced first; what follows applies after that. A vessel of 18 L"), text);
     }
 
     /** Where no vessel can be sized the hazards are told all the same, and first. */

@@ -33,11 +33,11 @@ class RulesCommandTest {
         String said = uk.out().replaceAll("\\s+", " ");
         assertTrue(
                 said.contains(
-                        "Not as the rules here ask: expansion control, guard against boiling, storage temperature."),
+                        "Does not meet the rules here: expansion control, guard against boiling, storage temperature."),
                 said);
         assertTrue(said.contains("No rule was read on these; ask the local authority: static pressure;"), said);
         String en = rules("orchard-lodge", "en").out().replaceAll("\\s+", " ");
-        assertTrue(en.contains("Nothing described is against a rule that was read: "), en);
+        assertTrue(en.contains("Nothing described breaks a rule that was read: "), en);
     }
 
     /** What only a run or a look at the house can settle is not passed off as kept. */
@@ -80,7 +80,7 @@ class RulesCommandTest {
                         .replaceAll("\\s+", " ")
                         .contains(
                                 "The code here is assumed from the state or country named: ask the authority which code"
-                                        + " holds."),
+                                        + " applies."),
                 outcome.out());
         assertEquals(
                 assumed,
@@ -91,9 +91,9 @@ class RulesCommandTest {
     @Test
     void aPlaceThatNobodyNamedIsAskedFor() {
         String said = rules("orchard-lodge", "not-known").out().replaceAll("\\s+", " ");
-        assertTrue(said.contains("Nobody said where the house stands"), said);
+        assertTrue(said.contains("No place was given"), said);
         assertTrue(said.contains("static pressure, en: a reducing valve above 5 bar (500 kPa)"), said);
-        assertTrue(said.contains("Ask the local authority which code holds"), said);
+        assertTrue(said.contains("Ask the local authority which code applies"), said);
     }
 
     @Test
@@ -110,8 +110,7 @@ class RulesCommandTest {
                 "--out",
                 folder.toString());
         String said = silent.out().replaceAll("\\s+", " ");
-        assertTrue(
-                said.contains("Put the hazard right first; no rule that was read speaks of it: "), silent.err() + said);
+        assertTrue(said.contains("Deal with the hazard first; no rule that was read covers it: "), silent.err() + said);
         assertFalse(said.contains("Nothing described is against a rule"), said);
         assertEquals(ExitStatus.HAZARD.code(), hazard.status());
     }

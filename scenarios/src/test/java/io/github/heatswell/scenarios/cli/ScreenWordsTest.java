@@ -37,7 +37,7 @@ class ScreenWordsTest {
                         + "| At the expected loss no relief valve drips within 5 years; one house in twenty drips by year 3."
                         + "| in one house of twenty already",
                 "outlook birch-street-day --set tank.layers=1 -u us -y 5"
-                        + "| of precharge left. The maker allows no more than 150 psi in use."
+                        + "| of precharge left. The manufacturer allows no more than 150 psi in use."
                         + "| no more than this",
                 "run beacon-tower | The peak of 7.44 bar is too close to the set pressure of 'cellar valve' | leaves too little",
                 // Tank, vessel, gauge and valves at four heights: what each sees.
@@ -56,7 +56,7 @@ class ScreenWordsTest {
                 // Runs of different length are not held against each other without saying so.
                 "compare orchard-lodge mill-cottage-small-vessel | (4.02 L in 3 d), less with \"orchard-lodge\" (3.14 L in 4 h). | (3.14 L)",
                 "size mill-cottage-high-street -u us"
-                        + "| The cheapest way that holds: have a reducing valve fitted and set to"
+                        + "| The cheapest way that works: have a reducing valve fitted and set to"
                         + "| 77.2 psi",
                 "size orchard-lodge-vessel | 24 L 4.98 bar 0.41 bar 76.00 EUR yes, recommended 62 of 64 | all 64 houses 35",
                 "size orchard-lodge-vessel | EN 12828, heating systems: 23.4 L, for comparison only | 23.4 L:",

@@ -16,7 +16,7 @@ class BadRichScenarioTest {
     @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
             at: 06:00, pressure: 5 bar | at: 25:00, pressure: 5 bar | 3:20 | supply.pressure[0].at: 25:00 is outside the allowed range, 00:00 to 23:59:59; midnight is 00:00
             at: 06:00, pressure: 5 bar | at: 6, pressure: 5 bar | 3:20 | supply.pressure[0].at: '6' is not a time of day; write hours and minutes: 06:30 or 18:30
-            at: 06:00, pressure: 5 bar | at: 26:00 pm, pressure: 5 bar | 3:20 | supply.pressure[0].at: 26:00 pm is no time of day
+            at: 06:00, pressure: 5 bar | at: 26:00 pm, pressure: 5 bar | 3:20 | supply.pressure[0].at: 26:00 pm is not a time of day
             pressure: 5 bar } | pressure: 50 bar } | 3:37 | supply.pressure[0].pressure: 50 bar is outside the allowed range, above 0 bar to 25 bar
             pressure: 5 bar } | presure: 5 bar } | 3:27 | supply.pressure[0].presure: is not a known key here; did you mean pressure?
             at: 23:30 | at: 06:00 | 3:3 | supply.pressure: gives two pressures for the same time of day
@@ -107,7 +107,7 @@ class BadRichScenarioTest {
             location: tank-top | location: branch | 15:44 | relief[2].location: must be tank-top for a valve that opens at a temperature
             location: tank-top | location: top | 15:44 | relief[2].location: 'top' is not one of branch, tank-top
             kind: expansion-valve | kind: group | 13:103 | relief[0].kind: 'group' is not one of relief-valve, expansion-valve, safety-group
-            kind: expansion-valve | kind: expansion-valve, location: tank-top | 13:130 | relief[0].location: must be branch for an expansion valve or a safety group, which stand on the cold inlet
+            kind: expansion-valve | kind: expansion-valve, location: tank-top | 13:130 | relief[0].location: must be branch for an expansion valve or a safety group, which sit on the cold inlet
             kind: expansion-valve | kind: safety-group | 13:103 | relief[0].kind: the check valve in a safety group closes the way to the bypass; leave supply.reducing-valve.bypass-opens out
             location: tank-top, opens-at | location: tank-top, kind: safety-group, opens-at | 15:60 | relief[2].kind: a valve that opens at a temperature is no expansion valve and no safety group, which respond to pressure only; leave opens-at or kind out
             opens-at: 99 degC | opens-at: 120 degC | 15:64 | relief[2].opens-at: 120 degC is outside the allowed range, 50 degC to 110 degC

@@ -75,7 +75,7 @@ class LogReaderTest {
             time_s,differential pressure bar|0,1|60,1|120,1!must name the columns
             time,CH1 psi,CH2 psi|6:00,1,1!there are two columns for the pressure; keep one
             time,pressure CH1|6:00,1!'ch1' is not a known unit
-            time,pressure_bar|13:00 PM,1|1:01 PM,1!before am or pm stand the hours 1 to 12
+            time,pressure_bar|13:00 PM,1|1:01 PM,1!with am or pm, hours run from 1 to 12
             time,pressure_bar|31/31/2024 06:00,1!neither a date
             time,pressure_bar|31/01/2024,1!neither a date
             """)

@@ -210,7 +210,7 @@ class PaperListTest {
     /** A unit is never guessed, and what is no reading is not taken for one. */
     @ParameterizedTest
     @CsvSource(delimiter = '!', quoteCharacter = '~', textBlock = """
-            6:45 am 78|7:00 am 80|7:10 am 102!!1:1: no unit stands beside the pressures; a highest reading of 102 only makes sense in psi
+            6:45 am 78|7:00 am 80|7:10 am 102!!1:1: the pressures have no unit; a highest reading of 102 only makes sense in psi
             6:45 am 4.2|7:00 am 5|7:10 am 6.9!!a highest reading of 6.9 only makes sense in bar
             6:45 am 25|7:00 am 25|7:10 am 25!!look at the gauge
             6:45 am 78 psi|7:00 am 5 bar|7:10 am 102!!2:1: pressures are in psi before and in bar here
@@ -218,7 +218,7 @@ class PaperListTest {
             12:30 60 psi|1:00 62 psi|1:30 64 psi!!2:1: this time is earlier than the one before
             6:45 am 78 psi|7:00 am 120F|7:10 am 80!!2:1: '120F' is not a pressure
             6:45 am 78 psi|79 psi|7:10 am 80!!2:1: '79 psi' does not begin with a time of day
-            6:45 am 78 psi|13:00 pm 79 psi|7:10 am 80!!before am or pm stand the hours 1 to 12
+            6:45 am 78 psi|13:00 pm 79 psi|7:10 am 80!!with am or pm, hours run from 1 to 12
             Sat 6:45 am 78 psi|Sun 7:00 am 80|7:10 am 80!!2:1: this reading is not within a day of the one before; write the date
             Sat 6:45 am 78 psi|Mon 5:00 am 80|7:10 am 80!!2:1: this time is earlier
             6:45 am 78 psi|7:00 am 80!!only 2 readings

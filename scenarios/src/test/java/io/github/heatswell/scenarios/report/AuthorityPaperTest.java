@@ -159,7 +159,7 @@ class AuthorityPaperTest {
                 rows);
         assertTrue(rows.matches(".*pressure 55[^;,]* \\(given within a range\\).*"), rows);
         String sure = AuthorityPaper.sure(house, VariedHouse.of(house), false, shown);
-        assertTrue(sure.contains("Given were those of supply pressure; the others are common practice"), sure);
+        assertTrue(sure.contains("These were given: supply pressure; the others are common practice"), sure);
     }
 
     /** Regression: that a size counts only once the vessels that are there are put right was said on the first sheet alone. */

@@ -32,8 +32,8 @@ class DiagnosisReportTest {
     private static final Misfit SERIOUS = new Misfit(3, 0, 0, 0, 1, 100, List.of());
     private static final Misfit NONE = new Misfit(1, 0, 0, 0, 1, 100, List.of());
     private static final String WARMTH =
-            "How warm the tank was at the first reading, nobody said: it was taken as cold, or warmer where that fits better. Give start.water"
-                    + " and run again: the answer gets surer.";
+            "How warm the tank was at the first reading is not known: it was assumed cold, or warmer where that fits better. Give start.water"
+                    + " and run again for a surer answer.";
 
     private static PressureLog.Builder log() {
         return PressureLog.builder(new double[] {0, 60, 120, 180, 240}, new double[] {4e5, 7e5, 10.3e5, 9.4e5, 9.6e5})
@@ -214,9 +214,9 @@ class DiagnosisReportTest {
                 OPEN_ENDED, log().build(), fit(Cause.LEAK, 0, 0.97, SERIOUS), fit(Cause.TRAPPED_AIR, 1, 0.03, SERIOUS));
         for (String text : List.of(report(none), page(none))) {
             assertTrue(text.contains("none explains the readings, so the weights only compare them"), text);
-            assertTrue(text.contains("The weightiest is this: water is lost"), text);
+            assertTrue(text.contains("This one fits best: water is lost"), text);
             assertFalse(text.contains("about equally"), text);
-            assertTrue(text.contains("Causes, the weightiest first"), text);
+            assertTrue(text.contains("Causes, the best fit first"), text);
             assertFalse(text.contains("ikeliest") || text.contains("closest") || text.contains("95 %"), text);
         }
         assertTrue(report(answer(OPEN_ENDED, log().build(), fit(Cause.LEAK, 0, 0.97, NONE)))

@@ -117,7 +117,7 @@ class DoubtsTest {
                         List.of(new NamedSummary("a", run, lodge.doubts()), new NamedSummary("b", run, known.doubts())))
                 .headline()
                 .text(UnitSystem.SI);
-        assertTrue(compared.endsWith(", if the values not known are as taken"), compared);
+        assertTrue(compared.endsWith(", if the unknown values are as assumed"), compared);
         assertTrue(house("supply.pressure=3 bar to 5 bar")
                 .doubts()
                 .caveat()

@@ -34,8 +34,8 @@ class DripSheetTest {
     void onlyWhatTheHouseHasIsLookedAt() {
         assertEquals(5, grid("mill-cottage").columns().size());
         assertEquals(6, grid("mill-cottage-creeping-reducer").columns().size());
-        assertFalse(grid("mill-cottage").toString().contains("gas valve"));
-        assertTrue(grid("orchard-lodge-vessel").toString().contains("gas valve"));
+        assertFalse(grid("mill-cottage").toString().contains("air valve"));
+        assertTrue(grid("orchard-lodge-vessel").toString().contains("air valve"));
     }
 
     /**

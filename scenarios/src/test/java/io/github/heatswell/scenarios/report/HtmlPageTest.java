@@ -169,7 +169,7 @@ class HtmlPageTest {
                 io.github.heatswell.scenarios.report.Document.of("Bare", "", List.of(), List.of(empty), shown));
         assertSound(text);
         assertEquals(1, Pages.elements(Pages.parsed(text), "h2").size());
-        assertTrue(text.contains("met no hazard"));
+        assertTrue(text.contains("found no hazard"));
         assertTrue(text.contains("Never plug, cap or downsize a relief valve"));
     }
 
@@ -180,7 +180,7 @@ class HtmlPageTest {
         assertTrue(alarm > 0 && alarm < page.indexOf("<strong>WARNING</strong> Working pressure exceeded"));
         assertTrue(page.indexOf("WARNING") < page.indexOf("<li>Hot water scalds."));
         assertTrue(page.contains("reaches 16\u00a0bar. A tank"));
-        assertFalse(page.contains("met no hazard"));
+        assertFalse(page.contains("found no hazard"));
     }
 
     @Test

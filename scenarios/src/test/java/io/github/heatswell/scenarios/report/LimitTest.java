@@ -57,7 +57,7 @@ class LimitTest {
         Scenario ridge = Catalogue.read("ridge-house").with(List.of(Change.of("relief[0].opens=155psi")));
         ResultFolder.at(folder).write(Results.of(ridge, ridge.simulation().run(), UnitSystem.US));
         String page = Files.readString(folder.resolve("report.html"));
-        assertTrue(page.contains("The simulation met no hazard. This is true of the model"), page);
+        assertTrue(page.contains("The simulation found no hazard. This is true of the model"), page);
         assertFalse(page.contains("did not go above the working pressure"), page);
         Scenario cottage = Catalogue.read("tannery-yard");
         ResultFolder.at(folder).write(Results.of(cottage, cottage.simulation().run(), UnitSystem.SI));

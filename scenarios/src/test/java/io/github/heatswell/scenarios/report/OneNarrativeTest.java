@@ -111,7 +111,7 @@ class OneNarrativeTest {
             "the run ends early: ",
             "Of the mass that moved %.0e is unaccounted for, of the energy %.0e; a sound run stays below %.0e. The",
             "The relief valve stays as it is: same place, same setting, same size, its outlet open and leading where",
-            "Before the heater is switched on: the tank is full, the relief valve's lever has been tried as its maker",
+            "Before the heater is switched on: the tank is full, the relief valve's lever has been tested as its",
             "The pressure rises by ",
             "The water reaches ",
             " the relief valve opens,",

@@ -111,7 +111,7 @@ class OwnersQuestionTest {
         Scenario house = Catalogue.read("orchard-lodge-vessel")
                 .with(List.of(new Change("vessel.precharge", "3.9 bar to 4.1 bar")));
         RunSummary run = house.simulation().run().summary();
-        assertEquals("Not with the values taken: with them the valve stays shut.", said(house, run, EXPANSION));
+        assertEquals("Not with the values assumed: with them the valve stays shut.", said(house, run, EXPANSION));
         assertFalse(said(house, run, DRY).contains("as described"));
     }
 }

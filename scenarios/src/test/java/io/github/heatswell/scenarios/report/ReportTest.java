@@ -47,7 +47,7 @@ class ReportTest {
                 report,
                 "  Run  27 min 12 s  ended by the hazard",
                 "  Relief set  none  no relief valve is described",
-                "  Tank limit  8 bar  working pressure: passed by 8 bar");
+                "  Tank limit  8 bar  working pressure: exceeded by 8 bar");
     }
 
     @Test
@@ -68,11 +68,12 @@ class ReportTest {
         assertLines(
                 report,
                 "  Drawn  353 L  hot water, 69 draws",
-                "  Delivered  17.5 kWh  heat at the taps, counted from cold water",
-                "  Leaked  389 L  by taps that drip and other leaks");
+                "  Delivered  17.5 kWh  heat at the taps, above cold water",
+                "  Leaked  389 L  through dripping taps and other leaks");
         assertLines(report("kiln-house-blocked", UnitSystem.SI), "  Relieved  0 L  T&P valve, which is blocked");
         assertLines(
-                report("mill-cottage-worn-seat", UnitSystem.SI), "  Relieved  21 L  safety valve, by its worn seat");
+                report("mill-cottage-worn-seat", UnitSystem.SI),
+                "  Relieved  21 L  safety valve, through its worn seat");
         assertLines(report("tannery-yard-bypass", UnitSystem.SI), "  Went back  2.61 L  to the mains");
     }
 
@@ -132,7 +133,7 @@ class ReportTest {
     void theLowestSetPressureIsTheOneThatIsReachedFirst() {
         assertLines(report("beacon-tower", UnitSystem.SI), "  Relief set  7.5 bar  cellar valve: 0.06 bar left");
         String birch = report("birch-street-day", UnitSystem.US).replaceAll("\\s+", " ");
-        assertTrue(birch.contains("Relief set 152.2 psi T&P valve, as seen at the drain cock:"), birch);
+        assertTrue(birch.contains("Relief set 152.2 psi T&P valve, as seen at the drain valve:"), birch);
     }
 
     /** A run that nobody set the length of was not asked for. */

@@ -32,8 +32,8 @@ class UnknownsTest {
         String text = report(unknown);
         assertTrue(
                 text.contains(
-                        "Caution: The precharge of the expansion tank is not known. At 37.5 psi, taken in its place, it would"
-                                + " lie below the"),
+                        "Caution: The precharge of the expansion tank is not known. At 37.5 psi, assumed instead, it would"
+                                + " be below the"),
                 text);
         assertTrue(text.contains("measure the precharge with a tire gauge"), text);
         assertFalse(text.contains("The expansion tank is charged to"), text);
@@ -45,7 +45,7 @@ class UnknownsTest {
     @Test
     void theHoursOfATestAreNoTimesOfDay() {
         Scenario house = Catalogue.read("orchard-lodge-vessel");
-        String said = "The hours of the draws are those of a test (US test pattern, medium use)";
+        String said = "The draw times are those of a test (US test pattern, medium use)";
         assertTrue(report(house.with(List.of(Change.of("draws=us-medium")))).contains(said));
         assertFalse(report(house.with(List.of(Change.of("draws=eu-m")))).contains("hours of the draws"));
     }

@@ -80,7 +80,7 @@ class LessonReaderTest {
                         + " never-plug, gas-valve, overheated, tp-valve; did you mean never-plug?",
                 "from-memory | remembered | a-lesson:26:46: standing: 'remembered' is not known here; there are seen,"
                         + " second-hand, from-memory, given",
-                "{ e: | { z: | a-lesson:23:65: 'z' is explained but does not stand in 'Some words here'",
+                "{ e: | { z: | a-lesson:23:65: 'z' is explained but not used in 'Some words here'",
                 "of: lodge | of: lodje | a-lesson:9:9: 'lodje' is no house of this lesson; there are lodge; did you mean"
                         + " lodge?",
                 "peak(lodge) | peek(lodge) | a-lesson:12:10: twice: 'peek' is no figure known here; did you mean peak?",
