@@ -245,23 +245,22 @@ final class SizingStory {
         return several() ? " beside the " + house.vessels().size() + " present" : "";
     }
 
+    /** What can be had comes first; a size that is not on sale says only why. */
     private void noneOnSale(List<Statement> said) {
         SizingResult.Vessel least = sizing.smallest().orElseThrow();
-        said.add(plain(one("It takes a") + " vessel of at least ")
-                .then(volume(least.volume()))
-                .then(beside() + ", precharged to ")
-                .then(gauge(least.precharge(), atmosphere))
-                .then(", to stay within the limit of ")
-                .then(limit()));
-        double room = sizing.target().gauge() - sizing.supplyStatic().gauge(atmosphere);
-        if (room < SMALL_ROOM * sizing.target().gauge()) {
-            said.add(plain("It is that large because the supply, at its highest, leaves only ")
-                    .then(new Measure(Measure.Kind.PRESSURE_DIFFERENCE, room))
-                    .then(" below the limit."));
-        }
-        said.add(plain(
-                "No size on the list is large enough. Two vessels side by side act as one of their joint volume."));
+        said.add(plain("No " + (several() ? "one more " : "") + "vessel on the list" + beside()
+                        + " is large enough to stay within the limit of ")
+                .then(limit())
+                .then(" at the present supply"));
         said.add(lower().orElse(plain("A lower supply pressure makes it smaller.")));
+        double room = sizing.target().gauge() - sizing.supplyStatic().gauge(atmosphere);
+        Statement size = plain("As it is, it would take a vessel of at least ").then(volume(least.volume()));
+        said.add(
+                room < SMALL_ROOM * sizing.target().gauge()
+                        ? size.then(", for the supply at its highest leaves only ")
+                                .then(new Measure(Measure.Kind.PRESSURE_DIFFERENCE, room))
+                                .then(" below the limit.")
+                        : size.then(", or several side by side of that joint volume."));
     }
 
     private void noVesselCan(List<Statement> said) {

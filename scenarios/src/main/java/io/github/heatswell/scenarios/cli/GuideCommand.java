@@ -52,10 +52,15 @@ final class GuideCommand implements CliCommand {
                 int status = CommandFactory.led(console, next::add).execute(all.toArray(String[]::new));
                 return new Guide.Done(status, next.stream().findFirst());
             });
+            List<String> next = new ArrayList<>(ended.next());
             if (ended.ending() != Outcome.Ending.FINISHED) {
-                List<String> again = new ArrayList<>(List.of("guide", "-o", house.toString()));
-                again.addAll(units);
-                console.print(NextLine.of(again.toArray(String[]::new)));
+                next.addAll(List.of("guide", "-o", house.toString()));
+                Optional.ofNullable(request.option(InterviewCommand.RESULTS, (Path) null))
+                        .ifPresent(results -> next.addAll(List.of("-r", results.toString())));
+            }
+            if (!next.isEmpty()) {
+                next.addAll(units);
+                console.print(NextLine.of(next.toArray(String[]::new)));
             }
             return status(ended, console);
         } catch (OutputException e) {

@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.interview;
 
 import io.github.heatswell.narrative.SizeAdvice.LowerSupply;
+import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.scenarios.interview.Answers.Answer;
 import io.github.heatswell.scenarios.interview.Interview.Outcome;
@@ -194,7 +195,7 @@ public final class Guide {
             Outcome described = Interview.hold(house, units, in, out);
             if (described.ending() != Outcome.Ending.FINISHED
                     || !described.file().equals(house)) {
-                return new Ending(described.ending(), 0);
+                return new Ending(described.ending(), 0, List.of());
             }
         }
         Notes notes = kept(house).notes().orElseGet(() -> Notes.in(""));
@@ -206,17 +207,20 @@ public final class Guide {
      *
      * @param ending finished, left, or at the end of the input
      * @param status the exit status of the last command; not 0 where it has to be put right before the guide goes on
+     * @param next the words of the command that comes after the whole job; none where the guide is to be carried on
      */
-    public record Ending(Outcome.Ending ending, int status) {
+    public record Ending(Outcome.Ending ending, int status, List<String> next) {
 
         /**
          * Checks that everything is there.
          *
          * @param ending how it ended
          * @param status the exit status of the last command
+         * @param next the words of the command that comes after the whole job
          */
         public Ending {
             Objects.requireNonNull(ending, "ending");
+            next = List.copyOf(next);
         }
     }
 
@@ -259,12 +263,12 @@ public final class Guide {
             }
             if (way == Way.DONE) {
                 kept.remove();
-                return new Ending(Outcome.Ending.FINISHED, status);
+                return new Ending(Outcome.Ending.FINISHED, status, after());
             }
             if (way == Way.ON && i + 1 == steps.length) {
                 kept.remove();
                 close();
-                return new Ending(Outcome.Ending.FINISHED, status);
+                return new Ending(Outcome.Ending.FINISHED, status, after());
             }
             if (way == Way.ON) {
                 at = at == steps[i] ? steps[i + 1] : at;
@@ -272,7 +276,7 @@ public final class Guide {
                 way = goOn();
             }
             if (way != Way.ON) {
-                return new Ending(way == Way.LEFT ? Outcome.Ending.LEFT : Outcome.Ending.ENDED, status);
+                return new Ending(way == Way.LEFT ? Outcome.Ending.LEFT : Outcome.Ending.ENDED, status, List.of());
             }
         }
     }
@@ -370,12 +374,23 @@ public final class Guide {
         return Path.of("heatswell-out", name(house) + ending).toString();
     }
 
+    /** What the last command says comes next, about the house with its vessel. */
+    private List<String> after() {
+        return next.map(step -> about(step.command(), step.changes())).orElse(List.of());
+    }
+
+    /** A command about the house with its vessel, as far as that is known, and with something changed. */
+    private List<String> about(String command, List<Change> changes) {
+        Map<String, String> set = new LinkedHashMap<>(at.compareTo(Step.BUY) > 0 ? values() : Map.of());
+        changes.forEach(change -> set.put(change.field(), change.value()));
+        List<String> words = new ArrayList<>(List.of(command, house.toString()));
+        set.forEach((field, value) -> words.addAll(List.of("--set", field + "=" + value)));
+        return words;
+    }
+
     /** Runs a command about the house with its vessel, as far as that is known. */
     private Way run(String command, String... more) {
-        List<String> words = new ArrayList<>(List.of(command, house.toString()));
-        if (at.compareTo(Step.BUY) > 0) {
-            values().forEach((field, value) -> words.addAll(List.of("--set", field + "=" + value)));
-        }
+        List<String> words = about(command, List.of());
         words.addAll(List.of(more));
         Done done = commands.apply(words);
         status = done.status();

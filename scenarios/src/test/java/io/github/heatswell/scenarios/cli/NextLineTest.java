@@ -140,7 +140,7 @@ class NextLineTest {
                         folder.resolve("results").toString());
         assertEquals(0, status, out.toString());
         assertTrue(out.toString().contains("The relief valve opens after 10 min 16 s"), out.toString());
-        assertEquals("Next: heatswell guide -o " + house, last(out.toString()));
+        assertEquals("Next: heatswell guide -o " + house + " -r " + folder.resolve("results"), last(out.toString()));
         assertEquals(
                 1,
                 out.toString().lines().filter(line -> line.startsWith("Next: ")).count(),

@@ -74,7 +74,12 @@ class GuideTest {
 
     @Test
     void theJobIsDoneInOneSitting() throws IOException {
-        assertEquals(new Guide.Ending(Ending.FINISHED, 0), lead(0, WHOLE));
+        next.put("outlook", NextStep.to("run"));
+        Guide.Ending ending = lead(0, WHOLE);
+        assertEquals(Ending.FINISHED, ending.ending());
+        assertEquals(
+                List.of("run", house.toString(), "--set", "vessel.volume=18 L", "--set", "vessel.precharge=4 bar"),
+                ending.next());
         assertEquals(JOB, ran);
         assertTrue(said.contains("Step 1 of 7. ") && said.contains("Step 7 of 7. "), said);
         assertFalse(Files.exists(folder.resolve("my-house.guide.txt")));
@@ -313,8 +318,8 @@ class GuideTest {
 
     @Test
     void whatMustBePutRightHoldsItsStep() throws IOException {
-        assertEquals(new Guide.Ending(Ending.LEFT, 3), lead(3, WHOLE));
-        assertEquals(new Guide.Ending(Ending.LEFT, 3), lead(3, WHOLE));
+        assertEquals(new Guide.Ending(Ending.LEFT, 3, List.of()), lead(3, WHOLE));
+        assertEquals(new Guide.Ending(Ending.LEFT, 3, List.of()), lead(3, WHOLE));
         assertEquals(List.of("run HOUSE", "run HOUSE"), ran);
         assertTrue(said.contains("Fix this first"), said);
     }
