@@ -280,26 +280,34 @@ final class BalanceAudit {
             double[] halfway = new double[y.length];
             for (int i = 0; i < pieces; i++) {
                 System.arraycopy(y, 0, halfway, 0, y.length);
-                pressFrom(y, halfway, modes, step / pieces / 2, overTop / pieces / 2);
-                pressFrom(halfway, y, modes, step / pieces, overTop / pieces);
+                findChange(y, modes, step / pieces, overTop / pieces);
+                addChange(halfway, 0.5);
+                findChange(halfway, modes, step / pieces, overTop / pieces);
+                addChange(y, 1);
             }
         }
 
-        /** Moves a state by a step (Pa) as it would move at another one. */
-        private void pressFrom(double[] at, double[] y, Modes modes, double step, double overTop) {
-            double p = at[StateVector.PRESSURE];
-            prepare(at, modes);
+        /** Works out what a step (Pa) would change in a state, to first order. */
+        private void findChange(double[] y, Modes modes, double step, double overTop) {
+            double p = y[StateVector.PRESSURE];
+            prepare(y, modes);
             double in = column.press(step, overTop, cold.enthalpy(), probe, vector.lowest);
             double port = (in > 0 ? cold.enthalpy() : column.bottomEnthalpy()) - referenceEnthalpy;
+            probe[StateVector.PRESSURE] = step;
+            probe[StateVector.CARRIED] =
+                    in * port - column.heatOut(overTop, referenceEnthalpy) - p * column.roomRate(step);
+        }
+
+        /** Adds a part (-) of the change last found to a state. */
+        private void addChange(double[] y, double part) {
+            y[StateVector.PRESSURE] += part * probe[StateVector.PRESSURE];
+            y[StateVector.CARRIED] += part * probe[StateVector.CARRIED];
             for (int i = vector.lowest; i <= vector.highest; i++) {
-                y[i] += probe[i];
+                y[i] += part * probe[i];
             }
             for (HotPipe pipe : plant.hotPipes) {
-                y[pipe.temperature] += probe[pipe.temperature];
+                y[pipe.temperature] += part * probe[pipe.temperature];
             }
-            y[StateVector.CARRIED] +=
-                    in * port - column.heatOut(overTop, referenceEnthalpy) - p * column.roomRate(step);
-            y[StateVector.PRESSURE] += step;
         }
     }
 }
