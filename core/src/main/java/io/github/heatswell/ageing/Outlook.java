@@ -39,7 +39,7 @@ public final class Outlook {
     private static final Duration MIN_RUN = Duration.ofDays(1);
 
     private static final Duration MAX_RUN = Duration.ofDays(3);
-    private static final Limits SWING = Limits.between("street-swing", 0, 10e5);
+    private static final Limits SWING = Limits.between("mains-swing", 0, 10e5);
     private static final Limits LARGER = Limits.between("larger", 0.1e-3, 5);
 
     private final HotWaterSystem house;

@@ -47,7 +47,7 @@ final class Seasons {
             supply(mainsSwing / 2);
             supply(-mainsSwing / 2);
         } catch (IllegalArgumentException refused) {
-            throw new IllegalArgumentException("street-swing: with it, the mains' " + refused.getMessage(), refused);
+            throw new IllegalArgumentException("mains-swing: with it, the mains' " + refused.getMessage(), refused);
         }
     }
 

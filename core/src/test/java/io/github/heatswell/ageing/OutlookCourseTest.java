@@ -125,7 +125,7 @@ class OutlookCourseTest {
                 Arguments.of("larger: 5001 L is outside the allowed range, 0.1 L to 5000 L", (Executable)
                         () -> builder.larger(List.of(VolumeUnit.LITRE.toSi(5_001)))),
                 Arguments.of("larger: 0.05 L", (Executable) () -> builder.larger(List.of(0.05e-3))),
-                Arguments.of("street-swing: -0.1 bar", (Executable) () -> builder.mainsSwing(-0.1e5)));
+                Arguments.of("mains-swing: -0.1 bar", (Executable) () -> builder.mainsSwing(-0.1e5)));
     }
 
     @ParameterizedTest

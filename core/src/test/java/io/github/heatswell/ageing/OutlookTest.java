@@ -354,14 +354,14 @@ class OutlookTest {
         refused(() -> Outlook.builder(house, RUN).years(41), "years: 41 is outside the allowed range, 1 to 40");
         refused(
                 () -> Outlook.builder(house, RUN).mainsSwing(11e5),
-                "street-swing: 11 bar is outside the allowed range, 0 bar to 10 bar");
+                "mains-swing: 11 bar is outside the allowed range, 0 bar to 10 bar");
         refused(() -> Outlook.builder(house, Duration.ZERO), "run: PT0S must be above 0");
         refused(
                 () -> Outlook.builder(isolated, RUN).build(),
                 "vessel: the house has no intact expansion vessel, so" + " there is no precharge to lose");
         refused(
                 () -> Outlook.builder(weakMains, RUN).mainsSwing(2e5).build(),
-                "street-swing: with it, the mains' pressure: -0.6 bar is outside the allowed range, above 0 bar to 25 bar");
+                "mains-swing: with it, the mains' pressure: -0.6 bar is outside the allowed range, above 0 bar to 25 bar");
     }
 
     private static void refused(Executable wrong, String message) {

@@ -126,6 +126,6 @@ class SeasonsTest {
         Seasons seasons = new Seasons(house(1), swing);
         String message =
                 assertThrows(IllegalArgumentException.class, seasons::check).getMessage();
-        assertTrue(message.startsWith("street-swing: with it, the mains' "), message);
+        assertTrue(message.startsWith("mains-swing: with it, the mains' "), message);
     }
 }

@@ -36,8 +36,8 @@ public final class Catalogue {
                             "mill-cottage-dripping-tap",
                             "mill-cottage-worn-seat",
                             "mill-cottage-stuck-open",
-                            "mill-cottage-night-street",
-                            "mill-cottage-high-street",
+                            "mill-cottage-night-mains",
+                            "mill-cottage-high-mains",
                             "mill-cottage-creeping-reducer",
                             "mill-cottage-thermostat")),
             new Topic(
@@ -48,7 +48,7 @@ public final class Catalogue {
                             "ford-house-shut-off",
                             "tannery-yard",
                             "tannery-yard-bypass",
-                            "tannery-yard-bypass-high-street",
+                            "tannery-yard-bypass-high-mains",
                             "heron-hill-year")),
             new Topic(
                     "What does a vessel do?",

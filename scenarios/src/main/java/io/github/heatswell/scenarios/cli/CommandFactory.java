@@ -157,8 +157,9 @@ public final class CommandFactory {
         }
 
         @Override
-        public int execute(String... arguments) {
+        public int execute(String... typed) {
             try {
+                String[] arguments = asOption(typed);
                 List<Name> all = List.of(Name.values());
                 int named = arguments.length > 0 ? NAMES.indexOf(arguments[0]) : -1;
                 prepare(named < 0 ? all : List.of(all.get(named)));
@@ -166,6 +167,12 @@ public final class CommandFactory {
             } catch (RuntimeException | Error e) {
                 return ErrorMessages.failed(this, e);
             }
+        }
+
+        /** {@code help size} means {@code size --help}. */
+        private static String[] asOption(String... typed) {
+            boolean help = typed.length > 0 && typed[0].equals("help");
+            return !help ? typed : typed.length > 1 ? new String[] {typed[1], "--help"} : new String[] {"--help"};
         }
 
         /** Creates subcommands; settings apply only to those that exist when they are set. */

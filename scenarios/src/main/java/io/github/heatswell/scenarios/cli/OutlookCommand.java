@@ -27,7 +27,7 @@ final class OutlookCommand implements ScenarioCommand {
 
     private static final String YEARS = "--years";
     private static final String FADE = "--fade";
-    private static final String MAINS_SWING = "--street-swing";
+    private static final String MAINS_SWING = "--mains-swing";
     private static final int USUAL_YEARS = 10;
 
     private static final String RANGE = " to ";

@@ -48,7 +48,7 @@ final class ReadingsCommand implements CliCommand {
                     yield ExitStatus.BAD_INPUT;
                 }
                 case OBSTRUCTED -> {
-                    console.complain(file + ": holds something else than readings; choose another --out");
+                    console.complain(file + ": holds something other than readings; choose another --out");
                     yield ExitStatus.BAD_INPUT;
                 }
             };

@@ -502,7 +502,7 @@ public final class Guide {
     private Outcome.Ending typeIn(Path list) throws OutputException {
         Outcome.Ending ending = new ReadingsTalk(dialogue, list).hold();
         if (ending == Outcome.Ending.OBSTRUCTED) {
-            dialogue.say(list + " holds something else than readings; rename it first.");
+            dialogue.say(list + " holds something other than readings; rename it first.");
         }
         return ending;
     }
@@ -591,11 +591,11 @@ public final class Guide {
                         "Reducing valve set to",
                         AnswerKind.Quantity.of(Kind.PRESSURE, new Choice("3.5 bar", "50 psi"))
                                 .orNone("if that is not done yet"))
-                .asks("The sizing advises to have " + fitting().set(cure.get())
+                .asks("The sizing says to have " + fitting().set(cure.get())
                         + ". Is that done, and what does a gauge downstream of it read?")
                 .find(
                         "read the gauge while a little water runs.",
-                        "The size and the charge of the vessel go with this supply. Whoever keeps the valve as it is types"
+                        "The size and the charge of the vessel depend on this supply. If you keep the valve as it is, type"
                                 + " what it is set to now.")
                 .ifUnknown(Unknown.leftOut("the guide waits until it is"))
                 .build();
@@ -605,7 +605,7 @@ public final class Guide {
         }
         String value = interviewer.answers().to(question).map(Answer::value).orElse("");
         if (value.isEmpty() || value.equals(AnswerKind.Quantity.NONE)) {
-            say("Have that done first: the size and the charge of the vessel go with it. The guide carries on here.");
+            say("Have that done first: the size and the charge of the vessel depend on it. The guide carries on here.");
             return Way.LEFT;
         }
         if (cure.get().supply().fitted()) {

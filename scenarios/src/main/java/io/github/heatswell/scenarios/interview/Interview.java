@@ -130,7 +130,7 @@ public final class Interview {
         dialogue.say("for the previous question", "  back  ", "        ");
         dialogue.say("to leave; your answers are kept", "  quit  ", "        ");
         dialogue.blankLine();
-        dialogue.say("Only read and measure. Hot water scalds. Never plug, cap or downsize a relief valve. Turn the"
+        dialogue.say("Just read and measure. Hot water scalds. Never plug, cap or downsize a relief valve. Turn the"
                 + " heater off and let it cool before any work. Local code and a licensed professional have the"
                 + " last word.");
     }

@@ -72,8 +72,8 @@ final class PageMethods {
                 "Causes",
                 "The described house is changed by one cause at a time, and the simulation is fitted to the readings by least"
                         + " squares. The Bayesian information criterion (Schwarz, Annals of Statistics 6, 1978; from memory)"
-                        + " weighs goodness of fit against the number of free parameters. Several faults at once are"
-                        + " not looked for."));
+                        + " weighs goodness of fit against the number of free parameters. It does not look for several"
+                        + " faults at once."));
         notes.add(List.of(
                 "Treated as uncertain",
                 "Every cause may have a supply pressure, a heating rate and a thermostat a little off the description, a sound"
@@ -83,7 +83,7 @@ final class PageMethods {
                         + " too."));
         notes.add(List.of(
                 "Intervals",
-                "They apply to the cause they are listed with. Of 166 numbers of simulated logs whose cause was known, 162 lay"
+                "They apply to the cause they are listed with. Of 166 numbers of simulated logs whose cause was known, 162 were"
                         + " inside."));
         notes.add(version());
         return section(notes);

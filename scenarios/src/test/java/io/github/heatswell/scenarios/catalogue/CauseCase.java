@@ -24,8 +24,8 @@ record CauseCase(String name, String scenario, CauseFigures figures) {
                 of("expansion; vessel charged too high", "mill-cottage-overcharged-vessel"),
                 of("worn seat", "mill-cottage-worn-seat"),
                 of("valve stuck open", "mill-cottage-stuck-open"),
-                of("high mains pressure at night", "mill-cottage-night-street"),
-                of("supply above the set pressure", "mill-cottage-high-street"),
+                of("high mains pressure at night", "mill-cottage-night-mains"),
+                of("supply above the set pressure", "mill-cottage-high-mains"),
                 of("creeping reducing valve", "mill-cottage-creeping-reducer"),
                 of("thermostat stuck", "mill-cottage-thermostat"));
     }

@@ -80,7 +80,7 @@ class DripOutcomeTest {
 
     @Test
     void aHighMainsOpensTheValveAtNightWithoutHeating() {
-        RunResult result = run("mill-cottage-night-street");
+        RunResult result = run("mill-cottage-night-mains");
         assertEquals(3, count(result, Event.Kind.RELIEF_OPENED));
         result.events().stream()
                 .filter(event -> event.kind() == Event.Kind.RELIEF_OPENED)
@@ -93,7 +93,7 @@ class DripOutcomeTest {
 
     @Test
     void aSupplyAboveTheReliefSetRunsAllTheTime() {
-        RunResult result = run("mill-cottage-high-street");
+        RunResult result = run("mill-cottage-high-mains");
         assertEquals(7.3, lowest(result), 1e-6);
         assertEquals(0, count(result, Event.Kind.RELIEF_RESEATED));
         assertTrue(relieved(result) > 10_000);

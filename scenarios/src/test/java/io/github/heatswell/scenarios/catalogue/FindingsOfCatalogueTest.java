@@ -32,8 +32,8 @@ class FindingsOfCatalogueTest {
             mill-cottage-dripping-tap        | expansion-control-missing dripping-hides-expansion scald-without-mixing-valve temperature-relief-missing
             mill-cottage-worn-seat           | relief-valve-seat-leaks scald-without-mixing-valve temperature-relief-missing relief-water-loss
             mill-cottage-stuck-open          | relief-valve-stuck-open scald-without-mixing-valve temperature-relief-missing relief-water-loss
-            mill-cottage-night-street        | static-pressure-high supply-opens-relief-valve scald-without-mixing-valve temperature-relief-missing relief-water-loss
-            mill-cottage-high-street         | static-pressure-high supply-opens-relief-valve scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            mill-cottage-night-mains        | static-pressure-high supply-opens-relief-valve scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            mill-cottage-high-mains         | static-pressure-high supply-opens-relief-valve scald-without-mixing-valve temperature-relief-missing relief-water-loss
             mill-cottage-creeping-reducer    | reducing-valve-creeps precharge-above-static peak-above-code-limit scald-without-mixing-valve temperature-relief-missing relief-water-loss
             mill-cottage-thermostat          | relief-valve-opened-by-heat thermostat-stuck scald-without-mixing-valve relief-water-loss
             ferry-cottage                    | scald-without-mixing-valve temperature-relief-missing expansion-returns-to-street
@@ -41,7 +41,7 @@ class FindingsOfCatalogueTest {
             ford-house-shut-off              | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss
             tannery-yard                     | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss
             tannery-yard-bypass              | expansion-returns-to-street peak-near-relief scald-without-mixing-valve temperature-relief-missing
-            tannery-yard-bypass-high-street  | bypass-opens-too-late peak-above-code-limit scald-without-mixing-valve temperature-relief-missing relief-water-loss
+            tannery-yard-bypass-high-mains  | bypass-opens-too-late peak-above-code-limit scald-without-mixing-valve temperature-relief-missing relief-water-loss
             heron-hill-year                  | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss
             orchard-lodge-vessel             | peak-above-code-limit peak-near-relief stored-too-cool scald-without-mixing-valve temperature-relief-missing
             orchard-lodge-lost-charge        | precharge-below-static peak-above-code-limit stored-too-cool scald-without-mixing-valve temperature-relief-missing relief-water-loss

@@ -59,7 +59,7 @@ class SupplyOutcomeTest {
 
     @Test
     void aBypassSavesNothingUnderAMainsAboveTheReliefSet() {
-        RunResult result = run("tannery-yard-bypass-high-street");
+        RunResult result = run("tannery-yard-bypass-high-mains");
         assertEquals(0, count(result, Event.Kind.BYPASS_OPENED));
         assertEquals(0, result.totals().returned());
         assertEquals(relieved(run("tannery-yard")), relieved(result), 0.01);

@@ -133,7 +133,7 @@ class SupplyTableTest {
 
     /** The house after the advice was followed is one whose vessel is large enough, by the same question. */
     @ParameterizedTest
-    @ValueSource(strings = {"mill-cottage-high-street", "tannery-yard", "orchard-lodge"})
+    @ValueSource(strings = {"mill-cottage-high-mains", "tannery-yard", "orchard-lodge"})
     void whoeverFollowsTheAdviceIsToldThatItIsEnough(String name) {
         Scenario scenario = Catalogue.read(name);
         LowerSupply lower =

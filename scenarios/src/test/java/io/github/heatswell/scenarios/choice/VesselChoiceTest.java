@@ -119,7 +119,7 @@ class VesselChoiceTest {
 
     @Test
     void whereTheSupplyIsTooHighItSaysToLowerIt() {
-        VesselAnswer answer = answer("mill-cottage-high-street");
+        VesselAnswer answer = answer("mill-cottage-high-mains");
         assertEquals(SizingResult.Outcome.NO_VESSEL_CAN, answer.sizing().outcome());
         assertTrue(answer.sizing().lowerSupplyTo().isPresent());
         assertEquals(Optional.empty(), answer.proposed());

@@ -27,6 +27,8 @@ class CommandLineTest {
     @ParameterizedTest
     @CsvSource({
         "--help, help.txt",
+        "help, help.txt",
+        "help size, help-size.txt",
         "run --help, help-run.txt",
         "compare --help, help-compare.txt",
         "size --help, help-size.txt",

@@ -110,7 +110,7 @@ class OutlookCommandTest {
     /** Regression: a vessel was to be found that the sizing says does not exist, and a valve that always runs was to run less. */
     @ParameterizedTest
     @CsvSource({
-        "mill-cottage-high-street, lowered by a reducing valve first",
+        "mill-cottage-high-mains, lowered by a reducing valve first",
         "mill-cottage-stuck-open, Have it replaced first"
     })
     void noVesselIsPromisedWhereNoneHelps(String name, String first) {
@@ -125,7 +125,7 @@ class OutlookCommandTest {
     /** Regression: one in twenty was said to drip at once, and then half at once. */
     @Test
     void halfAtOnceIsSaidOnce() {
-        String out = Outcome.execute("outlook", "mill-cottage-night-street", "-y", "1", "-o", folder.toString())
+        String out = Outcome.execute("outlook", "mill-cottage-night-mains", "-y", "1", "-o", folder.toString())
                 .out()
                 .replaceAll("\\s+", " ");
         assertTrue(out.contains("half at once") && !out.contains("one in twenty at once"), out);
@@ -229,8 +229,8 @@ class OutlookCommandTest {
             orchard-lodge-vessel --years 41         | heatswell: Invalid value for option '--years': '41' is not a number of years from 1 to 40
             orchard-lodge-vessel --fade 8           | heatswell: Invalid value for option '--fade': '8' has no unit; a ratio is given in %
             orchard-lodge-vessel --fade 900%        | heatswell: Invalid value for option '--fade': fade in a year: 900 % is outside the allowed range, 0 % to 500 %
-            orchard-lodge-vessel --street-swing 11bar | orchard-lodge-vessel: cannot look ahead: street-swing: 11 bar is outside the allowed range, 0 bar to 10 bar
-            orchard-lodge-vessel --street-swing 9bar | orchard-lodge-vessel: cannot look ahead: street-swing: with it, the mains' pressure: -0.3 bar is outside the allowed range, above 0 bar to 25 bar
+            orchard-lodge-vessel --mains-swing 11bar | orchard-lodge-vessel: cannot look ahead: mains-swing: 11 bar is outside the allowed range, 0 bar to 10 bar
+            orchard-lodge-vessel --mains-swing 9bar | orchard-lodge-vessel: cannot look ahead: mains-swing: with it, the mains' pressure: -0.3 bar is outside the allowed range, above 0 bar to 25 bar
             """)
     void badQuestionsSayWhatIsWrong(String arguments, String complaint) throws IOException {
         Outcome outcome = Outcome.execute(("outlook " + arguments + " -o " + folder).split(" "));

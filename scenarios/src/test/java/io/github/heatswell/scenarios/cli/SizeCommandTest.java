@@ -90,7 +90,7 @@ class SizeCommandTest {
     @ParameterizedTest
     @CsvSource({
         "orchard-lodge, 0, in US",
-        "mill-cottage-high-street, 0, have a reducing valve fitted and set to",
+        "mill-cottage-high-mains, 0, have a reducing valve fitted and set to",
         "ferry-cottage, 0, No vessel is needed",
         "quarry-row, 3, HAZARD as it is",
         "tannery-yard, 0, A vessel of"

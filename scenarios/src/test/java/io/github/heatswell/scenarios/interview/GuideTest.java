@@ -151,7 +151,7 @@ class GuideTest {
                 lead(0, List.of("50 psi", "1 gal", "back", "3 gal", "", "back", "3 gal", "", "dk", "54.4 psi", "", ""));
         String all = flat();
         assertEquals(Ending.FINISHED, ending.ending(), all);
-        assertTrue(all.contains("The sizing advises to have the reducing valve set to "), all);
+        assertTrue(all.contains("The sizing says to have the reducing valve set to "), all);
         assertTrue(all.contains("charge it to 54.4 psi") || all.contains("charge it to 3.75 bar"), all);
         assertFalse(all.contains("79.4 psi") || all.contains("5.47 bar"), all);
         assertTrue(

@@ -66,7 +66,7 @@ class DripSheetTest {
     @ParameterizedTest
     @CsvSource({
         "mill-cottage, 1, true, false",
-        "mill-cottage-night-street, 2, false, true",
+        "mill-cottage-night-mains, 2, false, true",
         "mill-cottage-worn-seat, 3, true, true"
     })
     void thePaperIsWetAsInTheRuns(String name, int column, boolean heating, boolean night) {

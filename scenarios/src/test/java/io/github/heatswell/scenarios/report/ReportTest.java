@@ -79,8 +79,7 @@ class ReportTest {
 
     @Test
     void aValveThatRunsOnFedWaterIsSaidTo() {
-        for (String name :
-                List.of("mill-cottage-high-street", "mill-cottage-stuck-open", "mill-cottage-night-street")) {
+        for (String name : List.of("mill-cottage-high-mains", "mill-cottage-stuck-open", "mill-cottage-night-mains")) {
             assertTrue(report(name, UnitSystem.SI).contains("The valve runs on water fed by the supply"), name);
         }
         for (String name : List.of("mill-cottage", "orchard-lodge", "tannery-yard")) {
@@ -92,8 +91,8 @@ class ReportTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             mill-cottage              | heating | Yes, as described: the heated water has nowhere else to go. The relief valve opens
-            mill-cottage-night-street | heating | No: in the house as described something else makes it run.
-            mill-cottage-night-street | night   | The supply, as described: it opens the valve by itself.
+            mill-cottage-night-mains | heating | No: in the house as described something else makes it run.
+            mill-cottage-night-mains | night   | The supply, as described: it opens the valve by itself.
             orchard-lodge-vessel      | night   | No: the house as described does not drip.
             mill-cottage              | always  | Yes, but not all the time
             orchard-lodge-vessel      | always  | No: in the house as described a sound valve stays shut.
