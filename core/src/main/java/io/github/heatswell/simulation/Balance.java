@@ -283,6 +283,7 @@ final class Balance {
         boolean outward = modes.of(plant.feed);
         double tankInflow = column.inflow().at(pressureRate, topBeyond);
         double drawFlow = flows.flow(Outlet.TAP);
+        fillTemperatures(y, modes, pressureRate, rates);
         column.fill(pressureRate, topBeyond, rates, vector.lowest);
         rates[StateVector.PRESSURE] = pressureRate;
         rates[StateVector.MAINS] = conditions.mainsRate();
@@ -300,7 +301,6 @@ final class Balance {
                 - column.heatOut(overTop(), referenceEnthalpy)
                 - (column.pipes().isEmpty() ? column.passingTop() : 0)
                 - p * column.roomRate(pressureRate);
-        fillTemperatures(y, modes, pressureRate, rates);
         flows.fill(beyond, rates);
     }
 
@@ -319,7 +319,6 @@ final class Balance {
         for (Device<?> device : plant.warming) {
             device.fillRates(y, modes, rate, rates);
         }
-        column.copyRates(vector, rates);
     }
 
     /** Mass flow (kg/s) from the mains, through the supply or its leaking seat, as last evaluated; negative if back. */

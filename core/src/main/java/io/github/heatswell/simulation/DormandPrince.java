@@ -156,7 +156,7 @@ final class DormandPrince {
         System.arraycopy(start, 0, y, 0, y.length);
         double time = 0;
         evaluate(equations, 0, y, rates[0]);
-        if (!Double.isFinite(end) || !Arrays.stream(rates[0]).allMatch(Double::isFinite)) {
+        if (!Double.isFinite(end) || !isFinite(rates[0])) {
             throw new ArithmeticException("the rates of change are not finite");
         }
         double wanted = first > 0 ? first : startingStep(equations, longest);
@@ -192,6 +192,15 @@ final class DormandPrince {
             y = next;
             next = before;
         }
+    }
+
+    private static boolean isFinite(double[] values) {
+        for (double value : values) {
+            if (!Double.isFinite(value)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Step size (s) predicted from the error of the last step. */

@@ -275,13 +275,6 @@ final class HotPipes {
     void fill(double pressureRate, double[] into) {
         for (Content content : contents) {
             content.rate = content.warming.at(pressureRate, 0);
-        }
-        copyRates(into);
-    }
-
-    /** Writes the rates that hold. */
-    void copyRates(double[] into) {
-        for (Content content : contents) {
             into[content.pipe.temperature] = content.rate;
         }
     }

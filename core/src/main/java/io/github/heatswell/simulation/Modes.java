@@ -65,6 +65,11 @@ final class Modes {
         return devices == other.devices;
     }
 
+    /** Whether they also mix the layers alike and move them alike. */
+    boolean sameTank(Modes other) {
+        return sameDevices(other) && joined == other.joined && moving == other.moving && raised == other.raised;
+    }
+
     /** Whether any device releases water because of pressure or temperature. */
     boolean anyValveOpen() {
         return releasing > 0;
@@ -76,7 +81,7 @@ final class Modes {
     }
 
     Modes withRule(PressureRegime value) {
-        return new Modes(value, devices, releasing, joined, moving, raised);
+        return value == rule ? this : new Modes(value, devices, releasing, joined, moving, raised);
     }
 
     Modes withJoined(boolean[] value) {

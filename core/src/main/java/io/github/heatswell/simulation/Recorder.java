@@ -163,8 +163,8 @@ final class Recorder {
         weighMean(step, count);
         put(step, count, Channel.WATER_TOP, vector.highest, vector.highest, 1);
         put(step, count, Channel.WATER_BOTTOM, vector.lowest, vector.lowest, 1);
-        put(step, count, Channel.WATER_IN_LOOP, plant.inLoop(), plant.inLoop(), 1);
-        put(step, count, Channel.WATER_AT_TAP, plant.atTap(), plant.atTap(), 1);
+        putPiped(step, count, Channel.WATER_IN_LOOP, plant.inLoop());
+        putPiped(step, count, Channel.WATER_AT_TAP, plant.atTap());
         put(step, count, Channel.PRESSURE_ABSOLUTE, StateVector.PRESSURE, StateVector.PRESSURE, 1);
         put(step, count, Channel.MAINS_ABSOLUTE, StateVector.MAINS, StateVector.MAINS, 1);
         int valves = plant.valves.length;
@@ -218,6 +218,15 @@ final class Recorder {
         step.fill(first, last, factor, parts, count, channel(channel));
     }
 
+    /** The temperature in a hot pipe is that of the tank's top where there is none. */
+    private void putPiped(DenseOutput step, int count, Channel channel, int place) {
+        if (place == vector.highest) {
+            System.arraycopy(channel(Channel.WATER_TOP), 0, channel(channel), 0, count);
+        } else {
+            put(step, count, channel, place, place, 1);
+        }
+    }
+
     /**
      * A volume counted since the start never falls, but within the solver's error the polynomial of a step may. Then
      * the sample keeps the earlier value.
@@ -227,8 +236,11 @@ final class Recorder {
         double[] total = channel(channel);
         double reached = totals[channel.ordinal()];
         for (int i = 0; i < count; i++) {
-            reached = Math.max(reached, total[i]);
-            total[i] = reached;
+            if (total[i] > reached) {
+                reached = total[i];
+            } else {
+                total[i] = reached;
+            }
         }
         totals[channel.ordinal()] = reached;
     }

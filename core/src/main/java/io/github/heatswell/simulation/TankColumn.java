@@ -172,8 +172,9 @@ final class TankColumn {
         if (divided) {
             layering.set(y[vector.phase], now.raised);
         }
-        if (now != modes) {
-            modes = now;
+        boolean other = modes == null || !now.sameTank(modes);
+        modes = now;
+        if (other) {
             formZones();
         } else if (divided || plant.heat.varies()) {
             fillZones();
@@ -422,16 +423,10 @@ final class TankColumn {
                 into[lowest + layer] = rate;
             }
         }
-        copyRates(plant.vector, into);
-        pipes.fill(pressureRate, into);
-    }
-
-    /** Writes how the boundaries move and the rates of the hot pipes' temperatures that hold. */
-    void copyRates(StateVector vector, double[] into) {
-        if (vector.phase >= 0) {
-            into[vector.phase] = phaseRate;
+        if (plant.vector.phase >= 0) {
+            into[plant.vector.phase] = phaseRate;
         }
-        pipes.copyRates(into);
+        pipes.fill(pressureRate, into);
     }
 
     /** The water of the hot pipes. */
