@@ -276,6 +276,9 @@ public final class Guide {
                 way = goOn();
             }
             if (way != Way.ON) {
+                dialogue.blankLine();
+                dialogue.say("Left at step " + (at.ordinal() + 1) + " of " + steps.length
+                        + ". Everything is kept: start the guide again to go on from there.");
                 return new Ending(way == Way.LEFT ? Outcome.Ending.LEFT : Outcome.Ending.ENDED, status, List.of());
             }
         }
@@ -672,7 +675,7 @@ public final class Guide {
         }
         String value = interviewer.answers().to(question).map(Answer::value).orElse("");
         if (value.isEmpty()) {
-            dialogue.say("Come back when you know; the guide carries on here.");
+            dialogue.say("Come back when you know.");
             return Way.LEFT;
         }
         vessel.put(question.id(), value);

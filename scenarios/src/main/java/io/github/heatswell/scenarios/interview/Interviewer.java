@@ -161,7 +161,7 @@ final class Interviewer {
             boolean left = alone
                     && answers.to(question).filter(Answer::known).isEmpty()
                     && !question.unknown(answers).in(units()).isEmpty();
-            dialogue.say(left ? "not known" : Interview.Summary.of(question, answers, units()), "-> ", INDENT);
+            dialogue.say(left ? "not known" : echo(question, line), "-> ", INDENT);
             if (question.kind(answers) instanceof AnswerKind.Quantity amount && amount.isBare(line)) {
                 dialogue.say("Taken as" + amount.unit(units()) + ", the unit of the example; type back to change it.");
             }
@@ -176,6 +176,14 @@ final class Interviewer {
             dialogue.say("Not accepted: " + e.getMessage() + (e.getMessage().endsWith("?") ? "" : "."));
             return false;
         }
+    }
+
+    /** What was understood; a word that was not typed says what it answers. */
+    private String echo(Question question, String line) {
+        String shown = Interview.Summary.of(question, answers, units());
+        return shown.contains(" ") || shown.equalsIgnoreCase(line.strip().replace(' ', '-'))
+                ? shown
+                : units().spelled(question.label()) + ": " + shown;
     }
 
     /**

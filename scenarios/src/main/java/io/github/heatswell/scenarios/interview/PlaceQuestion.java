@@ -50,7 +50,8 @@ final class PlaceQuestion {
             europe, eu, din, austria, belgium, bulgaria, croatia, cyprus, czechia, denmark, estonia, finland,
             france, germany, greece, hungary, iceland, ireland, italy, latvia, lithuania, luxembourg, malta,
             netherlands, the netherlands, norway, poland, portugal, romania, slovakia, slovenia, spain, sweden,
-            switzerland""");
+            switzerland, belgique, belgi\u00eb, \u010desko, danmark, deutschland, espa\u00f1a, italia, magyarorsz\u00e1g,
+            nederland, norge, \u00f6sterreich, polska, schweiz, suisse, suomi, sverige, svizzera""");
 
     private PlaceQuestion() {}
 

@@ -302,6 +302,7 @@ class GuideTest {
                 lead(0, List.of("4 bar", "new", "", "no", "", "", "dk")).ending());
         assertEquals(List.of("run HOUSE", "size HOUSE"), ran, said);
         assertTrue(said.contains("Come back when you know"), said);
+        assertTrue(said.contains("Left at step 4 of 7. Everything is kept"), said);
     }
 
     /** A house that needs no vessel, or has the right one, is not led to a shop. */
