@@ -189,7 +189,8 @@ class DiagnosisTest {
         assertEquals(7 * 2_700, strays.get(0).time());
         assertEquals(
                 1.8e5, strays.get(0).above(), 500, "against the forecast for that time, as in the table of readings");
-        assertTrue(Diagnosis.builder(house).log(log(times, gauge)).build().run().misfit());
+        Set<Cause> near = EnumSet.of(Cause.AS_DESCRIBED, Cause.RELIEF_OPENS_LOW, Cause.RELIEF_OPENS_HIGH);
+        assertTrue(among(near, log(times, gauge)).misfit());
     }
 
     private List<Misfit.Stray> strays(double[] times, double[] gauge) {

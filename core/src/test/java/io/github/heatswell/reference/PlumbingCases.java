@@ -78,7 +78,7 @@ final class PlumbingCases {
                         "five layers, partial draw", partialDraw(5, 0).build(), 8),
                 new ComparisonCase(
                         "five layers, element in the middle", partialDraw(5, 45).build(), 8),
-                new ComparisonCase("five layers, vessel, EU M day", layeredDay(), 24),
+                new ComparisonCase("five layers, vessel, half an EU M day", layeredDay(), 12),
                 new ComparisonCase("five layers, inflow that mixes a half", mixingInlet(), 8),
                 new ComparisonCase("reducing valve, long draw", longDraw(), 1),
                 new ComparisonCase("two layers, draw while heating", drawWhileHeating(), 1),

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 @Tag("validation")
 class SeveralVesselsTest {
 
-    private static final int SYSTEMS = Integer.getInteger("reference.systems", 8);
+    private static final int SYSTEMS = Integer.getInteger("reference.systems", 5);
     private static final Conductances AMPLE = new Conductances(1e-1, 1);
     private static final double TOLERANCE = 1e-9;
 

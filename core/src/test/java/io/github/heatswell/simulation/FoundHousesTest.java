@@ -25,6 +25,8 @@ import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -35,13 +37,29 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Regression: houses on which long random looks have found the engine wrong, and what it was. */
 class FoundHousesTest {
 
-    private static HotWaterSystem house(long seed, int number) {
-        RandomHouses houses = new RandomHouses(seed);
-        HotWaterSystem house = houses.nextDisturbed();
-        for (int i = 0; i < number; i++) {
-            house = houses.nextDisturbed();
+    private static final Sequence WITH_AIR_AND_VESSELS = new Sequence(RandomHouses.withAirAndVessels(31));
+    private static final Map<Long, Sequence> BY_SEED = new HashMap<>();
+
+    /** Random houses, each drawn once, as it takes all before it and several tests name one of the same thousands. */
+    private static final class Sequence {
+        private final RandomHouses houses;
+        private final List<HotWaterSystem> drawn = new ArrayList<>();
+
+        Sequence(RandomHouses houses) {
+            this.houses = houses;
         }
-        return house;
+
+        HotWaterSystem get(int number) {
+            while (drawn.size() <= number) {
+                drawn.add(houses.nextDisturbed());
+            }
+            return drawn.get(number);
+        }
+    }
+
+    private static HotWaterSystem house(long seed, int number) {
+        return BY_SEED.computeIfAbsent(seed, from -> new Sequence(new RandomHouses(from)))
+                .get(number);
     }
 
     /**
@@ -52,11 +70,7 @@ class FoundHousesTest {
     @ParameterizedTest
     @ValueSource(ints = {2028, 4050})
     void nothingComesInWhileThePressureIsAboveTheMains(int number) {
-        RandomHouses houses = RandomHouses.withAirAndVessels(31);
-        HotWaterSystem house = houses.nextDisturbed();
-        for (int i = 0; i < number; i++) {
-            house = houses.nextDisturbed();
-        }
+        HotWaterSystem house = WITH_AIR_AND_VESSELS.get(number);
         RunResult result = Simulation.of(house, Duration.ofDays(1))
                 .sampledEvery(Duration.ofMinutes(2))
                 .run();
