@@ -41,6 +41,7 @@ class StartUpTest {
         assertEquals(0, outcome.status());
         List<String> commands = outcome.text()
                 .lines()
+                .filter(line -> line.contains("Command source:"))
                 .map(line -> line.replaceFirst(".*\\.(\\w+Command) source:.*", "$1"))
                 .filter(name -> name.matches("\\w+Command"))
                 .toList();

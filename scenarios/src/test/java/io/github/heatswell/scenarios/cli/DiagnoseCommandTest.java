@@ -98,8 +98,6 @@ class DiagnoseCommandTest {
     @ParameterizedTest
     @CsvSource(textBlock = """
             bundled, psi, '',   psi
-            bundled, bar, '',   bar
-            bundled, psi, si,   bar
             file,    psi, '',   bar
             file,    psi, us,   psi
             psi,     bar, '',   psi

@@ -17,7 +17,7 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Texts meant to do something in a spreadsheet, a browser or a terminal do nothing in what a diagnosis writes. */
 class HostileReadingsTest {
@@ -27,16 +27,17 @@ class HostileReadingsTest {
     @TempDir
     Path folder;
 
+    /** A title and the name of a valve. */
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "=1+1<script>alert(1)</script>",
-                "+1\"><img src=x onerror=alert(1)>",
-                "-1 & ]]> <!--",
-                "@SUM(A1)</title><svg onload=alert(1)>"
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '\0',
+            value = {
+                "=1+1<script>alert(1)</script>| +1\"><img src=x onerror=alert(1)>",
+                "@SUM(A1)</title><svg onload=alert(1)>| -1 & ]]> <!--"
             })
-    void namesDoNothingInWhatIsWritten(String text) throws Exception {
-        Path house = house(text);
+    void namesDoNothingInWhatIsWritten(String text, String name) throws Exception {
+        Path house = house(text, name);
         Path log = firstHour(Diagnoses.log("orchard-lodge-vessel", "vessel.condition=isolated", folder));
         Path out = folder.resolve("out");
         Outcome outcome = Outcome.execute("diagnose", house.toString(), "-r", log.toString(), "-o", out.toString());
@@ -44,11 +45,11 @@ class HostileReadingsTest {
         assertTrue(outcome.out().chars().noneMatch(c -> c != '\n' && Character.isISOControl(c)), outcome.out());
         String csv = Files.readString(out.resolve("readings.csv"));
         assertFalse(DANGEROUS_CELL.matcher(csv).find(), csv);
-        for (String name : List.of("report.html", "readings.svg")) {
-            Path file = out.resolve(name);
+        for (String written : List.of("report.html", "readings.svg")) {
+            Path file = out.resolve(written);
             String content = Files.readString(file);
-            assertFalse(content.contains("<script") || content.contains("<img"), name);
-            assertFalse(content.matches("(?s).*<[^>]*\\son(?:load|error)=.*"), name);
+            assertFalse(content.contains("<script") || content.contains("<img"), written);
+            assertFalse(content.matches("(?s).*<[^>]*\\son(?:load|error)=.*"), written);
         }
         var page = DocumentBuilderFactory.newInstance()
                 .newDocumentBuilder()
@@ -83,13 +84,18 @@ class HostileReadingsTest {
                 log, Stream.concat(Stream.of(lines.get(0)), kept.stream()).toList());
     }
 
-    /** The bundled house under another title, and with a relief valve named alike. */
-    private Path house(String text) throws IOException {
-        String quoted = "'" + text.replace("'", "''") + "'";
+    /** The bundled house under another title, and with a relief valve with such a name. */
+    private Path house(String text, String name) throws IOException {
+        String title = quoted(text);
+        String valve = quoted(name);
         Outcome shown = Outcome.execute("show", "orchard-lodge-vessel");
-        String yaml = shown.out().replaceFirst("(?m)^title:.*$", "title: " + Matcher.quoteReplacement(quoted));
-        yaml = yaml.replace("name: expansion valve", "name: " + quoted);
-        assertEquals(3, yaml.split(Pattern.quote(quoted), -1).length, yaml);
+        String yaml = shown.out().replaceFirst("(?m)^title:.*$", "title: " + Matcher.quoteReplacement(title));
+        yaml = yaml.replace("name: expansion valve", "name: " + valve);
+        assertTrue(yaml.contains(title) && yaml.contains(valve), yaml);
         return Files.writeString(folder.resolve("house.yaml"), yaml);
+    }
+
+    private static String quoted(String text) {
+        return "'" + text.replace("'", "''") + "'";
     }
 }

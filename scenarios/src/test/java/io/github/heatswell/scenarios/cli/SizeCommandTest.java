@@ -89,24 +89,22 @@ class SizeCommandTest {
 
     @ParameterizedTest
     @CsvSource({
-        "orchard-lodge, 0, in US",
-        "mill-cottage-high-mains, 0, have a reducing valve fitted and set to",
-        "ferry-cottage, 0, No vessel is needed",
-        "quarry-row, 3, HAZARD as it is",
-        "tannery-yard, 0, A vessel of"
+        "orchard-lodge, si, 0, ''",
+        "orchard-lodge, us, 0, ''",
+        "mill-cottage-high-mains, us, 0, have a reducing valve fitted and set to",
+        "ferry-cottage, si, 0, No vessel is needed",
+        "quarry-row, us, 3, HAZARD as it is",
+        "tannery-yard, si, 0, A vessel of"
     })
-    void everyLineFitsTheTerminal(String name, int status, String words) {
-        for (String units : List.of("si", "us")) {
-            Outcome outcome = Outcome.execute("size", name, "-u", units, "-o", folder.toString());
-            assertEquals(status, outcome.status(), outcome.err());
-            outcome.out()
-                    .lines()
-                    .filter(line -> !line.contains(folder.toString()))
-                    .forEach(line -> assertTrue(line.length() <= 79 || line.startsWith("Next: "), line));
-            String said = units.equals("us") ? UnitSystem.US.spelled(words) : words;
-            assertTrue(
-                    said.startsWith("in ") || outcome.out().replace("\n", " ").contains(said), outcome.out());
-        }
+    void everyLineFitsTheTerminal(String name, String units, int status, String words) {
+        Outcome outcome = Outcome.execute("size", name, "-u", units, "-o", folder.toString());
+        assertEquals(status, outcome.status(), outcome.err());
+        outcome.out()
+                .lines()
+                .filter(line -> !line.contains(folder.toString()))
+                .forEach(line -> assertTrue(line.length() <= 79 || line.startsWith("Next: "), line));
+        String said = units.equals("us") ? UnitSystem.US.spelled(words) : words;
+        assertTrue(outcome.out().replace("\n", " ").contains(said), outcome.out());
     }
 
     @ParameterizedTest

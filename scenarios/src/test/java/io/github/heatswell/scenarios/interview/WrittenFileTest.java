@@ -224,7 +224,7 @@ class WrittenFileTest {
         }
     }
 
-    /** Every question left open alone, in a house with everything. */
+    /** Every question left open alone, in a house with everything, in one unit system and the other by turns. */
     @Test
     void anyOneAnswerMayBeMissing() throws IOException {
         List<String> all = new ArrayList<>(Answering.si());
@@ -242,9 +242,8 @@ class WrittenFileTest {
             } else if (i == 16) {
                 answers.subList(17, 19).clear();
             }
-            for (UnitSystem units : UnitSystem.values()) {
-                assertTrue(scenario(units, answers).simulation() != null, answers.toString());
-            }
+            UnitSystem units = UnitSystem.values()[i % 2];
+            assertTrue(scenario(units, answers).simulation() != null, answers.toString());
         }
     }
 

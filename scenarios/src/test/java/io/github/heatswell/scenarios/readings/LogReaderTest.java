@@ -176,12 +176,12 @@ class LogReaderTest {
         Path path = folder.resolve("long.csv");
         try (BufferedWriter out = Files.newBufferedWriter(path)) {
             out.write("time_s,pressure_bar\n");
-            for (int i = 0; i < 2_500_000; i++) {
+            for (int i = 0; i < 2_000_004; i++) {
                 out.write(i + ",4." + i % 10 + "\n");
             }
         }
         LogReader.LogFile file = LogReader.read(path, AIR);
-        assertEquals(625_000, file.log().count());
+        assertEquals(500_001, file.log().count());
         assertEquals(4, file.log().time(1), 0, "whole seconds");
         assertTrue(
                 file.remarks().get(0).contains("one in 4 is kept"),

@@ -30,7 +30,7 @@ import org.junit.jupiter.api.TestReporter;
  */
 class DoubtsTest {
 
-    private static final int FILES = Integer.getInteger("doubtful.files", 50);
+    private static final int FILES = Integer.getInteger("doubtful.files", 20);
     private static final double COLUMN = 0.003;
 
     private static Scenario house(String... changes) {
