@@ -12,9 +12,11 @@ import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 
 /** What was seen besides the gauge counts: by definition of a sighting, and in a diagnosis of readings that do not tell the causes apart. */
+@Order(1)
 class SightingTest {
 
     private static final double SURE = Math.sqrt(-2 * Math.log(0.01));

@@ -13,6 +13,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -22,6 +23,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * everything that crossed the boundary at the end, and every event.
  */
 @Tag("validation")
+@Order(1)
 class UnreducedPlumbingTest {
 
     private static final double SAMPLE = 60;

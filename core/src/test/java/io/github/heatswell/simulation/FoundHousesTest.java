@@ -29,12 +29,14 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Regression: houses on which long random looks have found the engine wrong, and what it was. */
+@Order(1)
 class FoundHousesTest {
 
     private static final Sequence WITH_AIR_AND_VESSELS = new Sequence(RandomHouses.withAirAndVessels(31));

@@ -19,6 +19,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,6 +30,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * first file is begun. In this program no balance closes, and a simulation fails that ends while there is a file in the folder
  * where files are prepared.
  */
+@Order(1)
 class OpenBalanceTest {
 
     private static final int OPEN_BALANCE = 6;
