@@ -156,8 +156,6 @@ public final class ComparisonReport {
         List<String> remarks = new ArrayList<>(doubts(shown));
         remarks.addAll(narrative.texts(shown));
         Narrative.joined(runs, yardsticks).map(joined -> joined.text(shown)).ifPresent(remarks::add);
-        boolean vessel =
-                runs.stream().anyMatch(run -> run.summary().system().vessel().isPresent());
         List<Document.Section> sections = new ArrayList<>();
         sections.add(Document.answer("", answer, remarks));
         sections.add(Document.pictures(
@@ -165,9 +163,6 @@ public final class ComparisonReport {
                 worst(shown)
                         .map(worst -> List.<Block>of(figures(shown), worst))
                         .orElseGet(() -> List.of(figures(shown)))));
-        if (vessel) {
-            sections.add(FitterPaper.general().section(shown));
-        }
         sections.add(PageMethods.of(drawn).inAppendix());
         String names = runs.stream().map(NamedSummary::name).collect(Collectors.joining(", "));
         return Document.of("Comparison of " + runs.size() + " runs", names, alarms(shown), sections, shown)

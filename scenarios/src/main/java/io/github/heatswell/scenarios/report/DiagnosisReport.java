@@ -108,6 +108,9 @@ public final class DiagnosisReport {
                         List.of(
                                 answer(story, shown),
                                 Document.pictures(pictures, figures(shown)),
+                                new Document.Section(
+                                                "The readings", List.of(new DiagnosisTables(answer, shown).readings()))
+                                        .inAppendix(),
                                 PageFindings.section(Findings.of(scenario.system(), scenario.doubts()), shown)
                                         .onPageInAppendix(),
                                 PageBasis.of(scenario, false, shown).onPageInAppendix(),
@@ -164,7 +167,6 @@ public final class DiagnosisReport {
         });
         tables.check().map(Grid::onPage).ifPresent(figures::add);
         tables.installed().ifPresent(figures::add);
-        figures.add(tables.readings());
         return figures;
     }
 }

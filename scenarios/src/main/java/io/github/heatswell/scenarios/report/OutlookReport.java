@@ -77,12 +77,14 @@ public final class OutlookReport {
                                         "",
                                         narrative.headline().text(shown) + ".",
                                         Document.withDoubts(answer.scenario(), shown, remarks(shown))),
-                                Document.pictures(
-                                        List.of(Block.Picture.ofYears(chart)),
-                                        List.of(
-                                                years(shown),
-                                                vessels(shown),
-                                                new Block.Paragraph(basis, Block.Tone.PLAIN).onScreen())),
+                                Document.pictures(List.of(Block.Picture.ofYears(chart)), List.of()),
+                                new Document.Section(
+                                                "The numbers",
+                                                List.of(
+                                                        years(shown),
+                                                        vessels(shown),
+                                                        new Block.Paragraph(basis, Block.Tone.PLAIN).onScreen()))
+                                        .inAppendix(),
                                 PageFindings.section(found, shown).onPageInAppendix(),
                                 PageBasis.ofYears(answer.scenario(), shown).inAppendix(),
                                 PageMethods.ofYears(basis).inAppendix()),

@@ -18,15 +18,16 @@ final class PageMethods {
         List<List<String>> notes = new ArrayList<>(model());
         notes.add(air(result, shown));
         notes.add(version());
+        return withAudit(
+                notes,
+                "audit and solver of the run",
+                List.of(List.of("Audit", audit(result.audit())), List.of("Solver", solver(result.numerics()))));
+    }
+
+    private static Document.Section withAudit(List<List<String>> notes, String name, List<List<String>> rows) {
         List<Block> blocks = new ArrayList<>(section(notes).blocks());
         blocks.add(new Block.Folded(
-                        "audit and solver of the run",
-                        List.of(new Grid(
-                                "Audit and solver",
-                                List.of("About", "What was done"),
-                                List.of(
-                                        List.of("Audit", audit(result.audit())),
-                                        List.of("Solver", solver(result.numerics()))))))
+                        name, List.of(new Grid("Audit and solver", List.of("About", "What was done"), rows)))
                 .onPage());
         return new Document.Section(section(notes).title(), blocks);
     }
@@ -34,14 +35,18 @@ final class PageMethods {
     /** Of several runs. */
     static Document.Section of(List<NamedRun> runs) {
         List<List<String>> notes = new ArrayList<>(model());
-        for (NamedRun run : runs) {
-            notes.add(List.of(
-                    "Audit and solver, " + run.name(),
-                    audit(run.result().audit()) + " " + solver(run.result().numerics())));
-        }
         notes.add(List.of("Assumptions", "What was filled in is listed in the report of each scenario's own run."));
         notes.add(version());
-        return section(notes);
+        return withAudit(
+                notes,
+                "audit and solver of the runs",
+                runs.stream()
+                        .map(run -> List.of(
+                                run.name(),
+                                audit(run.result().audit())
+                                        + " "
+                                        + solver(run.result().numerics())))
+                        .toList());
     }
 
     /** Of runs through the years. */

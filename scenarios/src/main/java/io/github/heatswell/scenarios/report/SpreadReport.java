@@ -92,7 +92,8 @@ public final class SpreadReport {
                                                         "Chart of the peaks of the samples. " + drawn.headline()))
                                                 .stream()
                                                 .toList(),
-                                        figures(shown)),
+                                        List.of(quantiles(shown))),
+                                new Document.Section("What was uncertain", inputs(shown)).inAppendix(),
                                 PageFindings.section(Findings.of(scenario.system(), scenario.doubts()), shown)
                                         .onPageInAppendix(),
                                 PageBasis.of(scenario, false, shown).onPageInAppendix(),
@@ -125,16 +126,15 @@ public final class SpreadReport {
         return chart.isPresent() ? Narrative.of(sampled(answer)).headline() : SpreadStory.dripping(answer.dripping());
     }
 
-    private List<Block> figures(QuantityFormat shown) {
+    private List<Block> inputs(QuantityFormat shown) {
         List<Block> figures = new ArrayList<>();
-        figures.add(quantiles(shown));
         if (answer.house().usual()) {
             figures.add(new Block.Paragraph(
                     "The scenario gives no uncertain values. These usual ones were assumed; they are common practice and"
                             + " have no source.",
                     Block.Tone.PLAIN));
         }
-        figures.add(inputs(shown));
+        figures.add(correlations(shown));
         double stray = result.strayCorrelation();
         if (stray > MAX_STRAY) {
             figures.add(new Block.Paragraph(
@@ -175,7 +175,7 @@ public final class SpreadReport {
         return cells;
     }
 
-    private Grid inputs(QuantityFormat shown) {
+    private Grid correlations(QuantityFormat shown) {
         List<List<String>> rows = new ArrayList<>();
         List<VariedHouse.Input> inputs = answer.house().inputs();
         for (int i = 0; i < inputs.size(); i++) {

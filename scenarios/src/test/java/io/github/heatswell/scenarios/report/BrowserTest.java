@@ -83,8 +83,12 @@ class BrowserTest {
         assertFits(pages);
         assertPapers(sizing);
         assertPapers(pages.get(0));
-        // nothing is handed over alone, so what it rests on begins on the sheet of the years
+        // nothing is handed over alone: the answer with its picture, and what it rests on, the numbers of the years too
         assertSheets(pages.get(3), "A4", 2, 2);
+        assertSheets(pages.get(3), "letter", 2, 2);
+        String alike = Pages.ofComparison(List.of("orchard-lodge-pex", "orchard-lodge-vessel"), folder);
+        assertSheets(alike, "A4", 1, 1);
+        assertSheets(alike, "letter", 1, 1);
     }
 
     @Test
