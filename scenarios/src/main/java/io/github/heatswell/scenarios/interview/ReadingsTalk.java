@@ -10,6 +10,7 @@ import java.io.PrintWriter;
 import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -19,6 +20,9 @@ public final class ReadingsTalk {
 
     /** A list needs so many readings. */
     private static final int FEWEST = 3;
+
+    private static final String UNIT =
+            "No unit stands beside the pressures. In which does the gauge read: psi, bar or kPa?";
 
     private static final List<String> HOW = List.of(
             "Begin with the heater off and no water running. Note a reading then, one every five minutes while the heater is on, and a"
@@ -101,33 +105,41 @@ public final class ReadingsTalk {
         try {
             typed = typed.with(line);
         } catch (InvalidReadingsException refused) {
-            if (!refused.isUnitMissing()) {
-                dialogue.say("Not kept: " + typed.complaint(refused) + ".");
-                return true;
+            if (refused.isUnitMissing()) {
+                return takeOnceTheUnitIsKnown(line);
             }
-            Optional<String> unit = unit();
-            if (unit.isEmpty()) {
-                return false;
-            }
-            typed = typed.in(unit.get());
-            return take(line);
+            dialogue.say("Not kept: " + typed.complaint(refused) + ".");
+            return true;
         }
         dialogue.say(typed.taken(), "-> ", "   ");
         keep();
         return true;
     }
 
-    /** The unit of the gauge; empty at the end of the input. */
-    private Optional<String> unit() {
-        for (int asked = 0; asked < Interviewer.PATIENCE; asked++) {
-            dialogue.say("In which unit does the gauge read: psi, bar or kPa?");
-            Optional<String> said =
-                    dialogue.hear().map(line -> Spoken.of(line).plain().toLowerCase(Locale.ROOT));
-            if (said.isEmpty() || List.of("psi", "bar", "kpa").contains(said.get())) {
-                return said;
+    /** Asks for the unit of the gauge; whoever pastes a list has the other lines come first. */
+    private boolean takeOnceTheUnitIsKnown(String line) throws OutputException {
+        List<String> waiting = new ArrayList<>(List.of(line));
+        dialogue.say(UNIT);
+        while (true) {
+            Optional<String> next = dialogue.hear();
+            String said = next.map(one -> Spoken.of(one).plain().toLowerCase(Locale.ROOT))
+                    .orElse("");
+            if (next.isEmpty() || Interview.LEAVE.contains(said)) {
+                return false;
+            }
+            if (List.of("psi", "bar", "kpa").contains(said)) {
+                typed = typed.in(said);
+                for (String one : waiting) {
+                    take(one);
+                }
+                return true;
+            }
+            if (said.isEmpty() || !Character.isDigit(said.charAt(0))) {
+                dialogue.say(UNIT);
+            } else {
+                waiting.add(next.get());
             }
         }
-        return Optional.empty();
     }
 
     private void keep() throws OutputException {

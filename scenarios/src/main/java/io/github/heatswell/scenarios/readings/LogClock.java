@@ -28,6 +28,9 @@ final class LogClock {
     private static final Pattern DATED = Pattern.compile("(\\d{1,4})([-./])(\\d{1,2})\\2(\\d{1,4})(?:[T,\\s]+(.+))?");
 
     private static final Pattern NUMBER = Pattern.compile("\\d{1,13}(?:[.,]\\d+)?");
+    /** A date as spreadsheets number it, and a time of day. */
+    private static final Pattern SERIAL = Pattern.compile("([3-6]\\d{4}) (0(?:[.,]\\d+)?|\\d{1,2}:.+)");
+
     private static final Pattern HOURS = Pattern.compile("\\b(\\d{1,2}) ?[hH] ?(\\d{2})\\b");
     private static final Pattern HALF = Pattern.compile("\\s*([apAP])\\.?\\s?[mM]\\b\\.?");
     private static final Pattern ELAPSED = Pattern.compile("(\\d{1,4}):(\\d{2})(?::(\\d{2}(?:[.,]\\d+)?))?");
@@ -102,6 +105,12 @@ final class LogClock {
         }
         if (NUMBER.matcher(plain).matches()) {
             return numbered(Double.parseDouble(plain.replace(',', '.')));
+        }
+        Matcher serial = SERIAL.matcher(plain);
+        if (serial.matches()) {
+            String of = serial.group(2).replace(',', '.');
+            return numbered(Integer.parseInt(serial.group(1))
+                    + (NUMBER.matcher(of).matches() ? Double.parseDouble(of) : clockTime(of) / DAY));
         }
         double time = DATED.matcher(plain).lookingAt() ? inSummer(dated(plain)) : onTheClock(plain);
         if (Double.isNaN(firstOfDay)) {
@@ -266,7 +275,8 @@ final class LogClock {
     private static IllegalArgumentException neither(String text, RuntimeException cause) {
         return new IllegalArgumentException(
                 "time: " + Printable.quote(text)
-                        + " is neither a date with a time nor a time of day; write 2026-01-31 06:30 or 06:30",
+                        + " is neither a date with a time nor a time of day; write 2026-01-31 06:30 or 06:30"
+                        + (text.contains("24:00") ? ", and midnight as 00:00 of the next day" : ""),
                 cause);
     }
 

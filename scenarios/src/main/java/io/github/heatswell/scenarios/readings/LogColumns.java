@@ -36,6 +36,12 @@ final class LogColumns {
     /** What a spreadsheet writes where it could compute nothing. */
     private static final Pattern WORDED = Pattern.compile("(?<number>[-+]?[\\d.,]+)?\\s*(?<words>\\p{L}.*)");
 
+    private static final Pattern AS_IT_STANDS = Pattern.compile("^(?:'(.*)|=\"(.*)\")$");
+    /** The number that spreadsheets keep for a day of our years. */
+    private static final Pattern SERIAL = Pattern.compile("[3-6]\\d{4}");
+
+    private static final Pattern HALF_OF_DAY = Pattern.compile("[ap]\\.?m\\.?", Pattern.CASE_INSENSITIVE);
+
     private static final Pattern ERROR = Pattern.compile("#(?:[A-Z/0]{2,6}[!?]|N/A|NV)", Pattern.CASE_INSENSITIVE);
 
     private final LogHeader header;
@@ -59,6 +65,7 @@ final class LogColumns {
     private String number = "";
 
     private String words = "";
+    private boolean halfApart;
     private long line;
     private long errors;
     private String error = "";
@@ -95,6 +102,12 @@ final class LogColumns {
     /** What is to be said of the columns. */
     List<String> remarks() {
         List<String> all = new ArrayList<>(header.remarks());
+        if (halfApart) {
+            String name = names.get(time + 1);
+            all.removeIf(one ->
+                    one.contains(name.isEmpty() ? "column " + (time + 2) + " has no name" : Printable.quote(name)));
+            all.add("am or pm was taken from the column behind the time");
+        }
         all.addAll(remarks);
         if (errors > 0) {
             all.add((errors == 1 ? "one cell holds" : errors + " cells hold") + " an error of a spreadsheet such as "
@@ -207,7 +220,10 @@ final class LogColumns {
     }
 
     String timeText(List<String> row) {
-        String clock = cell(row, time);
+        String half = header.hasClock() ? cell(row, time + 1) : "";
+        boolean apart = HALF_OF_DAY.matcher(half).matches();
+        halfApart |= apart;
+        String clock = apart ? cell(row, time) + " " + half : cell(row, time);
         return date < 0 || clock.isEmpty() ? clock : cell(row, date) + " " + clock;
     }
 
@@ -290,7 +306,9 @@ final class LogColumns {
                         header.toGauge().applyAsDouble(read(pressures, number, pressure, line)),
                         row,
                         pressure,
-                        "");
+                        SERIAL.matcher(number).matches()
+                                ? "if a spreadsheet took the number for a date, write it as it was; or "
+                                : "");
     }
 
     /** The temperature (K), NaN if there is none. */
@@ -383,7 +401,12 @@ final class LogColumns {
                         "burner: " + Printable.quote(text) + " is neither on nor off; write on or off, or 1 or 0"));
     }
 
+    /** A cell without what spreadsheets put around a text that is meant as it stands. */
     private static String cell(List<String> row, int place) {
-        return place < 0 || place >= row.size() ? "" : row.get(place).strip();
+        String text = place < 0 || place >= row.size() ? "" : row.get(place).strip();
+        if (text.startsWith("'") || text.startsWith("=")) {
+            text = AS_IT_STANDS.matcher(text).replaceFirst("$1$2");
+        }
+        return text.indexOf('\u00a0') < 0 ? text : text.replaceAll("\u00a0(?=\\p{L})", " ");
     }
 }

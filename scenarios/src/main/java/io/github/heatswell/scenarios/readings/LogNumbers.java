@@ -11,6 +11,8 @@ import java.util.regex.Pattern;
 final class LogNumbers {
 
     private static final Pattern NUMBER = Pattern.compile("[-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d{1,3})?");
+    private static final Pattern DATE = Pattern.compile(
+            "\\d{1,4}[-./ ]+(?:\\d{1,2}|\\p{L}{3,9}\\.?)(?:[-./ ]+\\d{2,4})?" + "|\\p{L}{3,9}\\.?[- ]\\d{1,4}");
     private static final Pattern LIKE_THOUSANDS = Pattern.compile("[1-9][.,]\\d{3}");
     private static final Pattern THOUSANDS = Pattern.compile("\\+?[1-9]\\d{0,2}[.,]\\d{3}");
     private static final Pattern HUNDREDS = Pattern.compile("[1-9]\\d{2}");
@@ -70,6 +72,9 @@ final class LogNumbers {
     }
 
     private String advice(String text) {
+        if (DATE.matcher(text).matches()) {
+            return "a spreadsheet may have taken it for a date: set the column to text, and write the number again";
+        }
         if (!text.isEmpty() && Character.isDigit(text.charAt(0)) && text.matches(".*[A-Za-z%°]")) {
             return "write digits only, and the unit in the first line";
         }

@@ -18,7 +18,7 @@ import java.util.stream.IntStream;
 record UnitsBelow(List<String> names, boolean ownRow) {
 
     private static final Pattern BEHIND =
-            Pattern.compile("(?:[-+]?[\\d.,]+)?\\s*(?<unit>[\\p{L}\u00b0][\\p{L}\u00b0/\u00b2]*)\\b.*");
+            Pattern.compile("(?:[-+]?[\\d.,]+)?\\s*[(\\[]?(?<unit>[\\p{L}\u00b0][\\p{L}\u00b0/\u00b2]*)\\b.*");
 
     /**
      * Looks for them.

@@ -102,6 +102,22 @@ class LogManglingTest {
                         "units in a row below the names",
                         log().replace(HEADER, "time,pressure,temperature,burner\ns,bar,C,")),
                 Arguments.of("strokes between the columns", log().replace(',', '|')),
+                Arguments.of("scientific notation", eachRow(row -> row.replaceFirst(",(\\d+\\.\\d+),", ",$1E+00,"))),
+                Arguments.of(
+                        "scientific notation and decimal commas",
+                        eachCell(";", cell -> decimalComma(cell.matches("\\d\\.\\d{3}") ? cell + "E+00" : cell))),
+                Arguments.of("apostrophes that make text", eachRow(row -> "'" + row.replaceFirst(",", ",'"))),
+                Arguments.of(
+                        "formulas that make text", eachRow(row -> row.replaceFirst(",(\\d+\\.\\d+),", ",=\"$1\","))),
+                Arguments.of(
+                        "hard blanks before units",
+                        eachRow(row -> row.replaceFirst(",(\\d+\\.\\d+),", ",$1\u00a0bar,"))),
+                Arguments.of(
+                        "units in brackets below the names",
+                        log().replace(HEADER, "Time,Pressure,Temp,Burner\n(s),(bar),[\u00b0C],")),
+                Arguments.of(
+                        "empty cells behind every row but the first",
+                        eachRow(row -> row.replace(',', ';') + ";;;").replace(HEADER, HEADER.replace(',', ';'))),
                 Arguments.of("plus signs", eachRow(row -> "+" + row)));
     }
 
@@ -169,7 +185,30 @@ class LogManglingTest {
                 Arguments.of(
                         "a number made a date",
                         log().replaceFirst("4\\.200", "04-Feb"),
-                        "2:3: pressure: '04-Feb' is not a number"),
+                        "2:3: pressure: '04-Feb' is not a number; a spreadsheet may have taken it for a date: set the"
+                                + " column to text, and write the number again"),
+                Arguments.of(
+                        "a number made the number of a date",
+                        log().replaceFirst("4\\.200", "46115"),
+                        "2:3: pressure: '46115' is outside the allowed range, -1.2 bar to 10000 bar; if a spreadsheet"
+                                + " took the number for a date, write it as it was"),
+                Arguments.of(
+                        "twenty-four o'clock",
+                        "time,pressure_bar\n23:58,4.2\n23:59,4.3\n24:00,4.4\n00:01,4.5\n",
+                        "4:1: time: 24:00 is outside the allowed range, 00:00 to 23:59:59; midnight is 00:00"),
+                Arguments.of(
+                        "twenty-four o'clock of a day",
+                        "time,pressure_bar\n2026-03-01 23:59,4.2\n2026-03-01 24:00,4.3\n2026-03-02 00:01,4.4\n",
+                        "3:1: time: '2026-03-01 24:00' is neither a date with a time nor a time of day; write"
+                                + " 2026-01-31 06:30 or 06:30, and midnight as 00:00 of the next day"),
+                Arguments.of(
+                        "dates of another country kept as text",
+                        "time;pressure_bar\n03.14.2026 06:00;4,2\n03.14.2026 06:01;4,3\n03.14.2026 06:02;4,4\n",
+                        "2:1: time: '03.14.2026 06:00' is neither a date"),
+                Arguments.of(
+                        "some dates of another country made dates",
+                        "time;pressure_bar\n03.12.2026 23:59;4,2\n3/13/2026 0:00;4,3\n3/13/2026 0:01;4,4\n",
+                        "3:1: time: '3/13/2026 0:00' is earlier than the row before"),
                 Arguments.of(
                         "per cent",
                         eachRow(row -> row.replaceFirst(",(\\d+)\\.(\\d)\\d\\d,", ",$1.$2%,")),
@@ -248,6 +287,10 @@ class LogManglingTest {
             time,pressure_bar|0.25,4.2|0.250694444,4.3|0.251388889,4.4|0.252083333,4.5!as parts of a day
             timestamp,pressure_bar|1730635200,4.2|1730635260,4.3|1730635320,4.4|1730635380,4.5!since 1970 in seconds
             time,pressure_bar|3-Nov-24 06:00,4.2|3-Nov-24 06:01,4.3|03. Nov. 2024 06:02,4.4|November 3 2024 06:03,4.5!
+            date,time,pressure_bar|46085,0.25,4.2|46085,0.250694444,4.3|46085,0.251388889,4.4|46085,0.252083333,4.5!as days since 1900
+            date,time,pressure_bar|46085,06:00,4.2|46085,06:01,4.3|46085,06:02,4.4|46085,06:03,4.5!as days since 1900
+            Datum;Zeit;Druck (bar)|01.03.26;06:00;4,2|01.03.26;06:01;4,3|01.03.26;06:02;4,4|01.03.26;06:03;4,5!in 'Datum' and 'Zeit'
+            Uhrzeit;Druck (bar)|02:58;4,2|02:59;4,3|02:00;4,4|02:01;4,5!time in 'Uhrzeit'
             elapsed,pressure_bar|23:59:00,4.2|24:00:00,4.3|24:01:00,4.4|24:02:00,4.5!from the beginning
             time,pressure_bar|2024-11-03T06:00:00-04:00,4.2|2024-11-03T06:01:00-04:00,4.3|2024-11-03T05:02:00-05:00,4.4|2024-11-03T05:03:00-05:00,4.5!
             time,pressure_bar|2024-03-10 01:58,4.2|2024-03-10 01:59,4.3|2024-03-10 03:00,4.4|2024-03-10 03:01,4.5!
@@ -258,6 +301,17 @@ class LogManglingTest {
         assertTrue(
                 understood == null || read.understood().orElseThrow().contains(understood),
                 read.understood()::toString);
+    }
+
+    /** Text to columns parts a time from its am or pm; without them, noon would be midnight, and one o'clock before noon. */
+    @ParameterizedTest
+    @ValueSource(strings = {"ampm", "", "AM/PM"})
+    void halvesOfTheDayInAColumnOfTheirOwnBelongToTheTime(String name) throws IOException {
+        LogReader.LogFile read =
+                read("time," + name + ",pressure_bar\n12:58:00,PM,4.2\n12:59:00,PM,4.3\n1:00:00,PM,4.4\n");
+        assertEquals(120, read.log().end(), "two minutes");
+        assertEquals(46_680, read.log().timeOfDay().orElseThrow(), "two to one in the afternoon");
+        assertEquals(List.of("am or pm was taken from the column behind the time"), read.remarks());
     }
 
     @Test
