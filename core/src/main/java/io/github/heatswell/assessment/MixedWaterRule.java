@@ -27,11 +27,22 @@ final class MixedWaterRule implements Rule {
                 .flatMapToDouble(OptionalDouble::stream)
                 .min();
         if (coolest.isPresent() && coolest.getAsDouble() < feed) {
-            found.accept(draw(coolest.getAsDouble(), feed));
+            found.accept(cooler(
+                    "mixed-draw-below-feed",
+                    coolest.getAsDouble(),
+                    feed,
+                    "A tap is asked for {}, but the cold feed comes at up to {}: no tap can be that cool, and such a draw takes no"
+                            + " hot water.",
+                    "Check the temperature of the draw and that of the feed."));
         }
         OptionalDouble valve = subject.house.heater().mixedTo();
         if (valve.isPresent() && valve.getAsDouble() < feed) {
-            found.accept(valve(valve.getAsDouble(), feed));
+            found.accept(cooler(
+                    "mixing-valve-below-feed",
+                    valve.getAsDouble(),
+                    feed,
+                    "The mixing valve is set to {}, but the cold feed comes at up to {}: it cannot deliver water that cool.",
+                    "Check the setting of the mixing valve and the temperature of the feed."));
         }
     }
 
@@ -46,31 +57,13 @@ final class MixedWaterRule implements Rule {
         return warmest;
     }
 
-    private static CandidateFinding draw(double wanted, double feed) {
-        return Finding.draft("mixed-draw-below-feed", Severity.NOTE)
+    private static CandidateFinding cooler(String id, double wanted, double feed, String sentence, String advice) {
+        return Finding.draft(id, Severity.NOTE)
                 .compares(NamedValue.MIXED_TO, NamedValue.COLD)
-                .says(
-                        "A tap is asked for {}, but the cold feed comes at up to {}: no tap can be that cool, and such a"
-                                + " draw takes no hot water.",
-                        temperature(wanted),
-                        temperature(feed))
+                .says(sentence, temperature(wanted), temperature(feed))
                 .found(temperature(wanted))
                 .limit(temperature(feed))
-                .advises("Check the temperature of the draw and that of the feed.")
-                .by(MIXING);
-    }
-
-    private static CandidateFinding valve(double setting, double feed) {
-        return Finding.draft("mixing-valve-below-feed", Severity.NOTE)
-                .compares(NamedValue.MIXED_TO, NamedValue.COLD)
-                .says(
-                        "The mixing valve is set to {}, but the cold feed comes at up to {}: it cannot deliver water that"
-                                + " cool.",
-                        temperature(setting),
-                        temperature(feed))
-                .found(temperature(setting))
-                .limit(temperature(feed))
-                .advises("Check the setting of the mixing valve and the temperature of the feed.")
+                .advises(advice)
                 .by(MIXING);
     }
 }

@@ -108,7 +108,7 @@ final class WaterTemperatureRule implements Rule {
 
     private static CandidateFinding unmixed(AssessmentContext subject, double delivered, double limit, boolean seen) {
         String measure =
-                "Measure at the nearest hot tap. If it is above {}, have a mixing valve fitted at its hot outlet;"
+                "Measure at the nearest hot tap. If it is above {}, have a mixing valve fitted at the tank's hot outlet;"
                         + " storing it below {} is no substitute.";
         Finding.Draft scald = scald(delivered, limit, seen);
         return (delivered > STORED + HOTTER + EQUAL

@@ -177,7 +177,7 @@ public record Evidence(
         /** A relief valve is open. */
         VALVE_OPEN("the time in which a relief valve is open"),
         /** The system is shut in and the pressure falls or rests. */
-        FALL("the fall and the rest afterwards"),
+        FALL("the fall and the time at rest afterwards"),
         /** The temperatures that were logged with the pressures. */
         TEMPERATURES("the temperatures of the log"),
         /** How long the heater ran at first, by its column. */

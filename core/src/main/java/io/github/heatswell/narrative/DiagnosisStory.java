@@ -104,7 +104,7 @@ public final class DiagnosisStory {
                             + " to the mains: these readings can't tell which.");
         }
         if (result.misfit()) {
-            return plain("Open. These readings don't settle it: none of the causes looked at explains them.");
+            return plain("Open. These readings don't settle it: none of the causes considered explains them.");
         }
         if (asDescribed()) {
             return plain((!heated() ? "Open. " : isSettled() ? "Settled. " : "Likely. ") + ordinary()
@@ -186,8 +186,8 @@ public final class DiagnosisStory {
         if (result.misfit()) {
             all.add(plain(closest(tested)));
             all.add(plain(
-                    "Perhaps a value of the description is wrong, water was drawn without a note, or it is a cause that was"
-                            + " not looked at."));
+                    "Perhaps a value of the description is wrong, water was drawn without a note, or the cause is one that was"
+                            + " not considered."));
         } else if (!asDescribed() && !isSettled()) {
             List<HypothesisFit> others = isLikely() ? tested.subList(1, tested.size()) : tested;
             String said = isLikely()

@@ -112,7 +112,7 @@ final class ReadingHazards {
 
     /** What is said where the readings show no hazard: never flatly where one stands above a plate. */
     Statement calm() {
-        String safe = " Whether the house is safe, readings of a gauge cannot say.";
+        String safe = " Gauge readings cannot say whether the house is safe.";
         return plain((abovePlate().isEmpty()
                         ? "The readings show no hazard."
                         : "The highest reading stands above a plate, though it is not called a hazard: see the caution.")

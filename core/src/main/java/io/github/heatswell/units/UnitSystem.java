@@ -72,7 +72,7 @@ public enum UnitSystem {
                     + "|(?<![\\w.-])(?:([Aa])n? )?(expansion vessel|vessel|tyre|"
                     + "(?<=\\b(?:to|into|towards)\\s)the mains(?! pressure)|mains|isolating valve|"
                     + "(?:hose|garden|drain) tap|drain cock|tap(?! water)|cold feed|local authority|"
-                    + "colour|millilitre|litre|metre|licence|labelled)(?=s?(?![\\w\\[-]|\\.\\w))",
+                    + "colour|neighbour|millilitre|litre|metre|licence|labelled|enamelled|modelled)(?=s?(?![\\w\\[-]|\\.\\w))",
             Pattern.CASE_INSENSITIVE);
 
     private static final Map<String, String> AMERICAN = Map.ofEntries(
@@ -90,6 +90,9 @@ public enum UnitSystem {
             Map.entry("cold feed", "cold supply"),
             Map.entry("local authority", "local building department"),
             Map.entry("colour", "color"),
+            Map.entry("neighbour", "neighbor"),
+            Map.entry("enamelled", "enameled"),
+            Map.entry("modelled", "modeled"),
             Map.entry("millilitre", "milliliter"),
             Map.entry("litre", "liter"),
             Map.entry("metre", "meter"),

@@ -161,7 +161,7 @@ class DiagnosisStoryTest {
                 said);
         Misfit two = new Misfit(1, 0, 0, 0, 1, 10, List.of(new Misfit.Stray(60, 4e5, 3e5, false, false), low));
         String unsettled = answer(WITHOUT_VESSEL, fit(Cause.AS_DESCRIBED, 0, 0.9, two));
-        assertTrue(unsettled.contains("none of the causes looked at explains them."), unsettled);
+        assertTrue(unsettled.contains("none of the causes considered explains them."), unsettled);
         assertTrue(
                 unsettled.contains(
                         "The furthest off: 1 h after the first the gauge read 3.2 bar, where 5 bar was expected."),
@@ -444,7 +444,7 @@ class DiagnosisStoryTest {
     void theHighestReadingMustBeExplained() {
         Misfit peak = new Misfit(1, 0, 0, 0, 1, 100, List.of(new Misfit.Stray(480, 7e5, 5.4e5, true, false)));
         String said = answer(VESSEL, fit(Cause.RELIEF_OPENS_LOW, 0, 0.99, peak));
-        assertTrue(said.contains("none of the causes looked at explains them"), said);
+        assertTrue(said.contains("none of the causes considered explains them"), said);
         assertTrue(
                 said.contains(
                         "The highest reading is not explained: 8 min after the first the gauge read 7 bar, where 5.4 bar was"

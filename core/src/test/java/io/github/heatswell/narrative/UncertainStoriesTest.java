@@ -230,8 +230,9 @@ class UncertainStoriesTest {
         assertEquals("a tire gauge", Statement.plain("a tyre gauge").text(UnitSystem.US));
         assertEquals("a tyre gauge", Statement.plain("a tyre gauge").text(UnitSystem.SI));
         assertEquals(
-                "License number; two liters, labeled in color",
-                UnitSystem.US.spelled("Licence number; two litres, labelled in colour"));
+                "License number; two liters, labeled in color, enameled, not modeled beside its neighbors",
+                UnitSystem.US.spelled(
+                        "Licence number; two litres, labelled in colour, enamelled, not modelled beside its neighbours"));
         assertEquals("like a car tire's", UnitSystem.US.spelled("like a car tyre's"));
         assertEquals("a key, tyre-gauge: 40 psi", UnitSystem.US.spelled("a key, tyre-gauge: 40 psi"));
         assertEquals(

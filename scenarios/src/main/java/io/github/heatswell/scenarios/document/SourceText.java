@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.document;
 
 import io.github.heatswell.scenarios.fault.Fault;
 import io.github.heatswell.scenarios.fault.Location;
+import io.github.heatswell.scenarios.wording.Printable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -12,6 +13,7 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
@@ -19,7 +21,7 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
 /**
- * Reads the text of a file, checking its size and encoding.
+ * Reads the text of a file, checking that it is one, its size and its encoding.
  */
 public final class SourceText {
 
@@ -41,7 +43,7 @@ public final class SourceText {
      * @throws IOException if the file cannot be read
      */
     public static Optional<String> of(Path file, Faults faults) throws IOException {
-        SourceFile.check(file);
+        check(file);
         if (Files.isRegularFile(file) && Files.size(file) > LARGEST) {
             throw tooLarge(file);
         }
@@ -54,9 +56,49 @@ public final class SourceText {
         }
     }
 
+    /**
+     * Makes sure that something is a file that can be read to its end. Accepts files, {@code /dev/stdin} and shell substitutions such as {@code /dev/fd/63}. A named pipe could block
+     * forever.
+     *
+     * @param file the file
+     * @throws NoSuchFileException if nothing is there
+     * @throws FileSystemException if it is something else; it names the file, and its reason is a plain sentence
+     * @throws IOException if nothing can be learnt about it
+     */
+    public static void check(Path file) throws IOException {
+        if (Files.isDirectory(file)) {
+            throw refusal(file, "this is a folder, not a file");
+        }
+        if (Files.isRegularFile(file) && !Files.isReadable(file)) {
+            throw refusal(file, "you do not have permission to read it");
+        }
+        if (Files.isRegularFile(file) || handedOver(file)) {
+            return;
+        }
+        if (Files.exists(file)) {
+            throw refusal(file, "this is a pipe or a device, not a text file; give a file, or /dev/stdin");
+        }
+        if (Files.isSymbolicLink(file)) {
+            throw refusal(
+                    file,
+                    "this is a link to "
+                            + Printable.quote(Files.readSymbolicLink(file).toString()) + ", which does not exist");
+        }
+        throw new NoSuchFileException(file.toString(), null, "there is no such file");
+    }
+
+    /** Says why a file is not read; the message names it, the reason does not. */
+    private static FileSystemException refusal(Path file, String reason) {
+        return new FileSystemException(file.toString(), null, reason);
+    }
+
+    private static boolean handedOver(Path file) {
+        Path whole = file.toAbsolutePath().normalize();
+        return whole.equals(Path.of("/dev/stdin")) || whole.startsWith("/dev/fd") || whole.startsWith("/proc/self/fd");
+    }
+
     private static FileSystemException tooLarge(Path file) {
-        return SourceFile.refusal(
-                file, "this is larger than " + LARGEST / 1024 + " KiB; a scenario is about a page of text");
+        return refusal(file, "this is larger than " + LARGEST / 1024 + " KiB; a scenario is about a page of text");
     }
 
     private static Optional<String> decode(byte[] bytes, Faults faults) {

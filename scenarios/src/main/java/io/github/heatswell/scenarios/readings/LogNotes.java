@@ -269,7 +269,7 @@ final class LogNotes {
                                         .toList(),
                                 0),
                         said(
-                                "Your notes of heater, relief pipe, vessel and tap, held against every cause: ",
+                                "Your notes of heater, relief pipe, vessel and tap, compared with every cause: ",
                                 taken(),
                                 0),
                         said(

@@ -3,7 +3,7 @@ package io.github.heatswell.scenarios.readings;
 import io.github.heatswell.charts.table.RowReader;
 import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.diagnosis.SpotReadings;
-import io.github.heatswell.scenarios.document.SourceFile;
+import io.github.heatswell.scenarios.document.SourceText;
 import io.github.heatswell.scenarios.fault.Fault;
 import io.github.heatswell.scenarios.fault.Location;
 import io.github.heatswell.scenarios.readings.LogHeading.Quantity;
@@ -71,7 +71,7 @@ public final class LogReader {
      * @throws IOException if the file cannot be read
      */
     public static LogFile read(Path file, double atmosphere, LogHints hints) throws IOException {
-        SourceFile.check(file);
+        SourceText.check(file);
         try (Reader decoded = new InputStreamReader(
                         Files.newInputStream(file),
                         StandardCharsets.UTF_8

@@ -56,7 +56,7 @@ final class DiagnosisTables {
         return new Grid(
                 order()
                         + ". A weight is the share among the causes looked at: it falls with the misfit, and with each value a cause leaves open. The misfit is the usual"
-                        + " distance of forecast and reading, against the uncertainty of a reading: about 1 is as good as can be.",
+                        + " distance of forecast and reading, against the uncertainty of a reading: about 1 is as good as it gets.",
                 List.of("Cause", result.misfit() ? "Relative weight" : "Weight", "Misfit"),
                 ranked().stream()
                         .map(fit -> List.of(

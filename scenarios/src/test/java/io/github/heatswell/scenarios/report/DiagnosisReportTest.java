@@ -198,7 +198,7 @@ class DiagnosisReportTest {
         Misfit.Stray low = new Misfit.Stray(3_600, 3.2e5, 5e5, false, false);
         Misfit two = new Misfit(1, 0, 0, 0, 1, 10, List.of(new Misfit.Stray(60, 4e5, 3e5, false, false), low));
         String text = report(answer(OPEN_ENDED, log().build(), fit(Cause.AS_DESCRIBED, 0, 0.9, two)));
-        assertTrue(text.contains("These readings don't settle it: none of the causes looked at explains them."), text);
+        assertTrue(text.contains("These readings don't settle it: none of the causes considered explains them."), text);
         assertTrue(
                 text.contains(
                         "2 of 10 readings are not explained. The furthest off: 1 h after the first the gauge read"),

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What is no file of text is refused before it is opened: a pipe that nobody writes into would be waited for. */
-class SourceFileTest {
+class ReadableFileTest {
 
     @TempDir
     Path folder;
@@ -22,15 +22,15 @@ class SourceFileTest {
     @Test
     void filesAndLinksToFilesPass() throws IOException {
         Path file = Files.writeString(folder.resolve("house.yaml"), "");
-        assertDoesNotThrow(() -> SourceFile.check(file));
+        assertDoesNotThrow(() -> SourceText.check(file));
         Path link = Files.createSymbolicLink(folder.resolve("link.yaml"), file);
-        assertDoesNotThrow(() -> SourceFile.check(link));
+        assertDoesNotThrow(() -> SourceText.check(link));
     }
 
     @Test
     void whatAShellHandsOverPasses() {
-        assertDoesNotThrow(() -> SourceFile.check(Path.of("/dev/stdin")));
-        assertDoesNotThrow(() -> SourceFile.check(Path.of("/dev/fd/63")));
+        assertDoesNotThrow(() -> SourceText.check(Path.of("/dev/stdin")));
+        assertDoesNotThrow(() -> SourceText.check(Path.of("/dev/fd/63")));
     }
 
     @Test
@@ -53,11 +53,11 @@ class SourceFileTest {
     void aFolderAndNothingAreCalledWhatTheyAre() {
         assertEquals("this is a folder, not a file", refusal(folder));
         Path nothing = folder.resolve("nothing.yaml");
-        assertThrows(NoSuchFileException.class, () -> SourceFile.check(nothing));
+        assertThrows(NoSuchFileException.class, () -> SourceText.check(nothing));
     }
 
     private static String refusal(Path file) {
-        return assertThrows(FileSystemException.class, () -> SourceFile.check(file))
+        return assertThrows(FileSystemException.class, () -> SourceText.check(file))
                 .getReason();
     }
 }
