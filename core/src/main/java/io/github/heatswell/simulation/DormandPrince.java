@@ -61,11 +61,10 @@ final class DormandPrince {
     private static final double MAX_GROWTH = 10;
     /** A step cut before this fraction (-) of it is repeated if the solution there is coarse, */
     private static final double CUT_EARLY = 0.6;
-    /**
-     * that is, if its rates are off by this many times the tolerance over the time so far, or by more than the tolerance of a
-     * running total, whose errors add up from one cut step to the next,
-     */
+    /** that is, if its rates are off by this many times the tolerance over the time so far, */
     private static final double COARSE = 10;
+    /** or those of a running total, whose errors add up from one cut step to the next, by this part (-) of what it gained, */
+    private static final double COARSE_GAIN = 4e-7;
     /** with a step this much (-) longer than the cut one, so that the event falls near its end. */
     private static final double LITTLE_LONGER = 1.1;
     /**
@@ -260,7 +259,8 @@ final class DormandPrince {
         double elapsed = step.to() - step.from();
         for (int k = 0; k < there.length; k++) {
             double off = elapsed * Math.abs(found[k] - step.rate(k, step.to()));
-            if (off > (totals[k] ? 1 : COARSE) * tolerance(k, there)) {
+            double gain = totals[k] ? COARSE_GAIN * Math.abs(there[k] - y[k]) : Double.POSITIVE_INFINITY;
+            if (off > Math.min(COARSE * tolerance(k, there), COARSE * absolute[k] + gain)) {
                 return true;
             }
         }
