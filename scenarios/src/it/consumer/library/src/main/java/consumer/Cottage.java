@@ -4,9 +4,12 @@ import static io.github.heatswell.units.LengthUnit.METRE;
 import static io.github.heatswell.units.LengthUnit.MILLIMETRE;
 import static io.github.heatswell.units.PressureUnit.BAR;
 
+import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.GasLaw;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Material;
+import io.github.heatswell.system.PowerCurve;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Shell;
 import io.github.heatswell.system.Site;
@@ -60,5 +63,76 @@ final class Cottage {
                         .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING)
                         .build())
                 .build();
+    }
+
+    /** The same with a relief valve that lifts by three quarters half way to its full lift. */
+    static HotWaterSystem withQuickOpeningValve() {
+        HotWaterSystem house = withoutVessel();
+        ReliefValve valve = house.reliefValves().get(0);
+        return house.toBuilder()
+                .withoutReliefValves()
+                .addReliefValve(valve.toBuilder().liftCurve(new QuickOpening()).build())
+                .build();
+    }
+
+    /** The same with a heat pump in place of the element. */
+    static HotWaterSystem withHeatPump() {
+        HotWaterSystem house = withoutVessel();
+        return house.toBuilder()
+                .heater(house.heater().toBuilder().powerCurve(new HeatPump()).build())
+                .build();
+    }
+
+    /** The same with a vessel whose diaphragm stretches. */
+    static HotWaterSystem withStretchingDiaphragm() {
+        return withoutVessel().toBuilder()
+                .vessel(vessel().gasLaw(new StretchingDiaphragm()).build())
+                .build();
+    }
+
+    /** A vessel that is too small. */
+    static ExpansionVessel.Builder vessel() {
+        return ExpansionVessel.builder()
+                .volume(2, VolumeUnit.LITRE)
+                .precharge(Pressure.gauge(3.5, BAR))
+                .acceptance(60, RatioUnit.PERCENT);
+    }
+
+    private static final class QuickOpening implements ReliefValve.LiftCurve {
+        @Override
+        public double lift(double share) {
+            return share * (2 - share);
+        }
+
+        @Override
+        public double slope(double share) {
+            return 2 - 2 * share;
+        }
+    }
+
+    private static final class HeatPump implements PowerCurve {
+        @Override
+        public double share(double clock, double temperature) {
+            return Math.max(0.4, Math.min(1, 1 - 0.012 * (temperature - 288.15)));
+        }
+    }
+
+    private static final class StretchingDiaphragm implements GasLaw {
+        private static final double STIFFNESS = 60_000;
+
+        @Override
+        public double pressure(double charge, double share, double warmth) {
+            return charge * warmth / share + STIFFNESS * (1 - share);
+        }
+
+        @Override
+        public double byShare(double charge, double share, double warmth) {
+            return -charge * warmth / (share * share) - STIFFNESS;
+        }
+
+        @Override
+        public double byWarmth(double charge, double share, double warmth) {
+            return charge / share;
+        }
     }
 }

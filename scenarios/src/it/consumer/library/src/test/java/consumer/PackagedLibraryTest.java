@@ -3,6 +3,7 @@ package consumer;
 import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -68,6 +69,22 @@ class PackagedLibraryTest {
         RunResult run = Simulation.of(cured, HEAT_UP).run();
         assertTrue(run.first(Event.Kind.RELIEF_OPENED).isEmpty());
         assertEquals(0, run.totals().relieved());
+    }
+
+    /** A lift curve, a law of the gas and a power curve of one's own need nothing but public interfaces, and each counts. */
+    @Test
+    void partsOfOnesOwnChangeTheRun() {
+        HotWaterSystem usual = Cottage.withoutVessel();
+        HotWaterSystem vessel = usual.toBuilder().vessel(Cottage.vessel().build()).build();
+        assertOtherEvents(usual, Cottage.withQuickOpeningValve());
+        assertOtherEvents(usual, Cottage.withHeatPump());
+        assertOtherEvents(vessel, Cottage.withStretchingDiaphragm());
+    }
+
+    private static void assertOtherEvents(HotWaterSystem usual, HotWaterSystem own) {
+        RunResult run = Simulation.of(own, HEAT_UP).run();
+        assertTrue(run.audit().closes(), run.audit().toString());
+        assertNotEquals(Simulation.of(usual, HEAT_UP).run().events(), run.events());
     }
 
     @Test
