@@ -21,7 +21,8 @@ import java.util.TreeMap;
  * One drawn house, run by the library and by the integration of the unreduced equations, and how far both lie apart.
  *
  * <p>They are compared up to the first of these: the end asked for; a valve that hammers, which the library stops at; a tap
- * that opens while another runs, of which each side makes something else.
+ * that opens while another runs, of which each side makes something else; a burner that waits before it comes on again, which
+ * only the library's does.
  */
 final class RandomComparison {
 
@@ -30,6 +31,8 @@ final class RandomComparison {
     static final double SECONDS = 5;
     /** Pressure that differs by no more than this (-) around an event says that it is the same: 0.1 %. */
     private static final double AT_REST = 1e-3;
+    /** How long (s) the library's burner waits after it went off. */
+    private static final double BURNER_WAITS = 30;
 
     private final ComparisonCase chosen;
     private final RunResult library;
@@ -53,14 +56,18 @@ final class RandomComparison {
 
     private static double comparableEnd(RunResult run, double asked) {
         double end = asked;
-        Event ended = null;
+        double ended = Double.NEGATIVE_INFINITY;
+        double off = Double.NEGATIVE_INFINITY;
         for (Event event : run.events()) {
-            boolean twoTaps =
-                    event.kind() == Event.Kind.DRAW_STARTED && ended != null && event.time() - ended.time() < 1e-3;
+            boolean twoTaps = event.kind() == Event.Kind.DRAW_STARTED && event.time() - ended < 1e-3;
+            boolean waited = event.kind() == Event.Kind.HEATER_ON && event.time() - off < BURNER_WAITS + 1e-3;
             if (twoTaps || event.kind() == Event.Kind.RELIEF_CHATTERS) {
                 end = Math.min(end, Math.floor(event.time()) - 1);
+            } else if (waited) {
+                end = Math.min(end, Math.floor(off));
             }
-            ended = event.kind() == Event.Kind.DRAW_ENDED ? event : ended;
+            ended = event.kind() == Event.Kind.DRAW_ENDED ? event.time() : ended;
+            off = event.kind() == Event.Kind.HEATER_OFF ? event.time() : off;
         }
         return Math.max(end, 1);
     }

