@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.util.Map;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -19,6 +20,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Houses whose run once did not come to an end, or did not close its books (regression): a day, or what of it shows that. All are invented. */
 @Order(1)
 class DifficultHousesTest {
+
+    /** Less than a day (h), as this house ran out of steps after 93 minutes and takes a million for a day. */
+    private static final Map<String, Integer> HOURS = Map.of("gas-that-cools-behind-a-reducing-valve", 4);
 
     @ParameterizedTest
     @ValueSource(
