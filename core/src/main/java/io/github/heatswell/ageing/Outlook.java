@@ -26,8 +26,8 @@ import java.util.stream.IntStream;
  * simulated.
  *
  * <p>Three courses are followed with the numbers of the house as described: at the expected, the lowest and the highest
- * rate of precharge loss. When dripping begins is also asked of many houses that deviate from it as its numbers are
- * uncertain, each with its own rate of precharge loss. Months are twelfths of a year of 365 days; the first begins on
+ * rate of precharge loss. When dripping begins is also estimated from many houses that differ from it within the uncertainty
+ * of its numbers, each with its own rate of precharge loss. Months are twelfths of a year of 365 days; the first begins on
  * the house's day of the year, on which the vessel holds the charge of its description. Immutable.
  */
 public final class Outlook {

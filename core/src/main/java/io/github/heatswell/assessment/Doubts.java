@@ -18,7 +18,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Unknown values of a description: assumed, given as a range, or not looked at. A finding that rests on one says so. If it only
+ * Unknown values of a description: assumed, given as a range, or never checked. A finding that rests on one says so. If it only
  * compares such values, it is a caution, unless it holds at both ends of every range.
  */
 public final class Doubts {

@@ -8,9 +8,10 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
 /**
- * What the charge of a vessel should read with its water side drained, by {@link Codes#PRECHARGE}: the highest pressure the supply
- * stands at where the vessel is, for which the vessel is sized too. A charge is too low further below the lowest than the trade
- * allows and a hand-held gauge can tell. Everything that says when or how far to pump takes it from here.
+ * What the charge of a vessel should read with its water side drained, by {@link Codes#PRECHARGE}: the highest supply
+ * pressure at the vessel, for which the vessel is sized too. A charge is too low once it is further below the lowest supply
+ * pressure than the trade allows and a hand-held gauge can show. Everything that says when or how far to pump takes it from
+ * here.
  *
  * @param pumpToGauge the charge to set, where the plates allow it (Pa, gauge)
  * @param tooLowGauge the charge below which it has to be set again (Pa, gauge)

@@ -15,8 +15,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * The rules of the place that matter for a house, and what the house has against them. Rules that nobody read are not among them:
- * of these only the topics are told, to be asked of the authority.
+ * The rules of the place that matter for a house, and where the house breaks them. Rules that were not read are not among
+ * them: only their topics are listed, as questions for the authority.
  *
  * @param place the place
  * @param rules the rules that were read, in the order of their topics

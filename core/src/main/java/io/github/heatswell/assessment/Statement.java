@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Objects;
 
 /**
- * Text with measures in it, which become words only once somebody says in which units.
+ * Text with measures in it, which become words only once the units are chosen.
  *
  * @param parts the text before, between and behind the measures, one more than there are measures
  * @param measures the measures, in the order of the text

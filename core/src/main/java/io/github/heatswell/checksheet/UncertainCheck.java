@@ -17,8 +17,8 @@ import java.util.Objects;
 import java.util.function.Function;
 
 /**
- * A check sheet whose readings carry their tolerance: the procedure is simulated for the house as described, and again
- * for many houses that deviate from it as its numbers are uncertain. Immutable.
+ * A check sheet whose readings carry their tolerance: the procedure is simulated for the house as described, and again for
+ * many houses that differ from it within the uncertainty of its numbers. Immutable.
  *
  * @param sheet the readings of the house as described
  * @param gauge the gauge used

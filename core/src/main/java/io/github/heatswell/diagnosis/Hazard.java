@@ -1,6 +1,6 @@
 package io.github.heatswell.diagnosis;
 
-/** What readings speak for that may hurt somebody: a cause, or a reading above what the plates allow whatever the cause. */
+/** A danger that the readings point to: a cause, or a reading above what the plates allow whatever the cause. */
 public sealed interface Hazard permits HypothesisFit, Overpressure {
 
     /**

@@ -3,7 +3,7 @@ package io.github.heatswell.diagnosis;
 import java.util.function.ObjDoubleConsumer;
 
 /**
- * A number of the house that a diagnosis may change to meet the readings. Values are in SI units.
+ * A number of the house that a diagnosis may change to match the readings. Values are in SI units.
  */
 public enum Parameter {
     /** Static supply pressure at the start of the run (Pa, gauge). */

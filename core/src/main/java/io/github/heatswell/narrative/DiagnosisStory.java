@@ -30,7 +30,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** What readings say of a house, what they cannot say, and what to check next. Immutable. */
+/** What readings say about a house, what they cannot say, and what to check next. Immutable. */
 public final class DiagnosisStory {
 
     private static final int MAX_NAMED = 3;

@@ -25,7 +25,7 @@ import java.util.stream.Stream;
 
 /**
  * What was found, in sentences, the same for screen, page, picture, lesson and program. Immutable; its quantities are written
- * once somebody says in which units ({@link Statement#text}). Pressures are gauge readings.
+ * once the units are chosen ({@link Statement#text}). Pressures are gauge readings.
  *
  * @param alarms what may hurt somebody, limits passed, and that a run is not to be relied on, the gravest first
  * @param headline what was found, in one sentence without a full stop; a hazard before everything else

@@ -13,8 +13,9 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /**
- * By what a house is judged, whoever asks: the limit of a sizing, and the peak of the worst heat-up, from a cold fill with every tap
- * closed, by the best estimates. That a relief valve drips is another matter, and told apart.
+ * What every command judges a house by: the limit of a sizing, and the peak of the worst heat-up, from a cold fill with every
+ * tap
+ * closed, by the best estimates. Whether a relief valve drips is another question, answered separately.
  *
  * @param limitGauge what the peak must not exceed (Pa, gauge)
  * @param worstGauge the peak of the worst heat-up with the vessel as it is (Pa, gauge), the relief valves taken out

@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Where a house stands, as far as rules differ. The rules and what is usual are in the data files beside this class. No place is
+ * Where a house is, as far as rules differ. The rules and what is usual are in the data files beside this class. No place is
  * known by one text alone: cities and states change model codes, so that whoever enforces them has the last word.
  */
 public enum Place {

@@ -7,8 +7,8 @@ import io.github.heatswell.units.TemperatureUnit;
 import java.util.Objects;
 
 /**
- * Where the heater stands. The altitude determines the air pressure that gauges read against; the room temperature
- * governs the standing loss and the gas temperature of an expansion vessel; the place says which rules hold.
+ * Where the heater is installed. The altitude determines the air pressure that gauges read against; the room temperature
+ * governs the standing loss and the gas temperature of an expansion vessel; the place says which rules apply.
  */
 public final class Site {
 

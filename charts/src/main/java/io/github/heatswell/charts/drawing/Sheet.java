@@ -22,7 +22,7 @@ import java.util.stream.Collectors;
 import org.jfree.chart.ChartRenderingInfo;
 
 /**
- * A picture laid out on a sheet, to be drawn onto anything. The only entrance to this package; callers use
+ * A picture laid out on a sheet, to be drawn onto anything. The only entry point of this package; callers use
  * {@link io.github.heatswell.charts.Chart}.
  */
 public final class Sheet {

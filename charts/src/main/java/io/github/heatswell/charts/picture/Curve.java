@@ -3,7 +3,7 @@ package io.github.heatswell.charts.picture;
 import java.util.Objects;
 
 /**
- * A line that is drawn, with the words that stand at its end.
+ * A drawn line and the label at its end.
  *
  * @param role what the line is, which determines its look
  * @param name what it is called, or empty if the axis says it

@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * A picture of panels under each other over one axis. With a key it has one panel, and the key says what its lines and
- * patches are; without, their names stand at the right end of each.
+ * A picture of stacked panels over one axis. With a key it has one panel, and the key says what its lines and patches are;
+ * without a key, their names are at the right end of each.
  *
  * @param size the room it takes
  * @param caption the words above

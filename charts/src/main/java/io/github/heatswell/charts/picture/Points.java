@@ -3,7 +3,7 @@ package io.github.heatswell.charts.picture;
 import java.util.Arrays;
 
 /**
- * The corners of a drawn line; closed, it is the rim of a patch. Two corners may stand over each other: the line then has a
+ * The corners of a drawn line; closed, it is the rim of a patch. Two corners may be one above the other: the line then has a
  * vertical edge. Immutable.
  */
 public final class Points {

@@ -32,7 +32,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * The whole job in one sitting, from the drip to a vessel that keeps it away. The steps are commands, each as anybody may type it; the
+ * The whole job in one sitting, from the drip to a vessel that stops it. The steps are commands, each as anybody may type it;
+ * the
  * guide asks for what they need, and remembers beside the house's file where it was.
  */
 public final class Guide {

@@ -8,7 +8,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Reads amounts of money. Their currency stands elsewhere.
+ * Reads amounts of money. Their currency is given elsewhere.
  */
 public final class Price {
 

@@ -4,7 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * What a person says of a log whose file does not say it, or says it wrongly.
+ * What a person says about a log where its file is silent or wrong.
  *
  * @param unit the unit of the pressures, such as {@code psi}, where the file names none
  * @param columns names of all columns with their units, such as {@code time_min,pressure_psi,note}, in place of those in the file, or

@@ -11,7 +11,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * What readings say of a house.
+ * What readings say about a house.
  *
  * @param scenario the house as described
  * @param readings what was read

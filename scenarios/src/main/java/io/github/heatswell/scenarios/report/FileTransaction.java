@@ -18,8 +18,8 @@ import java.util.concurrent.TimeUnit;
 
 /**
  * Files that appear in a folder together or not at all. They are written into a {@link WorkFolder}. Once all are complete,
- * the files of their names move out of the folder, and only then do the new ones move in: the results of two runs never lie
- * side by side. Nobody else writes into the folder meanwhile.
+ * the files of their names move out of the folder, and only then do the new ones move in: the results of two runs are never
+ * mixed. Nobody else writes into the folder meanwhile.
  *
  * <p>A signal to end the program removes what is unfinished, or waits while files move. Once the program is being ended, no
  * transaction begins. If the program is killed, the next transaction in the folder removes what is unfinished, and finishes

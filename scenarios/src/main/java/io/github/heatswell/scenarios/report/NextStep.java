@@ -23,8 +23,8 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * The command that goes on from an answer, on the way from the drip to its cause, the vessel, its charge, the check and the keeping
- * of it.
+ * The command that goes on from an answer, on the way from the drip to its cause, the vessel, its charge, the check and its
+ * upkeep.
  *
  * @param command the command, such as {@code size}
  * @param changes what it changes about the house beside what was changed already

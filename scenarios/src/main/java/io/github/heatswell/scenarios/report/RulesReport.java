@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * Report on the rules of the place where a house stands.
+ * Report on the rules of the place where a house is.
  */
 public final class RulesReport {
 

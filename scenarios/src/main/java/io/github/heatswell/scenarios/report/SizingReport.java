@@ -30,7 +30,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * What is said of which vessel to buy.
+ * Report on which vessel to buy.
  */
 public final class SizingReport {
 

@@ -29,7 +29,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 /**
- * What is said of how far an answer may be off.
+ * Report on how far an answer may be off.
  */
 public final class SpreadReport {
 

@@ -13,7 +13,7 @@ import org.xml.sax.SAXException;
 import org.xml.sax.ext.DefaultHandler2;
 
 /**
- * A picture that may stand inside a page: one SVG element of shapes and words, without anything that acts or that refers
+ * A picture that may be embedded in a page: one SVG element of shapes and words, without anything that acts or that refers
  * to the outside, with ids that begin with a prefix of its own.
  */
 public final class Svg {
