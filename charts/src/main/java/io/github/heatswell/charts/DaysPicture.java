@@ -142,7 +142,7 @@ final class DaysPicture {
      */
     static final class DayBins {
 
-        private static final int MOST = 740;
+        private static final int MAX = 740;
         private static final int[] WIDTHS = {1, 7, 28, 91, 365};
         private static final String[] NAMES = {"per day", "per week", "per 4 weeks", "per quarter", "per year"};
 
@@ -161,7 +161,7 @@ final class DaysPicture {
             this.amounts = amounts;
             this.days = days;
             int chosen = 0;
-            while (chosen < WIDTHS.length - 1 && figures.size() > MOST * WIDTHS[chosen]) {
+            while (chosen < WIDTHS.length - 1 && figures.size() > MAX * WIDTHS[chosen]) {
                 chosen++;
             }
             width = WIDTHS[chosen];

@@ -23,7 +23,7 @@ final class SurgeRule implements Rule {
     /** A surge rises and falls within this (s) each; what takes longer is a night; own judgement. */
     private static final double SHORT = 1_800;
     /** A rise or fall is over that is no more than so many times as large (-) in twice that time; own judgement. */
-    private static final double MOST = 1.25;
+    private static final double MAX = 1.25;
     /** What lasts less than this (s) makes no difference; own judgement. */
     private static final double HELD = 600;
 
@@ -76,7 +76,7 @@ final class SurgeRule implements Rule {
         double fall = event.pressureAbsolute() - lowest(subject, at, at + SHORT);
         double before = event.pressureAbsolute() - lowest(subject, at - 2 * SHORT, at);
         double after = event.pressureAbsolute() - lowest(subject, at, at + 2 * SHORT);
-        return before > MOST * rise || after > MOST * fall ? 0 : Math.min(rise, fall);
+        return before > MAX * rise || after > MAX * fall ? 0 : Math.min(rise, fall);
     }
 
     /** The lowest static supply (Pa, absolute) between two times of the run: at one of them or at an entry of the timetable. */

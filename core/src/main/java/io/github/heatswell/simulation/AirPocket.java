@@ -18,7 +18,7 @@ final class AirPocket {
 
     private static final double HOTTEST = 450;
     /** More of the highest layer (-) than a run lets it take up, which only trial states of the solver pass. */
-    private static final double MOST = 0.95;
+    private static final double MAX = 0.95;
     /** Vapour has formed once it takes up more of the highest layer (-) than this. */
     private static final double FULL = 0.9;
 
@@ -64,7 +64,7 @@ final class AirPocket {
     void evaluate(double p, double temperature) {
         double dry = p - vapour(temperature);
         volume = volumeAt(p, temperature);
-        boolean gives = volume < MOST * layer;
+        boolean gives = volume < MAX * layer;
         byPressure = gives ? -volume / dry : 0;
         byTemperature = gives ? volume * (1 / temperature + vapourSlope(temperature) / dry) : 0;
     }
@@ -72,7 +72,7 @@ final class AirPocket {
     /** Volume (m3) at a pressure (Pa, absolute) and a temperature (K). */
     double volumeAt(double p, double temperature) {
         double dry = p - vapour(temperature);
-        double most = MOST * layer;
+        double most = MAX * layer;
         return dry * most > gas * temperature ? gas * temperature / dry : most;
     }
 

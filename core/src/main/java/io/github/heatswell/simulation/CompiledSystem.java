@@ -45,7 +45,7 @@ final class CompiledSystem {
     /**
      * Fewer layers (-) stand still: to set their boundaries anew would mix an eighth of the tank and more. Own choice.
      */
-    private static final int FEWEST_MOVING = 5;
+    private static final int MIN_MOVING = 5;
 
     final double atmosphere;
     final double roomTemperature;
@@ -140,7 +140,7 @@ final class CompiledSystem {
                 system.start().pressure().map(p -> p.absolute(atmosphere)).orElse(coldPressure);
         startTemperature = system.start().waterTemperature().orElse(coldTemperature);
         airGas = AirPocket.amount(tank.air().orElse(0), coldPressure, coldTemperature);
-        moves = layers >= FEWEST_MOVING && airGas == 0;
+        moves = layers >= MIN_MOVING && airGas == 0;
         gaugeOffset = system.head(system.gaugeHeight());
 
         StateVector.Slots slots = new StateVector.Slots();

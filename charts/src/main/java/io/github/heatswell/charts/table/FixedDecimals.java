@@ -13,7 +13,7 @@ final class FixedDecimals {
     private static final long[] POWERS = {1, 10, 100, 1_000, 10_000, 100_000, 1_000_000};
 
     /** Below this a double and the double half a unit above its whole part are both exact. */
-    private static final double LARGEST = 1L << 51;
+    private static final double MAX = 1L << 51;
 
     private FixedDecimals() {}
 
@@ -43,7 +43,7 @@ final class FixedDecimals {
         }
         long power = POWERS[decimals];
         double scaled = Math.abs(value) * power;
-        if (scaled >= LARGEST) {
+        if (scaled >= MAX) {
             text.append(new BigDecimal(value)
                     .setScale(decimals, RoundingMode.HALF_UP)
                     .toPlainString());

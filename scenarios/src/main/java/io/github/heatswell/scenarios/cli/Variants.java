@@ -19,7 +19,7 @@ import java.util.Optional;
  */
 record Variants(List<String> fields, List<Variant> all) {
 
-    private static final int FEWEST = 2;
+    private static final int MIN = 2;
     private static final String SAMPLE_FIELD = "run.sample";
 
     Variants {
@@ -68,9 +68,9 @@ record Variants(List<String> fields, List<Variant> all) {
 
     private static void refuseCount(Batch batch, Combinations combinations, int most) {
         long count = (long) batch.size() * combinations.count();
-        if (combinations.fields().isEmpty() && (count < FEWEST || count > most)) {
+        if (combinations.fields().isEmpty() && (count < MIN || count > most)) {
             throw new IllegalArgumentException(
-                    "compare takes " + FEWEST + " to " + most + " scenarios, not " + count + hint(count));
+                    "compare takes " + MIN + " to " + most + " scenarios, not " + count + hint(count));
         }
         if (count > most) {
             throw new IllegalArgumentException("compare makes up to " + most + " runs, not " + count + ": "

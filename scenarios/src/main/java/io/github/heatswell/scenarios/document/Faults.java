@@ -12,7 +12,7 @@ import java.util.List;
 public final class Faults {
 
     /** More faults than anyone corrects at a time; a file of another kind has thousands. */
-    private static final int MOST = 50;
+    private static final int MAX = 50;
 
     private final List<Fault> found = new ArrayList<>();
     private int more;
@@ -27,7 +27,7 @@ public final class Faults {
      * @param message what, in one line
      */
     public void add(Location at, String message) {
-        if (found.size() < MOST) {
+        if (found.size() < MAX) {
             found.add(new Fault(at, message));
         } else {
             more++;
@@ -40,7 +40,7 @@ public final class Faults {
      * @return true if there are many already
      */
     public boolean full() {
-        return found.size() >= MOST;
+        return found.size() >= MAX;
     }
 
     /**
@@ -62,7 +62,7 @@ public final class Faults {
         ordered.sort(Comparator.comparing(Fault::at));
         if (more > 0) {
             ordered.add(new Fault(
-                    ordered.get(MOST - 1).at(), "and " + more + " more faults like these; correct these" + " first"));
+                    ordered.get(MAX - 1).at(), "and " + more + " more faults like these; correct these" + " first"));
         }
         return List.copyOf(ordered);
     }

@@ -30,7 +30,7 @@ final class TreeBuilder {
     private static final Pattern FRACTION = Pattern.compile("\\d.{0,40}");
 
     /** A scenario needs five levels. */
-    private static final int DEEPEST = 8;
+    private static final int MAX_DEPTH = 8;
 
     private final Parser events;
     private final Faults faults;
@@ -85,8 +85,8 @@ final class TreeBuilder {
         if (event instanceof ScalarEvent scalar) {
             return new Scalar(scalar.getValue().strip(), start(event));
         }
-        if (++depth > DEEPEST) {
-            throw new Refused(event, "this is nested too deeply; the most is " + DEEPEST + " levels");
+        if (++depth > MAX_DEPTH) {
+            throw new Refused(event, "this is nested too deeply; the most is " + MAX_DEPTH + " levels");
         }
         Node node = event.getEventId() == Event.ID.MappingStart ? mapping(event) : items(event);
         depth--;

@@ -11,7 +11,7 @@ import java.util.Set;
  */
 public final class ScenarioName {
 
-    private static final int LONGEST = 60;
+    private static final int MAX_LENGTH = 60;
     private static final String NAMELESS = "scenario";
 
     /** Names that Windows keeps for devices, with any extension. */
@@ -42,7 +42,7 @@ public final class ScenarioName {
     public static String safe(String name) {
         String plain = Normalizer.normalize(name, Normalizer.Form.NFC)
                 .codePoints()
-                .limit(LONGEST)
+                .limit(MAX_LENGTH)
                 .map(c -> Character.isLetterOrDigit(c) || c == '.' || c == '_' ? c : '-')
                 .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
                 .toString()

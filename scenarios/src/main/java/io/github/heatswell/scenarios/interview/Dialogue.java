@@ -15,7 +15,7 @@ import java.util.Set;
 final class Dialogue {
 
     /** Longest answer; the rest is discarded. */
-    private static final int LONGEST = 1000;
+    private static final int MAX_LENGTH = 1000;
 
     private static final Set<String> GO_ON = Set.of("yes", "no", "quit", "exit", "q");
 
@@ -69,7 +69,7 @@ final class Dialogue {
                 return Optional.empty();
             }
             for (; c >= 0 && c != '\n'; c = in.read()) {
-                if (line.length() < LONGEST) {
+                if (line.length() < MAX_LENGTH) {
                     line.append((char) c);
                 }
             }

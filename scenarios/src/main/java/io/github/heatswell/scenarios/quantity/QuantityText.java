@@ -17,7 +17,7 @@ import java.util.regex.Pattern;
  */
 record QuantityText(double number, String digits, String unit) {
 
-    private static final int LONGEST = 60;
+    private static final int MAX_LENGTH = 60;
     private static final Pattern BLANKS = Pattern.compile("\\s+");
     private static final Pattern NUMBER_FIRST =
             Pattern.compile("([-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?)(.*)");
@@ -40,7 +40,7 @@ record QuantityText(double number, String digits, String unit) {
      */
     static QuantityText of(String text) {
         String plain = together(plain(text));
-        if (plain.length() > LONGEST) {
+        if (plain.length() > MAX_LENGTH) {
             throw new IllegalArgumentException(Printable.quote(plain) + " is too long for a number and a unit");
         }
         refuseForeignNumbers(plain);

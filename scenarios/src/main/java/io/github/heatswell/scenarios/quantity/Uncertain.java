@@ -27,7 +27,7 @@ public record Uncertain(Distribution distribution, String unit) {
     private static final Pattern RANGE = Pattern.compile("(.+?)\\s+to\\s+(.+)", Pattern.CASE_INSENSITIVE);
     private static final int DIGITS = 12;
     /** Longer than any two quantities; bounds the backtracking of the patterns. */
-    private static final int LONGEST = 200;
+    private static final int MAX_LENGTH = 200;
 
     /**
      * Reads an uncertain quantity.
@@ -39,7 +39,7 @@ public record Uncertain(Distribution distribution, String unit) {
      */
     public static Optional<Uncertain> read(String text, Kind<? extends Unit> kind) {
         String plain = BLANKS.matcher(text.strip()).replaceAll(" ");
-        if (plain.length() > LONGEST) {
+        if (plain.length() > MAX_LENGTH) {
             return Optional.empty();
         }
         Matcher around = PLUS_MINUS.matcher(plain);

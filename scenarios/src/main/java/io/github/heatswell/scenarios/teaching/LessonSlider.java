@@ -26,7 +26,7 @@ record LessonSlider(
         Lesson.House house, String label, String with, List<String> fields, List<String> values, String unit) {
 
     /** With fewer runs than this the steps between them are coarse. */
-    private static final int FEWEST = 15;
+    private static final int MIN = 15;
 
     private static final int DECIMALS = 2;
 
@@ -104,7 +104,7 @@ record LessonSlider(
     /** The slider with as many values between its own as make the steps small, or itself if its values are no numbers. */
     LessonSlider refined() {
         int parts = 1;
-        while ((values.size() - 1) * parts + 1 < FEWEST) {
+        while ((values.size() - 1) * parts + 1 < MIN) {
             parts *= 2;
         }
         try {

@@ -14,7 +14,7 @@ import io.github.heatswell.system.ExpansionVessel;
 record VesselFigures(House house) {
 
     /** The largest vessel that is asked about (L). */
-    private static final double LARGEST = 500;
+    private static final double MAX = 500;
     /** How closely the smallest vessel is found (L). */
     private static final double CLOSE = 0.05;
 
@@ -116,7 +116,7 @@ record VesselFigures(House house) {
     /** The smallest vessel that keeps the relief valve shut. */
     double smallestDry() {
         double low = 1;
-        double high = LARGEST;
+        double high = MAX;
         while (high - low > CLOSE) {
             double middle = (low + high) / 2;
             if (new RunFigures(with(middle * 1e-3)).opened()) {

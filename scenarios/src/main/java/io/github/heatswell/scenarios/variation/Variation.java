@@ -16,7 +16,7 @@ import java.util.Set;
  */
 public record Variation(String field, List<String> values) {
 
-    private static final int FEWEST = 2;
+    private static final int MIN = 2;
     private static final String OPENING = "[{";
     private static final String CLOSING = "]}";
 
@@ -30,7 +30,7 @@ public record Variation(String field, List<String> values) {
     public Variation {
         Objects.requireNonNull(field, "field");
         values = List.copyOf(Objects.requireNonNull(values, "values"));
-        if (values.size() < FEWEST) {
+        if (values.size() < MIN) {
             throw new IllegalArgumentException(
                     field + ": one value is not a variation; write two or more, separated by commas");
         }

@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
 public final class Nearest {
 
     /** Longer words are not worth comparing; no known word comes near this length. */
-    private static final int LONGEST = 60;
+    private static final int MAX_LENGTH = 60;
 
     private static final Pattern MARKS = Pattern.compile("[-_\\s]");
 
@@ -26,7 +26,7 @@ public final class Nearest {
      */
     public static Optional<String> to(String word, Collection<String> known) {
         String written = bare(word);
-        if (written.isEmpty() || written.length() > LONGEST) {
+        if (written.isEmpty() || written.length() > MAX_LENGTH) {
             return Optional.empty();
         }
         String best = null;
