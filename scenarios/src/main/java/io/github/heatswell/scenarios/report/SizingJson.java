@@ -167,7 +167,7 @@ final class SizingJson {
 
     private Json result(VesselFormula.Result result) {
         return new Json()
-                .with("expression", result.expression())
+                .with("expression", said(result.expression()))
                 .with("volume_m3", result.volume())
                 .pressure("precharge", result.precharge().absolute(atmosphere), atmosphere)
                 .source(result.source())
@@ -178,8 +178,13 @@ final class SizingJson {
                                 .with("symbol", input.symbol())
                                 .with("value", input.value())
                                 .with("unit", input.unit())
-                                .with("meaning", input.meaning())
+                                .with("meaning", said(input.meaning()))
                                 .source(input.source()));
+    }
+
+    /** What is said in words, in the units of the house. */
+    private String said(String words) {
+        return PageWords.inUnits(words, CommandResult.onScreen(answer.scenario().units()));
     }
 
     private Json water(Costs costs) {

@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -36,6 +37,25 @@ class OwnUnitsTest {
     @TempDir
     private Path folder;
 
+    /** The same in the units of everybody else. */
+    private static final String METRIC = """
+            supply:  { arrangement: reducing-valve, pressure: 6 bar +- 0.3 bar, water: 11 degC, reducing-valve: { set: 4.5 to 5 bar } }
+            tank:    { volume: 190 L, material: steel }
+            heater:  { energy: electric, input: 4.5 kW, set-point: 60 degC }
+            relief:
+              - { name: T&P valve, opens: 10 bar, opens-at: 99 degC }
+            vessel:  { volume: 8 L, precharge: 2.8 bar }
+            run:     { duration: 12 h }
+            """;
+
+    private static final String READINGS = """
+            time,pressure (psi)
+            06:00,62
+            06:20,100
+            06:40,140
+            07:20,140
+            """;
+
     @ParameterizedTest
     @ValueSource(
             strings = {
@@ -45,32 +65,52 @@ class OwnUnitsTest {
                 "spread --samples 16",
                 "outlook --years 1",
                 "compare --vary vessel.volume=2gal,3gal",
+                "diagnose --readings LOG",
                 "rules --place us-ipc"
             })
     void anAmericanFileIsAnsweredInAmericanUnits(String command) throws IOException {
-        Path elm = Files.writeString(folder.resolve("elm.yaml"), AMERICAN);
-        String[] words = (command + " " + elm + " -o " + folder.resolve("out")).split(" ");
-        String said = Outcome.execute(words).out();
+        String said = answered(command, AMERICAN, OwnUnitsTest::metric);
         assertTrue(said.contains(" psi"), said);
         assertFalse(said.matches("(?s).*\\d (bar|degC|K|L|m|mm|m3)\\b.*"), said);
         assertFalse(said.contains("EUR"), said);
         String assumed = "4.4 psi of it, the lock-up rise of the reducing valve, is assumed";
         assertTrue(!command.equals("size") || said.replaceAll("\\s+", " ").contains(assumed), said);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"run", "size", "map", "compare --vary vessel.volume=8L,12L", "rules --place uk"})
+    void aMetricFileIsAnsweredInMetricUnits(String command) throws IOException {
+        String said = answered(command, METRIC, OwnUnitsTest::american);
+        assertTrue(said.contains(" bar"), said);
+        assertEquals(List.of(), american(said));
+    }
+
+    /** What a command says; every file it writes is in the units of the house. */
+    private String answered(String command, String house, Function<String, List<String>> foreign) throws IOException {
+        Path elm = Files.writeString(folder.resolve("elm.yaml"), house);
+        Path readings = Files.writeString(folder.resolve("log.csv"), READINGS);
+        String[] words =
+                (command.replace("LOG", readings.toString()) + " " + elm + " -o " + folder.resolve("out")).split(" ");
+        String said = Outcome.execute(words).out();
+        int looked = 0;
         try (Stream<Path> files = Files.list(folder.resolve("out"))) {
             for (Path file : files.toList()) {
-                if (file.toString().endsWith(".svg")) {
-                    assertEquals(List.of(), metric(Files.readString(file)), file.toString());
-                } else if (file.toString().endsWith(".json")) {
-                    assertEquals(List.of(), metric(sentences(Files.readString(file))), file.toString());
+                String name = file.toString();
+                if (name.endsWith(".svg") || name.endsWith(".html")) {
+                    assertEquals(List.of(), foreign.apply(Files.readString(file)), name);
+                    looked++;
+                } else if (name.endsWith(".json")) {
+                    assertEquals(List.of(), foreign.apply(sentences(Files.readString(file))), name);
                 }
             }
         }
-        assertEquals(List.of(), metric(Files.readString(folder.resolve("out").resolve("report.html"))), "the page");
+        assertTrue(looked > 0, said);
+        return said;
     }
 
     /** What a file for programs says in words; its numbers are in SI always, and sources are quoted. */
     private static String sentences(String json) {
-        return Pattern.compile("\"(headline|sentence|advice|ask|basis|expression|value)\": \"([^\"]*)\"")
+        return Pattern.compile("\"(?!unit|text|quotation|source)(\\w+)\": \"((?:[^\"\\\\]|\\\\.)*)\"")
                 .matcher(json)
                 .results()
                 .map(found -> found.group(2))
@@ -79,14 +119,22 @@ class OwnUnitsTest {
 
     /** Metric quantities in the text of a picture or a page, but for what a code is quoted with. */
     private static List<String> metric(String markup) {
+        return quantities(markup, "bar|\u00b0C|degC|K|L|L/min|m|mm|m\u00b3|m3|kPa|W/K");
+    }
+
+    private static List<String> american(String markup) {
+        return quantities(markup, "psi|\u00b0F|degF|gal|gal/min|ft|in|Btu|Btu/h");
+    }
+
+    private static List<String> quantities(String markup, String units) {
         String text = markup.replaceAll("(?s)<(style|script)\\b.*?</\\1>", " ")
                 .replaceAll("<[^>]*>", " ")
                 .replaceAll("\u201c[^\u201d]*\u201d", " ")
                 .replaceAll("[\\s\\u00a0\\u202f]+", " ");
-        return Pattern.compile("\\d (bar|\u00b0C|degC|K|L|L/min|m|mm|m\u00b3|m3|kPa|W/K)(?![a-zA-Z])")
+        return Pattern.compile("\\d (" + units + ")(?![a-zA-Z])")
                 .matcher(text)
                 .results()
-                .map(found -> text.substring(Math.max(0, found.start() - 30), found.end()))
+                .map(found -> text.substring(Math.max(0, found.start() - 90), found.end()))
                 .toList();
     }
 
@@ -95,6 +143,8 @@ class OwnUnitsTest {
     void aMetricQuantityIsSeen() {
         assertEquals(
                 List.of(" holds 7.57 L"), metric("<text>holds</text> <text>7.57 L</text> (2 gal) \u201c551 kPa\u201d"));
+        assertEquals(
+                List.of("pe + 1 bar"), metric(sentences("{ \"expression\": \"pe + 1 bar\", \"unit\": \"1 bar\" }")));
     }
 
     /** Regression: whose rules hold is said once on the command line, and changes limit, clause and currency together. */
