@@ -192,7 +192,7 @@ class RiseBandTest {
                         "Without an expansion tank, how fast the pressure rises is uncertain\\. Depending on how far the tank"
                                 + " stretches and how much air the tank holds, it is [\\d.]+ psi/°F to [\\d.]+ psi/°F, and the relief valve"
                                 + " opens after \\d+ min to \\d+ min\\. The peak is unaffected: the valve's set pressure"
-                                + " decides it\\. The amount discharged in the first heat-up barely changes: it depends chiefly on"
+                                + " determines it\\. The amount discharged in the first heat-up barely changes: it depends mainly on"
                                 + " how much water is heated, and how far\\."),
                 remark);
         assertTrue(told.facts()
