@@ -14,9 +14,17 @@ import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /** Composes the picture of a diagnosis: the readings over the runs above, what is left unexplained below. */
 final class DiagnosisPicture {
+
+    /** A gap is so many times as long as the usual distance of two readings; own judgement. */
+    private static final double GAP = 6;
+    /** So few readings are shown one by one. */
+    private static final int FEW = 60;
+    /** How long the stroke of a reading is (-), as a share of the log. */
+    private static final double STROKE = 0.008;
 
     private final LoggedRuns logged;
     private final QuantityFormat amounts;
@@ -44,7 +52,7 @@ final class DiagnosisPicture {
     private Panel readings() {
         List<Curve> curves = new ArrayList<>();
         Points log = points(logged.readings());
-        curves.add(new Curve(Curve.Role.RUN_1, "readings", "", log));
+        curves.addAll(pieces(logged.readings(), Curve.Role.RUN_1, "readings"));
         ValueScale.Range range = new ValueScale.Range(log.lowest(), log.highest());
         for (int i = 0; i < logged.runs().size(); i++) {
             NamedReadings run = logged.runs().get(i);
@@ -67,10 +75,11 @@ final class DiagnosisPicture {
         List<Curve> curves = new ArrayList<>();
         ValueScale.Range range = new ValueScale.Range(0, 0);
         for (int i = 0; i < logged.runs().size(); i++) {
-            Points points = points(differences(logged.runs().get(i)));
+            List<Double> differences = differences(logged.runs().get(i));
+            Points points = points(differences);
             range = range.with(new ValueScale.Range(points.lowest(), points.highest()));
             String name = amounts.units().spelled(logged.runs().get(i).name());
-            curves.add(new Curve(Curve.Role.ofRun(i + 1), name, "", points));
+            curves.addAll(pieces(differences, Curve.Role.ofRun(i + 1), name));
         }
         Axis axis = ValueScale.around(
                 "reading minus run (" + amounts.symbol(amounts.units().pressure()) + ")",
@@ -91,6 +100,40 @@ final class DiagnosisPicture {
             differences.add(logged.readings().get(i) - run.gauge().get(i));
         }
         return differences;
+    }
+
+    /**
+     * What is known at the readings, as lines between neighbours and nothing across a gap: nobody saw what the gauge did meanwhile. Few
+     * readings are each a short stroke besides, for a person took them one by one.
+     */
+    private List<Curve> pieces(List<Double> pascal, Curve.Role role, String name) {
+        List<Double> times = logged.times();
+        double[] steps = IntStream.range(1, times.size())
+                .mapToDouble(i -> times.get(i) - times.get(i - 1))
+                .sorted()
+                .toArray();
+        double longest = steps.length == 0 ? 0 : GAP * steps[steps.length / 2];
+        double end = times.get(times.size() - 1);
+        double half = STROKE * end;
+        List<Points> lines = new ArrayList<>();
+        int first = 0;
+        for (int i = 0; i < times.size(); i++) {
+            boolean ends = i == times.size() - 1 || times.get(i + 1) - times.get(i) > longest;
+            if (times.size() <= FEW || ends && first == i) {
+                lines.add(points(
+                        List.of(Math.max(0, times.get(i) - half), Math.min(end, times.get(i) + half)),
+                        List.of(pascal.get(i), pascal.get(i))));
+            }
+            if (ends) {
+                if (first < i) {
+                    lines.add(points(times.subList(first, i + 1), pascal.subList(first, i + 1)));
+                }
+                first = i + 1;
+            }
+        }
+        return IntStream.range(0, lines.size())
+                .mapToObj(i -> new Curve(role, i == lines.size() - 1 ? name : "", "", lines.get(i)))
+                .toList();
     }
 
     private Points points(List<Double> pascal) {

@@ -1,0 +1,66 @@
+package io.github.heatswell.charts;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.charts.LoggedRuns.NamedReadings;
+import io.github.heatswell.charts.picture.Curve;
+import io.github.heatswell.charts.picture.Panel;
+import io.github.heatswell.charts.picture.Points;
+import io.github.heatswell.charts.picture.Size;
+import io.github.heatswell.diagnosis.HypothesisFit;
+import io.github.heatswell.units.UnitSystem;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/** The picture of a diagnosis shows what was read, and nothing where nobody read. */
+class DiagnosisPictureTest {
+
+    private static Panel readings(List<Double> times) {
+        List<Double> gauge =
+                IntStream.range(0, times.size()).mapToObj(i -> 4e5 + 1e4 * i).toList();
+        LoggedRuns logged = new LoggedRuns(
+                Statement.plain("Found."),
+                "House",
+                times,
+                gauge,
+                List.of(new NamedReadings("a run", gauge, HypothesisFit.Course.NONE)));
+        return new DiagnosisPicture(logged, UnitSystem.SI, new Size(1040, 700))
+                .compose()
+                .panels()
+                .get(0);
+    }
+
+    private static List<Points> ofReadings(Panel panel) {
+        return panel.curves().stream()
+                .filter(curve -> curve.role() == Curve.Role.RUN_1)
+                .map(Curve::points)
+                .toList();
+    }
+
+    /** An evening's readings every five minutes and the one of the next morning: the line ends in the evening. */
+    @Test
+    void noLineRunsAcrossANight() {
+        Panel panel = readings(List.of(0.0, 300.0, 600.0, 900.0, 1_800.0, 30_000.0));
+        List<Points> lines = ofReadings(panel);
+        assertEquals(6 + 1, lines.size(), "each reading, and the line of the evening");
+        assertTrue(
+                lines.stream().allMatch(line -> line.across(line.count() - 1) - line.across(0) < 0.6),
+                "half an hour is the longest");
+        assertEquals(
+                List.of("readings"),
+                panel.curves().stream()
+                        .filter(curve -> curve.role() == Curve.Role.RUN_1)
+                        .map(Curve::name)
+                        .filter(name -> !name.isEmpty())
+                        .toList());
+    }
+
+    @Test
+    void aLoggerHasOneLine() {
+        List<Double> minutes = IntStream.range(0, 200).mapToObj(i -> 60.0 * i).toList();
+        assertEquals(1, ofReadings(readings(minutes)).size());
+    }
+}
