@@ -21,8 +21,8 @@ final class Effort {
     private static final double WORK_PER_HOUR = 400_000;
     /** The part of a step's work that does not depend on the layers, in layers. */
     private static final double WORK_WITHOUT_LAYERS = 4;
-    /** Initial allowance of steps: the 500 openings that identify a chattering valve take a third of it. */
-    private static final long MAX_STEPS_AHEAD = 30_000;
+    /** Initial allowance of steps: the 500 openings that identify a chattering valve take two thirds of it behind a reducing valve. */
+    private static final long MAX_STEPS_AHEAD = 80_000;
 
     private static final double HOUR = 3600;
     /** Above this many steps per event, the events are not the reason. */

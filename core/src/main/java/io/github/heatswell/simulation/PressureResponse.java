@@ -130,6 +130,7 @@ final class PressureResponse {
 
     /** Name of the part that responds most steeply to pressure. */
     String steepest() {
-        return flows.steepest();
+        boolean byFeed = settlingSlope - slope > slope;
+        return byFeed ? feed.droop > 0 ? "the reducing valve" : "the service line" : flows.steepest();
     }
 }

@@ -10,7 +10,10 @@ import com.sun.management.ThreadMXBean;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Supply;
+import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.Pressure;
 import java.lang.management.ManagementFactory;
 import java.time.Duration;
@@ -71,6 +74,26 @@ class EffortTest {
         String message = new Effort(still.plant, still.balance).explain(List.of(), 1_000_000, 60);
         assertTrue(message.endsWith("a curve of your own that jumps"), message);
         assertFalse(message.contains("Infinity"), message);
+    }
+
+    /** Contract: a house that fills through its reducing valve, with nothing else open, is stiff by that valve. */
+    @Test
+    void theReducingValveIsNamedWhereItMakesTheHouseStiff() {
+        HotWaterSystem.Builder house = Systems.lodge()
+                .supply(Systems.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4.2, BAR), 9).toBuilder()
+                        .arrangement(Supply.Arrangement.REDUCING_VALVE)
+                        .reducingValve(ReducingValve.builder()
+                                .set(Pressure.gauge(3, BAR))
+                                .lockUpRise(0.2, BAR)
+                                .droop(0.5, BAR)
+                                .ratedFlow(20, FlowUnit.LITRE_PER_MINUTE)
+                                .build())
+                        .build());
+        Moment filling = new Moment(house, 2, 17).with(PressureRegime.FILLING);
+        filling.balance.under(filling.conditions);
+        filling.balance.evaluate(filling.y, filling.modes, new double[filling.vector.length]);
+        String message = new Effort(filling.plant, filling.balance).explain(List.of(), 1_000_000, 60);
+        assertTrue(message.contains("to the reducing valve;"), message);
     }
 
     /** Ten times the days take ten times the work, and no more memory for each. */

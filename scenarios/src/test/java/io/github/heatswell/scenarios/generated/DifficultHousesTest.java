@@ -69,7 +69,8 @@ class DifficultHousesTest {
                 "branch-that-feeds-its-tap",
                 "gas-that-cools-behind-a-reducing-valve",
                 "branch-that-gives-back-at-once",
-                "firings-in-a-flood"
+                "firings-in-a-flood",
+                "hammering-behind-a-reducing-valve"
             })
     void theirRunEndsWithItsBooksClosed(String name) throws IOException {
         Scenario house = house(name);
