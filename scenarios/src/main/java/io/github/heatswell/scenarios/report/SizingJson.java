@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.narrative.SizeAdvice;
 import io.github.heatswell.result.Event;
@@ -146,9 +147,16 @@ final class SizingJson {
                 .pressure("peak", vessel.peakAbsolute(), atmosphere)
                 .with("margin_pa", vessel.margin())
                 .with("peak_or_higher", vessel.higher())
+                .with("would_drip", wouldDrip(vessel))
                 .with("enough", vessel.suffices())
                 .with("price", vessel.price().map(price -> price.amount().doubleValue()))
                 .with("currency", vessel.price().map(price -> price.currency()));
+    }
+
+    /** Whether a relief valve opens before that peak. */
+    private boolean wouldDrip(SizingResult.Vessel vessel) {
+        return vessel.peakAbsolute() - atmosphere
+                >= Limit.reliefSetGauge(answer.scenario().system()).orElse(Double.POSITIVE_INFINITY);
     }
 
     private Json formula(FormulaAnswer formula) {
