@@ -1,5 +1,6 @@
 package io.github.heatswell.charts;
 
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.charts.picture.Axis;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Panel;
@@ -55,7 +56,8 @@ final class SpreadPicture {
         double high = sampled.peakGauge(sampled.count() - 1);
         ValueScale.Range range = new ValueScale.Range(shown(low), shown(high)).atLeast(shown(NARROWEST));
         double span = range.span();
-        for (OptionalDouble line : List.of(sampled.reliefSetGauge(), sampled.workingPressureGauge())) {
+        for (OptionalDouble line :
+                List.of(sampled.limitGauge(), sampled.reliefSetGauge(), sampled.workingPressureGauge())) {
             if (line.isPresent()) {
                 ValueScale.Range with = range.with(shown(line.getAsDouble()));
                 range = span >= SHARE_BESIDE_LINES * with.span() ? with : range;
@@ -73,6 +75,7 @@ final class SpreadPicture {
         List<Curve> lines = new ArrayList<>();
         addUpright(lines, Curve.Role.WORKING_PRESSURE, sampled.workingPressureGauge());
         addUpright(lines, Curve.Role.RELIEF_SET, sampled.reliefSetGauge());
+        addUpright(lines, Curve.Role.TARGET, sampled.limitGauge());
         for (double reading : READINGS) {
             double at = shown(sampled.quantileGauge(reading));
             double up = PERCENT * reading;
@@ -88,10 +91,13 @@ final class SpreadPicture {
         if (gauge.isEmpty()) {
             return;
         }
-        boolean relief = role == Curve.Role.RELIEF_SET;
         double limit = gauge.getAsDouble();
-        String label =
-                (relief ? SpreadStory.reached(sampled, limit) : SpreadStory.exceeded(sampled, limit)).text(amounts);
+        Statement said = switch (role) {
+            case RELIEF_SET -> SpreadStory.reached(sampled, limit);
+            case TARGET -> SpreadStory.beyondLimit(sampled, limit);
+            default -> SpreadStory.exceeded(sampled, limit);
+        };
+        String label = said.text(amounts);
         double at = shown(gauge.getAsDouble());
         boolean off = !pressure.holds(at);
         double x = Math.max(pressure.from(), Math.min(at, pressure.to()));

@@ -112,6 +112,26 @@ class SpreadChartTest {
         assertTrue(most.note().endsWith("3 weaker ones are left out."), most.note());
     }
 
+    /** The limit that decides on a vessel is drawn wherever it lies, with how many of the peaks are above it. */
+    @Test
+    void theLimitOfASizingIsAlwaysDrawn() {
+        for (double limit : new double[] {5.5e5, 40e5}) {
+            List<Curve> lines = Chart.of(even(400).limit(limit).build(), UnitSystem.SI)
+                    .picture()
+                    .upper()
+                    .curves();
+            Curve drawn = lines.stream()
+                    .filter(curve -> curve.role() == Curve.Role.TARGET)
+                    .findFirst()
+                    .orElseThrow();
+            assertEquals(
+                    limit < 10e5
+                            ? "limit of the sizing, 5.5 bar: exceeded in 349 of 400 samples"
+                            : "limit of the sizing, 40 bar: exceeded in none of 400 samples (off the scale)",
+                    drawn.label());
+        }
+    }
+
     @Test
     void curveClimbsFromNothingToAll() {
         for (int count : new int[] {2, 400, 5000}) {

@@ -98,12 +98,25 @@ public final class SpreadStory {
      * @return the name of a line, such as {@code working pressure, 10 bar: exceeded in none of 32 samples}
      */
     public static Statement exceeded(SampledPeaks sampled, double limit) {
+        return above((sampled.isWorkingPressureAssumed() ? "assumed " : "") + "working pressure, ", sampled, limit);
+    }
+
+    /**
+     * In how many samples the limit of a sizing is exceeded.
+     *
+     * @param sampled the peaks
+     * @param limit the limit (Pa, gauge)
+     * @return the name of a line, such as {@code limit of the sizing, 80 psi: exceeded in 4 of 32 samples}
+     */
+    public static Statement beyondLimit(SampledPeaks sampled, double limit) {
+        return above("limit of the sizing, ", sampled, limit);
+    }
+
+    private static Statement above(String name, SampledPeaks sampled, double limit) {
         int above = (int) IntStream.range(0, sampled.count())
-                .filter(i -> sampled.peakGauge(i) > limit)
+                .filter(i -> Limit.passes(sampled.peakGauge(i), limit))
                 .count();
-        return plain((sampled.isWorkingPressureAssumed() ? "assumed " : "") + "working pressure, ")
-                .then(gauge(limit))
-                .then(": exceeded in " + counted(above, sampled.count()));
+        return plain(name).then(gauge(limit)).then(": exceeded in " + counted(above, sampled.count()));
     }
 
     private static String counted(int some, int all) {

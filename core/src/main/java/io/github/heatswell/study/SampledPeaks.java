@@ -19,6 +19,7 @@ public final class SampledPeaks {
     private final StudyResult.Spread spread;
     private final OptionalDouble reliefSet;
     private final boolean reliefVaries;
+    private final OptionalDouble limit;
     private final OptionalDouble workingPressure;
     private final boolean workingPressureAssumed;
     private final int dripping;
@@ -31,6 +32,7 @@ public final class SampledPeaks {
         spread = StudyResult.Spread.of(peaks, peaks.length);
         reliefSet = from.reliefSet;
         reliefVaries = from.reliefVaries;
+        limit = from.limit;
         workingPressure = from.workingPressure;
         workingPressureAssumed = from.workingPressureAssumed;
         dripping = from.dripping.orElse(reliefSet.isPresent() ? peaks.length - countBelow(reliefSet.getAsDouble()) : 0);
@@ -142,6 +144,15 @@ public final class SampledPeaks {
     }
 
     /**
+     * What a vessel is sized to keep the peak below.
+     *
+     * @return the pressure (Pa, gauge), or empty
+     */
+    public OptionalDouble limitGauge() {
+        return limit;
+    }
+
+    /**
      * The working pressure of the tank.
      *
      * @return the pressure (Pa, gauge), or empty
@@ -200,6 +211,7 @@ public final class SampledPeaks {
         private final double[] peaks;
         private OptionalDouble reliefSet = OptionalDouble.empty();
         private boolean reliefVaries;
+        private OptionalDouble limit = OptionalDouble.empty();
         private OptionalDouble workingPressure = OptionalDouble.empty();
         private boolean workingPressureAssumed;
         private OptionalInt dripping = OptionalInt.empty();
@@ -238,6 +250,17 @@ public final class SampledPeaks {
          */
         public Builder reliefVaries(boolean varies) {
             reliefVaries = varies;
+            return this;
+        }
+
+        /**
+         * Sets what a vessel is sized to keep the peak below.
+         *
+         * @param gauge the pressure (Pa, gauge)
+         * @return this builder
+         */
+        public Builder limit(double gauge) {
+            limit = OptionalDouble.of(finite("limit", gauge));
             return this;
         }
 

@@ -8,6 +8,7 @@ import io.github.heatswell.charts.table.SpreadTable.SampleWriter;
 import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.narrative.SpreadStory;
+import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.scenarios.spread.SpreadAnswer;
@@ -237,6 +238,7 @@ public final class SpreadReport {
             sampled.assumedWorkingPressure(working);
         }
         Limit.reliefSetGauge(house).ifPresent(sampled::reliefSet);
+        sampled.limit(VesselChoice.of(answer.scenario()).build().target().gauge());
         sampled.reliefVaries(reliefVaries(answer));
         for (int i = 0; i < answer.result().inputs().size(); i++) {
             sampled.influence(new Influence(answer.house().inputs().get(i).label(), answer.onPeak(i)));
