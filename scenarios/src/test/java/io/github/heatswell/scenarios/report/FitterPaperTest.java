@@ -76,7 +76,7 @@ class FitterPaperTest {
     void theIsolatingValveIsOpenedAgainAfterCharging() {
         List<String> yearly = steps("Every year");
         assertTrue(place(yearly, "pump it up") < place(yearly, "open every valve that was shut", "the vessel's too"));
-        place(steps("The place"), "no valve stands between vessel and heater");
+        place(steps("The place"), "no valve between the vessel and the heater");
     }
 
     /** Whoever pumps does so by hand, and stays below what the vessel is made for. */
@@ -86,7 +86,7 @@ class FitterPaperTest {
             place(steps, "hand", "never above the pressure on the vessel's plate");
         }
         // the charge printed may rest on an assumed lock-up rise
-        place(steps("Before the work"), "hand", "a gauge beside it reads otherwise");
+        place(steps("Before the work"), "hand", "a gauge beside it reads differently");
         for (Stage stage : FitterPaper.general().stages(SHOWN)) {
             stage.steps().forEach(step -> assertTrue(!step.contains("compressor"), step));
         }
