@@ -9,8 +9,9 @@ import java.util.stream.IntStream;
 
 /**
  * What the owner knows only roughly, whatever the cause: the pressure of the supply, the heating rate, the set point of
- * the thermostat, how warm the tank was, and when the heater came on. How roughly is common practice, no source: a household gauge
- * errs by a tenth of a bar, the output of a heater by a tenth, and the dial of a thermostat by a degree and a half.
+ * the thermostat, the volume of the tank, how warm the tank was, and when the heater came on. How roughly is common practice, no source: a household gauge
+ * errs by a tenth of a bar, the output of a heater by a tenth, the dial of a thermostat by two and a half kelvin, and the volume of
+ * a tank, which is sold by a round number, by six percent.
  *
  * <p>A relief valve opens within 3 % of its set pressure (ASME Boiler and Pressure Vessel Code, section VIII; from memory), taken as
  * two standard deviations. The gauge of a log errs at its zero and in its scale: a gauge of class 1.6 or 2.5 (EN 837-1; from memory)
@@ -24,7 +25,8 @@ final class Circumstances {
 
     private static final double SUPPLY_SPREAD = 0.1e5;
     private static final double HEATING_SPREAD = 0.1;
-    private static final double SET_POINT_SPREAD = 1.5;
+    private static final double SET_POINT_SPREAD = 2.5;
+    private static final double TANK_SPREAD = 0.06;
     private static final double SET_PRESSURE_SPREAD = 0.015;
     private static final double RESEAT_SPREAD = 0.2;
     private static final double LEAST_RESEAT = 0.4;
@@ -88,6 +90,9 @@ final class Circumstances {
         addUnlessThere(
                 all, FreeParameter.known(Parameter.SET_POINT, house.heater().setPoint(), SET_POINT_SPREAD));
         relief(all);
+        if (log != null) { // the few readings on site do not part it from the rate of heating
+            all.add(FreeParameter.known(Parameter.TANK_VOLUME, 1, TANK_SPREAD));
+        }
         all.addAll(draws.open());
         if (startIsOpen() && log.hasTemperature() && mayHaveBegunBefore()) {
             all.add(startTemperature());

@@ -32,6 +32,9 @@ final class Comparison {
      */
     private static final double LOST = 5;
 
+    /** Where the best still lies at so many times one for each residual, nothing explains them, and no profile is worth its runs. */
+    private static final double HOPELESS = 3;
+
     /** So many causes are looked at thoroughly after the first look at all. */
     private static final int THOROUGHLY = 4;
 
@@ -157,7 +160,7 @@ final class Comparison {
         if (target.draws().isEmpty()) {
             return Optional.empty();
         }
-        Ended quick = search(hypotheses.get(0), described, target.beforeDraws());
+        Ended quick = search(hypotheses.get(0), described, target.beforeDraws(), Optional.empty());
         return Optional.of(quick.at(Search.closer(quick.trial, quick.end, new double[0])));
     }
 
@@ -168,16 +171,13 @@ final class Comparison {
     private List<Ended> searched(
             List<Hypothesis> hypotheses, HotWaterSystem described, Target readings, boolean guessed) {
         Optional<Ended> earlier = guessed ? beforeDraws(hypotheses, described) : Optional.empty();
-        List<Ended> first = workers.map(hypotheses, hypothesis -> search(hypothesis, described, readings));
-        List<Ended> screened = earlier.isEmpty()
-                ? first
-                : workers.map(
-                        first,
-                        ended -> ended.at(Search.again(
-                                ended.trial, ended.end, earlier.get().circumstances(ended.trial), false)));
+        List<Ended> screened = workers.map(hypotheses, hypothesis -> search(hypothesis, described, readings, earlier));
         Ended least = screened.stream()
                 .min(Comparator.comparingDouble(e -> e.end.cost()))
                 .orElseThrow();
+        if (!guessed && readings.count() * LOST < least.end.cost() && mayBeDrawn()) {
+            return screened;
+        }
         double lost = CLOSE
                 + LOST * screened.stream().mapToDouble(e -> e.end.rough()).min().orElseThrow();
         List<Ended> alone = again(screened, least, lost);
@@ -204,13 +204,23 @@ final class Comparison {
                         ? ended.at(Search.closer(ended.trial, ended.end, better.circumstances(ended.trial)))
                         : ended);
         double worth = contending(all);
-        List<Ended> profiled = workers.map(all, ended -> ended.criterion(1) < worth ? profiled(ended) : ended);
+        boolean hopeless = first(all).end.cost() > HOPELESS * readings.count();
+        List<Ended> profiled =
+                workers.map(all, ended -> ended.criterion(1) < worth && !hopeless ? profiled(ended) : ended);
         return workers.map(profiled, ended -> ended.isContained() ? nearTheBest(ended, profiled) : ended);
     }
 
-    private static Ended search(Hypothesis hypothesis, HotWaterSystem described, Target readings) {
+    /** Whether a log that nothing explains is searched once more with the draws that it shows. */
+    private boolean mayBeDrawn() {
+        return target.draws().anyGuessed() && target.log().tellsItsScatter();
+    }
+
+    private static Ended search(
+            Hypothesis hypothesis, HotWaterSystem described, Target readings, Optional<Ended> earlier) {
         Trial trial = new Trial(described, hypothesis, readings);
-        return new Ended(trial, Search.quickly(trial), List.of());
+        double[] circumstances =
+                earlier.map(ended -> ended.circumstances(trial)).orElse(new double[0]);
+        return new Ended(trial, Search.quickly(trial, circumstances), List.of());
     }
 
     /**

@@ -47,6 +47,9 @@ final class DrawMarks {
     /** Draws are repeated every day (s), so that none is known to be of one day alone after that. */
     private static final double DAY = 86_400;
 
+    /** So many of the readings lie below where the supply stands (-): a reducing valve lets the pressure down further while water is drawn. */
+    private static final double DROOPING = 0.05;
+
     private final List<Mark> marks;
 
     private DrawMarks(List<Mark> marks) {
@@ -62,6 +65,11 @@ final class DrawMarks {
      * @param noted whether somebody noted it
      */
     record Mark(int reading, double from, double until, boolean noted) {
+
+        /** The same draw, over by a time (s) at which the next has not begun. */
+        private Mark overBy(double time) {
+            return new Mark(reading, from, Math.min(until, time), noted);
+        }
 
         /** Begins and ends as the log shows, unless so much water takes longer. */
         private Draw draw(double volume, double clock) {
@@ -81,7 +89,7 @@ final class DrawMarks {
 
     /**
      * The draws of a log: those noted, and those shown unless the description says when water is drawn. A pressure that falls again and
-     * again is a valve's.
+     * again in readings by hand is a valve's.
      *
      * @param log the log, or null
      * @param described whether the description has draws
@@ -91,17 +99,23 @@ final class DrawMarks {
             return none();
         }
         boolean noted = IntStream.range(0, log.count()).anyMatch(log::isDrawnBefore);
-        double lowest =
-                IntStream.range(0, log.count()).mapToDouble(log::gauge).min().orElseThrow();
+        double[] rising =
+                IntStream.range(0, log.count()).mapToDouble(log::gauge).sorted().toArray();
+        int few = log.tellsItsScatter() ? (int) (DROOPING * rising.length) : 0;
+        double lowest = Math.max(rising[0], Math.min(rising[few], log.gauge(0)));
         double level = lowest + AT_SUPPLY + log.step();
         List<Mark> marks = new ArrayList<>();
         for (int i = 1; i < log.count(); i++) {
-            boolean shown = (noted || !described) && !log.isShutBefore(i) && isFall(log, i, level);
+            boolean goesOn = !marks.isEmpty() && marks.get(marks.size() - 1).reading() == i - 1;
+            boolean shown = !goesOn && (noted || !described) && !log.isShutBefore(i) && isFall(log, i, level);
             if (log.isDrawnBefore(i) || shown) {
+                if (!marks.isEmpty()) {
+                    marks.add(marks.remove(marks.size() - 1).overBy(log.time(i - 1)));
+                }
                 marks.add(mark(log, i, level));
             }
         }
-        boolean cycles = !noted && (marks.size() > VOLUMES.size() || log.end() >= DAY);
+        boolean cycles = !noted && !log.tellsItsScatter() && (marks.size() > VOLUMES.size() || log.end() >= DAY);
         return cycles ? none() : new DrawMarks(marks);
     }
 
@@ -112,7 +126,7 @@ final class DrawMarks {
 
     /** Whether the pressure comes down to the supply's with a reading, fast and far. */
     private static boolean isFall(PressureLog log, int at, double level) {
-        if (log.gauge(at) > level || log.gauge(at - 1) <= level) {
+        if (log.gauge(at) > level) {
             return false;
         }
         int from = at - 1;
@@ -146,9 +160,9 @@ final class DrawMarks {
         return marks.get(0).reading();
     }
 
-    /** How many readings of a log can be used with the draws noted: not past a day, and not past more draws than are left open. */
+    /** How many readings of a log can be used with its draws: not past a day, and not past more draws than are left open. */
     int usable(PressureLog log) {
-        if (!anyNoted()) {
+        if (isEmpty()) {
             return log.count();
         }
         int readings = marks.size() > VOLUMES.size() ? marks.get(VOLUMES.size()).reading() : log.count();

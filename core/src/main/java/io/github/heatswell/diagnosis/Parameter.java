@@ -18,6 +18,8 @@ public enum Parameter {
     START_OF_HEATING("start of the heat-up", "s", Scale.EVEN, null, (house, value) -> {}),
     /** The temperature at which the thermostat switches off (K). */
     SET_POINT("temperature the water is heated to", "K", Scale.EVEN, SiteCheck.HOT_TAP, SuspectHouse::setPoint),
+    /** The volume of the tank against that of the description (-). */
+    TANK_VOLUME("volume of the tank relative to the described one", "", Scale.RATIO, null, SuspectHouse::tankVolume),
     /** The gas pressure of the vessel with its water side empty (Pa, gauge). */
     PRECHARGE("precharge of the vessel", "Pa", Scale.RATIO, SiteCheck.TYRE_GAUGE, SuspectHouse::precharge),
     /** The room of the vessel, gas and water together, that takes part (m3). */

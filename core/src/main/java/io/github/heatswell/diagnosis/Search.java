@@ -101,9 +101,18 @@ final class Search {
         }
     }
 
-    /** Searches from all starts, in long blocks first, just well enough to tell which causes are worth more. */
-    static End quickly(Trial trial) {
-        return everywhere(trial, trial.starts(), QUICK);
+    /**
+     * Searches from all starts, in long blocks first, just well enough to tell which causes are worth more.
+     *
+     * @param trial what is searched
+     * @param circumstances the last coordinates of another search, to begin from too; possibly none
+     */
+    static End quickly(Trial trial, double... circumstances) {
+        List<double[]> starts = new ArrayList<>(trial.starts());
+        if (circumstances.length > 0) {
+            starts.addAll(trial.starts(with(new double[trial.parameters().size()], circumstances)));
+        }
+        return everywhere(trial, starts, QUICK);
     }
 
     /**

@@ -115,6 +115,12 @@ final class SuspectHouse {
                 .build()));
     }
 
+    void tankVolume(double share) {
+        house.changeTank(tank -> tank.toBuilder()
+                .volume(share * tank.volume(), VolumeUnit.CUBIC_METRE)
+                .build());
+    }
+
     void precharge(double gauge) {
         vessel(one -> one.toBuilder().precharge(Pressure.gauge(gauge, PASCAL)).build());
     }

@@ -32,7 +32,7 @@ final class Target {
     private static final double JUMP = 8;
 
     /** How far (Pa, difference, one standard deviation) a right description may be off for a while; own judgement. */
-    private static final double MODEL_ERROR = 1_000;
+    private static final double MODEL_ERROR = 3_000;
     /** After so long (s) an error of the model is forgotten but for 1/e; own judgement. */
     private static final double REMEMBERED = 1_800;
 

@@ -14,9 +14,10 @@ import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 import java.util.function.LongFunction;
 import java.util.stream.LongStream;
 import org.hipparchus.random.RandomGenerator;
@@ -32,6 +33,9 @@ public final class Calibration {
     private static final double WARM = 0.5;
     private static final double DRAWN = 0.7;
     private static final double SURE = 0.8;
+    /** No draw lasts longer (h): 80 L at 4 L/min. */
+    private static final double LONGEST = 20 / 60.0;
+
     private static final int[] MINUTES = {1, 2, 5};
     private static final int[] HOURS = {6, 12, 24};
     /** A class of the table is a tenth wide and begins here. */
@@ -172,18 +176,24 @@ public final class Calibration {
                                 .build())
                         .build()
                 : house;
-        List<Draw> draws = new ArrayList<>();
+        NavigableMap<Double, Draw> draws = new TreeMap<>();
         int count = random.nextDouble() < DRAWN ? 1 + random.nextInt(1 + hours / 4) : 0;
         for (int i = 0; i < count; i++) {
-            draws.add(Draw.builder()
-                    .timeOfDay(between(random, 0.3, hours - 0.3), DurationUnit.HOUR)
+            double hour = between(random, 0.3, hours - 0.3);
+            Draw draw = Draw.builder()
+                    .timeOfDay(hour, DurationUnit.HOUR)
                     .volume(Math.exp(between(random, Math.log(2), Math.log(80))), VolumeUnit.LITRE)
                     .flow(between(random, 4, 12), FlowUnit.LITRE_PER_MINUTE)
-                    .build());
+                    .build();
+            if (draws.subMap(hour - LONGEST, hour + LONGEST).isEmpty()) {
+                draws.put(hour, draw);
+            }
         }
         return draws.isEmpty()
                 ? begun
-                : begun.toBuilder().draws(DrawProfile.of("not noted", draws)).build();
+                : begun.toBuilder()
+                        .draws(DrawProfile.of("not noted", List.copyOf(draws.values())))
+                        .build();
     }
 
     private static PressureLog log(double[] gauge, RandomGenerator random) {

@@ -150,7 +150,7 @@ class DiagnosisTest {
                 .build();
     }
 
-    /** A few wild readings change neither cause nor estimate by more than its interval. */
+    /** A few wild readings neither rule the cause out nor change its estimate by more than its interval. */
     @Test
     void outliersCountLittle() {
         PressureLog clean = known(Cause.WATER_TOO_HOT).log();
@@ -161,9 +161,10 @@ class DiagnosisTest {
             gauge[i] = clean.gauge(i) + (i % 97 == 50 ? 6e5 : 0);
         }
         HypothesisFit without = only(Cause.WATER_TOO_HOT, clean).best();
-        HypothesisFit with = among(RIVALS_OF_HOT_WATER, log(times, gauge)).best();
+        DiagnosisResult found = among(RIVALS_OF_HOT_WATER, log(times, gauge));
+        HypothesisFit with = found.of(Cause.WATER_TOO_HOT).orElseThrow();
         assertEquals(Cause.WATER_TOO_HOT, without.cause());
-        assertEquals(Cause.WATER_TOO_HOT, with.cause());
+        assertTrue(found.alike().contains(with), found.alike()::toString);
         Estimate estimate = without.estimate(Parameter.SET_POINT).orElseThrow();
         assertEquals(
                 estimate.value(),

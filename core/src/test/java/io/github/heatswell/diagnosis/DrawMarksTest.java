@@ -156,6 +156,28 @@ class DrawMarksTest {
         return marks.open().stream().map(FreeParameter::parameter).toList();
     }
 
+    /**
+     * Regression: behind a reducing valve, which lets the pressure down while water is drawn, the lowest reading hid the draw that ended
+     * the heat-up, and a relief valve was called sure to open low in a sound house.
+     */
+    @Test
+    void aReducingValveThatLetsThePressureDownHidesNoDraw() {
+        double[] times = new double[120];
+        double[] gauge = new double[120];
+        Arrays.setAll(times, i -> 60.0 * i);
+        Arrays.setAll(gauge, i -> i < 40 ? 3e5 + 5e3 * i : i == 80 || i == 81 ? 2.6e5 : 3.05e5);
+        PressureLog log = PressureLog.builder(times, gauge).build();
+        DrawMarks marks = DrawMarks.of(log, false);
+        assertEquals(List.of(Parameter.DRAWN_FIRST, Parameter.DRAWN_SECOND), parameters(marks));
+        assertEquals(40, marks.before());
+        assertEquals(120, marks.usable(log));
+        Draw first = marks.in(Abbey.plain().build(), new double[] {0.02, 0.02}, -30)
+                .draws()
+                .draws()
+                .get(0);
+        assertEquals(0.02 / 2_370, first.flow(), 1e-12, "drawn until the next, as the pressure never rises");
+    }
+
     @Test
     void aValveThatOpensAndAPressureThatLeaksAwayAreNoDraws() {
         assertTrue(DrawMarks.of(log(1, 3, 4, 5, 6, 5, 5.2, 5.5, 6, 5), false).isEmpty(), "it closes above the supply");

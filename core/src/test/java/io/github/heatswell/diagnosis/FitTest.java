@@ -35,7 +35,7 @@ class FitTest {
     /** How loosely everything is tied down beside what is known of it. */
     private static final double LOOSE = 1.0 / 900;
 
-    /** 3.1 bar read to 0.05 bar where 3 bar was known to 0.1; 63 degC read to 2 K where 60 was known to 1.5. */
+    /** 3.1 bar read to 0.05 bar where 3 bar was known to 0.1; 63 degC read to 2 K where 60 was known to 2.5. */
     private static SpotReadings readings() {
         return SpotReadings.none()
                 .with(SiteCheck.COLD_STATIC, new SpotReading(3.1e5, 0.05e5))
@@ -61,7 +61,7 @@ class FitTest {
     }
 
     private static final double SUPPLY_MEAN = mean(3e5, 0.1e5, 3.1e5, 0.05e5);
-    private static final double SET_POINT_MEAN = mean(273.15 + 60, 1.5, 273.15 + 63, 2);
+    private static final double SET_POINT_MEAN = mean(273.15 + 60, 2.5, 273.15 + 63, 2);
 
     /** Validation: the weighted mean, and what is left of both residuals there. */
     @Test
@@ -72,7 +72,7 @@ class FitTest {
         assertEquals(SUPPLY_MEAN, values[SUPPLY], 10);
         assertEquals(SET_POINT_MEAN, values[SET_POINT], 0.01);
         assertEquals(1, values[RATE], 1e-3);
-        double left = 1 / (1 + 0.25) + 9 / (4 + 2.25); // the square of the difference over the sum of both variances
+        double left = 1 / (1 + 0.25) + 9 / (4 + 6.25); // the square of the difference over the sum of both variances
         assertEquals(left, end.cost(), 1e-3);
         assertEquals(end.cost(), Trial.sumOfSquares(trial.residuals(end.position())), 1e-12);
         assertTrue(trial.target().balances().sum().runs() > 5, "runs are counted, those in long blocks too");
@@ -195,7 +195,7 @@ class FitTest {
         double[] deviations = slopes(asDescribed()).deviations();
         assertEquals(1 / Math.sqrt(4 + 1 + LOOSE), deviations[SUPPLY], 1e-6);
         assertEquals(1 / Math.sqrt(1 + LOOSE), deviations[RATE], 1e-6);
-        assertEquals(1 / Math.sqrt(0.75 * 0.75 + 1 + LOOSE), deviations[SET_POINT], 1e-4);
+        assertEquals(1 / Math.sqrt(1.25 * 1.25 + 1 + LOOSE), deviations[SET_POINT], 1e-4);
     }
 
     @Test
@@ -207,7 +207,7 @@ class FitTest {
         assertEquals(nothing, Math.hypot(least[RATE], second[RATE]), 1e-6, "nothing was read of it");
         assertEquals(nothing, Math.hypot(least[RELIEF], second[RELIEF]), 1e-6, "nor of it");
         assertEquals(0, least[SUPPLY], 1e-6);
-        assertEquals(1 / Math.sqrt(1.5625 + LOOSE), Math.abs(slopes.weakest(2)[SET_POINT]), 1e-4);
+        assertEquals(1 / Math.sqrt(2.5625 + LOOSE), Math.abs(slopes.weakest(2)[SET_POINT]), 1e-4);
         assertEquals(1 / Math.sqrt(5 + LOOSE), Math.abs(slopes.weakest(3)[SUPPLY]), 1e-6);
     }
 
@@ -222,7 +222,7 @@ class FitTest {
         double supply = (SUPPLY_MEAN - 3.1e5) / 0.1e5;
         assertEquals(supply, across[SUPPLY], 1e-3, "back to the weighted mean");
         assertEquals(0, across[RATE], 1e-9, "but not along");
-        assertEquals((SET_POINT_MEAN - 273.15 - 63) / 1.5, across[SET_POINT], 2e-3);
+        assertEquals((SET_POINT_MEAN - 273.15 - 65) / 2.5, across[SET_POINT], 2e-3);
     }
 
     /** Two numbers that only their sum is known of: the more the one, the less the other. */

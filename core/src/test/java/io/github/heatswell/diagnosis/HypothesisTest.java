@@ -167,9 +167,9 @@ class HypothesisTest {
         range(7e5 + tolerance, 2.5 * 7e5, open(Abbey.plain(), RELIEF_OPENS_HIGH, 0));
         range(0.5 * PER_MINUTE, 5_000 * PER_MINUTE, open(Abbey.plain(), RELIEF_SEAT_WEEPS, 0));
         range(0.1e5, 0.97 * 7e5, open(Abbey.plain(), RELIEF_SEAT_WEEPS, 1));
-        range(273.15 + 63, 273.15 + 95, open(Abbey.plain(), WATER_TOO_HOT, 0));
+        range(273.15 + 65, 273.15 + 95, open(Abbey.plain(), WATER_TOO_HOT, 0));
         range(
-                273.15 + 93,
+                273.15 + 95,
                 273.15 + 98,
                 open(
                         Abbey.plain()
@@ -188,11 +188,11 @@ class HypothesisTest {
     void waterGetsNoHotterThanTheCutOutLetsIt() {
         HotWaterSystem.Builder guarded = Abbey.plain()
                 .heater(Abbey.heater(3, 60).cutOut(80, TemperatureUnit.CELSIUS).build());
-        range(273.15 + 63, 273.15 + 79.5, open(guarded, WATER_TOO_HOT, 0));
-        range(273.15 + 63, 273.15 + 82.5, open(Abbey.everything().toBuilder(), WATER_TOO_HOT, 0));
+        range(273.15 + 65, 273.15 + 79.5, open(guarded, WATER_TOO_HOT, 0));
+        range(273.15 + 65, 273.15 + 82.5, open(Abbey.everything().toBuilder(), WATER_TOO_HOT, 0));
         assertFalse(causes(Abbey.plain()
                         .heater(Abbey.heater(3, 60)
-                                .cutOut(63, TemperatureUnit.CELSIUS)
+                                .cutOut(65, TemperatureUnit.CELSIUS)
                                 .build()))
                 .contains(WATER_TOO_HOT));
     }

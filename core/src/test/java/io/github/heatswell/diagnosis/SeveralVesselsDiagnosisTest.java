@@ -64,7 +64,10 @@ class SeveralVesselsDiagnosisTest {
         assertTrue(fit.criterion() < 6, "it explains the readings: " + fit.criterion());
         assertTrue(fit.estimate(Parameter.PRECHARGE).orElseThrow().contains(LOST * 1e5), fit::toString);
         assertEquals(house.vessels().get(0), fit.house().vessels().get(0));
-        assertTrue(found.alike().stream().noneMatch(one -> one.cause() == Cause.AS_DESCRIBED));
+        double described = found.of(Cause.AS_DESCRIBED).orElseThrow().criterion();
+        assertTrue(
+                described > 3,
+                "a hotter thermostat and a larger tank would explain it, both together hardly: " + described);
         assertEquals("the vessel has lost part of its precharge ('in the tank')", fit.inWords());
     }
 

@@ -97,7 +97,7 @@ class TargetTest {
         RealMatrix covariance = new Array2DRowRealMatrix(5, 5);
         for (int i = 0; i < 5; i++) {
             for (int j = 0; j < 5; j++) {
-                double model = 1_000 * 1_000 * Math.exp(-Math.abs(times[i] - times[j]) / 1_800);
+                double model = 3_000 * 3_000 * Math.exp(-Math.abs(times[i] - times[j]) / 1_800);
                 covariance.setEntry(i, j, model + (i == j ? scatter * scatter : 0));
             }
         }
@@ -117,7 +117,7 @@ class TargetTest {
         Arrays.setAll(times, i -> 60.0 * i);
         Arrays.setAll(gauge, i -> 3e5 + (i % 2 == 0 ? 1_000 : -1_000));
         PressureLog log = PressureLog.builder(times, gauge).build();
-        double[] shown = all(240, 3e5 + 1_000);
+        double[] shown = all(240, 3e5 + 3_000);
         double cost = Trial.sumOfSquares(
                 Target.fine(log, SpotReadings.none()).residuals(forecast(shown, all(240, 300), Double.NaN, Map.of())));
         double still = Trial.sumOfSquares(Target.fine(log, SpotReadings.none())
