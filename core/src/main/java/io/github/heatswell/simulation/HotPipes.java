@@ -27,8 +27,6 @@ final class HotPipes {
 
     /** Flows this close (-) count as equal. */
     private static final double SAME_FLOW = 1e-12;
-    /** Mixing time (s) of a step at once, taken as one of a second: a pipe's water is then replaced once at most. */
-    private static final double STEP_MIXING_TIME = 2;
 
     private final Content[] contents;
     private final double room;
@@ -36,8 +34,7 @@ final class HotPipes {
     private final double coldPressure;
     private double drawn;
     private double circulating;
-    /** The time (s) within which no pipe's water is replaced by mixing. */
-    private double mixingTime;
+    private boolean still;
 
     /** The water of one pipe. */
     private static final class Content {
@@ -92,7 +89,7 @@ final class HotPipes {
     void prepare(LiquidWater water, double p, double[] y) {
         drawn = 0;
         circulating = 0;
-        mixingTime = TankColumn.MIXING_TIME;
+        still = false;
         for (Content content : contents) {
             HotPipe pipe = content.pipe;
             double t = y[pipe.temperature];
@@ -109,11 +106,11 @@ final class HotPipes {
         }
     }
 
-    /** For a step at once: no tap or pump runs, nothing is lost, and what would replace a pipe's water more than once passes by. */
+    /** Neither loses nor passes on anything: for a step that takes no time. */
     void still() {
         drawn = 0;
         circulating = 0;
-        mixingTime = STEP_MIXING_TIME;
+        still = true;
         for (Content content : contents) {
             content.loss = 0;
         }
@@ -188,9 +185,9 @@ final class HotPipes {
         double before = entering;
         double met = beside;
         for (Content here : contents) {
-            double mixing = here.mass / mixingTime;
+            double mixing = here.mass / TankColumn.MIXING_TIME;
             double h = here.enthalpy();
-            double beyond = here == last() ? 0 : here.onwards - drawn;
+            double beyond = still || here == last() ? 0 : here.onwards - drawn;
             double through = drawn + Math.signum(beyond) * Math.max(0, Math.abs(beyond) - mixing);
             met = here.filled && through > mixing ? (1 - mixing / through) * (met + through * (before - h)) : 0;
             here.passing = met;
@@ -199,8 +196,8 @@ final class HotPipes {
         double back = 0;
         for (int i = contents.length - 2; i >= 0; i--) {
             Content here = contents[i];
-            double mixing = here.mass / mixingTime;
-            double through = -here.onwards - mixing;
+            double mixing = here.mass / TankColumn.MIXING_TIME;
+            double through = still ? 0 : -here.onwards - mixing;
             double difference = contents[i + 1].enthalpy() - here.enthalpy();
             back = !here.filled && through > mixing ? (1 - mixing / through) * (back + through * difference) : 0;
             here.passingBack = back;
@@ -215,7 +212,8 @@ final class HotPipes {
             turned |= filled != content.filled;
             content.filled = filled;
         }
-        return flowsOnwards(pressureRate) || turned;
+        boolean changed = !still && flowsOnwards(pressureRate);
+        return turned || changed;
     }
 
     /** Takes the flows between the pipes as those that hold; returns whether one so large that some passes by has changed. */
@@ -225,7 +223,7 @@ final class HotPipes {
             Content here = contents[i];
             double before = here.onwards;
             here.onwards = contents[i + 1].flow.at(pressureRate, 0);
-            double mixing = here.mass / mixingTime;
+            double mixing = here.mass / TankColumn.MIXING_TIME;
             boolean passes = Math.abs(here.onwards - drawn) > mixing || Math.abs(before - drawn) > mixing;
             changed |= passes && Math.abs(here.onwards - before) > SAME_FLOW * Math.abs(before);
         }
@@ -275,6 +273,13 @@ final class HotPipes {
     void fill(double pressureRate, double[] into) {
         for (Content content : contents) {
             content.rate = content.warming.at(pressureRate, 0);
+        }
+        copyRates(into);
+    }
+
+    /** Writes the rates that hold. */
+    void copyRates(double[] into) {
+        for (Content content : contents) {
             into[content.pipe.temperature] = content.rate;
         }
     }

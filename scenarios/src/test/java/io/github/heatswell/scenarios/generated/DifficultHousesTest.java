@@ -68,7 +68,6 @@ class DifficultHousesTest {
                 "rounding-under-air",
                 "branch-that-feeds-its-tap",
                 "gas-that-cools-behind-a-reducing-valve",
-                "branch-that-gives-back-at-once",
                 "firings-in-a-flood",
                 "hammering-behind-a-reducing-valve"
             })
