@@ -153,6 +153,7 @@ class OpenBalanceTest {
                                 temporary.resolve("rules").toString()),
                 // its steps are the commands above
                 "guide", List.of("guide", "--help"),
+                "readings", List.of("readings", "--help"),
                 "help", List.of("help"));
         try (Doctored still = Doctored.failing(
                 Files.createDirectory(temporary.resolve("still")), "core", "simulation.Engine", "AssertionError")) {

@@ -124,13 +124,10 @@ public final class SizingReport {
     Document content(QuantityFormat shown) {
         Scenario scenario = answer.scenario();
         Narrative told = Narrative.of(answer.advice());
-        List<String> sentences = Stream.of(
-                        Narrative.verdict(scenario.question(), answer.advice()).stream(),
-                        Stream.of(told.headline().then(".")),
-                        told.remarks().stream())
-                .flatMap(said -> said)
-                .map(said -> said.text(shown))
-                .toList();
+        List<String> sentences = new ArrayList<>();
+        Narrative.verdict(scenario.question(), answer.advice()).ifPresent(said -> sentences.add(said.text(shown)));
+        sentences.add(told.headline().text(shown) + ".");
+        told.remarks().forEach(said -> sentences.add(said.text(shown)));
         String verdict = sentences.get(0);
         String rest = String.join(" ", sentences.subList(1, sentences.size()));
         List<Document.Section> sections = new ArrayList<>();

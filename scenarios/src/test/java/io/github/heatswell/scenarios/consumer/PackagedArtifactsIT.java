@@ -51,7 +51,7 @@ class PackagedArtifactsIT {
     @Test
     void aProgramOfSomebodyElseBuildsAndRunsOnTheJars() throws IOException {
         assertEquals(0, build.exit(), build.output());
-        assertEquals(4, consumer.testsRun("library"), "all tests of src/it/consumer/library ran");
+        assertEquals(5, consumer.testsRun("library"), "all tests of src/it/consumer/library ran");
         assertTrue(Files.size(consumer.home().resolve("library/target/cottage.png")) > 10_000);
     }
 
