@@ -349,7 +349,7 @@ public final class OutlookStory {
                 .then(
                         range.equals(PrechargeLoss.Range.usual())
                                 ? ". The basis is weak: " + PrechargeLoss.SOURCE.text()
-                                        + ", from memory. Two readings of the drained vessel, a year apart, are better."
+                                        + "; no source was checked for it. Two readings of the drained vessel, a year apart, are better."
                                 : ". This rate was given.");
     }
 
