@@ -159,8 +159,8 @@ final class SizingStory {
             return;
         }
         StudyResult.Share above = certainty.orElseThrow().bare().above();
-        String in = (above.count() == above.of() ? "all " : above.count() + " of the ") + above.of()
-                + " the pressure goes above the limit within a year of charging.";
+        String in = (above.count() == above.of() ? "all " : above.count() + " of ") + above.of()
+                + " sampled houses the pressure goes above the limit within a year of charging.";
         said.add(sizing.smallestOnSale()
                 .map(bare -> plain("By the best estimates alone, ")
                         .then(volume(bare.volume()))

@@ -240,7 +240,7 @@ class SizeStoriesTest {
         assertTrue(said.contains("By the best estimates alone, "), said);
         assertTrue(
                 said.endsWith(
-                        "below the limit; but in 40 of the 100 the pressure goes above the limit within a year of charging."),
+                        "below the limit; but in 40 of 100 sampled houses the pressure goes above the limit within a year of charging."),
                 said);
         assertTrue(Narrative.of(larger)
                 .facts()
