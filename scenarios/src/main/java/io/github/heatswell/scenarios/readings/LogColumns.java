@@ -132,6 +132,7 @@ final class LogColumns {
     void begin(List<String> row, long at) {
         line = at;
         refuseSurplus(row);
+        header.unitColumns().forEach(place -> refuseOtherUnit(cell(row, place), place));
         splitWords(cell(row, pressure));
         if (split != null && !cell(row, pressure).isEmpty()) {
             split.watch(cell(row, pressure), cell(row, pressure + 1), at);
@@ -251,12 +252,7 @@ final class LogColumns {
         String behind = parts.group("words");
         String first = behind.replaceFirst("[\\s,;:(].*", "");
         if (LogHeading.isPressure(first.toLowerCase(Locale.ROOT))) {
-            if (!header.isInUnit(first)) {
-                throw new CellException(
-                        pressure,
-                        "pressure: " + Printable.quote(cell)
-                                + " is in another unit than the column; write all in one unit");
-            }
+            refuseOtherUnit(first, pressure);
             behind = behind.substring(first.length()).replaceFirst("^[\\s,;:-]+", "");
             number = parts.group("number");
         }
@@ -265,6 +261,14 @@ final class LogColumns {
             words = behind;
         } else if (!behind.isEmpty()) {
             number = cell;
+        }
+    }
+
+    private void refuseOtherUnit(String unit, int place) {
+        if (LogHeading.isPressure(unit.toLowerCase(Locale.ROOT)) && !header.isInUnit(unit)) {
+            throw new CellException(
+                    place,
+                    "pressure: " + Printable.quote(unit) + " is not the unit of the rows above; write all in one unit");
         }
     }
 

@@ -35,6 +35,7 @@ final class LogHeader {
     private int burner = -1;
     private final List<Integer> notes = new ArrayList<>();
     private final List<Integer> seen = new ArrayList<>();
+    private final List<Integer> unitColumns = new ArrayList<>();
     private boolean elapsed;
     private boolean guessed;
     /** The unit of the times; null for a clock. */
@@ -180,6 +181,7 @@ final class LogHeader {
             case DATE -> date = once(date, place, "date");
             case NOTE -> notes.add(place);
             case SEEN -> seen.add(place);
+            case UNIT -> unitColumns.add(place);
             case TIME -> {
                 if (time >= 0 && LogHeading.is(names.get(place).toLowerCase(Locale.ROOT), Kind.DURATION)) {
                     unused(place);
@@ -258,6 +260,11 @@ final class LogHeader {
     /** Where it stands whether something was seen that the name of the column says. */
     List<Integer> seen() {
         return seen;
+    }
+
+    /** Where units stand in a column of their own, of whichever quantity. */
+    List<Integer> unitColumns() {
+        return unitColumns;
     }
 
     boolean hasTemperature() {

@@ -44,6 +44,8 @@ record LogHeading(Quantity quantity, String unit, boolean guessed) {
             set("note notes remark remarks comment comments event events observation observations bemerkung"
                     + " bemerkungen anmerkung notiz kommentar beobachtung ereignis remarque remarques commentaire nota notas"
                     + " comentario observaciones opmerking opmerkingen");
+    private static final Set<String> UNIT_WORDS =
+            set("unit units uom einheit einheiten unit\u00e9 unit\u00e9s unidad unidades eenheid unit\u00e0");
     private static final Set<String> ABSOLUTE =
             set("absolute abs absolut absolutdruck absolue absolu absoluta absoluut assoluta");
     /** What a sensor sends, which is no pressure yet. */
@@ -59,6 +61,8 @@ record LogHeading(Quantity quantity, String unit, boolean guessed) {
         TEMPERATURE,
         BURNER,
         NOTE,
+        /** The unit of another column. */
+        UNIT,
         /** Whether something was seen, which the name of the column says. */
         SEEN
     }
@@ -104,7 +108,7 @@ record LogHeading(Quantity quantity, String unit, boolean guessed) {
             case TEMPERATURE -> is(unit, Kind.TEMPERATURE);
             case TIME -> unit.isEmpty() || ELAPSED.equals(unit) || is(unit, Kind.DURATION);
             case BURNER -> unit.isEmpty();
-            case DATE, NOTE, SEEN -> true;
+            case DATE, NOTE, UNIT, SEEN -> true;
         };
     }
 
@@ -124,6 +128,9 @@ record LogHeading(Quantity quantity, String unit, boolean guessed) {
         }
         if (has(words, NOTE_WORDS)) {
             return Optional.of(new LogHeading(Quantity.NOTE, "", false));
+        }
+        if (has(words, UNIT_WORDS)) {
+            return Optional.of(new LogHeading(Quantity.UNIT, "", true));
         }
         if (ofPressure.isPresent() && !has(words, TEMPERATURE_WORDS)) {
             String unit = ofPressure.get() + (has(words, ABSOLUTE) ? " abs" : "");

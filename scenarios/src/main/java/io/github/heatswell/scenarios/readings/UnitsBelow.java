@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /**
- * Units that stand below the names of the columns: in a row of their own, or behind every number.
+ * Units that stand below the names of the columns: in a row or a column of their own, or behind every number.
  *
  * @param names the names of the columns, with these units
  * @param ownRow whether the row holds nothing else
@@ -30,9 +30,27 @@ record UnitsBelow(List<String> names, boolean ownRow) {
         List<String> complete = IntStream.range(0, names.size())
                 .mapToObj(
                         i -> i < row.size() ? complete(names.get(i), row.get(i).strip()) : names.get(i))
+                .map(name -> withUnitApart(name, names, row))
                 .toList();
         boolean digits = row.stream().anyMatch(cell -> cell.chars().anyMatch(Character::isDigit));
         return new UnitsBelow(complete, !digits && !complete.equals(names));
+    }
+
+    /** A column of pressures whose unit stands in every row, in a column of its own. */
+    private static String withUnitApart(String name, List<String> names, List<String> row) {
+        boolean open = LogHeading.of(name)
+                .filter(found ->
+                        found.quantity() == Quantity.PRESSURE && found.unit().isEmpty())
+                .isPresent();
+        return IntStream.range(0, open ? Math.min(names.size(), row.size()) : 0)
+                .filter(i -> LogHeading.of(names.get(i))
+                        .filter(found -> found.quantity() == Quantity.UNIT)
+                        .isPresent())
+                .mapToObj(i -> row.get(i).strip())
+                .filter(unit -> LogHeading.isPressure(unit.toLowerCase(Locale.ROOT)))
+                .findFirst()
+                .map(unit -> name + " (" + unit + ")")
+                .orElse(name);
     }
 
     private static String complete(String name, String cell) {

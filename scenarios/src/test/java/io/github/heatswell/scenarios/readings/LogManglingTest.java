@@ -76,6 +76,10 @@ class LogManglingTest {
                 Arguments.of("ends of lines of another system", log().replace("\n", "\r\n")),
                 Arguments.of("ends of lines of an old system", log().replace("\n", "\r")),
                 Arguments.of("no end of the last line", log().stripTrailing()),
+                Arguments.of(
+                        "unit in a column of its own",
+                        eachRow(row -> row.replaceFirst("^(\\d+,[\\d.]+),", "$1,bar,"))
+                                .replace(HEADER, "time_s,pressure,unit,temperature_C,burner")),
                 Arguments.of("everything in quotes", eachCell(",", cell -> '"' + cell + '"')),
                 Arguments.of("blanks around cells", eachCell(" , ", cell -> cell)),
                 Arguments.of("semicolons", log().replace(',', ';')),
