@@ -45,6 +45,10 @@ public final class LogReader {
     /** So many lines, at most, may stand above the one that names the columns. */
     private static final int MAX_SKIPPED = 40;
 
+    /** A row of a time and two numbers or more. */
+    private static final Pattern NAMELESS = Pattern.compile(
+            "[\"\\s]*\\d[\\d\\s:./T-]*(?:[ap]m)?\"?([,;\t|])[\"\\s]*[-+]?[\\d.,]+\"?(?:\\1[\"\\s]*[-+]?[\\d.,]+\"?)+\\s*");
+
     private LogReader() {}
 
     /**
@@ -80,6 +84,7 @@ public final class LogReader {
                                 .onUnmappableCharacter(CodingErrorAction.REPORT));
                 BufferedReader text = new BufferedReader(decoded)) {
             if (hints.columns().isEmpty() && isPaperList(text)) {
+                refuseNamelessColumns(text);
                 return paperList(text, file, atmosphere, hints.unit());
             }
             Layout layout = hints.columns().isEmpty() ? layout(text) : named(text);
@@ -99,6 +104,18 @@ public final class LogReader {
     private static boolean isPaperList(BufferedReader text) throws IOException {
         List<String> lines = ahead(text);
         return lines.stream().noneMatch(LogReader::isHeader) && PaperList.looksLike(lines);
+    }
+
+    /** A table of numbers is no list; what its columns hold only its owner knows. */
+    private static void refuseNamelessColumns(BufferedReader text) throws IOException {
+        List<String> lines =
+                ahead(text).stream().filter(line -> !line.isBlank()).limit(2).toList();
+        if (lines.stream().allMatch(line -> NAMELESS.matcher(line).matches())) {
+            throw fault(
+                    1,
+                    "the columns have no names; say what they hold, in their order, in a first line such as"
+                            + " 'time,pressure_psi,temperature_F' or by --columns time,pressure_psi,temperature_F");
+        }
     }
 
     /** The first lines, which are still to be read. */
