@@ -3,13 +3,19 @@ package io.github.heatswell.scenarios.cli;
 import io.github.heatswell.scenarios.interview.Interview.Outcome.Ending;
 import io.github.heatswell.scenarios.interview.ReadingsTalk;
 import io.github.heatswell.scenarios.report.OutputException;
+import io.github.heatswell.scenarios.report.ReadingsSheet;
+import io.github.heatswell.scenarios.report.ResultFolder;
+import io.github.heatswell.units.UnitSystem;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** {@code heatswell readings}: takes readings from paper, line by line. */
 final class ReadingsCommand implements CliCommand {
 
+    private static final String SHEET = "--sheet";
     private static final Path DEFAULT_FILE = Path.of("my-readings.txt");
 
     @Override
@@ -19,6 +25,11 @@ final class ReadingsCommand implements CliCommand {
                 .type(Path.class)
                 .description("File for the readings; if it holds some, these are gone on from. Default: " + DEFAULT_FILE
                         + ".")
+                .build());
+        spec.addOption(OptionSpec.builder(SHEET)
+                .paramLabel("FILE.html")
+                .type(Path.class)
+                .description("Write a blank sheet to print and take to the gauge, and ask nothing.")
                 .build());
         Specs.describe(
                 spec,
@@ -32,6 +43,29 @@ final class ReadingsCommand implements CliCommand {
 
     @Override
     public ExitStatus execute(Request request) {
+        Path sheet = request.option(SHEET, null);
+        return sheet == null ? hold(request) : print(sheet, request.console());
+    }
+
+    private static ExitStatus print(Path sheet, Console console) {
+        Path whole = sheet.toAbsolutePath();
+        Path folder = whole.getParent();
+        if (folder == null || !sheet.toString().toLowerCase(Locale.ROOT).endsWith(".html")) {
+            console.complain(sheet + ": the name of a sheet ends in .html, such as readings.html");
+            return ExitStatus.BAD_INPUT;
+        }
+        try {
+            ResultFolder.at(folder)
+                    .write(List.of(ReadingsSheet.page(whole.getFileName().toString(), UnitSystem.SI)));
+        } catch (OutputException e) {
+            console.complain(sheet + ": " + e.getMessage());
+            return ExitStatus.NOT_WRITTEN;
+        }
+        console.print("Written: " + sheet + ". Print it, and type what you wrote on it with heatswell readings.\n");
+        return ExitStatus.RAN;
+    }
+
+    private static ExitStatus hold(Request request) {
         Path file = request.out().orElse(DEFAULT_FILE);
         Console console = request.console();
         try {

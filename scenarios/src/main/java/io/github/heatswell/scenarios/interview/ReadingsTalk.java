@@ -4,6 +4,7 @@ import io.github.heatswell.scenarios.interview.Interview.Outcome.Ending;
 import io.github.heatswell.scenarios.readings.InvalidReadingsException;
 import io.github.heatswell.scenarios.readings.TypedReadings;
 import io.github.heatswell.scenarios.report.OutputException;
+import io.github.heatswell.scenarios.report.ReadingsSheet;
 import io.github.heatswell.scenarios.wording.Spoken;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -23,13 +24,6 @@ public final class ReadingsTalk {
 
     private static final String UNIT =
             "No unit stands beside the pressures. In which does the gauge read: psi, bar or kPa?";
-
-    private static final List<String> HOW = List.of(
-            "Begin with the heater off and no water running. Note a reading then, one every five minutes while the heater is on, and a"
-                    + " few afterwards: an hour, a night.",
-            "Write down what you see: heater came on, dripping, paper under the outlet wet or dry, showered, nobody used water, caught"
-                    + " 0.3 L, vessel heavy, hot tap 58 C. All of that counts.",
-            "Never catch or touch what comes out of a relief valve while it may be hot: it scalds.");
 
     private final Dialogue dialogue;
     private final HouseFile file;
@@ -79,7 +73,7 @@ public final class ReadingsTalk {
             } else if (Interview.LEAVE.contains(word)) {
                 return Ending.LEFT;
             } else if (word.equals("?")) {
-                HOW.forEach(how -> dialogue.say(how, "   ", "   "));
+                ReadingsSheet.HOW.forEach(how -> dialogue.say(how, "   ", "   "));
             } else if (word.equals("back")) {
                 typed = typed.withoutLast();
                 dialogue.say("Taken back; " + typed.readings() + " readings are left.");
