@@ -84,7 +84,7 @@ public record Finding(
             return new Authority(
                     rule.isCode() ? Basis.CODE : Basis.PRACTICE,
                     new Citation(
-                            rule.clause() + ": " + rule.words(),
+                            rule.cited() + ": " + rule.words(),
                             rule.source().orElseThrow().standing()));
         }
 

@@ -20,7 +20,8 @@ import java.util.OptionalDouble;
  * @param demand whether it asks for something or leaves it open; empty if it is neither
  * @param limit its number, in the SI unit of the topic; empty if it has none
  * @param words what it says, as half a sentence; of a rule nobody found, what was looked for
- * @param source its clause with the edition, and how far it was checked; empty if it was looked for and not found
+ * @param source its clause, and how far it was checked; empty if it was looked for and not found
+ * @param edition of which edition that clause is; empty if nothing that has one was read
  * @param quotation its own words, at most {@value #MAX_WORDS}; empty if they were not read
  * @param seenAt where they were read; empty if they were not
  */
@@ -31,6 +32,7 @@ public record PlaceRule(
         OptionalDouble limit,
         String words,
         Optional<Citation> source,
+        String edition,
         String quotation,
         String seenAt) {
 
@@ -45,7 +47,9 @@ public record PlaceRule(
             "degC", TemperatureUnit.CELSIUS,
             "%", RatioUnit.PERCENT);
 
-    private static final int COLUMNS = 8;
+    private static final int COLUMNS = 9;
+
+    private static final String NOT_SHOWN = "not shown";
 
     /** What a rule can be about. */
     public enum Topic {
@@ -116,10 +120,12 @@ public record PlaceRule(
      * @param demand whether it asks for something or leaves it open; empty if it is neither
      * @param limit its number, in the SI unit of the topic; empty if it has none
      * @param words what it says, as half a sentence; of a rule nobody found, what was looked for
-     * @param source its clause with the edition, and how far it was checked; empty if it was looked for and not found
+     * @param source its clause, and how far it was checked; empty if it was looked for and not found
+     * @param edition of which edition that clause is; empty if nothing that has one was read
      * @param quotation its own words, at most {@value #MAX_WORDS}; empty if they were not read
      * @param seenAt where they were read; empty if they were not
-     * @throws IllegalArgumentException if the quotation is too long, or one is given of a rule that nobody read
+     * @throws IllegalArgumentException if the quotation is too long, one is given of a rule that nobody read, or nothing is said of
+     *     the edition of a code that was read
      */
     public PlaceRule {
         Objects.requireNonNull(place, "place");
@@ -128,10 +134,14 @@ public record PlaceRule(
         Objects.requireNonNull(limit, "limit");
         Objects.requireNonNull(words, "words");
         Objects.requireNonNull(source, "source");
+        Objects.requireNonNull(edition, "edition");
         Objects.requireNonNull(quotation, "quotation");
         Objects.requireNonNull(seenAt, "seenAt");
         if (quotation.split("\\s+").length > MAX_WORDS) {
             throw new IllegalArgumentException("quotation: has more than " + MAX_WORDS + " words: " + quotation);
+        }
+        if (read(source) && code(source) && edition.isEmpty()) {
+            throw new IllegalArgumentException("edition: say of which it is, or that none was shown: " + words);
         }
         if (!read(source) && !(quotation.isEmpty() && seenAt.isEmpty() && limit.isEmpty() && demand.isEmpty())) {
             throw new IllegalArgumentException("source: a rule that nobody read asks for nothing: " + words);
@@ -167,12 +177,30 @@ public record PlaceRule(
     }
 
     /**
+     * Its clause with the edition, or that where it was read no edition was shown, for a paper whose reader has to find it.
+     *
+     * @return such as {@code UPC 608.2 (2024)}; empty if it was not found
+     */
+    public String cited() {
+        if (edition.isEmpty()) {
+            return clause();
+        }
+        return clause() + " (" + (edition.equals(NOT_SHOWN) ? "edition not shown" : edition) + ")";
+    }
+
+    /**
      * Whether it stands in a code, a standard or an official guide.
      *
      * @return false if the trade or a maker says so
      */
     public boolean isCode() {
-        return !clause().isEmpty() && Character.isUpperCase(clause().charAt(0));
+        return code(source);
+    }
+
+    private static boolean code(Optional<Citation> source) {
+        return source.map(Citation::text)
+                .filter(clause -> !clause.isEmpty() && Character.isUpperCase(clause.charAt(0)))
+                .isPresent();
     }
 
     private static boolean read(Optional<Citation> source) {
@@ -203,9 +231,10 @@ public record PlaceRule(
                 demand,
                 value.isEmpty() || demand.isPresent() ? OptionalDouble.empty() : OptionalDouble.of(si(value)),
                 row[3],
-                source(row[4], row[5]),
-                row[6],
-                row[7]);
+                source(row[4], row[6]),
+                row[5],
+                row[7],
+                row[8]);
     }
 
     private static double si(String value) {

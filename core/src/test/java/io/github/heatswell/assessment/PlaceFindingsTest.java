@@ -152,7 +152,7 @@ class PlaceFindingsTest {
         String source = missing.authority().source().text();
         assertEquals(
                 place.isKnown(),
-                source.startsWith(place.rules(Topic.HEAT_RELIEF).get(0).clause() + ": "),
+                source.startsWith(place.rules(Topic.HEAT_RELIEF).get(0).cited() + ": "),
                 source);
     }
 

@@ -53,10 +53,10 @@ class PlaceTest {
         }
         assertThrows(
                 IllegalArgumentException.class,
-                () -> PlaceRule.of("uk", "static-limit", "5 bar", "a limit", "a code", "memory", "", ""));
+                () -> PlaceRule.of("uk", "static-limit", "5 bar", "a limit", "a code", "", "memory", "", ""));
         assertThrows(
                 IllegalArgumentException.class,
-                () -> PlaceRule.of("uk", "static-limit", "", "a limit", "", "not-found", "so it says", ""));
+                () -> PlaceRule.of("uk", "static-limit", "", "a limit", "", "", "not-found", "so it says", ""));
     }
 
     /** Regression: quotations stay short, and name where they were read; whoever writes a longer one is told. */
@@ -70,7 +70,26 @@ class PlaceTest {
         String long26 = "word ".repeat(PlaceRule.MAX_WORDS + 1).strip();
         assertThrows(
                 IllegalArgumentException.class,
-                () -> PlaceRule.of("uk", "static-limit", "", "a limit", "a code", "read", long26, "a page"));
+                () -> PlaceRule.of("uk", "static-limit", "", "a limit", "a code", "", "read", long26, "a page"));
+    }
+
+    /** Regression: a clause without its edition cannot be looked up; whoever adds a row of a code tells it, or that none was shown. */
+    @Test
+    void everyClauseTellsItsEdition() {
+        List<PlaceRule> codes = Place.NOT_KNOWN.rules().stream()
+                .filter(rule -> rule.isRead() && rule.isCode())
+                .toList();
+        assertTrue(codes.size() > 40, "most rows are of codes");
+        for (PlaceRule rule : codes) {
+            assertTrue(rule.cited().startsWith(rule.clause() + " ("), rule.cited());
+            assertTrue(rule.cited().matches(".*((19|20)\\d\\d|edition not shown).*"), rule.cited());
+        }
+        assertEquals(
+                "UPC 608.2 (2024)",
+                Place.US_UPC.strictest(Topic.PEAK_LIMIT).orElseThrow().cited());
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> PlaceRule.of("uk", "static-limit", "", "a limit", "A Code 1", "", "read", "", "a page"));
     }
 
     /** Regression: a quotation carries the rule beside it, under no second topic of the US, and one that counts in a city's sections is that city's. */
@@ -90,7 +109,7 @@ class PlaceTest {
                 List.of(Topic.PEAK_LIMIT),
                 chicago.stream().map(PlaceRule::topic).toList());
         assertFalse(
-                chicago.get(0).clause().contains("Philadelphia"), chicago.get(0).clause());
+                chicago.get(0).cited().contains("Philadelphia"), chicago.get(0).cited());
         assertFalse(
                 chicago.get(0).seenAt().contains("Philadelphia"), chicago.get(0).seenAt());
     }

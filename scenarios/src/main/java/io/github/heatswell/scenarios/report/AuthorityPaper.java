@@ -254,7 +254,7 @@ final class AuthorityPaper {
         List<List<String>> rows = rules.rules().stream()
                 .filter(held -> MATTER.contains(held.rule().topic()))
                 .map(held -> List.of(
-                        held.rule().clause() + "; "
+                        held.rule().cited() + "; "
                                 + (held.rule().source().orElseThrow().standing() == Citation.Standing.SEEN
                                         ? "read"
                                         : "quoted"),

@@ -63,7 +63,7 @@ public final class RulesReport {
                 .with("place", rule.place().key())
                 .with("topic", rule.topic())
                 .with("rule", rule.words())
-                .with("clause", rule.clause())
+                .with("clause", rule.cited())
                 .known("limit_si", rule.limit())
                 .with("demand", rule.demand())
                 .with("standing", rule.source().map(Citation::standing))
@@ -165,7 +165,7 @@ public final class RulesReport {
                         .map(held -> List.of(
                                 about(held, rules),
                                 held.rule().words(),
-                                held.rule().clause() + "; "
+                                held.rule().cited() + "; "
                                         + PageFormulas.standing(
                                                 held.rule().source().orElseThrow()),
                                 word(held.verdict())))
@@ -176,7 +176,7 @@ public final class RulesReport {
         return new Block.Items(
                 rules.rules().stream()
                         .map(held -> about(held, rules) + ": " + held.rule().words() + " ("
-                                + held.rule().clause() + "; "
+                                + held.rule().cited() + "; "
                                 + PageFormulas.standing(held.rule().source().orElseThrow()) + ")"
                                 + (rules.place().isKnown() ? ". This house: " + word(held.verdict()) : "") + ".")
                         .toList(),
@@ -195,7 +195,7 @@ public final class RulesReport {
                 .map(Held::rule)
                 .filter(rule -> !rule.quotation().isEmpty())
                 .map(rule ->
-                        "\u201c" + rule.quotation() + "\u201d " + rule.clause() + "; seen at " + rule.seenAt() + ".")
+                        "\u201c" + rule.quotation() + "\u201d " + rule.cited() + "; seen at " + rule.seenAt() + ".")
                 .distinct()
                 .toList();
         return new Document.Section(

@@ -138,8 +138,8 @@ class SchemaTest {
         assertEquals(Set.of(), RULES.validate(json, InputFormat.JSON));
         for (RulesHere.Held held : rules.rules()) {
             assertTrue(
-                    json.contains("\"clause\" : \"" + held.rule().clause() + "\""),
-                    held.rule().clause());
+                    json.contains("\"clause\" : \"" + held.rule().cited() + "\""),
+                    held.rule().cited());
         }
     }
 
