@@ -141,10 +141,9 @@ public final class UncertainHouse {
         /** The volume of the tank: 3 % of it. */
         TANK_VOLUME(NamedValue.TANK_VOLUME, 0.03),
         /**
-         * By how much the tank stretches, where nobody measured it: 30 %, for domed heads, a flue and a wall that is guessed. As
-         * membranes (Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, from memory), ellipsoidal heads half as deep as
-         * their radius let a tank three times as high as wide stretch by 10 % more than a plain cylinder, slightly flatter ones (0.43) by 25 %,
-         * hemispheres by 10 % less. No formula for a flue was found published.
+         * By how much the tank stretches, where nobody measured it: 30 %, for heads and a flue that are not described, bending, and a
+         * wall that is guessed (no source). {@link io.github.heatswell.system.Tank.Builder#heads(io.github.heatswell.system.Tank.Heads)} says
+         * how far heads move it: those flatter than 43 % of their radius further than this.
          */
         TANK_STRETCH(NamedValue.COMPLIANCE, 0.3),
         /** Air under the top of the tank, where none is described: up to 0.2 % of the tank. */

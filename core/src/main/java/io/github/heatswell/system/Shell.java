@@ -77,6 +77,18 @@ public final class Shell {
         return new Shell(compliance, 3 * linearExpansion, dimensions);
     }
 
+    /** The shell of a tank of this volume (m3) whose wall is this cylinder's, with heads this deep (-, of the radius) and a flue (m). */
+    Shell shaped(double volume, double depth, double flue) {
+        double stretch = shape(depth, flue).stretch(volume, dimensions.material.poissonRatio());
+        double relative = stretch / (volume * dimensions.material.youngsModulus() * dimensions.wall);
+        return new Shell(relative, thermalGrowth, dimensions);
+    }
+
+    /** The shape of a tank of this cylinder's diameter, with heads this deep (-, of the radius) and a flue (m). */
+    TankShape shape(double depth, double flue) {
+        return new TankShape(dimensions.diameter, depth * dimensions.diameter / 2, flue);
+    }
+
     /** A builder with what is known of material and dimensions of this cylinder; empty for a rigid shell. */
     CylinderBuilder toBuilder() {
         return dimensions.copy();

@@ -56,6 +56,7 @@ final class SystemRules {
         checkTankAir();
         checkLoop();
         checkWalls();
+        checkFlue();
     }
 
     /** A reducing valve keeps the mains pressure from the tank. */
@@ -197,6 +198,13 @@ final class SystemRules {
                         () -> litres(air) + " is more than the "
                                 + (tank.layers() == 1 ? "tank" : "highest layer of the tank")
                                 + " has room for once the pressure is lost; up to " + litres(most) + " is allowed"));
+    }
+
+    private void checkFlue() {
+        requirements.rule(
+                !tank.hasFlue() || system.heater().energy() == Heater.Energy.GAS,
+                "tank.flue",
+                "an electric heater has no flue; leave it out");
     }
 
     /** A wall that stretches further would have torn long before. */

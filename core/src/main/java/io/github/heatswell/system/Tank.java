@@ -33,6 +33,11 @@ public final class Tank {
 
     private static final Limits EXPANSION = Limits.between("expansion", 0, 300e-6);
 
+    /** From below the flattest heads of ASME VIII-1, appendix 1-4 (3:1, from memory), to a hemisphere. */
+    private static final Limits HEADS = Limits.between("heads", 0.33, 1);
+
+    private static final Limits FLUE = Limits.between("flue", 0.02, 1);
+
     private static final Limits AIR = Limits.above("air", 0, 0.1);
 
     private static final Limits HEIGHT = Limits.between("height", 0.1, 10);
@@ -45,6 +50,10 @@ public final class Tank {
     private final Double compliance;
     /** The linear expansion (1/K) as given; null if it is that of the shell's material. */
     private final Double expansion;
+    /** The depth of the heads (-, of the radius), 0 for flat ends; null if not given. */
+    private final Double heads;
+    /** The diameter of the flue (m); null if not given. */
+    private final Double flue;
 
     private final double standingLoss;
     private final Pressure workingPressure;
@@ -62,6 +71,8 @@ public final class Tank {
         shell = from.completeShell();
         compliance = from.compliance;
         expansion = from.expansion;
+        heads = from.heads;
+        flue = from.flue;
         standingLoss = from.standingLoss;
         workingPressure = from.workingPressure;
         workingPressureGiven = from.workingPressureGiven;
@@ -94,6 +105,11 @@ public final class Tank {
         if (compliance != null) {
             builder.shell = null;
             builder.compliance = compliance;
+        }
+        if (heads != null || flue != null) {
+            builder.shell = null;
+            builder.heads = heads;
+            builder.flue = flue;
         }
         builder.expansion = expansion;
         builder.standingLoss = standingLoss;
@@ -147,6 +163,10 @@ public final class Tank {
      */
     public boolean complianceGiven() {
         return compliance != null;
+    }
+
+    boolean hasFlue() {
+        return flue != null;
     }
 
     /**
@@ -234,6 +254,36 @@ public final class Tank {
         return TEST_PRESSURE_RATIO * workingPressure.gauge(atmosphere) + atmosphere;
     }
 
+    /** The ends of a tank in their usual shapes. How far each changes the compliance is in {@link Builder#heads(Heads)}. */
+    public enum Heads {
+        /** Ends that do not give way, as of a tank that is a cylinder as a whole. */
+        FLAT(0),
+        /**
+         * A crown as wide as the tank with a knuckle of a tenth of that: 39 % of the radius deep (Kloepper head, DIN 28011, from
+         * memory; the depth follows). Taken as an ellipsoid as deep.
+         */
+        TORISPHERICAL(0.3875),
+        /** An ellipsoid half as deep as its radius, 2:1. */
+        ELLIPSOIDAL(0.5),
+        /** A hemisphere. */
+        HEMISPHERICAL(1);
+
+        private final double depth;
+
+        Heads(double depth) {
+            this.depth = depth;
+        }
+
+        /**
+         * How deep one is.
+         *
+         * @return its depth as a share (-) of the radius of the tank
+         */
+        public double depth() {
+            return depth;
+        }
+    }
+
     /** Builds a {@link Tank}. */
     public static final class Builder {
         private Double volume;
@@ -245,6 +295,10 @@ public final class Tank {
         private Double compliance;
         /** The linear expansion (1/K), or null if the material gives it. */
         private Double expansion;
+        /** The depth of the heads (-, of the radius), 0 for flat ends; null if not given. */
+        private Double heads;
+        /** The diameter of the flue (m); null if not given. */
+        private Double flue;
 
         private Double standingLoss;
         private Pressure workingPressure;
@@ -281,6 +335,8 @@ public final class Tank {
             cylinder = value.toBuilder();
             compliance = null;
             expansion = null;
+            heads = null;
+            flue = null;
             return this;
         }
 
@@ -348,6 +404,55 @@ public final class Tank {
             compliance = COMPLIANCE.check(value, unit);
             Material material = cylinder.material();
             cylinder = material == null ? Shell.cylinder() : Shell.cylinder().material(material);
+            shell = null;
+            heads = null;
+            flue = null;
+            return this;
+        }
+
+        /**
+         * Sets the shape of both ends, in place of a compliance. A tank three times as high as wide stretches with hemispherical
+         * heads by 10 % less than if it were a cylinder as a whole, with ellipsoidal ones (2:1) by 10 % more, with torispherical ones by
+         * 39 % more.
+         *
+         * @param value the shape; if none is set, the tank is a cylinder as a whole
+         * @return this builder
+         */
+        public Builder heads(Heads value) {
+            return depthOfHeads(value.depth());
+        }
+
+        /**
+         * Sets how deep both ends are, taken as ellipsoids, in place of a compliance.
+         *
+         * @param depth the depth of one as a share of the radius of the tank, 33 to 100 %
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the depth is outside its range
+         */
+        public Builder heads(double depth, RatioUnit unit) {
+            return depthOfHeads(HEADS.check(depth, unit));
+        }
+
+        private Builder depthOfHeads(double depth) {
+            heads = depth;
+            compliance = null;
+            shell = null;
+            return this;
+        }
+
+        /**
+         * Sets the diameter of the flue of a gas heater, a tube through the water from end to end and as thick as the shell, in place
+         * of a compliance.
+         *
+         * @param value the diameter, 20 mm to 1 m and at most half of the tank's
+         * @param unit its unit
+         * @return this builder
+         * @throws IllegalArgumentException if the diameter is outside its range
+         */
+        public Builder flue(double value, LengthUnit unit) {
+            flue = FLUE.check(value, unit);
+            compliance = null;
             shell = null;
             return this;
         }
@@ -506,6 +611,9 @@ public final class Tank {
                 requirements.present("material", cylinder.material());
             } else if (shell == null && !cylinder.isEmpty()) {
                 requirements.absorb(cylinder::build);
+                if (requirements.met()) {
+                    checkShape(requirements, shape());
+                }
             }
             requirements.rule(
                     expansion == null || shell == null || shell.material().isPresent(),
@@ -516,6 +624,28 @@ public final class Tank {
             }
             requirements.orThrow();
             return new Tank(this);
+        }
+
+        private TankShape shape() {
+            return cylinder.build().shape(heads == null ? 0 : heads, flue == null ? 0 : flue);
+        }
+
+        private void checkShape(Requirements requirements, TankShape shape) {
+            requirements.rule(
+                    shape.flue() <= shape.diameter() / 2,
+                    "flue",
+                    () -> millimetres(shape.flue()) + " is more than half of the tank's diameter of "
+                            + millimetres(shape.diameter()));
+            requirements.rule(
+                    shape.inHeads() <= volume,
+                    "heads",
+                    () -> "heads as deep as " + millimetres(shape.depth()) + " alone hold more than the tank of "
+                            + Limits.quantity(VolumeUnit.LITRE.fromSi(volume), VolumeUnit.LITRE)
+                            + "; check its diameter");
+        }
+
+        private static String millimetres(double length) {
+            return Limits.quantity(LengthUnit.MILLIMETRE.fromSi(length), LengthUnit.MILLIMETRE);
         }
 
         /** Water inside one layer is mixed anyway. */
@@ -538,7 +668,13 @@ public final class Tank {
             if (compliance != null) {
                 return Shell.ofCompliance(cylinder.material(), compliance / volume);
             }
-            return shell == null ? cylinder.build() : shell;
+            if (shell != null) {
+                return shell;
+            }
+            Shell plain = cylinder.build();
+            return heads == null && flue == null
+                    ? plain
+                    : plain.shaped(volume, heads == null ? 0 : heads, flue == null ? 0 : flue);
         }
     }
 }

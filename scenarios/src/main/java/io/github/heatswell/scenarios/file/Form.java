@@ -71,11 +71,22 @@ interface Form<B> {
 
     /** The same, or the word for there being none. */
     default Form<B> orNone() {
+        return or(Map.of(Change.NONE, true), (target, none) -> {});
+    }
+
+    /** The same, or one of a few words. */
+    default <V> Form<B> or(Map<String, V> words, BiConsumer<B, V> setter) {
         Form<B> given = this;
         return new Form<>() {
             @Override
             public Consumer<B> read(String text) {
-                return folded(text).equals(Change.NONE) ? target -> {} : given.read(text);
+                V value = words.get(folded(text));
+                if (value == null && text.matches("[a-zA-Z].*")) {
+                    throw new IllegalArgumentException(Printable.quote(text) + " is neither a number with a unit nor "
+                            + (words.size() > 1 ? "one of " : "") + String.join(", ", words.keySet())
+                            + Nearest.hint(text, words.keySet()));
+                }
+                return value == null ? given.read(text) : target -> setter.accept(target, value);
             }
 
             @Override
@@ -85,7 +96,7 @@ interface Form<B> {
 
             @Override
             public String words() {
-                return given.words() + ", or " + Change.NONE;
+                return given.words() + ", or " + String.join(", ", words.keySet());
             }
         };
     }

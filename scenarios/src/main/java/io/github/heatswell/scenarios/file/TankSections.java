@@ -11,6 +11,7 @@ import io.github.heatswell.system.Material;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.Tank;
+import io.github.heatswell.units.RatioUnit;
 import java.util.List;
 import java.util.Optional;
 
@@ -69,6 +70,29 @@ final class TankSections {
                             .exceptWhere("material", "rigid", "does not apply to a rigid tank; remove it")
                             .exceptBeside("compliance", "does not apply to a tank of given compliance; remove it")
                             .checkedAgainst("diameter"),
+                    new Field<>(
+                                    "heads",
+                                    "shape of both ends: flat, torispherical, ellipsoidal or hemispherical; or the depth of one as a"
+                                            + " share of the tank's radius; a plain cylinder if left out; not with rigid or"
+                                            + " compliance",
+                                    "50 %",
+                                    Form.<Tank.Builder, RatioUnit>amount(Kind.RATIO, Tank.Builder::heads)
+                                            .or(Words.of(Tank.Heads.values()), Tank.Builder::heads))
+                            .leftOutFreely()
+                            .exceptWhere("material", "rigid", "does not apply to a rigid tank; remove it")
+                            .exceptBeside("compliance", "does not apply to a tank of given compliance; remove it")
+                            .checkedAgainst("volume", "diameter"),
+                    amount(
+                                    "flue",
+                                    "diameter of a gas heater's flue through the tank, at most half of the tank's; none if left"
+                                            + " out; not with rigid or compliance",
+                                    "90 mm",
+                                    Kind.LENGTH,
+                                    Tank.Builder::flue)
+                            .leftOutFreely()
+                            .exceptWhere("material", "rigid", "does not apply to a rigid tank; remove it")
+                            .exceptBeside("compliance", "does not apply to a tank of given compliance; remove it")
+                            .checkedAgainst("diameter", NamedValue.ENERGY.field()),
                     amount(
                                     "expansion",
                                     "linear expansion of the shell with heat; that of the material if left out: 12 ppm/K for"

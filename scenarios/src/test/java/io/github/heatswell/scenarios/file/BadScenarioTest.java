@@ -56,6 +56,14 @@ class BadScenarioTest {
             steel, diameter: 480 mm, wall: 2.2 mm | pe, compliance: 30 fl oz/psi | 4:50 | tank.compliance: 30 fl oz/psi is outside the allowed range, 0.0000023314 fl oz/psi to 23.3139 fl oz/psi
             volume: 230 L, material: steel, diameter: 480 mm, wall: 2.2 mm | volume: 100 L, material: pe, compliance: 9 L/bar | 4:50 | tank.compliance: with this compliance the tank would grow by 90 %
             diameter: 480 mm,         | compliance: 28 mL/bar,  | 4:70 | tank.wall: does not apply to a tank of given compliance; remove it
+            wall: 2.2 mm              | wall: 2.2 mm, heads: 25 % | 4:80 | tank.heads: 25 % is outside the allowed range, 33 % to 100 %
+            wall: 2.2 mm              | wall: 2.2 mm, heads: 0.5 | 4:80 | tank.heads: '0.5' has no unit; a ratio is given in %
+            wall: 2.2 mm              | wall: 2.2 mm, heads: elipsoidal | 4:80 | tank.heads: 'elipsoidal' is neither a number with a unit nor one of flat, torispherical, ellipsoidal, hemispherical; did you mean ellipsoidal?
+            diameter: 480 mm, wall: 2.2 mm | diameter: 800 mm, wall: 4 mm, heads: hemispherical | 4:78 | tank.heads: heads as deep as 400 mm alone hold more than the tank of 230 L; check its diameter
+            wall: 2.2 mm              | wall: 2.2 mm, flue: 300 mm | 4:79 | tank.flue: 300 mm is more than half of the tank's diameter of 480 mm
+            wall: 2.2 mm              | wall: 2.2 mm, flue: 10 mm | 4:79 | tank.flue: 10 mm is outside the allowed range, 20 mm to 1000 mm
+            diameter: 480 mm, wall: 2.2 mm | compliance: 28 mL/bar, flue: 90 mm | 4:70 | tank.flue: does not apply to a tank of given compliance; remove it
+            diameter: 480 mm, wall: 2.2 mm | compliance: 28 mL/bar, heads: 50 % | 4:71 | tank.heads: does not apply to a tank of given compliance; remove it
             standing-loss: 2.4 W/K    | standing-loss: 2.4 W    | 4:88 | tank.standing-loss: 'W' is a unit of power; a heat loss per degree is given in W/K or Btu/h/degF
             working-pressure: 10 bar  | working-pressure: 20 bar | 4:115 | tank.working-pressure: 20 bar is outside the allowed range, 0.5 bar to 12.5 bar
             energy: gas               | energy: wood            | 5:19 | heater.energy: 'wood' is not one of gas, electric
@@ -138,6 +146,13 @@ class BadScenarioTest {
         String text = Sources.with(
                 "material: steel, diameter: 480 mm, wall: 2.2 mm", "material: rigid, compliance: 28 mL/bar");
         only(Sources.faults(text), "4:53", "tank.compliance: does not apply to a rigid tank; remove it");
+    }
+
+    @Test
+    void anElectricHeaterHasNoFlue() {
+        String text =
+                Sources.with("wall: 2.2 mm", "wall: 2.2 mm, flue: 90 mm").replace("energy: gas", "energy: electric");
+        only(Sources.faults(text), "4:79", "tank.flue: an electric heater has no flue; leave it out");
     }
 
     @Test

@@ -98,6 +98,19 @@ class ChangeTest {
         assertEquals("tank.compliance", uncertain.uncertain().get(0).field());
     }
 
+    /** Membrane theory (Tank.Builder.heads): of a tank about three times as high as wide, 10 % more. */
+    @Test
+    void headsAreAWordOrADepth() {
+        double plain = LODGE.system().tank().compliance();
+        Scenario word = LODGE.with(List.of(Change.of("tank.heads=Ellipsoidal")));
+        Scenario depth = LODGE.with(List.of(Change.of("tank.heads=50 % +- 2 %")));
+        assertEquals(1.1, word.system().tank().compliance() / plain, 0.03); // another height
+        assertEquals(word.system().tank().compliance(), depth.system().tank().compliance(), 1e-12 * plain); // rounding
+        assertEquals("tank.heads", depth.uncertain().get(0).field());
+        Scenario flue = LODGE.with(List.of(Change.of("tank.flue=4 in"), Change.of("heater.energy=gas")));
+        assertTrue(flue.system().tank().compliance() > 1.04 * plain, "a flue widens the shell and gives way itself");
+    }
+
     @Test
     void itemsAreAddedAndTakenOut() {
         Scenario two = LODGE.with(List.of(Change.of("relief[1].name=second"), Change.of("relief[1].opens=8 bar")));
@@ -112,7 +125,7 @@ class ChangeTest {
             tank.volume=-3 L           | tank.volume: -3 L is outside the allowed range, 1 L to 20000 L
             tank.volume=150            | tank.volume: '150' has no unit; a volume is given in
             tank..volume=3 L           | tank..volume: is not a field; write a field like tank.volume or relief[0].opens
-            tank[0].volume=3 L         | tank: needs keys and values, not a list; its keys are volume, material, compliance, diameter, wall, expansion, standing-loss, working-pressure, air, never-fails, layers, height
+            tank[0].volume=3 L         | tank: needs keys and values, not a list; its keys are volume, material, compliance, diameter, wall, heads, flue, expansion, standing-loss, working-pressure, air, never-fails, layers, height
             relief[4].opens=3 bar      | relief[4].opens: the list has 1 item; numbering starts at 0, so the next is number 1
             relief.character=snap      | relief: is a list, and its items are counted from 0; write, for example, relief[0].character
             leaks.flow=1 L/min         | leaks: is a list, and its items are counted from 0; write, for example, leaks[0].flow

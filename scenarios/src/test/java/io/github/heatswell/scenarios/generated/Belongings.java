@@ -47,6 +47,7 @@ final class Belongings {
         layeredHeight(file.keyed("tank"));
         inletMixing(file.keyed("tank"));
         heater(file.keyed("heater"));
+        shape(file.keyed("tank"), file.keyed("heater").word("energy").equalsIgnoreCase("gas"));
         file.items("piping").forEach(this::pipe);
         run();
         supply(file.keyed("supply"));
@@ -65,10 +66,10 @@ final class Belongings {
         boolean rigid = tank.word("material").equalsIgnoreCase("rigid");
         boolean plastic = isPlastic(tank);
         if (rigid) {
-            tank.remove("diameter", "wall", "compliance", "expansion");
+            tank.remove("diameter", "wall", "heads", "flue", "compliance", "expansion");
         }
         if (tank.has("compliance")) {
-            tank.remove("diameter", "wall");
+            tank.remove("diameter", "wall", "heads", "flue");
             // at most 60 % more room at the highest working pressure
             double most = 0.6 * tank.si("volume", 0) / 12.5e5;
             if (tank.si("compliance", 0) > most) {
@@ -84,6 +85,21 @@ final class Belongings {
             // a thinner one might stretch too far
             tank.put(
                     "wall", numbers.between(Format.single("tank.wall"), diameter / 90, Math.min(50e-3, diameter / 10)));
+        }
+    }
+
+    /** The heads hold no more than the tank, and a flue is that of a gas heater and leaves water around it. */
+    private void shape(Keyed tank, boolean gas) {
+        double radius = tank.si("diameter", usualDiameter(tank.si("volume", 0))) / 2;
+        double deepest = 0.99 * tank.si("volume", 0) / (4 * Math.PI / 3 * Math.pow(radius, 3));
+        if (tank.has("heads") && deepest < 1 && tank.si("heads", 0) > deepest) {
+            tank.remove("heads");
+        }
+        if (!gas || 2 * radius < 0.05) {
+            tank.remove("flue");
+        }
+        if (tank.has("flue") && tank.si("flue", 0) > radius) {
+            tank.put("flue", numbers.between(Format.single("tank.flue"), 0.02, Math.min(1, 0.99 * radius)));
         }
     }
 
