@@ -18,6 +18,8 @@ final class HotPipe extends Device<Boolean> {
 
     /** A millikelvin below the range of the water properties (K), as in the tank. */
     private static final double FREEZES = 273.149;
+    /** How far water gives to pressure (1/Pa), roughly. */
+    static final double WATER_GIVES = 5e-10;
 
     /** The slot of its temperature (K). */
     final int temperature;
@@ -79,6 +81,11 @@ final class HotPipe extends Device<Boolean> {
     @Override
     void start(double[] y) {
         y[temperature] = atStart;
+    }
+
+    @Override
+    double compliance(double pressure) {
+        return byPressure + WATER_GIVES * volume;
     }
 
     @Override

@@ -98,7 +98,7 @@ final class SegmentSolver {
 
     /** Roughly how far (m3/Pa) the system gives to pressure, at its softest. */
     private static double give(CompiledSystem plant) {
-        double give = plant.tankVolume * (5e-10 + plant.shellCompliance)
+        double give = plant.tankVolume * (HotPipe.WATER_GIVES + plant.shellCompliance)
                 + plant.compliance()
                 + plant.air().compliance(plant.startPressure, plant.startTemperature);
         return plant.air().isEmpty() ? give : AIR_SOFTENS * give;

@@ -69,7 +69,9 @@ class DifficultHousesTest {
                 "branch-that-feeds-its-tap",
                 "gas-that-cools-behind-a-reducing-valve",
                 "firings-in-a-flood",
-                "hammering-behind-a-reducing-valve"
+                "hammering-behind-a-reducing-valve",
+                "warm-soft-pipe-on-a-small-tank",
+                "kilometres-of-warm-soft-pipe"
             })
     void theirRunEndsWithItsBooksClosed(String name) throws IOException {
         Scenario house = house(name);
