@@ -107,6 +107,15 @@ public final class Findings {
     }
 
     /**
+     * Tells what to do about water hotter than boils in the open, which is still held under pressure.
+     *
+     * @return whole sentences
+     */
+    public static String keepAway() {
+        return HazardRule.LEAVE_THE_FEED;
+    }
+
+    /**
      * Tells why the pressure of a house has fallen to that of the air.
      *
      * @param run a run that ended so

@@ -329,10 +329,10 @@ final class Comparison {
         });
         double uncertainty = target.log() == null ? Double.NaN : target.log().uncertainty();
         DiagnosisResult unchecked = new DiagnosisResult(
-                fits, target.readings(), uncertainty, target.balances().sum(), Optional.empty(), Optional.empty());
+                fits, target.readings(), uncertainty, target.balances().sum(), Optional.empty(), List.of());
         Optional<SeparatingCheck> check = check(unchecked);
         return new DiagnosisResult(
-                fits, target.readings(), uncertainty, target.balances().sum(), check, Optional.empty());
+                fits, target.readings(), uncertainty, target.balances().sum(), check, List.of());
     }
 
     /**

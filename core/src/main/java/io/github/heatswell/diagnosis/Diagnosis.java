@@ -35,7 +35,7 @@ public final class Diagnosis {
     private final HotWaterSystem house;
     private final PressureLog log;
     private final DrawMarks draws;
-    private final Optional<Overpressure> over;
+    private final List<BeyondLimit> beyond;
     private final SpotReadings spots;
     private final Set<Cause> without;
     private final int threads;
@@ -52,7 +52,11 @@ public final class Diagnosis {
                 ? from.house.toBuilder().draws(DrawProfile.none()).build()
                 : from.house;
         house = log == null ? described : withoutDrawsWhileShut(startingWith(log, described));
-        over = Overpressure.of(from.house, Optional.ofNullable(from.log), from.spots);
+        Optional<PressureLog> whole = Optional.ofNullable(from.log);
+        beyond = Stream.<Optional<? extends BeyondLimit>>of(
+                        Overheat.of(from.house, whole, from.spots), Overpressure.of(from.house, whole, from.spots))
+                .<BeyondLimit>flatMap(Optional::stream)
+                .toList();
         spots = log == null ? from.spots : from.spots.beside(log);
         without = EnumSet.copyOf(from.without);
         threads = from.threads;
@@ -152,7 +156,7 @@ public final class Diagnosis {
                 .toList();
         return new Comparison(house, Target.fine(log, spots, reseatAssumed, draws), threads)
                 .of(hypotheses)
-                .with(over);
+                .with(beyond);
     }
 
     /**

@@ -1,12 +1,12 @@
 package io.github.heatswell.diagnosis;
 
 import io.github.heatswell.result.Balances;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Result of a diagnosis. Immutable.
@@ -17,7 +17,7 @@ import java.util.Set;
  * @param balances those of all runs behind it
  * @param check the check on site that tells the best explanation from the next, or empty if none of the simple ones
  *     does
- * @param overpressure the reading above what the plates allow, if there is one, of the whole log
+ * @param beyond the readings beyond what plates and settings allow, of the whole log
  */
 public record DiagnosisResult(
         List<HypothesisFit> fits,
@@ -25,7 +25,7 @@ public record DiagnosisResult(
         double uncertainty,
         Balances balances,
         Optional<SeparatingCheck> check,
-        Optional<Overpressure> overpressure) {
+        List<BeyondLimit> beyond) {
 
     /**
      * Causes within this criterion difference (-) of the best explain the readings about as well; it corresponds to
@@ -37,20 +37,20 @@ public record DiagnosisResult(
     private static final double NO_BETTER = 1;
 
     /**
-     * Copies the list.
+     * Copies the lists.
      *
      * @param fits every cause looked at, the best explanation first
      * @param readings how many readings were used
      * @param uncertainty the standard uncertainty taken for a reading of the log (Pa, difference), NaN without a log
      * @param balances those of all runs behind it
      * @param check the check on site that tells the best explanation from the next, or empty
-     * @param overpressure the reading above what the plates allow, if there is one, of the whole log
+     * @param beyond the readings beyond what plates and settings allow, of the whole log
      * @throws IllegalArgumentException if there is no fit
      */
     public DiagnosisResult {
         Objects.requireNonNull(balances, "balances");
         Objects.requireNonNull(check, "check");
-        Objects.requireNonNull(overpressure, "overpressure");
+        beyond = List.copyOf(Objects.requireNonNull(beyond, "beyond"));
         fits = List.copyOf(Objects.requireNonNull(fits, "fits"));
         if (fits.isEmpty()) {
             throw new IllegalArgumentException("a diagnosis needs at least one cause");
@@ -122,15 +122,44 @@ public record DiagnosisResult(
     }
 
     /**
-     * Hazards that the readings show: a reading beyond what the plates allow, and then the hazardous causes that they support.
+     * The reading above what the plates of relief valve and tank allow.
      *
-     * @return the hazards, the reading first; empty if there is no evidence of one, which does not rule one out
+     * @return the reading, or empty if none is above a plate
+     */
+    public Optional<Overpressure> overpressure() {
+        return beyond(Overpressure.class);
+    }
+
+    /**
+     * The water that was hotter than thermostat or mixing valve let it be.
+     *
+     * @return the reading, or empty if none is so hot
+     */
+    public Optional<Overheat> overheat() {
+        return beyond(Overheat.class);
+    }
+
+    private <T extends BeyondLimit> Optional<T> beyond(Class<T> kind) {
+        return beyond.stream().filter(kind::isInstance).map(kind::cast).findFirst();
+    }
+
+    /**
+     * The readings that are a hazard by themselves, whatever the cause: nobody may be told to heat the tank.
+     *
+     * @return the readings, possibly none
+     */
+    public List<BeyondLimit> hazardousReadings() {
+        return beyond.stream().filter(BeyondLimit::isHazard).toList();
+    }
+
+    /**
+     * Hazards that the readings show: those that are one by themselves, and then the hazardous causes that they support.
+     *
+     * @return the hazards, the readings first; empty if there is no evidence of one, which does not rule one out
      */
     public List<Hazard> hazards() {
-        List<Hazard> all = new ArrayList<>();
-        overpressure.filter(Overpressure::isHazard).ifPresent(all::add);
-        all.addAll(hazardousCauses());
-        return List.copyOf(all);
+        return Stream.<Hazard>concat(hazardousReadings().stream(), hazardousCauses().stream())
+                .toList();
     }
 
     /**
@@ -164,7 +193,7 @@ public record DiagnosisResult(
      * @return some of those that are {@link #alike()}, the likeliest first; empty where a reading is a hazard by itself
      */
     public List<HypothesisFit> beyondPlates() {
-        boolean read = overpressure.filter(Overpressure::isHazard).isPresent();
+        boolean read = overpressure().filter(Overpressure::isHazard).isPresent();
         return alike().stream()
                 .filter(fit -> !read && fit.beyondPlates().isPresent())
                 .toList();
@@ -205,8 +234,8 @@ public record DiagnosisResult(
         return fits.stream().filter(fit -> fit.cause() == cause).findFirst();
     }
 
-    /** The same with the reading above what the plates allow, if there is one. */
-    DiagnosisResult with(Optional<Overpressure> over) {
-        return new DiagnosisResult(fits, readings, uncertainty, balances, check, over);
+    /** The same with the readings beyond what plates and settings allow. */
+    DiagnosisResult with(List<BeyondLimit> readingsBeyond) {
+        return new DiagnosisResult(fits, readings, uncertainty, balances, check, readingsBeyond);
     }
 }

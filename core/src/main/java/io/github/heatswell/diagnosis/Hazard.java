@@ -1,7 +1,7 @@
 package io.github.heatswell.diagnosis;
 
-/** A danger that the readings point to: a cause, or a reading above what the plates allow whatever the cause. */
-public sealed interface Hazard permits HypothesisFit, Overpressure {
+/** A danger that the readings point to: a cause, or a reading beyond what a plate or a setting allows whatever the cause. */
+public sealed interface Hazard permits HypothesisFit, BeyondLimit {
 
     /**
      * The hazard as a statement.

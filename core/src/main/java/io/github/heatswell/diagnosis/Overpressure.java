@@ -19,7 +19,7 @@ import java.util.stream.Stream;
  * @param reading the highest reading (Pa, gauge)
  * @param marked what the plate says, as the gauge would show it (Pa, gauge)
  */
-public record Overpressure(Level level, Plate plate, double reading, double marked) implements Hazard {
+public record Overpressure(Level level, Plate plate, double reading, double marked) implements BeyondLimit {
 
     /** What an ordinary gauge is off at most (Pa): 2.5 % of a scale of 16 bar; own choice. */
     private static final double GAUGE_ERROR = 0.4e5;
@@ -104,11 +104,7 @@ public record Overpressure(Level level, Plate plate, double reading, double mark
                 .min();
     }
 
-    /**
-     * Whether this is a hazard.
-     *
-     * @return true if the heater must stay off
-     */
+    @Override
     public boolean isHazard() {
         return level == Level.HAZARD;
     }

@@ -95,8 +95,8 @@ public final class DiagnosisStory {
      * @return whole sentences
      */
     public Statement verdict() {
-        if (hazards.isOverpressure()) {
-            return plain("The pressure went above what the plates allow, whatever the cause.");
+        if (isHazardByReading()) {
+            return plain(hazards.whateverTheCause());
         }
         if (isUnmoved()) {
             return plain(
@@ -161,7 +161,7 @@ public final class DiagnosisStory {
      * @return true if it has nowhere to go in the house as described, nor in any cause that would explain the readings
      */
     public boolean asksForVessel() {
-        return !hazards.isOverpressure()
+        return !isHazardByReading()
                 && !isUnmoved()
                 && !result.misfit()
                 && !opened()
@@ -417,7 +417,7 @@ public final class DiagnosisStory {
      * @return whole sentences, with who is to do it; empty if nothing is left to tell
      */
     public Optional<Statement> next() {
-        return isUnmoved() && !isOverpressure()
+        return isUnmoved() && !isHazardByReading()
                 ? Optional.of(plain(
                         "Next, open the cock of the gauge, or screw another gauge onto a hose tap, and log a heat-up with"
                                 + " every tap shut."))
@@ -446,23 +446,23 @@ public final class DiagnosisStory {
     /**
      * Whether a reading alone shows a hazard, so that nobody may be told to heat the tank.
      *
-     * @return true if one lies beyond what the plates allow
+     * @return true if one lies beyond what the plates, the thermostat or the mixing valve allow
      */
-    public boolean isOverpressure() {
-        return hazards.isOverpressure();
+    public boolean isHazardByReading() {
+        return hazards.isByReading();
     }
 
     /**
-     * What a reading above a plate says that is no hazard by itself.
+     * What readings above a plate or a setting say that are no hazard by themselves.
      *
-     * @return whole sentences; empty if there is none
+     * @return whole sentences; empty if there are none
      */
-    public Optional<Statement> abovePlate() {
-        return hazards.abovePlate();
+    public Optional<Statement> beyondLimit() {
+        return hazards.beyond();
     }
 
     /**
-     * What is said where the readings show no hazard: never flatly where one stands above a plate.
+     * What is said where the readings show no hazard: never flatly where one stands beyond a limit.
      *
      * @return whole sentences
      */

@@ -52,10 +52,8 @@ final class NextReading {
      * @param asDescribed whether the readings are explained without any fault
      */
     Optional<Statement> words(boolean asDescribed) {
-        if (hazards.isOverpressure()) {
-            return Optional.of(
-                    plain("Next, leave the heater off and call a licensed professional. Until the relief valve is"
-                            + " replaced, heat no water to take a reading."));
+        if (hazards.isByReading()) {
+            return Optional.of(hazards.stayOff());
         }
         Optional<Statement> check = result.check().map(this::check);
         return result.misfit()

@@ -2,11 +2,13 @@ package io.github.heatswell.narrative;
 
 import static io.github.heatswell.assessment.Statement.plain;
 
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.diagnosis.Cause;
 import io.github.heatswell.diagnosis.DiagnosisResult;
 import io.github.heatswell.diagnosis.HypothesisFit;
+import io.github.heatswell.diagnosis.Overheat;
 import io.github.heatswell.diagnosis.Overpressure;
 import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.system.HotWaterSystem;
@@ -15,6 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What readings say of hazards: what they show, what they leave open, and what to do. Immutable. */
 final class ReadingHazards {
@@ -31,17 +34,87 @@ final class ReadingHazards {
 
     /** What the readings say may hurt somebody, and what to do. */
     Optional<Statement> hazard() {
-        List<HypothesisFit> hazards = result.hazardousCauses();
         List<Statement> all = new ArrayList<>();
-        result.overpressure()
-                .filter(Overpressure::isHazard)
-                .map(ReadingHazards::beyondPlate)
-                .ifPresent(all::add);
-        if (!hazards.isEmpty()) {
-            all.add(plain("The readings speak for this: " + among(hazards)
-                    + ". Turn the heater off until a licensed professional has looked at it."));
+        if (isByReading()) {
+            overheat().map(ReadingHazards::tooHot).ifPresent(all::add);
+            overpressure().map(ReadingHazards::beyondPlate).ifPresent(all::add);
+            all.add(plain(whatToDo()));
+        }
+        List<HypothesisFit> causes = result.hazardousCauses();
+        if (!causes.isEmpty()) {
+            all.add(plain("The readings speak for this: " + among(causes) + "."
+                    + (isByReading() ? "" : " Turn the heater off until a licensed professional has looked at it.")));
         }
         return all.isEmpty() ? Optional.empty() : Optional.of(Statement.joined(" ", all));
+    }
+
+    /** Whether a reading alone shows a hazard, so that nobody may be told to heat the tank. */
+    boolean isByReading() {
+        return !result.hazardousReadings().isEmpty();
+    }
+
+    private Optional<Overheat> overheat() {
+        return result.overheat().filter(Overheat::isHazard);
+    }
+
+    private Optional<Overpressure> overpressure() {
+        return result.overpressure().filter(Overpressure::isHazard);
+    }
+
+    /** What is wrong whatever the cause, where a reading alone shows a hazard. */
+    String whateverTheCause() {
+        return overheat()
+                        .map(hot -> hot.exceeded() == Overheat.Device.THERMOSTAT
+                                ? "The water got hotter than the thermostat lets it"
+                                : "The taps got hotter water than the mixing valve lets by")
+                        .map(hot -> hot + (overpressure().isPresent() ? ", and the" : ""))
+                        .orElse("The")
+                + (overpressure().isPresent() ? " pressure went above what the plates allow" : "")
+                + ", whatever the cause.";
+    }
+
+    /** What comes next where a reading alone shows a hazard. */
+    Statement stayOff() {
+        String mended = overheat().isEmpty()
+                ? "the relief valve is replaced"
+                : overpressure().isPresent() ? "all that is mended" : "that is mended";
+        return plain("Next, leave the heater off and call a licensed professional. Until " + mended
+                + ", heat no water to take a reading.");
+    }
+
+    private String whatToDo() {
+        String now = overheat().filter(Overheat::boils).isPresent()
+                ? Findings.keepAway()
+                : "Turn the heater off now, at its gas cock or breaker, if you can do that safely."
+                        + (overheat().isPresent() ? " Draw no hot water: it scalds." : "");
+        String valve = overpressure().isPresent() ? "replace the relief valve and look at the tank" : "";
+        String heat = overheat()
+                .map(hot -> "check "
+                        + (hot.exceeded() == Overheat.Device.THERMOSTAT
+                                ? "thermostat, cut-out and relief valve"
+                                : "thermostat and mixing valve"))
+                .orElse("");
+        return now + " Do not heat again. Have a licensed professional " + heat
+                + (heat.isEmpty() || valve.isEmpty() ? "" : ", ") + valve + "."
+                + (valve.isEmpty() ? "" : " Never plug or cap the valve.");
+    }
+
+    private static Statement tooHot(Overheat hot) {
+        return water(hot)
+                .then(". Either "
+                        + (hot.exceeded() == Overheat.Device.THERMOSTAT
+                                ? "the thermostat does not switch the heater off"
+                                : "the mixing valve does not hold, or the tank is far too hot")
+                        + ", or the thermometer or its unit is wrong.");
+    }
+
+    private static Statement water(Overheat hot) {
+        boolean tank = hot.exceeded() == Overheat.Device.THERMOSTAT;
+        return plain(tank ? "The hot water was at " : "The water at the tap was at ")
+                .then(Measure.temperature(hot.reading()))
+                .then(tank ? ", far above the " : ", above the ")
+                .then(Measure.temperature(hot.set()))
+                .then(" that the " + (tank ? "thermostat" : "mixing valve") + " is set to");
     }
 
     private static Statement beyondPlate(Overpressure over) {
@@ -49,10 +122,7 @@ final class ReadingHazards {
                 .then(". "
                         + (over.plate() == Overpressure.Plate.TANK
                                 ? "Either the relief valve does not guard this tank, or the gauge is wrong."
-                                : "Either the relief valve does not open as it must, or the gauge is wrong.")
-                        + " Turn the heater off now, at its gas cock or breaker, if you can do that safely. Do not heat"
-                        + " again. Have a licensed professional replace the relief valve and look at the tank. Never plug"
-                        + " or cap the valve.");
+                                : "Either the relief valve does not open as it must, or the gauge is wrong."));
     }
 
     private static Statement gaugeRead(Overpressure over) {
@@ -66,13 +136,23 @@ final class ReadingHazards {
                                 : " on the relief valve's plate");
     }
 
-    /** Whether a reading alone shows a hazard, so that nobody may be told to heat the tank. */
-    boolean isOverpressure() {
-        return result.overpressure().filter(Overpressure::isHazard).isPresent();
+    /** What readings beyond a limit say that are no hazard by themselves. */
+    Optional<Statement> beyond() {
+        List<Statement> all =
+                Stream.of(lonelyHeat(), abovePlate()).flatMap(Optional::stream).toList();
+        return all.isEmpty() ? Optional.empty() : Optional.of(Statement.joined(" ", all));
     }
 
-    /** What a reading above a plate says that is no hazard by itself. */
-    Optional<Statement> abovePlate() {
+    private Optional<Statement> lonelyHeat() {
+        return result.overheat()
+                .filter(hot -> !hot.isHazard())
+                .map(hot -> water(hot)
+                        .then(
+                                ". That reading stands alone, so it may be a slip of the pen or of the sensor. If it was real, turn"
+                                        + " the heater off and have the thermostat checked."));
+    }
+
+    private Optional<Statement> abovePlate() {
         return result.overpressure()
                 .filter(one -> !one.isHazard())
                 .map(one -> gaugeRead(one)
@@ -110,28 +190,27 @@ final class ReadingHazards {
                                         + " marks.");
     }
 
-    /** What is said where the readings show no hazard: never flatly where one stands above a plate. */
+    /** What is said where the readings show no hazard: never flatly where one stands beyond a limit. */
     Statement calm() {
         String safe = " Gauge readings cannot say whether the house is safe.";
-        return plain((abovePlate().isEmpty()
+        return plain((beyond().isEmpty()
                         ? "The readings show no hazard."
-                        : "The highest reading stands above a plate, though it is not called a hazard: see the caution.")
+                        : result.overpressure().isPresent()
+                                ? "The highest reading stands above a plate, though it is not called a hazard: see the caution."
+                                : "The hottest reading is not called a hazard, for it stands alone: see the caution.")
                 + safe);
     }
 
     /** What could hurt somebody and is not ruled out, with what to check. */
     Optional<Statement> notRuledOut() {
         List<HypothesisFit> left = result.notRuledOut().stream()
-                .filter(fit -> !isOverpressure() || fit.cause() != Cause.RELIEF_OPENS_HIGH)
+                .filter(fit -> overpressure().isEmpty() || fit.cause() != Cause.RELIEF_OPENS_HIGH)
+                .filter(fit -> overheat().isEmpty() || fit.cause() == Cause.RELIEF_OPENS_HIGH)
                 .toList();
         List<Statement> all = new ArrayList<>();
         if (!left.isEmpty()) {
             all.add(plain("Not ruled out by these readings: " + among(left) + ". "
-                    + left.stream()
-                            .map(HypothesisFit::cause)
-                            .map(this::toCheck)
-                            .distinct()
-                            .collect(Collectors.joining(" "))));
+                    + toCheck(left.stream().map(HypothesisFit::cause).distinct())));
         }
         result.beyondPlates().stream().limit(1).map(this::between).forEach(all::add);
         return all.isEmpty() ? Optional.empty() : Optional.of(Statement.joined(" ", all));
@@ -143,7 +222,7 @@ final class ReadingHazards {
                         "Not ruled out by these readings: a pressure between two of them above what the plates allow. If this is the"
                                 + " cause, the gauge reached ")
                 .then(Measure.gauge(fit.beyondPlates().orElseThrow()))
-                .then(": " + fit.inWords() + ". " + toCheck(Cause.RELIEF_OPENS_HIGH));
+                .then(": " + fit.inWords() + ". " + toCheck(Stream.of(Cause.RELIEF_OPENS_HIGH)));
     }
 
     private String among(List<HypothesisFit> fits) {
@@ -162,6 +241,13 @@ final class ReadingHazards {
         return result.overpressure()
                 .filter(over -> over.plate() == Overpressure.Plate.RELIEF_VALVE)
                 .isPresent();
+    }
+
+    /** What to check; nobody draws or heats water for it where a reading alone is a hazard. */
+    private String toCheck(Stream<Cause> causes) {
+        return isByReading()
+                ? "Have that looked at too before the heater is used again."
+                : causes.map(this::toCheck).collect(Collectors.joining(" "));
     }
 
     private String toCheck(Cause cause) {

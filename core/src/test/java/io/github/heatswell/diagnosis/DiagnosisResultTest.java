@@ -29,8 +29,7 @@ class DiagnosisResultTest {
     }
 
     static DiagnosisResult result(HypothesisFit... fits) {
-        return new DiagnosisResult(
-                List.of(fits), 50, Double.NaN, new Balances(0, 100), Optional.empty(), Optional.empty());
+        return new DiagnosisResult(List.of(fits), 50, Double.NaN, new Balances(0, 100), Optional.empty(), List.of());
     }
 
     @Test

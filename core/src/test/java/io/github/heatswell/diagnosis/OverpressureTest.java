@@ -151,15 +151,17 @@ class OverpressureTest {
         Optional<Overpressure> over =
                 Overpressure.of(HOUSE, Optional.of(log("60 86 116 150 172 181")), SpotReadings.none());
         HypothesisFit harmless = Fits.of(Cause.AS_DESCRIBED, 0, HOUSE);
-        DiagnosisResult result = new DiagnosisResult(
-                List.of(harmless), 6, 1_000, new Balances(0, 1), Optional.empty(), Optional.empty());
+        DiagnosisResult result =
+                new DiagnosisResult(List.of(harmless), 6, 1_000, new Balances(0, 1), Optional.empty(), List.of());
         assertEquals(List.of(), result.hazards());
-        assertEquals(List.of(over.orElseThrow()), result.with(over).hazards());
-        assertEquals(List.of(), result.with(over).hazardousCauses());
+        assertEquals(
+                List.of(over.orElseThrow()),
+                result.with(List.of(over.orElseThrow())).hazards());
+        assertEquals(List.of(), result.with(List.of(over.orElseThrow())).hazardousCauses());
         Optional<Overpressure> slight =
                 Overpressure.of(expansionValve(true), Optional.of(log("60 80 100 108 112")), SpotReadings.none());
         assertEquals(Overpressure.Level.ABOVE_SET, slight.orElseThrow().level());
-        assertEquals(List.of(), result.with(slight).hazards());
+        assertEquals(List.of(), result.with(List.of(slight.orElseThrow())).hazards());
     }
 
     /** Regression: a logger of a reading a second that sends a wild value now and then called a hazard. Once a minute they may be peaks. */

@@ -72,8 +72,7 @@ class DiagnosisStoryTest {
 
     private static DiagnosisStory story(
             HotWaterSystem house, PressureLog log, Optional<SeparatingCheck> check, HypothesisFit... fits) {
-        DiagnosisResult result =
-                new DiagnosisResult(List.of(fits), 5, 5_000, new Balances(0, 1), check, Optional.empty());
+        DiagnosisResult result = new DiagnosisResult(List.of(fits), 5, 5_000, new Balances(0, 1), check, List.of());
         return new DiagnosisStory(result, house, Doubts.NONE, Optional.of(log), Set.of());
     }
 
@@ -266,7 +265,7 @@ class DiagnosisStoryTest {
                 5_000,
                 new Balances(0, 1),
                 Optional.empty(),
-                Optional.empty());
+                List.of());
         assertEquals(
                 Optional.of(Parameter.WEEPS_FROM),
                 hot.unsettled(Set.of()).map(Estimate::parameter),
@@ -339,11 +338,11 @@ class DiagnosisStoryTest {
                 5_000,
                 new Balances(0, 1),
                 Optional.empty(),
-                Optional.of(over));
+                List.of(over));
         DiagnosisStory story = new DiagnosisStory(passed, VESSEL, Doubts.NONE, Optional.of(log), Set.of());
         String calm = story.calm().text(UnitSystem.SI);
         assertFalse(calm.contains("show no hazard"), calm);
-        String above = text(story.abovePlate()).orElseThrow();
+        String above = text(story.beyondLimit()).orElseThrow();
         assertTrue(above.contains("The gauge is off, or the valve opens late"), above);
         assertTrue(above.contains("Check with a second gauge today."), above);
         assertTrue(above.contains(" is called a hazard: up to there, "), above);

@@ -345,10 +345,11 @@ final class LogColumns {
         if (read > HOTTEST && tooHot == null) {
             tooHot = new LogMarks.Suspicion(
                     line,
-                    "temperature: '" + cell(row, temperature) + "' is above 110 degC, and no water in a tank is as hot;"
+                    "temperature: '" + cell(row, temperature) + "' is above 110 degC, hotter than a sound tank ever is;"
                             + " is the unit right"
                             + (header.temperatureUnit() == TemperatureUnit.CELSIUS ? ", or is it degF?" : "?")
-                            + " leave the cell empty where there is no reading");
+                            + " If it is, keep away from the tank and have its heater switched off; leave the cell empty where there is"
+                            + " no reading");
         }
         return read;
     }

@@ -6,6 +6,7 @@ import io.github.heatswell.diagnosis.SiteCheck;
 import io.github.heatswell.diagnosis.SpotReading;
 import io.github.heatswell.diagnosis.SpotReadings;
 import io.github.heatswell.scenarios.wording.Printable;
+import io.github.heatswell.units.TemperatureUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,6 +29,9 @@ final class LogNotes {
     private static final double DAY = 86_400;
     /** A tyre gauge that is this close (Pa) to the gauge of the water reads that; own judgement. */
     private static final double SAME_PRESSURE = 0.15e5;
+
+    /** A tap so hot (K) tells of the tank whenever it was read; own judgement. */
+    private static final double HOT = TemperatureUnit.CELSIUS.toSi(75);
 
     private final List<Note> notes = new ArrayList<>();
     private final List<String> others = new ArrayList<>();
@@ -132,6 +136,11 @@ final class LogNotes {
         String clock = label.replaceFirst("(:\\d\\d):00$", "$1");
         List<SpotNote> spots = SpotNote.of(words);
         Note note = new Note(before, time, clock, words, seen, spots);
+        if (SpotNote.tellsOfSpitting(words)) {
+            doubts.add(note.label()
+                    + " tells of air or of steam. Hold a thermometer, not a hand, under the hot tap: if the water is"
+                    + " hotter than the thermostat is set to, turn the heater off and have it looked at.");
+        }
         if (seen.isEmpty() && spots.isEmpty() && DrawNote.of(words) == DrawNote.NONE) {
             more += others.size() < MAX_REPEATED ? 0 : 1;
             if (others.size() < MAX_REPEATED) {
@@ -168,7 +177,7 @@ final class LogNotes {
             for (SpotNote one : note.spots) {
                 boolean tap = one.check() == SiteCheck.HOT_TAP;
                 SpotReading before = spots.all().get(one.check());
-                if (tap && note.time - first < log.time(highest)) {
+                if (tap && one.value() < HOT && note.time - first < log.time(highest)) {
                     doubts.add(
                             note.label() + " counts only once the tank has heated up: read the tap again after that.");
                 } else if (one.check() == SiteCheck.TYRE_GAUGE && isOfWater(one.value(), log, note.time - first)) {

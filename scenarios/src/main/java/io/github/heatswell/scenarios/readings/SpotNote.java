@@ -4,6 +4,7 @@ import io.github.heatswell.diagnosis.SiteCheck;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.TemperatureUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -44,6 +45,22 @@ record SpotNote(SiteCheck check, double value, String words) {
     private static final Pattern TAP = pattern(
             "\\b(?:tap|faucet|hot water|wasserhahn|hahn|zapfstelle|warmwasser|robinet|eau chaude|grifo|agua caliente|kraan|rubinetto)\\b");
     private static final Pattern COLD = pattern("\\b(?:cold|kalt\\w*|froide?|fr\u00eda|koud|fredd[ao])\\b");
+    /** Water that boils in the open, wherever it comes out, but for what steams in a kitchen or a bath. */
+    private static final Pattern STEAM = pattern(
+            "\\b(?:steam(?:s|ing)?|boil(?:s|ing)|dampf|dampft|kocht|kochend\\w*|siedet|vapeur|bout|bouillante?|vapor|hierve|hirviendo"
+                    + "|stoom|kookt|vapore|bolle)\\b");
+
+    private static final Pattern HARMLESS = pattern(
+            "shower|\\bbath|mirror|window|kettle|\\biron|cook|\\b(?:pan|pot|tea|coffee)\\b|dusch|spiegel|douche|ducha|doccia");
+    private static final Pattern SPITS =
+            pattern("\\b(?:spit(?:s|ting)?|sputter\\w*|splutter\\w*|spuckt|crache|escupe)\\b");
+    private static final double BOILING = TemperatureUnit.CELSIUS.toSi(100);
+    private static final double HOTTEST = SiteCheck.HOT_TAP.limits().high();
+    /** A tap above that, up to this (K), boils by a thermometer that is off; beyond, the number is a slip. */
+    private static final double MEANT = TemperatureUnit.CELSIUS.toSi(130);
+
+    private static final String STEAMS = "water that boils, about 100 degC (212 degF) at the hot tap";
+
     private static final Pattern AMOUNT =
             pattern("(?<![\\d.,])(\\d{1,3}(?:[.,]\\d{1,2})?)\\s?(\u00b0\\s?[cf]\\b|\\p{L}+)");
 
@@ -59,11 +76,17 @@ record SpotNote(SiteCheck check, double value, String words) {
 
     /** Whether a part of a note is about any of these. */
     static boolean isAbout(String part) {
-        return ofPart(part).isPresent() || GAS_VALVE.matcher(part).find();
+        return ofPart(part).filter(one -> !one.words.equals(STEAMS)).isPresent()
+                || GAS_VALVE.matcher(part).find();
+    }
+
+    /** Whether a tap spits, by air or by steam, and nobody says how hot it is. */
+    static boolean tellsOfSpitting(String note) {
+        return TAP.matcher(note).find() && SPITS.matcher(note).find() && of(note).isEmpty();
     }
 
     private static Optional<SpotNote> ofPart(String part) {
-        return Stream.of(gasValve(part), tyreGauge(part), tap(part), vessel(part))
+        return Stream.of(gasValve(part), tyreGauge(part), tap(part), vessel(part), steam(part))
                 .flatMap(Optional::stream)
                 .filter(one -> one.check.limits().contains(one.value))
                 .findFirst();
@@ -93,8 +116,17 @@ record SpotNote(SiteCheck check, double value, String words) {
     private static Optional<SpotNote> tap(String part) {
         return TAP.matcher(part).find() && !COLD.matcher(part).find()
                 ? amount(part, Kind.TEMPERATURE).stream()
-                        .mapToObj(kelvin -> new SpotNote(SiteCheck.HOT_TAP, kelvin, "the hot tap after a heat-up"))
+                        .mapToObj(kelvin -> new SpotNote(
+                                SiteCheck.HOT_TAP,
+                                kelvin > MEANT ? kelvin : Math.min(kelvin, HOTTEST),
+                                "the hot tap after a heat-up"))
                         .findFirst()
+                : Optional.empty();
+    }
+
+    private static Optional<SpotNote> steam(String part) {
+        return STEAM.matcher(part).find() && !HARMLESS.matcher(part).find() && !SeenNote.isDenied(part)
+                ? Optional.of(new SpotNote(SiteCheck.HOT_TAP, BOILING, STEAMS))
                 : Optional.empty();
     }
 

@@ -14,7 +14,7 @@ final class DiagnosisJson {
 
     static Json of(DiagnosisAnswer answer) {
         DiagnosisResult result = answer.result();
-        boolean over = answer.story().isOverpressure();
+        boolean over = answer.story().isHazardByReading();
         return new Json()
                 .with("hazard", answer.story().hazard().isPresent())
                 .program(answer.scenario().name())
@@ -28,6 +28,14 @@ final class DiagnosisJson {
                                         .with("plate", plate.plate())
                                         .with("reading_pa", plate.reading())
                                         .with("marked_pa", plate.marked())))
+                .with(
+                        "overheat",
+                        result.overheat()
+                                .map(hot -> new Json()
+                                        .with("level", hot.level())
+                                        .with("device", hot.exceeded())
+                                        .with("reading_k", hot.reading())
+                                        .with("set_k", hot.set())))
                 .with(
                         "start_remark",
                         answer.story()

@@ -57,7 +57,7 @@ public final class DiagnosisReport {
                         chart.map(drawn -> CommandResult.pictures("readings", drawn))
                                 .orElse(List.of()))
                 .then(
-                        answer.story().isOverpressure()
+                        answer.story().isHazardByReading()
                                 ? NextStep.afterHazard()
                                 : NextStep.afterDiagnosis(
                                         answer.scenario().system(),
@@ -137,7 +137,7 @@ public final class DiagnosisReport {
                 answer.readings().doubts().stream()
                         .map(doubt -> new AlarmNote("CHECK FIRST", doubt))
                         .toList());
-        story.abovePlate().ifPresent(above -> blocks.add(new AlarmNote("CAUTION", above.text(shown))));
+        story.beyondLimit().ifPresent(above -> blocks.add(new AlarmNote("CAUTION", above.text(shown))));
         story.notRuledOut().ifPresent(left -> blocks.add(new AlarmNote("CAUTION", left.text(shown))));
         return new Document.Section("The answer", blocks);
     }

@@ -34,7 +34,7 @@ final class DiagnosisTables {
         this.result = answer.result();
         this.shown = shown;
         this.story = answer.story();
-        this.cells = new DiagnosisCells(result, shown, story.isOverpressure());
+        this.cells = new DiagnosisCells(result, shown, story.hazard().isPresent());
     }
 
     /** How the causes are ordered; where none explains the readings, a weight tells them apart and no more. */
@@ -151,7 +151,7 @@ final class DiagnosisTables {
     private List<String> estimate(Estimate estimate) {
         String name = PageWords.capitalised(estimate.parameter().words());
         String settled = estimate.settledBy()
-                .filter(check -> !story.isOverpressure())
+                .filter(check -> story.hazard().isEmpty())
                 .map(check -> "; read " + check.words() + " to settle it")
                 .orElse("");
         return switch (estimate.standing()) {
@@ -173,7 +173,7 @@ final class DiagnosisTables {
     /** What the separating check would show. */
     Optional<Grid> check() {
         return result.check()
-                .filter(check -> !story.isOverpressure())
+                .filter(check -> !story.isHazardByReading())
                 .map(check -> new Grid(
                         (result.isDecided()
                                         ? "The check on site that makes sure: "

@@ -94,6 +94,41 @@ class DiagnoseCommandTest {
         assertFalse(json.contains("\"check\":{"), json);
     }
 
+    /** Regression: the hotter the tap or the tank, the less alarm: from 105 degC on nothing was called a hazard, and a heat-up asked for. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '!', textBlock = """
+            a.yaml!hot-tap: 81.5 degC!81.5 degC, far above the 58 degC
+            a.yaml!hot-tap: 105 degC!105 degC, far above the 58 degC
+            a.yaml!hot-tap: 110 degC!110 degC, far above the 58 degC
+            a.yaml!cold-static: 4.2 bar|heat-up-maximum: 4.2 bar|next-morning: 4.2 bar|hot-tap: 95 degC!95 degC, far
+            a.csv!time_min,pressure_bar,temperature_C|0,4.2,10|5,5.6,40|8,7,70|20,6.9,98|30,6.9,105!105 degC, far above the 58
+            a.txt!6:00 am 61 psi|6:10 90|6:20 100 steam from tap|6:30 103 psi!212 degF, far above
+            a.txt!6:00 am 61 psi|6:10 90 hot tap 212 F|6:20 100|6:30 103 psi!212 degF, far above
+            """)
+    void waterFarHotterThanSetIsAHazardWhateverFits(String name, String lines, String words) throws IOException {
+        Path readings = Files.writeString(folder.resolve(name), lines.replace('|', '\n') + "\n");
+        Path out = folder.resolve("heat-out");
+        Outcome outcome = Outcome.execute("diagnose", "orchard-lodge", "-r", readings.toString(), "-o", out.toString());
+        String screen = outcome.out().replaceAll("\\s+", " ");
+        assertEquals(3, outcome.status(), screen + outcome.err());
+        assertTrue(screen.startsWith("HAZARD: The hot water was at "), screen);
+        assertTrue(screen.contains(words), screen);
+        assertTrue(screen.contains("The water got hotter than the thermostat lets it, whatever the cause."), screen);
+        assertTrue(screen.contains("leave the heater off and call a licensed professional"), screen);
+        String page = Files.readString(out.resolve("report.html"));
+        assertTrue(page.contains("The hot water was at "), page);
+        for (String text : List.of(screen, page)) {
+            assertFalse(text.contains("log one heat-up"), text);
+            assertFalse(text.contains("Watch the gauge during a heat-up"), text);
+            assertFalse(text.contains("show no hazard"), text);
+            assertFalse(text.contains("Fit an expansion"), text);
+        }
+        String json = Files.readString(out.resolve("diagnosis.json")).replaceAll("\\s+", "");
+        assertTrue(json.contains("\"hazard\":true"), json);
+        assertTrue(json.contains("\"overheat\":{\"level\":\"hazard\",\"device\":\"thermostat\""), json);
+        assertFalse(json.contains("\"check\":{"), json);
+    }
+
     /** Screen, page, table and picture are in the units asked for, else of the owner's file, else of the log. */
     @ParameterizedTest
     @CsvSource(textBlock = """
@@ -198,10 +233,10 @@ class DiagnoseCommandTest {
         assertTrue(Files.readString(out.resolve("diagnosis.json")).contains("\"hazard\" : false"));
     }
 
-    /** A heater that heats to 80 degC where 58 degC are described is a hazard, first and in the status. */
+    /** A heater that heats to 72 degC where 58 degC are described is a hazard, first and in the status. */
     @Test
     void hotWaterThatWasReadIsAHazard() throws IOException {
-        Path spots = Files.writeString(folder.resolve("spots.yaml"), "cold-static: 4.2 bar\nhot-tap: 80 degC\n");
+        Path spots = Files.writeString(folder.resolve("spots.yaml"), "cold-static: 4.2 bar\nhot-tap: 72 degC\n");
         Path out = folder.resolve("o");
         Outcome outcome =
                 Outcome.execute("diagnose", "orchard-lodge-vessel", "-r", spots.toString(), "-o", out.toString());

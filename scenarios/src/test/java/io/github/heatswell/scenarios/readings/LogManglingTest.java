@@ -440,8 +440,8 @@ class LogManglingTest {
         }
         refused(
                 hot.toString(),
-                "9:7: temperature: '118' is above 110 degC, and no water in a tank is as hot; is the unit"
-                        + " right, or is it degF?");
+                "9:7: temperature: '118' is above 110 degC, hotter than a sound tank ever is; is the unit"
+                        + " right, or is it degF? If it is, keep away from the tank and have its heater switched off");
         refused(
                 cold.toString(),
                 "2:6: temperature: '9' is below freezing, as most readings are; is the unit right, or is it"

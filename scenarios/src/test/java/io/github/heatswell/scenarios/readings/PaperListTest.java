@@ -112,6 +112,7 @@ class PaperListTest {
             water came out of the gas valve!
             vessel heavy!
             dripping, burner off!DRIPS OFF
+            relief valve discharging steam!DRIPS
             faucet dripping!
             pressure dropping!
             went to bed!
@@ -140,6 +141,15 @@ class PaperListTest {
             dripping, vessel heavy!VESSEL_FULL 0.9
             cold tap 12 C!
             hot tap 600 F!
+            hot tap 240 F!HOT_TAP 383
+            steam from tap!HOT_TAP 373
+            T&P valve blows steam!HOT_TAP 373
+            aus dem Hahn kommt Dampf!HOT_TAP 373
+            no steam!
+            bathroom mirror full of steam!
+            kettle boiling!
+            boiler on!
+            tap spits!
             tank full!
             heater gas valve open!
             precharge unknown!

@@ -61,7 +61,7 @@ class DiagnosisReportTest {
                 house,
                 OwnersReadings.none(),
                 Optional.of(log),
-                new DiagnosisResult(List.of(fits), 5, 5_000, new Balances(0, 1), Optional.empty(), Optional.empty()),
+                new DiagnosisResult(List.of(fits), 5, 5_000, new Balances(0, 1), Optional.empty(), List.of()),
                 Optional.empty());
     }
 
@@ -90,7 +90,7 @@ class DiagnosisReportTest {
                         5_000,
                         new Balances(0, 1),
                         Optional.empty(),
-                        Optional.empty()),
+                        List.of()),
                 Optional.empty());
         String text = report(answer);
         assertTrue(text.contains("Readings used 5 of pressure, 3 of temperature, how long the heater"), text);

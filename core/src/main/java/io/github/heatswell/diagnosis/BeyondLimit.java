@@ -1,0 +1,12 @@
+package io.github.heatswell.diagnosis;
+
+/** A reading beyond what a plate or a setting of the house allows, by itself and whatever cause fits the readings. */
+public sealed interface BeyondLimit extends Hazard permits Overpressure, Overheat {
+
+    /**
+     * Whether this is a hazard.
+     *
+     * @return true if the heater must stay off
+     */
+    boolean isHazard();
+}
