@@ -173,7 +173,7 @@ final class RunPicture {
             String name = result.system().reliefValves().size() == 1 ? "relief" : valve.name();
             return valve.condition() == ReliefFault.Condition.BLOCKED
                     ? name + " would open, but is blocked"
-                    : name + " opens by temperature";
+                    : name + " opens on temperature";
         }
 
         private Level level(Level.Kind kind, double kelvin, String name) {

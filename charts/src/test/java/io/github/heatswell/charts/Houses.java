@@ -75,7 +75,7 @@ public final class Houses {
                 .draws(profile("us-medium")));
     }
 
-    /** The thermostat is stuck; a valve that opens by temperature holds the heat. */
+    /** The thermostat is stuck; a valve that opens on temperature holds the heat. */
     public static RunResult runaway() {
         return day(Plants.bare()
                 .heater(stuck().build())

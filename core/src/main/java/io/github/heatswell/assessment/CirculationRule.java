@@ -33,7 +33,7 @@ final class CirculationRule implements Rule {
             returns(subject, loop, found);
             if (loop.rests() > RESTS + SAME_TIME) {
                 found.accept(Finding.draft("circulation-rests-long", Severity.NOTE)
-                        .says("The pump of the loop rests {} a day, and its water cools.", Measure.time(loop.rests()))
+                        .says("The pump rests {} a day, and the water in the loop cools.", Measure.time(loop.rests()))
                         .found(Measure.time(loop.rests()))
                         .limit(Measure.time(RESTS))
                         .advises("Outside one- and two-family houses, let it rest {} at most.", Measure.time(RESTS))

@@ -67,7 +67,7 @@ final class Codes {
             SECOND_HAND);
 
     static final Authority SET_TOLERANCE = Authority.computed(
-            "own judgement: tolerance of the set pressure taken as 3 %; no standard for these valves was read");
+            "our own judgement: tolerance of the set pressure taken as 3 %; no standard for these valves was read");
 
     static final Authority BURNS = Authority.practice(
             "US Consumer Product Safety Commission, document 5098: 150 degF 2 s, 140 degF 6 s, 130 degF 30 s, 120 degF 5 min",

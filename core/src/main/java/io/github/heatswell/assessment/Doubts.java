@@ -149,7 +149,7 @@ public final class Doubts {
                 ? Optional.empty()
                 : Optional.of(Statement.plain("Not known: ")
                         .then(list(ranges))
-                        .then(". What follows takes these values; what it says may change with them."));
+                        .then(". What follows assumes these values and may change with them."));
     }
 
     /**
@@ -162,9 +162,9 @@ public final class Doubts {
                 of(Deciding.CUSHIONED).filter(doubt -> doubt.range().isEmpty()).toList();
         return usual.isEmpty()
                 ? Optional.empty()
-                : Optional.of(Statement.plain("This rests on values nobody has measured: ")
+                : Optional.of(Statement.plain("This relies on values nobody has measured: ")
                         .then(list(usual))
-                        .then(". Another value may change this answer. " + checks(usual)));
+                        .then(". A different value may change this answer. " + checks(usual)));
     }
 
     /**

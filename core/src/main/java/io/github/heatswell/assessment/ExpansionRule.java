@@ -66,7 +66,7 @@ final class ExpansionRule implements Rule {
             return Finding.draft("expansion-returns-to-street", Severity.NOTE)
                     .compares(NamedValue.ARRANGEMENT, NamedValue.VESSEL, NamedValue.SUPPLY, NamedValue.BYPASS)
                     .compares(subject.limitInputs())
-                    .says("The expansion goes back to the mains through the open connection.")
+                    .says("The expanded water goes back to the mains through the open connection.")
                     .advises(
                             "If a check valve, backflow preventer or reducing valve is ever fitted on the supply, a vessel"
                                     + " is needed.")
@@ -78,7 +78,7 @@ final class ExpansionRule implements Rule {
                 .compares(NamedValue.ARRANGEMENT, NamedValue.VESSEL, NamedValue.SUPPLY, NamedValue.BYPASS)
                 .compares(subject.limitInputs())
                 .says(
-                        "The bypass of the reducing valve opens at {} and lets the expansion back to the mains, before "
+                        "The bypass of the reducing valve opens at {} and lets the expanded water back to the mains, before "
                                 + subject.givesWay()
                                 + ". It does so only while mains pressure stays that low and there is no check"
                                 + " valve upstream of it.",
@@ -96,10 +96,10 @@ final class ExpansionRule implements Rule {
                                         .demand(Topic.BYPASS)
                                         .filter(PlaceRule::requires)
                                         .isPresent()
-                                ? "The rules here ask for expansion control downstream of a reducing valve and exempt no bypass; some"
-                                        + " towns accept one. Ask the local authority."
-                                : "US model codes ask for expansion control downstream of a reducing valve and exempt no bypass; some"
-                                        + " places accept one. Ask the local authority.")
+                                ? "The rules here ask for expansion control downstream of a reducing valve, bypass or not; some"
+                                        + " towns accept a bypass. Ask the local authority."
+                                : "US model codes ask for expansion control downstream of a reducing valve, bypass or not; some"
+                                        + " places accept a bypass. Ask the local authority.")
                 .by(subject.by(Topic.BYPASS, Codes.EXPANSION_BEHIND_REGULATOR));
     }
 
@@ -125,7 +125,7 @@ final class ExpansionRule implements Rule {
                                         + " heat-up from cold drives the pressure up until " + subject.givesWay() + ".",
                                 gauge(subject.firstLimit()))
                         .limit(gauge(subject.firstLimit()))
-                : draft.says(closed + ": tank, pipes and trapped air alone have to take what the heated water gains.");
+                : draft.says(closed + ": tank, pipes and trapped air alone have to take up the expansion.");
         return may
                 ? draft.advises(mayDrip(subject)).by(subject.by(Topic.RELIEF_FOR_EXPANSION, Codes.RELIEF_MAY_DRIP))
                 : draft.advisesWork(HAVE_FITTED).by(behind(subject, check));
@@ -210,9 +210,9 @@ final class ExpansionRule implements Rule {
                 Finding.draft("vessel-waterlogged", Severity.FAULT)
                         .rests(NamedValue.VESSEL_VOLUME)
                         .says(
-                                Rule.sentence(which) + " has lost its gas and is full of water, so it takes no more.",
+                                Rule.sentence(which) + " has lost its gas and is full of water, so it takes up no expansion.",
                                 size)
-                        .advisesWork("Have the vessel replaced; a diaphragm that has failed cannot be charged again.")
+                        .advisesWork("Have the vessel replaced: with a failed diaphragm it cannot be recharged.")
                         .by(Codes.DESCRIPTION);
         };
     }

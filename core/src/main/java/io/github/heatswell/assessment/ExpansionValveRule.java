@@ -38,8 +38,8 @@ final class ExpansionValveRule implements Rule {
                                 .unless("expansion-valve-works"))
                 .says(
                         Rule.quoted(valve.name())
-                                + ", on the cold inlet, is made to discharge the expansion: it drips on every heat-up that"
-                                + " drives the pressure to {}. That is its job.",
+                                + ", on the cold inlet, is there to discharge the expansion. It drips on every heat-up that drives"
+                                        + " the pressure to {}: that is its job.",
                         gauge(subject.setPressure(valve)))
                 .limit(gauge(subject.setPressure(valve)))
                 .by(authority(subject, valve));
@@ -61,7 +61,7 @@ final class ExpansionValveRule implements Rule {
         return advised(subject, valve, Finding.draft("expansion-valve-works", severity(subject, valve)))
                 .says(Statement.of(
                                 Rule.quoted(valve.name())
-                                        + ", made to discharge the expansion on the cold inlet, opened " + often
+                                        + ", there to discharge the expansion on the cold inlet, opened " + often
                                         + " and discharged {}: that is its job",
                                 volume(discharged))
                         .then(WaterLossRule.inAYear(subject, run, discharged))
@@ -75,8 +75,8 @@ final class ExpansionValveRule implements Rule {
         String keep = "Let the " + valve.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ')
                 + " drip, keep its pipe to the tundish or drain open and in sight, and never plug, cap or downsize it."
                 + ExpansionRule.MAY_END
-                + " The water grows by about {} in a heat-up from cold: much more, or water still running long after the heater"
-                + " went off, does not come from expansion.";
+                + " The water expands by about {} in a heat-up from cold. Much more than that, or water still running long after"
+                        + " the heater went off, is not expansion.";
         return draft.rests(Deciding.HEAT_UP)
                 .about(valve)
                 .advises(keep, volume(VesselSizeRule.expansion(subject)))
@@ -100,14 +100,14 @@ final class ExpansionValveRule implements Rule {
                 .about(valve)
                 .says(
                         Rule.quoted(valve.name()) + " opens at {} at the tank, not below " + Rule.quoted(guard.name())
-                                + " at {}: the temperature and pressure relief valve, made as the last guard, then discharges the"
-                                + " expansion, and hot.",
+                                + " at {}. So the temperature and pressure relief valve, meant as the last safeguard, discharges"
+                                        + " the expansion instead, and hot.",
                         gauge(subject.setPressure(valve)),
                         gauge(subject.setPressure(guard)))
                 .found(gauge(subject.setPressure(valve)))
                 .limit(gauge(subject.setPressure(guard)))
                 .advisesWork(
-                        "Have the valve on the cold inlet replaced by one that opens clearly earlier. Never plug, cap or alter"
+                        "Have the valve on the cold inlet replaced with one set clearly lower. Never plug, cap or alter"
                                 + " the temperature and pressure relief valve.")
                 .by(Codes.OPENS_FIRST);
     }

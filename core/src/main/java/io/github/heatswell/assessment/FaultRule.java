@@ -11,7 +11,7 @@ import java.util.function.Consumer;
 final class FaultRule implements Rule {
 
     private static final String REPLACE =
-            "Have the valve replaced by one set no higher than the pressure on the tank's plate, with"
+            "Have the valve replaced with one set no higher than the pressure on the tank's plate, with"
                     + " a discharge capacity of at least the heater's input. Never plug, cap or downsize it.";
 
     @Override
@@ -32,11 +32,11 @@ final class FaultRule implements Rule {
         switch (valve.condition()) {
             case BLOCKED ->
                 found.accept(Finding.draft("relief-valve-blocked", Severity.HAZARD)
-                        .says(Rule.quoted(valve.name()) + " never opens: the tank has lost that guard.")
+                        .says(Rule.quoted(valve.name()) + " never opens: the tank has lost that safeguard.")
                         .advises(
                                 "Turn the heater off and leave it off until the valve has been replaced and its discharge pipe"
                                         + " found free. Never plug or cap a relief valve.")
-                        .asks("Ask a licensed professional whether the tank was strained and may stay in use.")
+                        .asks("Ask a licensed professional whether the tank was overstressed and may stay in use.")
                         .by(Codes.RELIEF_CAPACITY));
             case STUCK_OPEN ->
                 found.accept(Finding.draft("relief-valve-stuck-open", Severity.FAULT)

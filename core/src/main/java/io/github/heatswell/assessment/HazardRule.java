@@ -26,7 +26,7 @@ final class HazardRule implements Rule {
     static final String LEAVE_THE_FEED = STAY_AWAY + " Leave the cold feed as it is: what comes in cools the tank.";
 
     private static final String DRY =
-            "Turn the heater off: an element that falls dry burns out. Keep all taps closed. Before the"
+            "Turn the heater off: an element that runs dry burns out. Keep all taps closed. Before the"
                     + " power goes back on, fill the tank and run a hot tap until no air comes.";
 
     private static final String OFF = "Turn the heater off, keep clear of the discharge pipe and let it cool.";
@@ -57,7 +57,7 @@ final class HazardRule implements Rule {
                 draft("test-pressure-reached", event, when, " the pressure reaches {}.", pressure)
                         .found(pressure)
                         .by(Authority.computed(
-                                "the test pressure described, or twice the working pressure, which is own judgement"));
+                                "the test pressure described, or twice the working pressure, which is our own judgement"));
             case VAPOUR_FORMS ->
                 run.system().tank().air().isPresent()
                         ? draft(
@@ -93,7 +93,7 @@ final class HazardRule implements Rule {
                                 "water-out-of-range",
                                 event,
                                 when,
-                                " the water has left the temperatures and pressures the model knows, at most {} in the run.",
+                                " the water has gone beyond the temperatures and pressures the model covers, with {} at most in the run.",
                                 hottest)
                         .found(hottest)
                         .by(Codes.RUN);
@@ -136,7 +136,7 @@ final class HazardRule implements Rule {
                         .capitalised()
                         .then(" the cut-out switched the heater off at ")
                         .then(limit)
-                        .then("; the thermostat should have done it before."))
+                        .then("; the thermostat should have done so first."))
                 .limit(limit)
                 .advises("Leave the heater off and do not reset the cut-out until the thermostat has been checked.")
                 .asks("Ask a licensed professional why the thermostat did not switch off.")

@@ -51,7 +51,7 @@ final class HiddenExpansionRule implements Rule {
             Measure flow = new Measure(Kind.FLOW, leaked);
             found.accept(Finding.draft("dripping-hides-expansion", Severity.CAUTION)
                     .says(
-                            "A tap or joint that drips, {} in all, releases what the water gains and hides the expansion.",
+                            "A dripping tap or joint, {} in all, releases the extra water and hides the expansion.",
                             flow)
                     .found(flow)
                     .advisesWork("Have the drip stopped" + provided(subject) + WATCH)

@@ -29,10 +29,10 @@ final class HotBranchRule implements Rule {
         double volume = branch.stream().mapToDouble(PipeRun::volume).sum();
         if (volume > LONG * (1 + 1e-9)) {
             found.accept(Finding.draft("hot-branch-long", Severity.NOTE)
-                    .says("The hot branch holds {}, which runs cool before hot water comes.", Measure.volume(volume))
+                    .says("The hot branch holds {}, which runs cold before hot water comes.", Measure.volume(volume))
                     .found(Measure.volume(volume))
                     .limit(Measure.volume(LONG))
-                    .advises("A shorter branch or a smaller bore saves that water.")
+                    .advises("A shorter or narrower branch saves that water.")
                     .asks("Outside one- and two-family houses, ask whether a circulation loop is required.")
                     .by(THREE_LITRES));
         }
@@ -54,8 +54,8 @@ final class HotBranchRule implements Rule {
             if (shrinks > 0) {
                 found.accept(Finding.draft("hot-branch-cools", Severity.NOTE)
                         .says(
-                                "After a draw the {} in the hot branch cool to the room and shrink by {}. A gauge that falls"
-                                        + " meanwhile need not mean a leak.",
+                                "After a draw, the {} in the hot branch cools to room temperature and shrinks by {}. So a falling"
+                                        + " gauge need not mean a leak.",
                                 Measure.volume(volume),
                                 Measure.volume(shrinks))
                         .found(Measure.volume(shrinks))

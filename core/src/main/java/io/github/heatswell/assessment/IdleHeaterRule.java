@@ -29,7 +29,7 @@ final class IdleHeaterRule implements Rule {
                 .unless("cut-out-tripped")
                 .says(
                         "The heater never switches on in this run: the water starts at {}, and the thermostat calls for"
-                                + " heat only below {}. So the run does not show what a heat-up does to the pressure.",
+                                + " heat only below {}. So the run does not show what heating does to the pressure.",
                         temperature(starts),
                         temperature(calls))
                 .found(temperature(starts))

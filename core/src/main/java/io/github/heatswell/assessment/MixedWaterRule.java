@@ -31,7 +31,7 @@ final class MixedWaterRule implements Rule {
                     "mixed-draw-below-feed",
                     coolest.getAsDouble(),
                     feed,
-                    "A tap is asked for {}, but the cold feed comes at up to {}: no tap can be that cool, and such a draw takes no"
+                    "A tap is asked for {}, but the cold feed comes at up to {}: no tap can run that cool, and such a draw takes no"
                             + " hot water.",
                     "Check the temperature of the draw and that of the feed."));
         }

@@ -21,7 +21,7 @@ final class OverheatGuardRule implements Rule {
 
     private static final String ASK = "Ask the local authority which safety devices a storage heater must have here.";
 
-    /** What people call a valve that opens by heat too. */
+    /** What people call a valve that opens on temperature too. */
     private static final Pattern NAMED =
             Pattern.compile("\\bT ?(&|and|/) ?P\\b|\\bTPR?V?\\b|temperature", Pattern.CASE_INSENSITIVE);
 
@@ -94,7 +94,7 @@ final class OverheatGuardRule implements Rule {
     private static CandidateFinding noReliefValve(AssessmentContext subject) {
         return Finding.draft("relief-valve-missing", Severity.HAZARD)
                 .says(
-                        "No relief valve is described: nothing keeps the tank from bursting when the water swells or boils.")
+                        "No relief valve is described: nothing keeps the tank from bursting when the water expands or boils.")
                 .advises(
                         "Turn the heater off and leave it off until a temperature and pressure relief valve with a free"
                                 + " discharge pipe has been fitted.")
@@ -102,7 +102,7 @@ final class OverheatGuardRule implements Rule {
                 .by(subject.by(Topic.RELIEF_PRESSURE, Codes.RELIEF_SETTING));
     }
 
-    /** Whether a valve opens by heat too, or at least is called so by whoever described it. */
+    /** Whether a valve opens on temperature too, or at least is called so by whoever described it. */
     static boolean guardsAgainstHeat(ReliefValve valve) {
         return valve.setTemperature().isPresent() || NAMED.matcher(valve.name()).find();
     }
@@ -121,9 +121,9 @@ final class OverheatGuardRule implements Rule {
                 Finding.draft("temperature-relief-missing", Severity.NOTE).rests(NamedValue.SET_TEMPERATURE);
         return (subject.house.heater().cutOut().isPresent()
                         ? draft.says(
-                                        "Besides the thermostat, the cut-out guards against boiling; no relief valve is described"
-                                                + " with the temperature at which it opens, as a temperature and pressure relief valve"
-                                                + " (T&P) does. Many European heaters are built that way.")
+                                        "Besides the thermostat, only the cut-out guards against boiling. No valve is described as"
+                                                + " a temperature and pressure relief valve (T&P), with the temperature at which it"
+                                                        + " opens. Many European heaters are built that way.")
                                 .advises(
                                         "Look for a T&P valve at the top of the tank and add it with the temperature on its plate if"
                                                 + " there is one."
@@ -132,17 +132,18 @@ final class OverheatGuardRule implements Rule {
                                                         : " In the US a storage heater must have one; in the UK an unvented one"
                                                                 + " needs it, or another second device, besides the cut-out."))
                         : draft.says(
-                                        "Neither a cut-out nor a valve that opens by temperature is described: what guards against"
-                                                + " boiling, besides the thermostat, is not known.")
+                                        "Neither a cut-out nor a valve that opens on temperature is described, so it is not known"
+                                                + " what guards against boiling besides the thermostat.")
                                 .advises(
                                         "Look at the heater and its papers for both and add what is there: a T&P valve sits at the"
-                                                + " top of the tank and names its temperature on its plate, a cut-out behind the thermostat's cover. If there is neither,"
+                                                + " top of the tank and names its temperature on its plate, a cut-out behind the"
+                                                        + " thermostat's cover. If there is neither,"
                                                 + " turn the heater off and call a licensed professional."))
                 .asks(ASK)
                 .by(subject.by(Topic.HEAT_RELIEF, Codes.TWO_DEVICES));
     }
 
-    /** A valve with the name of one that opens by heat: what is missing is a number in the description. */
+    /** A valve with the name of one that opens on temperature: what is missing is a number in the description. */
     private static CandidateFinding temperatureNotGiven(AssessmentContext subject, ReliefValve valve) {
         boolean required = subject.place
                 .demand(Topic.HEAT_RELIEF)
@@ -151,8 +152,8 @@ final class OverheatGuardRule implements Rule {
         boolean other = subject.house.heater().cutOut().isPresent() && !required;
         return Finding.draft("temperature-relief-missing", required ? Severity.CAUTION : Severity.NOTE)
                 .compares(NamedValue.SET_TEMPERATURE)
-                .says(Rule.quoted(valve.name()) + " is described without its temperature (opens-at), so whether it"
-                        + " guards against boiling is not known.")
+                .says(Rule.quoted(valve.name()) + " is described without its temperature (opens-at), so it is not known whether it"
+                        + " guards against boiling.")
                 .advises("Read the temperature on the valve's plate and add it."
                         + (other
                                 ? ""
@@ -190,7 +191,7 @@ final class OverheatGuardRule implements Rule {
                 .limit(limit)
                 .advises(
                         plate(subject, valve) <= subject.workingPressure() + SAME
-                                ? "The valve's setting suits the tank; its height does not: the water below it adds to the"
+                                ? "The valve's setting suits the tank; its height does not, since the water below it adds to the"
                                         + " pressure. Turn the heater off and leave it off until the valve has been moved down beside"
                                         + " the tank."
                                 : "Turn the heater off and leave it off until the relief valve has been replaced by one set to the"
@@ -204,7 +205,7 @@ final class OverheatGuardRule implements Rule {
         return Finding.draft("tp-relief-set-high", Severity.FAULT)
                 .compares(NamedValue.SET_PRESSURE, NamedValue.WORKING_PRESSURE)
                 .unless("relief-set-above-tank")
-                .says(Rule.quoted(valve.name()) + " is set to {}; {} is the most that suits this tank.", set, highest)
+                .says(Rule.quoted(valve.name()) + " is set to {}; this tank allows {} at most.", set, highest)
                 .found(set)
                 .limit(highest)
                 .advisesWork(

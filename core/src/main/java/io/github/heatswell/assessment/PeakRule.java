@@ -22,7 +22,7 @@ final class PeakRule implements Rule {
     private static final double APART = 1.05;
 
     private static final Authority WORKING_PRESSURE = Authority.computed(
-            "the tank's working pressure as described; that a tenth more is dangerous is own judgement");
+            "the tank's working pressure as described; that a tenth more is dangerous is our own judgement");
 
     private static final String EXCEEDED = "The pressure reaches {}, above the tank's working pressure of {}";
 

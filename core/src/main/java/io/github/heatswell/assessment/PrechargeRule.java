@@ -134,7 +134,7 @@ final class PrechargeRule implements Rule {
         String measure =
                 "Turn the heater off and let it cool. Close the vessel's isolating valve, if it has one, drain its water side and"
                         + " measure the precharge with a tyre gauge";
-        String again = " Then run again with what you read. " + BACK;
+        String again = " Then run again with that reading. " + BACK;
         Finding.Draft draft = Finding.draft("precharge-unknown", Severity.CAUTION)
                 .says(
                         "The precharge of " + subject.called(vessel)

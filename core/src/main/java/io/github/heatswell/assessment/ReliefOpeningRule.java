@@ -42,7 +42,7 @@ final class ReliefOpeningRule implements Rule {
                 .about(valve)
                 .says(
                         Rule.quoted(valve.name())
-                                + " opened because the water had reached {}, where it is the last guard.",
+                                + " opened because the water had reached {}, where it is the last safeguard.",
                         limit)
                 .limit(limit)
                 .advises(HazardRule.emergency(subject) + " Never plug or cap the valve.")
@@ -62,7 +62,7 @@ final class ReliefOpeningRule implements Rule {
                 .says(Statement.of(
                                 Rule.quoted(valve.name()) + ", set to {}, opened " + often
                                         + " because the heated water had nowhere else to go."
-                                        + (refused ? " It is made for that, but the rules here ask for more." : ""),
+                                        + (refused ? " That is its job, but the rules here ask for more." : ""),
                                 set)
                         .then(limits(subject)))
                 .found(gauge(subject.peak()))

@@ -93,7 +93,7 @@ final class ReliefSettingRule implements Rule {
                 .about(valve)
                 .says(
                         "The supply reaches {} at " + Rule.quoted(valve.name())
-                                + ", which opens at {}: above {} too little is left for the water to expand into.",
+                                + ", which opens at {}: above {} there is too little room for the expansion.",
                         supply,
                         set,
                         limit)

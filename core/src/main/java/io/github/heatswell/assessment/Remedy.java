@@ -82,7 +82,7 @@ final class Remedy {
         if (mayHold(vessel.get(), subject.highestStatic())) {
             return (wrong ? "Have the precharge corrected" : "Have the precharge checked") + WATCH;
         }
-        String first = wrong ? "The right precharge alone will not do. " : "";
+        String first = wrong ? "The right precharge alone is not enough. " : "";
         return first
                 + (mayHold(vessel.get(), least(vessel.get()))
                         ? "To keep the peak below {}, have a larger vessel fitted, or the supply pressure lowered and the precharge"

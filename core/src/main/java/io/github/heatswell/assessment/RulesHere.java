@@ -36,7 +36,7 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
             Topic.SUPPLY_TO_RELIEF,
             Topic.TAP_TEMPERATURE);
 
-    /** Topics on the valve that opens by heat, which one that never opens does not answer. */
+    /** Topics on the valve that opens on temperature, which one that never opens does not answer. */
     private static final Set<Topic> GUARDS = EnumSet.of(Topic.HEAT_RELIEF, Topic.RELIEF_TEMPERATURE);
 
     /** Topics on where the water goes that expands. */
@@ -189,7 +189,7 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
         };
     }
 
-    /** Whether a relief valve was there to open by heat, and none of them opens any more. */
+    /** Whether a relief valve was there to open on temperature, and none of them opens any more. */
     private static boolean isHeatGuardLost(HotWaterSystem house) {
         List<ReliefValve> guards = house.reliefValves().stream()
                 .filter(OverheatGuardRule::guardsAgainstHeat)

@@ -49,7 +49,7 @@ final class SupplyRule implements Rule {
                 .advises(
                         "Check the supply pressure and its unit in the description: mains pressure is several bar, or tens of"
                                 + " psi.")
-                .by(Authority.computed("the supply pressure described; the limit is own judgement"));
+                .by(Authority.computed("the supply pressure described; the limit is our own judgement"));
     }
 
     private static double limit(PlaceRule rule) {

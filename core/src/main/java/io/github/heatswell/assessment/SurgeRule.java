@@ -126,8 +126,8 @@ final class SurgeRule implements Rule {
                         "Open a cold tap for a moment before the gauge is read: that lets the pressure back down to the supply's."
                                 + (reducing
                                         ? ""
-                                        : " If surges come often, ask the water company, or have a pressure reducing valve fitted, which"
-                                                + " keeps them out."))
+                                        : " If surges come often, ask the water company, or have a pressure reducing valve fitted,"
+                                                + " which keeps surges out."))
                 .by(Codes.RUN);
     }
 

@@ -15,7 +15,7 @@ import java.util.function.Consumer;
  */
 final class TankRatingRule implements Rule {
 
-    /** Further above the assumption (-) than ratings in use lie apart: 150 psi are 3 % above 10 bar; own judgement. */
+    /** The share (-) by which common ratings may differ from the assumption: 150 psi is 3 % above 10 bar; our own judgement. */
     private static final double FAR = 0.1;
 
     private static final Authority ASSUMED =

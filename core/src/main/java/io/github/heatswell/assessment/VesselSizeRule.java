@@ -103,11 +103,11 @@ final class VesselSizeRule implements Rule {
     /** What to do first: those that do nothing may be what is missing, or those that are charged wrong. */
     private static String advice(AssessmentContext subject, List<ExpansionVessel> vessels) {
         if (!isAll(subject, vessels)) {
-            return "First have every vessel that takes no water fixed. If that is not enough, have the precharges"
-                    + " checked and, if those are right, a larger vessel fitted.";
+            return "First have every vessel that takes no water fixed. If that is not enough, have the precharges checked. If those"
+                    + " are right, have a larger vessel fitted.";
         }
         if (vessels.size() == 1) {
-            return "Have its precharge checked first and, if that is right, a larger vessel fitted.";
+            return "Have its precharge checked first. If that is right, have a larger vessel fitted.";
         }
         List<ExpansionVessel> wrong = vessels.stream()
                 .filter(vessel -> PrechargeRule.isWrong(subject, vessel))

@@ -57,7 +57,7 @@ final class VesselWeightRule implements Rule {
             Measure moment = new Measure(
                     Kind.MOMENT,
                     mass(vessel) * Unit.STANDARD_GRAVITY * body.length().getAsDouble() / 2);
-            draft.says(weighs + ", which bends the connection with {}.", mass, moment)
+            draft.says(weighs + ", which puts a bending moment of {} on the connection.", mass, moment)
                     .found(moment);
         } else {
             draft.says(weighs + ".", mass).found(mass);

@@ -49,7 +49,7 @@ final class WaterLossRule implements Rule {
                 openings == 0 ? "without opening" : openings == 1 ? "in 1 opening" : "in " + openings + " openings";
         boolean cold = subject.startsCold();
         String caught = "Put a bucket under the discharge pipe for a day and compare"
-                + (cold ? ": a day that does not heat a cold tank discharges less" : "")
+                + (cold ? ": a day without a heat-up from cold discharges less" : "")
                 + ". Keep the pipe open and never plug the valve.";
         String said = "In {} the relief valves discharged {} " + opened;
         Finding.Draft draft = Finding.draft("relief-water-loss", Severity.NOTE).rests(Deciding.HEAT_UP);

@@ -85,7 +85,7 @@ final class WaterTemperatureRule implements Rule {
                 .neverBeside(HEATER_OFF)
                 .says(
                         foreign
-                                ? kills.then(" No rule read for this place requires it; the figure is British. ")
+                                ? kills.then(" None of the rules read for this place requires it; the figure is British. ")
                                         .then(Burns.by(STORED))
                                 : kills)
                 .found(stored)
@@ -113,7 +113,7 @@ final class WaterTemperatureRule implements Rule {
         Finding.Draft scald = scald(delivered, limit, seen);
         return (delivered > STORED + HOTTER + EQUAL
                         ? scald.advises(
-                                "Set the thermostat down to {}: hotter water is not needed against legionella. "
+                                "Turn the thermostat down to {}: killing legionella takes no hotter water. "
                                         + measure,
                                 temperature(STORED),
                                 temperature(limit),
@@ -133,7 +133,7 @@ final class WaterTemperatureRule implements Rule {
 
     private static Finding.Draft scald(double delivered, double limit, boolean seen) {
         String water = seen
-                ? "The water gets as hot as {} in the run, and no mixing valve is described"
+                ? "The water reaches {} in the run, and no mixing valve is described"
                 : "The heater is set to {}, and no mixing valve is described";
         return Finding.draft("scald-without-mixing-valve", Severity.CAUTION)
                 .compares(NamedValue.SET_POINT, NamedValue.UPPER_SET_POINT, NamedValue.MIXED_TO)

@@ -116,7 +116,7 @@ final class HazardWords {
         return causes.isEmpty() ? "" : ": " + String.join("; ", causes);
     }
 
-    /** The blocked valves by name; of those that open by temperature only, if asked. */
+    /** The blocked valves by name; of those that open on temperature only, if asked. */
     private String blocked(boolean byTemperature) {
         List<String> names = system.reliefValves().stream()
                 .filter(valve -> valve.condition() == ReliefFault.Condition.BLOCKED)

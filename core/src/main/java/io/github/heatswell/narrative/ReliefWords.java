@@ -182,7 +182,7 @@ final class ReliefWords {
         return where + " pressure above the relief " + (summary.supplyOpenedRelief() ? "set" : "reseat");
     }
 
-    /** A valve that opens by temperature holds the heat of a heater that does not stop, by letting water through. */
+    /** A valve that opens on temperature holds the heat of a heater that does not stop, by letting water through. */
     private Statement runaway(Event first) {
         String name = first.device();
         Totals.Relief total = summary.totals().relief().stream()

@@ -134,7 +134,7 @@ final class Verdict {
         return plain(which + " end in a hazard: first, ").then(what);
     }
 
-    /** Heaters that would not stop, held by a cut-out or by a valve that opens by temperature. */
+    /** Heaters that would not stop, held by a cut-out or by a valve that opens on temperature. */
     private static void heldRunaways(List<NamedSummary> sound, List<Statement> parts) {
         List<NamedSummary> held =
                 having(sound, run -> new Incidents(run.summary()).openedHot().isPresent());
@@ -142,7 +142,7 @@ final class Verdict {
                 sound, run -> run.summary().first(Event.Kind.CUT_OUT_TRIPPED).isPresent());
         if (!held.isEmpty()) {
             parts.add(plain(names(held) + (held.size() == 1 ? " runs hot and is" : " run hot and are")
-                    + " held by a valve that opens by temperature"));
+                    + " held by a valve that opens on temperature"));
         }
         if (!cut.isEmpty()) {
             parts.add(plain(names(cut) + (cut.size() == 1 ? " trips its cut-out" : " trip their cut-outs")));

@@ -176,7 +176,7 @@ class SituationsTest {
         NamedSummary held = named("T&P", runaway(false));
         String headline = verdict(List.of(held, named("cut-out", cutOut())));
         assertTrue(
-                headline.startsWith("“T&P” runs hot and is held by a valve that opens by temperature; “cut-out” trips"
+                headline.startsWith("“T&P” runs hot and is held by a valve that opens on temperature; “cut-out” trips"
                         + " its cut-out; "),
                 headline);
         List<NamedSummary> worse = List.of(held, named("blocked", runaway(true)));

@@ -39,7 +39,7 @@ class AdviceFollowedTest {
 
     private static final Duration RUN = Duration.ofHours(6);
     private static final Pattern KEPT = Pattern.compile("To keep the peak below ([0-9.]+) bar, have a larger vessel");
-    private static final String ALONE = "The right precharge alone will not do. ";
+    private static final String ALONE = "The right precharge alone is not enough. ";
 
     /** The one supply that is named is the sizing's, and it holds the sizing's limit. */
     @ParameterizedTest

@@ -106,11 +106,11 @@ class HazardStatusTest {
         assertTrue(text.contains("Stay away from the tank. If you can do it safely from elsewhere, trip"), text);
         String said = "until another device stops it";
         assertEquals(text.indexOf(said), text.lastIndexOf(said), text);
-        assertTrue(text.contains("The water gets as hot as 99 degC in the run"), text);
+        assertTrue(text.contains("The water reaches 99 degC in the run"), text);
         String page = page();
         assertFalse(page.contains("bucket"), "nobody holds a bucket under 99 degC");
         assertFalse(page.contains("at its switch"), "nobody is sent to the tank");
-        assertFalse(page.contains("gets as hot as 60"), "the run was hotter than the set point");
+        assertFalse(page.contains("The water reaches 60 degC in the run"), "the run was hotter than the set point");
     }
 
     /** A valve that does not close: the heater off, then the feed. */

@@ -67,7 +67,7 @@ class OutlookCommandTest {
                 "-o",
                 folder.toString());
         String out = outcome.out().replaceAll("\\s+", " ");
-        assertTrue(out.contains("This rests on values nobody has measured: ") && out.contains(assumed), out);
+        assertTrue(out.contains("This relies on values nobody has measured: ") && out.contains(assumed), out);
         assertTrue(out.contains("Read the vessel's plate."), out);
         assertTrue(out.contains("Assumed, since the file does not say"), out);
         assertTrue(Files.readString(folder.resolve("report.html")).contains(assumed));
