@@ -37,8 +37,8 @@ public record PrechargeLoss(double yearly) {
 
     /** Where the rates come from. */
     public static final Citation SOURCE = new Citation(
-            "calculated from permeabilities of rubber to air in a polymer handbook, good to a factor of three; temperature is left out,"
-                    + " and a warm vessel loses several times as fast",
+            "calculated from permeabilities of rubber to air in a polymer handbook, good to a factor of three; temperature is left"
+                    + " out, and a warm vessel loses its charge several times as fast",
             Citation.Standing.FROM_MEMORY);
 
     private static final Limits YEARLY = Limits.between("fade in a year", 0, 5);

@@ -210,7 +210,8 @@ final class ExpansionRule implements Rule {
                 Finding.draft("vessel-waterlogged", Severity.FAULT)
                         .rests(NamedValue.VESSEL_VOLUME)
                         .says(
-                                Rule.sentence(which) + " has lost its gas and is full of water, so it takes up no expansion.",
+                                Rule.sentence(which)
+                                        + " has lost its gas and is full of water, so it takes up no expansion.",
                                 size)
                         .advisesWork("Have the vessel replaced: with a failed diaphragm it cannot be recharged.")
                         .by(Codes.DESCRIPTION);

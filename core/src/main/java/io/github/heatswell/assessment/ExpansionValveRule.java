@@ -39,7 +39,7 @@ final class ExpansionValveRule implements Rule {
                 .says(
                         Rule.quoted(valve.name())
                                 + ", on the cold inlet, is there to discharge the expansion. It drips on every heat-up that drives"
-                                        + " the pressure to {}: that is its job.",
+                                + " the pressure to {}: that is its job.",
                         gauge(subject.setPressure(valve)))
                 .limit(gauge(subject.setPressure(valve)))
                 .by(authority(subject, valve));
@@ -76,7 +76,7 @@ final class ExpansionValveRule implements Rule {
                 + " drip, keep its pipe to the tundish or drain open and in sight, and never plug, cap or downsize it."
                 + ExpansionRule.MAY_END
                 + " The water expands by about {} in a heat-up from cold. Much more than that, or water still running long after"
-                        + " the heater went off, is not expansion.";
+                + " the heater went off, is not expansion.";
         return draft.rests(Deciding.HEAT_UP)
                 .about(valve)
                 .advises(keep, volume(VesselSizeRule.expansion(subject)))
@@ -101,7 +101,7 @@ final class ExpansionValveRule implements Rule {
                 .says(
                         Rule.quoted(valve.name()) + " opens at {} at the tank, not below " + Rule.quoted(guard.name())
                                 + " at {}. So the temperature and pressure relief valve, meant as the last safeguard, discharges"
-                                        + " the expansion instead, and hot.",
+                                + " the expansion instead, and hot.",
                         gauge(subject.setPressure(valve)),
                         gauge(subject.setPressure(guard)))
                 .found(gauge(subject.setPressure(valve)))

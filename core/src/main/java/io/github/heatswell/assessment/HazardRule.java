@@ -56,8 +56,9 @@ final class HazardRule implements Rule {
             case TEST_PRESSURE_REACHED ->
                 draft("test-pressure-reached", event, when, " the pressure reaches {}.", pressure)
                         .found(pressure)
-                        .by(Authority.computed(
-                                "the test pressure described, or twice the working pressure, which is our own judgement"));
+                        .by(
+                                Authority.computed(
+                                        "the test pressure described, or twice the working pressure, which is our own judgement"));
             case VAPOUR_FORMS ->
                 run.system().tank().air().isPresent()
                         ? draft(

@@ -50,9 +50,7 @@ final class HiddenExpansionRule implements Rule {
         if (leaked > 0) {
             Measure flow = new Measure(Kind.FLOW, leaked);
             found.accept(Finding.draft("dripping-hides-expansion", Severity.CAUTION)
-                    .says(
-                            "A dripping tap or joint, {} in all, releases the extra water and hides the expansion.",
-                            flow)
+                    .says("A dripping tap or joint, {} in all, releases the extra water and hides the expansion.", flow)
                     .found(flow)
                     .advisesWork("Have the drip stopped" + provided(subject) + WATCH)
                     .by(Codes.DESCRIPTION));

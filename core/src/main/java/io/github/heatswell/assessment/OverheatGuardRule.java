@@ -123,7 +123,7 @@ final class OverheatGuardRule implements Rule {
                         ? draft.says(
                                         "Besides the thermostat, only the cut-out guards against boiling. No valve is described as"
                                                 + " a temperature and pressure relief valve (T&P), with the temperature at which it"
-                                                        + " opens. Many European heaters are built that way.")
+                                                + " opens. Many European heaters are built that way.")
                                 .advises(
                                         "Look for a T&P valve at the top of the tank and add it with the temperature on its plate if"
                                                 + " there is one."
@@ -137,7 +137,7 @@ final class OverheatGuardRule implements Rule {
                                 .advises(
                                         "Look at the heater and its papers for both and add what is there: a T&P valve sits at the"
                                                 + " top of the tank and names its temperature on its plate, a cut-out behind the"
-                                                        + " thermostat's cover. If there is neither,"
+                                                + " thermostat's cover. If there is neither,"
                                                 + " turn the heater off and call a licensed professional."))
                 .asks(ASK)
                 .by(subject.by(Topic.HEAT_RELIEF, Codes.TWO_DEVICES));
@@ -152,7 +152,8 @@ final class OverheatGuardRule implements Rule {
         boolean other = subject.house.heater().cutOut().isPresent() && !required;
         return Finding.draft("temperature-relief-missing", required ? Severity.CAUTION : Severity.NOTE)
                 .compares(NamedValue.SET_TEMPERATURE)
-                .says(Rule.quoted(valve.name()) + " is described without its temperature (opens-at), so it is not known whether it"
+                .says(Rule.quoted(valve.name())
+                        + " is described without its temperature (opens-at), so it is not known whether it"
                         + " guards against boiling.")
                 .advises("Read the temperature on the valve's plate and add it."
                         + (other

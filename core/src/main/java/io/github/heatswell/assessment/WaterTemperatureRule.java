@@ -85,7 +85,8 @@ final class WaterTemperatureRule implements Rule {
                 .neverBeside(HEATER_OFF)
                 .says(
                         foreign
-                                ? kills.then(" None of the rules read for this place requires it; the figure is British. ")
+                                ? kills.then(
+                                                " None of the rules read for this place requires it; the figure is British. ")
                                         .then(Burns.by(STORED))
                                 : kills)
                 .found(stored)
@@ -113,8 +114,7 @@ final class WaterTemperatureRule implements Rule {
         Finding.Draft scald = scald(delivered, limit, seen);
         return (delivered > STORED + HOTTER + EQUAL
                         ? scald.advises(
-                                "Turn the thermostat down to {}: killing legionella takes no hotter water. "
-                                        + measure,
+                                "Turn the thermostat down to {}: killing legionella takes no hotter water. " + measure,
                                 temperature(STORED),
                                 temperature(limit),
                                 temperature(STORED))

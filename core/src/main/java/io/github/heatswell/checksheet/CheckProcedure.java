@@ -104,11 +104,11 @@ public record CheckProcedure(double amount) {
                 "Turn the heater on and wait until it has switched off by itself.",
                 "After the draw: run " + format.volume(amount) + " of hot water through a hose to a drain in about "
                         + format.time(drawTime())
-                        + "; it may scald. Close all taps, note the clock, and read the gauge as"
-                        + " soon as it is steady. From now on use no tap, hot or cold.",
+                        + "; it may scald. Close all taps, note the time, and read the gauge as soon as it is steady. Use no tap,"
+                        + " hot or cold, from now on.",
                 "Read the gauge 15 min and 30 min after the taps were closed, even if the heater has switched off by then.",
                 "Peak: note the highest reading until the heater switches off by itself. A gauge with a drag pointer keeps"
-                        + " it for you. Look from a distance whether a relief valve drips; what comes out may scald.",
+                        + " it for you. Watch from a distance whether a relief valve drips; what comes out may scald.",
                 "Next morning: read the gauge 10 h after the taps were closed, before the first tap is opened.",
                 "Close the tap and take the gauge off only when the water is cool. Local code and a licensed"
                         + " professional decide what is done about what you find.");

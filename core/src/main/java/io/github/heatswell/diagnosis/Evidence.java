@@ -175,7 +175,7 @@ public record Evidence(
         /** The system is shut in and the pressure rises. */
         RISE("the rise while the system is shut in"),
         /** A relief valve is open. */
-        VALVE_OPEN("the time in which a relief valve is open"),
+        VALVE_OPEN("the time a relief valve is open"),
         /** The system is shut in and the pressure falls or rests. */
         FALL("the fall and the time at rest afterwards"),
         /** The temperatures that were logged with the pressures. */
@@ -187,7 +187,7 @@ public record Evidence(
         /** When somebody saw the relief pipe drip or dry, or caught water. */
         SEEN_DISCHARGE("what was seen of the relief pipe"),
         /** That nobody drew water for a time; no cause has a draw then. */
-        SEEN_TAPS("the time in which no water was drawn"),
+        SEEN_TAPS("the time when no water was drawn"),
         /** A reading on site. */
         ON_SITE("the readings on site");
 

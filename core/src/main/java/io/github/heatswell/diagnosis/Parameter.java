@@ -10,7 +10,7 @@ public enum Parameter {
     SUPPLY_PRESSURE(
             "static pressure of the supply", "Pa", Scale.EVEN, SiteCheck.COLD_STATIC, SuspectHouse::supplyPressure),
     /** The heat that reaches the water, against that of the description (-). */
-    HEATING_RATE("heating rate relative to the described one", "", Scale.RATIO, null, SuspectHouse::heatingRate),
+    HEATING_RATE("heating rate relative to the description", "", Scale.RATIO, null, SuspectHouse::heatingRate),
     /** The water when the heater came on, if that was before the log (K). */
     START_TEMPERATURE(
             "water temperature at the start of the heat-up", "K", Scale.EVEN, null, SuspectHouse::startTemperature),
@@ -19,7 +19,7 @@ public enum Parameter {
     /** The temperature at which the thermostat switches off (K). */
     SET_POINT("temperature the water is heated to", "K", Scale.EVEN, SiteCheck.HOT_TAP, SuspectHouse::setPoint),
     /** The volume of the tank against that of the description (-). */
-    TANK_VOLUME("volume of the tank relative to the described one", "", Scale.RATIO, null, SuspectHouse::tankVolume),
+    TANK_VOLUME("volume of the tank relative to the description", "", Scale.RATIO, null, SuspectHouse::tankVolume),
     /** The gas pressure of the vessel with its water side empty (Pa, gauge). */
     PRECHARGE("precharge of the vessel", "Pa", Scale.RATIO, SiteCheck.TYRE_GAUGE, SuspectHouse::precharge),
     /** The room of the vessel, gas and water together, that takes part (m3). */

@@ -56,9 +56,9 @@ final class CheckStory {
                             + " before the heater is used."));
         }
         if (!sheet.heatUp().finished()) {
-            remarks.add(plain(
-                    "The heater is not expected to come on and off again after the draw; the highest reading is that of"
-                            + " the whole ten hours."));
+            remarks.add(
+                    plain(
+                            "The heater is not expected to cycle after the draw, so the highest reading is that of the whole ten hours."));
         }
         remarks.add(plain("The hottest water is expected to reach ")
                 .then(temperature(sheet.heatUp().hottest()))
@@ -92,7 +92,8 @@ final class CheckStory {
                                 ? " The reseat pressure is assumed, and varied from 70 % to 95 % of its set"
                                         + " pressure."
                                 : "")
-                        + " Whatever else was assumed, such as the heat loss, was not varied. If a reading is outside its range, find out why before"
+                        + " Other assumptions, such as the heat loss, were not varied. If a reading is outside its range,"
+                        + " find out why before"
                         + " you change anything.");
     }
 

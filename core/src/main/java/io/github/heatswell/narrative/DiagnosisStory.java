@@ -100,7 +100,7 @@ public final class DiagnosisStory {
         }
         if (isUnmoved()) {
             return plain(
-                    "The gauge did not move while the tank was heated. It is dead or shut off, or the water has a way back"
+                    "The gauge did not move while the tank was heated. Either it is dead or shut off, or the water has a way back"
                             + " to the mains: these readings can't tell which.");
         }
         if (result.misfit()) {
@@ -117,12 +117,12 @@ public final class DiagnosisStory {
                     + result.best().inWords() + ".");
         }
         if (!shared.isEmpty()) {
-            return plain(shared + "Which of them it is stays open.");
+            return plain(shared + "Which one it is remains open.");
         }
         int alike = result.alike().size();
         int untested = result.untested().size();
         return plain("Open. These readings don't settle it: " + alike + " causes would explain them"
-                + (untested == 0 ? "." : ", " + untested + " of which they hardly test."));
+                + (untested == 0 ? "." : ", " + untested + " of them hardly tested."));
     }
 
     private boolean isSettled() {
@@ -142,8 +142,8 @@ public final class DiagnosisStory {
                 : (ordinary().isEmpty()
                                 ? "The heated water has nowhere to go: the expansion vessel takes none. "
                                 : ordinary())
-                        + "That is so in each of the " + tested
-                        + " causes that these readings speak for. ";
+                        + "That is true of each of the " + tested
+                        + " causes these readings point to. ";
     }
 
     /** Whether heated water has nowhere to go in any of the causes that would explain the readings. */
@@ -186,8 +186,8 @@ public final class DiagnosisStory {
         if (result.misfit()) {
             all.add(plain(closest(tested)));
             all.add(plain(
-                    "Perhaps a value of the description is wrong, water was drawn without a note, or the cause is one that was"
-                            + " not considered."));
+                    "A value in the description may be wrong, water may have been drawn without a note, or the cause may be one not"
+                            + " considered here."));
         } else if (!asDescribed() && !isSettled()) {
             List<HypothesisFit> others = isLikely() ? tested.subList(1, tested.size()) : tested;
             String said = isLikely()
@@ -197,7 +197,7 @@ public final class DiagnosisStory {
         }
         strays().ifPresent(all::add);
         if (!result.misfit() && asDescribed() && tested.size() > 1) {
-            all.add(plain("They would show no difference if one of these were slight: "
+            all.add(plain("They would not show a slight case of one of these: "
                     + named(tested.stream()
                             .filter(fit -> fit.cause() != Cause.AS_DESCRIBED)
                             .toList()) + "."));
@@ -248,9 +248,9 @@ public final class DiagnosisStory {
         return best.estimate(Parameter.RESEAT_SHARE)
                 .map(Estimate::value)
                 .filter(share -> Math.abs(share - assumed) > DECIDES)
-                .map(share -> plain("What fits best rests on a reseat pressure that nobody looked up: assumed ")
+                .map(share -> plain("The best fit depends on a reseat pressure that nobody looked up: assumed ")
                         .then(new Measure(Measure.Kind.SHARE, assumed))
-                        .then(" of the set pressure, taken as ")
+                        .then(" of the set pressure, fitted as ")
                         .then(new Measure(Measure.Kind.SHARE, share))
                         .then(" here. If the manufacturer gives it, add it as reseats."));
     }
@@ -264,7 +264,7 @@ public final class DiagnosisStory {
         return draws.isEmpty()
                 ? Optional.empty()
                 : Optional.of(plain(
-                                "This assumes that water was drawn where the pressure fell to the supply's or your notes say so, about ")
+                                "This assumes that water was drawn where the pressure fell to the supply's or your notes say so: about ")
                         .then(Measure.volume(all))
                         .then(" in all."));
     }
@@ -338,7 +338,7 @@ public final class DiagnosisStory {
         Set<String> found = Findings.of(house, doubts).stream().map(Finding::id).collect(Collectors.toSet());
         if (!heated() || Stream.concat(NO_VESSEL.stream(), IDLE_VESSEL.stream()).noneMatch(found::contains)) {
             return found.contains("expansion-valve-provided") && heated()
-                    ? "Ordinary expansion, which the valve on the cold inlet is made to discharge. An expansion vessel would"
+                    ? "Ordinary expansion, which the valve on the cold inlet is there to discharge. An expansion vessel would"
                             + " end that. "
                     : "";
         }
@@ -383,8 +383,9 @@ public final class DiagnosisStory {
         return log.filter(one -> !told && !one.hasTemperature())
                 .map(one -> plain("How warm the tank was ")
                         .then(beginning())
-                        .then(" is not known: it was assumed cold, or warmer where that fits better. Give start.water"
-                                + " and run again for a surer answer."));
+                        .then(
+                                " is not known: it was assumed cold, or warmer where that fits better. For a surer answer, give"
+                                        + " start.water and run again."));
     }
 
     /** What the warmth is about: where the heat-up began before the log, the water was warmer already at the first reading. */

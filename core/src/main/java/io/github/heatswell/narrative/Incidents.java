@@ -79,7 +79,7 @@ final class Incidents {
         }
         String how = summary.first(Event.Kind.BYPASS_OPENED).isPresent()
                 ? "the bypass returns "
-                : "the leaking seat of the feed lets back ";
+                : "the leaking seat of the feed returns ";
         return Optional.of(plain(how).then(volume(volume)).then(" to the mains"));
     }
 

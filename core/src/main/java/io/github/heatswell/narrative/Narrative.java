@@ -211,9 +211,9 @@ public record Narrative(
     public static Optional<Statement> unlikeSeen(String question, RunSummary run) {
         return OwnersQuestion.isUnlikeSeen(question, run)
                 ? Optional.of(plain(
-                        "You see the relief valve drip, but in the house as assumed here it stays shut: something is different,"
-                                + " perhaps a value that is not known. Look for the cause first ('heatswell diagnose'). Until it is found, what doing nothing costs is"
-                                + " not known, and a vessel may not be the cure."))
+                        "You see the relief valve drip, but in the house as assumed here it stays shut. Something differs, perhaps"
+                                + " a value that is not known. Look for the cause first ('heatswell diagnose'). Until then the cost"
+                                + " of doing nothing is not known, and a vessel may not be the cure."))
                 : Optional.empty();
     }
 

@@ -72,7 +72,7 @@ final class NextReading {
         String paper = result.alike().stream().noneMatch(fit -> fit.cause() == Cause.RELIEF_SEAT_WEEPS)
                 ? ""
                 : " Lay dry paper under the outlet of the relief valve an hour after the heater went off: if it gets wet, that"
-                        + " speaks for a leaking seat.";
+                        + " points to a leaking seat.";
         return plain("No single reading tells them apart. ")
                 .then(result.unsettled(read)
                         .map(one -> plain("Next, read "

@@ -150,7 +150,7 @@ public final class Observer implements Simulation.SampleListener {
             double relieved = run.totals().relieved();
             double fed = Math.min(relieved, relievedWhileFed);
             if (fed > VOLUME && fed > SHARE * relieved) {
-                remarks.add(plain("The valve runs on water fed by the supply: ")
+                remarks.add(plain("The valve runs on water from the supply: ")
                         .then(volume(fed))
                         .then(" of the ")
                         .then(volume(relieved))
@@ -159,8 +159,8 @@ public final class Observer implements Simulation.SampleListener {
             int cut = run.totals().drawsCutShort();
             long cool = drawsTooCool;
             if (cut > 0) {
-                remarks.add(plain(
-                        draws(cut) + " not fully served: the next draw began before the heat asked for had come."));
+                remarks.add(plain(draws(cut)
+                        + " not fully served: the next draw began before the heat asked for had been delivered."));
             }
             if (cool > 0) {
                 remarks.add(plain(draws(cool) + " not fully served: the water was cooler than wanted at the tap."));

@@ -172,14 +172,14 @@ public final class OutlookStory {
     /** Which of several vessels have no part in this, or nothing. */
     Optional<Statement> outOfService() {
         return VesselVerdict.outOfService(house)
-                .map(dead -> dead.then(". Have that fixed first; what is said here relies on the others alone."));
+                .map(dead -> dead.then(". Have that fixed first; what follows relies on the others alone."));
     }
 
     /** How sure that is. */
     Statement interval() {
         OutlookResult.DripOnset onset = result.onset();
         if (house.reliefValves().stream().noneMatch(ReliefValve::relieves)) {
-            return plain("There is no working relief valve that could drip, and none that could save the tank.");
+            return plain("There is no working relief valve that could drip, and none to save the tank.");
         }
         String sampled = "Of " + onset.withinYears().of() + " simulated houses within the uncertainties, ";
         if (onset.withinYears().count() == 0) {
@@ -188,7 +188,7 @@ public final class OutlookStory {
                     .then(" of such houses do.");
         }
         if (onset.late().isPresent() && isAtOnce(onset.late().getAsDouble())) {
-            return plain(sampled + "at least nineteen in twenty drip at once.");
+            return plain(sampled + "at least nineteen in twenty drip right away.");
         }
         String part = onset.withinYears().count() == onset.withinYears().of()
                 ? "all"
@@ -237,7 +237,7 @@ public final class OutlookStory {
                 .toList();
         return told.isEmpty()
                 ? plain("")
-                : plain(" At the same time pump ")
+                : plain(" At the same time, pump ")
                         .then(Statement.joined(", ", told))
                         .then(".");
     }
@@ -284,13 +284,13 @@ public final class OutlookStory {
         }
         if (limit.rechargeBelowGauge().isEmpty() && Findings.creeps(house)) {
             return plain(
-                    "No precharge helps while the seat of the reducing valve leaks: what comes in must go out. Have the"
+                    "No precharge helps while the seat of the reducing valve leaks: what leaks in must get out. Have the"
                             + " valve cleaned or its seat replaced first.");
         }
         if (limit.rechargeBelowGauge().isEmpty()) {
             return plain(
-                    "Pumping at intervals does not help here: first find the vessel and precharge that do ('heatswell"
-                            + " size' proposes them).");
+                    "Topping up the precharge does not help here. First find a vessel and precharge that do: 'heatswell size'"
+                            + " proposes them.");
         }
         double after = limit.rechargeAfter().getAsDouble();
         double lowest = limit.lowestGauge().getAsDouble();
@@ -345,7 +345,7 @@ public final class OutlookStory {
                         .then(share(range.fast().yearly()))
                         .then(")");
         return between.then(
-                        "; the supply holds the gas at its pressure, so the precharge falls by about as much every year")
+                        ". The supply keeps the gas at its pressure, so the precharge falls by about the same amount every year")
                 .then(
                         range.equals(PrechargeLoss.Range.usual())
                                 ? ". The basis is weak: " + PrechargeLoss.SOURCE.text()

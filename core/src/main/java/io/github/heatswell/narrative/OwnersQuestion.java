@@ -130,7 +130,7 @@ enum OwnersQuestion {
     /** The same where a value that decides it is not known: what the run shows holds for the value taken. */
     private static String supposed(String said) {
         return said.equals(DRY)
-                ? "Not with the values assumed: with them the valve stays shut."
+                ? "Not with the assumed values: the valve stays shut."
                 : said.replace("as described", "with the values assumed");
     }
 

@@ -42,7 +42,7 @@ final class ReadingHazards {
         }
         List<HypothesisFit> causes = result.hazardousCauses();
         if (!causes.isEmpty()) {
-            all.add(plain("The readings speak for this: " + among(causes) + "."
+            all.add(plain("The readings point to this: " + among(causes) + "."
                     + (isByReading() ? "" : " Turn the heater off until a licensed professional has looked at it.")));
         }
         return all.isEmpty() ? Optional.empty() : Optional.of(Statement.joined(" ", all));
@@ -166,7 +166,8 @@ final class ReadingHazards {
                                                 + " Check with a second gauge today. If nothing came out of the valve, turn the"
                                                 + " heater off and have it replaced.";
                                     case GUARDED ->
-                                        ". The expansion valve does not open as it must, or the gauge is wrong. The relief valve that guards"
+                                        ". The expansion valve does not open as it must, or the gauge is wrong. The relief valve"
+                                                + " that guards"
                                                 + " the tank is set higher. Have a licensed professional replace the expansion valve.";
                                     case LONE_READING ->
                                         ". It stands alone, so it may be a slip of the pen or of the gauge. If it was"
@@ -186,8 +187,7 @@ final class ReadingHazards {
                 : plain(" A reading above ")
                         .then(Measure.gauge(from.getAsDouble()))
                         .then(
-                                " is called a hazard: up to there, a sound valve and an ordinary gauge may differ so much from their"
-                                        + " marks.");
+                                " is called a hazard: below that, a sound valve and an ordinary gauge may be that far off their marks.");
     }
 
     /** What is said where the readings show no hazard: never flatly where one stands beyond a limit. */
@@ -196,8 +196,8 @@ final class ReadingHazards {
         return plain((beyond().isEmpty()
                         ? "The readings show no hazard."
                         : result.overpressure().isPresent()
-                                ? "The highest reading stands above a plate, though it is not called a hazard: see the caution."
-                                : "The hottest reading is not called a hazard, for it stands alone: see the caution.")
+                                ? "The highest reading is above a plate, though not far enough to be called a hazard: see the caution."
+                                : "The hottest reading stands alone, so it is not called a hazard: see the caution.")
                 + safe);
     }
 

@@ -149,15 +149,13 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
         Statement opens = rise.then(when());
         if (latest == Double.POSITIVE_INFINITY) {
             return opens.then(
-                    ". Where it opens, its set pressure determines the peak; the more tank and air give way, the less it"
-                            + " discharges.");
+                    ". Where it opens, its set pressure determines the peak; the more tank and air yield, the less it discharges.");
         }
         return less < ALIKE
                 ? opens.then(PEAK
                         + " The amount discharged in the first heat-up barely changes: it depends mainly on how much"
                         + " water is heated, and how far.")
-                : opens.then(
-                        PEAK + " But the more tank and air give way, the less it discharges in the first heat-up.");
+                : opens.then(PEAK + " But the more tank and air yield, the less it discharges in the first heat-up.");
     }
 
     /** The same for the subtitle of a picture. */

@@ -90,7 +90,7 @@ final class SizingStory {
         said.add(advice.kept()
                 .map(present -> plain("Have it replaced first. The ")
                         .then(volume(present.volume()))
-                        .then(" vessel of this house is large enough, so none is to be bought. After that:"))
+                        .then(" vessel of this house is large enough, so there is none to buy. After that:"))
                 .orElse(plain("Have it replaced first; what follows applies after that.")));
         followedBySize(said);
     }
@@ -179,13 +179,13 @@ final class SizingStory {
 
     /** Between which sizes the answer lies, what to find out first, and which size is on the safe side. */
     private void tooVague(SizeCertainty.Range range, List<Statement> said) {
-        said.add(plain("Too little is known of this house to name one size: it may take ")
+        said.add(plain("Too little is known about this house to name one size: it may take ")
                 .then(odds.between(range.least(), range.most())));
         range.reading().map(reading -> odds.decides(range, reading)).ifPresent(said::add);
         advice.recommended()
                 .ifPresentOrElse(
                         vessel -> {
-                            said.add(keeps("Until then the safe choice is a", vessel, " that")
+                            said.add(keeps("Until then, the safe choice is a", vessel, " that")
                                     .then("."));
                             odds.holds().forEach(said::add);
                         },
@@ -226,8 +226,9 @@ final class SizingStory {
                                         .orElse("")
                                 + "."))
                 .orElseGet(() -> plain(NONE_SURE + " ")
-                        .then(lower().orElse(plain("Find out more about the house first, above all the supply pressure,"
-                                + " or have it lowered."))));
+                        .then(lower().orElse(plain(
+                                "Find out more about the house first, above all the supply pressure, or have"
+                                        + " that pressure lowered."))));
     }
 
     /** Whether the vessel is one more. */
@@ -252,15 +253,15 @@ final class SizingStory {
                         + " is large enough to stay within the limit of ")
                 .then(limit())
                 .then(" at the present supply"));
-        said.add(lower().orElse(plain("A lower supply pressure makes it smaller.")));
+        said.add(lower().orElse(plain("A lower supply pressure would make it smaller.")));
         double room = sizing.target().gauge() - sizing.supplyStatic().gauge(atmosphere);
         Statement size = plain("As it is, it would take a vessel of at least ").then(volume(least.volume()));
         said.add(
                 room < SMALL_ROOM * sizing.target().gauge()
-                        ? size.then(", for the supply at its highest leaves only ")
+                        ? size.then(", because the supply at its highest leaves only ")
                                 .then(new Measure(Measure.Kind.PRESSURE_DIFFERENCE, room))
                                 .then(" below the limit.")
-                        : size.then(", or several side by side of that joint volume."));
+                        : size.then(", or several side by side with that combined volume."));
     }
 
     private void noVesselCan(List<Statement> said) {
@@ -269,7 +270,7 @@ final class SizingStory {
                 .then(limit()));
         said.add(plain("The supply is at ")
                 .then(gauge(sizing.supplyStatic(), atmosphere))
-                .then(" and leaves no room for the water to swell into."));
+                .then(" and leaves no room for the water to expand."));
         if (advice.lower().isPresent()) {
             said.add(lower().orElseThrow());
             return;
@@ -341,7 +342,8 @@ final class SizingStory {
                     .then(". ");
         }
         return facts.then(why())
-                .then("Round marks are enough by the best estimates, hollow squares are not; each is one simulation.");
+                .then(
+                        "Each mark is one simulation: round ones are enough by the best estimates, hollow squares are not.");
     }
 
     /** What speaks for the size to take, and against the smallest; empty where nothing is uncertain. */

@@ -132,8 +132,8 @@ public final class SpreadStory {
                 .then(gauge(sampled.quantileGauge(many ? 0.05 : 0)))
                 .then(" and ")
                 .then(gauge(sampled.quantileGauge(many ? 0.95 : 1)))
-                .then(". These are shares of the samples; they say as much about real houses as the ranges that were"
-                        + " assumed for the inputs.");
+                .then(
+                        ". These are shares of the samples: they say no more about real houses than the ranges assumed for the inputs do.");
     }
 
     /**

@@ -78,7 +78,7 @@ final class VesselVerdict {
         boolean works =
                 house.vessels().stream().anyMatch(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND);
         if (hazard || !works) {
-            return Optional.of("That cannot be said before the hazard above is dealt with.");
+            return Optional.of("That cannot be answered until the hazard above is dealt with.");
         }
         return ReliefWords.of(run).cause() != ReliefWords.Cause.NONE
                 ? Optional.of("No: in this run the relief valve discharges.")
@@ -135,7 +135,7 @@ final class VesselVerdict {
     static Optional<Statement> outOfService(HotWaterSystem house) {
         return Optional.of(outOfServiceNamed(house))
                 .filter(told -> house.hasSeveralVessels() && !told.isEmpty())
-                .map(told -> Statement.plain("Not all of the vessels work: " + String.join(", and ", told)));
+                .map(told -> Statement.plain("Not all the vessels work: " + String.join(", and ", told)));
     }
 
     /** Each vessel that does not work, by its name where there are several, and why; such as {@code “vessel 1” has lost its gas}. */
@@ -167,7 +167,7 @@ final class VesselVerdict {
                 .toList();
         return told.isEmpty()
                 ? Optional.empty()
-                : Optional.of(Statement.plain("Not all of the vessels are charged right: ")
+                : Optional.of(Statement.plain("Not all the vessels have the right charge: ")
                         .then(Statement.joined(", and ", told)));
     }
 
@@ -196,7 +196,9 @@ final class VesselVerdict {
     }
 
     private static String borne(SizeAdvice advice) {
-        return Limit.reliefSetGauge(advice.house()).isPresent() ? "at which the relief valve opens" : "it must bear";
+        return Limit.reliefSetGauge(advice.house()).isPresent()
+                ? "at which the relief valve opens"
+                : "it must withstand";
     }
 
     private static boolean isLarge(ExpansionVessel vessel, SizeAdvice advice) {
@@ -239,7 +241,7 @@ final class VesselVerdict {
         }
         return !advice.isCharged()
                 ? ", once its precharge is right."
-                : sure ? " and its precharge is right: nothing is to be bought." : ", and its precharge is right.";
+                : sure ? " and its precharge is right: there is nothing to buy." : ", and its precharge is right.";
     }
 
     private static Optional<ExpansionVessel> sound(HotWaterSystem house) {

@@ -102,17 +102,15 @@ public record Yardstick(
         List<String> above = names(runs, yardsticks, true);
         List<Statement> said = new ArrayList<>();
         if (!below.isEmpty()) {
-            said.add(
-                    plain("In the worst heat-up (from a cold fill with every tap closed, as 'heatswell size' uses it), "
-                            + named(below) + " would exceed the limit, though " + here(below.size(), "stays", "stay")
-                            + " within it here."));
+            said.add(plain("In the worst heat-up (from a cold fill with every tap closed, as in 'heatswell size'), "
+                    + named(below) + " would exceed the limit, though " + here(below.size(), "stays", "stay")
+                    + " within it here."));
         }
         if (!above.isEmpty()) {
-            said.add(
-                    plain("In the worst heat-up (from a cold fill with every tap closed, as 'heatswell size' uses it), "
-                            + named(above) + " would stay within the limit, though "
-                            + here(above.size(), "exceeds", "exceed")
-                            + " it here."));
+            said.add(plain("In the worst heat-up (from a cold fill with every tap closed, as in 'heatswell size'), "
+                    + named(above) + " would stay within the limit, though "
+                    + here(above.size(), "exceeds", "exceed")
+                    + " it here."));
         }
         return said.isEmpty() ? Optional.empty() : Optional.of(Statement.joined(" ", said));
     }

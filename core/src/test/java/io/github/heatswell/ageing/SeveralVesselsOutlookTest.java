@@ -83,7 +83,7 @@ class SeveralVesselsOutlookTest {
                 .findFirst()
                 .orElseThrow();
         assertTrue(care.contains("Pump “on the wall” up to "), care);
-        assertTrue(care.contains("At the same time pump “in the tank” to "), care);
+        assertTrue(care.contains("At the same time, pump “in the tank” to "), care);
         assertTrue(
                 Narrative.of(found, two).facts().text(UnitSystem.SI).startsWith("2 vessels, “on the wall” charged to"));
     }

@@ -191,7 +191,10 @@ class PlaceFindingsTest {
         }
         String said = cool.sentence().text(UnitSystem.US);
         boolean foreign = place == Place.US_IPC;
-        assertEquals(foreign, said.contains("None of the rules read for this place requires it; the figure is British."), said);
+        assertEquals(
+                foreign,
+                said.contains("None of the rules read for this place requires it; the figure is British."),
+                said);
         assertEquals(foreign, said.contains("burns an adult badly in 6 s"), said);
         String advice = cool.advice().text(UnitSystem.US);
         assertEquals(foreign, advice.startsWith("Ask the local building department"), advice);

@@ -130,7 +130,7 @@ class DiagnosisStoryTest {
                 PressureLog.builder(times, rests).temperature(285, 300, 320).build();
         DiagnosisStory story = story(WITHOUT_VESSEL, warmer, described);
         assertEquals(
-                "The gauge did not move while the tank was heated. It is dead or shut off, or the water has a way back to"
+                "The gauge did not move while the tank was heated. Either it is dead or shut off, or the water has a way back to"
                         + " the mains: these readings can't tell which.",
                 story.answer().text(UnitSystem.SI));
         assertTrue(text(story.next()).orElseThrow().startsWith("Next, open the cock of the gauge"));
@@ -184,8 +184,9 @@ class DiagnosisStoryTest {
     void whatNobodySaidOfTheTankIsAsked() {
         Estimate start = new Estimate(
                 Parameter.START_OF_HEATING, -1_620, -1_700, -1_500, Estimate.Standing.CARRIED, Optional.empty());
-        String warm = " is not known: it was assumed cold, or warmer where that fits better. Give start.water and"
-                + " run again for a surer answer.";
+        String warm =
+                " is not known: it was assumed cold, or warmer where that fits better. For a surer answer, give start.water"
+                        + " and run again.";
         assertEquals(
                 Optional.of(
                         "How warm the tank was when the heat-up began, about 27 min before the first reading" + warm),
@@ -255,9 +256,9 @@ class DiagnosisStoryTest {
         assertEquals(
                 Optional.of(
                         "No single reading tells them apart. Next, read what the water meter counts in an hour with every"
-                                + " tap shut and the heater off, to settle the flow that is lost, and diagnose again with it. Lay dry"
-                                + " paper under the outlet of the relief valve an hour after the heater went off: if it gets wet, that"
-                                + " speaks for a leaking seat."),
+                                + " tap shut and the heater off, to settle the flow that is lost, and diagnose again with it. Lay"
+                                + " dry paper under the outlet of the relief valve an hour after the heater went off: if it"
+                                + " gets wet, that points to a leaking seat."),
                 text(story(VESSEL, log().build(), seat, leak).next()));
         DiagnosisResult hot = new DiagnosisResult(
                 List.of(seat, fit(Cause.WATER_TOO_HOT, 1, 0.3, NONE)),
@@ -292,7 +293,7 @@ class DiagnosisStoryTest {
         HypothesisFit high = fit(Cause.RELIEF_OPENS_HIGH, 0, 0.9, NONE);
         DiagnosisStory alone = story(VESSEL, log().build(), high);
         String said = text(alone.hazard()).orElseThrow();
-        assertTrue(said.startsWith("The readings speak for this: the relief valve opens at a higher"), said);
+        assertTrue(said.startsWith("The readings point to this: the relief valve opens at a higher"), said);
         assertTrue(said.contains(", or not at all. Turn the heater off"), said);
         PressureLog opened = log().burner(true, true, true, true, true).build();
         assertFalse(text(story(VESSEL, opened, high).hazard()).orElseThrow().contains("not at all"), "it opened");
@@ -345,7 +346,7 @@ class DiagnosisStoryTest {
         String above = text(story.beyondLimit()).orElseThrow();
         assertTrue(above.contains("The gauge is off, or the valve opens late"), above);
         assertTrue(above.contains("Check with a second gauge today."), above);
-        assertTrue(above.contains(" is called a hazard: up to there, "), above);
+        assertTrue(above.contains(" is called a hazard: below that, "), above);
         String left = text(story.notRuledOut()).orElseThrow();
         assertFalse(left.contains("if it passes"), left);
         assertTrue(left.contains("The gauge has passed the set pressure"), left);
@@ -411,8 +412,8 @@ class DiagnosisStoryTest {
         };
         DiagnosisStory story = story(WITHOUT_VESSEL, log().build(), shut);
         assertEquals(
-                "Ordinary expansion: the heated water has nowhere to go. Fit an expansion vessel. That is so in each of the"
-                        + " 3 causes that these readings speak for. Which of them it is stays open.",
+                "Ordinary expansion: the heated water has nowhere to go. Fit an expansion vessel. That is true of each of the 3"
+                        + " causes these readings point to. Which one it is remains open.",
                 story.verdict().text(UnitSystem.SI));
         assertTrue(story.asksForVessel());
         String open = "Open. These readings don't settle it: 2 causes would explain them.";
@@ -428,8 +429,9 @@ class DiagnosisStoryTest {
         assertTrue(
                 cut.verdict()
                         .text(UnitSystem.SI)
-                        .startsWith("The heated water has nowhere to go: the expansion vessel takes none. That is so in"
-                                + " each of the 2 causes"),
+                        .startsWith(
+                                "The heated water has nowhere to go: the expansion vessel takes none. That is true of each of"
+                                        + " the 2 causes"),
                 cut.verdict().text(UnitSystem.SI));
         assertFalse(cut.asksForVessel(), "its valve may only be shut");
         HotWaterSystem two = VESSEL.toBuilder()
@@ -473,7 +475,7 @@ class DiagnosisStoryTest {
         Estimate none =
                 new Estimate(Parameter.DRAWN_SECOND, 0, 0, 0.03, Estimate.Standing.AS_DESCRIBED, Optional.empty());
         String said = answer(VESSEL, fit(Cause.AS_DESCRIBED, 0, 0.9, NONE, bath, none));
-        assertTrue(said.endsWith("or your notes say so, about 25 L in all."), said);
+        assertTrue(said.endsWith("or your notes say so: about 25 L in all."), said);
         assertFalse(answer(VESSEL, fit(Cause.AS_DESCRIBED, 0, 0.9, NONE, none)).contains("drawn"));
     }
 
@@ -491,7 +493,7 @@ class DiagnosisStoryTest {
             String said = answer(VESSEL, fit(Cause.LEAK, 0, 0.9, NONE, reseat));
             assertEquals(
                     share != assumed,
-                    said.contains("taken as 99 % here. If the manufacturer gives it, add it as reseats."),
+                    said.contains("fitted as 99 % here. If the manufacturer gives it, add it as reseats."),
                     said);
         }
     }

@@ -64,7 +64,7 @@ class HeadlineTest {
                                 .event(30, Event.Kind.BYPASS_OPENED, "", 5.4)
                                 .returned(2.5)),
                 Arguments.of(
-                        "The leaking seat of the feed lets back 2.5 L to the mains; the pressure peaks at 5.44 bar, 1.56 bar below"
+                        "The leaking seat of the feed returns 2.5 L to the mains; the pressure peaks at 5.44 bar, 1.56 bar below"
                                 + " the relief set pressure",
                         RunByHand.run(ONE, 60, 4.2, 5.44).returned(2.5)),
                 Arguments.of(

@@ -174,7 +174,7 @@ class RunStoriesTest {
         RunSummary run = RunByHand.run(ONE, 60, 4.2, 5).cutShort(1).summary();
         assertEquals(
                 List.of(
-                        "1 draw was not fully served: the next draw began before the heat asked for had come.",
+                        "1 draw was not fully served: the next draw began before the heat asked for had been delivered.",
                         "3 draws were not fully served: the water was cooler than wanted at the tap."),
                 remarks(run, new Observed(2, 5e5, 285, 0, 3)));
         assertEquals(List.of(), remarks(RunByHand.run(ONE, 60, 4.2, 5).summary(), new Observed(2, 5e5, 285, 0, 0)));
@@ -188,7 +188,7 @@ class RunStoriesTest {
                 .relieved(20)
                 .summary();
         assertEquals(
-                List.of("The valve runs on water fed by the supply: 5 L of the 20 L discharged came in while it ran."),
+                List.of("The valve runs on water from the supply: 5 L of the 20 L discharged came in while it ran."),
                 remarks(run, new Observed(2, 5e5, 285, 5e-3, 0)));
         assertEquals(List.of(), remarks(run, new Observed(2, 5e5, 285, 0.9e-3, 0)));
     }

@@ -121,7 +121,7 @@ class SizeStoriesTest {
                 .heater(FaultlessHouse.heater(60).thermostatStuck(true).build())
                 .build();
         assertEquals(
-                Optional.of("That cannot be said before the hazard above is dealt with."),
+                Optional.of("That cannot be answered until the hazard above is dealt with."),
                 verdict(ASKED, house.toBuilder().withoutReliefValves().build()));
     }
 
@@ -133,8 +133,8 @@ class SizeStoriesTest {
                 "3  | 4 | Is it good enough?          | The 3 L vessel of this house is too small.",
                 "3  | 4 | Is the vessel large enough? | No: the 3 L vessel of this house is too small.",
                 "35 | 2 | Is the vessel large enough? | Yes: the 35 L vessel of this house is large enough, once its precharge is right.",
-                "35 | 4 | Is the vessel large enough? | Yes: the 35 L vessel of this house is large enough and its precharge is right:"
-                        + " nothing is to be bought."
+                "35 | 4 | Is the vessel large enough? | Yes: the 35 L vessel of this house is large enough and its precharge is"
+                        + " right: there is nothing to buy."
             })
     void theSizingAnswersToo(double litres, double charge, String question, String answer) {
         assertEquals(
@@ -156,7 +156,7 @@ class SizeStoriesTest {
                 .orElseThrow()
                 .text(QuantityFormat.ascii(UnitSystem.SI));
         assertTrue(said.contains("but it is rated for less than the pressure at which the relief valve opens"), said);
-        assertFalse(said.contains("nothing is to be bought"), said);
+        assertFalse(said.contains("there is nothing to buy"), said);
     }
 
     /** A vessel that does not work is named before another one is, with what puts it back to work. */
@@ -225,7 +225,8 @@ class SizeStoriesTest {
                 told(sure)
                         .endsWith(
                                 "That is enough in 96 of 100 sampled houses (values varied by the usual tolerances, until a"
-                                        + " year after charging); with 95 % confidence, in at least 91 % of such houses. A size is recommended if"
+                                        + " year after charging); with 95 % confidence, in at least 91 % of such houses. A size is"
+                                        + " recommended if"
                                         + " it is enough in at least 90 % of them with that confidence."),
                 told(sure));
         // beside the smallest vessel of any volume, the count stands with the size it belongs to
@@ -272,10 +273,11 @@ class SizeStoriesTest {
                 new SizeCertainty.Reading("supply pressure", Optional.of(NamedValue.SUPPLY), 0.018, litres(0.018));
         String some = told(vague(sizing, house, litres(0.035), read, 40, 3));
         assertTrue(
-                some.startsWith("Too little is known of this house to name one size: it may take between 12 L and 35 L."
-                        + " Read a gauge on a cold tap with no water running first: the supply pressure decides. If it"
-                        + " is what this answer assumes, 18 L is needed. Then size again. Until then the safe choice is a"
-                        + " vessel of 35 L"),
+                some.startsWith(
+                        "Too little is known about this house to name one size: it may take between 12 L and 35 L."
+                                + " Read a gauge on a cold tap with no water running first: the supply pressure decides. If it"
+                                + " is what this answer assumes, 18 L is needed. Then size again. Until then, the safe choice is a"
+                                + " vessel of 35 L"),
                 some);
         assertTrue(some.contains("That is enough in 97 of 100"), some);
         SizeCertainty.Reading none =
@@ -283,7 +285,7 @@ class SizeStoriesTest {
         String all = told(vague(sizing, house, OptionalDouble.empty(), none, 40, 30));
         assertTrue(
                 all.startsWith(
-                        "Too little is known of this house to name one size: it may take anything from 12 L to more"
+                        "Too little is known about this house to name one size: it may take anything from 12 L to more"
                                 + " than 80 L, the largest on the list. Find this out first: the set point counts most, though no"
                                 + " single reading decides."),
                 all);
@@ -309,8 +311,8 @@ class SizeStoriesTest {
         assertTrue(
                 none.matches(
                         "No vessel on the list is large enough to stay within the limit of [\\d.]+ bar at the present"
-                                + " supply\\. A lower supply pressure makes it smaller\\. As it is, it would take a vessel of at least"
-                                + " [\\d.]+ L, or several side by side of that joint volume\\."),
+                                + " supply\\. A lower supply pressure would make it smaller\\. As it is, it would take a vessel of at least"
+                                + " [\\d.]+ L, or several side by side with that combined volume\\."),
                 none);
 
         HotWaterSystem high = house(18, 4).toBuilder()
@@ -334,7 +336,7 @@ class SizeStoriesTest {
         String large = told(known(stuck(35), 8, 12, 18, 35));
         assertTrue(
                 large.startsWith("No vessel cures this: 'lid' is stuck open and runs whatever the pressure. "), large);
-        assertTrue(large.contains("The 35 L vessel of this house is large enough, so none is to be bought."), large);
+        assertTrue(large.contains("The 35 L vessel of this house is large enough, so there is none to buy."), large);
         String small = told(known(stuck(2), 8, 12, 18, 35));
         assertTrue(small.contains("Have it replaced first; what follows applies after that. A vessel of "), small);
     }

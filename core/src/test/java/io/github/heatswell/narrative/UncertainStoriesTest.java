@@ -190,20 +190,20 @@ class UncertainStoriesTest {
         assertTrue(
                 answer.startsWith("A relief valve drips with today's precharge; loss of precharge is not the cause."),
                 answer);
-        assertTrue(answer.contains("at least nineteen in twenty drip at once."), answer);
-        assertTrue(answer.contains("Pumping at intervals does not help here"), answer);
+        assertTrue(answer.contains("at least nineteen in twenty drip right away."), answer);
+        assertTrue(answer.contains("Topping up the precharge does not help here"), answer);
     }
 
     @Test
     void theLossIsToldWithItsBasis() {
         assertEquals(
-                "The vessel is assumed to lose 25 % of its gauge pressure a year; the supply holds the gas at its pressure, so the"
-                        + " precharge falls by about as much every year. This rate was given.",
+                "The vessel is assumed to lose 25 % of its gauge pressure a year. The supply keeps the gas at its pressure, so the"
+                        + " precharge falls by about the same amount every year. This rate was given.",
                 OutlookStory.basis(PrechargeLoss.Range.exactly(new PrechargeLoss(0.25)))
                         .text(SI));
         String usual = OutlookStory.basis(PrechargeLoss.Range.usual()).text(SI);
         assertTrue(
-                usual.contains("a year (possible range 3 % to 25 %); the supply holds the gas at its pressure"), usual);
+                usual.contains("a year (possible range 3 % to 25 %). The supply keeps the gas at its pressure"), usual);
         assertTrue(usual.contains(" every year. The basis is weak: "), usual);
         assertFalse(usual.contains("--"), usual + " names an option, which a program that asks has not");
     }

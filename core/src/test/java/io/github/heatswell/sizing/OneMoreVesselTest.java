@@ -73,7 +73,7 @@ class OneMoreVesselTest {
             String said = Narrative.of(new SizeAdvice(sized(house), house, Optional.empty()))
                     .headline()
                     .text(UnitSystem.SI);
-            assertEquals("Not all of the vessels work: “vessel 1” has lost its gas", said);
+            assertEquals("Not all the vessels work: “vessel 1” has lost its gas", said);
         }
     }
 

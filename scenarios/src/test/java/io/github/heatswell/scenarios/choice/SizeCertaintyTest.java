@@ -166,7 +166,7 @@ class SizeCertaintyTest {
                 known.certainty().orElseThrow().advised().orElseThrow().volume(),
                 reading.most().orElseThrow(),
                 "what the answer promised");
-        assertTrue(said(answer).contains("Until then the safe choice is a vessel of"), said(answer));
+        assertTrue(said(answer).contains("Until then, the safe choice is a vessel of"), said(answer));
     }
 
     /** Nobody measured by how much a reducing valve stands above its setting, which may take half of the room to the limit. */

@@ -63,7 +63,8 @@ class SupplyTableTest {
         assertTrue(
                 text.contains(
                         "The cheapest way that works: have the reducing valve set to 50 psi (54.4 psi with no water"
-                                + " running). Then the 4.5 gal expansion tank of this house, precharged to 54.4 psi instead of 40 psi, stays"
+                                + " running). Then the 4.5 gal expansion tank of this house, precharged to 54.4 psi instead of 40"
+                                + " psi, stays"
                                 + " within the limit in nine of ten sampled houses, and nothing is to be bought."),
                 text);
         assertTrue(text.contains("set to 50 psi"), "the way that is advised is in the table");
@@ -107,7 +108,7 @@ class SupplyTableTest {
         assertTrue(todo.contains("Have the reducing valve set to 50 psi, read with a little water running."), todo);
         assertTrue(todo.contains("Set it with a hand pump to 54.4 psi"), todo);
         assertFalse(todo.contains("79.4"), todo);
-        assertTrue(page.contains("for the supply at its highest leaves only 0.6 psi below the limit."), page);
+        assertTrue(page.contains("because the supply at its highest leaves only 0.6 psi below the limit."), page);
         assertTrue(
                 page.indexOf("have the reducing valve set to 50 psi") < page.indexOf("108 gal"),
                 "what can be had first");
@@ -148,7 +149,7 @@ class SupplyTableTest {
         assertTrue(again.recommended().orElseThrow().volume() <= lower.volume() * (1 + 1e-9));
         assertTrue(said(again, UnitSystem.SI)
                 .contains(
-                        " vessel of this house is large enough and its precharge is right: nothing is to be bought."));
+                        " vessel of this house is large enough and its precharge is right: there is nothing to buy."));
     }
 
     /** Nothing that is normal life goes unmentioned because it costs nothing now. */

@@ -242,7 +242,7 @@ class DiagnoseCommandTest {
                 Outcome.execute("diagnose", "orchard-lodge-vessel", "-r", spots.toString(), "-o", out.toString());
         assertEquals(3, outcome.status(), outcome.err());
         assertTrue(
-                outcome.out().startsWith("HAZARD: The readings speak for this: the heater heats the water hotter"),
+                outcome.out().startsWith("HAZARD: The readings point to this: the heater heats the water hotter"),
                 outcome.out());
     }
 

@@ -191,7 +191,7 @@ class OneYardstickTest {
         String compared = said("compare", birch, "--vary", "vessel.volume=2gal,3gal");
         assertTrue(
                 compared.contains(
-                        "In the worst heat-up (from a cold fill with every faucet closed, as 'heatswell size' uses it),"
+                        "In the worst heat-up (from a cold fill with every faucet closed, as in 'heatswell size'),"
                                 + " \"expansion tank volume 2 gal\" would exceed the limit, though it stays within it here."),
                 compared);
         assertTrue(compared.contains("86.1 psi") && compared.contains("75.8 psi"), compared);
@@ -259,7 +259,7 @@ class OneYardstickTest {
         HotWaterSystem house = Catalogue.read("orchard-lodge").system();
         String volume = QuantityFormat.printed(UnitSystem.SI).volume(Findings.expansion(house));
         String page = Files.readString(out.resolve("report.html"));
-        assertTrue(page.contains("grows by about " + volume), page);
+        assertTrue(page.contains("expands by about " + volume), page);
         assertTrue(page.contains("at most about " + volume), page);
         double discharged =
                 Simulation.of(house, Duration.ofHours(4)).summary().totals().relieved();

@@ -104,7 +104,7 @@ class OutlookCommandTest {
         assertTrue(
                 out.contains("A relief valve drips with today's precharge; loss of precharge is not the cause."), out);
         assertTrue(out.contains("'heatswell size' proposes them"), out);
-        assertTrue(out.contains("within the uncertainties, at least nineteen in twenty drip at once."), out);
+        assertTrue(out.contains("within the uncertainties, at least nineteen in twenty drip right away."), out);
     }
 
     /** Regression: a vessel was to be found that the sizing says does not exist, and a valve that always runs was to run less. */

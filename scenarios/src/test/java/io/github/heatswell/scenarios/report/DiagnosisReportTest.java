@@ -32,8 +32,8 @@ class DiagnosisReportTest {
     private static final Misfit SERIOUS = new Misfit(3, 0, 0, 0, 1, 100, List.of());
     private static final Misfit NONE = new Misfit(1, 0, 0, 0, 1, 100, List.of());
     private static final String WARMTH =
-            "How warm the tank was at the first reading is not known: it was assumed cold, or warmer where that fits better. Give start.water"
-                    + " and run again for a surer answer.";
+            "How warm the tank was at the first reading is not known: it was assumed cold, or warmer where that fits better. For a"
+                    + " surer answer, give start.water and run again.";
 
     private static PressureLog.Builder log() {
         return PressureLog.builder(new double[] {0, 60, 120, 180, 240}, new double[] {4e5, 7e5, 10.3e5, 9.4e5, 9.6e5})
@@ -144,7 +144,7 @@ class DiagnosisReportTest {
     void aValveThatNoLogSawOpenMayNotOpenAtAll() {
         HypothesisFit high = fit(Cause.RELIEF_OPENS_HIGH, 0, 0.9, NONE);
         String text = report(answer(OPEN_ENDED, log().build(), high));
-        assertTrue(text.startsWith("HAZARD: The readings speak for this: the relief valve opens at a higher"), text);
+        assertTrue(text.startsWith("HAZARD: The readings point to this: the relief valve opens at a higher"), text);
         assertTrue(text.contains("than described, or not at all."), text);
     }
 
@@ -184,7 +184,7 @@ class DiagnosisReportTest {
         Estimate rate =
                 new Estimate(Parameter.HEATING_RATE, 1.44, 0.7, 1.6, Estimate.Standing.AS_DESCRIBED, Optional.empty());
         assertEquals(
-                "heating rate relative to the described one: between 70 % and 160 %, hardly narrower than" + " assumed",
+                "heating rate relative to the description: between 70 % and 160 %, hardly narrower than" + " assumed",
                 new DiagnosisCells(
                                 answer(OPEN_ENDED, log().build(), fit(Cause.LEAK, 0, 0.5, NONE))
                                         .result(),

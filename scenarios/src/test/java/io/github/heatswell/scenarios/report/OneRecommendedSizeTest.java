@@ -71,7 +71,7 @@ class OneRecommendedSizeTest {
                 SizingReport.answer(answer, UnitSystem.SI).report().get().text().replaceAll("\\s+", " ");
         assertTrue(
                 text.contains(
-                        "Too little is known of this house to name one size: it may take anything from 18 L to more than"
+                        "Too little is known about this house to name one size: it may take anything from 18 L to more than"
                                 + " 80 L, the largest on the list. Read a gauge on a cold tap with no water running first: the"
                                 + " supply pressure decides."),
                 text);

@@ -80,7 +80,7 @@ class ReportTest {
     @Test
     void aValveThatRunsOnFedWaterIsSaidTo() {
         for (String name : List.of("mill-cottage-high-mains", "mill-cottage-stuck-open", "mill-cottage-night-mains")) {
-            assertTrue(report(name, UnitSystem.SI).contains("The valve runs on water fed by the supply"), name);
+            assertTrue(report(name, UnitSystem.SI).contains("The valve runs on water from the supply"), name);
         }
         for (String name : List.of("mill-cottage", "orchard-lodge", "tannery-yard")) {
             assertFalse(report(name, UnitSystem.SI).contains("fed by the supply"), name);
