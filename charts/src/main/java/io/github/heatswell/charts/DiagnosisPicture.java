@@ -2,6 +2,7 @@ package io.github.heatswell.charts;
 
 import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.charts.LoggedRuns.NamedReadings;
+import io.github.heatswell.charts.ValueScale.PressureScale;
 import io.github.heatswell.charts.picture.Axis;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Panel;
@@ -44,7 +45,7 @@ final class DiagnosisPicture {
         Caption caption = new Caption(
                 "",
                 found.substring(0, found.length() - 1),
-                logged.house()
+                logged.title()
                         + ". Above the readings and what comes closest to them, below what each leaves unexplained.");
         return new Picture(size, caption, scale.axis(), OptionalDouble.empty(), readings(), residuals());
     }
@@ -62,13 +63,8 @@ final class DiagnosisPicture {
             range = range.with(new ValueScale.Range(points.lowest(), points.highest()));
             curves.add(new Curve(Curve.Role.ofRun(i + 1), amounts.units().spelled(run.name()), "", points));
         }
-        // While the heater is off a gauge may show the same all day.
-        Axis axis = ValueScale.around(
-                "gauge pressure (" + amounts.symbol(amounts.units().pressure()) + ")",
-                range.atLeast(leastSpan()),
-                0.06,
-                0.08);
-        return new Panel(axis, curves, List.of(), List.of());
+        List<Panel.Level> levels = Levels.limits(logged.house(), amounts);
+        return new Panel(PressureScale.around(range, levels, 0, amounts), curves, levels, List.of());
     }
 
     private Panel residuals() {

@@ -26,8 +26,6 @@ final class Levels {
 
     /** How near (as a share of it) a run must come to the test pressure for that to be shown. */
     private static final double NEAR_TEST = 0.95;
-    /** How near (as a share of it) a run must come to the limit of the place for that to be shown. */
-    private static final double NEAR_LIMIT = 0.9;
 
     private final RunSummary summary;
     private final HotWaterSystem system;
@@ -80,34 +78,59 @@ final class Levels {
                 Limit.workingPressureName(system)));
         levels.addAll(reliefSets());
         double peak = summary.peak().value();
-        limit(system, peak, amounts)
-                .or(() -> limit(system, amounts)
-                        .filter(level -> summary.totals().relieved() == 0)
-                        .filter(level -> amounts.units().pressure().fromSi(peak) > level.value()))
+        limit(system, amounts)
+                .filter(level -> isOwn(system, amounts)
+                        || summary.totals().relieved() == 0
+                                && amounts.units().pressure().fromSi(peak) > level.value())
                 .ifPresent(levels::add);
         addSupply(levels);
         return levels;
     }
 
     /**
-     * What the rules of the place allow while the water heats, where a run comes near it: by the US model codes for readers in their
-     * units where the place is not known.
+     * What keeps a pressure in bounds over a log, or over years: where the relief valve of a house opens, what the rules of its place
+     * allow while the water heats, and what a sizing keeps to, unless that is the same.
      */
-    static Optional<Level> limit(HotWaterSystem system, double peakGauge, QuantityFormat amounts) {
-        if (!system.site().place().isKnown() && amounts.units() != UnitSystem.US) {
-            return Optional.empty();
-        }
-        return limit(system, amounts)
-                .filter(level -> level.value() <= amounts.units().pressure().fromSi(peakGauge) / NEAR_LIMIT);
+    static List<Level> limits(HotWaterSystem system, QuantityFormat amounts) {
+        List<Level> levels = new ArrayList<>();
+        Limit.reliefSetGauge(system)
+                .ifPresent(set -> levels.add(new Level(
+                        Kind.RELIEF_SET,
+                        amounts.units().pressure().fromSi(set),
+                        amounts.pressure(set),
+                        "relief opens")));
+        limit(system, amounts).filter(level -> isOwn(system, amounts)).ifPresent(levels::add);
+        addLimit(
+                levels,
+                SizingTarget.builder(system)
+                        .assumedVesselRating(system.tank().workingPressure())
+                        .build()
+                        .gauge(),
+                amounts);
+        return levels;
     }
 
-    /** The same wherever it lies. */
+    /** Whether the limit is that of the place, or of the codes of readers who think in these units. */
+    private static boolean isOwn(HotWaterSystem system, QuantityFormat amounts) {
+        return system.site().place().isKnown() || amounts.units() == UnitSystem.US;
+    }
+
+    /** What the rules of the place allow while the water heats; of the US model codes where the place is not known. */
     private static Optional<Level> limit(HotWaterSystem system, QuantityFormat amounts) {
         String name = system.site().place().isKnown() ? "limit here" : "limit of US model codes";
         return SizingTarget.cap(system)
                 .map(rule -> rule.limit().orElseThrow())
                 .map(cap -> new Level(
                         Kind.PLACE_LIMIT, amounts.units().pressure().fromSi(cap), amounts.pressure(cap), name));
+    }
+
+    /** What a sizing keeps to (Pa, gauge), unless a line is there already. */
+    private static void addLimit(List<Level> levels, double gauge, QuantityFormat amounts) {
+        String amount = amounts.pressure(gauge);
+        if (levels.stream().noneMatch(level -> level.amount().equals(amount))) {
+            levels.add(new Level(
+                    Kind.PLACE_LIMIT, amounts.units().pressure().fromSi(gauge), amount, "limit of the sizing"));
+        }
     }
 
     /** A mains that changes over the day is a curve, not a level. */
@@ -183,16 +206,7 @@ final class Levels {
         }
         List<Level> levels = new ArrayList<>(
                 alike.values().stream().map(group -> named(group, alike)).toList());
-        limitGauge.stream()
-                .mapToObj(gauge -> new Level(
-                        Kind.PLACE_LIMIT,
-                        amounts.units().pressure().fromSi(gauge),
-                        amounts.pressure(gauge),
-                        "limit of the sizing"))
-                .filter(limit ->
-                        levels.stream().noneMatch(level -> level.amount().equals(limit.amount())))
-                .findFirst()
-                .ifPresent(levels::add);
+        limitGauge.ifPresent(gauge -> addLimit(levels, gauge, amounts));
         return levels;
     }
 

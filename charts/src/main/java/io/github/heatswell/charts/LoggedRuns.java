@@ -2,6 +2,7 @@ package io.github.heatswell.charts;
 
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.diagnosis.HypothesisFit;
+import io.github.heatswell.system.HotWaterSystem;
 import java.util.List;
 import java.util.Objects;
 
@@ -9,13 +10,19 @@ import java.util.Objects;
  * Gauge readings and the runs that may explain them.
  *
  * @param found what was found, in a sentence with its full stop
- * @param house what the house is called
+ * @param title what the house is called
+ * @param house the house, for the pressures that its readings are held against
  * @param times when the gauge was read (s), rising
  * @param readings what it showed (Pa, gauge)
  * @param runs the runs, the best first, at most three
  */
 public record LoggedRuns(
-        Statement found, String house, List<Double> times, List<Double> readings, List<NamedReadings> runs) {
+        Statement found,
+        String title,
+        HotWaterSystem house,
+        List<Double> times,
+        List<Double> readings,
+        List<NamedReadings> runs) {
 
     private static final int MAX_RUNS = 3;
 
@@ -46,7 +53,8 @@ public record LoggedRuns(
      * Copies the lists.
      *
      * @param found what was found, in a sentence with its full stop
-     * @param house what the house is called
+     * @param title what the house is called
+     * @param house the house, for the pressures that its readings are held against
      * @param times when the gauge was read (s), rising
      * @param readings what it showed (Pa, gauge)
      * @param runs the runs, the best first, at most three
@@ -54,6 +62,7 @@ public record LoggedRuns(
      */
     public LoggedRuns {
         Objects.requireNonNull(found, "found");
+        Objects.requireNonNull(title, "title");
         Objects.requireNonNull(house, "house");
         times = List.copyOf(Objects.requireNonNull(times, "times"));
         readings = List.copyOf(Objects.requireNonNull(readings, "readings"));

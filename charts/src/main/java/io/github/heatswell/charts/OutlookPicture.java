@@ -25,7 +25,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Composes the picture of the years: peaks and remaining precharge above, yearly discharge below. */
@@ -105,17 +104,11 @@ final class OutlookPicture {
 
     private List<Level> levels() {
         double atmosphere = house.site().atmosphere();
-        List<Level> levels = new ArrayList<>();
-        Limit.reliefSetGauge(house).ifPresent(set -> levels.add(level(Level.Kind.RELIEF_SET, set, "relief opens")));
+        List<Level> levels = Levels.limits(house, amounts);
         levels.add(level(
                 Level.Kind.WORKING_PRESSURE,
                 house.tank().workingPressure().gauge(atmosphere),
                 Limit.workingPressureName(house)));
-        double highest = IntStream.range(0, result.years())
-                .mapToDouble(result.expected()::highestInYear)
-                .max()
-                .orElseThrow();
-        Levels.limit(house, highest, amounts).ifPresent(levels::add);
         levels.add(level(Level.Kind.SUPPLY, house.supplyAtStart().gauge(atmosphere), "supply"));
         return levels;
     }

@@ -10,8 +10,10 @@ import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
 import io.github.heatswell.diagnosis.HypothesisFit;
+import io.github.heatswell.place.Place;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -24,6 +26,7 @@ class DiagnosisPictureTest {
         LoggedRuns logged = new LoggedRuns(
                 Statement.plain("Found."),
                 "House",
+                Plants.at(Place.US_UPC),
                 times,
                 gauge,
                 List.of(new NamedReadings("a run", gauge, HypothesisFit.Course.NONE)));
@@ -31,6 +34,18 @@ class DiagnosisPictureTest {
                 .compose()
                 .panels()
                 .get(0);
+    }
+
+    /** Regression: readings stood beside nothing, and the limit that decides was nowhere in the picture. */
+    @Test
+    void theReadingsAreHeldAgainstTheLimits() {
+        assertEquals(
+                List.of("relief opens 7", "limit here 5.52"),
+                readings(List.of(0.0, 300.0, 600.0)).levels().stream()
+                        .map(level -> level.name() + " "
+                                + String.format(Locale.ROOT, "%.3g", level.value())
+                                        .replaceAll("\\.?0+$", ""))
+                        .toList());
     }
 
     private static List<Points> ofReadings(Panel panel) {

@@ -3,9 +3,11 @@ package io.github.heatswell.charts;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import io.github.heatswell.charts.picture.Panel.Level;
+import io.github.heatswell.place.Place;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -68,6 +70,35 @@ class LevelsTest {
                                     .filter(level -> level.kind() == Level.Kind.PLACE_LIMIT)
                                     .count());
         }
+    }
+
+    /** Regression: the limit of the place was drawn near the peak alone, so that a picture did not tell how far away it is. */
+    @Test
+    void theLimitOfAKnownPlaceIsAlwaysDrawn() {
+        HotWaterSystem cold = Plants.at(Place.US_IPC);
+        RunSummary run = Simulation.of(cold, Duration.ofSeconds(1)).run().summary();
+        QuantityFormat amounts = QuantityFormat.unicode(UnitSystem.US);
+        assertEquals(
+                List.of("80 psi"),
+                new Levels(run, amounts)
+                        .shared().stream()
+                                .filter(level -> level.kind() == Level.Kind.PLACE_LIMIT)
+                                .map(level ->
+                                        level.amount().replace('\u00a0', ' ').replace('\u202f', ' '))
+                                .toList());
+        assertEquals(
+                List.of("relief opens", "limit here"),
+                Levels.limits(cold, amounts).stream().map(Level::name).toList());
+    }
+
+    /** Regression: where no code caps the pressure, what a sizing keeps to was in no picture of the years. */
+    @Test
+    void whatASizingKeepsToIsDrawnWhereNoCodeSaysIt() {
+        List<Level> levels = Levels.limits(Plants.at(Place.EN), QuantityFormat.unicode(UnitSystem.SI));
+        assertEquals(
+                List.of("relief opens", "limit of the sizing"),
+                levels.stream().map(Level::name).toList());
+        assertEquals(6.3 - 0.03 * 7, levels.get(1).value(), 1e-9); // bar: closes again at 6.3, less 3 % of 7
     }
 
     private static double bar(RunSummary run, Event.Kind kind) {

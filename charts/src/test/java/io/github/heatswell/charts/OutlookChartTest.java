@@ -94,7 +94,7 @@ class OutlookChartTest {
         List<String> levels = Chart.of(years(blocked, 1), blocked, UnitSystem.SI).picture().upper().levels().stream()
                 .map(Level::name)
                 .toList();
-        assertEquals(List.of("tank working pressure", "supply"), levels);
+        assertEquals(List.of("limit of the sizing", "tank working pressure", "supply"), levels);
     }
 
     @Test

@@ -1,5 +1,6 @@
 package io.github.heatswell.charts;
 
+import io.github.heatswell.place.Place;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
@@ -28,10 +29,7 @@ public final class Plants {
     /** A 190 L gas-heated tank behind a check valve, without relief valve or vessel. */
     public static HotWaterSystem.Builder bare() {
         return HotWaterSystem.builder()
-                .site(Site.builder()
-                        .altitude(120, LengthUnit.METRE)
-                        .room(19, TemperatureUnit.CELSIUS)
-                        .build())
+                .site(site().build())
                 .supply(supply(Supply.Arrangement.CHECK_VALVE, 4.2))
                 .tank(Tank.builder()
                         .volume(190, VolumeUnit.LITRE)
@@ -46,6 +44,17 @@ public final class Plants {
                         .setPoint(60, TemperatureUnit.CELSIUS)
                         .differential(6, TemperatureDifferenceUnit.KELVIN)
                         .build());
+    }
+
+    private static Site.Builder site() {
+        return Site.builder().altitude(120, LengthUnit.METRE).room(19, TemperatureUnit.CELSIUS);
+    }
+
+    /** The same at a place, with a relief valve that opens at 7 bar and closes at 6.3 bar. */
+    static HotWaterSystem at(Place place) {
+        return bare().site(site().place(place).build())
+                .addReliefValve(valve("safety valve", 7, 6.3, ReliefValve.LiftCharacteristic.MODULATING))
+                .build();
     }
 
     /** A cold feed at 12 degC. */

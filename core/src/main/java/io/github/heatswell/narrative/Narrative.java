@@ -177,6 +177,17 @@ public record Narrative(
     }
 
     /**
+     * Which of several runs exceed the limit of a sizing in their worst heat-up, whether or not a valve drips.
+     *
+     * @param runs the runs
+     * @param yardsticks how the worst heat-up of each stands to its limit, in the same order; empty where there is none
+     * @return a sentence; empty if none does, or their limits differ
+     */
+    public static Optional<Statement> exceeded(List<NamedSummary> runs, List<Optional<Yardstick>> yardsticks) {
+        return Yardstick.exceeded(runs, yardsticks);
+    }
+
+    /**
      * What joins runs with their worst heat-ups where these are judged otherwise.
      *
      * @param runs the runs

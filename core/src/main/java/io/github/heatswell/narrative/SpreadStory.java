@@ -38,6 +38,9 @@ public final class SpreadStory {
     }
 
     Statement headline() {
+        if (sampled.limitGauge().isPresent()) {
+            return beyond(sampled.limitGauge().getAsDouble());
+        }
         if ((sampled.reliefSetGauge().isEmpty() || sampled.reliefVaries()) && sampled.dripping() == 0) {
             return plain("Half of the peaks are at least ")
                     .then(gauge(sampled.quantileGauge(0.5)))
@@ -46,6 +49,29 @@ public final class SpreadStory {
                     .then(sampled.endedEarly() == 0 ? "" : "; a run that reaches the test pressure ends there");
         }
         return dripping(new StudyResult.Share(sampled.dripping(), sampled.count()));
+    }
+
+    /** How the samples stand to the limit of a sizing (Pa, gauge), after those that drip. */
+    private Statement beyond(double limit) {
+        int above = above(limit);
+        if (sampled.dripping() == 0) {
+            return plain("The limit of ")
+                    .then(gauge(limit))
+                    .then(" is exceeded in ")
+                    .then(inWords(new StudyResult.Share(above, sampled.count())))
+                    .then(above > 0 && sampled.reliefSetGauge().isPresent() ? ", but no relief valve discharges" : "");
+        }
+        return dripping(new StudyResult.Share(sampled.dripping(), sampled.count()))
+                .then("; the limit of ")
+                .then(gauge(limit))
+                .then(" is exceeded in " + (above == sampled.count() ? "all" : above + " of the " + sampled.count()));
+    }
+
+    /** In how many samples the peak passes a limit (Pa, gauge). */
+    private int above(double limit) {
+        return (int) IntStream.range(0, sampled.count())
+                .filter(i -> Limit.passes(sampled.peakGauge(i), limit))
+                .count();
     }
 
     /**
@@ -113,10 +139,9 @@ public final class SpreadStory {
     }
 
     private static Statement above(String name, SampledPeaks sampled, double limit) {
-        int above = (int) IntStream.range(0, sampled.count())
-                .filter(i -> Limit.passes(sampled.peakGauge(i), limit))
-                .count();
-        return plain(name).then(gauge(limit)).then(": exceeded in " + counted(above, sampled.count()));
+        return plain(name)
+                .then(gauge(limit))
+                .then(": exceeded in " + counted(new SpreadStory(sampled).above(limit), sampled.count()));
     }
 
     private static String counted(int some, int all) {

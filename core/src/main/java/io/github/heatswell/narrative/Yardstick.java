@@ -96,7 +96,25 @@ public record Yardstick(
                 : plain("").then(gauge(worstGauge));
     }
 
-    /** The same of several runs. */
+    /** Which of several runs exceed one limit in their worst heat-up; empty if none does, or their limits differ. */
+    static Optional<Statement> exceeded(List<NamedSummary> runs, List<Optional<Yardstick>> yardsticks) {
+        List<Yardstick> judged = yardsticks.stream().flatMap(Optional::stream).toList();
+        List<String> beyond = IntStream.range(0, runs.size())
+                .filter(i -> yardsticks.get(i).filter(each -> !each.holds()).isPresent())
+                .mapToObj(i -> "“" + runs.get(i).name() + "”")
+                .toList();
+        if (beyond.isEmpty()
+                || judged.stream().mapToDouble(Yardstick::limitGauge).distinct().count() > 1) {
+            return Optional.empty();
+        }
+        String who = beyond.size() == runs.size() ? "all of them" : named(beyond);
+        return Optional.of(
+                plain("In the worst heat-up " + who + (beyond.size() == 1 ? " exceeds" : " exceed") + " the limit of ")
+                        .then(gauge(judged.get(0).limitGauge()))
+                        .then("."));
+    }
+
+    /** What joins runs with their worst heat-ups where these are judged otherwise. */
     static Optional<Statement> joined(List<NamedSummary> runs, List<Optional<Yardstick>> yardsticks) {
         List<String> below = names(runs, yardsticks, false);
         List<String> above = names(runs, yardsticks, true);

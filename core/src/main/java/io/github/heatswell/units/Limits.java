@@ -18,6 +18,7 @@ public record Limits(String field, double low, boolean lowAllowed, double high) 
 
     private static final double ROUNDING = 1e-9;
     private static final int SHOWN_DIGITS = 6;
+    private static final int READ_DIGITS = 3;
     /** All digits that a number can have without showing its own rounding. */
     private static final int SOUND_DIGITS = 12;
 
@@ -125,8 +126,14 @@ public record Limits(String field, double low, boolean lowAllowed, double high) 
         return aboveLow && si <= high + ROUNDING * Math.abs(high);
     }
 
-    /** The sentence for a value outside the range, without the field. */
-    private String complaint(double value, Unit unit) {
+    /**
+     * The sentence for a value outside the range, without the field.
+     *
+     * @param value the value as given
+     * @param unit the unit it was given in
+     * @return such as {@code 4000 psi is outside the allowed range, 7.26 psi to 181 psi}
+     */
+    public String complaint(double value, Unit unit) {
         return outside(value, unit) + " is outside the allowed range, " + (lowAllowed ? "" : "above ")
                 + withUnit(lowest(unit), unit) + " to " + withUnit(highest(unit), unit);
     }
@@ -153,11 +160,18 @@ public record Limits(String field, double low, boolean lowAllowed, double high) 
 
     /** A displayed limit is rounded towards the range, so that it is itself allowed. */
     private BigDecimal lowest(Unit unit) {
-        return rounded(sound(unit.fromSi(low)), SHOWN_DIGITS, RoundingMode.CEILING);
+        return limit(unit.fromSi(low), RoundingMode.CEILING);
     }
 
     private BigDecimal highest(Unit unit) {
-        return rounded(sound(unit.fromSi(high)), SHOWN_DIGITS, RoundingMode.FLOOR);
+        return limit(unit.fromSi(high), RoundingMode.FLOOR);
+    }
+
+    /** In all its digits if they are few, and else in as many as people read. */
+    private static BigDecimal limit(double value, RoundingMode inwards) {
+        double sound = sound(value);
+        int digits = BigDecimal.valueOf(sound).stripTrailingZeros().precision();
+        return rounded(sound, digits > SHOWN_DIGITS ? READ_DIGITS : SHOWN_DIGITS, inwards);
     }
 
     private static double sound(double value) {

@@ -76,6 +76,21 @@ class UncertainStoriesTest {
                 .startsWith("Half of the peaks"));
     }
 
+    /** Regression: a house of which every sample passed the limit was told how its peaks lie, and not that they are too high. */
+    @Test
+    void theLimitIsToldFirst() {
+        assertEquals(
+                "The limit of 5.8 bar is exceeded in 20 of 100 samples (20 %, give or take 4 %)",
+                headline(hundred().limit(5.8e5)));
+        assertEquals(
+                "The limit of 5.8 bar is exceeded in 20 of 100 samples (20 %, give or take 4 %), but no relief valve discharges",
+                headline(hundred().limit(5.8e5).reliefSet(7e5)));
+        assertEquals(
+                "A relief valve discharges in 11 of 100 samples (11 %, give or take 3.1 %); the limit of 5.8 bar is exceeded in 20"
+                        + " of the 100",
+                headline(hundred().limit(5.8e5).reliefSet(5.9e5)));
+    }
+
     @Test
     void samplesThatEndInAHazardAreSaidFirst() {
         Narrative ended = Narrative.of(hundred().endedEarly(3).build());

@@ -14,6 +14,7 @@ import io.github.heatswell.scenarios.wording.Nearest;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.system.InvalidDescriptionException;
 import io.github.heatswell.system.NamedValue;
+import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.Unit;
@@ -27,6 +28,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -37,6 +40,10 @@ import java.util.stream.Stream;
  * @param <T> the thing described
  */
 final class SectionBinder<B, T> {
+
+    /** The range of a pressure as its builder tells it. */
+    private static final Pattern IN_BAR =
+            Pattern.compile("\\S+ bar is outside the allowed range, (above )?(\\S+) bar to (\\S+) bar");
 
     private final Section<B, T> section;
     private final Place place;
@@ -316,9 +323,25 @@ final class SectionBinder<B, T> {
 
     /** The builder's message without the field it begins with, and with the value as written if it shows another. */
     private static String complaint(Field<?> field, String text, String message) {
-        String bare = bare(field.key(), message);
+        String bare = inUnitOf(text, bare(field.key(), message));
         boolean converted = bare.contains("allowed range") && !unspaced(bare).contains(unspaced(text));
         return converted ? bare + " (written as " + text.strip().replaceAll("\\s+", " ") + ")" : bare;
+    }
+
+    /** What a builder says of a pressure, which keeps no unit, in the unit of the text. */
+    private static String inUnitOf(String text, String bare) {
+        List<Unit> units = QuantityReader.units(text);
+        Matcher range = IN_BAR.matcher(bare);
+        if (!range.matches() || units.size() != 1 || units.get(0) == PressureUnit.BAR) {
+            return bare;
+        }
+        Limits limits = new Limits("", bar(range.group(2)), range.group(1) == null, bar(range.group(3)));
+        Unit unit = units.get(0);
+        return limits.complaint(unit.fromSi(QuantityReader.pressure(text).value()), unit);
+    }
+
+    private static double bar(String number) {
+        return PressureUnit.BAR.toSi(Double.parseDouble(number));
     }
 
     /** A builder's message without the field it begins with. */

@@ -152,7 +152,10 @@ public final class ComparisonReport {
 
     Document content(QuantityFormat shown) {
         Narrative narrative = Narrative.comparing(runs, drawn.size());
-        String answer = narrative.headline().text(shown) + ".";
+        String answer = narrative.headline().text(shown) + "."
+                + Narrative.exceeded(runs, yardsticks)
+                        .map(beyond -> " " + beyond.text(shown))
+                        .orElse("");
         List<String> remarks = new ArrayList<>(doubts(shown));
         remarks.addAll(narrative.texts(shown));
         Narrative.joined(runs, yardsticks).map(joined -> joined.text(shown)).ifPresent(remarks::add);

@@ -76,7 +76,13 @@ public final class DiagnosisReport {
                 .limit(MAX_RUNS)
                 .map(DiagnosisReport::run)
                 .toList();
-        return new LoggedRuns(answer.story().verdict(), answer.scenario().title(), times, readings, runs);
+        return new LoggedRuns(
+                answer.story().verdict(),
+                answer.scenario().title(),
+                answer.scenario().system(),
+                times,
+                readings,
+                runs);
     }
 
     /** What the first causes are, which are not likely where none explains the readings. */

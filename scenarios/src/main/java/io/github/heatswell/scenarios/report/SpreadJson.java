@@ -47,13 +47,14 @@ final class SpreadJson {
                                 .with("first_reason", result.firstFailure().orElse("")))
                 .with("usual_uncertainties", answer.house().usual())
                 .with("dripping", share(answer.dripping()))
+                .with("beyond_limit", SpreadReport.beyondLimit(answer))
                 .balances(answer.balances())
                 .with("peak_gauge_pa", quantiles(answer.peak()))
                 .with("relieved_m3", quantiles(answer.relieved()))
                 .with("inputs", inputs(answer));
     }
 
-    private static Json share(StudyResult.Share share) {
+    static Json share(StudyResult.Share share) {
         return new Json()
                 .with("count", share.count())
                 .with("of", share.of())

@@ -23,6 +23,7 @@ import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
@@ -238,12 +239,26 @@ public final class SpreadReport {
             sampled.assumedWorkingPressure(working);
         }
         Limit.reliefSetGauge(house).ifPresent(sampled::reliefSet);
-        sampled.limit(VesselChoice.of(answer.scenario()).build().target().gauge());
+        sampled.limit(limitGauge(answer));
         sampled.reliefVaries(reliefVaries(answer));
         for (int i = 0; i < answer.result().inputs().size(); i++) {
             sampled.influence(new Influence(answer.house().inputs().get(i).label(), answer.onPeak(i)));
         }
         return sampled.build();
+    }
+
+    /** What a sizing of the house keeps to (Pa, gauge). */
+    private static double limitGauge(SpreadAnswer answer) {
+        return VesselChoice.of(answer.scenario()).build().target().gauge();
+    }
+
+    /** In how many samples the peak passes that. */
+    static Json beyondLimit(SpreadAnswer answer) {
+        double limit = limitGauge(answer);
+        double[] peaks = peaks(answer);
+        int above = (int)
+                Arrays.stream(peaks).filter(peak -> Limit.passes(peak, limit)).count();
+        return SpreadJson.share(new StudyResult.Share(above, peaks.length)).with("limit_gauge_pa", limit);
     }
 
     private static boolean reliefVaries(SpreadAnswer answer) {

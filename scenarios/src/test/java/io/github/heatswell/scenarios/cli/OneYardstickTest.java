@@ -32,6 +32,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -99,6 +100,26 @@ class OneYardstickTest {
                         <= size.peakAbsolute() - air + 100);
             }
         });
+    }
+
+    /** Regression: a comparison in which no valve dripped said nothing of the run beyond the limit, but in a table. */
+    @Test
+    void aComparisonSaysWhichRunsExceedTheLimit() {
+        RunSummary run = Catalogue.read("ferry-cottage").simulation().summary();
+        List<NamedSummary> runs = List.of(new NamedSummary("small", run), new NamedSummary("large", run));
+        assertEquals(
+                Optional.of("In the worst heat-up “small” exceeds the limit of 5.4 bar."),
+                Narrative.exceeded(runs, List.of(peak(6e5), peak(5e5)))
+                        .map(said -> said.text(QuantityFormat.ascii(UnitSystem.SI))));
+        assertEquals(
+                Optional.of("In the worst heat-up all of them exceed the limit of 5.4 bar."),
+                Narrative.exceeded(runs, List.of(peak(6e5), peak(6e5)))
+                        .map(said -> said.text(QuantityFormat.ascii(UnitSystem.SI))));
+        assertEquals(Optional.empty(), Narrative.exceeded(runs, List.of(peak(5e5), Optional.empty())));
+    }
+
+    private static Optional<Yardstick> peak(double gauge) {
+        return Optional.of(new Yardstick(5.4e5, gauge, OptionalDouble.empty(), OptionalDouble.empty(), Balances.NONE));
     }
 
     /** Where a run is judged otherwise than the worst heat-up, run and compare say so in one sentence, and else they say nothing. */

@@ -36,7 +36,7 @@ class BadScenarioTest {
             pressure: 4.2 bar, water  | pressure: 4.2, water    | 3:47 | supply.pressure: '4.2' has no unit; a pressure is given in
             pressure: 4.2 bar, water  | pressure: 0 bar, water  | 3:47 | supply.pressure: 0 bar is outside the allowed range, above 0 bar to 25 bar
             pressure: 4.2 bar, water  | pressure: -1 bar, water | 3:47 | supply.pressure: -1 bar is outside the allowed range, above 0 bar to 25 bar
-            pressure: 4.2 bar, water  | pressure: 400 psi, water | 3:47 | supply.pressure: 27.579 bar is outside the allowed range, above 0 bar to 25 bar (written as 400 psi)
+            pressure: 4.2 bar, water  | pressure: 400 psi, water | 3:47 | supply.pressure: 400 psi is outside the allowed range, above 0 psi to 362 psi
             pressure: 4.2 bar, water  | pressure: NaN bar, water | 3:47 | supply.pressure: 'NaN bar' is not a finite number
             pressure: 4.2 bar, water  | pressure: .inf, water   | 3:47 | supply.pressure: '.inf' is not a finite number
             pressure: 4.2 bar, water  | pressure: 21 bar, water | 3:47 | supply.pressure: 21 bar gauge must be above ambient pressure and below the tank's test pressure
@@ -44,8 +44,8 @@ class BadScenarioTest {
             pressure: 4.2 bar, water  | pressure: 0.9 bar abs, water | 3:47 | supply.pressure: 0.9 bar abs must be above ambient pressure
             water: 9 degC             | water: 95 degC          | 3:63 | supply.water: 95 degC is outside the allowed range
             volume: 230 L             | volume: -230 L          | 4:17 | tank.volume: -230 L is outside the allowed range, 1 L to 20000 L
-            volume: 230 L             | volume: 1e9 gal         | 4:17 | tank.volume: 1000000000 gal is outside the allowed range, 0.264173 gal to 5283.44 gal (written as 1e9 gal)
-            volume: 230 L             | volume: "1e9\\ngal"         | 4:17 | tank.volume: 1000000000 gal is outside the allowed range, 0.264173 gal to 5283.44 gal (written as 1e9 gal)
+            volume: 230 L             | volume: 1e9 gal         | 4:17 | tank.volume: 1000000000 gal is outside the allowed range, 0.265 gal to 5280 gal (written as 1e9 gal)
+            volume: 230 L             | volume: "1e9\\ngal"         | 4:17 | tank.volume: 1000000000 gal is outside the allowed range, 0.265 gal to 5280 gal (written as 1e9 gal)
             volume: 230 L,            |                         | 4:1  | tank.volume: is missing; write, for example, 'volume: 230 L'
             material: steel           | material: brass         | 4:34 | tank.material: 'brass' is not one of steel, stainless-steel, copper, pex, pe, pp-r, pb, pvc-c, rigid
             diameter: 480 mm          | diameter: 4.8 mm        | 4:51 | tank.diameter: 4.8 mm is outside the allowed range, 50 mm to 3000 mm
@@ -53,7 +53,7 @@ class BadScenarioTest {
             wall: 2.2 mm              | wall: 49 mm             | 4:65 | tank.wall: 49 mm is more than a tenth of the diameter of 480 mm
             steel, diameter: 480 mm, wall: 2.2 mm | pe, compliance: 28 mL | 4:50 | tank.compliance: 'mL' is a unit of volume; a volume per pressure is given in mL/bar, L/bar or fl oz/psi
             steel, diameter: 480 mm, wall: 2.2 mm | pe, compliance: 0 mL/bar | 4:50 | tank.compliance: 0 mL/bar is outside the allowed range, 0.001 mL/bar to 10000 mL/bar
-            steel, diameter: 480 mm, wall: 2.2 mm | pe, compliance: 30 fl oz/psi | 4:50 | tank.compliance: 30 fl oz/psi is outside the allowed range, 0.0000023314 fl oz/psi to 23.3139 fl oz/psi
+            steel, diameter: 480 mm, wall: 2.2 mm | pe, compliance: 30 fl oz/psi | 4:50 | tank.compliance: 30 fl oz/psi is outside the allowed range, 0.00000234 fl oz/psi to 23.3 fl oz/psi
             volume: 230 L, material: steel, diameter: 480 mm, wall: 2.2 mm | volume: 100 L, material: pe, compliance: 9 L/bar | 4:50 | tank.compliance: with this compliance the tank would grow by 90 %
             diameter: 480 mm,         | compliance: 28 mL/bar,  | 4:70 | tank.wall: does not apply to a tank of given compliance; remove it
             wall: 2.2 mm              | wall: 2.2 mm, heads: 25 % | 4:80 | tank.heads: 25 % is outside the allowed range, 33 % to 100 %

@@ -106,6 +106,7 @@ class InterviewTest {
             6  | 0 L            | 0 L is outside the allowed range, 1 L to 20000 L.
             7  | rubber         | 'rubber' is not one of steel, stainless-steel, copper.
             8  | 100 bar        | 100 bar is outside the allowed range, 0.5 bar to 12.5 bar.
+            8  | 40000 psi      | 40000 psi is outside the allowed range, 7.26 psi to 181 psi.
             8  | 2 bar          | Mains pressure: 5.1 bar gauge must be above ambient pressure and below the tank's test pressure, twice its working pressure of 2 bar gauge.
             10  | 3 kWh          | 'kWh' is a unit of energy; a power is given in kW, W or Btu/h.
             11 | none           | 'none' does not start with a number; write a number and a unit.
