@@ -196,6 +196,8 @@ final class BalanceAudit {
 
         /** By so large a part (-) of what it bears, air is compressed along a straight line, */
         private static final double PIECE = 0.01;
+        /** and so large a part (-) of its water is replaced at once in a pipe, */
+        private static final double RENEWED = 0.5;
         /** in no more pieces than this. */
         private static final int MAX_PIECES = 1_000;
 
@@ -266,8 +268,8 @@ final class BalanceAudit {
 
         /**
          * Steps the pressure at once: water is pressed from the branch into the tank, or out of it, with its enthalpy.
-         * A step may be some bars, over which work and enthalpy change: the midpoint rule follows them, and air under the
-         * top by pieces.
+         * A step may be some bars, over which work and enthalpy change: the midpoint rule follows them, and by pieces air under the
+         * top, and water pushed through a pipe that it fills several times.
          *
          * @param y the state, with the pressure before; temperatures and carried energy are changed with the pressure
          * @param modes the modes
@@ -275,8 +277,12 @@ final class BalanceAudit {
          * @param overTop what leaves at the top of the tank meanwhile (kg)
          */
         void press(double[] y, Modes modes, double step, double overTop) {
-            double part = air.part(y[StateVector.PRESSURE], step, y[vector.highest]);
-            int pieces = (int) Math.min(MAX_PIECES, 1 + part / PIECE);
+            double part = air.part(y[StateVector.PRESSURE], step, y[vector.highest]) / PIECE;
+            if (plant.hotPipes.length > 0) {
+                findChange(y, modes, step, overTop);
+                part = Math.max(part, column.pipes().renewed(step) / RENEWED);
+            }
+            int pieces = (int) Math.min(MAX_PIECES, 1 + part);
             double[] halfway = new double[y.length];
             for (int i = 0; i < pieces; i++) {
                 System.arraycopy(y, 0, halfway, 0, y.length);

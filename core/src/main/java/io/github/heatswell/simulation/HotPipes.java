@@ -27,6 +27,8 @@ final class HotPipes {
 
     /** Flows this close (-) count as equal. */
     private static final double SAME_FLOW = 1e-12;
+    /** Mixing time (s) of a step at once, taken as one of a second: a pipe's water is then replaced once at most. */
+    private static final double STEP_MIXING_TIME = 2;
 
     private final Content[] contents;
     private final double room;
@@ -34,7 +36,8 @@ final class HotPipes {
     private final double coldPressure;
     private double drawn;
     private double circulating;
-    private boolean still;
+    /** The time (s) within which no pipe's water is replaced by mixing. */
+    private double mixingTime;
 
     /** The water of one pipe. */
     private static final class Content {
@@ -89,7 +92,7 @@ final class HotPipes {
     void prepare(LiquidWater water, double p, double[] y) {
         drawn = 0;
         circulating = 0;
-        still = false;
+        mixingTime = TankColumn.MIXING_TIME;
         for (Content content : contents) {
             HotPipe pipe = content.pipe;
             double t = y[pipe.temperature];
@@ -106,13 +109,14 @@ final class HotPipes {
         }
     }
 
-    /** Neither loses nor passes on anything: for a step that takes no time. */
+    /** For a step that takes no time: no tap or pump runs, nothing is lost, and what would replace a pipe's water more than once passes by. */
     void still() {
         drawn = 0;
         circulating = 0;
-        still = true;
+        mixingTime = STEP_MIXING_TIME;
         for (Content content : contents) {
             content.loss = 0;
+            content.onwards = 0;
         }
     }
 
@@ -185,9 +189,9 @@ final class HotPipes {
         double before = entering;
         double met = beside;
         for (Content here : contents) {
-            double mixing = here.mass / TankColumn.MIXING_TIME;
+            double mixing = here.mass / mixingTime;
             double h = here.enthalpy();
-            double beyond = still || here == last() ? 0 : here.onwards - drawn;
+            double beyond = here == last() ? 0 : here.onwards - drawn;
             double through = drawn + Math.signum(beyond) * Math.max(0, Math.abs(beyond) - mixing);
             met = here.filled && through > mixing ? (1 - mixing / through) * (met + through * (before - h)) : 0;
             here.passing = met;
@@ -196,8 +200,8 @@ final class HotPipes {
         double back = 0;
         for (int i = contents.length - 2; i >= 0; i--) {
             Content here = contents[i];
-            double mixing = here.mass / TankColumn.MIXING_TIME;
-            double through = still ? 0 : -here.onwards - mixing;
+            double mixing = here.mass / mixingTime;
+            double through = -here.onwards - mixing;
             double difference = contents[i + 1].enthalpy() - here.enthalpy();
             back = !here.filled && through > mixing ? (1 - mixing / through) * (back + through * difference) : 0;
             here.passingBack = back;
@@ -212,8 +216,7 @@ final class HotPipes {
             turned |= filled != content.filled;
             content.filled = filled;
         }
-        boolean changed = !still && flowsOnwards(pressureRate);
-        return turned || changed;
+        return flowsOnwards(pressureRate) || turned;
     }
 
     /** Takes the flows between the pipes as those that hold; returns whether one so large that some passes by has changed. */
@@ -223,7 +226,7 @@ final class HotPipes {
             Content here = contents[i];
             double before = here.onwards;
             here.onwards = contents[i + 1].flow.at(pressureRate, 0);
-            double mixing = here.mass / TankColumn.MIXING_TIME;
+            double mixing = here.mass / mixingTime;
             boolean passes = Math.abs(here.onwards - drawn) > mixing || Math.abs(before - drawn) > mixing;
             changed |= passes && Math.abs(here.onwards - before) > SAME_FLOW * Math.abs(before);
         }
@@ -282,6 +285,15 @@ final class HotPipes {
         for (Content content : contents) {
             into[content.pipe.temperature] = content.rate;
         }
+    }
+
+    /** The largest part (-) of its water that a step at once (Pa) replaces in a pipe. */
+    double renewed(double step) {
+        double most = 0;
+        for (Content content : contents) {
+            most = Math.max(most, Math.abs(content.flow.at(step, 0)) / content.mass);
+        }
+        return most;
     }
 
     /** Growth rate (m3/s) of the room in the pipes, with the rates that hold. */

@@ -68,6 +68,8 @@ class DifficultHousesTest {
                 "rounding-under-air",
                 "branch-that-feeds-its-tap",
                 "gas-that-cools-behind-a-reducing-valve",
+                "branch-that-gives-back-at-once",
+                "branch-that-gives-back-through-a-millimetre",
                 "firings-in-a-flood",
                 "hammering-behind-a-reducing-valve",
                 "warm-soft-pipe-on-a-small-tank",
