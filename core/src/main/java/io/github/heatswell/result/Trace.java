@@ -235,7 +235,11 @@ public final class Trace {
 
         private final double interval;
         private final int room;
+        /** Columns; those of channels whose values came in one array are one. */
         private double[][] columns;
+        /** For each column the first that is the same. */
+        private final int[] kept;
+
         private Regime[] regimes;
         private int count;
         private double last;
@@ -258,7 +262,8 @@ public final class Trace {
         public Builder(Trace.Grid planned, int vessels) {
             interval = planned.step();
             room = planned.count();
-            columns = new double[Trace.columns(vessels)][room];
+            columns = new double[Trace.columns(vessels)][];
+            kept = new int[columns.length];
             regimes = new Regime[room];
         }
 
@@ -274,6 +279,7 @@ public final class Trace {
         public void add(double time, double[] values, Regime regime) {
             checkRoomFor(1);
             for (int i = 0; i < columns.length; i++) {
+                own(i);
                 columns[i][count] = values[i];
             }
             regimes[count] = regime;
@@ -286,18 +292,45 @@ public final class Trace {
          *
          * @param samples how many, at least 1
          * @param times of each of them, since the start of the run (s), rising; there may be room for more
-         * @param values for each {@link Channel}, by its {@code ordinal()}, as many values in its SI unit or more; copied
+         * @param values for each {@link Channel}, by its {@code ordinal()}, as many values in its SI unit or more; copied. An array that
+         *     stands for several channels is kept once
          * @param regime the pressure regime of all of them
          * @throws IllegalStateException if there is no room for them, or the trace has been built
          */
         public void addAll(int samples, double[] times, double[][] values, Regime regime) {
             checkRoomFor(samples);
             for (int i = 0; i < columns.length; i++) {
-                System.arraycopy(values[i], 0, columns[i], count, samples);
+                if (count == 0) {
+                    kept[i] = first(values, i);
+                    columns[i] = columns[kept[i]];
+                }
+                if (values[i] != values[kept[i]] || columns[i] == null) {
+                    own(i);
+                }
+                if (kept[i] == i) {
+                    System.arraycopy(values[i], 0, columns[i], count, samples);
+                }
             }
             Arrays.fill(regimes, count, count + samples, regime);
             last = times[samples - 1];
             count += samples;
+        }
+
+        private static int first(double[][] arrays, int index) {
+            int first = 0;
+            while (arrays[first] != arrays[index]) {
+                first++;
+            }
+            return first;
+        }
+
+        private void own(int column) {
+            if (columns[column] == null) {
+                columns[column] = new double[room];
+            } else if (kept[column] != column) {
+                columns[column] = columns[column].clone();
+            }
+            kept[column] = column;
         }
 
         private void checkRoomFor(int samples) {
@@ -322,7 +355,7 @@ public final class Trace {
             }
             if (count < room) {
                 for (int i = 0; i < columns.length; i++) {
-                    columns[i] = Arrays.copyOf(columns[i], count);
+                    columns[i] = kept[i] == i ? Arrays.copyOf(columns[i], count) : columns[kept[i]];
                 }
                 regimes = Arrays.copyOf(regimes, count);
             }

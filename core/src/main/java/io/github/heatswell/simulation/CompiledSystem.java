@@ -15,7 +15,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * A description compiled into the numbers the equations need, with absolute pressures at drain-cock height, and into its
@@ -177,18 +176,22 @@ final class CompiledSystem {
     }
 
     private static HotPipe[] hotPipes(StateVector.Slots slots, HotWaterSystem system) {
-        return Stream.of(PipeRun.Carries.LOOP, PipeRun.Carries.HOT)
-                .filter(what -> !system.piping(what).isEmpty())
-                .map(what -> new HotPipe(slots, system, what))
-                .toArray(HotPipe[]::new);
+        List<HotPipe> pipes = new ArrayList<>();
+        for (PipeRun.Carries what : List.of(PipeRun.Carries.LOOP, PipeRun.Carries.HOT)) {
+            if (!system.piping(what).isEmpty()) {
+                pipes.add(new HotPipe(slots, system, what));
+            }
+        }
+        return pipes.toArray(HotPipe[]::new);
     }
 
     private Piping piping(StateVector.Slots slots, HotWaterSystem system) {
-        List<PipeRun> cold = system.piping(PipeRun.Carries.COLD);
-        double volume = cold.stream().mapToDouble(PipeRun::volume).sum() + waterlogged(system);
-        double growth = cold.stream()
-                .mapToDouble(pipe -> pipe.volume() * pipe.compliance())
-                .sum();
+        double volume = waterlogged(system);
+        double growth = 0;
+        for (PipeRun pipe : system.piping(PipeRun.Carries.COLD)) {
+            volume += pipe.volume();
+            growth += pipe.volume() * pipe.compliance();
+        }
         return new Piping(slots, volume, growth, system.trappedAir().orElse(0) * startPressure, coldPressure);
     }
 
@@ -219,10 +222,11 @@ final class CompiledSystem {
     }
 
     private static double waterlogged(HotWaterSystem system) {
-        return system.vessels().stream()
-                .filter(described -> described.condition() == ExpansionVessel.Condition.WATERLOGGED)
-                .mapToDouble(ExpansionVessel::volume)
-                .sum();
+        double volume = 0;
+        for (ExpansionVessel described : system.vessels()) {
+            volume += described.condition() == ExpansionVessel.Condition.WATERLOGGED ? described.volume() : 0;
+        }
+        return volume;
     }
 
     /** The modes a state starts with, before any pressure regime is chosen. */
@@ -272,8 +276,10 @@ final class CompiledSystem {
 
     /** Roughly how far (m3/Pa) the devices give to pressure, at their softest. */
     double compliance() {
-        return Arrays.stream(devices)
-                .mapToDouble(device -> device.compliance(startPressure))
-                .sum();
+        double compliance = 0;
+        for (Device<?> device : devices) {
+            compliance += device.compliance(startPressure);
+        }
+        return compliance;
     }
 }

@@ -192,6 +192,17 @@ final class DenseOutput {
         }
     }
 
+    /** Whether adjacent components, from the lowest to the highest, do not change over the step; true if there are none. */
+    boolean stands(int lowest, int highest) {
+        prepare();
+        for (int k = lowest; k <= highest; k++) {
+            if (linear[k] != 0 || square[k] != 0 || cube[k] != 0 || fourth[k] != 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /**
      * Evaluates the sum of adjacent components.
      *
@@ -218,7 +229,7 @@ final class DenseOutput {
         }
         c *= factor;
         if (l == 0 && q == 0 && t == 0 && f == 0) {
-            // most totals are constant most of the time
+
             Arrays.fill(into, 0, count, c);
             return;
         }

@@ -59,8 +59,21 @@ final class Recorder {
         for (int i = CHANNELS; i < channels.length; i++) {
             Arrays.fill(channels[i], Double.NaN); // a vessel that takes no part has no values
         }
+        share(Channel.WATER_IN_LOOP, plant.inLoop());
+        share(Channel.WATER_AT_TAP, plant.atTap());
+        share(Channel.WATER_BOTTOM, vector.lowest);
+        if (plant.layers == 1) {
+            share(Channel.WATER_MEAN, vector.lowest);
+        }
         this.rates = new double[vector.length];
         this.inside = new double[vector.length];
+    }
+
+    /** The temperature in a hot pipe is that of the tank's top where there is none, and that of a mixed tank is the same everywhere. */
+    private void share(Channel channel, int place) {
+        if (place == vector.highest) {
+            channels[channel.ordinal()] = channel(Channel.WATER_TOP);
+        }
     }
 
     /** A running maximum (or minimum, with sign -1) and when it was first reached. */
@@ -159,12 +172,14 @@ final class Recorder {
 
     /** Takes the samples for the times gathered, channel by channel. */
     private void sample(DenseOutput step, int count) {
-        put(step, count, Channel.WATER_MEAN, vector.lowest, vector.highest, 1.0 / plant.layers);
-        weighMean(step, count);
         put(step, count, Channel.WATER_TOP, vector.highest, vector.highest, 1);
-        put(step, count, Channel.WATER_BOTTOM, vector.lowest, vector.lowest, 1);
-        putPiped(step, count, Channel.WATER_IN_LOOP, plant.inLoop());
-        putPiped(step, count, Channel.WATER_AT_TAP, plant.atTap());
+        if (plant.layers > 1) {
+            put(step, count, Channel.WATER_MEAN, vector.lowest, vector.highest, 1.0 / plant.layers);
+            weighMean(step, count);
+        }
+        putUnshared(step, count, Channel.WATER_BOTTOM, vector.lowest);
+        putUnshared(step, count, Channel.WATER_IN_LOOP, plant.inLoop());
+        putUnshared(step, count, Channel.WATER_AT_TAP, plant.atTap());
         put(step, count, Channel.PRESSURE_ABSOLUTE, StateVector.PRESSURE, StateVector.PRESSURE, 1);
         put(step, count, Channel.MAINS_ABSOLUTE, StateVector.MAINS, StateVector.MAINS, 1);
         int valves = plant.valves.length;
@@ -218,11 +233,8 @@ final class Recorder {
         step.fill(first, last, factor, parts, count, channel(channel));
     }
 
-    /** The temperature in a hot pipe is that of the tank's top where there is none. */
-    private void putPiped(DenseOutput step, int count, Channel channel, int place) {
-        if (place == vector.highest) {
-            System.arraycopy(channel(Channel.WATER_TOP), 0, channel(channel), 0, count);
-        } else {
+    private void putUnshared(DenseOutput step, int count, Channel channel, int place) {
+        if (place != vector.highest) {
             put(step, count, channel, place, place, 1);
         }
     }
@@ -232,9 +244,17 @@ final class Recorder {
      * the sample keeps the earlier value.
      */
     private void putTotal(DenseOutput step, int count, Channel channel, int first, int last) {
-        put(step, count, channel, first, last, specificVolume);
         double[] total = channel(channel);
         double reached = totals[channel.ordinal()];
+        if (step.stands(first, last)) {
+            // most totals are constant most of the time
+            step.fill(first, last, specificVolume, parts, 1, total);
+            reached = Math.max(reached, total[0]);
+            Arrays.fill(total, 0, count, reached);
+            totals[channel.ordinal()] = reached;
+            return;
+        }
+        put(step, count, channel, first, last, specificVolume);
         for (int i = 0; i < count; i++) {
             if (total[i] > reached) {
                 reached = total[i];

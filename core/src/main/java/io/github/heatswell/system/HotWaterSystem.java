@@ -9,6 +9,7 @@ import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
 import io.github.heatswell.water.GibbsPolynomialWater;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
@@ -98,7 +99,13 @@ public final class HotWaterSystem {
      * @return the runs, possibly none, in the order they were added
      */
     public List<PipeRun> piping(PipeRun.Carries what) {
-        return parts.piping.stream().filter(pipe -> pipe.carries() == what).toList();
+        List<PipeRun> runs = new ArrayList<>();
+        for (PipeRun pipe : parts.piping) {
+            if (pipe.carries() == what) {
+                runs.add(pipe);
+            }
+        }
+        return Collections.unmodifiableList(runs);
     }
 
     /** {@return the relief valves, possibly none, in the order they were added} */
