@@ -17,6 +17,7 @@ import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -162,22 +163,27 @@ final class AssessmentContext {
         return working().stream().min((a, b) -> Double.compare(setPressure(a), setPressure(b)));
     }
 
-    /** The pressure at which something gives: the first relief valve, or else the tank's working pressure. */
+    /** The pressure at which something gives: the first relief valve that opens in time, or else the tank's working pressure. */
     double firstLimit() {
-        return firstRelief().map(this::setPressure).orElse(workingPressure());
+        return guard().map(this::setPressure).orElse(workingPressure());
+    }
+
+    /** The first relief valve, unless the tank is at its test pressure before that opens. */
+    private Optional<ReliefValve> guard() {
+        double test = house.tank().testPressureAbsolute(atmosphere) - atmosphere;
+        return firstRelief().filter(valve -> house.tank().neverFails() || setPressure(valve) < test);
     }
 
     /** The values on which that limit rests: the tank's working pressure only where no relief valve works. */
     Set<NamedValue> limitInputs() {
-        return firstRelief().isPresent()
+        return guard().isPresent()
                 ? Set.of(NamedValue.SET_PRESSURE)
                 : Set.of(NamedValue.SET_PRESSURE, NamedValue.WORKING_PRESSURE);
     }
 
     /** What happens at that pressure, with a place for it. */
     String givesWay() {
-        return firstRelief()
-                .map(valve -> Rule.quoted(valve.name()) + " opens at {}")
+        return guard().map(valve -> Rule.quoted(valve.name()) + " opens at {}")
                 .orElse("the tank's working pressure of {} is exceeded");
     }
 
@@ -272,6 +278,15 @@ final class AssessmentContext {
         return house.supply().reducingValve().isPresent()
                 && house.supply().seatLeakage() > 0
                 && highestMains() > highestStatic() + Rule.SAME;
+    }
+
+    /** Whether as much leaks out elsewhere as the seat lets in at a pressure (Pa, gauge) below that of the mains. */
+    boolean leaksOutrunTheSeat(double pressure) {
+        double out = house.leaks().stream()
+                .mapToDouble(leak -> leak.flow()
+                        * Math.sqrt(Math.max(0, pressure) / leak.at().gauge(atmosphere)))
+                .sum();
+        return out >= house.supply().seatLeakage() * Math.sqrt((highestMains() - pressure) / PressureUnit.BAR.toSi(1));
     }
 
     /** Whether the supply alone opens a relief valve, so that it runs without any heating. */

@@ -9,6 +9,7 @@ import io.github.heatswell.place.PlaceRule;
 import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Tank;
 import io.github.heatswell.units.TemperatureUnit;
 import java.util.Comparator;
 import java.util.List;
@@ -37,10 +38,14 @@ final class OverheatGuardRule implements Rule {
         }
         guards.forEach(valve -> look(subject, valve, found));
         subject.working().stream()
-                .filter(valve -> subject.house.tank().workingPressureGiven())
                 .min(Comparator.comparingDouble(valve -> setPressure(subject, valve)))
-                .filter(valve -> setPressure(subject, valve) > subject.workingPressure() + SAME)
+                .filter(valve -> setPressure(subject, valve) > highestRating(subject) + SAME)
                 .ifPresent(valve -> found.accept(aboveWorkingPressure(subject, valve)));
+    }
+
+    /** What the tank is rated for at most (Pa, gauge), whoever has read its plate. */
+    static double highestRating(AssessmentContext subject) {
+        return subject.house.tank().workingPressureGiven() ? subject.workingPressure() : Tank.MAX_WORKING_PRESSURE;
     }
 
     /**
@@ -181,17 +186,22 @@ final class OverheatGuardRule implements Rule {
     }
 
     private static CandidateFinding aboveWorkingPressure(AssessmentContext subject, ReliefValve valve) {
-        Measure limit = gauge(subject.workingPressure());
-        return Finding.draft("relief-set-above-tank", Severity.HAZARD)
-                .compares(NamedValue.SET_PRESSURE, NamedValue.WORKING_PRESSURE)
+        boolean read = subject.house.tank().workingPressureGiven();
+        Measure limit = gauge(highestRating(subject));
+        Finding.Draft draft =
+                Finding.draft("relief-set-above-tank", Severity.HAZARD).compares(NamedValue.SET_PRESSURE);
+        return (read ? draft.compares(NamedValue.WORKING_PRESSURE) : draft)
                 .says(
-                        "No relief valve opens below {} at the tank, which is rated for only {}.",
+                        "No relief valve opens below {} at the tank, "
+                                + (read
+                                        ? "which is rated for only {}."
+                                        : "and no tank of a house is rated for more than {}."),
                         gauge(setPressure(subject, valve)),
                         limit)
                 .found(gauge(setPressure(subject, valve)))
                 .limit(limit)
                 .advises(
-                        plate(subject, valve) <= subject.workingPressure() + SAME
+                        plate(subject, valve) <= highestRating(subject) + SAME
                                 ? "The valve's setting suits the tank; its height does not, since the water below it adds to the"
                                         + " pressure. Turn the heater off and leave it off until the valve has been moved down beside"
                                         + " the tank."

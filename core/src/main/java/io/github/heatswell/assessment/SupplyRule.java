@@ -126,7 +126,16 @@ final class SupplyRule implements Rule {
                             + " of the mains while nothing is drawn.",
                     set,
                     gauge(mains));
-        } else if (subject.firstRelief().isPresent() && subject.firstLimit() < mains - SAME) {
+        } else if (subject.leaksOutrunTheSeat(high)) {
+            draft.says(
+                    leaks
+                            + ". What leaks out elsewhere hides it now; with that stopped, the pressure would creep towards the {}"
+                            + " of the mains while nothing is drawn.",
+                    set,
+                    gauge(mains));
+        } else if (subject.firstRelief().isPresent()
+                && subject.firstLimit() < mains - SAME
+                && !subject.leaksOutrunTheSeat(subject.firstLimit())) {
             draft.says(
                     leaks + ": while nothing is drawn, the pressure creeps from {} towards the {} of the mains, until "
                             + subject.givesWay() + ".",

@@ -7,6 +7,7 @@ import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Tank;
 import java.util.function.Consumer;
 
 /**
@@ -100,7 +101,10 @@ final class TankRatingRule implements Rule {
     private static boolean mustStayOff(AssessmentContext subject) {
         return subject.run.flatMap(RunSummary::hazard).isPresent()
                 || subject.house.heater().thermostatStuck()
-                || subject.firstRelief().isEmpty()
+                || subject.firstRelief()
+                        .filter(valve ->
+                                OverheatGuardRule.setPressure(subject, valve) <= Tank.MAX_WORKING_PRESSURE + SAME)
+                        .isEmpty()
                 || subject.house.reliefValves().stream()
                         .anyMatch(valve -> valve.condition() == ReliefFault.Condition.BLOCKED);
     }

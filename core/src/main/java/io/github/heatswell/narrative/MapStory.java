@@ -5,6 +5,7 @@ import static io.github.heatswell.assessment.Measure.volume;
 import static io.github.heatswell.assessment.Statement.plain;
 
 import io.github.heatswell.assessment.Doubts;
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.sizing.PeakMap;
@@ -23,11 +24,13 @@ final class MapStory {
     private final PeakMap map;
     private final HotWaterSystem house;
     private final boolean open;
+    private final boolean creeps;
 
     MapStory(PeakMap map) {
         this.map = map;
         this.house = map.setting().system();
         this.open = house.supply().arrangement() == Supply.Arrangement.DIRECT;
+        this.creeps = Findings.creeps(house);
     }
 
     /** The alarms of a closed house in which nothing limits the pressure, else none; first what that comes to. */
@@ -57,6 +60,13 @@ final class MapStory {
                     .then(" with every vessel: the house is open to the mains"
                             + (anyDrips() ? ", and the valve drips" : ""));
         }
+        return creeps
+                ? plain("The seat of the reducing valve leaks, which the map leaves out. ")
+                        .then(closed())
+                : closed();
+    }
+
+    private Statement closed() {
         Optional<Statement> valve = valve();
         if (house.hasSeveralVessels()) {
             return valve.map(plain(
@@ -83,9 +93,9 @@ final class MapStory {
                         + (house.hasSeveralVessels()
                                 ? " The vessel of the map is one more; those present stay as they are."
                                 : "")
-                        + (house.supply().seatLeakage() > 0
-                                ? " What leaks in past the supply valve after the heat-up raises the pressure further"
-                                        + " and is not on the map."
+                        + (creeps
+                                ? " While nothing is drawn, what leaks in past the reducing valve raises the pressure further,"
+                                        + " whatever the vessel: have its seat cleaned or replaced first."
                                 : ""))
                 .then(outOfReach());
     }

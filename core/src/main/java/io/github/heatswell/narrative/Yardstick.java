@@ -5,6 +5,7 @@ import static io.github.heatswell.assessment.Statement.plain;
 
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Balances;
+import io.github.heatswell.system.HotWaterSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -14,34 +15,37 @@ import java.util.stream.IntStream;
 
 /**
  * What every command judges a house by: the limit of a sizing, and the peak of the worst heat-up, from a cold fill with every
- * tap
- * closed, by the best estimates. Whether a relief valve drips is another question, answered separately.
+ * tap closed, by the best estimates. Whether a relief valve drips is another question, answered separately.
  *
+ * @param house the house
  * @param limitGauge what the peak must not exceed (Pa, gauge)
- * @param worstGauge the peak of the worst heat-up with the vessel as it is (Pa, gauge), the relief valves taken out
- * @param reliefGauge where the first relief valve opens (Pa, gauge); empty without one that works
+ * @param worstGauge the peak of the worst heat-up with the vessel as it is (Pa, gauge), the relief valves taken out; where that reaches
+ *     the test pressure of the tank, that
  * @param leastPrechargeGauge the lowest precharge of the only vessel with which the worst heat-up keeps the limit (Pa, gauge), 0 if any
  *     does; empty where none does, or it was not looked for
  * @param balances those of the heat-ups
  */
 public record Yardstick(
+        HotWaterSystem house,
         double limitGauge,
         double worstGauge,
-        OptionalDouble reliefGauge,
         OptionalDouble leastPrechargeGauge,
         Balances balances) {
+
+    /** Where a run ends at a pressure, it ends this close (Pa) to it. */
+    private static final double SAME = 100;
 
     /**
      * Checks that everything is there.
      *
+     * @param house the house
      * @param limitGauge what the peak must not exceed (Pa, gauge)
      * @param worstGauge the peak of the worst heat-up (Pa, gauge)
-     * @param reliefGauge where the first relief valve opens (Pa, gauge)
      * @param leastPrechargeGauge the lowest precharge with which the worst heat-up keeps the limit (Pa, gauge)
      * @param balances those of the heat-ups
      */
     public Yardstick {
-        Objects.requireNonNull(reliefGauge, "reliefGauge");
+        Objects.requireNonNull(house, "house");
         Objects.requireNonNull(leastPrechargeGauge, "leastPrechargeGauge");
         Objects.requireNonNull(balances, "balances");
     }
@@ -91,9 +95,20 @@ public record Yardstick(
      * @return a pressure, or that the relief valve would drip
      */
     public Statement worst() {
-        return reliefGauge.isPresent() && worstGauge >= reliefGauge.getAsDouble()
-                ? plain("would drip")
-                : plain("").then(gauge(worstGauge));
+        return drips() ? plain("would drip") : plain(bursts() ? "over " : "").then(gauge(worstGauge));
+    }
+
+    private boolean drips() {
+        OptionalDouble relief = Limit.reliefSetGauge(house);
+        return relief.isPresent() && worstGauge >= relief.getAsDouble();
+    }
+
+    /** Whether the tank is at its test pressure before any relief valve opens. */
+    private boolean bursts() {
+        double air = house.site().atmosphere();
+        return !drips()
+                && !house.tank().neverFails()
+                && worstGauge >= house.tank().testPressureAbsolute(air) - air - SAME;
     }
 
     /** Which of several runs exceed one limit in their worst heat-up; empty if none does, or their limits differ. */
@@ -164,7 +179,6 @@ public record Yardstick(
         if (!isOtherwise(peakGauge)) {
             return Optional.empty();
         }
-        boolean drips = reliefGauge.isPresent() && worstGauge >= reliefGauge.getAsDouble();
         return Optional.of(
                 holds()
                         ? plain(what + " goes above the limit of ")
@@ -178,9 +192,14 @@ public record Yardstick(
                                 .then(gauge(limitGauge))
                                 .then(", but a heat-up from a cold fill with every tap closed would not: ")
                                 .then(
-                                        drips
+                                        drips()
                                                 ? plain("the relief valve would drip")
-                                                : plain("it would peak at ").then(gauge(worstGauge)))
+                                                : plain(
+                                                                bursts()
+                                                                        ? "it would reach the tank's test pressure of "
+                                                                        : "it would peak at ")
+                                                        .then(gauge(worstGauge))
+                                                        .then(bursts() ? ", beyond which it may burst" : ""))
                                 .then(". 'heatswell size' uses that case."));
     }
 }

@@ -21,9 +21,12 @@ public final class Tank {
     /** Test pressure over working pressure: 300 psi for 150 psi (ANSI Z21.10.1 and UL 174, from memory). */
     private static final double TEST_PRESSURE_RATIO = 2.0;
 
+    /** The highest working pressure (Pa, gauge) that tanks of houses are rated for: from memory, no source. */
+    public static final double MAX_WORKING_PRESSURE = 12.5e5;
+
     private static final Limits VOLUME = Limits.between("volume", 1e-3, 20.0);
     private static final Limits STANDING_LOSS = Limits.between("standing-loss", 0, 100);
-    private static final Limits WORKING_PRESSURE = Limits.between("working-pressure", 0.5e5, 12.5e5);
+    private static final Limits WORKING_PRESSURE = Limits.between("working-pressure", 0.5e5, MAX_WORKING_PRESSURE);
 
     /**
      * Range of the compliance (m3/Pa): from less than the thickest wall of stainless steel gives a litre (0.005 mL/bar) to three

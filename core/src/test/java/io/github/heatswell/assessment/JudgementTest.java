@@ -103,7 +103,7 @@ class JudgementTest {
         assertTrue(guarded.advice().text(UnitSystem.SI).contains("in the UK an unvented one needs it"));
         Finding bare = only(of(withRelief(valve(7, 6)).heater(unmixed(60).build())), "temperature-relief-missing");
         assertEquals(Severity.NOTE, bare.severity());
-        assertTrue(bare.sentence().text(UnitSystem.SI).endsWith("is not known."));
+        assertTrue(bare.sentence().text(UnitSystem.SI).contains("is not known"));
         assertFalse(bare.advice().text(UnitSystem.SI).contains("fitted"));
     }
 
@@ -156,6 +156,33 @@ class JudgementTest {
         HotWaterSystem read = house.toBuilder().tank(tank(10)).build();
         assertFalse(has(Findings.of(read), "tank-rating-unread"));
         assertTrue(has(Findings.of(read), "relief-set-above-tank"));
+    }
+
+    /** Regression: a valve set to 24 bar was a fault beside a tank without a plate, though no tank that is accepted suits it. */
+    @Test
+    void aValveAboveEveryTankIsAHazardWithoutAPlate() {
+        HotWaterSystem house = unguarded()
+                .tank(FaultlessHouse.unread(10))
+                .addReliefValve(guard(24, 20).build())
+                .build();
+        Finding hazard = only(Findings.of(house), "relief-set-above-tank");
+        assertEquals(Severity.HAZARD, hazard.severity());
+        assertEquals(
+                "No relief valve opens below 24 bar at the tank, and no tank of a house is rated for more than 12.5 bar.",
+                hazard.sentence().text(UnitSystem.SI));
+        String unread = only(Findings.of(house), "tank-rating-unread").advice().text(UnitSystem.SI);
+        assertTrue(unread.startsWith("Leave the heater off because of the hazard."), unread);
+        assertTrue(
+                Findings.of(house).stream()
+                        .noneMatch(finding -> finding.sentence()
+                                .text(UnitSystem.SI)
+                                .contains("drives the pressure up until 'T&P valve'")),
+                "the tank bursts before");
+        HotWaterSystem lower = house.toBuilder()
+                .withoutReliefValves()
+                .addReliefValve(guard(12.5, 10).build())
+                .build();
+        assertFalse(has(Findings.of(lower), "relief-set-above-tank"));
     }
 
     /** The mains of another hour is above the assumed rating; the run is not, and neither is the relief valve. */

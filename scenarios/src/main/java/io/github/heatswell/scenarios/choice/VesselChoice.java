@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.choice;
 
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.narrative.SizeAdvice;
@@ -276,8 +277,8 @@ public final class VesselChoice {
     /**
      * By what the house is judged, whoever asks.
      *
-     * @return the limit, and the worst heat-up with the vessel as it is; empty where there is no such heat-up, as in an open house
-     *     or with a stuck thermostat
+     * @return the limit, and the worst heat-up with the vessel as it is; empty where there is no such heat-up, as in an open house,
+     *     with a stuck thermostat, or where what leaks in past a reducing valve raises the pressure further
      */
     public Optional<Yardstick> yardstick() {
         return yardstick(false);
@@ -295,7 +296,8 @@ public final class VesselChoice {
     private Optional<Yardstick> yardstick(boolean withPrecharge) {
         HotWaterSystem house = scenario.system();
         if (house.supply().arrangement() == Supply.Arrangement.DIRECT
-                || house.heater().thermostatStuck()) {
+                || house.heater().thermostatStuck()
+                || Findings.creeps(house)) {
             return Optional.empty();
         }
         try {
@@ -309,7 +311,7 @@ public final class VesselChoice {
                             .map(charge -> VesselSizing.leastPrecharge(house, limit, charge.pumpToGauge(), count))
                             .orElse(OptionalDouble.empty())
                     : OptionalDouble.empty();
-            return Optional.of(new Yardstick(limit, worst, Limit.reliefSetGauge(house), least, count.sum()));
+            return Optional.of(new Yardstick(house, limit, worst, least, count.sum()));
         } catch (IllegalArgumentException | SimulationException e) {
             return Optional.empty();
         }

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.NamedRun;
@@ -218,7 +219,9 @@ public final class ComparisonReport {
                 ? "the thermostat is stuck"
                 : house.supply().arrangement() == Supply.Arrangement.DIRECT
                         ? "open to the mains"
-                        : "the heat-up cannot be simulated";
+                        : Findings.creeps(house)
+                                ? "leakage past the reducing valve"
+                                : "the heat-up cannot be simulated";
     }
 
     private Grid figures(QuantityFormat shown) {

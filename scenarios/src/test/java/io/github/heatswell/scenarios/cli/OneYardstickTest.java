@@ -119,7 +119,8 @@ class OneYardstickTest {
     }
 
     private static Optional<Yardstick> peak(double gauge) {
-        return Optional.of(new Yardstick(5.4e5, gauge, OptionalDouble.empty(), OptionalDouble.empty(), Balances.NONE));
+        HotWaterSystem house = Catalogue.read("ferry-cottage").system();
+        return Optional.of(new Yardstick(house, 5.4e5, gauge, OptionalDouble.empty(), Balances.NONE));
     }
 
     /** Where a run is judged otherwise than the worst heat-up, run and compare say so in one sentence, and else they say nothing. */
@@ -216,6 +217,55 @@ class OneYardstickTest {
                                 + " \"expansion tank volume 2 gal\" would exceed the limit, though it stays within it here."),
                 compared);
         assertTrue(compared.contains("86.1 psi") && compared.contains("75.8 psi"), compared);
+    }
+
+    /** Regression: behind a leaking reducing valve the very heat-up that a run was of "would peak at 3.6 bar only". */
+    @Test
+    void noHeatUpIsJudgedWithoutTheSeatThatLeaks() throws IOException {
+        Path house = Files.writeString(folder.resolve("leaking.yaml"), """
+                title: leaking reducing valve
+                supply: { arrangement: reducing-valve, pressure: 9 bar, seat-leakage: 200 mL/min, reducing-valve: { set: 3 bar } }
+                tank: { volume: 100 L, material: steel }
+                heater: { energy: electric, input: 3 kW, set-point: 60 degC }
+                vessel: { volume: 24 L, precharge: 3 bar }
+                relief: [{ name: a, opens: 6 bar }]
+                run: { duration: 6 h }
+                """);
+        String run = said("run", house.toString());
+        assertTrue(run.contains("the pressure creeps from 3.3 bar towards the 9 bar"), run);
+        String compared = said("compare", house.toString(), "orchard-lodge-vessel");
+        assertTrue(compared.contains("not judged: leakage past the reducing valve"), compared);
+        String map = said("map", house.toString());
+        assertTrue(map.contains("leaks, which the map leaves out. With 24 L at 3 bar the peak is"), map);
+        String years = said("outlook", house.toString(), "--years", "1");
+        assertTrue(years.contains("No precharge helps while the seat"), years);
+        for (String text : List.of(run, compared, map, years)) {
+            assertFalse(text.contains("a heat-up from a cold fill exceeds"), text);
+            assertFalse(text.contains("a heat-up from a cold fill with every tap closed would peak"), text);
+            assertFalse(text.contains("would stay within the limit"), text);
+        }
+    }
+
+    /** Regression: "would peak at" the pressure at which the heat-up stopped because the tank may burst. */
+    @Test
+    void aHeatUpThatBurstsTheTankIsCalledSo() throws IOException {
+        Path house = Files.writeString(folder.resolve("high.yaml"), """
+                title: relief valve far above the tank, a tap drips
+                supply: { arrangement: check-valve, pressure: 4 bar }
+                tank: { volume: 200 L, material: steel }
+                heater: { energy: electric, input: 3 kW, set-point: 60 degC }
+                relief: [{ name: rv, opens: 24 bar }]
+                leaks: [{ flow: 100 mL/min, at: 4 bar }]
+                run: { duration: 12 h }
+                """);
+        Outcome outcome = Outcome.execute(
+                "run", house.toString(), "-o", folder.resolve("high").toString());
+        assertEquals(3, outcome.status());
+        String run = outcome.out().replaceAll("\\s+", " ");
+        assertTrue(run.startsWith("HAZARD: No relief valve opens below 24 bar at the tank"), run);
+        assertTrue(run.contains("it would reach the tank's test pressure of 20 bar, beyond which it may burst"), run);
+        assertFalse(run.contains("until 'rv' opens"), run);
+        assertTrue(said("compare", house.toString(), "orchard-lodge-vessel").contains("over 20 bar"));
     }
 
     /** Regression: the years named one precharge as too low and the map another; the limit and the drip each have their own. */
