@@ -207,7 +207,7 @@ final class Comparison {
         boolean hopeless = first(all).end.cost() > HOPELESS * readings.count();
         List<Ended> profiled =
                 workers.map(all, ended -> ended.criterion(1) < worth && !hopeless ? profiled(ended) : ended);
-        return workers.map(profiled, ended -> ended.isContained() ? nearTheBest(ended, profiled) : ended);
+        return workers.map(profiled, ended -> ended.isContained() ? nearTheBest(ended, profiled, worth) : ended);
     }
 
     /** Whether a log that nothing explains is searched once more with the draws that it shows. */
@@ -242,15 +242,16 @@ final class Comparison {
             }
             boolean thorough = ended.isContained() || ended.criterion(1) <= worth;
             double[] circumstances = least.circumstances(ended.trial);
-            return ended.at(Search.again(ended.trial, ended.end, circumstances, thorough));
+            return ended.at(
+                    Search.again(ended.trial, ended.end, circumstances, thorough, CLOSE + LOST * least.end.cost()));
         });
     }
 
     /** The search went on for others; with what they say of the circumstances it may come closer too. */
-    private static Ended nearTheBest(Ended ended, List<Ended> all) {
+    private static Ended nearTheBest(Ended ended, List<Ended> all, double worth) {
         Search.End end = ended.end;
         for (Ended other : all) {
-            if (other.end.cost() < end.cost() - WORTH_IT) {
+            if (other.end.cost() < end.cost() - WORTH_IT && other.criterion(1) < worth) {
                 end = Search.closer(ended.trial, end, other.circumstances(ended.trial));
             }
         }

@@ -153,7 +153,7 @@ public record Evidence(
 
         /** What goes on at a reading in the run of the hypothesis itself: in another's a valve may be open that is shut in this. */
         private Part part(Forecaster.Forecast forecast, int i) {
-            return switch (forecast.regimes()[i]) {
+            return switch (forecast.regimes().apply(i)) {
                 case RELIEVING -> Part.VALVE_OPEN;
                 case FED, FILLING, RETURNED, UNSEALED -> Part.AT_SUPPLY;
                 case SEALED -> {

@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.IntFunction;
 
 /** Simulates a house for as long as there are readings, and reads off what was read. */
 final class Forecaster {
@@ -99,6 +100,15 @@ final class Forecaster {
             return zero + scale * pressure;
         }
 
+        /** Pressures as the gauge shows them. */
+        double[] shows(double[] pressures) {
+            double[] shown = new double[pressures.length];
+            for (int i = 0; i < shown.length; i++) {
+                shown[i] = shows(pressures[i]);
+            }
+            return shown;
+        }
+
         double pressure(double shown) {
             return (shown - zero) / scale;
         }
@@ -173,7 +183,6 @@ final class Forecaster {
             // a log without temperatures asks for none, and it is searched thousands of times
             double[] bottoms = new double[log.hasTemperature() ? readings : 0];
             double[] tops = new double[bottoms.length];
-            Trace.Regime[] rules = new Trace.Regime[readings];
             for (int i = 0; i < readings; i++) {
                 double time = log.time(i) - start;
                 shown[i] = between(gauge, time);
@@ -181,13 +190,12 @@ final class Forecaster {
                     bottoms[i] = between(bottom, time);
                     tops[i] = between(top, time);
                 }
-                rules[i] = time < 0 ? Trace.Regime.FED : regime(time);
             }
             return new Forecast(
                     shown,
                     bottoms,
                     tops,
-                    rules,
+                    i -> log.time(i) < start ? Trace.Regime.FED : regime(log.time(i) - start),
                     Forecaster.firstBurn(summary),
                     seen.residuals(log.sightings(), start),
                     Map.of());
@@ -205,7 +213,13 @@ final class Forecaster {
         Map<SiteCheck, Double> spots = spots(house, shown);
         if (log == null) {
             return new Forecast(
-                    new double[0], new double[0], new double[0], new Trace.Regime[0], Double.NaN, new double[0], spots);
+                    new double[0],
+                    new double[0],
+                    new double[0],
+                    i -> Trace.Regime.FED,
+                    Double.NaN,
+                    new double[0],
+                    spots);
         }
         Course course = course(house, start);
         if (course != lastAtReadings || start != lastAtReadingsStart) {
@@ -215,7 +229,7 @@ final class Forecaster {
         }
         Forecast real = atReadings;
         return new Forecast(
-                Arrays.stream(real.gauge).map(shown::shows).toArray(),
+                shown.shows(real.gauge),
                 shown.warmed(real.bottom),
                 shown.warmed(real.top),
                 real.regimes,
@@ -419,7 +433,7 @@ final class Forecaster {
      * @param gauge the gauge at the times of the log (Pa, gauge)
      * @param bottom the water at the bottom of the tank at these times as a thermometer shows it (K); nothing for a log without temperatures
      * @param top the water at the top of the tank at these times as a thermometer shows it (K); nothing for a log without temperatures
-     * @param regimes what fixed the pressure at these times
+     * @param regimes what fixed the pressure at the reading of a number, which is asked of few forecasts
      * @param firstBurn how long the heater was on at first (s), NaN if it was not or did not go off
      * @param seen how far it is from each sighting of the log (standard uncertainties), as {@link SeenRun} counts them
      * @param spots the readings on site that were asked for
@@ -428,7 +442,7 @@ final class Forecaster {
             double[] gauge,
             double[] bottom,
             double[] top,
-            Trace.Regime[] regimes,
+            IntFunction<Trace.Regime> regimes,
             double firstBurn,
             double[] seen,
             Map<SiteCheck, Double> spots) {

@@ -40,6 +40,11 @@ record FreeParameter(Parameter parameter, double low, double high, List<Double> 
         return Double.isInfinite(spread);
     }
 
+    /** Whether the value is one of the house that its description nearly says: small steps lead to it, and no search tries others far away. */
+    boolean isRoughlyKnown() {
+        return !isOpen() && parameter.isOfHouse() && parameter != Parameter.START_TEMPERATURE && !parameter.isDrawn();
+    }
+
     /** The value at a position of the search. */
     double value(double position) {
         return parameter.fromScale(parameter.toScale(starts.get(0)) + position * unit());

@@ -32,16 +32,16 @@ record Profile(List<Node> nodes) {
     static Profile of(Trial trial, Search.End end, int index, Slopes slopes) {
         List<Node> nodes = new ArrayList<>();
         nodes.add(new Node(end.position()[index], end));
-        double[] following = slopes.following(index);
         double first = FIRST * Math.max(SHORTEST, slopes.deviations()[index]);
-        nodes.addAll(oneSide(trial, end, index, following, -first));
-        nodes.addAll(oneSide(trial, end, index, following, first));
+        nodes.addAll(oneSide(trial, end, index, slopes, -first));
+        nodes.addAll(oneSide(trial, end, index, slopes, first));
         nodes.sort(Comparator.comparingDouble(Node::at));
         return new Profile(List.copyOf(nodes));
     }
 
     /** The nodes on one side; each begins with the better of what the slopes promise and what did for the one before. */
-    private static List<Node> oneSide(Trial trial, Search.End end, int index, double[] following, double first) {
+    private static List<Node> oneSide(Trial trial, Search.End end, int index, Slopes slopes, double first) {
+        double[] following = slopes.following(index);
         FreeParameter free = trial.parameters().get(index);
         List<Node> nodes = new ArrayList<>();
         double home = end.position()[index];
@@ -61,7 +61,8 @@ record Profile(List<Node> nodes) {
             promised[index] = at;
             double[] plain = end.position().clone();
             plain[index] = at;
-            Search.End held = Search.holding(trial, index, HOPELESS + end.cost(), List.of(promised, same, plain));
+            Search.End held =
+                    Search.holding(trial, index, HOPELESS + end.cost(), List.of(promised, same, plain), slopes);
             nodes.add(new Node(at, held));
             if (held.cost() < end.cost() + OFF) {
                 before = held.position();

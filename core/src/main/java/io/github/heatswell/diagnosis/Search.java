@@ -27,12 +27,14 @@ final class Search {
     /** The change of a position for a derivative: small against what matters, large against the events of a run. */
     static final double DIFFERENCE = 0.02;
 
-    /** So many steps in a row are taken with slopes that only the step before has changed; none where the end is to be exact. */
+    /** So many steps in a row are taken with slopes that only the step before has changed. */
     private static final int MOST_UPDATES = 2;
+    /** So many near the end of a search, where slopes change little. */
+    private static final int NEAR_THE_END = 4;
 
     private static final Effort SCREENING = new Effort(8, 2e-3, 0.3, MOST_UPDATES);
-    private static final Effort FINISHING = new Effort(20, 5e-5, 0.03, 0);
-    private static final Effort PROFILING = new Effort(5, 2e-3, 0.1, MOST_UPDATES);
+    private static final Effort FINISHING = new Effort(20, 5e-5, 0.03, NEAR_THE_END);
+    private static final Effort PROFILING = new Effort(5, 2e-3, 0.1, NEAR_THE_END);
     private static final int MAX_RENEWALS = 6;
 
     private static final int RIDGES = 3;
@@ -112,7 +114,7 @@ final class Search {
         if (circumstances.length > 0) {
             starts.addAll(trial.starts(with(new double[trial.parameters().size()], circumstances)));
         }
-        return everywhere(trial, starts, QUICK);
+        return everywhere(trial, starts, QUICK, 0);
     }
 
     /**
@@ -122,14 +124,15 @@ final class Search {
      * @param from where the first look ended
      * @param circumstances the last coordinates of a better search
      * @param thorough whether it is worth more than a quick look
+     * @param worth the sum of squares from which on a house with many layers is worth no more runs
      */
-    static End again(Trial trial, End from, double[] circumstances, boolean thorough) {
+    static End again(Trial trial, End from, double[] circumstances, boolean thorough, double worth) {
         List<double[]> starts = new ArrayList<>(trial.starts(with(new double[from.position().length], circumstances)));
         if (thorough) {
             starts.addAll(trial.starts());
         }
         Breadth once = trial.simpler() == trial ? QUICK : AGAIN;
-        End end = everywhere(trial, starts, thorough ? THOROUGH : once);
+        End end = everywhere(trial, starts, thorough ? THOROUGH : once, worth);
         return end.cost() < from.cost() ? end : from;
     }
 
@@ -150,7 +153,7 @@ final class Search {
         return other;
     }
 
-    private static End everywhere(Trial trial, List<double[]> starts, Breadth breadth) {
+    private static End everywhere(Trial trial, List<double[]> starts, Breadth breadth, double worth) {
         Trial coarse = trial.coarse();
         Search first = new Search(coarse, -1, SCREENING);
         List<End> promising = first.ends(starts.stream().map(first::begun))
@@ -168,7 +171,7 @@ final class Search {
             search.cost(first.bestPosition);
         }
         if (breadth.finely) {
-            search.follow(search.bestPosition);
+            search.followed(worth);
         }
         return new End(search.bestPosition, search.bestCost, false, rough);
     }
@@ -180,19 +183,21 @@ final class Search {
                 .sorted(Comparator.comparingDouble(End::cost));
     }
 
-    /** A start with the best start of the heat-up and the best errors of the instruments for it, neither of which costs a run. */
+    /** A start with the best start of the heat-up, and the best errors of the instruments for that, neither of which costs a run. */
     private double[] begun(double[] start) {
         double[] best = shown(start);
         if (!trial.startCostsNothing(start)) {
             return best;
         }
         int last = best.length - 1;
+        double[] home = best;
         for (int i = -BEGINNINGS; i <= BEGINNINGS; i++) {
-            best = better(best, shown(with(best, last, BEGINNING * i)));
+            best = better(best, with(home, last, BEGINNING * i));
         }
+        best = shown(best);
         for (double step = BEGINNING / 2; step > DIFFERENCE / 2; step /= 2) {
-            double home = best[last];
-            best = better(better(best, with(best, last, home - step)), with(best, last, home + step));
+            double middle = best[last];
+            best = better(better(best, with(best, last, middle - step)), with(best, last, middle + step));
         }
         return shown(best);
     }
@@ -232,11 +237,17 @@ final class Search {
         return better(position, trial.clamp(moved));
     }
 
-    /** The best of the positions around a start, one coordinate after the other, the last first: when the heat-up began. */
+    /**
+     * The best of the positions around a start, one coordinate after the other, the last first: when the heat-up began. What is roughly
+     * known is left where it is: from there small steps lead on.
+     */
     private double[] scanned(double[] start, List<Double> steps) {
         double[] best = start.clone();
         double least = cost(best);
         for (int i = best.length - 1; i >= 0; i--) {
+            if (trial.parameters().get(i).isRoughlyKnown()) {
+                continue;
+            }
             double home = best[i];
             for (double step : steps) {
                 double[] aside = best.clone();
@@ -271,15 +282,22 @@ final class Search {
         }
         search.warmed();
         for (int i = 0; i < MAX_RENEWALS && search.bestCost > WORTH_IT; i++) {
-            double before = search.bestCost;
-            search.follow(search.bestPosition);
+            if (i == 0) {
+                search.followed(Double.POSITIVE_INFINITY);
+            } else {
+                search.follow(search.bestPosition);
+            }
             double followed = search.bestCost;
-            search.ridges();
+            if (trial.hypothesis()
+                    .open()
+                    .isEmpty()) { // otherwise the profile of the cause's own number goes along its ridge
+                search.ridges();
+            }
             if (i == 0 || followed - search.bestCost > WORTH_IT) {
                 search.scanned(search.bestPosition, NEAR);
             }
             search.begun(search.bestPosition);
-            if (before - search.bestCost < WORTH_IT) {
+            if (followed - search.bestCost < WORTH_IT) {
                 break;
             }
         }
@@ -324,12 +342,12 @@ final class Search {
         return best;
     }
 
-    /** Searches with one parameter held where it is, from the best start, unless even that is too far off. */
-    static End holding(Trial trial, int index, double tooMuch, List<double[]> starts) {
+    /** Searches with one parameter held where it is, from the best start and with slopes known nearby, unless even that is too far off. */
+    static End holding(Trial trial, int index, double tooMuch, List<double[]> starts, Slopes near) {
         Search search = new Search(trial, index, PROFILING);
         starts.forEach(search::cost);
         if (search.bestCost < tooMuch) {
-            search.follow(search.bestPosition);
+            search.follow(search.bestPosition, search.new Residuals(near.matrix()));
         }
         return new End(search.bestPosition, search.bestCost);
     }
@@ -378,11 +396,26 @@ final class Search {
         return lastResiduals;
     }
 
+    /** With slopes of the simpler house first, which cost little, and then, where that comes close enough, with its own. */
+    private void followed(double worth) {
+        Trial simpler = trial.simpler();
+        if (simpler != trial) {
+            follow(bestPosition, new Residuals(simpler));
+        }
+        if (bestCost < worth) {
+            follow(bestPosition);
+        }
+    }
+
     private void follow(double[] start) {
+        follow(start, new Residuals(trial));
+    }
+
+    private void follow(double[] start, Residuals model) {
         try {
             new LevenbergMarquardtOptimizer(FIRST_STEP, effort.gain, effort.gain, 0, 1e-30)
                     .optimize(new LeastSquaresBuilder()
-                            .model(new Residuals())
+                            .model(model)
                             .target(new double[trial.residuals()])
                             .start(trial.clamp(start))
                             .lazyEvaluation(true)
@@ -402,10 +435,28 @@ final class Search {
      * from memory), which costs no run.
      */
     private final class Residuals implements ValueAndJacobianFunction {
+        private final Trial sloping;
         private RealMatrix slopes;
         private double[] at;
         private double[] there;
         private int updates = effort.updates;
+
+        /** With slopes taken from a trial, such as that of a simpler house: where it differs, it hardly differs in what a number changes. */
+        private Residuals(Trial sloping) {
+            this.sloping = sloping;
+        }
+
+        /** With the slopes known nearby to begin with. */
+        private Residuals(RealMatrix near) {
+            this(trial);
+            slopes = near;
+            for (int i = 0; i < held.length; i++) {
+                for (int j = 0; held[i] && j < slopes.getRowDimension(); j++) {
+                    slopes.setEntry(j, i, 0);
+                }
+            }
+            updates = 0;
+        }
 
         @Override
         public Pair<RealVector, RealMatrix> value(RealVector point) {
@@ -421,7 +472,9 @@ final class Search {
         public RealMatrix computeJacobian(double[] position) {
             double[] here = residuals(position).clone();
             double[] home = position.clone();
-            if (updates < effort.updates && !Arrays.equals(home, at)) {
+            if (at == null && slopes != null) {
+                updates++;
+            } else if (updates < effort.updates && !Arrays.equals(home, at)) {
                 slopes = updated(home, here);
                 updates++;
             } else {
@@ -442,7 +495,8 @@ final class Search {
             return slopes.add(missed.mapDivide(step.dotProduct(step)).outerProduct(step));
         }
 
-        private RealMatrix differences(double[] home, double[] here) {
+        private RealMatrix differences(double[] home, double[] found) {
+            double[] here = sloping == trial ? found : sloping.residuals(home).clone();
             RealMatrix jacobian = new Array2DRowRealMatrix(here.length, home.length);
             for (int i = home.length - 1; i >= 0; i--) {
                 if (held[i]) {
@@ -453,7 +507,7 @@ final class Search {
                 if (trial.clamp(aside)[i] != aside[i]) {
                     aside[i] = home[i] - DIFFERENCE;
                 }
-                double[] moved = residuals(aside);
+                double[] moved = sloping == trial ? residuals(aside) : sloping.residuals(aside);
                 for (int j = 0; j < here.length; j++) {
                     jacobian.setEntry(j, i, (moved[j] - here[j]) / (aside[i] - home[i]));
                 }

@@ -52,6 +52,11 @@ final class Slopes {
         return trial.clamp(moved);
     }
 
+    /** The change of each residual with each coordinate. */
+    RealMatrix matrix() {
+        return slopes.copy();
+    }
+
     /** The standard deviation of each coordinate. */
     double[] deviations() {
         double[] deviations = new double[covariance.getRowDimension()];

@@ -82,10 +82,10 @@ class FitTest {
     void aSecondLookIsNeverWorse() {
         Trial trial = asDescribed();
         Search.End best = Search.closer(trial, Search.quickly(trial), new double[0]);
-        assertEquals(best, Search.again(trial, best, new double[NUMBERS], false));
+        assertEquals(best, Search.again(trial, best, new double[NUMBERS], false, 1e9));
         Search.End poor = new Search.End(new double[] {4, 0, 0, 0}, 1e3);
-        assertTrue(Search.again(trial, poor, new double[NUMBERS], false).cost() < best.cost() + 0.1);
-        assertTrue(Search.again(trial, poor, best.position(), true).cost() < best.cost() + 0.01);
+        assertTrue(Search.again(trial, poor, new double[NUMBERS], false, 1e9).cost() < best.cost() + 0.1);
+        assertTrue(Search.again(trial, poor, best.position(), true, 1e9).cost() < best.cost() + 0.01);
     }
 
     /** Regression: a search that had ended was repeated for each better cause, whether or not that one said anything new. */
@@ -111,8 +111,10 @@ class FitTest {
                 .build();
         Trial trial = new Trial(HOUSE, Hypothesis.of(HOUSE).get(0), Target.fine(log(warm, 0), SpotReadings.none()));
         int warmth = trial.index(Parameter.START_TEMPERATURE);
-        Search.End cold = Search.holding(
-                trial, warmth, 1e9, List.of(new double[trial.parameters().size()]));
+        double[] start = new double[trial.parameters().size()];
+        double[] lengths = new double[start.length];
+        Arrays.fill(lengths, Search.DIFFERENCE);
+        Search.End cold = Search.holding(trial, warmth, 1e9, List.of(start), new Slopes(trial, start, lengths));
         Search.End end = Search.closer(trial, cold, new double[0]);
         assertEquals(273.15 + 38, trial.values(end.position())[warmth], 10);
         assertTrue(end.cost() < 0.2 * cold.cost(), end.cost() + " where a cold tank leaves " + cold.cost());
@@ -130,6 +132,8 @@ class FitTest {
         Trial trial = new Trial(started, Hypothesis.of(started).get(0), Target.fine(log, SpotReadings.none()));
         Search.End end = Search.quickly(trial);
         assertEquals(3, trial.values(end.position())[trial.index(Parameter.THERMOMETER_ERROR)], 1);
+        long runs = trial.target().balances().sum().runs();
+        assertTrue(runs < 35, runs + " runs, where what the description nearly says is tried in small steps alone");
         assertTrue(
                 end.cost() < log.count(), "all explained, but for what an error as large is unlikely: " + end.cost());
     }
@@ -175,13 +179,13 @@ class FitTest {
     void aNumberThatIsHeldStaysWhereItIs() {
         Trial trial = asDescribed();
         double[] start = {-1, 0, 0, 0};
-        Search.End held = Search.holding(trial, SUPPLY, 1e6, List.of(start));
+        Search.End held = Search.holding(trial, SUPPLY, 1e6, List.of(start), slopes(trial));
         assertEquals(-1, held.position()[SUPPLY]);
         assertEquals(SET_POINT_MEAN, trial.values(held.position())[SET_POINT], 0.05);
-        Search.End hopeless = Search.holding(trial, SUPPLY, 1, List.of(start));
+        Search.End hopeless = Search.holding(trial, SUPPLY, 1, List.of(start), slopes(trial));
         assertArrayEquals(start, hopeless.position(), "too far off to be worth it");
         double[] better = {-1, 0, 0.7, 0};
-        Search.End chosen = Search.holding(trial, SUPPLY, 1, List.of(start, better));
+        Search.End chosen = Search.holding(trial, SUPPLY, 1, List.of(start, better), slopes(trial));
         assertArrayEquals(better, chosen.position());
     }
 

@@ -20,6 +20,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -61,7 +62,7 @@ class ForecasterTest {
         for (int i = 0; i < log.count(); i++) {
             assertEquals(trace.value(Channel.GAUGE_READING, 4 * i), forecast.gauge()[i], 1, "reading " + i);
             assertEquals(trace.value(Channel.WATER_TOP, 4 * i), forecast.top()[i], 1e-4);
-            assertEquals(trace.regime(4 * i), forecast.regimes()[i]);
+            assertEquals(trace.regime(4 * i), forecast.regimes().apply(i));
         }
         double off = run.first(Event.Kind.HEATER_OFF).orElseThrow().time();
         double on = run.first(Event.Kind.HEATER_ON).orElseThrow().time();
@@ -76,11 +77,11 @@ class ForecasterTest {
         Forecaster.Forecast forecast = forecast(house, log(300, 60), 1_230);
         for (int i = 0; i <= 20; i++) {
             assertEquals(trace.value(Channel.GAUGE_READING, 0), forecast.gauge()[i], 1e-9);
-            assertEquals(Trace.Regime.FED, forecast.regimes()[i]);
+            assertEquals(Trace.Regime.FED, forecast.regimes().apply(i));
         }
-        assertEquals(Trace.Regime.SEALED, forecast.regimes()[30]);
+        assertEquals(Trace.Regime.SEALED, forecast.regimes().apply(30));
         assertEquals(trace.value(Channel.GAUGE_READING, 4 * 100 - 82), forecast.gauge()[100], 1);
-        assertEquals(trace.regime(4 * 100 - 82), forecast.regimes()[100]);
+        assertEquals(trace.regime(4 * 100 - 82), forecast.regimes().apply(100));
     }
 
     @Test
@@ -104,12 +105,14 @@ class ForecasterTest {
         Forecaster.Forecast forecast = forecast(house, log(300, 60), 0);
         int same = 0;
         for (int i = 0; i < 300; i++) {
-            same += trace.regime(4 * i) == forecast.regimes()[i] ? 1 : 0;
+            same += trace.regime(4 * i) == forecast.regimes().apply(i) ? 1 : 0;
         }
         assertTrue(same >= 298, "of 300, where a sample may fall on a change: " + same);
         assertEquals(
                 Set.of(Trace.Regime.SEALED, Trace.Regime.RELIEVING),
-                Arrays.stream(forecast.regimes()).collect(Collectors.toSet()));
+                IntStream.range(0, forecast.gauge().length)
+                        .mapToObj(forecast.regimes())
+                        .collect(Collectors.toSet()));
     }
 
     @Test
@@ -168,7 +171,7 @@ class ForecasterTest {
             assertEquals(minutes.value(Channel.WATER_TOP, i), forecast.top()[i], 0.05, "reading " + i);
         }
         assertEquals(minutes.value(Channel.GAUGE_READING, 2_880), forecast.gauge()[2_880], 20);
-        assertEquals(minutes.regime(2_880), forecast.regimes()[2_880]);
+        assertEquals(minutes.regime(2_880), forecast.regimes().apply(2_880));
     }
 
     /** A warm tank rests first: what counts is the time from on to off. */

@@ -119,13 +119,19 @@ class LogPartsTest {
             Trace.Regime.SEALED
         };
         Forecaster.Forecast best = new Forecaster.Forecast(
-                gauge, new double[7], new double[7], regimes, Double.NaN, new double[0], Map.of());
+                gauge, new double[7], new double[7], List.of(regimes)::get, Double.NaN, new double[0], Map.of());
         double[] other = {3e5 + 700, 3e5 - 700, 3.05e5 + 1_400, 3.1e5 + 1_400, 3.15e5 + 70_000, 3.1e5 + 2_100, 3.1e5};
         Evidence.Finder finder = new Evidence.Finder(Target.fine(log, SpotReadings.none()), best);
 
         List<Evidence> evidence = finder.about(
                 new Forecaster.Forecast(
-                        other, new double[7], new double[7], regimes, Double.NaN, new double[0], Map.of()),
+                        other,
+                        new double[7],
+                        new double[7],
+                        List.of(regimes)::get,
+                        Double.NaN,
+                        new double[0],
+                        Map.of()),
                 List.of());
         assertEquals(
                 List.of(Evidence.Part.AT_SUPPLY, Evidence.Part.RISE, Evidence.Part.VALVE_OPEN, Evidence.Part.FALL),
@@ -157,10 +163,10 @@ class LogPartsTest {
         Trace.Regime[] open = new Trace.Regime[4];
         Arrays.fill(open, Trace.Regime.RELIEVING);
         Trace.Regime[] shut = {Trace.Regime.FILLING, Trace.Regime.SEALED, Trace.Regime.RELIEVING, Trace.Regime.SEALED};
-        Forecaster.Forecast best =
-                new Forecaster.Forecast(gauge, new double[4], new double[4], open, Double.NaN, new double[0], Map.of());
-        Forecaster.Forecast other =
-                new Forecaster.Forecast(gauge, new double[4], new double[4], shut, Double.NaN, new double[0], Map.of());
+        Forecaster.Forecast best = new Forecaster.Forecast(
+                gauge, new double[4], new double[4], List.of(open)::get, Double.NaN, new double[0], Map.of());
+        Forecaster.Forecast other = new Forecaster.Forecast(
+                gauge, new double[4], new double[4], List.of(shut)::get, Double.NaN, new double[0], Map.of());
         Evidence.Finder finder = new Evidence.Finder(Target.fine(log, SpotReadings.none()), best);
         assertEquals(
                 List.of(Evidence.Part.VALVE_OPEN),
@@ -177,10 +183,10 @@ class LogPartsTest {
         Trace.Regime[] fed = {Trace.Regime.FED, Trace.Regime.FED, Trace.Regime.FED};
         double[] off = {3e5 + 1_400, 3e5 + 1, 3e5 + 2};
         double[] further = {3e5 + 1_400, 3e5 + 1 + 700, 3e5 + 2};
-        Forecaster.Forecast best =
-                new Forecaster.Forecast(off, new double[3], new double[3], fed, Double.NaN, new double[0], Map.of());
+        Forecaster.Forecast best = new Forecaster.Forecast(
+                off, new double[3], new double[3], List.of(fed)::get, Double.NaN, new double[0], Map.of());
         Forecaster.Forecast other = new Forecaster.Forecast(
-                further, new double[3], new double[3], fed, Double.NaN, new double[0], Map.of());
+                further, new double[3], new double[3], List.of(fed)::get, Double.NaN, new double[0], Map.of());
         Evidence.Finder finder = new Evidence.Finder(Target.fine(log, SpotReadings.none()), best);
         assertEquals(1, finder.about(other, List.of()).get(0).excess(), 1e-9);
         assertFalse(finder.about(best, List.of()).get(0).against());
@@ -188,8 +194,8 @@ class LogPartsTest {
         assertTrue(
                 finder.about(best, List.of(stray)).get(0).against(), "what the best misses speaks against it as well");
         double[] wide = {3e5 + 7_000, 3e5 + 7_000, 3e5 + 7_000};
-        Forecaster.Forecast missing =
-                new Forecaster.Forecast(wide, new double[3], new double[3], fed, Double.NaN, new double[0], Map.of());
+        Forecaster.Forecast missing = new Forecaster.Forecast(
+                wide, new double[3], new double[3], List.of(fed)::get, Double.NaN, new double[0], Map.of());
         assertTrue(new Evidence.Finder(Target.fine(log, SpotReadings.none()), missing)
                 .about(missing, List.of())
                 .get(0)
@@ -204,7 +210,7 @@ class LogPartsTest {
                 new double[] {3e5, 3.1e5, 3.2e5},
                 new double[3],
                 new double[3],
-                sealed,
+                List.of(sealed)::get,
                 Double.NaN,
                 new double[0],
                 Map.of());

@@ -26,7 +26,7 @@ class MisfitFinderTest {
         double[] gauge = new double[log.count()];
         Arrays.setAll(gauge, i -> log.gauge(i) + UNCERTAINTY * above.applyAsDouble(i));
         Forecaster.Forecast forecast = new Forecaster.Forecast(
-                gauge, gauge, gauge, new Trace.Regime[gauge.length], Double.NaN, new double[0], Map.of());
+                gauge, gauge, gauge, i -> Trace.Regime.SEALED, Double.NaN, new double[0], Map.of());
         return new Misfit.Residuals(Target.fine(log, SpotReadings.none()), forecast).misfit(90, 50, 5, List.of());
     }
 
@@ -50,7 +50,7 @@ class MisfitFinderTest {
                 new double[] {3e5, 3e5, 3e5},
                 new double[3],
                 new double[3],
-                new Trace.Regime[3],
+                i -> Trace.Regime.SEALED,
                 Double.NaN,
                 new double[0],
                 Map.of());

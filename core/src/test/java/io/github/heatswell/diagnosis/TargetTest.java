@@ -33,7 +33,7 @@ class TargetTest {
     private static Forecaster.Forecast forecast(
             double[] gauge, double[] temperature, double burn, Map<SiteCheck, Double> spots) {
         return new Forecaster.Forecast(
-                gauge, temperature, temperature, new Trace.Regime[gauge.length], burn, new double[0], spots);
+                gauge, temperature, temperature, i -> Trace.Regime.SEALED, burn, new double[0], spots);
     }
 
     private static double[] all(int count, double value) {

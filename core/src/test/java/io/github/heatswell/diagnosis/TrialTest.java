@@ -211,9 +211,9 @@ class TrialTest {
         Arrays.fill(on, 100, 150, true);
         Trial known = trial(Cause.AS_DESCRIBED, log(200, i -> 3e5).burner(on).build());
         Forecaster.Forecast forecast = known.forecast(new double[9]);
-        assertEquals(Trace.Regime.FED, forecast.regimes()[99]);
+        assertEquals(Trace.Regime.FED, forecast.regimes().apply(99));
         assertEquals(3e5, forecast.gauge()[99], 1);
-        assertEquals(Trace.Regime.SEALED, forecast.regimes()[110]);
+        assertEquals(Trace.Regime.SEALED, forecast.regimes().apply(110));
         assertTrue(forecast.gauge()[150] > 3.01e5);
         Trial open = trial(Cause.AS_DESCRIBED, log(200, i -> 3e5).build());
         double later = open.parameters().get(8).position(5_970);
