@@ -17,6 +17,9 @@ final class Remedy {
     /** How far the estimate may be off, by warming gas, piping that warms or stretches, and hoses, as a factor; own judgement. */
     private static final double MARGIN = 1.1;
 
+    /** No usual vessel is larger (m3): the largest of those beside {@link io.github.heatswell.place.Customs}. */
+    private static final double LARGEST = 0.08;
+
     private static final String WATCH =
             " and watch a gauge through a full heat-up. If it still goes above {}, have a larger vessel fitted or the supply pressure"
                     + " lowered: 'heatswell size' says which vessel, and at which supply.";
@@ -83,11 +86,23 @@ final class Remedy {
             return (wrong ? "Have the precharge corrected" : "Have the precharge checked") + WATCH;
         }
         String first = wrong ? "The right precharge alone is not enough. " : "";
+        if (!mayHold(vessel.get(), least(vessel.get()))) {
+            return first + "Have a larger vessel fitted: this one is too small for {} at any useful supply pressure.";
+        }
+        String answered = " matched to it: 'heatswell size' says ";
         return first
-                + (mayHold(vessel.get(), least(vessel.get()))
+                + (isForSale(vessel.get())
                         ? "To keep the peak below {}, have a larger vessel fitted, or the supply pressure lowered and the precharge"
-                                + " matched to it: 'heatswell size' says which vessel, and at which supply."
-                        : "Have a larger vessel fitted: this one is too small for {} at any useful supply pressure.");
+                                + answered + "which vessel, and at which supply."
+                        : "To keep the peak below {}, have the supply pressure lowered and the precharge" + answered
+                                + "to what. At the present supply no vessel of a usual size is large enough.");
+    }
+
+    /** Whether a vessel that is large enough for the present supply may be one of the usual sizes. */
+    private boolean isForSale(ExpansionVessel vessel) {
+        double supply = subject.highestStatic();
+        return vessel.volume() * VesselSizeRule.needed(subject, supply, limit, subject.highestSetPoint())
+                <= MARGIN * LARGEST * room(vessel, supply);
     }
 
     /** Whether a vessel charged to match holds at a supply (Pa, gauge), unless the estimate is further off than it ever should be. */

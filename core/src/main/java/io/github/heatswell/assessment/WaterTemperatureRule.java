@@ -1,12 +1,16 @@
 package io.github.heatswell.assessment;
 
 import static io.github.heatswell.assessment.Measure.temperature;
+import static io.github.heatswell.assessment.Statement.plain;
 
 import io.github.heatswell.assessment.Finding.Authority;
 import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.citation.Citation;
 import io.github.heatswell.place.PlaceRule.Topic;
+import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.NamedValue;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import java.util.List;
 import java.util.Optional;
@@ -45,6 +49,9 @@ final class WaterTemperatureRule implements Rule {
     private static final double HOTTER = 5;
     /** A run that ended this far (K) below the set point shows no tap at its hottest. */
     private static final double HEATED_THROUGH = 1;
+
+    /** So much hotter (K) than its thermostat is set may short draws make the top of a gas-heated tank: 30 degF, {@link Codes#STACKING}. */
+    private static final double STACKED = TemperatureDifferenceUnit.FAHRENHEIT_DEGREE.toSi(30);
 
     private static final String EXPANDS =
             "Hotter water expands more: an expansion vessel must be sized for that first.";
@@ -111,7 +118,7 @@ final class WaterTemperatureRule implements Rule {
         String measure =
                 "Measure at the nearest hot tap. If it is above {}, have a mixing valve fitted at the tank's hot outlet;"
                         + " storing it below {} is no substitute.";
-        Finding.Draft scald = scald(delivered, limit, seen);
+        Finding.Draft scald = scald(delivered, limit, seen, stacked(subject));
         return (delivered > STORED + HOTTER + EQUAL
                         ? scald.advises(
                                 "Turn the thermostat down to {}: killing legionella takes no hotter water. " + measure,
@@ -120,24 +127,49 @@ final class WaterTemperatureRule implements Rule {
                                 temperature(STORED))
                         : scald.advises(measure, temperature(limit), temperature(STORED)))
                 .asks(ASK)
-                .by(authority(subject));
+                .by(
+                        subject.house.heater().energy() == Heater.Energy.GAS
+                                ? and(authority(subject), "; stacking: ", Codes.STACKING)
+                                : authority(subject));
     }
 
     /** No mixing valve is the remedy for a heater that does not stop. */
     private static CandidateFinding runaway(AssessmentContext subject, double delivered, double limit, boolean seen) {
-        return scald(delivered, limit, seen)
+        return scald(delivered, limit, seen, plain(""))
                 .advises("Open no hot tap until the heater is off and the water has cooled.")
                 .asks(ASK)
                 .by(authority(subject));
     }
 
-    private static Finding.Draft scald(double delivered, double limit, boolean seen) {
+    /** What short draws one after the other do to the top of a tank with a burner below it, and to a valve that opens by heat there. */
+    private static Statement stacked(AssessmentContext subject) {
+        if (subject.house.heater().energy() != Heater.Energy.GAS) {
+            return plain("");
+        }
+        double top = subject.highestSetPoint() + STACKED;
+        Statement hotter = Statement.of(
+                " Short draws one after the other may make the top of a gas-heated tank as hot as {} (stacking)",
+                temperature(top));
+        OptionalDouble opens = subject.house.reliefValves().stream()
+                .map(ReliefValve::setTemperature)
+                .flatMapToDouble(OptionalDouble::stream)
+                .min();
+        return opens.isPresent() && top >= opens.getAsDouble()
+                ? hotter.then(Statement.of(
+                        ", where a temperature and pressure relief valve of {} opens by heat.",
+                        temperature(opens.getAsDouble())))
+                : hotter.then(".");
+    }
+
+    private static Finding.Draft scald(double delivered, double limit, boolean seen, Statement stacked) {
         String water = seen
                 ? "The water reaches {} in the run, and no mixing valve is described"
                 : "The heater is set to {}, and no mixing valve is described";
         return Finding.draft("scald-without-mixing-valve", Severity.CAUTION)
                 .compares(NamedValue.SET_POINT, NamedValue.UPPER_SET_POINT, NamedValue.MIXED_TO)
-                .says(Statement.of(water + ". ", temperature(delivered)).then(Burns.by(delivered)))
+                .says(Statement.of(water + ". ", temperature(delivered))
+                        .then(Burns.by(delivered))
+                        .then(stacked))
                 .found(temperature(delivered))
                 .limit(temperature(limit));
     }
@@ -159,13 +191,13 @@ final class WaterTemperatureRule implements Rule {
         if (!subject.hasLimit(Topic.TAP_TEMPERATURE)) {
             return Codes.BURNS;
         }
-        Authority here = subject.by(Topic.TAP_TEMPERATURE, Codes.BURNS);
+        return and(subject.by(Topic.TAP_TEMPERATURE, Codes.BURNS), "; burn times: ", Codes.BURNS);
+    }
+
+    private static Authority and(Authority first, String of, Authority second) {
         return new Authority(
-                here.basis(),
-                new Citation(
-                        here.source().text() + "; burn times: "
-                                + Codes.BURNS.source().text(),
-                        Citation.Standing.SECOND_HAND));
+                first.basis(),
+                new Citation(first.source().text() + of + second.source().text(), Citation.Standing.SECOND_HAND));
     }
 
     /**

@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * The draws of a day, repeated every day.
@@ -26,6 +27,16 @@ import java.util.Objects;
 public final class DrawProfile {
 
     private static final double USUAL_TAP_CELSIUS = 40;
+    /** For whom a published profile is taken; common practice, no source. */
+    private static final Map<String, String> PEOPLE = Map.of(
+            "eu-s", "one person",
+            "eu-m", "two people",
+            "eu-l", "three or four people",
+            "eu-xl", "five people or more",
+            "us-low", "one or two people",
+            "us-medium", "three people",
+            "us-high", "four people or more");
+
     private static final DrawProfile NONE = new DrawProfile("none", List.of());
 
     private final String name;
@@ -97,6 +108,16 @@ public final class DrawProfile {
         Map<String, DrawProfile> profiles = new LinkedHashMap<>();
         draws.forEach((name, list) -> profiles.put(name, of(name, list)));
         return Collections.unmodifiableMap(profiles);
+    }
+
+    /**
+     * How many people the published profile of a name is taken for.
+     *
+     * @param name the name, such as {@code eu-m}
+     * @return in words, such as {@code two people}; empty of a profile that is for no household
+     */
+    public static Optional<String> people(String name) {
+        return Optional.ofNullable(PEOPLE.get(name));
     }
 
     /** {@return its name and how many draws it has} */

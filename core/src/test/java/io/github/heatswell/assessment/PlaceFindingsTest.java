@@ -22,6 +22,7 @@ import io.github.heatswell.place.Place;
 import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Site;
 import io.github.heatswell.units.LengthUnit;
@@ -81,6 +82,29 @@ class PlaceFindingsTest {
         Optional<Finding> high = find(house().supply(supply(bar).build()), place, "static-pressure-high");
         assertTrue(high.filter(finding -> finding.limit().orElseThrow().value() > bar * 1e5 - 1000)
                 .isEmpty());
+    }
+
+    /**
+     * Stacking: a US heater maker's training paper of 2015 has 30 degF for gas heaters, 16.7 K; at a 99 degC valve that counts from
+     * 82.3 degC on.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "ELECTRIC, 60, ''",
+        "GAS, 60, ' as hot as 76.7 °C (stacking).'",
+        "GAS, 82, ' as hot as 98.7 °C (stacking).'",
+        "GAS, 83, ' as hot as 99.7 °C (stacking), where a temperature and pressure relief valve of 99 °C opens by heat.'"
+    })
+    void shortDrawsMakeTheTopOfAGasTankHotter(Heater.Energy energy, double celsius, String said) {
+        Finding scald = find(
+                        house().heater(unmixed(celsius).energy(energy).build()),
+                        Place.US_IPC,
+                        "scald-without-mixing-valve")
+                .orElseThrow();
+        String sentence = scald.sentence().text(UnitSystem.SI);
+        assertTrue(sentence.endsWith(said.isEmpty() ? "a child sooner." : said), sentence);
+        assertEquals(
+                energy == Heater.Energy.GAS, scald.authority().source().text().contains("stacking: a US heater maker"));
     }
 
     /** 149 degF are 65 degC, hotter than needed by no more than the advice allows; in either unit the advice is the same. */

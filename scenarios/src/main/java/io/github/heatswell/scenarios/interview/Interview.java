@@ -5,6 +5,7 @@ import io.github.heatswell.scenarios.interview.Interview.Outcome.Ending;
 import io.github.heatswell.scenarios.report.OutputException;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.scenarios.wording.Spoken;
+import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.units.UnitSystem;
 import java.io.PrintWriter;
 import java.io.Reader;
@@ -249,7 +250,16 @@ public final class Interview {
             String remark = answer.known()
                     ? answer.guessed() && !question.id().equals(PlaceQuestion.PLACE) ? "a guess" : ""
                     : line.comment();
-            return line.value() + (remark.isEmpty() ? "" : " (" + remark + ")");
+            return people(question, line.value()) + (remark.isEmpty() ? "" : " (" + remark + ")");
+        }
+
+        /** People, where a profile stands for them. */
+        private static String people(Question question, String value) {
+            return question.id().equals(UseQuestions.DRAWS)
+                    ? DrawProfile.people(value)
+                            .map(people -> people + " (published day " + value + ")")
+                            .orElse(value)
+                    : value;
         }
 
         /** Says everything that was understood, a line or two for each answer. */

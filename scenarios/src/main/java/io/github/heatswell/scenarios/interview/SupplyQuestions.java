@@ -58,6 +58,14 @@ final class SupplyQuestions {
                                         "pressure regulator",
                                         "prv")
                                 .also("backflow-preventer", "backflow", "dual check", "dual check valve")
+                                // as they are called where rules are read in German
+                                .also(
+                                        "check-valve",
+                                        "rückflussverhinderer",
+                                        "rueckflussverhinderer",
+                                        "rückschlagventil")
+                                .also("reducing-valve", "druckminderer", "druckminderventil")
+                                .also("backflow-preventer", "systemtrenner", "rohrtrenner")
                                 .also("nothing", "none", "no", "direct"))
                 .asks("What is in the cold pipe between the mains and the water heater?")
                 .find(

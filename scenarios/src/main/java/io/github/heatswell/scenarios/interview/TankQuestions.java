@@ -45,7 +45,9 @@ final class TankQuestions {
                         "Material of the tank",
                         AnswerKind.Word.of("steel", "stainless-steel", "copper")
                                 .also("steel", "enamelled steel", "enameled steel", "glass lined", "glass", "enamel")
-                                .also("stainless-steel", "stainless", "inox"))
+                                .also("stainless-steel", "stainless", "inox", "edelstahl", "chromstahl")
+                                .also("steel", "stahl", "emailliert", "stahl emailliert", "emaillierter stahl")
+                                .also("copper", "kupfer"))
                 .asks("What is the tank made of?")
                 .find(
                         "the rating plate; enamelled and glass-lined tanks are steel.",
@@ -75,8 +77,8 @@ final class TankQuestions {
                         ENERGY,
                         "Heated by",
                         AnswerKind.Word.of("gas", "electric")
-                                .also("gas", "natural gas", "propane", "burner", "lpg", "oil")
-                                .also("electric", "electricity", "element"))
+                                .also("gas", "natural gas", "propane", "burner", "lpg", "oil", "erdgas", "öl")
+                                .also("electric", "electricity", "element", "strom", "elektrisch"))
                 .asks("What heats the water?")
                 .find(
                         "a burner under the tank means gas; an element in the water means electric.",

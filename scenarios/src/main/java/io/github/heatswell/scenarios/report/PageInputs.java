@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.scenarios.file.Origin;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -40,7 +41,7 @@ final class PageInputs {
                                                         .site()
                                                         .place()
                                                         .title()
-                                                : field.startsWith("draws") ? value : value(value, shown)))
+                                                : field.startsWith("draws") ? use(value) : value(value, shown)))
                                 .strip());
             }
         });
@@ -100,6 +101,13 @@ final class PageInputs {
         String name = bracket < 0 ? key : key.substring(0, bracket);
         String number = bracket < 0 ? "" : " " + (1 + Integer.parseInt(key.substring(bracket + 1, key.indexOf(']'))));
         return PARTS.getOrDefault(name, name.replace('-', ' ')) + number;
+    }
+
+    /** For whom a published profile stands, with its name. */
+    private static String use(String profile) {
+        return DrawProfile.people(profile)
+                .map(people -> "as by " + people + " (published day " + profile + ")")
+                .orElse(profile);
     }
 
     /** A value in units of the reader, and a choice without its hyphens. */

@@ -3,6 +3,9 @@ package io.github.heatswell.scenarios.report;
 import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.narrative.SizeAdvice;
+import io.github.heatswell.place.Customs;
+import io.github.heatswell.place.Place;
+import io.github.heatswell.place.PlaceRule;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.choice.DischargingValve;
 import io.github.heatswell.scenarios.choice.SupplyTable;
@@ -317,6 +320,22 @@ final class PageSizes {
                 rows);
     }
 
+    /** What the rules of a place accept besides a vessel, and why no safety group is listed where nobody read that it is one of it. */
+    static Optional<Block> means(Place place) {
+        boolean american = place.customs()
+                .map(Customs::units)
+                .filter(UnitSystem.US::equals)
+                .isPresent();
+        return place.rules(PlaceRule.Topic.EXPANSION_MEANS).stream()
+                .filter(rule -> american)
+                .findFirst()
+                .map(rule -> new Block.Paragraph(
+                        "Accepted here: " + rule.words() + " (" + rule.cited()
+                                + "). A safety group, as used in Europe (EN 1487), is not"
+                                + " listed: no rule that was read for this place accepts one.",
+                        Block.Tone.PLAIN));
+    }
+
     /** What its plate must say, where that of the present one says too little. */
     private static String madeFor(VesselAnswer answer, QuantityFormat shown) {
         OptionalDouble least = answer.advice().madeFor();
@@ -449,10 +468,11 @@ final class PageSizes {
      * What the water of a year costs.
      *
      * @param houses the water by house, such as {@code as it is}; none for nothing
-     * @param costs the prices
+     * @param scenario the house, with its prices
      * @param shown the units
      */
-    static List<Block> costs(Map<String, YearlyWater> houses, Costs costs, QuantityFormat shown) {
+    static List<Block> costs(Map<String, YearlyWater> houses, Scenario scenario, QuantityFormat shown) {
+        Costs costs = scenario.costs();
         if (houses.isEmpty()) {
             return List.of();
         }
@@ -461,7 +481,7 @@ final class PageSizes {
                 house, shown.largeVolume(water.volume()), money(costs.ofWater(water.volume()), costs.currency()))));
         return List.of(
                 new Grid("Water discharged in a year", List.of("House", "Water", "Price"), rows),
-                new Block.Paragraph(basis(costs, shown), Block.Tone.QUIET));
+                new Block.Paragraph(basis(scenario, shown), Block.Tone.QUIET));
     }
 
     /** What water costs, by the volume that bills of a place count in. */
@@ -471,10 +491,14 @@ final class PageSizes {
                 : money(costs.ofWater(VolumeUnit.US_GALLON.toSi(1000)), costs.currency()) + " for 1000 gallons";
     }
 
-    private static String basis(Costs costs, QuantityFormat shown) {
-        String price = ofWater(costs, shown);
-        return "A year counts as 365 days like those of the run, without its first heat-up from cold if hot water is used after it; less than a day counts as one. Water and waste"
-                + " water cost " + price
+    private static String basis(Scenario scenario, QuantityFormat shown) {
+        Costs costs = scenario.costs();
+        return (scenario.system().draws().draws().isEmpty()
+                        ? "How the hot water is used is not described, so each of 365 days counts as one heat-up from cold: a rough"
+                                + " figure. Give the number of people, or 'draws', for a better one."
+                        : "A year counts as 365 days like those of the run, without its first heat-up from cold; less than a day counts"
+                                + " as one.")
+                + " Water and waste water cost " + ofWater(costs, shown)
                 + (costs.waterInvented() ? ", a price that is invented: give your own under 'costs'." : ".");
     }
 }

@@ -147,7 +147,7 @@ public final class Results {
         sections.add(new Document.Section("Findings", rests).inAppendix());
         List<Block> sizes = new ArrayList<>();
         advice.sizes().map(Block.Grid::onPage).ifPresent(sizes::add);
-        PageSizes.costs(water(), scenario.costs(), shown).forEach(cost -> sizes.add(cost.onPage()));
+        PageSizes.costs(water(), scenario, shown).forEach(cost -> sizes.add(cost.onPage()));
         sections.add(PageSizes.section(sizes).inAppendix());
         sections.add(PageBasis.of(scenario, !advice.check().readings().isEmpty(), shown)
                 .inAppendix());

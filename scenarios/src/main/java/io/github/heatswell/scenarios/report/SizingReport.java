@@ -272,8 +272,9 @@ public final class SizingReport {
                 .map(table -> new Block.Folded("every size at lower supplies", List.of(table)))
                 .ifPresent(blocks::add);
         blocks.add(PageSizes.choices(answer, shown));
+        PageSizes.means(answer.scenario().system().site().place()).ifPresent(blocks::add);
         answer.formulas().forEach(formula -> blocks.addAll(PageFormulas.of(formula, shown)));
-        for (Block cost : PageSizes.costs(water(), answer.scenario().costs(), shown)) {
+        for (Block cost : PageSizes.costs(water(), answer.scenario(), shown)) {
             // the table of what can be done has the same numbers
             blocks.add(cost instanceof Grid ? cost.onScreen() : cost);
         }

@@ -196,6 +196,29 @@ class InterviewTest {
         assertEquals(american, draws.understand(typed, UnitSystem.US));
     }
 
+    /** Regression: the profile that was taken was named, which says nothing to people. */
+    @Test
+    void peopleAreToldAsPeople() {
+        Question use = Questions.named(UseQuestions.DRAWS);
+        Answers two = Answers.none().with(use, new Answers.Answer("eu-m", false, false));
+        assertEquals("two people (published day eu-m)", Interview.Summary.of(use, two, UnitSystem.SI));
+    }
+
+    /** Regression: a house of European rules may be told in the words on its German plates. */
+    @ParameterizedTest
+    @CsvSource({
+        "supply.arrangement, Druckminderer, reducing-valve",
+        "supply.arrangement, Rückflussverhinderer, check-valve",
+        "supply.arrangement, Systemtrenner, backflow-preventer",
+        "tank.material, Edelstahl, stainless-steel",
+        "tank.material, Stahl emailliert, steel",
+        "tank.material, Kupfer, copper",
+        "heater.energy, Strom, electric"
+    })
+    void germanWordsAreUnderstood(String field, String typed, String word) {
+        assertEquals(word, Questions.named(field).kind().understand(typed));
+    }
+
     /** Regression: words around the one that counts, and units as people say them. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
