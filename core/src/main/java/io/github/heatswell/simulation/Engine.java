@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
+import java.util.function.DoubleConsumer;
 import org.hipparchus.exception.MathRuntimeException;
 
 /**
@@ -53,6 +54,7 @@ final class Engine {
     private final boolean underAir;
     private final Restacking stacking;
 
+    private DoubleConsumer reached = now -> {};
     private double time;
     private double settledAt = Double.NaN;
     /** False at an instant where settling has just failed: pressure is then integrated. */
@@ -121,6 +123,12 @@ final class Engine {
         return y;
     }
 
+    /** Tells the time (s) reached, as it goes on. */
+    Engine telling(DoubleConsumer listener) {
+        reached = listener;
+        return this;
+    }
+
     RunSummary run() {
         try {
             return toTheEnd();
@@ -146,6 +154,7 @@ final class Engine {
             double before = time;
             Optional<EventDetector> due = advance();
             ledger.follow(state, modes, time - before);
+            reached.accept(time);
             maySettle |= time > before;
             changesAtOnce = time > before ? 0 : changesAtOnce + 1;
             maySettle &= changesAtOnce < MAX_SETTLING_AT_ONCE;

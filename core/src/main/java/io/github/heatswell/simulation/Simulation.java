@@ -23,6 +23,7 @@ public final class Simulation {
     private static final Duration SHORTEST_SAMPLE = Duration.ofSeconds(1);
     private static final Duration MAX_RUN = Duration.ofDays(36_525);
     private static final long MAX_SAMPLES = 20_000_000;
+    private static final double HOUR = 3_600;
     private static final double MIN_TOLERANCE = 1e-12;
     private static final double MAX_TOLERANCE = 1e-4;
 
@@ -30,12 +31,15 @@ public final class Simulation {
     private final Duration duration;
     private final Duration sample;
     private final double tolerance;
+    private final Workers.Progress progress;
 
-    private Simulation(HotWaterSystem system, Duration duration, Duration sample, double tolerance) {
+    private Simulation(
+            HotWaterSystem system, Duration duration, Duration sample, double tolerance, Workers.Progress progress) {
         this.system = system;
         this.duration = duration;
         this.sample = sample;
         this.tolerance = tolerance;
+        this.progress = progress;
     }
 
     /**
@@ -53,7 +57,8 @@ public final class Simulation {
             throw new IllegalArgumentException(
                     "duration: " + duration + " is outside the allowed range, above 0 s to 100 years");
         }
-        return new Simulation(system, duration, Duration.ofMinutes(1), SegmentSolver.RELATIVE_TOLERANCE);
+        return new Simulation(
+                system, duration, Duration.ofMinutes(1), SegmentSolver.RELATIVE_TOLERANCE, (done, total) -> {});
     }
 
     /** {@return duration, interval of the samples and system in a line} */
@@ -75,7 +80,7 @@ public final class Simulation {
             throw new IllegalArgumentException("sample: " + interval
                     + " is outside the allowed range, 1 s to the duration of the run, " + duration);
         }
-        Simulation sampled = new Simulation(system, duration, interval, tolerance);
+        Simulation sampled = new Simulation(system, duration, interval, tolerance, progress);
         if (sampled.hasTooManySamples()) {
             throw new IllegalArgumentException(sampled.tooManySamples());
         }
@@ -95,7 +100,18 @@ public final class Simulation {
             throw new IllegalArgumentException(
                     "tolerance: " + relative + " is outside the allowed range, 1e-12 to 1e-4");
         }
-        return new Simulation(system, duration, sample, relative);
+        return new Simulation(system, duration, sample, relative, progress);
+    }
+
+    /**
+     * The same run, which tells how far it is: a century of a busy house takes minutes.
+     *
+     * @param listener hears how many simulated hours are over, of how many, on the thread that runs; all are once the run has ended,
+     *     also where it ends early or fails
+     * @return the run that tells
+     */
+    public Simulation telling(Workers.Progress listener) {
+        return new Simulation(system, duration, sample, tolerance, Objects.requireNonNull(listener, "listener"));
     }
 
     /**
@@ -137,7 +153,7 @@ public final class Simulation {
      * @throws CancellationException if the calling thread is interrupted
      */
     public RunSummary summary() {
-        return new Simulation(system, duration, duration, tolerance).stream((time, values, regime) -> {});
+        return new Simulation(system, duration, duration, tolerance, progress).stream((time, values, regime) -> {});
     }
 
     private boolean hasTooManySamples() {
@@ -149,7 +165,20 @@ public final class Simulation {
     }
 
     private RunSummary simulate(SampleSink sink) {
-        return new Engine(system, planned(), sink, tolerance).run();
+        int hours = (int) Math.ceil(seconds(duration) / HOUR);
+        int[] over = {0};
+        try {
+            return new Engine(system, planned(), sink, tolerance)
+                    .telling(time -> {
+                        while (over[0] + 1 < hours && time >= (over[0] + 1) * HOUR) {
+                            over[0]++;
+                            progress.done(over[0], hours);
+                        }
+                    })
+                    .run();
+        } finally {
+            progress.done(hours, hours);
+        }
     }
 
     private Trace.Grid planned() {

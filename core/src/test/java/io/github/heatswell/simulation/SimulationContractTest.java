@@ -19,7 +19,9 @@ import io.github.heatswell.system.Start;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.TemperatureUnit;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Collections;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CyclicBarrier;
@@ -48,6 +50,23 @@ class SimulationContractTest {
         // of one system: two systems are never equal
         assertEquals(simulation.run().summary(), simulation.run().summary());
         assertNotEquals(simulation.run(), simulation.run());
+    }
+
+    /** A run tells each hour that is over, and that all are, also where it fails. */
+    @Test
+    void aRunTellsHowFarItIs() {
+        List<String> told = new ArrayList<>();
+        Simulation simulation = Simulation.of(protectedLodge(), Duration.ofMinutes(150))
+                .telling((done, total) -> told.add(done + " of " + total));
+        simulation.run();
+        assertEquals(List.of("1 of 3", "2 of 3", "3 of 3"), told);
+        told.clear();
+        assertThrows(
+                IllegalStateException.class,
+                () -> simulation.stream((time, values, regime) -> {
+                    throw new IllegalStateException("enough");
+                }));
+        assertEquals(List.of("3 of 3"), told);
     }
 
     /** Each of the three ways to run heeds an interruption, before it begins and while it runs, and leaves the mark. */

@@ -53,7 +53,7 @@ final class MapCommand implements ScenarioCommand {
 
     private static PeakMap survey(Scenario scenario, Request request, Balances.Count count) {
         VesselChoice choice = VesselChoice.of(scenario).build();
-        try (ProgressLine progress = ProgressLine.shownTo(request.console())) {
+        try (ProgressLine progress = ProgressLine.shownTo(request)) {
             PeakSurvey.Builder survey = PeakSurvey.builder(scenario.system())
                     .vesselLike(choice.pattern())
                     .target(choice.target())

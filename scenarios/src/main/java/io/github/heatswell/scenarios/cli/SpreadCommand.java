@@ -84,7 +84,7 @@ final class SpreadCommand implements ScenarioCommand {
     }
 
     private static SpreadAnswer spread(Scenario scenario, Request request) {
-        try (ProgressLine progress = ProgressLine.shownTo(request.console())) {
+        try (ProgressLine progress = ProgressLine.shownTo(request)) {
             return HouseSpread.of(scenario)
                     .samples(samples(request))
                     .seed(request.option(SEED, 1L))

@@ -131,7 +131,12 @@ final class Schema {
                                     "15 Jan",
                                     Form.day(Run.Builder::day))
                             .leftOutFreely(),
-                    amount("duration", "how long to simulate", "4 h", Kind.DURATION, Run.Builder::duration)
+                    amount(
+                                    "duration",
+                                    "how long to simulate; decades take minutes, and what is left is said",
+                                    "4 h",
+                                    Kind.DURATION,
+                                    Run.Builder::duration)
                             .typically("24 h", "the first heat-up and some cycles"),
                     amount(
                                     "sample",

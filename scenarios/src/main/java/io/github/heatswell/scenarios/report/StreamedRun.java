@@ -12,6 +12,7 @@ import io.github.heatswell.narrative.Observer;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.simulation.Workers;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.List;
@@ -29,6 +30,7 @@ public final class StreamedRun {
     private final Scenario scenario;
     private final UnitSystem units;
     private final Advice advice;
+    private Workers.Progress progress = (done, total) -> {};
     private RunFindings findings;
     private DailyFigures days;
 
@@ -42,6 +44,17 @@ public final class StreamedRun {
         this.scenario = Objects.requireNonNull(scenario, "scenario");
         this.units = Objects.requireNonNull(units, "units");
         this.advice = Advice.before(scenario, CommandResult.onPage(units));
+    }
+
+    /**
+     * Tells how far the run is while it is simulated.
+     *
+     * @param listener hears it, see {@link io.github.heatswell.simulation.Simulation#telling}
+     * @return this
+     */
+    public StreamedRun telling(Workers.Progress listener) {
+        progress = Objects.requireNonNull(listener, "listener");
+        return this;
     }
 
     /**
@@ -102,7 +115,7 @@ public final class StreamedRun {
         Observer observer = new Observer(scenario.system());
         DailyCollector collector = DailyFigures.collector(scenario.system());
         try (TraceWriter rows = TraceTable.writer(scenario.system(), units, out)) {
-            RunSummary summary = scenario.simulation().stream((time, values, regime) -> {
+            RunSummary summary = scenario.simulation().telling(progress).stream((time, values, regime) -> {
                 rows.sample(time, values, regime);
                 collector.sample(time, values, regime);
                 observer.sample(time, values, regime);

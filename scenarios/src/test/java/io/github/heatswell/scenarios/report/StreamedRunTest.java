@@ -43,6 +43,18 @@ class StreamedRunTest {
     }
 
     @Test
+    void itTellsHowFarItIsWhileTheTraceIsWritten() throws IOException {
+        int[] told = {0, 0};
+        StreamedRun run =
+                new StreamedRun(scenario, UnitSystem.SI).telling((done, total) -> told[done == 1 ? 0 : 1] = total);
+        ResultFile trace = run.files().get(0);
+        assertArrayEquals(new int[] {0, 0}, told);
+        bytes(trace);
+        assertEquals(scenario.duration().toHours(), told[0]);
+        assertEquals(told[0], told[1]);
+    }
+
+    @Test
     void theTraceComesFirst() {
         ResultFile events = new StreamedRun(scenario, UnitSystem.SI).files().get(1);
         assertThrows(IllegalStateException.class, () -> bytes(events));
