@@ -73,7 +73,7 @@ enum OwnersQuestion {
         }
     },
     /** A new vessel is to keep it dry. */
-    NEW_VESSEL("Does the relief valve stay shut with the new vessel?") {
+    NEW_VESSEL("Does the relief valve stay shut after the change?") {
         @Override
         String answer(ReliefWords.Cause cause, HotWaterSystem house) {
             return cause == ReliefWords.Cause.NONE
@@ -131,7 +131,7 @@ enum OwnersQuestion {
     private static String supposed(String said) {
         return said.equals(DRY)
                 ? "Not with the assumed values: the valve stays shut."
-                : said.replace("as described", "with the values assumed");
+                : said.replace("as described", "with the assumed values");
     }
 
     /** Why the growth of the water opens a relief valve. */

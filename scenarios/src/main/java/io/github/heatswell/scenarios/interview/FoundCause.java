@@ -48,48 +48,48 @@ record FoundCause(Optional<Cause> cause, boolean shut) {
         }
         return remedy
                 + (closed
-                        ? " No vessel fixes that. But this house is closed, so its heated water needs room all the same: the next"
-                                + " step says how much."
+                        ? " No vessel fixes that. But water cannot flow back to the mains here, so the heated water needs room all"
+                                + " the same: the next step says how much."
                         : " This house is open to the mains, so it needs no vessel. Once that is fixed, the job is done.");
     }
 
     private String remedy() {
         if (cause.isEmpty()) {
             return shut
-                    ? "The readings leave the cause open, but in none that is left has the heated water anywhere to go. The next"
-                            + " step says which vessel it needs."
-                    : "The readings leave the cause open. The guide goes on with the house as described; a vessel helps only if it is"
-                            + " expansion.";
+                    ? "The readings leave the cause open. But whichever it is, the heated water has nowhere to go. The next step"
+                            + " says which vessel the house needs."
+                    : "The readings leave the cause open. The guide goes by the description of the house; a vessel helps only if"
+                            + " the cause is expansion.";
         }
         return switch (cause.get()) {
             case AS_DESCRIBED ->
-                "The readings agree with the house as described. The next step says which vessel it needs.";
+                "The readings agree with the description of the house. The next step says which vessel it needs.";
             case PRECHARGE_LOW, PRECHARGE_HIGH ->
-                "Correct the charge of the vessel before you buy anything. The next step says what it should be, and whether the vessel"
-                        + " is then large enough.";
+                "Correct the charge of the vessel before you buy anything. The next step says what the charge should be, and"
+                        + " whether the vessel is then large enough.";
             case VESSEL_SMALL -> "The vessel takes too little water. The next step says how large it must be.";
-            case VESSEL_WATERLOGGED -> "A vessel full of water has to be replaced. The next step says by which size.";
+            case VESSEL_WATERLOGGED -> "A vessel full of water has to be replaced. The next step says what size to get.";
             case VESSEL_ISOLATED ->
                 "Have the vessel's valve opened first, with the heater off and cool. Then take readings again: the vessel may be"
                         + " all that was missing.";
             case SUPPLY_PRESSURE ->
-                "The supply comes first: no vessel is sized right for a pressure that is not there. Read a gauge cold, with no"
-                        + " water running. If it shows more than the limit of the place, a reducing valve comes before any vessel."
-                        + " Write what the gauge shows into the file, as supply.pressure, or what the reducing valve is set to.";
+                "The supply comes first: a vessel sized for the wrong pressure is the wrong vessel. Read a gauge cold, with no"
+                        + " water running. If it shows more than the local limit, a reducing valve comes before any vessel. Then"
+                                + " correct the file: supply.pressure, or the setting of the reducing valve.";
             case REDUCING_VALVE_CREEPS -> "Have the reducing valve cleaned or replaced: it does not close tight.";
             case CHECK_VALVE_PASSES ->
-                "The check valve leaks water back to the mains. Once it is tight again, the house is closed and the pressure rises"
-                        + " higher. The next step says which vessel it then needs.";
+                "The check valve leaks water back to the mains. Once it closes tight again, the pressure will rise higher. The next"
+                        + " step says which vessel the house then needs.";
             case RELIEF_OPENS_LOW, RELIEF_SEAT_WEEPS, RELIEF_STUCK_OPEN ->
-                "The relief valve is worn. Have it replaced by one set no higher than the plate of the tank allows, with at least"
-                        + " the heater's input as its capacity. Never plug or cap it.";
+                "The relief valve is worn. Have it replaced with one set no higher than the tank's plate allows, with a capacity of"
+                        + " at least the heater's input. Never plug or cap it.";
             case RELIEF_OPENS_HIGH ->
                 "The relief valve opens too late. Turn the heater off and have the valve replaced before anything else.";
             case WATER_TOO_HOT -> "The water gets too hot. Turn the heater off and have its thermostat repaired first.";
             case MIXING_VALVE_PASSES ->
                 "The taps get too hot: have the mixing valve repaired first. Until then the water scalds.";
             case TRAPPED_AIR ->
-                "Bleed the air from the piping: run the taps until none comes. It cushions the pressure only until it dissolves.";
+                "Bleed the air from the piping: run the taps until no more comes. Air cushions the pressure only until it dissolves.";
             case GAUGE_STUCK ->
                 "The gauge does not move. Open its cock, or screw another gauge onto a hose tap, and take the readings again.";
             case LEAK -> "Find the tap or joint that loses water and have it repaired.";
@@ -128,10 +128,10 @@ record FoundCause(Optional<Cause> cause, boolean shut) {
     Optional<String> left() {
         if (cause.isEmpty()) {
             return Optional.of(
-                    "The readings left the cause open: if the relief valve still drips with the vessel, take readings again.");
+                    "The readings left the cause open. If the relief valve still drips with the vessel, take readings again.");
         }
         return isMended()
-                ? cause.map(one -> "And what the readings found: " + one.words() + ". " + remedy())
+                ? cause.map(one -> "Also fix what the readings found: " + one.words() + ". " + remedy())
                 : Optional.empty();
     }
 }

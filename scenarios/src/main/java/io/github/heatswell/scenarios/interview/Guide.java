@@ -48,10 +48,9 @@ public final class Guide {
                     "Have you written down what a pressure gauge showed? Name the file, or type paper to type the readings in here, or no.")
             .find(
                     "the check sheet in report.html says when to read, and what the gauge should show.",
-                    "A handwritten list will do, a time and a pressure on each line, such as 6:45 am 61 psi"
-                            + " showered; so will the log of a gauge as"
-                            + " CSV. Without readings the guide goes on with the house as described.")
-            .ifUnknown(Unknown.leftOut("the house is assumed to be as described"))
+                    "A handwritten list will do, with a time and a pressure on each line, such as 6:45 am 61 psi showered. So will"
+                            + " a gauge log in CSV. Without readings, the guide goes by the description of the house.")
+            .ifUnknown(Unknown.leftOut("the guide goes by the description of the house"))
             .build();
 
     /** Under which the guide remembers that a larger vessel is recommended than was bought. */
@@ -64,7 +63,7 @@ public final class Guide {
                     "unit", "Unit of the gauge", AnswerKind.Word.of("psi", "bar", "kPa"))
             .asks("The pressures have no unit. Which unit does the gauge show?")
             .find("its dial.", "A dial with two scales has two units: the one whose numbers you wrote down.")
-            .ifUnknown(Unknown.leftOut("that of the house is assumed"))
+            .ifUnknown(Unknown.leftOut("the unit of the house's file is assumed"))
             .build();
 
     private static final Question RATING = Question.about(
@@ -74,7 +73,7 @@ public final class Guide {
             .asks("What working pressure is that vessel rated for?")
             .find(
                     "its plate, as the maximum working pressure.",
-                    "It must be at least what the relief valve is set to. Where the plate does not say, ask whoever sells it.")
+                    "It must be at least the set pressure of the relief valve. If the plate does not say, ask the seller.")
             .ifUnknown(Unknown.leftOut("read its plate before it is fitted"))
             .build();
 
@@ -97,16 +96,16 @@ public final class Guide {
     private static final Pattern PRESSURE_UNIT = Pattern.compile("(?i)psi|bar|pa\\b|kg|atm|wc");
 
     /** What is asked of the house with its new vessel. */
-    private static final String STAYS_SHUT = "Does the relief valve stay shut with the new vessel?";
+    private static final String STAYS_SHUT = "Does the relief valve stay shut after the change?";
 
     /** The steps in their order. */
     private enum Step {
-        DRIP("The drip: does the house as described drip, and how much?"),
+        DRIP("The drip: does the house, as described, drip, and how much?"),
         CAUSE("The cause: what do gauge readings say?"),
-        SIZE("The size: which vessel, charged to what?"),
-        BUY("The vessel: which one was bought? Type dk if none is yet."),
+        SIZE("The size: which vessel, and what charge?"),
+        BUY("The vessel: which one did you buy? Type dk if you have none yet."),
         CHARGE("The charge: what is it pumped up to?"),
-        VERIFY("The check: what should the gauge read with it?"),
+        VERIFY("The check: what should the gauge read now?"),
         KEEP("The years: when should the charge be checked?");
 
         private final String title;
@@ -255,7 +254,7 @@ public final class Guide {
             Way way = take(at);
             if (way == Way.ON && status != 0) {
                 dialogue.blankLine();
-                dialogue.say("Fix this first; the guide then goes on with this step.");
+                dialogue.say("Fix this first. The guide then picks up at this step.");
                 way = Way.LEFT;
             }
             if (way == Way.BACK) {
@@ -279,7 +278,7 @@ public final class Guide {
             if (way != Way.ON) {
                 dialogue.blankLine();
                 dialogue.say("Left at step " + (at.ordinal() + 1) + " of " + steps.length
-                        + ". Everything is kept: start the guide again to go on from there.");
+                        + ". Everything is saved: start the guide again to go on from there.");
                 return new Ending(way == Way.LEFT ? Outcome.Ending.LEFT : Outcome.Ending.ENDED, status, List.of());
             }
         }
@@ -299,13 +298,13 @@ public final class Guide {
                 .map(interviewer.units()::spelled)
                 .toList();
         dialogue.blankLine();
-        dialogue.say(left.isEmpty() ? "That is the whole job." : "This is left: " + String.join(" ", left));
+        dialogue.say(left.isEmpty() ? "That is the whole job." : "Still to do: " + String.join(" ", left));
         found().flatMap(FoundCause::left).map(interviewer.units()::spelled).ifPresent(dialogue::say);
         if (!vessel.containsKey(NamedValue.VESSEL_VOLUME.field())) {
             return;
         }
         dialogue.say("The file " + house.getFileName() + " still describes the house as it was. Once the "
-                + interviewer.units().spelled("vessel") + " is fitted, write it there: "
+                + interviewer.units().spelled("vessel") + " is fitted, enter it there: "
                 + supply().entrySet().stream()
                         .map(entry -> entry.getKey() + " " + entry.getValue() + ", ")
                         .collect(Collectors.joining())
@@ -328,8 +327,8 @@ public final class Guide {
     private Way goOn() {
         dialogue.blankLine();
         dialogue.say(
-                "Press Enter to go on, or type quit, and the guide carries on here next time; back does the last step again, new"
-                        + " begins with step 1.");
+                "Press Enter to go on. Or type quit to stop here until next time, back to repeat the last step, or new to start"
+                        + " over at step 1.");
         for (int asked = 0; asked < Interviewer.PATIENCE; asked++) {
             Optional<String> line = dialogue.hear();
             if (line.isEmpty()) {
@@ -354,7 +353,7 @@ public final class Guide {
                         return Way.LEFT;
                     }
                     dialogue.say(
-                            "Nothing is asked here, so this was not kept. Press Enter to go on, or type quit, back or new.");
+                            "There is no question here, so that was ignored. Press Enter to go on, or type quit, back or new.");
                 }
             }
         }
@@ -414,7 +413,7 @@ public final class Guide {
         }
         if (status == 0 && command.equals("outlook")) {
             dialogue.blankLine();
-            say("The vessel you have is right, so nothing is to be bought: the guide goes on with the years.");
+            say("The vessel you have is right, so there is nothing to buy. The guide goes on to the years ahead.");
             at = Step.KEEP;
         }
         return Way.ON;
@@ -425,7 +424,7 @@ public final class Guide {
         run("run", "--set", "question=" + STAYS_SHUT, "--out", folder("-with-vessel"));
         if (status == 0 && fitting().isOne(values())) {
             dialogue.blankLine();
-            say("The papers for the work, with how the vessel you bought compares with the limit:");
+            say("The papers for the work, and how the vessel you bought compares with the limit:");
             dialogue.blankLine();
             List<String> words = new ArrayList<>(List.of("size", house.toString()));
             supply().forEach((field, value) -> words.addAll(List.of("--set", field + "=" + value)));
@@ -506,7 +505,7 @@ public final class Guide {
     private Outcome.Ending typeIn(Path list) throws OutputException {
         Outcome.Ending ending = new ReadingsTalk(dialogue, list).hold();
         if (ending == Outcome.Ending.OBSTRUCTED) {
-            dialogue.say(list + " holds something other than readings; rename it first.");
+            dialogue.say(list + " contains something other than readings; rename it first.");
         }
         return ending;
     }
@@ -599,8 +598,8 @@ public final class Guide {
                         + ". Is that done, and what does a gauge downstream of it read?")
                 .find(
                         "read the gauge while a little water runs.",
-                        "The size and the charge of the vessel depend on this supply. If you keep the valve as it is, type"
-                                + " what it is set to now.")
+                        "The size and charge of the vessel depend on this pressure. If you leave the valve as it is, type its"
+                                + " present setting.")
                 .ifUnknown(Unknown.leftOut("the guide waits until it is"))
                 .build();
         Way way = heard(question);
@@ -609,7 +608,7 @@ public final class Guide {
         }
         String value = interviewer.answers().to(question).map(Answer::value).orElse("");
         if (value.isEmpty() || value.equals(AnswerKind.Quantity.NONE)) {
-            say("Have that done first: the size and the charge of the vessel depend on it. The guide carries on here.");
+            say("Have that done first: the size and charge of the vessel depend on it. The guide will pick up here.");
             return Way.LEFT;
         }
         if (cure.get().supply().fitted()) {
@@ -649,7 +648,7 @@ public final class Guide {
             }
             before = vessel.get(question.id());
             dialogue.say(interviewer.units().spelled(wrong.get())
-                    + " Then type what the gauge shows; type the same again to go on with it.");
+                    + " Then type what the gauge shows. To go on with this charge, type it again.");
         }
         return Way.ENDED;
     }

@@ -143,15 +143,18 @@ final class Interviewer {
 
     private void explain(Question question) {
         dialogue.say(units().spelled(question.help()), INDENT, INDENT);
-        dialogue.say("If you don't know, type dk. " + inPlace(question), INDENT, INDENT);
+        dialogue.say(units().spelled(ifUnknown(question)), INDENT, INDENT);
     }
 
-    private String inPlace(Question question) {
+    private String ifUnknown(Question question) {
         Unknown unknown = question.unknown(answers);
         String value = unknown.in(units());
-        return value.isEmpty()
-                ? "The file then says: " + unknown.reason() + "."
-                : "The file then says: " + value + " (" + unknown.reason() + ").";
+        if (value.isEmpty()) {
+            return "If you don't know, type dk: " + unknown.instead() + ".";
+        }
+        return alone
+                ? "If you don't know, type dk and come back when you do."
+                : "If you don't know, type dk. The file then says: " + value + " (" + unknown.reason() + ").";
     }
 
     /** Takes an answer, or says why not. */

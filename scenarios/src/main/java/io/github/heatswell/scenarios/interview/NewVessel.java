@@ -96,8 +96,7 @@ final class NewVessel {
                             .filter(wanted -> wanted.volume() > volume(fitted.get()) * (1 + 1e-9))
                             .map(wanted -> "The sizing recommends " + shown.volume(wanted.volume()) + ": "
                                     + shown.volume(volume(fitted.get()))
-                                    + " leaves less room for what is not known exactly, and for the charge that is lost in a"
-                                    + " year.");
+                                    + " leaves less margin for uncertainty and for a year's loss of charge.");
         } catch (IOException | IllegalArgumentException | SimulationException unsized) {
             return Optional.empty();
         }
@@ -117,7 +116,7 @@ final class NewVessel {
                 .flatMap(scenario -> Findings.of(scenario.system()).stream()
                         .filter(finding -> finding.id().equals("vessel-rated-below-relief"))
                         .map(finding -> finding.sentence().text(shown)
-                                + " Get one rated for at least that before it is fitted.")
+                                + " Get one rated for at least that.")
                         .findFirst());
     }
 

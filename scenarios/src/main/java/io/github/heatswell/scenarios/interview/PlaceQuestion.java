@@ -26,12 +26,12 @@ final class PlaceQuestion {
 
     /** What is said of a state: its code is from memory, and not every state decides it for its cities. */
     static final String ASSUMED =
-            "Assumed, not read: a state, county or city may have adopted another code. Ask the local authority which one"
-                    + " holds: us-ipc or us-upc.";
+            "Assumed, not looked up: a state, county or city may have adopted another code. Ask the local authority which one"
+                    + " applies: us-ipc or us-upc.";
 
     /** The same beside the place in a file, which does not keep in which words it was answered. */
     static final String TAKEN =
-            "its code is assumed from the state or country named, not read: ask the local authority";
+            "its code is assumed from the state or country named, not looked up: ask the local authority";
 
     /** The codes of the United States, of which a state has either. */
     private static final Set<String> US = Set.of("us-ipc", "us-upc");
@@ -83,7 +83,7 @@ final class PlaceQuestion {
                         "a state or a country will do; us-ipc and us-upc are the US codes, en is Europe.",
                         "us-ipc is the International Plumbing or Residential Code, us-upc the Uniform Plumbing Code; a city or"
                                 + " state may have changed either. If you only know that it is the US, us-ipc will do for now: the"
-                                + " pressure limits asked here are the same in both. Units, limits and sizes on sale follow the"
+                                        + " pressure limits used here are the same in both. Units, limits and sizes on sale follow the"
                                 + " place.")
                 .ifUnknown(Unknown.taken(Place.NOT_KNOWN.key(), "the rules of several places are compared"))
                 .build();

@@ -164,6 +164,8 @@ final class Question {
      */
     record Unknown(Choice value, String reason) {
 
+        private static final String LEFT_OUT = "not known and left out; ";
+
         /** A range in which every value is equally likely. */
         static Unknown range(String si, String us) {
             return new Unknown(new Choice(si, us), "not known; typical range, common practice, no source");
@@ -176,7 +178,12 @@ final class Question {
 
         /** Nothing: the format has a typical value, or goes without. */
         static Unknown leftOut(String reason) {
-            return new Unknown(new Choice("", ""), "not known and left out; " + reason);
+            return new Unknown(new Choice("", ""), LEFT_OUT + reason);
+        }
+
+        /** What follows from leaving it out. */
+        String instead() {
+            return reason.startsWith(LEFT_OUT) ? reason.substring(LEFT_OUT.length()) : reason;
         }
 
         String in(UnitSystem units) {

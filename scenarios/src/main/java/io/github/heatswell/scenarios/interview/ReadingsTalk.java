@@ -23,7 +23,7 @@ public final class ReadingsTalk {
     private static final int FEWEST = 3;
 
     private static final String UNIT =
-            "No unit stands beside the pressures. In which does the gauge read: psi, bar or kPa?";
+            "The pressures have no unit. What does the gauge read in: psi, bar or kPa?";
 
     private final Dialogue dialogue;
     private final HouseFile file;
@@ -52,9 +52,9 @@ public final class ReadingsTalk {
             return Ending.OBSTRUCTED;
         }
         dialogue.say(
-                "Type your readings as they stand on your paper, one a line or all pasted at once: a time, the pressure, and what"
-                        + " you saw, such as 6:45 am 61 psi heater came on, or 18:45 4,2 bar tropft. Type done after the last, back to take"
-                        + " back a line, or ? to see how to take readings.");
+                "Type your readings as you wrote them down, one per line or all pasted at once: a time, the pressure, and what you"
+                        + " saw, such as 6:45 am 61 psi heater came on, or 18:45 4,2 bar tropft. Type done after the last line,"
+                                + " back to take a line back, or ? to see how to take readings.");
         if (typed.lines() > 0) {
             dialogue.say(file.path() + " holds readings: go on after " + typed.taken() + ".");
         }
@@ -69,7 +69,7 @@ public final class ReadingsTalk {
                     return Ending.ENDED;
                 }
                 dialogue.say("A diagnosis needs at least " + FEWEST + " readings; there are " + typed.readings()
-                        + ". Type more, or quit to go on another time.");
+                        + ". Type more, or quit to continue another time.");
             } else if (Interview.LEAVE.contains(word)) {
                 return Ending.LEFT;
             } else if (word.equals("?")) {

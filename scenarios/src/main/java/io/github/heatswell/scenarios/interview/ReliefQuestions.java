@@ -65,8 +65,8 @@ final class ReliefQuestions {
                 .asks("Is there an expansion vessel on the cold pipe of the water heater?")
                 .find(
                         "a small closed tank with an air valve like a car tyre's.",
-                        "Also called an expansion tank. It is usually the size of a football or a bucket and sits on"
-                                + " the cold pipe between the check valve and the water heater. The vessel of a"
+                        "It is usually about the size of a bucket and sits on the cold pipe between the check valve and the water"
+                                + " heater. The vessel of a"
                                 + " central-heating system is a different one and does not count.")
                 .ifUnknown(Unknown.taken("no", "assumed to be none"))
                 .build();
@@ -95,8 +95,8 @@ final class ReliefQuestions {
                         "a tyre gauge on its air valve, with the heater off and cool, the supply shut and a tap open.",
                         "Turn the heater off and let it cool. Shut the supply, open a hot tap until nothing runs,"
                                 + " and leave it open: only then is the water side empty. A tyre gauge on the air"
-                                + " valve now shows the precharge; under water pressure it would show the water's"
-                                + " pressure. If any of this is new to you, leave it to a licensed professional"
+                                + " valve now shows the precharge; with water in the vessel it would show the water's pressure. If"
+                                        + " any of this is new to you, leave it to a licensed professional"
                                 + " and answer dk.")
                 .onlyIf(answers -> answers.say(PRESENT, "yes"))
                 .offBy(Spread.bar(0.2, "a tyre gauge"))

@@ -85,10 +85,9 @@ final class SupplyQuestions {
                         "a gauge on a garden tap or drain tap upstream of any reducing valve, with the heater off.",
                         "Turn the heater off, run hot water until it comes cold, close all taps and wait 10 min;"
                                 + " otherwise a gauge behind a check valve also shows the pressure the heater"
-                                + " added. Screw a pressure gauge onto a garden tap"
-                                + " or a drain tap, open the tap, and make sure nobody draws water. Downstream of"
-                                + " a reducing valve it shows that valve's pressure, not the mains pressure; if"
-                                + " there is no tap upstream of it, answer dk.")
+                                + " added. Screw a pressure gauge onto a garden tap or a drain tap, open that, and make sure nobody"
+                                        + " draws water. Downstream of a reducing valve, it shows that valve's pressure, not the"
+                                                + " mains pressure. If there is no tap upstream of it, answer dk.")
                 .offBy(GAUGE)
                 .ifUnknown(SupplyQuestions::mains)
                 .build();
@@ -112,8 +111,8 @@ final class SupplyQuestions {
         long psi = Math.max(80, 5 * (long) Math.ceil((PressureUnit.PSI.fromSi(set) + 20) / 5));
         return new Unknown(
                 new Choice(bar + " bar to " + (bar + 3) + " bar", psi + " psi to " + (psi + 40) + " psi"),
-                "not known; assumed to be above the reducing valve's setting, so that the valve sets the pressure of the house at"
-                        + " rest: common practice, no source");
+                "not known; assumed to be above the reducing valve's setting, so that the valve decides the resting pressure of the"
+                        + " house: common practice, no source");
     }
 
     private static Question night() {
@@ -140,8 +139,7 @@ final class SupplyQuestions {
                 .find(
                         "a gauge on the valve or on a tap downstream of it, while a little water runs.",
                         "Read the gauge on the valve, or one on a tap downstream of it, while a little water runs"
-                                + " and the heater is off. Without a gauge, take the scale or the label of the"
-                                + " valve.")
+                                + " and the heater is off. Without a gauge, go by the valve's scale or label.")
                 .onlyIf(answers -> answers.say(ARRANGEMENT, "reducing-valve"))
                 .offBy(GAUGE)
                 .ifUnknown(Unknown.range("2.5 bar to 4 bar", "40 psi to 60 psi"))
@@ -151,17 +149,17 @@ final class SupplyQuestions {
     private static Question bypass() {
         return Question.about(
                         BYPASS,
-                        "Bypass of the reducing valve opens",
+                        "Reducing valve's bypass opens",
                         AnswerKind.Quantity.of(Kind.PRESSURE, new Choice("0.2 bar", "3 psi"))
                                 .orNone("if it has no bypass"))
-                .asks("How far above the mains does the bypass of the reducing valve open?")
+                .asks("How far above mains pressure does the reducing valve's bypass open?")
                 .find(
                         "the valve's marking or its manufacturer's data sheet. Many valves have no bypass.",
-                        "A bypass lets heated water expand back into the mains once house pressure is a little above the"
-                                + " mains. Whether there is one can decide if the relief valve opens at all. It cannot be"
-                                + " seen from outside: look up the model. Without that, answer dk.")
+                        "A bypass lets heated water expand back into the mains once house pressure is a little above mains"
+                                + " pressure. It can decide whether the relief valve opens at all. You cannot see it from outside:"
+                                        + " look up the model. If you can't, answer dk.")
                 .onlyIf(answers -> answers.say(ARRANGEMENT, "reducing-valve"))
-                .ifUnknown(Unknown.leftOut("assumed to have none"))
+                .ifUnknown(Unknown.leftOut("none is assumed"))
                 .build();
     }
 

@@ -82,9 +82,9 @@ final class TankQuestions {
                 .asks("What heats the water?")
                 .find(
                         "a burner under the tank means gas; an element in the water means electric.",
-                        "For a tank heated by a boiler through a coil, choose electric, since no flue passes through"
-                                + " it, and give the coil's power as the input. A flue loses heat between burns too:"
-                                + " a gas tank is assumed to lose three times as much as an electric one.")
+                        "For a tank heated by a boiler through a coil, choose electric, since no flue passes through it, and give"
+                                + " the coil's power as the input. A flue also loses heat between burns: a gas tank is assumed to"
+                                        + " lose three times as much as an electric one.")
                 .ifUnknown(Unknown.taken("electric", "assumed to be electric"))
                 .build();
     }
@@ -98,8 +98,7 @@ final class TankQuestions {
                 .asks("What is the heat input?")
                 .find(
                         "the heater's rating plate, in kW, W or Btu/h.",
-                        "For gas, take the input, not the output. With two elements of which only one heats at a"
-                                + " time, take the larger.")
+                        "For gas, take the input, not the output. If two elements take turns, give the larger.")
                 .offBy(Spread.share(0.05, "burners and elements deviate from their ratings"))
                 .ifUnknown(answers -> answers.say(ENERGY, "gas")
                         ? Unknown.range("7 kW to 14 kW", "30000 Btu/h to 50000 Btu/h")
@@ -110,7 +109,7 @@ final class TankQuestions {
     private static Question setPoint() {
         return Question.about(
                         SET_POINT,
-                        "Water is heated to",
+                        "Hot-water temperature",
                         AnswerKind.Quantity.of(Kind.TEMPERATURE, new Choice("60 degC", "125 degF")))
                 .asks("How hot does the heater make the water?")
                 .find(
@@ -120,7 +119,7 @@ final class TankQuestions {
                                 + " the thermometer in it, and keep hands and children away. Use a tap without a"
                                 + " mixing valve, just after the heater has switched off. The thermostat knob is"
                                 + " only a rough guide. After many short draws, the water at the top may be hotter than the"
-                                + " thermostat is set (stacking): read again after a long one.")
+                                        + " thermostat setting (stacking): read again after a long draw.")
                 .offBy(Spread.kelvin(3, "a thermometer at the nearest tap"))
                 .ifUnknown(Unknown.range("50 degC to 65 degC", "120 degF to 150 degF"))
                 .build();

@@ -32,7 +32,7 @@ final class UseQuestions {
         words.addAll(DrawProfile.published().keySet());
         return Question.about(
                         DRAWS,
-                        "Hot water is used",
+                        "Hot-water use",
                         new People(AnswerKind.Word.of(words).also(AnswerKind.Quantity.NONE, "no", "nothing", "nobody")))
                 .asks("How many people use hot water in the house?")
                 .find(
@@ -42,7 +42,7 @@ final class UseQuestions {
                                 + " with showers, eu-l a family with showers, eu-xl a family with baths; there are"
                                 + " larger ones. US profiles: us-very-small, us-low, us-medium and us-high are"
                                 + " about 10, 38, 55 and 84 gallons a day. With none, the tank is heated once from"
-                                + " cold, which gives the largest expansion at one time.")
+                                + " cold, which gives the largest expansion in one go.")
                 .ifUnknown(Unknown.leftOut("the tank is heated once from cold, and no water is drawn"))
                 .build();
     }
@@ -87,7 +87,7 @@ final class UseQuestions {
     private static Question drip() {
         return Question.about(
                         DRIP,
-                        "It drips",
+                        "Drips",
                         AnswerKind.Word.of("no", "heating", "night", "always")
                                 .also("no", "never", "none")
                                 .also(
@@ -112,7 +112,7 @@ final class UseQuestions {
                         "Put dry paper under the outlet while the heater is on, and fresh paper overnight. Do not"
                                 + " touch the discharge: it can scald. The answer does not change the simulation;"
                                 + " it becomes the question that the report answers.")
-                .ifUnknown(Unknown.leftOut("nobody has checked yet"))
+                .ifUnknown(Unknown.leftOut("the question stays open"))
                 .build();
     }
 
@@ -127,7 +127,7 @@ final class UseQuestions {
                         "the heater's papers; a red reset button often shows that there is one.",
                         "A cut-out, also called high limit, backs up the thermostat: it stays off until"
                                 + " somebody resets it. Do not open the heater to look for it.")
-                .ifUnknown(Unknown.leftOut("assumed to have none"))
+                .ifUnknown(Unknown.leftOut("none is assumed"))
                 .build();
     }
 
@@ -140,9 +140,9 @@ final class UseQuestions {
                 .asks("What temperature is the mixing valve at the heater's hot outlet set to?")
                 .find(
                         "a valve with three pipes at the heater's hot outlet; a thermometer at the nearest hot tap.",
-                        "A mixing valve adds cold water to what leaves the tank, so that the taps do not scald while the"
-                                + " tank is kept hot enough. Careful: without one the tap is as hot as the tank.")
-                .ifUnknown(Unknown.leftOut("assumed to have none"))
+                        "A mixing valve adds cold water to what leaves the tank, so that the taps do not scald while the tank stays"
+                                + " hot enough. Careful: without one, the tap runs as hot as the tank.")
+                .ifUnknown(Unknown.leftOut("none is assumed"))
                 .build();
     }
 }

@@ -106,7 +106,7 @@ final class LogColumns {
             String name = names.get(time + 1);
             all.removeIf(one ->
                     one.contains(name.isEmpty() ? "column " + (time + 2) + " has no name" : Printable.quote(name)));
-            all.add("am or pm was taken from the column behind the time");
+            all.add("am or pm was taken from the column after the time");
         }
         all.addAll(remarks);
         if (errors > 0) {
@@ -268,7 +268,7 @@ final class LogColumns {
         if (LogHeading.isPressure(unit.toLowerCase(Locale.ROOT)) && !header.isInUnit(unit)) {
             throw new CellException(
                     place,
-                    "pressure: " + Printable.quote(unit) + " is not the unit of the rows above; write all in one unit");
+                    "pressure: " + Printable.quote(unit) + " is not the unit of the rows above; use one unit throughout");
         }
     }
 

@@ -109,7 +109,7 @@ final class LogHeader {
                         ? " (hours and minutes from the beginning)"
                         : timeUnit == null ? "" : " (" + timeUnit.symbol() + ")");
         return Optional.of(Stream.of(
-                        Optional.of("The columns were understood like this: " + clock),
+                        Optional.of("The columns were read like this: " + clock),
                         Optional.of("pressure in " + name(pressure) + " (" + spelt(pressureUnit) + ", "
                                 + (absolute ? "absolute" : "as a gauge shows it") + ")"),
                         Optional.of(temperature)

@@ -95,7 +95,7 @@ final class LogNotes {
                 .flatMap(one -> one)
                 .filter(one -> !one.isEmpty())
                 .collect(Collectors.joining(", "));
-        return all.isEmpty() ? "a note that changes nothing in the answer" : all;
+        return all.isEmpty() ? "a note that does not affect the answer" : all;
     }
 
     /** A note without a time: of some time between the last reading and the next. */
@@ -179,12 +179,12 @@ final class LogNotes {
                 SpotReading before = spots.all().get(one.check());
                 if (tap && one.value() < HOT && note.time - first < log.time(highest)) {
                     doubts.add(
-                            note.label() + " counts only once the tank has heated up: read the tap again after that.");
+                            note.label() + " counts only once the tank has heated up: read the tap again then.");
                 } else if (one.check() == SiteCheck.TYRE_GAUGE && isOfWater(one.value(), log, note.time - first)) {
                     doubts.add(note.label()
-                            + " is what the water's own gauge reads: with water under pressure in the vessel, a tyre"
-                            + " gauge shows that pressure and no precharge. It was not used; read again with the water side"
-                            + " relieved and empty.");
+                            + " is what the water's own gauge reads: with water under pressure in the vessel, a tyre gauge shows"
+                                    + " that pressure, not the precharge. It was not used; read again with the water side relieved"
+                                            + " and empty.");
                 } else if (!tap || before == null || before.value() < one.value()) {
                     spots = spots.with(one.check(), one.value());
                 }
@@ -278,12 +278,12 @@ final class LogNotes {
                                         .toList(),
                                 0),
                         said(
-                                "Your notes of heater, relief pipe, vessel and tap, compared with every cause: ",
+                                "Your notes on heater, relief pipe, vessel and tap, checked against every cause: ",
                                 taken(),
                                 0),
                         said(
                                 "Your " + (notes.isEmpty() ? "" : "other ")
-                                        + "notes, which change nothing in the answer: ",
+                                        + "notes, which do not affect the answer: ",
                                 others,
                                 more))
                 .filter(one -> !one.isEmpty());

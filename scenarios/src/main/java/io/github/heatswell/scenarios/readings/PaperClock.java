@@ -97,7 +97,7 @@ final class PaperClock {
                 && parts.group("word") == null
                 && seconds < (NOON + 1) * HOUR;
         if (open && Double.isNaN(last)) {
-            throw new IllegalArgumentException("write am or pm behind the first time, as behind others");
+            throw new IllegalArgumentException("write am or pm after the first time, as after others");
         }
         if (open) {
             inferred = true;

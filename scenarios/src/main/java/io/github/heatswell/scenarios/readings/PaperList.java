@@ -115,6 +115,13 @@ final class PaperList {
         return parts.matches() && PRESSURE.matcher(parts.group("rest")).matches();
     }
 
+    /** Whether a line begins with a number that is no time with something after it, so that no list can hold it. */
+    static boolean isNoTime(String text) {
+        return !text.isEmpty()
+                && Character.isDigit(text.charAt(0))
+                && !LINE.matcher(SWAPPED.matcher(text).replaceFirst("$2 $1 ")).matches();
+    }
+
     private static int cells(String text) {
         return text.split("[,;\t]").length;
     }
@@ -180,7 +187,7 @@ final class PaperList {
         String time = time(parts);
         sinceBeginning |= parts.group("minutes") != null;
         if (sinceBeginning && parts.group("minutes") == null) {
-            throw refused("some lines have minutes and this one a time of day; write the same in all");
+            throw refused("some lines have minutes, and this one has a time of day; use one of them throughout");
         }
         String rest = parts.group("rest").strip();
         Matcher pressure = PRESSURE.matcher(rest);
@@ -202,7 +209,7 @@ final class PaperList {
     private void withoutTime(String text) {
         if (Character.isDigit(text.charAt(0))) {
             throw refused(Printable.quote(text)
-                    + " does not begin with a time of day; write each reading on a line of its own,"
+                    + " is not a time of day with a pressure after it; write each reading on a line of its own,"
                     + " such as '6:45 am 78 psi'");
         }
         if (firstReading == 0 && !LogNotes.saySomething(text)) {
@@ -238,8 +245,8 @@ final class PaperList {
         } else if (word.matches() && isTemperature(word.group("unit"))
                 || attached && !behind.matches("[,;:.\u2013-](?:\\s.*|\\D.*)?")) {
             throw refused(
-                    Printable.quote(number + behind) + " is not a pressure; write the pressure right behind the time,"
-                            + " with its unit if it has one, and any note behind it");
+                    Printable.quote(number + behind) + " is not a pressure; write the pressure right after the time, with its unit"
+                            + " if it has one, and any note after that");
         }
         firstReading = firstReading == 0 ? line : firstReading;
         rough.add(about);
@@ -258,7 +265,7 @@ final class PaperList {
     private void unit(String found) {
         String lower = found.toLowerCase(Locale.ROOT);
         if (!unit.isEmpty() && !sameUnit(unit, lower)) {
-            throw refused("pressures are in " + unit + " before and in " + lower + " here; write all in one unit");
+            throw refused("pressures are in " + unit + " before and in " + lower + " here; use one unit throughout");
         }
         unit = lower;
     }
@@ -285,8 +292,8 @@ final class PaperList {
                 .toList();
         String advice = fitting.size() == 1
                 ? "; a highest reading of " + plain(highest) + " only makes sense in " + fitting.get(0)
-                        + ": if the gauge shows " + fitting.get(0) + ", write it behind the first pressure"
-                : "; look at the gauge and write it, psi, bar or kPa, behind the first pressure";
+                        + ": if the gauge shows " + fitting.get(0) + ", write it after the first pressure"
+                : "; look at the gauge and write it, psi, bar or kPa, after the first pressure";
         return "the pressures have no unit" + advice;
     }
 

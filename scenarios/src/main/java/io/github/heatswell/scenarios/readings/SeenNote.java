@@ -26,7 +26,7 @@ record SeenNote(Seen seen, double volume) {
         WENT_OFF("the heater went off"),
         ON("the heater is on"),
         OFF("the heater is off"),
-        CAUGHT("water caught since the log began or the note of it before");
+        CAUGHT("water caught since the log began, or since the last such note");
 
         private final String words;
 

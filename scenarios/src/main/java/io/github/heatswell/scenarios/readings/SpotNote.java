@@ -108,7 +108,7 @@ record SpotNote(SiteCheck check, double value, String words) {
         return TYRE_GAUGE.matcher(part).find()
                 ? amount(part, Kind.PRESSURE).stream()
                         .mapToObj(pascal -> new SpotNote(
-                                SiteCheck.TYRE_GAUGE, pascal, "the vessel's gas, taken with its water side empty"))
+                                SiteCheck.TYRE_GAUGE, pascal, "the vessel's precharge, if read with its water side empty"))
                         .findFirst()
                 : Optional.empty();
     }
@@ -140,7 +140,7 @@ record SpotNote(SiteCheck check, double value, String words) {
             return Optional.of(new SpotNote(
                     SiteCheck.VESSEL_FULL,
                     Integer.parseInt(percent.group(1)) / 100.0,
-                    "so much of the vessel taken as water"));
+                    "that much of the vessel is taken to be water"));
         }
         boolean light = LIGHT.matcher(part).find();
         if (heavy == light) {
@@ -148,8 +148,8 @@ record SpotNote(SiteCheck check, double value, String words) {
         }
         return Optional.of(
                 heavy != SeenNote.isDenied(part)
-                        ? new SpotNote(SiteCheck.VESSEL_FULL, HEAVILY, "nearly all of the vessel taken as water")
-                        : new SpotNote(SiteCheck.VESSEL_FULL, LIGHTLY, "nearly all of the vessel taken as gas"));
+                        ? new SpotNote(SiteCheck.VESSEL_FULL, HEAVILY, "the vessel is taken to be nearly full of water")
+                        : new SpotNote(SiteCheck.VESSEL_FULL, LIGHTLY, "the vessel is taken to hold almost no water"));
     }
 
     /** The first amount of a kind in a text (SI; pressures gauge). */

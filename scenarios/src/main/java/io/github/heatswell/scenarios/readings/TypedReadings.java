@@ -67,6 +67,9 @@ public final class TypedReadings {
     public TypedReadings with(String line) {
         TypedReadings more = new TypedReadings(
                 Stream.concat(lines.stream(), Stream.of(line.strip())).toList(), unit);
+        if (PaperList.isNoTime(line.strip())) {
+            PaperList.read(more.lines, unit); // refuses it, also before the first reading
+        }
         more.table();
         return more;
     }

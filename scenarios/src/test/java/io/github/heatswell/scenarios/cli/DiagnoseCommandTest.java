@@ -292,7 +292,7 @@ class DiagnoseCommandTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
             diagnose orchard-lodge                            | heatswell: there are no readings; name their file with --readings, or say what was seen of vessel or tap with --seen
-            diagnose orchard-lodge --seen dripping            | heatswell: --seen: 'dripping' is not understood; write what was seen of vessel or tap, such as 'vessel heavy', 'water at the gas valve', 'tyre gauge 40 psi' or 'hot tap 130 F', and anything else with its time into the list of readings
+            diagnose orchard-lodge --seen dripping            | heatswell: --seen: 'dripping' is not understood; write what was seen of vessel or tap, such as 'vessel heavy', 'water at the gas valve', 'tyre gauge 40 psi' or 'hot tap 130 F', and put anything else with its time into the list of readings
             diagnose orchard-lodge -r nowhere.csv             | nowhere.csv: there is no such file
             diagnose orchard-lodge quarry-row -r nowhere.csv  | heatswell: diagnose takes one scenario, not 2
             """)
@@ -319,7 +319,7 @@ class DiagnoseCommandTest {
         String text = outcome.out().replaceAll("\\s+", " ");
         assertTrue(text.contains("the vessel is full of water"), outcome.out());
         assertTrue(
-                text.contains("You say 'vessel heavy', taken as this: nearly all of the vessel taken as water."), text);
+                text.contains("You say 'vessel heavy', taken as this: the vessel is taken to be nearly full of water."), text);
         String json = Files.readString(out.resolve("diagnosis.json"));
         assertTrue(json.contains("\"check\" : \"gas_valve\""), json);
         assertTrue(json.matches("(?s).*\"doubts\" ?: \\[ ?\\].*"), json);

@@ -41,7 +41,7 @@ class ReadingsTalkTest {
                 "10:05 pm 62 after dishwasher|10:10 73|psi|10:15 98|10:20 127|10:25 149 drip|10:30 148 drip|10:40 147|10:55"
                         + " 146|11:20 133|6:40 am 61 nobody used water 1-5 am|done|");
         assertEquals(Ending.FINISHED, ending, said);
-        assertTrue(said.contains("In which does the gauge read"), said);
+        assertTrue(said.contains("What does the gauge read in"), said);
         assertTrue(said.contains("-> 22:05, 62 psi; 'after dishwasher': water was drawn since the line before"), said);
         assertTrue(said.contains("-> 22:25, 149 psi; 'drip': the relief pipe drips"), said);
         assertTrue(said.contains("-> 06:40, 61 psi; 'nobody used water 1-5 am': no water was drawn"), said);
@@ -82,6 +82,14 @@ class ReadingsTalkTest {
         assertFalse(said("6:45 am 61 psi|done|").contains("Type your readings"));
         assertEquals(Ending.OBSTRUCTED, ending);
         assertEquals("Dear diary\n", Files.readString(file()));
+    }
+
+    /** Regression: a time without a pressure, typed first, was taken as a heading, and every line after it was refused. */
+    @Test
+    void aTimeWithoutAPressureIsRefusedAlsoAtFirst() throws OutputException {
+        String said = said("cellar gauge|6:45 am|6:45 am 61 psi|7:00 am 70|7:15 am 80|done|");
+        assertTrue(said.contains("Not kept: '6:45 am' is not a time of day with a pressure after it"), said);
+        assertEquals(Ending.FINISHED, ending, said);
     }
 
     /** A later am or pm makes an earlier line unclear, which is said of that line. */

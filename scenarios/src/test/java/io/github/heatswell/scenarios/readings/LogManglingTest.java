@@ -315,7 +315,7 @@ class LogManglingTest {
                 read("time," + name + ",pressure_bar\n12:58:00,PM,4.2\n12:59:00,PM,4.3\n1:00:00,PM,4.4\n");
         assertEquals(120, read.log().end(), "two minutes");
         assertEquals(46_680, read.log().timeOfDay().orElseThrow(), "two to one in the afternoon");
-        assertEquals(List.of("am or pm was taken from the column behind the time"), read.remarks());
+        assertEquals(List.of("am or pm was taken from the column after the time"), read.remarks());
     }
 
     @Test

@@ -46,7 +46,7 @@ class PaperListTest {
             Sat 6:30 am 50 psi|6:40 am about 55|Saturday 6:50 am 58 psi!!as a gauge shows it
             Fri 11:50 pm 50 psi|midnight 52|Sat 12:10 am 58 psi!!as a gauge shows it
             11:50 am 50 psi|Noon 52 psi|12:10 pm 58 psi!!as a gauge shows it
-            6:30 am 50 psi|6:40 am 55 psi or so, drip|6:50 am 58 psi!!may be off by 0.3 bar (4 psi) more than the rest. Your notes of heater, relief pipe, vessel and tap, compared with every cause: 06:40 'drip' (the
+            6:30 am 50 psi|6:40 am 55 psi or so, drip|6:50 am 58 psi!!may be off by 0.3 bar (4 psi) more than the rest. Your notes on heater, relief pipe, vessel and tap, checked against every cause: 06:40 'drip' (the
             6:30 am 50|6:40 am ~55|6:50 am 58ish!psi!may be off by 0.3 bar (4 psi) more
             6h45 3,5 bar Brenner an|6h55 3,6|7h05 4,0!!06:45 'Brenner an' (the heater is on)
             6.45 Uhr 3,5 bar|6.55 Uhr 3,6|7.05 Uhr 4,0!!Each line was read
@@ -180,7 +180,7 @@ class PaperListTest {
         assertTrue(file.doubts().get(0).startsWith("06:40 'tyre gauge 50 psi' is what the water's own gauge reads"));
         assertTrue(file.doubts().get(1).startsWith("06:45 'hot tap 90 F' counts only once the tank has heated up"));
         String understood = file.understood().orElseThrow();
-        assertTrue(understood.contains("'vessel heavy' (nearly all of the vessel taken as water)"), understood);
+        assertTrue(understood.contains("'vessel heavy' (the vessel is taken to be nearly full of water)"), understood);
     }
 
     /** The hours that a note names, or the time since the reading before; of a night that is still to come, that one. */
@@ -212,7 +212,8 @@ class PaperListTest {
                 read("6:40 am 50 psi|6:45 am 60 heater on|6:50 shower|6:55 am 50|7 am 58 before bath|7:05 40", null);
         assertEquals(
                 "Your notes of water use, taken as water drawn between two readings: 06:50 'shower'; 07:00"
-                        + " 'before bath'. Your notes of heater, relief pipe, vessel and tap, compared with every cause: 06:45 'heater on' (the"
+                        + " 'before bath'. Your notes on heater, relief pipe, vessel and tap, checked against every cause: 06:45"
+                                + " 'heater on' (the"
                         + " heater is on).",
                 file.understood().orElseThrow().replaceFirst(".*(?=Your notes of water)", ""));
     }
@@ -227,7 +228,7 @@ class PaperListTest {
             6:45 am 78 psi|7:00 am 80|7:10 am 102!bar!its unit, psi, and another was given beside it, bar
             12:30 60 psi|1:00 62 psi|1:30 64 psi!!2:1: this time is earlier than the one before
             6:45 am 78 psi|7:00 am 120F|7:10 am 80!!2:1: '120F' is not a pressure
-            6:45 am 78 psi|79 psi|7:10 am 80!!2:1: '79 psi' does not begin with a time of day
+            6:45 am 78 psi|79 psi|7:10 am 80!!2:1: '79 psi' is not a time of day
             6:45 am 78 psi|13:00 pm 79 psi|7:10 am 80!!with am or pm, hours run from 1 to 12
             Sat 6:45 am 78 psi|Sun 7:00 am 80|7:10 am 80!!2:1: this reading is not within a day of the one before; write the date
             Sat 6:45 am 78 psi|Mon 5:00 am 80|7:10 am 80!!2:1: this time is earlier
