@@ -144,7 +144,7 @@ final class Levels {
             }
             return;
         }
-        levels.add(level(Kind.SUPPLY, supply, "supply at rest, behind the reducing valve"));
+        levels.add(level(Kind.SUPPLY, supply, "supply at rest, after the reducing valve"));
         if (steady && mains > supply) {
             levels.add(level(Kind.MAINS, mains, amounts.units().spelled("mains")));
         }

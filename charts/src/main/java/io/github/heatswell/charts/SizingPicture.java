@@ -91,7 +91,7 @@ final class SizingPicture {
         }
         curve(up)
                 .ifPresent(trail -> lines.add(new Curve(
-                        Curve.Role.CURVE, "peak of the worst heat-up; straight between the sizes run", "", trail)));
+                        Curve.Role.CURVE, "peak of the worst heat-up; straight lines between the sizes simulated", "", trail)));
         return lines;
     }
 

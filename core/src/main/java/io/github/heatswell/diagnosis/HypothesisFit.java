@@ -142,12 +142,14 @@ public record HypothesisFit(
     }
 
     /**
-     * The cause, with the device it is about.
+     * The cause, with the device it is about where there are several.
      *
      * @return such as {@code the relief valve opens at a lower pressure ('T&P valve')}
      */
     @Override
     public String inWords() {
-        return cause.words() + (device.isEmpty() ? "" : " ('" + device + "')");
+        boolean only = house.reliefValves().size() == 1
+                && house.reliefValves().get(0).name().equals(device);
+        return cause.words() + (only || device.isEmpty() ? "" : " ('" + device + "')");
     }
 }

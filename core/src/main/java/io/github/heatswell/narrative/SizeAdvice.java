@@ -225,7 +225,10 @@ public record SizeAdvice(
      */
     public String name(SizingTarget.Bound bound) {
         return switch (bound.rule()) {
-            case RELIEF_RESEAT -> "reseat pressure of '" + bound.device() + "', less 3 % of its set pressure";
+            case RELIEF_RESEAT ->
+                "reseat pressure of "
+                        + (house.reliefValves().size() == 1 ? "the relief valve" : "'" + bound.device() + "'")
+                        + ", less 3 % of its set pressure";
             case CODE_CAP ->
                 SizingTarget.cap(house)
                         .filter(rule -> bound.source().text().startsWith(rule.clause()))

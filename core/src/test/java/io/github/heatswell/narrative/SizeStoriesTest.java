@@ -210,7 +210,7 @@ class SizeStoriesTest {
         assertTrue(
                 said.contains("limit of " + si.pressure(advice.sizing().target().gauge())), said);
         String facts = Narrative.of(advice).facts().text(UnitSystem.SI);
-        assertTrue(facts.contains("reseat pressure of 'T&P valve', less 3 % of its set pressure"), facts);
+        assertTrue(facts.contains("reseat pressure of the relief valve, less 3 % of its set pressure"), facts);
     }
 
     @Test

@@ -69,7 +69,7 @@ final class DiagnoseCommand implements ScenarioCommand {
                 .type(List.class)
                 .auxiliaryTypes(String.class)
                 .description(
-                        "What was seen of vessel or hot tap, in quotes: 'vessel heavy', 'water at the gas valve', 'tyre gauge 40 psi',"
+                        "What you saw at the vessel or hot tap, in quotes: 'vessel heavy', 'water at the gas valve', 'tyre gauge 40 psi',"
                                 + " 'hot tap 58 C'. May be given several times, with or without readings in a file.")
                 .build());
         spec.addOption(Specs.threads());
@@ -137,14 +137,14 @@ final class DiagnoseCommand implements ScenarioCommand {
         String far = QuantityFormat.ascii(units).pressureDifference(Math.abs(above));
         if (Math.abs(above - air) < AS_AIR) {
             return Optional.of(
-                    "The log begins " + far + " above the supply pressure described, which is about what the air"
-                            + " presses. If the sensor reads absolute pressure, name its column pressure_psi_abs or pressure_bar_abs.");
+                    "The log begins " + far + " above the supply pressure described, which is about the pressure of the air. If the"
+                            + " sensor reads absolute pressure, name its column pressure_psi_abs or pressure_bar_abs.");
         }
         return Math.abs(above + air) < AS_AIR
                 ? Optional.of(
-                        "The log begins " + far + " below the supply pressure described, which is about what the air"
-                                + " presses. If its sensor reads 0 in open air, it is no absolute one: leave abs out of the name of its"
-                                + " column.")
+                        "The log begins " + far + " below the supply pressure described, which is about the pressure of the air. If"
+                                + " the sensor reads 0 in open air, it does not read absolute pressure: leave abs out"
+                                        + " of the column's name.")
                 : Optional.empty();
     }
 
@@ -193,7 +193,7 @@ final class DiagnoseCommand implements ScenarioCommand {
         if (files(request).isEmpty() && readings.spots().isEmpty()) {
             throw new NoAnswerException(
                     "heatswell: there are no readings; name their file with " + READINGS
-                            + ", or say what was seen of vessel or tap with " + SEEN,
+                            + ", or say what you saw at the vessel or tap with " + SEEN,
                     "");
         }
         if (readings.log().isEmpty() && readings.spots().isEmpty()) {

@@ -16,7 +16,7 @@ final class GuideCommand implements CliCommand {
 
     @Override
     public void describe(CommandSpec spec) {
-        spec.addOption(InterviewCommand.house("File of the house; if there is none, it is described first."));
+        spec.addOption(InterviewCommand.house("File of the house; if there is none, you describe the house first."));
         spec.addOption(Specs.folder(
                 "Default: heatswell-out/NAME, heatswell-out/NAME-sizing and so on.", "-r", InterviewCommand.RESULTS));
         spec.addOption(Specs.units("Units of examples and reports: si (bar, degC, L) or us (psi, degF, gal)."

@@ -23,7 +23,7 @@ final class ReadingsCommand implements CliCommand {
         spec.addOption(OptionSpec.builder("-o", Specs.OUT)
                 .paramLabel("FILE.txt")
                 .type(Path.class)
-                .description("File for the readings; if it holds some, these are gone on from. Default: " + DEFAULT_FILE
+                .description("File for the readings; if it already has some, typing continues after them. Default: " + DEFAULT_FILE
                         + ".")
                 .build());
         spec.addOption(OptionSpec.builder(SHEET)
@@ -34,11 +34,11 @@ final class ReadingsCommand implements CliCommand {
         Specs.describe(
                 spec,
                 "Type in gauge readings from paper, and learn how to take them.",
-                "Takes them as they stand, one a line or pasted: a time, a pressure, and what",
+                "Takes them as written, one per line or pasted: a time, a pressure, and what",
                 "you saw, such as 6:45 am 61 psi heater came on, or 18:45 4,2 bar tropft. Says at",
                 "once how each line was understood, or why it was not. Writes a list that",
                 "heatswell diagnose reads. Type done after the last line, back to take one back,",
-                "? for how to take readings, or quit to go on another time.");
+                "? for how to take readings, or quit to continue another time.");
     }
 
     @Override
@@ -82,7 +82,7 @@ final class ReadingsCommand implements CliCommand {
                     yield ExitStatus.BAD_INPUT;
                 }
                 case OBSTRUCTED -> {
-                    console.complain(file + ": holds something other than readings; choose another --out");
+                    console.complain(file + ": contains something other than readings; choose another --out");
                     yield ExitStatus.BAD_INPUT;
                 }
             };

@@ -116,8 +116,8 @@ final class SizeCommand implements ScenarioCommand {
         return pressure(
                 LIMIT,
                 "Your own limit for the peak pressure, such as '5 bar'. The lowest of these governs: this limit, the"
-                        + " reseat pressure of a relief valve less 3 %% of its set pressure, the limit of the place (80 psi"
-                        + " in the US and where the place is not known), and the ratings of vessel and tank.");
+                        + " reseat pressure of a relief valve less 3 %% of its set pressure, the local limit (80 psi in the US and"
+                                + " where the place is not known), and the ratings of vessel and tank.");
     }
 
     private static OptionSpec rating() {
@@ -128,7 +128,7 @@ final class SizeCommand implements ScenarioCommand {
 
     private static OptionSpec noCodeCap() {
         return OptionSpec.builder(NO_CODE_CAP)
-                .description("Drop the limit of the place.")
+                .description("Drop the local limit.")
                 .build();
     }
 

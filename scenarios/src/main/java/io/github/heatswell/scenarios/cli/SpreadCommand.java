@@ -76,9 +76,9 @@ final class SpreadCommand implements ScenarioCommand {
             throw request.refused(
                     answer.result().completed() == 0
                             ? "interrupted before the first sample finished; nothing was written"
-                            : "none of the samples is a house that can be simulated, the first because of this: "
+                            : "none of the samples could be simulated, the first for this reason: "
                                     + answer.result().firstFailure().orElse("")
-                                    + "; check the value and narrow how far it may be off");
+                                    + "; check the value and narrow its uncertainty");
         }
         return SpreadReport.answer(answer, scenario.units());
     }

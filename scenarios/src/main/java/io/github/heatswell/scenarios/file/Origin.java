@@ -15,7 +15,7 @@ public enum Origin {
     /** Somebody gave it roughly, or as a guess. */
     GUESSED("given roughly or as a guess"),
     /** The code of a place, from a state or a country that somebody named. */
-    ASSUMED_CODE("assumed from the state or country named: ask the authority which code applies"),
+    ASSUMED_CODE("assumed from the state or country named: ask the local authority which code applies"),
     /** Nobody gave it. */
     TYPICAL("not given: typical, common practice, no source"),
     /** A choice that nobody has looked at. */

@@ -88,13 +88,13 @@ final class AuthorityPaper {
     /** That everything holds at a lower supply alone. */
     private static String lowered(LoweredSupply supply, QuantityFormat shown) {
         return "All of this is with " + supply.set(shown) + ": the supply is then at " + supply.standing(shown)
-                + ". At the present supply no size on the list is recommended.";
+                + ". At the present supply, no size on the list is recommended.";
     }
 
     private Document.Section section() {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Blanks(
-                "Which house, and who signs for it",
+                "The house, and who signs for it",
                 List.of(
                         Blanks.Line.open("Address"),
                         Blanks.Line.open("Date"),
@@ -189,14 +189,15 @@ final class AuthorityPaper {
                 .filter(input -> !(lowered && input.name().startsWith("supply.reducing-valve")))
                 .map(VariedHouse.Input::label)
                 .collect(Collectors.joining("; "));
-        return "The sampled houses differ within what is uncertain, each from the day its vessel is charged until a year later: "
+        return "The sampled houses differ within what is uncertain. Each is followed from the day its vessel is charged until a"
+                + " year later: "
                 + varied.inputs().stream()
                         .map(input -> input.label() + " " + PageWords.inUnits(input.words(), shown))
                         .collect(Collectors.joining("; "))
                 + "; and how fast a vessel loses precharge. "
                 + (given.isEmpty()
-                        ? "These ranges were not given: they are common practice, without a source."
-                        : "These were given: " + given + "; the others are common practice, without a source.")
+                        ? "These ranges were not given: they are common practice, no source."
+                        : "These were given: " + given + "; the others are common practice, no source.")
                 + " A size is recommended if, with 95 % confidence, it is enough in nine of ten such houses.";
     }
 
@@ -276,7 +277,7 @@ final class AuthorityPaper {
         }
         return Optional.of("Why this code? "
                 + (answer.scenario().origin("site.place") == Origin.ASSUMED_CODE
-                        ? "It was assumed from the state or country that was named; what that state has adopted was not read."
+                        ? "It was assumed from the state or country that was named; what that state has adopted was not looked up."
                         : "The description names it. If only a state or the country was known, it was assumed.")
                 + " The code adopted here decides.");
     }
@@ -307,7 +308,8 @@ final class AuthorityPaper {
                 new Blanks.Line("Heater: input", shown.power(house.heater().input()), true)));
         house.reliefValves()
                 .forEach(valve -> lines.add(new Blanks.Line(
-                        "Relief valve '" + valve.name() + "': set pressure",
+                        (house.reliefValves().size() == 1 ? "Relief valve" : "Relief valve '" + valve.name() + "'")
+                                + ": set pressure",
                         shown.pressure(valve.setPressure().gauge(atmosphere)),
                         true)));
         lowered.ifPresent(
@@ -333,8 +335,7 @@ final class AuthorityPaper {
                 + ": cold water fills the tank and is heated to the set point with every tap closed. The relief valves are"
                 + " left out, so that they cannot hide a peak. Also counted is "
                 + shown.time(answer.counted().toSeconds())
-                + " of ordinary use. The appendix has every input and where it comes from, and says what is modelled and what is left"
-                + " out.";
+                + " of ordinary use. The appendix lists every input with its origin, and says what is modelled and what is left out.";
     }
 
     /** What published formulas say, those alone whose source was read. */

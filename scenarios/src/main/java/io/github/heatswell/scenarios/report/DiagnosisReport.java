@@ -163,7 +163,7 @@ public final class DiagnosisReport {
         figures.add(tables.causes().captionedOnScreen(tables.order()));
         tables.evidence().map(Grid::onPage).ifPresent(figures::add);
         tables.against().ifPresent(against -> {
-            figures.add(new Block.Subheading("What speaks against each").onScreen());
+            figures.add(new Block.Subheading("Evidence against each").onScreen());
             figures.add(against.onScreen());
         });
         tables.estimates().map(Grid::onPage).forEach(figures::add);

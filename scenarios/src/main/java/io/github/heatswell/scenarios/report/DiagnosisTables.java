@@ -55,8 +55,9 @@ final class DiagnosisTables {
     Grid causes() {
         return new Grid(
                 order()
-                        + ". A weight is the share among the causes looked at: it falls with the misfit, and with each value a cause leaves open. The misfit is the usual"
-                        + " distance of forecast and reading, against the uncertainty of a reading: about 1 is as good as it gets.",
+                        + ". A weight is a cause's share among those considered: it falls with the misfit, and with each value the"
+                                + " cause leaves open. The misfit is the typical difference between prediction and reading,"
+                                        + " relative to the uncertainty of a reading: about 1 is as good as it gets.",
                 List.of("Cause", result.misfit() ? "Relative weight" : "Weight", "Misfit"),
                 ranked().stream()
                         .map(fit -> List.of(
@@ -77,11 +78,11 @@ final class DiagnosisTables {
         return rows.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Grid(
-                        "What speaks for and against each cause. The parts of the log are those of the cause's own run: a valve"
-                                + " that is open in it need not have been open. A part speaks against a cause if it alone makes"
-                                + " it twenty times less likely than the likeliest, or if the cause misses it by more than the"
-                                + " uncertainty of the readings. In brackets, by how much the forecast is"
-                                + " above the log (+) or below it (-) in the mean.",
+                        "The evidence for and against each cause. The parts of the log are those of the cause's own run: a valve"
+                                + " that is open in it need not have been open. A part counts against a cause if it alone makes it"
+                                        + " twenty times less likely than the likeliest, or if the cause misses it by more than the"
+                                                + " uncertainty of the readings. In brackets, by how much the prediction is above"
+                                                        + " the log (+) or below it (-) on average.",
                         List.of("Cause", "What the readings say"),
                         rows));
     }
@@ -109,7 +110,7 @@ final class DiagnosisTables {
         if (!shown.shows(part.meanDifference())) {
             return part.words();
         }
-        return part.words() + " (it forecasts "
+        return part.words() + " (it predicts "
                 + shown.pressureDifference(Math.abs(part.meanDifference()))
                         .replace(" (", ", ")
                         .replace(")", "")
@@ -123,7 +124,7 @@ final class DiagnosisTables {
                 .filter(fit -> !fit.estimates().isEmpty())
                 .map(fit -> new Grid(
                         "The numbers, if " + fit.inWords() + ". Pressures are gauge readings.",
-                        List.of("Number", "Best value", "95 % interval"),
+                        List.of("Number", "Best estimate", "95 % interval"),
                         fit.estimates().stream().map(this::estimate).toList()));
     }
 
@@ -163,7 +164,7 @@ final class DiagnosisTables {
             case AS_DESCRIBED ->
                 List.of(
                         name,
-                        "not told by these readings",
+                        "these readings do not say",
                         cells.value(estimate, estimate.low()) + " to " + cells.value(estimate, estimate.high())
                                 + ", hardly narrower than assumed");
             case NOT_CARRIED -> List.of(name, "not known", "these readings do not say" + settled);
@@ -176,8 +177,8 @@ final class DiagnosisTables {
                 .filter(check -> !story.isHazardByReading())
                 .map(check -> new Grid(
                         (result.isDecided()
-                                        ? "The check on site that makes sure: "
-                                        : "The check on site that tells them apart: ")
+                                        ? "The site check that confirms it: "
+                                        : "The site check that tells them apart: ")
                                 + check.check().words() + "." + story.heating(check),
                         List.of("If this is the cause", "It reads"),
                         List.of(
@@ -196,7 +197,7 @@ final class DiagnosisTables {
                         check.asPlanned()
                                 ? "Readings on site: all as described"
                                 : "Readings on site: not all as described",
-                        List.of("What was read", "As described", "Read"),
+                        List.of("Reading", "As described", "Read"),
                         check.lines().stream().map(this::line).toList()));
     }
 
@@ -231,7 +232,7 @@ final class DiagnosisTables {
             rows.add(List.of("Found in the file", "No gaps, repeated times, clock jumps, coarse steps or outliers"));
         }
         rows.add(List.of(
-                "Simulations behind this", String.valueOf(answer.balances().runs())));
+                "Simulations run", String.valueOf(answer.balances().runs())));
         return new Grid("About the readings", List.of("What", "Found"), rows, true);
     }
 
@@ -247,7 +248,7 @@ final class DiagnosisTables {
             kinds.add(log.count() + " of pressure");
             kinds.add(temperatures == 0 ? "" : temperatures + " of temperature");
             int seen = log.sightings().size();
-            kinds.add(seen == 0 ? "" : seen + " by your notes of heater, relief pipe and taps");
+            kinds.add(seen == 0 ? "" : seen + " from your notes on heater, relief pipe and taps");
             rest -= log.count() + temperatures + seen;
         }
         int spots = answer.readings().spots().all().size();

@@ -30,14 +30,14 @@ record DripSheet(double most, boolean vessel, boolean reducing) {
     Document.Section section(QuantityFormat shown) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Paragraph(
-                "If what comes out is scalding or steams, turn the heater off, stay away and call for help. Otherwise circle in"
-                        + " each row what you see. The column with the most circles is the likeliest cause. Only look and"
-                        + " weigh: do not touch the discharge, and do not lift the valve's lever.",
+                "If what comes out is scalding or steams, turn the heater off, stay away and call for help. Otherwise, circle what"
+                        + " you see in each row. The column with the most circles is the likeliest cause. Only look and weigh: do"
+                                + " not touch the discharge, and do not lift the valve's lever.",
                 Block.Tone.PLAIN));
         blocks.add(new Grid("What tells the causes of a drip apart", columns(), rows(shown)));
         blocks.add(new Block.Paragraph(
-                "If two columns tie, log a gauge through one heat-up and one night, and run heatswell diagnose. The"
-                        + " sheet is common practice and what simulated houses show; no source.",
+                "If two columns tie, log a gauge through one heat-up and one night, and run heatswell diagnose. The sheet follows"
+                        + " common practice and simulated houses; no source.",
                 Block.Tone.PLAIN));
         return new Document.Section("Why does it drip? A sheet to fill in", Document.Form.PAPER, blocks);
     }

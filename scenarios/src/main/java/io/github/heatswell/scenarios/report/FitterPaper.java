@@ -110,9 +110,9 @@ final class FitterPaper {
                     List.of(
                             "One expansion vessel of " + volume + " or the next size up, suitable for drinking water"
                                     + stands + ". Its plate must allow a precharge of " + charge(shown) + ".",
-                            "A tee for the cold pipe, in the size of that pipe, and fittings to the thread of the vessel,"
-                                    + " which its plate or papers name.",
-                            "A bracket or a floor stand. Full of water the vessel weighs up to "
+                            "A tee for the cold pipe, in the size of that pipe, and fittings for the vessel's thread, which its"
+                                    + " plate or papers give.",
+                            "A bracket or a floor stand. Full of water, the vessel weighs up to "
                                     + shown.mass(vessel.volume() * WATER_WEIGHS) + " more than empty.",
                             "A tyre gauge and a hand pump for the precharge, and a pressure gauge for a drain cock or hose tap."),
                     Block.ListKind.TICKS);
@@ -237,8 +237,8 @@ final class FitterPaper {
                 (unsized
                                 ? "The size and its precharge are found by heatswell size, whose page has them in this list. "
                                 : "")
-                        + "In working order. Common practice, drawn from no standard: the manufacturer's instructions and local"
-                        + " code come first.",
+                        + "In working order. Common practice, not taken from a standard: the manufacturer's instructions and local"
+                                + " code come first.",
                 Block.Tone.PLAIN));
         work.filter(Work::bought).ifPresent(vessel -> {
             blocks.add(new Block.Subheading("What to buy"));
@@ -272,9 +272,9 @@ final class FitterPaper {
 
     private List<String> before(QuantityFormat shown) {
         List<String> steps = new ArrayList<>(List.of(
-                "Ask the authority whether the work needs a permit, and who may do it. Gas and electrical work is"
+                "Ask the local authority whether the work needs a permit, and who may do it. Gas and electrical work is"
                         + " for licensed people.",
-                "Vessel, fittings and hose are suitable for drinking water and rated for the working pressure of the system.",
+                "Use only fittings and hose that are suitable for drinking water and rated for the working pressure of the system.",
                 "Before the vessel is connected, read its precharge with a tyre gauge. Set it with a hand pump to "
                         + charge
                         + ", never above the pressure on the vessel's plate, or let gas out. If a gauge"
@@ -298,12 +298,12 @@ final class FitterPaper {
                         + " one, its handle is taken off or it is sealed open, and labelled.",
                 "The relief valve stays as it is: same place, same setting, same size, its outlet open and leading where"
                         + " it cannot injure anyone. Never plug or cap it, or replace it with a smaller one.",
-                "The vessel is carried by a bracket or stands on the floor; full of water it is heavy, and the pipe alone"
-                        + " does not hold it.",
+                "The vessel is carried by a bracket or stands on the floor; full of water it is heavy, and the pipe alone must not"
+                        + " carry it.",
                 "There is room to reach its air valve with a gauge. Nothing there can freeze: not the vessel, the cold pipe or the"
                         + " outlet of the relief valve.",
-                "Where a leak would do harm, there is a pan with a drain under the heater. Where the ground may shake, heater and"
-                        + " vessel are strapped as local code says.",
+                "Where a leak would do harm, there is a pan with a drain under the heater. In earthquake country, heater and vessel"
+                        + " are strapped as local code says.",
                 "Pipes that bang when a tap is shut need a shock arrester near that tap: the vessel is not one.");
     }
 
@@ -322,8 +322,8 @@ final class FitterPaper {
                 "Watch the first heat-up from cold to the end. The check sheet does not apply to it: it is for a heat-up of only"
                         + " part of the water. "
                         + work.flatMap(vessel -> vessel.coldPeak(shown))
-                                .map(peak -> "Expect about " + peak + ". If the pressure climbs clearly beyond that, or"
-                                        + " the relief valve opens,")
+                                .map(peak -> "Expect about " + peak + ". If the pressure climbs well beyond that, or the relief"
+                                        + " valve opens,")
                                 .orElse("If the relief valve opens,")
                         + " turn the heater off and find out why.",
                 "Write the precharge and the date on the vessel.");
@@ -335,12 +335,13 @@ final class FitterPaper {
                         + " tap. A precharge read against water pressure tells you nothing.",
                 "Read the precharge with the tyre gauge. If it " + fallen + ", pump it up by hand to "
                         + charge
-                        + ", never above the pressure on the vessel's plate. If water comes from the air valve, the diaphragm has failed: have the vessel"
+                        + ", never above the pressure on the vessel's plate. If water comes from the air valve, the diaphragm has"
+                                + " failed: have the vessel"
                         + " replaced.",
-                "Open every valve that was shut, the vessel's too. Run a hot tap until no air comes, and only then switch"
+                "Open every valve that was shut, the vessel's included. Run a hot tap until no air comes, and only then switch"
                         + " the heater on.",
-                "Have the relief valve tested as its manufacturer says. If it does not close again, have it replaced by one set no"
-                        + " higher than the pressure on the tank's plate, with a capacity of at least the heater's input. Hard water leaves scale on its seat: have it checked"
-                        + " more often there.");
+                "Have the relief valve tested as its manufacturer says. If it does not close again, have it replaced with one set"
+                        + " no higher than the pressure on the tank's plate, with a capacity of at least the heater's input. Hard"
+                                + " water leaves scale on its seat: where the water is hard, have it checked more often.");
     }
 }

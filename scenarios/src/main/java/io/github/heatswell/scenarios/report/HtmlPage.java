@@ -104,7 +104,7 @@ final class HtmlPage implements Block.Renderer {
     /** What may hurt somebody stands before the answer; what is always to be minded, after it. */
     private void alarms() {
         alarms(
-                "Hazards and limits passed",
+                "Hazards and limits exceeded",
                 document.alarms().stream().filter(alarm -> !alarm.isDoubt()).toList());
         alarms(
                 "Not to be relied on",

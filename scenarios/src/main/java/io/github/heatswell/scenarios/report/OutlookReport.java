@@ -159,7 +159,7 @@ public final class OutlookReport {
                                 ? "What the rate of loss would change. Water costs "
                                 : "What a larger vessel with the same precharge would change. Water costs ")
                         + PageSizes.ofWater(costs(), shown)
-                        + (costs().waterInvented() ? ", a price that is invented." : "."),
+                        + (costs().waterInvented() ? ", an invented price." : "."),
                 List.of("Vessel", "Drips from", "Discharge in all the years", "Cost of that water"),
                 rows);
     }

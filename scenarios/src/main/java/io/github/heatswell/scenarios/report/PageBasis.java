@@ -39,7 +39,7 @@ final class PageBasis {
         PageInputs.of(scenario, shown).forEach(block -> blocks.add(block.onPage()));
         assumed(scenario, shown).ifPresent(blocks::add);
         if (!scenario.changes().isEmpty()) {
-            blocks.add(new Block.Subheading("Changed from outside the file").onScreen());
+            blocks.add(new Block.Subheading("Changed for this answer").onScreen());
             blocks.add(new Block.Items(
                             scenario.changes().stream().map(Change::toString).toList(), Block.ListKind.QUOTED_BULLETS)
                     .onScreen());
@@ -88,7 +88,7 @@ final class PageBasis {
 
     /** What is varied where nothing was said of ranges. */
     private static String usual(VariedHouse varied, String use, QuantityFormat shown) {
-        return "Known within a range only" + use + ", by common practice without a source: "
+        return "Known within a range only" + use + ", by common practice, no source: "
                 + varied.inputs().stream()
                         .map(input -> input.label() + " " + PageWords.inUnits(input.words(), shown))
                         .collect(Collectors.joining("; "))

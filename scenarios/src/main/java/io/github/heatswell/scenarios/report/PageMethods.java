@@ -79,19 +79,19 @@ final class PageMethods {
         notes.add(List.of(
                 "Causes",
                 "The described house is changed by one cause at a time, and the simulation is fitted to the readings by least"
-                        + " squares. The Bayesian information criterion weighs goodness of fit against the number of free parameters. It does not look for several"
+                        + " squares. The Bayesian information criterion weighs goodness of fit against the number of free"
+                                + " parameters. It does not look for several"
                         + " faults at once."));
         notes.add(List.of(
                 "Treated as uncertain",
                 "Every cause may have a supply pressure, a tank volume, a heating rate and a thermostat a little off the"
                         + " description, a sound relief valve that opens up to 3 % off its plate, and a gauge that is a"
-                        + " tenth of a bar off at zero and one percent in its scale, one standard deviation each: our own"
-                        + " choice for a gauge from a hardware store. A reseat pressure that the file does not give is open"
-                        + " too."));
+                        + " tenth of a bar off at zero and one percent in its scale, one standard deviation each: our own choice"
+                                + " for a gauge from a hardware store. A reseat pressure that the file does not give is left open too."));
         notes.add(List.of(
                 "Intervals",
-                "They apply to the cause they are listed with. All 36 numbers that 70 simulated logs of known cause carried were"
-                        + " inside."));
+                "Each applies to the cause it is listed with. In 70 simulated logs of known cause, all 36 numbers that could be"
+                        + " estimated were inside."));
         notes.add(version());
         return section(notes);
     }
@@ -113,8 +113,8 @@ final class PageMethods {
                 List.of(
                         "Model",
                         "One storage tank, its piping, its feed, its relief valves and its expansion vessels share"
-                                + " one pressure. Mass and energy are balanced; the tank stretches with pressure and grows"
-                                + " with heat; the gas of the vessel obeys the gas law, or one given in its place."),
+                                + " one pressure. Mass and energy are balanced; the tank stretches with pressure and expands with"
+                                        + " heat; the vessel's gas obeys the gas law, or another one if given."),
                 List.of(
                         "Water",
                         "Density and energy of real water, by a formulation fitted to IAPWS-95 and tested against"
@@ -134,12 +134,11 @@ final class PageMethods {
     private static String audit(RunSummary.Audit audit) {
         return String.format(
                 Locale.ROOT,
-                "Of the mass that moved %.0e is unaccounted for, of the energy %.0e; a sound run stays below %.0e. The"
-                        + " books %s.",
+                "Unaccounted for: %.0e of the mass that moved and %.0e of the energy; a sound run stays below %.0e. The balance %s.",
                 audit.massFraction(),
                 audit.energyFraction(),
                 RunSummary.Audit.BOUND,
-                audit.closes() ? "close" : "do not close: do not rely on this run");
+                audit.closes() ? "closes" : "does not close: do not rely on this run");
     }
 
     private static String solver(RunSummary.Numerics numerics) {

@@ -247,7 +247,7 @@ final class PageSizes {
                             + shown.volume(volume) + " with the supply "
                             + setting.map(to -> "set to " + shown.pressure(to.gauge(atmosphere)))
                                     .orElse("as it is")
-                            + price.map(some -> ", " + money(some)).orElse(", nothing to be bought");
+                            + price.map(some -> ", " + money(some)).orElse(", nothing to buy");
         }
     }
 
@@ -315,7 +315,7 @@ final class PageSizes {
                     shown));
         }
         return new Grid(
-                "What can be done; prices leave out fitting and the drain",
+                "What you can do; prices leave out fitting and the drain",
                 List.of("Choice", "What it does", "To buy", "Water in a year", "Cost of that water"),
                 rows);
     }
@@ -359,7 +359,7 @@ final class PageSizes {
         return does
                 + valve.reseat()
                         .filter(reseat -> valve.room())
-                        .map(reseat -> "; a usual one would close below the supply, and run on")
+                        .map(reseat -> "; an ordinary one would reseat below the supply pressure and keep running")
                         .orElse("");
     }
 
@@ -487,8 +487,8 @@ final class PageSizes {
     /** What water costs, by the volume that bills of a place count in. */
     static String ofWater(Costs costs, QuantityFormat shown) {
         return shown.units() == UnitSystem.SI
-                ? money(costs.ofWater(1), costs.currency()) + " a cubic metre"
-                : money(costs.ofWater(VolumeUnit.US_GALLON.toSi(1000)), costs.currency()) + " for 1000 gallons";
+                ? money(costs.ofWater(1), costs.currency()) + " per cubic metre"
+                : money(costs.ofWater(VolumeUnit.US_GALLON.toSi(1000)), costs.currency()) + " per 1000 gallons";
     }
 
     private static String basis(Scenario scenario, QuantityFormat shown) {
@@ -496,9 +496,9 @@ final class PageSizes {
         return (scenario.system().draws().draws().isEmpty()
                         ? "How the hot water is used is not described, so each of 365 days counts as one heat-up from cold: a rough"
                                 + " figure. Give the number of people, or 'draws', for a better one."
-                        : "A year counts as 365 days like those of the run, without its first heat-up from cold; less than a day counts"
-                                + " as one.")
+                        : "A year counts as 365 days like those of the run, leaving out its first heat-up from cold. A shorter run counts"
+                                + " as one day.")
                 + " Water and waste water cost " + ofWater(costs, shown)
-                + (costs.waterInvented() ? ", a price that is invented: give your own under 'costs'." : ".");
+                + (costs.waterInvented() ? ", an invented price: give your own under 'costs'." : ".");
     }
 }

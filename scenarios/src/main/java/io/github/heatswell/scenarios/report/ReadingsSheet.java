@@ -11,7 +11,7 @@ public final class ReadingsSheet {
     /** How readings are taken, a paragraph each; the last one is the caution. */
     public static final List<String> HOW = List.of(
             "Begin with the heater off and no water running. Note a reading then, one every five minutes while the heater is on, and a"
-                    + " few afterwards: an hour, a night.",
+                    + " few afterwards: an hour later, the next morning.",
             "Write down what you see: heater came on, dripping, paper under the outlet wet or dry, showered, nobody used water, caught"
                     + " 0.3 L, vessel heavy, hot tap 58 C. All of that counts.",
             "Never catch or touch what comes out of a relief valve while it may be hot: it scalds.");
@@ -56,13 +56,13 @@ public final class ReadingsSheet {
                 List.of(
                         new Block.Items(HOW, Block.ListKind.BULLETS),
                         new Block.Blanks(
-                                "Whose readings",
+                                "House, date and gauge",
                                 List.of(
                                         Block.Blanks.Line.open("House and date"),
                                         Block.Blanks.Line.open("Unit of the gauge: psi, bar or kPa"),
                                         Block.Blanks.Line.open("Reading of the gauge with no pressure on it")),
                                 false),
                         new Block.Grid("The readings", COLUMNS, rows),
-                        new Block.Paragraph("Then type them in as they stand: heatswell readings.", Block.Tone.PLAIN)));
+                        new Block.Paragraph("Then type them in as you wrote them: heatswell readings.", Block.Tone.PLAIN)));
     }
 }

@@ -168,7 +168,7 @@ public final class Results {
                         + NextStep.shut(QuantityFormat.ascii(shown.units()).volume(present.volume())));
         return mayBeFitted(shown) && (against.isPresent() || advice.sizes().isPresent())
                 ? Optional.of(new Block.Paragraph(
-                        "An inspector asks for more: 'heatswell size" + against.orElse("")
+                        "An inspector will ask for more: 'heatswell size" + against.orElse("")
                                 + "' with this house makes the sheet"
                                 + " \u201cFor the authority\u201d, with clauses, plates and two sizes held against the limit.",
                         Block.Tone.QUIET))

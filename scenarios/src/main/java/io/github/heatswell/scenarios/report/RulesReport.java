@@ -108,7 +108,7 @@ public final class RulesReport {
         List<Held> against = rules.against();
         return against.isEmpty()
                 ? (hazards.isEmpty()
-                                ? "Nothing described breaks a rule that was read: "
+                                ? "Nothing in the description breaks a rule that was read: "
                                 : "Deal with the hazard first; no rule that was read covers it: ")
                         + rules.place().title() + "." + open(rules)
                 : "Does not meet the rules here: "
@@ -138,7 +138,7 @@ public final class RulesReport {
                     + " somewhere else to go: see the rows on expansion.");
         }
         if (site > 0) {
-            said.append(site == 1 ? " One rule is" : " " + site + " rules are").append(" for you to check.");
+            said.append(site == 1 ? " One rule is" : " " + site + " rules are").append(" left for you to check.");
         }
         return said.toString();
     }
@@ -146,8 +146,8 @@ public final class RulesReport {
     private static List<String> remarks(RulesHere rules, boolean taken) {
         return rules.place().isKnown()
                 ? List.of((taken ? "The code here is " + Origin.ASSUMED_CODE.words() + ". " : "")
-                        + "No code was read whole, and places change model codes: whoever enforces the rules has the last word. Where a"
-                        + " row names a city or a state, its text was read there, and yours may differ.")
+                        + "No code was read in full, and places amend model codes: whoever enforces the rules has the last word."
+                                + " Where a row names a city or a state, that place's text was read; yours may differ.")
                 : List.of(
                         "Write it into the file as site.place, or name it with --place: us-ipc, us-upc, uk, en or au-nz.");
     }
@@ -210,7 +210,7 @@ public final class RulesReport {
                 List.of(new Block.Paragraph(
                         rules.place().isKnown()
                                 ? topics.isEmpty()
-                                        ? "Ask whether the editions named here are those in force, and what was changed in them."
+                                        ? "Ask whether the editions named here are the ones in force, and how they were amended."
                                         : "No rule was read on these; ask the local authority: " + topics + "."
                                 : "Ask the local authority which code applies, in which edition and with which changes: above all on"
                                         + " static pressure, expansion control, the relief valve and who may do the work.",
@@ -220,7 +220,7 @@ public final class RulesReport {
     static String word(RulesHere.Verdict verdict) {
         return switch (verdict) {
             case AGAINST -> "does not meet the rule";
-            case KEPT -> "nothing described breaks it";
+            case KEPT -> "nothing in the description breaks it";
             case OPEN -> "left open";
             case BY_A_RUN -> "run it to see";
             case ON_SITE -> "for you to check";

@@ -235,7 +235,7 @@ public final class SizingReport {
                     + " the house by the sheet \u201cWhat the gauge should read\u201d." + house);
         }
         if (authority) {
-            steps.add("If a permit is asked for, hand in the sheet \u201cFor the authority\u201d with the appendix.");
+            steps.add("If a permit is needed, hand in the sheet \u201cFor the authority\u201d with the appendix.");
         }
         return steps.isEmpty()
                 ? List.of()
@@ -309,7 +309,7 @@ public final class SizingReport {
         HotWaterSystem house = answer.scenario().system();
         return house.tank().air().isPresent() || house.trappedAir().isPresent()
                 ? Optional.of(new Block.Paragraph(
-                        "The peaks of the sizes leave out the air in the house: water dissolves it, and its cushion goes.",
+                        "These peaks ignore any air in the house: water dissolves it, and its cushion is gone.",
                         Block.Tone.PLAIN))
                 : Optional.empty();
     }

@@ -132,24 +132,22 @@ public final class SpreadReport {
         List<Block> figures = new ArrayList<>();
         if (answer.house().usual()) {
             figures.add(new Block.Paragraph(
-                    "The scenario gives no uncertain values. These usual ones were assumed; they are common practice and"
-                            + " have no source.",
+                    "The scenario gives no uncertain values, so these usual ones were assumed: common practice, no source.",
                     Block.Tone.PLAIN));
         }
         figures.add(correlations(shown));
         double stray = result.strayCorrelation();
         if (stray > MAX_STRAY) {
             figures.add(new Block.Paragraph(
-                    "So few samples are not evenly mixed: inputs that have nothing to do with each other go together by up to "
+                    "With so few samples, unrelated inputs correlate by chance, here by up to "
                             + Decimals.fixed(stray, 2)
-                            + " in them. A correlation no stronger than that may mean nothing. Take more"
-                            + " samples, such as -n 256.",
+                            + ". A correlation no stronger than that may mean nothing. Take more samples, such as -n 256.",
                     Block.Tone.PLAIN));
         }
         if (result.failed() > 0) {
             figures.add(new Block.Paragraph(
                     result.failed()
-                            + " of the samples are no houses that can be simulated and were left out, the first because of this: "
+                            + " of the samples could not be simulated and were left out, the first for this reason: "
                             + result.firstFailure().orElse(""),
                     Block.Tone.QUOTING));
         }

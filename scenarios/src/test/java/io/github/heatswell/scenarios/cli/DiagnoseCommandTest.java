@@ -260,7 +260,7 @@ class DiagnoseCommandTest {
         String text = outcome.out().replaceAll("\\s+", " ");
         assertTrue(
                 text.contains(
-                        "What was read described Read The gauge right after cold water was drawn, with 4.2 bar 4.21 bar, agrees"),
+                        "Reading described Read The gauge right after cold water was drawn, with 4.2 bar 4.21 bar, agrees"),
                 outcome.out());
         assertTrue(
                 text.contains("A tyre gauge at the air valve of the vessel, 4.2 bar 1.5 bar, DIFFERS"), outcome.out());
@@ -291,8 +291,8 @@ class DiagnoseCommandTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
-            diagnose orchard-lodge                            | heatswell: there are no readings; name their file with --readings, or say what was seen of vessel or tap with --seen
-            diagnose orchard-lodge --seen dripping            | heatswell: --seen: 'dripping' is not understood; write what was seen of vessel or tap, such as 'vessel heavy', 'water at the gas valve', 'tyre gauge 40 psi' or 'hot tap 130 F', and put anything else with its time into the list of readings
+            diagnose orchard-lodge                            | heatswell: there are no readings; name their file with --readings, or say what you saw at the vessel or tap with --seen
+            diagnose orchard-lodge --seen dripping            | heatswell: --seen: 'dripping' is not understood; write what you saw at the vessel or tap, such as 'vessel heavy', 'water at the gas valve', 'tyre gauge 40 psi' or 'hot tap 130 F', and put anything else with its time into the list of readings
             diagnose orchard-lodge -r nowhere.csv             | nowhere.csv: there is no such file
             diagnose orchard-lodge quarry-row -r nowhere.csv  | heatswell: diagnose takes one scenario, not 2
             """)

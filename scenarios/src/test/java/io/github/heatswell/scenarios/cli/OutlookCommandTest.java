@@ -35,7 +35,7 @@ class OutlookCommandTest {
                         "In year 1 the pressure exceeds 5.39 bar for the first time, the limit that 'heatswell size' works to."),
                 out);
         assertTrue(out.contains("Pump it up to 4.2 bar when it reads less than 3.8 bar"), out);
-        assertTrue(out.contains("a price that is invented"), out);
+        assertTrue(out.contains("an invented price"), out);
         assertTrue(out.contains("Never plug, cap or downsize"), out);
         outcome.out()
                 .lines()

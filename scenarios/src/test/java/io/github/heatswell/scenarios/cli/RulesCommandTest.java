@@ -37,7 +37,7 @@ class RulesCommandTest {
                 said);
         assertTrue(said.contains("No rule was read on these; ask the local authority: static pressure;"), said);
         String en = rules("orchard-lodge", "en").out().replaceAll("\\s+", " ");
-        assertTrue(en.contains("Nothing described breaks a rule that was read: "), en);
+        assertTrue(en.contains("Nothing in the description breaks a rule that was read: "), en);
     }
 
     /** What only a run or a look at the house can settle is not passed off as kept. */
@@ -57,7 +57,8 @@ class RulesCommandTest {
         String said = rules(house.toString(), "us-ipc").out().replaceAll("\\s+", " ");
         assertTrue(
                 said.contains(
-                        "Not judged here: pressure while the water heats, relief valve for expansion; a run shows it. 7 rules are for you to check."),
+                        "Not judged here: pressure while the water heats, relief valve for expansion; a run shows it. 7 rules are"
+                                + " left for you to check."),
                 said);
     }
 
@@ -79,8 +80,7 @@ class RulesCommandTest {
                 outcome.out()
                         .replaceAll("\\s+", " ")
                         .contains(
-                                "The code here is assumed from the state or country named: ask the authority which code"
-                                        + " applies."),
+                                "The code here is assumed from the state or country named: ask the local authority which code applies."),
                 outcome.out());
         assertEquals(
                 assumed,

@@ -24,7 +24,7 @@ class StudyCommandsTest {
     void fewSamplesAreSaidToBeUnevenlyMixed(String samples, boolean few) {
         String out = Outcome.execute("spread", "ridge-house", "-n", samples, "-o", folder.toString())
                 .out();
-        assertEquals(few, out.contains("So few samples are not evenly mixed"), out);
+        assertEquals(few, out.contains("With so few samples, unrelated inputs correlate by chance"), out);
     }
 
     @Test

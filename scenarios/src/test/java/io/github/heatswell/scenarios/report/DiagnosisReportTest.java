@@ -117,7 +117,7 @@ class DiagnosisReportTest {
         assertEquals(Block.Tone.ANSWER, ((Block.Paragraph) said.get(0)).tone());
         assertEquals(new AlarmNote("CHECK FIRST", "Are these psi?"), said.get(1));
         String page = Pages.text(content);
-        assertFalse(page.contains("Hazards and limits passed"), page);
+        assertFalse(page.contains("Hazards and limits exceeded"), page);
         assertTrue(report(answer).contains("CHECK FIRST: Are these psi?"), report(answer));
     }
 

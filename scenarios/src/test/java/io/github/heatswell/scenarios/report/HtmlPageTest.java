@@ -124,7 +124,7 @@ class HtmlPageTest {
         Document page = Pages.parsed(Pages.text(Samples.ordinary(units)));
         assertEquals(
                 List.of(
-                        "Hazards and limits passed",
+                        "Hazards and limits exceeded",
                         "The answer",
                         "Cautions",
                         "The picture",
@@ -156,7 +156,7 @@ class HtmlPageTest {
                 ordinary.title(), "", alarms, ordinary.sections(), CommandResult.onPage(UnitSystem.SI))));
         List<String> heads =
                 Pages.elements(page, "h2").stream().map(Element::getTextContent).toList();
-        assertEquals(List.of("Hazards and limits passed", "Not to be relied on", "The answer"), heads.subList(0, 3));
+        assertEquals(List.of("Hazards and limits exceeded", "Not to be relied on", "The answer"), heads.subList(0, 3));
         Element doubts = Pages.elements(page, "section").get(1);
         assertTrue(doubts.getTextContent().contains("NOT RELIABLE in one It does not close."), doubts.getTextContent());
     }

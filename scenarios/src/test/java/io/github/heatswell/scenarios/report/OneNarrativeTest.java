@@ -109,7 +109,7 @@ class OneNarrativeTest {
             "Gauge pressure on the worst day of each month above, and what the relief valves discharge below.",
             "relief valve chatters",
             "the run ends early: ",
-            "Of the mass that moved %.0e is unaccounted for, of the energy %.0e; a sound run stays below %.0e. The",
+            "Unaccounted for: %.0e of the mass that moved and %.0e of the energy; a sound run stays below %.0e. The",
             "The relief valve stays as it is: same place, same setting, same size, its outlet open and leading where",
             "Before the heater is switched on: the tank is full, the relief valve's lever has been tested as its",
             "The pressure rises by ",
