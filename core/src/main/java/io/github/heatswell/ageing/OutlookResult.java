@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
- * Result of the look ahead.
+ * Result of an {@link Outlook}: how the years ahead go at several rates of precharge loss.
  *
  * @param years how many
  * @param expected the course at the expected rate of precharge loss

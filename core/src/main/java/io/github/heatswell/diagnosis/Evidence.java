@@ -8,7 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * Evidence of one part of the readings about a hypothesis, relative to the best one.
+ * What one part of the readings says about a hypothesis, relative to the best one.
  *
  * @param part which part
  * @param check which reading on site; empty for a part of the log

@@ -11,7 +11,7 @@ import io.github.heatswell.study.StudyResult;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** What many samples found. A share is said to be one of the samples. */
+/** Result of many samples, in sentences. A share is said to be one of the samples. */
 public final class SpreadStory {
 
     private static final int ENOUGH_FOR_TWENTIETHS = 40;

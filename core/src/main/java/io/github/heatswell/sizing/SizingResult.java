@@ -7,7 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * Which vessel.
+ * Result of a sizing: which vessel, at which precharge, keeps the peak within the limit, if any does.
  *
  * @param outcome whether a vessel is needed and can help
  * @param target what the peak had to stay below

@@ -65,7 +65,8 @@ final class ReliefSections {
                                     ReliefValve.Builder::fullLiftPressure)
                             .typically(Typical.of(
                                             "110 % of opens",
-                                            "full lift at 10 % above the set pressure; a German test leaflet gives 20 % for EN 1487 to 1491")
+                                            "full lift at 10 % above the set pressure; a German test leaflet gives 20 % for EN 1487"
+                                                    + " to 1491")
                                     .from(given -> Typical.Relief.share(given.get("opens"), 1.1), "opens"))
                             .checkedAgainst("opens"),
                     pressure(
@@ -121,7 +122,7 @@ final class ReliefSections {
                             .checkedAgainst("opens-at"),
                     word(
                                     "kind",
-                                    "safety-group: on the cold inlet, made to discharge the expansion, with a check valve of its"
+                                    "safety-group: on the cold inlet, there to discharge the expansion, with a check valve of its"
                                             + " own (EN 1487, EN 1488); expansion-valve: the same without one (EN 1491);"
                                             + " relief-valve if left out",
                                     "safety-group",

@@ -45,7 +45,7 @@ final class Schema {
                             Scenario.Builder::question),
                     text(
                             "expect",
-                            "what is expected to come out",
+                            "the outcome you expect",
                             "The valve drips on every heat-up.",
                             1000,
                             Scenario.Builder::expectation),

@@ -74,7 +74,7 @@ final class SupplySections {
                             ReducingValve.Builder::set),
                     amount(
                                     NamedValue.LOCK_UP.key(),
-                                    "how far above the set pressure it closes tight",
+                                    "how far above its set pressure it closes tight",
                                     "0.3 bar",
                                     Kind.PRESSURE,
                                     ReducingValve.Builder::lockUpRise)

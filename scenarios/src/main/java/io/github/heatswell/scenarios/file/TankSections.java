@@ -36,8 +36,8 @@ final class TankSections {
                                     material.ifPresentOrElse(tank::material, tank::rigid)),
                     amount(
                                     "compliance",
-                                    "by how much the water space grows with pressure, measured or stated by the manufacturer; in"
-                                            + " place of diameter and wall, which give it if it is left out",
+                                    "how much the water space grows with pressure, measured or stated by the manufacturer; if left"
+                                            + " out, it follows from diameter and wall",
                                     "28 mL/bar",
                                     Kind.COMPLIANCE,
                                     Tank.Builder::compliance)

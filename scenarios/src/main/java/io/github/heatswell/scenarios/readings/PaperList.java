@@ -34,6 +34,9 @@ final class PaperList {
                     + "|(?<word>noon|midnight)\\b)"
                     + "(?<mark>\\s*[-:=,;\u2013]\\s+|[,;\\s]\\s*)(?<rest>.*)",
             Pattern.CASE_INSENSITIVE);
+    /** What is left of a time of day that has nothing after it. */
+    private static final Pattern HALF_ALONE = Pattern.compile("[ap]\\.?m\\.?", Pattern.CASE_INSENSITIVE);
+
     /** A pressure before its time. */
     private static final Pattern SWAPPED = Pattern.compile(
             "^(\\d+(?:[.,]\\d+)?\\s*\\p{L}*)\\s+(?:at|um|\u00e0|a las|om|alle)\\s+(\\d{1,2}[:.h]\\d{2}(?:\\s?[ap]\\.?m\\b\\.?)?)",
@@ -119,7 +122,12 @@ final class PaperList {
     static boolean isNoTime(String text) {
         return !text.isEmpty()
                 && Character.isDigit(text.charAt(0))
-                && !LINE.matcher(SWAPPED.matcher(text).replaceFirst("$2 $1 ")).matches();
+                && !isTimed(LINE.matcher(SWAPPED.matcher(text).replaceFirst("$2 $1 ")));
+    }
+
+    private static boolean isTimed(Matcher parts) {
+        return parts.matches()
+                && !HALF_ALONE.matcher(parts.group("rest").strip()).matches();
     }
 
     private static int cells(String text) {
@@ -180,7 +188,7 @@ final class PaperList {
         }
         String text = SWAPPED.matcher(line).replaceFirst("$2 $1 ");
         Matcher parts = LINE.matcher(text);
-        if (!parts.matches()) {
+        if (!isTimed(parts)) {
             withoutTime(text);
             return;
         }

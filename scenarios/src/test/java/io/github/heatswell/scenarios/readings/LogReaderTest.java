@@ -54,8 +54,7 @@ class LogReaderTest {
     @CsvSource(delimiter = '!', quoteCharacter = '~', textBlock = """
             time,psi|06:00,61|06:10,62|06:20,95!1200!6.55!time in 'time'; pressure in 'psi' (psi, as a gauge shows it)
             Keller 7|Nr. 12|Datum;Uhrzeit;Druck (bar)|03.11.2024;23:50;4,2|03.11.2024;23:55;4,5|04.11.2024;00:10;4,9!1200!4.9!time in 'Datum' and 'Uhrzeit'; pressure in 'Druck (bar)' (bar, as
-            "Date/Time","CH1 Pressure PSI"|"11/03/2024 11:50:00 AM","58.0"|"11/03/2024 12:00:00 PM",""|"11/03/2024 12:05:00"
-                    + " PM","58.1"|"11/03/2024 01:00:00 PM","58.016"!4200!4!pressure in 'CH1 Pressure PSI' (psi
+            "Date/Time","CH1 Pressure PSI"|"11/03/2024 11:50:00 AM","58.0"|"11/03/2024 12:00:00 PM",""|"11/03/2024 12:05:00 PM","58.1"|"11/03/2024 01:00:00 PM","58.016"!4200!4!pressure in 'CH1 Pressure PSI' (psi
             Date,Time,Absolute pressure (psi)|3/11/24,6:00 am,70|3/11/24,6:10 am,71|3/11/24,6:20 am,72.518868!1200!3.98675!(psi, absolute)
             time (min),pressure (psia),water_degF|0,75,60|10,76,70|20,72.518868,80!1200!3.98675!water temperature in 'water_degF' (degF)
             Zeit;Temperatur °C;bar abs|6:00;10,5;5,01325|6:05;11;5,1|6:20;12;5,01325!1200!4!water temperature in 'Temperatur °C' (degC)
