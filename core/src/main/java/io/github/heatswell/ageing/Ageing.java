@@ -21,7 +21,7 @@ final class Ageing {
     private static final int MONTHS = OutlookCourse.Month.MONTHS_OF_YEAR;
     private static final double DAY = 86_400;
     /** A zero precharge cannot be described; this one (Pa, gauge) is as good as none. */
-    private static final double LEAST_PRECHARGE = 1000;
+    private static final double MIN_PRECHARGE = 1000;
 
     private final HotWaterSystem house;
     /** Place of the vessel by whose precharge the house is looked after. */
@@ -49,7 +49,7 @@ final class Ageing {
     }
 
     private double prechargeGauge(ExpansionVessel vessel) {
-        return Math.max(LEAST_PRECHARGE, vessel.precharge().gauge(house.site().atmosphere()));
+        return Math.max(MIN_PRECHARGE, vessel.precharge().gauge(house.site().atmosphere()));
     }
 
     /** The precharge the vessel should have. */
@@ -164,7 +164,7 @@ final class Ageing {
         HotWaterSystem.Builder aged = worstDay.toBuilder();
         for (int i = 0; i < precharges.length; i++) {
             double size = i == leading ? volume : house.vessels().get(i).volume();
-            Pressure left = Pressure.gauge(Math.max(LEAST_PRECHARGE, precharges[i]), PressureUnit.PASCAL);
+            Pressure left = Pressure.gauge(Math.max(MIN_PRECHARGE, precharges[i]), PressureUnit.PASCAL);
             aged.changeVessel(
                     i,
                     one -> one.toBuilder()

@@ -33,7 +33,7 @@ public record OutlookResult(
         ChargeLimit limit,
         Balances balances) {
 
-    private static final double SHORTEST_UNCHECKED = 1.0 / OutlookCourse.Month.MONTHS_OF_YEAR;
+    private static final double MIN_UNCHECKED = 1.0 / OutlookCourse.Month.MONTHS_OF_YEAR;
 
     /**
      * Checks that everything is there and copies the list.
@@ -70,7 +70,7 @@ public record OutlookResult(
             return OptionalDouble.empty();
         }
         double half = onset.early().orElse(years) / 2;
-        return OptionalDouble.of(Math.max(SHORTEST_UNCHECKED, Math.min(PrechargeLoss.MAX_UNCHECKED, half)));
+        return OptionalDouble.of(Math.max(MIN_UNCHECKED, Math.min(PrechargeLoss.MAX_UNCHECKED, half)));
     }
 
     /**

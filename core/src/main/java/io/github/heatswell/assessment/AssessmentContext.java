@@ -40,7 +40,7 @@ final class AssessmentContext {
     private static final double COLD_START = 10;
 
     /** The least charge (Pa, gauge) that a tyre gauge can show; own judgement. */
-    private static final double LEAST_AT_VESSEL = 0.1e5;
+    private static final double MIN_AT_VESSEL = 0.1e5;
 
     final HotWaterSystem house;
     final Optional<RunSummary> run;
@@ -311,7 +311,7 @@ final class AssessmentContext {
 
     /** The supply (Pa, gauge, at the drain cock) from which a vessel can be charged to match it. */
     double leastAt(ExpansionVessel vessel) {
-        return lift(vessel.height()) + LEAST_AT_VESSEL;
+        return lift(vessel.height()) + MIN_AT_VESSEL;
     }
 
     /** The vessel, if it does anything. */

@@ -73,7 +73,7 @@ final class ExpansionValveRule implements Rule {
 
     private static Finding.Draft advised(AssessmentContext subject, ReliefValve valve, Finding.Draft draft) {
         String keep = "Let the " + valve.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ')
-                + " drip, keep its pipe to the tundish or drain open and in sight, and never plug, cap or downsize it."
+                + " drip, keep its discharge pipe open and in sight, and never plug, cap or downsize it."
                 + ExpansionRule.MAY_END
                 + " The water expands by about {} in a heat-up from cold. Much more than that, or water still running long after"
                 + " the heater went off, is not expansion.";

@@ -55,7 +55,7 @@ final class FaultRule implements Rule {
                         .about(valve)
                         .says(
                                 "The seat of " + Rule.quoted(valve.name())
-                                        + " leaks from {} on, though the valve opens only at {}.",
+                                        + " leaks from {} up, though the valve opens only at {}.",
                                 gauge(valve.fault().leaksFrom().orElseThrow(), subject.atmosphere),
                                 gauge(valve.setPressure(), subject.atmosphere))
                         .found(gauge(valve.fault().leaksFrom().orElseThrow(), subject.atmosphere))

@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
 final class Remedy {
 
     /** A supply below this (Pa, gauge) serves no house; own judgement. */
-    private static final double LEAST_SUPPLY = 1.5e5;
+    private static final double MIN_SUPPLY = 1.5e5;
 
     /** How far the estimate may be off, by warming gas, piping that warms or stretches, and hoses, as a factor; own judgement. */
     private static final double MARGIN = 1.1;
@@ -51,7 +51,7 @@ final class Remedy {
 
     /** The least supply (Pa, gauge, at the drain cock) that is of use at the vessel too. */
     private double least(ExpansionVessel vessel) {
-        return LEAST_SUPPLY + Math.max(0, subject.lift(vessel.height()));
+        return MIN_SUPPLY + Math.max(0, subject.lift(vessel.height()));
     }
 
     /** The advice; all limits share it, since the lowest has to hold. */

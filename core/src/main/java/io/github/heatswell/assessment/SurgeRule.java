@@ -19,7 +19,7 @@ final class SurgeRule implements Rule {
 
     private static final double DAY = 86_400;
     /** A smaller surge (Pa) is not worth a word; own judgement. */
-    private static final double LEAST = 0.3e5;
+    private static final double MIN_SURGE = 0.3e5;
     /** A surge rises and falls within this (s) each; what takes longer is a night; own judgement. */
     private static final double SHORT = 1_800;
     /** A rise or fall is over that is no more than so many times as large (-) in twice that time; own judgement. */
@@ -57,7 +57,7 @@ final class SurgeRule implements Rule {
                     .filter(event -> !lasts(run, Interval.Phase.HEATER_ON, event.time()))
                     .filter(event -> !lasts(run, Interval.Phase.DRAW, event.time()))
                     .map(event -> new Surge(event, above(subject, event), held(run, event.time())))
-                    .filter(surge -> surge.above() >= LEAST && surge.held() >= HELD)
+                    .filter(surge -> surge.above() >= MIN_SURGE && surge.held() >= HELD)
                     .toList();
             if (!surges.isEmpty()) {
                 found.accept(trapped(subject, run, surges));

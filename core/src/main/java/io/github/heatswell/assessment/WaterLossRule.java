@@ -12,7 +12,7 @@ import java.util.function.Consumer;
 /** The water that relief valves discharged, and what a year of that would come to. */
 final class WaterLossRule implements Rule {
 
-    private static final double LEAST = 0.01e-3;
+    private static final double MIN_LOSS = 0.01e-3;
     private static final double DAY = 86_400;
     private static final double DAYS = 365;
 
@@ -34,7 +34,7 @@ final class WaterLossRule implements Rule {
 
     @Override
     public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
-        subject.run.filter(run -> run.totals().relieved() >= LEAST).ifPresent(run -> found.accept(loss(subject, run)));
+        subject.run.filter(run -> run.totals().relieved() >= MIN_LOSS).ifPresent(run -> found.accept(loss(subject, run)));
     }
 
     private boolean mayBeCaught(AssessmentContext subject) {

@@ -53,7 +53,7 @@ public final class DiagnosisStory {
     /** An assumed reseat pressure so much (share of the set pressure) from what fits decides something; own judgement. */
     private static final double DECIDES = 0.05;
     /** Less water (m3) is no draw. */
-    private static final double LEAST_DRAW = 0.5e-3;
+    private static final double MIN_DRAW = 0.5e-3;
     /** A heat-up that began less than this (s) before the first reading began with it: clocks are read to the minute. */
     private static final double BEFORE = 60;
 
@@ -258,7 +258,7 @@ public final class DiagnosisStory {
     /** How much water was drawn in the best explanation, as far as the log notes or shows that it was. */
     private Optional<Statement> drawn() {
         List<Estimate> draws = result.best().estimates().stream()
-                .filter(one -> one.parameter().isDrawn() && one.value() > LEAST_DRAW)
+                .filter(one -> one.parameter().isDrawn() && one.value() > MIN_DRAW)
                 .toList();
         double all = draws.stream().mapToDouble(Estimate::value).sum();
         return draws.isEmpty()

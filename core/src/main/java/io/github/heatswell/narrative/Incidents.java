@@ -88,7 +88,7 @@ final class Incidents {
         double volume = summary.totals().leaked();
         return volume < DROP
                 ? Optional.empty()
-                : Optional.of(plain(system.leaks().size() == 1 ? "a leak takes " : "leaks take ")
+                : Optional.of(plain(system.leaks().size() == 1 ? "a leak loses " : "leaks lose ")
                         .then(volume(volume)));
     }
 

@@ -40,7 +40,7 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
             Set.of(Quantity.TANK_STRETCH, Quantity.TANK_AIR, Quantity.PIPE_STRETCH);
 
     /** A run that warms the water by less than this (K) until the valve opens shows no rise. */
-    private static final double LEAST_WARMING = 0.5;
+    private static final double MIN_WARMING = 0.5;
 
     /** The latest opening is at least this many times as late as the earliest, or nobody needs to know. */
     private static final double WIDE = 1.25;
@@ -91,7 +91,7 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
         double on = run.first(Event.Kind.HEATER_ON).map(Event::time).orElse(0.0);
         double warming = opening.waterTemperature() - start;
         double expected = new Room(house.described(), start).opensAt(opening.pressureAbsolute()) - start;
-        if (warming < LEAST_WARMING || expected < LEAST_WARMING) {
+        if (warming < MIN_WARMING || expected < MIN_WARMING) {
             return Optional.empty();
         }
         double scale = warming / expected;

@@ -12,12 +12,12 @@ final class Chatter {
     /** This many openings in a row */
     private static final int OPENINGS = 500;
     /** within this average time (s) each are chatter, */
-    private static final double SHORTEST_CYCLE = 1;
+    private static final double MIN_CYCLE = 1;
     /**
      * or within this (s) where the feed stands above the reseat pressure: the feed drives the valve then, not
      * expansion, as long as the supply is open.
      */
-    private static final double SHORTEST_CYCLE_FED = 5;
+    private static final double MIN_CYCLE_FED = 5;
 
     private final Map<String, Row> rows = new HashMap<>();
 
@@ -36,7 +36,7 @@ final class Chatter {
      */
     boolean seen(double time, String valve, boolean fed) {
         Row row = rows.computeIfAbsent(valve, name -> new Row());
-        if (time - row.began > row.openings * (fed ? SHORTEST_CYCLE_FED : SHORTEST_CYCLE)) {
+        if (time - row.began > row.openings * (fed ? MIN_CYCLE_FED : MIN_CYCLE)) {
             row.began = time;
             row.openings = 0;
         }

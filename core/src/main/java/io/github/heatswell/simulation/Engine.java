@@ -28,7 +28,7 @@ import org.hipparchus.exception.MathRuntimeException;
 final class Engine {
 
     /** A segment shorter than this (s) is not worth starting. */
-    private static final double SHORTEST_SEGMENT = 1e-6;
+    private static final double MIN_SEGMENT = 1e-6;
     /** This many mode changes at one instant mean that two rules contradict each other. */
     private static final int MAX_CHANGES_AT_ONCE = 500;
     /** After this many, a pressure that seems settled is integrated instead, */
@@ -105,7 +105,7 @@ final class Engine {
         reported = Modes.resting(plant);
         ledger = new BalanceAudit(plant, inventory);
         stacking = new Restacking(plant, balance, ledger);
-        nextDraw = schedule.nextDraw(-SHORTEST_SEGMENT);
+        nextDraw = schedule.nextDraw(-MIN_SEGMENT);
     }
 
     private double[] startState() {
@@ -143,7 +143,7 @@ final class Engine {
         choose(modes);
         boolean ended = false;
         int changesAtOnce = 0;
-        while (!ended && end - time > SHORTEST_SEGMENT) {
+        while (!ended && end - time > MIN_SEGMENT) {
             if (Thread.currentThread().isInterrupted()) {
                 throw new CancellationException(
                         "interrupted before the run was done, at " + time + " s of " + end + " s");
@@ -223,7 +223,7 @@ final class Engine {
         if (!maySettle) {
             until = Math.min(until, time + INTEGRATED_FOR * balance.response().settlingTime());
         }
-        if (until - time <= SHORTEST_SEGMENT) {
+        if (until - time <= MIN_SEGMENT) {
             time = until;
             return Optional.empty();
         }
@@ -249,17 +249,17 @@ final class Engine {
 
     /** Applies scheduled changes: a tap opened or closed, the supply shut off or opened, a new slope. */
     private void applySchedule() {
-        if (draw != null && time >= drawEndsAt - SHORTEST_SEGMENT) {
+        if (draw != null && time >= drawEndsAt - MIN_SEGMENT) {
             closeTap();
         }
-        if (nextDraw.isPresent() && time >= nextDraw.get().time() - SHORTEST_SEGMENT) {
+        if (nextDraw.isPresent() && time >= nextDraw.get().time() - MIN_SEGMENT) {
             if (draw != null) {
                 // a draw of known volume ends on its own: descriptions whose next draw would begin earlier are refused
                 drawsCutShort += draw.heat().isPresent() ? 1 : 0;
                 closeTap();
             }
             openTap(nextDraw.get());
-            nextDraw = schedule.nextDraw(time + SHORTEST_SEGMENT);
+            nextDraw = schedule.nextDraw(time + MIN_SEGMENT);
         }
         boolean wasOpen = conditions == null || conditions.supplyOpen();
         world();
@@ -271,7 +271,7 @@ final class Engine {
     }
 
     private void world() {
-        conditions = schedule.from(time + SHORTEST_SEGMENT, draw, drawEndsAt);
+        conditions = schedule.from(time + MIN_SEGMENT, draw, drawEndsAt);
         balance.under(conditions);
     }
 

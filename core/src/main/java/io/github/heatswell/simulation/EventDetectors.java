@@ -95,13 +95,13 @@ final class EventDetectors {
                 watches.add(
                         EventDetector.silent(now -> now.withJoined(lower), y -> y[below + 1] - y[below] + inversion));
                 if (modes.rule.feeds()
-                        && balance.column().turnover(layer) > 1 / RegimeSelector.SHORTEST_FLUSH
+                        && balance.column().turnover(layer) > 1 / RegimeSelector.MIN_FLUSH
                         && Math.abs(start[below + 1] - start[below]) > RegimeSelector.HARDLY) {
                     watches.add(EventDetector.silent(
                             EventDetector.SAME, y -> Math.abs(y[below + 1] - y[below]) - RegimeSelector.HARDLY / 2));
                 }
             } else if (balance.column().inversionTendency(layer) > -FALLS_BEHIND
-                    && balance.column().turnover(layer) < 1 / RegimeSelector.SHORTEST_FLUSH) {
+                    && balance.column().turnover(layer) < 1 / RegimeSelector.MIN_FLUSH) {
                 // otherwise they have just been found to mix anyway
                 int upTo = layer;
                 watches.add(EventDetector.ofFlows(

@@ -29,7 +29,7 @@ final class RegimeSelector {
      * Layers flushed faster than this (s) are merged once they hardly differ, so that a tank flushed for hours does not
      * need steps as short as its thinnest layer.
      */
-    static final double SHORTEST_FLUSH = 2;
+    static final double MIN_FLUSH = 2;
     /** A layer this much (K) warmer than the one above it mixes with it, */
     private static final double INVERSION = 1e-6;
     /**
@@ -222,7 +222,7 @@ final class RegimeSelector {
             double lasts = size[block] / balance.column().turnover(layer);
             boolean alike = layer > 0 && Math.abs(y[vector.lowest + layer] - y[vector.lowest + layer - 1]) < HARDLY;
             layer += size[block];
-            if (alike && since < SHORTEST_FLUSH) {
+            if (alike && since < MIN_FLUSH) {
                 size[left - 1] += size[block];
                 since += lasts;
             } else {

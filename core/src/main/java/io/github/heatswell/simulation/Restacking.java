@@ -17,7 +17,7 @@ final class Restacking {
     /** Differences (K2) that are not worth following: 1 K across the tank mixes to nothing that could be seen. Own choice. */
     private static final double WORTH = 1;
     /** Nor are layers that a flow replaces within less than this (s). Own choice. */
-    private static final double SHORTEST = 1;
+    private static final double MIN_FLUSH = 1;
     /** Thinner overlaps, in even layers (-), are rounding. */
     private static final double NONE = 1e-7;
 
@@ -88,7 +88,7 @@ final class Restacking {
     /** Whether a draw is worth following. */
     private boolean worth(double[] y) {
         return below(y) + square(y[vector.lowest] - y[StateVector.COLD]) > WORTH
-                && plant.tankVolume / plant.layers > SHORTEST * balance.drawn();
+                && plant.tankVolume / plant.layers > MIN_FLUSH * balance.drawn();
     }
 
     /** The squares of all differences (K2) but that between the two highest layers. */

@@ -33,7 +33,7 @@ final class SegmentSolver {
     /** Errors of running totals add up over a run: fraction (-) of the tolerance per step. */
     private static final double OF_TOTALS = 0.1;
 
-    private static final double SHORTEST_STEP = 1e-13;
+    private static final double MIN_STEP = 1e-13;
     /**
      * The longest step (s), and so the longest time between two event checks, while water is heated, drawn or relieved.
      * A crossing and its return are both seen if pressure turns round between them; for anything else, half an hour
@@ -83,7 +83,7 @@ final class SegmentSolver {
         absolute[StateVector.DELIVERED] = ENERGY_TOLERANCE;
         absolute[StateVector.HEAT_LOST] = ENERGY_TOLERANCE;
         absolute[StateVector.CARRIED] = ENERGY_TOLERANCE;
-        stepper = new DormandPrince(SHORTEST_STEP, absolute, relative, most, totals, vector.lowest);
+        stepper = new DormandPrince(MIN_STEP, absolute, relative, most, totals, vector.lowest);
     }
 
     /**

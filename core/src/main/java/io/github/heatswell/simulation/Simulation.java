@@ -20,7 +20,7 @@ import java.util.concurrent.CancellationException;
  */
 public final class Simulation {
 
-    private static final Duration SHORTEST_SAMPLE = Duration.ofSeconds(1);
+    private static final Duration MIN_SAMPLE = Duration.ofSeconds(1);
     private static final Duration MAX_RUN = Duration.ofDays(36_525);
     private static final long MAX_SAMPLES = 20_000_000;
     private static final double HOUR = 3_600;
@@ -76,7 +76,7 @@ public final class Simulation {
      */
     public Simulation sampledEvery(Duration interval) {
         Objects.requireNonNull(interval, "sample");
-        if (interval.compareTo(SHORTEST_SAMPLE) < 0 || interval.compareTo(duration) > 0) {
+        if (interval.compareTo(MIN_SAMPLE) < 0 || interval.compareTo(duration) > 0) {
             throw new IllegalArgumentException("sample: " + interval
                     + " is outside the allowed range, 1 s to the duration of the run, " + duration);
         }

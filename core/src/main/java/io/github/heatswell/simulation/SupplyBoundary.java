@@ -30,7 +30,7 @@ final class SupplyBoundary extends Device<Boolean> {
      * A bypass opens at least this far (Pa) above the mains, a centimetre of water: its disc has weight, and opening
      * and closing need two thresholds.
      */
-    private static final double LEAST_BYPASS = 100;
+    private static final double MIN_BYPASS = 100;
 
     /** Whether nothing keeps water from going back. */
     final boolean open;
@@ -63,7 +63,7 @@ final class SupplyBoundary extends Device<Boolean> {
         open = supply.arrangement() == Supply.Arrangement.DIRECT;
         ReducingValve reducing = supply.reducingValve().orElse(null);
         bypass = reducing != null && reducing.bypassOpens().isPresent();
-        bypassOpens = bypass ? Math.max(LEAST_BYPASS, reducing.bypassOpens().getAsDouble()) : 0;
+        bypassOpens = bypass ? Math.max(MIN_BYPASS, reducing.bypassOpens().getAsDouble()) : 0;
         lockUp = reducing == null
                 ? Double.POSITIVE_INFINITY
                 : reducing.set().absolute(atmosphere) + reducing.lockUpRise();

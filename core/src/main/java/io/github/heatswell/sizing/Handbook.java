@@ -19,13 +19,13 @@ import java.util.List;
 record Handbook(NetExpansion growth, double charge, double fillAbsolute, double highestAbsolute, boolean diaphragm)
         implements VesselFormula {
 
-    private static final double LOWEST = 1e4;
-    private static final double HIGHEST = 5e6;
+    private static final double MIN_PRESSURE = 1e4;
+    private static final double MAX_PRESSURE = 5e6;
 
     Handbook {
-        HandCalculation.within("P1", fillAbsolute, PressureUnit.BAR, LOWEST, HIGHEST);
-        HandCalculation.within("P2", highestAbsolute, PressureUnit.BAR, LOWEST, HIGHEST);
-        HandCalculation.within("Pa", charge, PressureUnit.BAR, LOWEST, fillAbsolute);
+        HandCalculation.within("P1", fillAbsolute, PressureUnit.BAR, MIN_PRESSURE, MAX_PRESSURE);
+        HandCalculation.within("P2", highestAbsolute, PressureUnit.BAR, MIN_PRESSURE, MAX_PRESSURE);
+        HandCalculation.within("Pa", charge, PressureUnit.BAR, MIN_PRESSURE, fillAbsolute);
         HandCalculation.rising("P1", fillAbsolute, "P2", highestAbsolute);
     }
 

@@ -24,7 +24,7 @@ record MapAxes(double[] volumes, double[] precharges) {
     private static final double MIN_SHARE = 0.3;
     private static final double MAX_SHARE = 1.6;
     /** Least static pressure (Pa, gauge) the shares are taken of. */
-    private static final double LEAST_STATIC = 0.5e5;
+    private static final double MIN_STATIC = 0.5e5;
     /** Precharges begin and end at multiples of this (Pa). */
     private static final double STEP = 0.05e5;
 
@@ -37,7 +37,7 @@ record MapAxes(double[] volumes, double[] precharges) {
     static double[] chosenVolumes(double vessel) {
         double from = Math.min(MIN_VOLUME, vessel);
         double most = Math.max(5 * MIN_VOLUME, TIMES_THE_VESSEL * vessel);
-        double to = Math.min(VesselType.LARGEST, roundUp(most));
+        double to = Math.min(VesselType.MAX_VOLUME, roundUp(most));
         double[] volumes = new double[VOLUMES];
         for (int i = 0; i < VOLUMES; i++) {
             volumes[i] = from * Math.pow(to / from, i / (VOLUMES - 1.0));
@@ -54,7 +54,7 @@ record MapAxes(double[] volumes, double[] precharges) {
      * @param present the present precharge (Pa, gauge), or NaN
      */
     static double[] chosenPrecharges(double staticGauge, double workingGauge, double present) {
-        double usual = Math.max(LEAST_STATIC, staticGauge);
+        double usual = Math.max(MIN_STATIC, staticGauge);
         double to = Math.min(MAX_SHARE * usual, workingGauge);
         double from = MIN_SHARE * Math.min(usual, to / MAX_SHARE);
         if (present > 0) {

@@ -18,7 +18,7 @@ import java.util.Optional;
  */
 public record NominalSize(double volume, Optional<Price> price) {
 
-    private static final Limits VOLUME = Limits.between("volume", VesselType.SMALLEST, VesselType.LARGEST);
+    private static final Limits VOLUME = Limits.between("volume", VesselType.MIN_VOLUME, VesselType.MAX_VOLUME);
 
     /**
      * Checks the volume.

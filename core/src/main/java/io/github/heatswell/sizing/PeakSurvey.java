@@ -133,7 +133,7 @@ public final class PeakSurvey {
          */
         public Builder volumes(double... cubicMetres) {
             volumes = MapAxes.checked(
-                    Limits.between("volumes", VesselType.SMALLEST, VesselType.LARGEST),
+                    Limits.between("volumes", VesselType.MIN_VOLUME, VesselType.MAX_VOLUME),
                     VolumeUnit.CUBIC_METRE,
                     Objects.requireNonNull(cubicMetres, "volumes").clone());
             return this;

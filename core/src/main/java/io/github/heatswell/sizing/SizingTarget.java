@@ -37,7 +37,7 @@ import java.util.Optional;
 public final class SizingTarget {
 
     private static final double RELIEF_MARGIN = 0.03;
-    private static final double HIGHEST = 25e5;
+    private static final double MAX_GAUGE = 25e5;
     private static final Citation TOLERANCE = new Citation(
             "reseat as given; tolerance of the setting taken as 3 %; no standard for these valves was read",
             Citation.Standing.FROM_MEMORY);
@@ -309,7 +309,7 @@ public final class SizingTarget {
         }
 
         private Pressure checked(String field, Pressure value) {
-            Limits.above(field, 0, HIGHEST)
+            Limits.above(field, 0, MAX_GAUGE)
                     .check(Pressure.gauge(Objects.requireNonNull(value, field).gauge(atmosphere), PressureUnit.PASCAL));
             return value;
         }

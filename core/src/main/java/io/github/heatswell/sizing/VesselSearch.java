@@ -24,7 +24,7 @@ final class VesselSearch {
     private static final int ORDER = 5;
     private static final int MAX_RUNS = 200;
     /** Lowest supply (Pa, gauge) to suggest: 15 psi, the minimum for a service (UPC 608.1 lineage, seen). */
-    private static final double LEAST_SUPPLY = 15 * PressureUnit.PSI.factor();
+    private static final double MIN_SUPPLY = 15 * PressureUnit.PSI.factor();
 
     private final Balances.Count count;
 
@@ -60,16 +60,16 @@ final class VesselSearch {
         if (peak(setup, 0) <= setup.limit()) {
             return OptionalDouble.of(0);
         }
-        if (setup.staticAbsolute() == setup.limit() || peak(setup, VesselType.LARGEST) > setup.limit()) {
+        if (setup.staticAbsolute() == setup.limit() || peak(setup, VesselType.MAX_VOLUME) > setup.limit()) {
             return OptionalDouble.empty();
         }
-        if (peak(setup, VesselType.SMALLEST) <= setup.limit()) {
-            return OptionalDouble.of(VesselType.SMALLEST);
+        if (peak(setup, VesselType.MIN_VOLUME) <= setup.limit()) {
+            return OptionalDouble.of(VesselType.MIN_VOLUME);
         }
         double logarithm = below(
                 x -> peak(setup, Math.exp(x)) - setup.limit(),
-                Math.log(VesselType.SMALLEST),
-                Math.log(VesselType.LARGEST));
+                Math.log(VesselType.MIN_VOLUME),
+                Math.log(VesselType.MAX_VOLUME));
         return OptionalDouble.of(Math.exp(logarithm));
     }
 
@@ -77,7 +77,7 @@ final class VesselSearch {
     OptionalDouble highestSupply(SizingProblem setup, double volume) {
         double atmosphere = setup.atmosphere();
         double head = setup.coldFill().house().head(setup.type().pattern().height());
-        double least = atmosphere + Math.max(LEAST_SUPPLY, LEAST_SUPPLY + head);
+        double least = atmosphere + Math.max(MIN_SUPPLY, MIN_SUPPLY + head);
         DoubleUnaryOperator excess =
                 p -> peak(setup.withColdFill(trial -> trial.behindCheckValve(p)), volume) - setup.limit();
         if (least >= setup.limit() || excess.applyAsDouble(least) > 0) {

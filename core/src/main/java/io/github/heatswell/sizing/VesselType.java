@@ -12,9 +12,9 @@ import io.github.heatswell.units.VolumeUnit;
 record VesselType(ExpansionVessel pattern) {
 
     /** Smallest volume (m3) that can be described. */
-    static final double SMALLEST = 0.1e-3;
+    static final double MIN_VOLUME = 0.1e-3;
     /** Largest volume (m3) that can be described. */
-    static final double LARGEST = 5.0;
+    static final double MAX_VOLUME = 5.0;
 
     ExpansionVessel with(double volume, Pressure precharge) {
         return lawful(like(pattern.acceptance(), pattern.height(), true, true))

@@ -22,7 +22,7 @@ public final class SupplyTemperature {
     private static final Limits WATER = Limits.between("water", 273.15, 313.15);
     private static final Limits ANNUAL_MEAN = Limits.between("annual-mean", 263.15, 308.15);
     private static final Limits MONTHLY_SWING = Limits.between("monthly-swing", 0, 50);
-    private static final double LOWEST = 273.15;
+    private static final double MIN_TEMPERATURE = 273.15;
 
     private final double mean;
     private final double amplitude;
@@ -126,7 +126,7 @@ public final class SupplyTemperature {
      */
     public double on(double dayOfYear) {
         double angle = Math.toRadians(0.986 * (dayOfYear - 15 - lag) + quarter);
-        return Math.max(LOWEST, mean + amplitude * Math.sin(angle));
+        return Math.max(MIN_TEMPERATURE, mean + amplitude * Math.sin(angle));
     }
 
     /** Builds a {@link SupplyTemperature} that changes with the seasons. */

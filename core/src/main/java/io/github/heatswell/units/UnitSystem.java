@@ -72,7 +72,7 @@ public enum UnitSystem {
                     + "|(?<![\\w.-])(?:([Aa])n? )?(expansion vessel|vessel|tyre|"
                     + "(?<=\\b(?:to|into|towards)\\s)the mains(?! pressure)|mains|isolating valve|"
                     + "(?:hose|garden|drain) tap|drain cock|tap(?! water)|cold feed|local authority|"
-                    + "colour|neighbour|millilitre|litre|metre|licence|labelled|enamelled|modelled)(?=s?(?![\\w\\[-]|\\.\\w))",
+                    + "gas cock|colour|neighbour|vapour|judgement|millilitre|litre|metre|licence|labelled|enamelled|modelled)(?=s?(?![\\w\\[-]|\\.\\w))",
             Pattern.CASE_INSENSITIVE);
 
     private static final Map<String, String> AMERICAN = Map.ofEntries(
@@ -89,7 +89,10 @@ public enum UnitSystem {
             Map.entry("tap", "faucet"),
             Map.entry("cold feed", "cold supply"),
             Map.entry("local authority", "local building department"),
+            Map.entry("gas cock", "gas valve"),
             Map.entry("colour", "color"),
+            Map.entry("vapour", "vapor"),
+            Map.entry("judgement", "judgment"),
             Map.entry("neighbour", "neighbor"),
             Map.entry("enamelled", "enameled"),
             Map.entry("modelled", "modeled"),

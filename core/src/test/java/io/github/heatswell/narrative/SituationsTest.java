@@ -112,7 +112,7 @@ class SituationsTest {
                                 + " off",
                         Houses.warm().supply(SHUT_OFF).draws(Houses.tap(7, 20))),
                 Arguments.of(
-                        "A leak takes 86.4 L, which hides the expansion; the pressure stays at about 4.2 bar, 2.8 bar below the"
+                        "A leak loses 86.4 L, which hides the expansion; the pressure stays at about 4.2 bar, 2.8 bar below the"
                                 + " relief set pressure; 11 draws take .* L from the tank",
                         Houses.warm()
                                 .addLeak(Leak.of(60, FlowUnit.MILLILITRE_PER_MINUTE, bar(4.2)))

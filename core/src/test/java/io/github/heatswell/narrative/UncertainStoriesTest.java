@@ -248,6 +248,9 @@ class UncertainStoriesTest {
                 "License number; two liters, labeled in color, enameled, not modeled beside its neighbors",
                 UnitSystem.US.spelled(
                         "Licence number; two litres, labelled in colour, enamelled, not modelled beside its neighbours"));
+        assertEquals(
+                "our own judgment: at the gas valve, vapor forms",
+                UnitSystem.US.spelled("our own judgement: at the gas cock, vapour forms"));
         assertEquals("like a car tire's", UnitSystem.US.spelled("like a car tyre's"));
         assertEquals("a key, tyre-gauge: 40 psi", UnitSystem.US.spelled("a key, tyre-gauge: 40 psi"));
         assertEquals(

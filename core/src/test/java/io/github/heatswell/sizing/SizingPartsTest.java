@@ -314,7 +314,7 @@ class SizingPartsTest {
                 new VesselType(house.vessel().orElseThrow()),
                 VesselSizing.Precharge.STATIC,
                 6e5);
-        assertEquals(VesselType.SMALLEST, new VesselSearch().smallest(setup).orElseThrow(), 0);
+        assertEquals(VesselType.MIN_VOLUME, new VesselSearch().smallest(setup).orElseThrow(), 0);
     }
 
     @Test

@@ -49,7 +49,7 @@ final class FreeSpots {
     private static final double STEP = 8;
 
     /** A line shorter than this bears no words. */
-    private static final double LEAST_LINE = 70;
+    private static final double MIN_LINE = 70;
 
     private final Frame frame;
     private final Box room;
@@ -250,7 +250,7 @@ final class FreeSpots {
         Box best = null;
         double least = Double.POSITIVE_INFINITY;
         double before = 0;
-        double at = whole < LEAST_LINE ? whole : STEP;
+        double at = whole < MIN_LINE ? whole : STEP;
         for (Line2D piece : pieces) {
             for (; at < Math.min(whole, before + length(piece)); at += STEP) {
                 double share = (at - before) / length(piece);

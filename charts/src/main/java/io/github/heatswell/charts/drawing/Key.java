@@ -32,7 +32,7 @@ final class Key {
     private static final double BELOW_BARS = 18;
     private static final double SHARE = 0.235;
     private static final double SHARE_WITH_BARS = 0.40;
-    private static final double LEAST = 190;
+    private static final double MIN_WIDTH = 190;
 
     private final double width;
     private final Optional<BarList> bars;
@@ -50,7 +50,7 @@ final class Key {
 
     /** The column of a picture of this width. */
     Key(Panel panel, Picture.Key key, double inner) {
-        width = Math.max(LEAST, (key.bars().isPresent() ? SHARE_WITH_BARS : SHARE) * inner);
+        width = Math.max(MIN_WIDTH, (key.bars().isPresent() ? SHARE_WITH_BARS : SHARE) * inner);
         bars = key.bars().map(list -> new BarList(list, width));
         heading = TextBlock.of(key.measured(), Type.HEADING, width);
         double room = width - SWATCH - GAP;

@@ -38,9 +38,9 @@ record SheetLayout(double width, double height, Header header, Box panels, doubl
     static final double BELOW_SINGLE = 46;
 
     private static final double BELOW_HEADER = 20;
-    private static final double LEAST_PANELS = 380;
+    private static final double MIN_PANELS = 380;
     private static final double MAX_PANELS = 1600;
-    private static final double LEAST_SINGLE = 300;
+    private static final double MIN_SINGLE = 300;
     /** What the time axis takes, a little more than it does. */
     private static final double BELOW_PANELS = 52;
 
@@ -53,7 +53,7 @@ record SheetLayout(double width, double height, Header header, Box panels, doubl
         Header header = Header.of(picture.caption(), width - 2 * MARGIN);
         double top = MARGIN + header.height() + BELOW_HEADER;
         double gutter = Math.max(180, Math.min(0.205 * width, 300));
-        double needed = Math.min(MAX_PANELS, Math.max(LEAST_PANELS, heightForNames(picture, gutter)));
+        double needed = Math.min(MAX_PANELS, Math.max(MIN_PANELS, heightForNames(picture, gutter)));
         double height = Math.max(picture.size().height(), Math.ceil(top + needed + MARGIN / 2));
         Box panels = new Box(MARGIN, top, width - 2 * MARGIN, height - top - MARGIN / 2);
         return new SheetLayout(width, height, header, panels, gutter, Optional.empty());
@@ -84,7 +84,7 @@ record SheetLayout(double width, double height, Header header, Box panels, doubl
         UprightNames names = UprightNames.of(panel, new Frame(flat, picture.across(), up));
         double besides = MARGIN + header.height() + BELOW_HEADER;
         double top = besides + UprightNames.HEADING + names.height();
-        double needed = Math.max(top + LEAST_SINGLE + BELOW_SINGLE, besides + column.height() + MARGIN);
+        double needed = Math.max(top + MIN_SINGLE + BELOW_SINGLE, besides + column.height() + MARGIN);
         double height = Math.ceil(Math.max(picture.size().height(), needed));
         double above = top - ABOVE_SINGLE;
         Box panels = new Box(MARGIN, above, inner, height - above - MARGIN / 2);

@@ -36,7 +36,7 @@ final class LowerSupplies {
     /** Settings looked at. */
     private static final int MAX_SETTINGS = 6;
     /** No lower setting (Pa, gauge): taps and showers need some pressure; own judgement. */
-    private static final double LEAST = 2e5;
+    private static final double MIN_SETTING = 2e5;
     /** How far a small valve that is yet to be bought stands above its setting (Pa): as where a file leaves it out. */
     private static final double NEW_LOCK_UP = 0.3e5;
 
@@ -110,7 +110,7 @@ final class LowerSupplies {
         double first = step * (Math.ceil(top / step - 1e-6) - 1);
         return Stream.iterate(first, setting -> setting - step)
                 .limit(MAX_SETTINGS)
-                .filter(setting -> setting >= LEAST)
+                .filter(setting -> setting >= MIN_SETTING)
                 .map(setting -> Pressure.gauge(setting, PressureUnit.PASCAL))
                 .toList();
     }

@@ -50,7 +50,7 @@ final class SampledHouses {
 
     private static final long SEED = 1;
     /** A zero precharge cannot be described; this one (Pa, gauge) is as good as none. */
-    private static final double LEAST_PRECHARGE = 1000;
+    private static final double MIN_PRECHARGE = 1000;
 
     private final Scenario scenario;
     private final double limitGauge;
@@ -198,7 +198,7 @@ final class SampledHouses {
             ExpansionVessel vessel = charged.vessels().get(i);
             double fill = target.get().pumpToGauge();
             double set = vessel.precharge().gauge(air);
-            double left = Math.max(LEAST_PRECHARGE, loss.left(set, fill, PrechargeLoss.MAX_UNCHECKED));
+            double left = Math.max(MIN_PRECHARGE, loss.left(set, fill, PrechargeLoss.MAX_UNCHECKED));
             faded.changeVessel(
                     i,
                     one -> one.toBuilder()

@@ -11,7 +11,7 @@ final class ProgressLine implements Workers.Progress, AutoCloseable {
 
     private static final int CELLS = 30;
     private static final double NANOS = 1e-9;
-    private static final double LEAST_PAUSE = 0.1;
+    private static final double MIN_PAUSE = 0.1;
     /** Before that the time left is a guess (s), */
     private static final double FIRST = 0.5;
     /** and more so where what was said stands. */
@@ -79,7 +79,7 @@ final class ProgressLine implements Workers.Progress, AutoCloseable {
     }
 
     private void line(double elapsed, double share, double left) {
-        if (elapsed < FIRST || elapsed - lastShown < LEAST_PAUSE) {
+        if (elapsed < FIRST || elapsed - lastShown < MIN_PAUSE) {
             return;
         }
         lastShown = elapsed;

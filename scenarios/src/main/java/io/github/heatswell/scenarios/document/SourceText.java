@@ -26,7 +26,7 @@ import java.util.stream.IntStream;
 public final class SourceText {
 
     /** Descriptions are a page or two; a file beyond this size (byte) is something else. */
-    public static final int LARGEST = 256 * 1024;
+    public static final int MAX_SIZE = 256 * 1024;
 
     private static final char BYTE_ORDER_MARK = '\uFEFF';
 
@@ -38,18 +38,18 @@ public final class SourceText {
      * @param file the file
      * @param faults notes what is wrong with the encoding
      * @return the text without a byte order mark, or empty if it is not UTF-8
-     * @throws FileSystemException if the file is a folder or another thing that is no file, or is larger than {@link #LARGEST};
+     * @throws FileSystemException if the file is a folder or another thing that is no file, or is larger than {@link #MAX_SIZE};
      *     it names the file, and its reason is a plain sentence
      * @throws IOException if the file cannot be read
      */
     public static Optional<String> of(Path file, Faults faults) throws IOException {
         check(file);
-        if (Files.isRegularFile(file) && Files.size(file) > LARGEST) {
+        if (Files.isRegularFile(file) && Files.size(file) > MAX_SIZE) {
             throw tooLarge(file);
         }
         try (InputStream in = Files.newInputStream(file)) {
-            byte[] bytes = in.readNBytes(LARGEST + 1);
-            if (bytes.length > LARGEST) {
+            byte[] bytes = in.readNBytes(MAX_SIZE + 1);
+            if (bytes.length > MAX_SIZE) {
                 throw tooLarge(file);
             }
             return decode(bytes, faults);
@@ -98,7 +98,7 @@ public final class SourceText {
     }
 
     private static FileSystemException tooLarge(Path file) {
-        return refusal(file, "this is larger than " + LARGEST / 1024 + " KiB; a scenario is about a page of text");
+        return refusal(file, "this is larger than " + MAX_SIZE / 1024 + " KiB; a scenario is about a page of text");
     }
 
     private static Optional<String> decode(byte[] bytes, Faults faults) {

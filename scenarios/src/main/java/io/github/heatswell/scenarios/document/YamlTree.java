@@ -33,7 +33,7 @@ public final class YamlTree {
     /**
      * Reads a text that describes a system.
      *
-     * @param text the text, of at most {@link SourceText#LARGEST} characters
+     * @param text the text, of at most {@link SourceText#MAX_SIZE} characters
      * @param faults notes what is wrong with it
      * @return the keys and values, or empty if the text cannot be read that far
      */
@@ -44,15 +44,15 @@ public final class YamlTree {
     /**
      * Reads a text that holds one document of keys and values.
      *
-     * @param text the text, of at most {@link SourceText#LARGEST} characters
+     * @param text the text, of at most {@link SourceText#MAX_SIZE} characters
      * @param purpose what to say of it if it is empty, such as {@code it should describe a system}
      * @param example a key and its value, as the text might have them
      * @param faults notes what is wrong with it
      * @return the keys and values, or empty if the text cannot be read that far
      */
     public static Optional<Mapping> of(String text, String purpose, String example, Faults faults) {
-        if (text.length() > SourceText.LARGEST) {
-            faults.add(Location.first(), "this is longer than " + SourceText.LARGEST + " characters");
+        if (text.length() > SourceText.MAX_SIZE) {
+            faults.add(Location.first(), "this is longer than " + SourceText.MAX_SIZE + " characters");
             return Optional.empty();
         }
         Optional<Fault> hidden = SourceText.HiddenCharacters.in(text);

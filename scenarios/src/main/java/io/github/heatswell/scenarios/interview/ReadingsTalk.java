@@ -20,7 +20,7 @@ import java.util.Optional;
 public final class ReadingsTalk {
 
     /** A list needs so many readings. */
-    private static final int FEWEST = 3;
+    private static final int MIN_READINGS = 3;
 
     private static final String UNIT =
             "The pressures have no unit. What does the gauge read in: psi, bar or kPa?";
@@ -62,13 +62,13 @@ public final class ReadingsTalk {
             Optional<String> line = dialogue.hear();
             String word = line.map(one -> one.toLowerCase(Locale.ROOT)).orElse("done");
             if (word.equals("done") || word.equals("end") || word.equals("fertig")) {
-                if (typed.readings() >= FEWEST) {
+                if (typed.readings() >= MIN_READINGS) {
                     return Ending.FINISHED;
                 }
                 if (line.isEmpty()) {
                     return Ending.ENDED;
                 }
-                dialogue.say("A diagnosis needs at least " + FEWEST + " readings; there are " + typed.readings()
+                dialogue.say("A diagnosis needs at least " + MIN_READINGS + " readings; there are " + typed.readings()
                         + ". Type more, or quit to continue another time.");
             } else if (Interview.LEAVE.contains(word)) {
                 return Ending.LEFT;

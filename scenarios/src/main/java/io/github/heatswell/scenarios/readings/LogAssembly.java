@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 /** Assembles the rows of a file into a log, and notes oddities. */
 final class LogAssembly {
 
-    private static final int FEWEST = 3;
+    private static final int MIN_READINGS = 3;
     /** What a diagnosis uses of a log (s): its first two days. */
     private static final double USED = 2 * 86_400.0;
 
@@ -33,7 +33,7 @@ final class LogAssembly {
     /** So fast (Pa/s) no heater of a house lets the pressure rise for long: a bar in half a minute; own judgement. */
     private static final double FASTEST = 1e5 / 30;
 
-    private static final double MOST_OF_IT = 0.9;
+    private static final double NEARLY_ALL = 0.9;
     /** So far apart (s) so many readings are seldom. */
     private static final double SELDOM = 1_800;
 
@@ -115,8 +115,8 @@ final class LogAssembly {
         firstRead = Double.isNaN(firstRead) ? read : firstRead;
         notes.reading(read + shift, label, note);
         rows.add(read + shift, gauge, temperature, burner);
-        if (rows.count() == FEWEST) {
-            refuseTooFarApart(rows.times()[FEWEST - 1]);
+        if (rows.count() == MIN_READINGS) {
+            refuseTooFarApart(rows.times()[MIN_READINGS - 1]);
         }
     }
 
@@ -132,7 +132,7 @@ final class LogAssembly {
         if (!(time <= USED)) {
             throw new IllegalArgumentException(
                     "time: the third reading is more than two days after the first; only the first two days of a log"
-                            + " are used, and at least " + FEWEST
+                            + " are used, and at least " + MIN_READINGS
                             + " readings are needed in them; is the time unit right?");
         }
     }
@@ -151,10 +151,10 @@ final class LogAssembly {
                     header.time(),
                     "time: '" + wentBack + "' is earlier than the row before; correct it, or sort the rows by time");
         }
-        if (rows.count() < FEWEST) {
+        if (rows.count() < MIN_READINGS) {
             throw new IllegalArgumentException(
                     (rows.count() == 1 ? "there is only 1 reading" : "there are only " + rows.count() + " readings")
-                            + "; a log needs at least " + FEWEST);
+                            + "; a log needs at least " + MIN_READINGS);
         }
         double[] times = rows.times();
         double[] gauge = rows.gauge();
@@ -226,11 +226,11 @@ final class LogAssembly {
         double rise = log.highest() - first;
         int begins = 0;
         int ends = 0;
-        while (log.gauge(ends) < first + MOST_OF_IT * rise) {
-            begins = log.gauge(ends) <= first + (1 - MOST_OF_IT) * rise ? ends : begins;
+        while (log.gauge(ends) < first + NEARLY_ALL * rise) {
+            begins = log.gauge(ends) <= first + (1 - NEARLY_ALL) * rise ? ends : begins;
             ends++;
         }
-        return log.showsHeatUp() && ends > begins + 2 ? MOST_OF_IT * rise / (log.time(ends) - log.time(begins)) : 0;
+        return log.showsHeatUp() && ends > begins + 2 ? NEARLY_ALL * rise / (log.time(ends) - log.time(begins)) : 0;
     }
 
     private List<String> remarks(PressureLog log) {

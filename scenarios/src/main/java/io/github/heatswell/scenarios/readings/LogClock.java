@@ -56,13 +56,13 @@ final class LogClock {
     private static final double HOUR = 3_600;
     private static final double MINUTE = 60;
     /** Dates as spreadsheets number them: from 1982 to 2091. */
-    private static final double LEAST_DATE = 30_000;
+    private static final double MIN_DATE = 30_000;
 
-    private static final double MOST_DATE = 70_000;
+    private static final double MAX_DATE = 70_000;
     /** Seconds since 1970, from 2001 on. */
-    private static final double LEAST_EPOCH = 1e9;
+    private static final double MIN_EPOCH = 1e9;
 
-    private static final double LEAST_MILLIS = 1e12;
+    private static final double MIN_MILLIS = 1e12;
 
     /** Which of two numbers parted by a stroke is the day. */
     private enum Order {
@@ -166,15 +166,15 @@ final class LogClock {
             numbered = "as parts of a day, as spreadsheets keep times";
             return onTheClock(number * DAY);
         }
-        if (number >= LEAST_DATE && number < MOST_DATE) {
+        if (number >= MIN_DATE && number < MAX_DATE) {
             numbered = "as days since 1900, as spreadsheets keep dates";
             double time = number * DAY;
             firstOfDay = Double.isNaN(firstOfDay) ? time % DAY : firstOfDay;
             return time;
         }
-        if (number >= LEAST_EPOCH) {
-            numbered = "as time since 1970 in " + (number >= LEAST_MILLIS ? "milliseconds" : "seconds");
-            return number >= LEAST_MILLIS ? number / 1000 : number;
+        if (number >= MIN_EPOCH) {
+            numbered = "as time since 1970 in " + (number >= MIN_MILLIS ? "milliseconds" : "seconds");
+            return number >= MIN_MILLIS ? number / 1000 : number;
         }
         throw new IllegalArgumentException("time: " + Decimals.significant(number, 9)
                 + " is not a time of day; write 06:30, or name the unit of the numbers, for"

@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
 final class LogMarks {
 
     /** What a gauge on a house shows at its highest (Pa); beyond, the unit may be wrong. */
-    static final double LEAST_PEAK = 0.1e5;
+    static final double MIN_PEAK = 0.1e5;
 
     static final double MAX_PEAK = 40e5;
 
@@ -62,11 +62,11 @@ final class LogMarks {
         }
         Optional<LogNumbers.Marked> doubtful =
                 pressures.doubtful().filter(marked -> Math.abs(toGauge.applyAsDouble(marked.thousands())) <= MAX_PEAK);
-        if (doubtful.isPresent() && pressures.uneven().isEmpty() && highest < LEAST_PEAK) {
+        if (doubtful.isPresent() && pressures.uneven().isEmpty() && highest < MIN_PEAK) {
             String text = doubtful.get().text();
             return Optional.of(new Suspicion(
                     doubtful.get().line(),
-                    "pressure: no reading reaches " + BOTH.pressure(LEAST_PEAK) + "; if the mark in '" + text
+                    "pressure: no reading reaches " + BOTH.pressure(MIN_PEAK) + "; if the mark in '" + text
                             + "' separates thousands, write " + doubtful.get().unmarked()
                             + ", and if not, write all readings with one decimal"));
         }

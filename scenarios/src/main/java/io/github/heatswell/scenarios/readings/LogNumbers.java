@@ -16,7 +16,7 @@ final class LogNumbers {
     private static final Pattern LIKE_THOUSANDS = Pattern.compile("[1-9][.,]\\d{3}");
     private static final Pattern THOUSANDS = Pattern.compile("\\+?[1-9]\\d{0,2}[.,]\\d{3}");
     private static final Pattern HUNDREDS = Pattern.compile("[1-9]\\d{2}");
-    private static final int LONGEST = 40;
+    private static final int MAX_LENGTH = 40;
 
     private final String field;
     private final boolean commas;
@@ -58,7 +58,7 @@ final class LogNumbers {
 
     double read(String text, long line) {
         String plain = commas ? text.replace(',', '.') : text;
-        if (plain.length() > LONGEST
+        if (plain.length() > MAX_LENGTH
                 || !NUMBER.matcher(plain).matches()
                 || Double.isInfinite(Double.parseDouble(plain))) {
             throw refused(Printable.quote(text) + " is not a number; " + advice(text));

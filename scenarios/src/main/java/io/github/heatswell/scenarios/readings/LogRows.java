@@ -3,13 +3,13 @@ package io.github.heatswell.scenarios.readings;
 import java.util.Arrays;
 
 /**
- * Readings as they come, in bounded memory: when there are more than {@link #MOST}, every other one is dropped, and from then on
+ * Readings as they come, in bounded memory: when there are more than {@link #MAX_READINGS}, every other one is dropped, and from then on
  * only every second is kept, and so on.
  */
 final class LogRows {
 
     /** The largest number of readings that are kept. */
-    static final int MOST = 1_000_000;
+    static final int MAX_READINGS = 1_000_000;
 
     private static final int FIRST = 1_024;
 
@@ -22,7 +22,7 @@ final class LogRows {
         if (seen++ % stride != 0) {
             return;
         }
-        if (count == MOST) {
+        if (count == MAX_READINGS) {
             halve();
             if ((seen - 1) % stride != 0) {
                 return;
@@ -30,7 +30,7 @@ final class LogRows {
         }
         if (count == columns[0].length) {
             for (int i = 0; i < columns.length; i++) {
-                columns[i] = Arrays.copyOf(columns[i], Math.min(MOST, 2 * count));
+                columns[i] = Arrays.copyOf(columns[i], Math.min(MAX_READINGS, 2 * count));
             }
         }
         double[] row = {time, gauge, temperature, burner ? 1 : 0};

@@ -18,7 +18,7 @@ final class SplitDecimals {
     /** A unit as large as this (Pa) is too coarse for whole numbers. */
     private static final double COARSE = 0.5e5;
 
-    private static final int FEWEST = 3;
+    private static final int MIN_READINGS = 3;
     private static final int MANY = 8;
     /** In liquid water (K) outside of these no thermometer of a house reads. */
     private static final double COLDEST = 250;
@@ -148,7 +148,7 @@ final class SplitDecimals {
     }
 
     private boolean possible() {
-        return !other && rows >= FEWEST && 4 * blanks <= rows;
+        return !other && rows >= MIN_READINGS && 4 * blanks <= rows;
     }
 
     private boolean likelyInCoarse() {

@@ -234,7 +234,7 @@ public final class ComparisonReport {
         Moments moments =
                 Moments.common(runs.stream().map(run -> run.summary().system()).toList(), longest);
         List<String> columns = new ArrayList<>(
-                List.of("Run", "Peak", moments.byClock() ? "Reached" : "After", "Relieved", "Margin below relief set"));
+                List.of("Run", "Peak", moments.byClock() ? "Reached" : "After", "Discharged", "Margin below relief set"));
         if (!alike) {
             columns.add(1, "Length");
         }

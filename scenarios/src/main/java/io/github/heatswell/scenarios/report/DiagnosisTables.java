@@ -21,7 +21,7 @@ import java.util.stream.Stream;
 final class DiagnosisTables {
 
     private static final int MAX_CAUSES = 8;
-    private static final int MOST_ALIKE = 3;
+    private static final int MAX_ALIKE = 3;
 
     private final DiagnosisAnswer answer;
     private final DiagnosisResult result;
@@ -120,7 +120,7 @@ final class DiagnosisTables {
     /** The numbers of each cause that explains the readings about as well as the likeliest; none where nothing does. */
     Stream<Grid> estimates() {
         return explaining().stream()
-                .limit(MOST_ALIKE)
+                .limit(MAX_ALIKE)
                 .filter(fit -> !fit.estimates().isEmpty())
                 .map(fit -> new Grid(
                         "The numbers, if " + fit.inWords() + ". Pressures are gauge readings.",

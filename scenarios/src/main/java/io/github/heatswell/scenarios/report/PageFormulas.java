@@ -21,7 +21,7 @@ final class PageFormulas {
     private static final int DIGITS = 6;
 
     /** Less than this (K) is the difference of two temperatures of water. */
-    private static final double LEAST_TEMPERATURE = 250;
+    private static final double MIN_TEMPERATURE = 250;
 
     private PageFormulas() {}
 
@@ -95,7 +95,7 @@ final class PageFormulas {
             case "m3" -> shown.volume(number);
             case "Pa abs" -> shown.pressure(number) + " absolute";
             case "m3/kg" -> perMass(number, shown);
-            case "K" -> number < LEAST_TEMPERATURE ? shown.temperatureDifference(number) : shown.temperature(number);
+            case "K" -> number < MIN_TEMPERATURE ? shown.temperatureDifference(number) : shown.temperature(number);
             default -> PageWords.inUnits(given, shown);
         };
     }

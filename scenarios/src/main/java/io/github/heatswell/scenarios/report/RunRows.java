@@ -139,7 +139,7 @@ final class RunRows {
         for (int i = 0; i < totals.size(); i++) {
             ReliefValve valve = result.system().reliefValves().get(i);
             Totals.Relief total = totals.get(i);
-            add("relieved", total.volume(), valve.name() + ", " + Narrative.did(valve, total));
+            add("discharged", total.volume(), valve.name() + ", " + Narrative.did(valve, total));
         }
     }
 

@@ -44,7 +44,7 @@ import java.util.regex.Pattern;
  */
 public record VariedHouse(List<Input> inputs, boolean usual, Function<double[], HotWaterSystem> house) {
 
-    private static final double LEAST_RESEAT = 0.7;
+    private static final double MIN_RESEAT = 0.7;
     private static final double MAX_RESEAT = 0.95;
 
     /**
@@ -120,7 +120,7 @@ public record VariedHouse(List<Input> inputs, boolean usual, Function<double[], 
         }
         return and(
                 new Input(
-                        new Study.Input(ASSUMED_RESEAT, Distribution.between(LEAST_RESEAT, MAX_RESEAT)),
+                        new Study.Input(ASSUMED_RESEAT, Distribution.between(MIN_RESEAT, MAX_RESEAT)),
                         "",
                         "70 % to 95 %"),
                 (made, share) -> reseating(made, assumed, share));

@@ -115,7 +115,7 @@ final class Cases {
 
     /** Looks at a file that cannot be read at all: the only reason is its size. */
     void unread(IOException failure) throws IOException {
-        boolean large = Files.size(file) > SourceText.LARGEST
+        boolean large = Files.size(file) > SourceText.MAX_SIZE
                 && failure instanceof FileSystemException known
                 && String.valueOf(known.getReason()).startsWith("this is larger than 256 KiB");
         if (!large) {

@@ -69,7 +69,7 @@ class ParserLimitsTest {
 
     @Test
     void sizeEndsAtItsLimit() throws IOException {
-        int left = SourceText.LARGEST - Sources.FULL.length();
+        int left = SourceText.MAX_SIZE - Sources.FULL.length();
         Path file = folder.resolve("house.yaml");
         Files.writeString(file, Sources.FULL + "#".repeat(left));
         assertEquals("House by the brook", ScenarioReader.read(file).title());
@@ -133,7 +133,7 @@ class ParserLimitsTest {
     @ValueSource(strings = {"k%d: 1\n", "supply: 1\n"})
     void manyKeysAreRefusedAtOnce(String key) {
         StringBuilder text = new StringBuilder(Sources.FULL);
-        for (int i = 0; text.length() < SourceText.LARGEST - 20; i++) {
+        for (int i = 0; text.length() < SourceText.MAX_SIZE - 20; i++) {
             text.append(key.formatted(i));
         }
         String message = refusal(text.toString());

@@ -31,7 +31,7 @@ class ReportTest {
                 "  Peak  6.02 bar  after 1 h 30 min",
                 "  Relief set  7 bar  expansion valve: 0.98 bar left",
                 "  Tank limit  10 bar  working pressure: 3.98 bar left",
-                "  Relieved  0 L  expansion valve, stayed shut",
+                "  Discharged  0 L  expansion valve, stayed shut",
                 "  Vessel  3.12 L  the most water it held",
                 "  relief[0].character  modulating");
     }
@@ -59,7 +59,7 @@ class ReportTest {
                 "  Peak  101.5 psi  after 10 min 16 s",
                 "  Hottest  136 degF  after 1 h 30 min",
                 "  Relief set  101.5 psi  expansion valve: reached",
-                "  Relieved  0.83 gal  expansion valve, opened once");
+                "  Discharged  0.83 gal  expansion valve, opened once");
     }
 
     @Test
@@ -70,10 +70,10 @@ class ReportTest {
                 "  Drawn  353 L  hot water, 69 draws",
                 "  Delivered  17.5 kWh  heat at the taps, above cold water",
                 "  Leaked  389 L  through dripping taps and other leaks");
-        assertLines(report("kiln-house-blocked", UnitSystem.SI), "  Relieved  0 L  T&P valve, which is blocked");
+        assertLines(report("kiln-house-blocked", UnitSystem.SI), "  Discharged  0 L  T&P valve, which is blocked");
         assertLines(
                 report("mill-cottage-worn-seat", UnitSystem.SI),
-                "  Relieved  21 L  safety valve, through its worn seat");
+                "  Discharged  21 L  safety valve, through its worn seat");
         assertLines(report("tannery-yard-bypass", UnitSystem.SI), "  Went back  2.61 L  to the mains");
     }
 
@@ -183,10 +183,10 @@ class ReportTest {
         assertTrue(report.startsWith("HAZARD in quarry-row: After 27 min 12 s the pressure reaches 16 bar."), report);
         assertLines(
                 report,
-                "  Run                       Peak        After  Relieved  relief set",
-                "  orchard-lodge            7 bar  10 min 16 s    3.14 L  reached",
-                "  orchard-lodge-vessel  6.02 bar   1 h 30 min       0 L  0.98 bar left",
-                "  quarry-row              16 bar  27 min 12 s       0 L  no relief valve");
+                "  Run                       Peak        After  Discharged  relief set",
+                "  orchard-lodge            7 bar  10 min 16 s      3.14 L  reached",
+                "  orchard-lodge-vessel  6.02 bar   1 h 30 min         0 L  0.98 bar left",
+                "  quarry-row              16 bar  27 min 12 s         0 L  no relief valve");
     }
 
     /** Braces mark the places of quantities in findings; a name may have them too. */
