@@ -11,7 +11,7 @@ import java.util.Objects;
  *
  * @param found what was found, in a sentence with its full stop
  * @param title what the house is called
- * @param house the house, for the pressures that its readings are held against
+ * @param house the house, for the pressures that its readings are compared with
  * @param times when the gauge was read (s), rising
  * @param readings what it showed (Pa, gauge)
  * @param runs the runs, the best first, at most three
@@ -54,7 +54,7 @@ public record LoggedRuns(
      *
      * @param found what was found, in a sentence with its full stop
      * @param title what the house is called
-     * @param house the house, for the pressures that its readings are held against
+     * @param house the house, for the pressures that its readings are compared with
      * @param times when the gauge was read (s), rising
      * @param readings what it showed (Pa, gauge)
      * @param runs the runs, the best first, at most three

@@ -105,12 +105,12 @@ final class AssessmentContext {
         return doubts.has(NamedValue.PRECHARGE);
     }
 
-    /** The highest pressure the supply stands at in a day, behind a reducing valve if there is one. */
+    /** The highest static supply pressure of a day, downstream of a reducing valve if there is one. */
     double highestStatic() {
         return overDay(Math::max);
     }
 
-    /** The lowest pressure the supply stands at in a day. */
+    /** The lowest static supply pressure of a day. */
     double lowestStatic() {
         return overDay(Math::min);
     }
@@ -304,7 +304,7 @@ final class AssessmentContext {
                         || valve.relieves() && Math.max(begins, staticGauge) >= setPressure(valve) - Rule.SAME);
     }
 
-    /** Whether the supply stands too low to reach a vessel: its charge could not be matched to anything. */
+    /** Whether the supply pressure is too low to reach a vessel: its charge could not be matched to anything. */
     boolean isOutOfReach(ExpansionVessel vessel) {
         return lowestStatic() < leastAt(vessel) - Rule.SAME;
     }

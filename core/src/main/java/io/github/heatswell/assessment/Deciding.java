@@ -26,7 +26,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 
-/** The values of a house that decide together what it comes to, so that a finding rests on all of them. */
+/** The values of a house that together decide what happens in it, so that a finding rests on all of them. */
 final class Deciding {
 
     /** What decides how high the supply stands. */

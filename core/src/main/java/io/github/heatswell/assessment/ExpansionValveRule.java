@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 
-/** A safety group or expansion valve on the cold inlet: discharging the expansion is its work, and it has to open first. */
+/** A safety group or expansion valve on the cold inlet: its job is to discharge the expansion, and it has to open first. */
 final class ExpansionValveRule implements Rule {
 
     @Override

@@ -20,7 +20,7 @@ import java.util.TreeSet;
  * @param severity how much it matters
  * @param sentence what was found, in one sentence with its quantities
  * @param found the value found, or empty where there is none
- * @param limit the limit it is held against, or empty where there is none
+ * @param limit the limit it is compared with, or empty where there is none
  * @param advice what to do; where work is needed, how to make it safe first
  * @param authority on what this stands
  * @param askAuthority what to ask the local authority or a professional; may be empty
@@ -108,7 +108,7 @@ public record Finding(
      * @param severity how much it matters
      * @param sentence what was found, in one sentence with its quantities
      * @param found the value found, or empty where there is none
-     * @param limit the limit it is held against, or empty where there is none
+     * @param limit the limit it is compared with, or empty where there is none
      * @param advice what to do; where work is needed, how to make it safe first
      * @param authority on what this stands
      * @param askAuthority what to ask the local authority or a professional; may be empty

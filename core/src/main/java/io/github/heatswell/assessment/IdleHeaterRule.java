@@ -8,7 +8,7 @@ import io.github.heatswell.system.Element;
 import io.github.heatswell.system.NamedValue;
 import java.util.function.Consumer;
 
-/** A run in which the heater never switches on, so that its calm pressure says nothing of a heat-up. */
+/** A run in which the heater never switches on, so that its calm pressure says nothing about a heat-up. */
 final class IdleHeaterRule implements Rule {
 
     @Override

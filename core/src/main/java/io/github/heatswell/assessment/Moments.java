@@ -49,7 +49,7 @@ public final class Moments {
         boolean timetable =
                 !system.draws().draws().isEmpty() || !system.supply().mains().isConstant() || start > 0;
         int day = system.start().dayOfYear();
-        // A description that says nothing of the day begins on the first of January.
+        // A description that says nothing about the day begins on the first of January.
         boolean dated = day != 1 || !system.supply().water().isConstant();
         return new Moments(
                 start,

@@ -9,7 +9,7 @@ import io.github.heatswell.system.NamedValue;
 import java.util.function.Consumer;
 
 /**
- * The charge of the vessel against the pressure the supply stands at. The charge changes with the temperature of the gas
+ * The precharge of the vessel against the static supply pressure. The charge changes with the temperature of the gas
  * as the absolute pressure does (Gay-Lussac), so it is brought to the temperature the vessel stands in first.
  */
 final class PrechargeRule implements Rule {
@@ -77,7 +77,7 @@ final class PrechargeRule implements Rule {
         return charge(subject, vessel) < PrechargeTarget.of(subject, vessel).tooLowGauge() - SAME;
     }
 
-    /** The highest pressure (Pa, gauge) the supply stands at where the vessel is. */
+    /** The highest static supply pressure (Pa, gauge) at the vessel. */
     private static double highest(AssessmentContext subject, ExpansionVessel vessel) {
         return PrechargeTarget.of(subject, vessel).pumpToGauge();
     }

@@ -10,7 +10,7 @@ import io.github.heatswell.system.ReducingValve;
 import java.util.List;
 import java.util.function.Consumer;
 
-/** A supply that stands too high, and a reducing valve that lets it by. */
+/** A supply pressure that is too high or too low, and a reducing valve whose seat leaks. */
 final class SupplyRule implements Rule {
 
     /** A supply below this (Pa, gauge) is probably a typing error; own judgement. */

@@ -14,11 +14,11 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.DoubleStream;
 
-/** A short surge of the mains, which the check valve lets in and not out again. */
+/** A short surge of the mains, which the check valve lets in but not out again. */
 final class SurgeRule implements Rule {
 
     private static final double DAY = 86_400;
-    /** A smaller surge (Pa) is not worth a word; own judgement. */
+    /** A smaller surge (Pa) is not worth mentioning; own judgement. */
     private static final double MIN_SURGE = 0.3e5;
     /** A surge rises and falls within this (s) each; what takes longer is a night; own judgement. */
     private static final double SHORT = 1_800;

@@ -11,8 +11,7 @@ import io.github.heatswell.system.Tank;
 import java.util.function.Consumer;
 
 /**
- * A tank that never fails, which is none; and a tank whose working pressure is assumed, and a pressure above that: no maker has said that it is too much, and nobody has read
- * the plate.
+ * A textbook tank that never fails, and a pressure above a working pressure that is only assumed, since nobody has read the plate.
  */
 final class TankRatingRule implements Rule {
 

@@ -20,8 +20,7 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
 /**
- * Whether the vessel takes what the water gains: by the run if it heated the water through, or else by an estimate with
- * Boyle's law and a tank that grows and stretches.
+ * Whether the vessel takes up the expansion: by the run if it heated the water through, or else by an estimate with Boyle's law and a tank that expands and stretches.
  */
 final class VesselSizeRule implements Rule {
 

@@ -18,7 +18,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.IntFunction;
 
-/** Simulates a house for as long as there are readings, and reads off what was read. */
+/** Simulates a house for as long as there are readings, and predicts each of them. */
 final class Forecaster {
 
     private static final double FINEST = 1;

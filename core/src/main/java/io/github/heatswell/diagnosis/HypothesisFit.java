@@ -109,7 +109,7 @@ public record HypothesisFit(
 
     /**
      * How high the gauge goes in its run where that is beyond what relief valve and tank allow, as no sound valve lets it, though the
-     * cause says nothing of a valve that opens late.
+     * cause says nothing about a valve that opens late.
      *
      * @return the highest pressure (Pa, gauge), which may stand between two readings; empty if all is within what the plates allow
      */

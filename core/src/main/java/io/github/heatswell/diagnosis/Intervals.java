@@ -80,7 +80,7 @@ final class Intervals {
                 settledBy(free.parameter()));
     }
 
-    /** Behind a mixing valve a tap says nothing of how hot the tank is. */
+    /** Behind a mixing valve a tap says nothing about how hot the tank is. */
     private Optional<SiteCheck> settledBy(Parameter parameter) {
         boolean mixed = trial.house(end.position()).heater().mixedTo().isPresent();
         return Optional.ofNullable(parameter.settledBy()).filter(check -> check != SiteCheck.HOT_TAP || !mixed);

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Function;
 
-/** Remembers what was made last, for a search comes back to places where it was: a third of its runs repeated another. */
+/** Cache of the last results: a search comes back to places it has been, and a third of its runs repeated another. */
 final class Recent<K, V> {
 
     /** So many are kept; four times as many would save few more runs. */

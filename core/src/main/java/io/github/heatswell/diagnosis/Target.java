@@ -222,7 +222,7 @@ final class Target {
         return spots;
     }
 
-    /** Counts the runs that are held against the readings. */
+    /** Counts the runs that are compared with the readings. */
     Balances.Count balances() {
         return count;
     }

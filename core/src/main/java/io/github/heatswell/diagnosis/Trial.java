@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * One hypothesis held against the readings. A position names a value for each of its parameters; what is known beforehand about a
+ * One hypothesis compared with the readings. A position names a value for each of its parameters; what is known beforehand about a
  * parameter counts as one more reading of it.
  */
 final class Trial {
@@ -57,7 +57,7 @@ final class Trial {
         this.houses = houses;
     }
 
-    /** The same hypothesis held against the readings in long blocks, in a simpler house. */
+    /** The same hypothesis compared with the readings in long blocks, in a simpler house. */
     Trial coarse() {
         Trial simpler = simpler();
         return new Trial(simpler.described, hypothesis, target.coarse(), simpler.forecaster.another(), simpler.houses);

@@ -15,7 +15,7 @@ import io.github.heatswell.system.ReliefFault;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The hazard that ended a run: what happened, and what did not stand in its way. */
+/** The hazard that ended a run: what happened, and what failed to prevent it. */
 final class HazardWords {
 
     private final RunSummary summary;

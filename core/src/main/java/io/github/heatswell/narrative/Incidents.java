@@ -24,7 +24,7 @@ import java.util.Optional;
 /** What went on in a run besides the pressure, each as a clause: shut-offs, water that left by other ways, draws. */
 final class Incidents {
 
-    /** A volume (m3) below this is not worth a word. */
+    /** A volume (m3) below this is not worth mentioning. */
     static final double DROP = 0.01e-3;
 
     private static final double MAX_DRAW_DAYS = 3 * 86_400;
@@ -107,7 +107,7 @@ final class Incidents {
                 && summary.totals().returned() < DROP;
     }
 
-    /** What draws took from the tank, which is less than ran at a mixing tap; over many days it is no news. */
+    /** What draws took from the tank, which is less than ran at a mixing tap; not worth mentioning over many days. */
     Optional<Statement> draws() {
         int count = summary.intervals(Interval.Phase.DRAW).size();
         if (count == 0 || summary.end() > MAX_DRAW_DAYS) {

@@ -25,7 +25,7 @@ public record Limit(String name, double gauge, double margin) {
     private static final double SAME = 1;
 
     /**
-     * The set pressure of the working relief valve that opens first, as it stands at the drain cock; empty without one: a blocked
+     * The set pressure of the working relief valve that opens first, as seen at the drain cock; empty without one: a blocked
      * valve limits nothing.
      *
      * @param result the run
@@ -39,7 +39,7 @@ public record Limit(String name, double gauge, double margin) {
     }
 
     /**
-     * The lowest set pressure of the working relief valves of a house, as it stands at the drain cock.
+     * The lowest set pressure of the working relief valves of a house, as seen at the drain cock.
      *
      * @param house the house
      * @return the pressure (Pa, gauge), or empty without a working valve

@@ -18,7 +18,7 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** What a map of peaks found: where the house stands, and where the valve drips. */
+/** What a map of peaks found: where on it the house is, and where the valve drips. */
 final class MapStory {
 
     private final PeakMap map;

@@ -134,7 +134,7 @@ public record Narrative(
     }
 
     /**
-     * What several runs found when held against each other, such as {@code Only “18 L vessel” keeps the relief valve shut; “no
+     * What several runs found when compared with each other, such as {@code Only “18 L vessel” keeps the relief valve shut; “no
      * vessel” discharges 3.14 L}.
      *
      * @param runs the runs, at least two

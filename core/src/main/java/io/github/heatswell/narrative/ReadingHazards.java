@@ -66,7 +66,7 @@ final class ReadingHazards {
         return overheat()
                         .map(hot -> hot.exceeded() == Overheat.Device.THERMOSTAT
                                 ? "The water got hotter than the thermostat lets it"
-                                : "The taps got hotter water than the mixing valve lets by")
+                                : "The taps got hotter water than the mixing valve allows")
                         .map(hot -> hot + (overpressure().isPresent() ? ", and the" : ""))
                         .orElse("The")
                 + (overpressure().isPresent() ? " pressure went above what the plates allow" : "")

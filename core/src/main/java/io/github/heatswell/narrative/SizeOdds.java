@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
-/** How sure the size of a vessel is: in how many sampled houses it holds, and what would make it surer. */
+/** How sure the size of a vessel is: in how many sampled houses it is enough, and what would make it surer. */
 final class SizeOdds {
 
     private static final Statement THRESHOLD =

@@ -18,12 +18,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 
-/** The answer several runs give when they are held against each other: hazards first, then who stops the dripping. */
+/** The answer of several runs compared: hazards first, then which of them stop the dripping. */
 final class Verdict {
 
     private static final int MAX_NAMES = 2;
 
-    /** So many hazards are told one by one. */
+    /** So many hazards are listed one by one. */
     private static final int MAX_HAZARDS = 6;
 
     /** Volumes that differ by no more than this share (-) read alike. */
@@ -260,7 +260,7 @@ final class Verdict {
         return having(wet, other -> Math.abs(other.summary().totals().relieved() - volume) <= ALIKE * volume);
     }
 
-    /** What a run discharged, and in which time if it is held against runs that are not as long. */
+    /** What a run discharged, and in which time if it is compared with runs that are not as long. */
     private static Statement amount(NamedSummary run, List<NamedSummary> wet) {
         Statement amount = plain("").then(relieved(run));
         return alike(wet)

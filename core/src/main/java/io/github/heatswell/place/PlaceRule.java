@@ -73,7 +73,7 @@ public record PlaceRule(
         RELIEF_PRESSURE("set pressure of a T&P valve"),
         /** How much a relief valve must discharge. */
         RELIEF_CAPACITY("relief capacity"),
-        /** The largest share of a relief valve's set pressure the supply may stand at (-). */
+        /** The largest static supply pressure, as a share of a relief valve's set pressure (-). */
         SUPPLY_TO_RELIEF("supply against relief setting"),
         /** The hottest water at the taps (K). */
         TAP_TEMPERATURE("water at the taps"),

@@ -1,7 +1,7 @@
 package io.github.heatswell.simulation;
 
 /**
- * Where the layers of a tank stand. Between the lowest and the highest each is as thick as an even layer; the lowest is thinner and
+ * Positions of the layers in a tank. Between the lowest and the highest each is as thick as an even layer; the lowest is thinner and
  * the highest as much thicker, or the other way round. What happens at a height, in one even part of the tank, happens to the layer in
  * which the middle of that part stands; at the bottom, to the lowest layer.
  */

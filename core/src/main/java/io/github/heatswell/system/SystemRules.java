@@ -70,7 +70,7 @@ final class SystemRules {
         requirements.rule(
                 !(gauge > 0 && gauge <= MainsPressure.MIN_GAUGE),
                 field,
-                () -> value + " is as good as none: it must be more than "
+                () -> value + " is next to nothing: it must be more than "
                         + Limits.quantity(MainsPressure.MIN_GAUGE, PressureUnit.PASCAL) + " above ambient pressure");
         checkPressure(field, value, limit);
     }

@@ -20,7 +20,7 @@ public record DischargingValve(
 
     /** What a valve would do in the house. */
     public enum Work {
-        /** It is set no higher than the supply stands at its highest: it runs while it does. */
+        /** It is set no higher than the highest supply pressure: it runs while that lasts. */
         BELOW_SUPPLY,
         /** It would not close again above the supply's pressure: once open, it runs on. */
         NEVER_CLOSES,

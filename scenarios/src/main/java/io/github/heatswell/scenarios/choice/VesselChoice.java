@@ -440,7 +440,7 @@ public final class VesselChoice {
         }
 
         /**
-         * Sets a size that somebody else asks for, to be held against the answer.
+         * Sets a size that somebody else asks for, to be compared with the answer.
          *
          * @param value the size
          * @return this builder
@@ -451,7 +451,7 @@ public final class VesselChoice {
         }
 
         /**
-         * Sets a size that was bought: it is held against the answer, and the papers for the work are about it.
+         * Sets a size that was bought: it is compared with the answer, and the papers for the work are about it.
          *
          * @param value the size
          * @return this builder

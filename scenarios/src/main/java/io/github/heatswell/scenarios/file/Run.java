@@ -20,7 +20,7 @@ import java.util.Optional;
  */
 record Run(Duration duration, Duration sample, double begins, int day, double tolerance) {
 
-    /** The tolerance (-) of a run that says nothing of it. */
+    /** The tolerance (-) of a run that says nothing about it. */
     static final double TOLERANCE = 1e-8;
 
     /** As the simulation allows (s); a run has two samples at least, so that it is no shorter either. */

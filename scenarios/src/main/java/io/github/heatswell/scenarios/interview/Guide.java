@@ -80,7 +80,7 @@ public final class Guide {
     /** In place of what a plate says that nobody could read. */
     private static final String NOT_READ = "not read";
 
-    /** What is told of the vessel that was bought, in the order in which a file takes it. */
+    /** What is known of the vessel that was bought, in the order in which a file takes it. */
     private static final List<String> VESSEL =
             List.of(NamedValue.VESSEL_VOLUME.field(), NamedValue.VESSEL_RATING.field(), NamedValue.PRECHARGE.field());
 

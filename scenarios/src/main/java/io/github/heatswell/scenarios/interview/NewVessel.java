@@ -22,8 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * What there is to say of a vessel that was bought for a house: whether it is as large as the sizing recommends, what it is to be
- * charged to, and whether it is. Of a file that cannot be read there is nothing to say; the commands of the guide then say why.
+ * A vessel that was bought for a house: whether it is as large as the sizing recommends, what its charge should be, and whether it is. It says nothing about a file that cannot be read; the commands of the guide then say why.
  */
 final class NewVessel {
 
@@ -140,7 +139,7 @@ final class NewVessel {
                 .map(target -> shown.pressure(target.pumpToGauge()));
     }
 
-    /** Whether the house has this vessel alone, so that a sizing may be held against it. */
+    /** Whether the house has this vessel alone, so that a sizing may be compared with it. */
     boolean isOne(Map<String, String> vessel) {
         return fitted(vessel).isPresent();
     }

@@ -28,7 +28,7 @@ final class ScenarioText {
             ReliefQuestions.OPENS_AT, NamedValue.SET_TEMPERATURE.field(),
             ReliefQuestions.PRESENT, NamedValue.VESSEL.field()));
 
-    /** Questions that say nothing of the house. */
+    /** Questions that say nothing about the house. */
     private static final Set<String> ABOUT = Set.of(SupplyQuestions.TITLE, UseQuestions.DRIP);
 
     /** The fields of questions that have none of their own name. */

@@ -116,7 +116,7 @@ record QuantityText(double number, String digits, String unit) {
     }
 
     /**
-     * The unit of a pressure parted from the word for its reference.
+     * The unit of a pressure separated from the word for its reference.
      *
      * @param unit the unit alone
      * @param reference what the pressure is measured against; the air around it if nothing is said

@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
 
 /** Whether a note beside a reading says that water was drawn, and when. */
 enum DrawNote {
-    /** It says nothing of the kind. */
+    /** It says nothing about the kind. */
     NONE,
     /** Between the reading before and this one, or as this one was taken. */
     BEFORE_THE_READING,

@@ -18,7 +18,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
-/** Where in a row each quantity stands, and how its cells become numbers. */
+/** The column of each quantity in a row, and how its cells become numbers. */
 final class LogColumns {
 
     /** No water in a tank is hotter (K): 110 degC. */

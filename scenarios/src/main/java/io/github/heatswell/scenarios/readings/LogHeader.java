@@ -16,7 +16,7 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** What the first line of a log says: which column holds what, and in which unit. A place is -1 where there is no such column. */
+/** What the first line of a log says: which quantity is in which column, and in which unit. A place is -1 where there is no such column. */
 final class LogHeader {
 
     /** So many columns that are not used are named one by one. */

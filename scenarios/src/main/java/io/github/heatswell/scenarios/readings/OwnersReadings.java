@@ -120,7 +120,7 @@ public record OwnersReadings(
      *
      * @param note the words
      * @return all readings
-     * @throws IllegalArgumentException if it says nothing of the kind
+     * @throws IllegalArgumentException if it says nothing about the kind
      */
     public OwnersReadings noted(String note) {
         SpotReadings more = spots;

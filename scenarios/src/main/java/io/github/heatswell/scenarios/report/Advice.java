@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What the printed report of a run gives beside the run, by runs of its own: how the house is checked with a gauge, and what
+ * What the printed report of a run adds to it, from runs of its own: how the house is checked with a gauge, and what
  * each vessel on sale would do.
  *
  * @param check how the house is checked

@@ -261,7 +261,7 @@ interface Block {
         }
     }
 
-    /** Something found and what to do about it; the entries tell the rule it is held against. */
+    /** Something found and what to do about it; the entries tell the rule it is compared with. */
     record FoundRule(String severity, String sentence, String advice, List<Entry> entries) implements Block {
         public FoundRule {
             entries = List.copyOf(entries);

@@ -50,7 +50,7 @@ final class FitterPaper {
      * @param house the house with it
      * @param vessel the vessel
      * @param chargeGauge what it is to be charged to (Pa, gauge)
-     * @param supplyGauge what the supply stands at with no water running, at its highest (Pa, gauge)
+     * @param supplyGauge highest static supply pressure, with no water running (Pa, gauge)
      * @param bought whether it is new, and not the present one
      * @param coldPeakGauge the highest pressure of a heat-up from cold with it (Pa, gauge); empty where none was run
      */
@@ -199,7 +199,7 @@ final class FitterPaper {
      * The paper for a vessel that is to be fitted or to be charged anew, with what to buy, what to write down, and a tag.
      *
      * @param run a run of the house with the vessel as its last; its peak is told if it begins cold
-     * @param supplyGauge what the supply stands at with no water running, at its highest (Pa, gauge)
+     * @param supplyGauge highest static supply pressure, with no water running (Pa, gauge)
      * @param bought whether the vessel is new, and not the present one
      * @param shown the units
      */

@@ -7,7 +7,7 @@ import io.github.heatswell.units.QuantityFormat;
 import java.util.Optional;
 
 /**
- * The lower supply that comes before the vessel, in the words of the papers.
+ * The lower supply pressure to be set before the vessel is charged, in the words of the papers.
  *
  * @param supply what the reducing valve is set to, and where the supply stands then
  * @param atmosphere the pressure of the air there (Pa)

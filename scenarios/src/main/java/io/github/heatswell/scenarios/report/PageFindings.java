@@ -28,7 +28,7 @@ final class PageFindings {
         this.shown = shown;
     }
 
-    /** All findings, each with the rule it is held against. */
+    /** All findings, each with the rule it is compared with. */
     static Document.Section section(List<Finding> findings, QuantityFormat shown) {
         return section(findings, List.of(), shown);
     }

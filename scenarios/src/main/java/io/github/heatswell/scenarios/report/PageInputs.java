@@ -15,7 +15,7 @@ import java.util.stream.Stream;
 /** Every value that went into an answer about a house, each with where it comes from. */
 final class PageInputs {
 
-    /** Sections that say nothing of the house: words about it, what is charted, prices, and what it is compared with. */
+    /** Sections that say nothing about the house: words about it, what is charted, prices, and what it is compared with. */
     private static final Pattern ABOUT =
             Pattern.compile("(title|question|expect|units|not-known|origins|costs|readings)(\\W.*)?|run\\.sample");
 

@@ -170,7 +170,7 @@ public final class Results {
                 ? Optional.of(new Block.Paragraph(
                         "An inspector will ask for more: 'heatswell size" + against.orElse("")
                                 + "' with this house makes the sheet"
-                                + " \u201cFor the authority\u201d, with clauses, plates and two sizes held against the limit.",
+                                + " \u201cFor the authority\u201d, with clauses, plates and two sizes compared with the limit.",
                         Block.Tone.QUIET))
                 : Optional.empty();
     }

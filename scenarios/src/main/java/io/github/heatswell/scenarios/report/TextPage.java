@@ -15,7 +15,7 @@ import java.util.function.UnaryOperator;
  */
 final class TextPage implements Block.Renderer {
 
-    /** So many alarms are told one by one; what comes after them is named. */
+    /** So many alarms are listed one by one; what comes after them is named. */
     private static final int MAX_ALARMS = 12;
 
     private static final String INDENT = "  ";

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
-/** A table for a terminal: numbers to the right, words to the left, broken into lines where the table would be too wide. */
+/** A table for a terminal: numbers right-aligned, words left-aligned and broken into lines where the table would be too wide. */
 final class TextTable {
 
     private static final int WIDTH = 79;

@@ -9,7 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * What somebody types, parted from the words around what counts: {@code idk, maybe 80 psi} is {@code 80 psi}, in doubt. The one
+ * What somebody types, separated from the words around what counts: {@code idk, maybe 80 psi} is {@code 80 psi}, in doubt. The one
  * grammar of interview, guide and readings.
  *
  * @param plain what counts, with numbers in digits, and {@code yes} or {@code no} for all that says no more than that; the text itself
