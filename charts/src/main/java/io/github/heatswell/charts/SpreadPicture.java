@@ -143,7 +143,7 @@ final class SpreadPicture {
         }
         List<Bars.Bar> bars = all.stream()
                 .limit(MAX_BARS)
-                .map(influence -> new Bars.Bar(influence.name(), influence.rankCorrelation()))
+                .map(influence -> new Bars.Bar(amounts.units().spelled(influence.name()), influence.rankCorrelation()))
                 .toList();
         String rest = all.size() > MAX_BARS ? " " + (all.size() - MAX_BARS) + " weaker ones are left out." : "";
         String note = "Rank correlation with the peak. Solid bar, +: more of it goes with a higher peak. Hatched bar, \u2212: with"

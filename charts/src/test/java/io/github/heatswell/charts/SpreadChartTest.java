@@ -98,6 +98,15 @@ class SpreadChartTest {
                 List.of("vessel precharge", "mains pressure", "tank volume"),
                 bars.bars().stream().map(Bars.Bar::name).toList());
         assertEquals(-0.62, bars.bars().get(0).value());
+        Bars inTheUs = Chart.of(whole(), UnitSystem.US)
+                .picture()
+                .key()
+                .orElseThrow()
+                .bars()
+                .orElseThrow();
+        assertEquals(
+                List.of("expansion tank precharge", "city water pressure", "tank volume"),
+                inTheUs.bars().stream().map(Bars.Bar::name).toList());
         SampledPeaks.Builder many = even(50);
         for (int i = 0; i < 15; i++) {
             many.influence(new Influence("input " + i, i / 20.0));
