@@ -322,8 +322,8 @@ final class FitterPaper {
                 "Watch the first heat-up from cold to the end. The check sheet does not apply to it: it is for a heat-up of only"
                         + " part of the water. "
                         + work.flatMap(vessel -> vessel.coldPeak(shown))
-                                .map(peak -> "Expect about " + peak + ". If the pressure climbs well beyond that, or the relief"
-                                        + " valve opens,")
+                                .map(peak -> "Expect about " + peak + ". If the pressure climbs well beyond that, or"
+                                        + " the relief valve opens,")
                                 .orElse("If the relief valve opens,")
                         + " turn the heater off and find out why.",
                 "Write the precharge and the date on the vessel.");

@@ -134,7 +134,8 @@ final class PageMethods {
     private static String audit(RunSummary.Audit audit) {
         return String.format(
                 Locale.ROOT,
-                "Unaccounted for: %.0e of the mass that moved and %.0e of the energy; a sound run stays below %.0e. The balance %s.",
+                "Unaccounted for: %.0e of the mass that moved and %.0e of the energy; a sound run stays below %.0e. The"
+                        + " balance %s.",
                 audit.massFraction(),
                 audit.energyFraction(),
                 RunSummary.Audit.BOUND,

@@ -80,11 +80,11 @@ class RulesCommandTest {
                 outcome.out()
                         .replaceAll("\\s+", " ")
                         .contains(
-                                "The code here is assumed from the state or country named: ask the local authority which code applies."),
+                                "The code here is assumed from the state or country named: ask the local building department which code applies."),
                 outcome.out());
         assertEquals(
                 assumed,
-                outcome.err().startsWith("--place: " + said + " is taken as " + place + ". Assumed, not read"),
+                outcome.err().startsWith("--place: " + said + " is taken as " + place + ". Assumed, not looked up"),
                 outcome.err());
     }
 

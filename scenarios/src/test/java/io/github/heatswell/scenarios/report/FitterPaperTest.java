@@ -66,7 +66,7 @@ class FitterPaperTest {
         int heated = place(steps, "watch the first heat-up");
         assertTrue(opened < bled && bled < heated, steps.toString());
         List<String> yearly = steps("Every year");
-        String reopened = yearly.get(place(yearly, "open every valve that was shut", "the vessel's too"));
+        String reopened = yearly.get(place(yearly, "open every valve that was shut", "the vessel's included"));
         assertTrue(reopened.indexOf("until no air comes") < reopened.indexOf("switch the heater on"), reopened);
         assertTrue(reopened.indexOf("until no air comes") > 0, reopened);
     }
@@ -75,7 +75,7 @@ class FitterPaperTest {
     @Test
     void theIsolatingValveIsOpenedAgainAfterCharging() {
         List<String> yearly = steps("Every year");
-        assertTrue(place(yearly, "pump it up") < place(yearly, "open every valve that was shut", "the vessel's too"));
+        assertTrue(place(yearly, "pump it up") < place(yearly, "open every valve that was shut", "the vessel's included"));
         place(steps("The place"), "no valve between the vessel and the heater");
     }
 

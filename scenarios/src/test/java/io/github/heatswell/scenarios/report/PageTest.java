@@ -130,7 +130,7 @@ class PageTest {
         Grid choices = options.stream()
                 .filter(Grid.class::isInstance)
                 .map(Grid.class::cast)
-                .filter(grid -> grid.caption().startsWith("What can be done"))
+                .filter(grid -> grid.caption().startsWith("What you can do"))
                 .findFirst()
                 .orElseThrow();
         assertEquals("0\u00a0m\u00b3", choices.rows().get(1).get(3));
