@@ -91,7 +91,10 @@ final class SizingPicture {
         }
         curve(up)
                 .ifPresent(trail -> lines.add(new Curve(
-                        Curve.Role.CURVE, "peak of the worst heat-up; straight lines between the sizes simulated", "", trail)));
+                        Curve.Role.CURVE,
+                        "peak of the worst heat-up; straight lines between the sizes simulated",
+                        "",
+                        trail)));
         return lines;
     }
 

@@ -146,8 +146,9 @@ final class SpreadPicture {
                 .map(influence -> new Bars.Bar(amounts.units().spelled(influence.name()), influence.rankCorrelation()))
                 .toList();
         String rest = all.size() > MAX_BARS ? " " + (all.size() - MAX_BARS) + " weaker ones are left out." : "";
-        String note = "Rank correlation with the peak. Solid bar, +: more of it goes with a higher peak. Hatched bar, \u2212: with"
-                + " a lower one." + rest;
+        String note =
+                "Rank correlation with the peak. Solid bar, +: more of it goes with a higher peak. Hatched bar, \u2212: with"
+                        + " a lower one." + rest;
         return Optional.of(new Bars("What moves the peak most", note, bars));
     }
 }

@@ -34,7 +34,9 @@ final class WaterLossRule implements Rule {
 
     @Override
     public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
-        subject.run.filter(run -> run.totals().relieved() >= MIN_LOSS).ifPresent(run -> found.accept(loss(subject, run)));
+        subject.run
+                .filter(run -> run.totals().relieved() >= MIN_LOSS)
+                .ifPresent(run -> found.accept(loss(subject, run)));
     }
 
     private boolean mayBeCaught(AssessmentContext subject) {

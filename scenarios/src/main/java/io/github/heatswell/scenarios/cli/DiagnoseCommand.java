@@ -136,15 +136,15 @@ final class DiagnoseCommand implements ScenarioCommand {
                 readings.log().get().gauge(0) - house.supplyAtStart().gauge(air) + house.head(house.gaugeHeight());
         String far = QuantityFormat.ascii(units).pressureDifference(Math.abs(above));
         if (Math.abs(above - air) < AS_AIR) {
-            return Optional.of(
-                    "The log begins " + far + " above the supply pressure described, which is about the pressure of the air. If the"
-                            + " sensor reads absolute pressure, name its column pressure_psi_abs or pressure_bar_abs.");
+            return Optional.of("The log begins " + far
+                    + " above the supply pressure described, which is about the pressure of the air. If the"
+                    + " sensor reads absolute pressure, name its column pressure_psi_abs or pressure_bar_abs.");
         }
         return Math.abs(above + air) < AS_AIR
-                ? Optional.of(
-                        "The log begins " + far + " below the supply pressure described, which is about the pressure of the air. If"
-                                + " the sensor reads 0 in open air, it does not read absolute pressure: leave abs out"
-                                        + " of the column's name.")
+                ? Optional.of("The log begins " + far
+                        + " below the supply pressure described, which is about the pressure of the air. If"
+                        + " the sensor reads 0 in open air, it does not read absolute pressure: leave abs out"
+                        + " of the column's name.")
                 : Optional.empty();
     }
 

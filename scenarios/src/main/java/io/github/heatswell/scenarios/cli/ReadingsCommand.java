@@ -23,8 +23,8 @@ final class ReadingsCommand implements CliCommand {
         spec.addOption(OptionSpec.builder("-o", Specs.OUT)
                 .paramLabel("FILE.txt")
                 .type(Path.class)
-                .description("File for the readings; if it already has some, typing continues after them. Default: " + DEFAULT_FILE
-                        + ".")
+                .description("File for the readings; if it already has some, typing continues after them. Default: "
+                        + DEFAULT_FILE + ".")
                 .build());
         spec.addOption(OptionSpec.builder(SHEET)
                 .paramLabel("FILE.html")

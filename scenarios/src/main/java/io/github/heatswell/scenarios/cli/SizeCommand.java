@@ -117,7 +117,7 @@ final class SizeCommand implements ScenarioCommand {
                 LIMIT,
                 "Your own limit for the peak pressure, such as '5 bar'. The lowest of these governs: this limit, the"
                         + " reseat pressure of a relief valve less 3 %% of its set pressure, the local limit (80 psi in the US and"
-                                + " where the place is not known), and the ratings of vessel and tank.");
+                        + " where the place is not known), and the ratings of vessel and tank.");
     }
 
     private static OptionSpec rating() {

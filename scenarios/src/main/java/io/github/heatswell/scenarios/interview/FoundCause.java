@@ -68,14 +68,15 @@ record FoundCause(Optional<Cause> cause, boolean shut) {
                 "Correct the charge of the vessel before you buy anything. The next step says what the charge should be, and"
                         + " whether the vessel is then large enough.";
             case VESSEL_SMALL -> "The vessel takes too little water. The next step says how large it must be.";
-            case VESSEL_WATERLOGGED -> "A vessel full of water has to be replaced. The next step says what size to get.";
+            case VESSEL_WATERLOGGED ->
+                "A vessel full of water has to be replaced. The next step says what size to get.";
             case VESSEL_ISOLATED ->
                 "Have the vessel's valve opened first, with the heater off and cool. Then take readings again: the vessel may be"
                         + " all that was missing.";
             case SUPPLY_PRESSURE ->
                 "The supply comes first: a vessel sized for the wrong pressure is the wrong vessel. Read a gauge cold, with no"
                         + " water running. If it shows more than the local limit, a reducing valve comes before any vessel. Then"
-                                + " correct the file: supply.pressure, or the setting of the reducing valve.";
+                        + " correct the file: supply.pressure, or the setting of the reducing valve.";
             case REDUCING_VALVE_CREEPS -> "Have the reducing valve cleaned or replaced: it does not close tight.";
             case CHECK_VALVE_PASSES ->
                 "The check valve leaks water back to the mains. Once it closes tight again, the pressure will rise higher. The next"

@@ -114,8 +114,7 @@ final class NewVessel {
         return fitted(vessel)
                 .flatMap(scenario -> Findings.of(scenario.system()).stream()
                         .filter(finding -> finding.id().equals("vessel-rated-below-relief"))
-                        .map(finding -> finding.sentence().text(shown)
-                                + " Get one rated for at least that.")
+                        .map(finding -> finding.sentence().text(shown) + " Get one rated for at least that.")
                         .findFirst());
     }
 

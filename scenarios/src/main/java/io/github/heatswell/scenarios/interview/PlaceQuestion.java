@@ -83,7 +83,7 @@ final class PlaceQuestion {
                         "a state or a country will do; us-ipc and us-upc are the US codes, en is Europe.",
                         "us-ipc is the International Plumbing or Residential Code, us-upc the Uniform Plumbing Code; a city or"
                                 + " state may have changed either. If you only know that it is the US, us-ipc will do for now: the"
-                                        + " pressure limits used here are the same in both. Units, limits and sizes on sale follow the"
+                                + " pressure limits used here are the same in both. Units, limits and sizes on sale follow the"
                                 + " place.")
                 .ifUnknown(Unknown.taken(Place.NOT_KNOWN.key(), "the rules of several places are compared"))
                 .build();

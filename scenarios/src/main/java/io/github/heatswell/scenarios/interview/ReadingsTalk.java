@@ -22,8 +22,7 @@ public final class ReadingsTalk {
     /** A list needs so many readings. */
     private static final int MIN_READINGS = 3;
 
-    private static final String UNIT =
-            "The pressures have no unit. What does the gauge read in: psi, bar or kPa?";
+    private static final String UNIT = "The pressures have no unit. What does the gauge read in: psi, bar or kPa?";
 
     private final Dialogue dialogue;
     private final HouseFile file;
@@ -54,7 +53,7 @@ public final class ReadingsTalk {
         dialogue.say(
                 "Type your readings as you wrote them down, one per line or all pasted at once: a time, the pressure, and what you"
                         + " saw, such as 6:45 am 61 psi heater came on, or 18:45 4,2 bar tropft. Type done after the last line,"
-                                + " back to take a line back, or ? to see how to take readings.");
+                        + " back to take a line back, or ? to see how to take readings.");
         if (typed.lines() > 0) {
             dialogue.say(file.path() + " holds readings: go on after " + typed.taken() + ".");
         }

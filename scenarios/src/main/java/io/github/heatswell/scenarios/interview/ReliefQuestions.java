@@ -96,7 +96,7 @@ final class ReliefQuestions {
                         "Turn the heater off and let it cool. Shut the supply, open a hot tap until nothing runs,"
                                 + " and leave it open: only then is the water side empty. A tyre gauge on the air"
                                 + " valve now shows the precharge; with water in the vessel it would show the water's pressure. If"
-                                        + " any of this is new to you, leave it to a licensed professional"
+                                + " any of this is new to you, leave it to a licensed professional"
                                 + " and answer dk.")
                 .onlyIf(answers -> answers.say(PRESENT, "yes"))
                 .offBy(Spread.bar(0.2, "a tyre gauge"))

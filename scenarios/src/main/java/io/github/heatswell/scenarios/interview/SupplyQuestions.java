@@ -86,8 +86,8 @@ final class SupplyQuestions {
                         "Turn the heater off, run hot water until it comes cold, close all taps and wait 10 min;"
                                 + " otherwise a gauge behind a check valve also shows the pressure the heater"
                                 + " added. Screw a pressure gauge onto a garden tap or a drain tap, open that, and make sure nobody"
-                                        + " draws water. Downstream of a reducing valve, it shows that valve's pressure, not the"
-                                                + " mains pressure. If there is no tap upstream of it, answer dk.")
+                                + " draws water. Downstream of a reducing valve, it shows that valve's pressure, not the"
+                                + " mains pressure. If there is no tap upstream of it, answer dk.")
                 .offBy(GAUGE)
                 .ifUnknown(SupplyQuestions::mains)
                 .build();
@@ -157,7 +157,7 @@ final class SupplyQuestions {
                         "the valve's marking or its manufacturer's data sheet. Many valves have no bypass.",
                         "A bypass lets heated water expand back into the mains once house pressure is a little above mains"
                                 + " pressure. It can decide whether the relief valve opens at all. You cannot see it from outside:"
-                                        + " look up the model. If you can't, answer dk.")
+                                + " look up the model. If you can't, answer dk.")
                 .onlyIf(answers -> answers.say(ARRANGEMENT, "reducing-valve"))
                 .ifUnknown(Unknown.leftOut("none is assumed"))
                 .build();

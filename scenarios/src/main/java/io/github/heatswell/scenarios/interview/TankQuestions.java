@@ -84,7 +84,7 @@ final class TankQuestions {
                         "a burner under the tank means gas; an element in the water means electric.",
                         "For a tank heated by a boiler through a coil, choose electric, since no flue passes through it, and give"
                                 + " the coil's power as the input. A flue also loses heat between burns: a gas tank is assumed to"
-                                        + " lose three times as much as an electric one.")
+                                + " lose three times as much as an electric one.")
                 .ifUnknown(Unknown.taken("electric", "assumed to be electric"))
                 .build();
     }
@@ -119,7 +119,7 @@ final class TankQuestions {
                                 + " the thermometer in it, and keep hands and children away. Use a tap without a"
                                 + " mixing valve, just after the heater has switched off. The thermostat knob is"
                                 + " only a rough guide. After many short draws, the water at the top may be hotter than the"
-                                        + " thermostat setting (stacking): read again after a long draw.")
+                                + " thermostat setting (stacking): read again after a long draw.")
                 .offBy(Spread.kelvin(3, "a thermometer at the nearest tap"))
                 .ifUnknown(Unknown.range("50 degC to 65 degC", "120 degF to 150 degF"))
                 .build();

@@ -268,7 +268,8 @@ final class LogColumns {
         if (LogHeading.isPressure(unit.toLowerCase(Locale.ROOT)) && !header.isInUnit(unit)) {
             throw new CellException(
                     place,
-                    "pressure: " + Printable.quote(unit) + " is not the unit of the rows above; use one unit throughout");
+                    "pressure: " + Printable.quote(unit)
+                            + " is not the unit of the rows above; use one unit throughout");
         }
     }
 

@@ -178,13 +178,12 @@ final class LogNotes {
                 boolean tap = one.check() == SiteCheck.HOT_TAP;
                 SpotReading before = spots.all().get(one.check());
                 if (tap && one.value() < HOT && note.time - first < log.time(highest)) {
-                    doubts.add(
-                            note.label() + " counts only once the tank has heated up: read the tap again then.");
+                    doubts.add(note.label() + " counts only once the tank has heated up: read the tap again then.");
                 } else if (one.check() == SiteCheck.TYRE_GAUGE && isOfWater(one.value(), log, note.time - first)) {
                     doubts.add(note.label()
                             + " is what the water's own gauge reads: with water under pressure in the vessel, a tyre gauge shows"
-                                    + " that pressure, not the precharge. It was not used; read again with the water side relieved"
-                                            + " and empty.");
+                            + " that pressure, not the precharge. It was not used; read again with the water side relieved"
+                            + " and empty.");
                 } else if (!tap || before == null || before.value() < one.value()) {
                     spots = spots.with(one.check(), one.value());
                 }
@@ -282,8 +281,7 @@ final class LogNotes {
                                 taken(),
                                 0),
                         said(
-                                "Your " + (notes.isEmpty() ? "" : "other ")
-                                        + "notes, which do not affect the answer: ",
+                                "Your " + (notes.isEmpty() ? "" : "other ") + "notes, which do not affect the answer: ",
                                 others,
                                 more))
                 .filter(one -> !one.isEmpty());

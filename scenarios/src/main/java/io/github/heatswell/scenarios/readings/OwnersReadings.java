@@ -132,7 +132,7 @@ public record OwnersReadings(
             throw new IllegalArgumentException(
                     Printable.quote(note)
                             + " is not understood; write what you saw at the vessel or tap, such as 'vessel heavy', 'water at the"
-                                    + " gas valve',"
+                            + " gas valve',"
                             + " 'tyre gauge 40 psi' or 'hot tap 130 F', and put anything else with its time into the list of readings");
         }
         String taken = "You say " + Printable.quote(note) + ", taken as this: "

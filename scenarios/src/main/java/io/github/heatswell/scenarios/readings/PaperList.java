@@ -252,9 +252,9 @@ final class PaperList {
             behind = unsure.matches() ? unsure.group("rest") : behind;
         } else if (word.matches() && isTemperature(word.group("unit"))
                 || attached && !behind.matches("[,;:.\u2013-](?:\\s.*|\\D.*)?")) {
-            throw refused(
-                    Printable.quote(number + behind) + " is not a pressure; write the pressure right after the time, with its unit"
-                            + " if it has one, and any note after that");
+            throw refused(Printable.quote(number + behind)
+                    + " is not a pressure; write the pressure right after the time, with its unit"
+                    + " if it has one, and any note after that");
         }
         firstReading = firstReading == 0 ? line : firstReading;
         rough.add(about);

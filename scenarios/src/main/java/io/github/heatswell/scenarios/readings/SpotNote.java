@@ -108,7 +108,9 @@ record SpotNote(SiteCheck check, double value, String words) {
         return TYRE_GAUGE.matcher(part).find()
                 ? amount(part, Kind.PRESSURE).stream()
                         .mapToObj(pascal -> new SpotNote(
-                                SiteCheck.TYRE_GAUGE, pascal, "the vessel's precharge, if read with its water side empty"))
+                                SiteCheck.TYRE_GAUGE,
+                                pascal,
+                                "the vessel's precharge, if read with its water side empty"))
                         .findFirst()
                 : Optional.empty();
     }

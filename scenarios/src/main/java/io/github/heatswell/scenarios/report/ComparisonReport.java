@@ -233,8 +233,8 @@ public final class ComparisonReport {
                         run.summary().end() == longest || run.summary().hazard().isPresent());
         Moments moments =
                 Moments.common(runs.stream().map(run -> run.summary().system()).toList(), longest);
-        List<String> columns = new ArrayList<>(
-                List.of("Run", "Peak", moments.byClock() ? "Reached" : "After", "Discharged", "Margin below relief set"));
+        List<String> columns = new ArrayList<>(List.of(
+                "Run", "Peak", moments.byClock() ? "Reached" : "After", "Discharged", "Margin below relief set"));
         if (!alike) {
             columns.add(1, "Length");
         }

@@ -56,8 +56,8 @@ final class DiagnosisTables {
         return new Grid(
                 order()
                         + ". A weight is a cause's share among those considered: it falls with the misfit, and with each value the"
-                                + " cause leaves open. The misfit is the typical difference between prediction and reading,"
-                                        + " relative to the uncertainty of a reading: about 1 is as good as it gets.",
+                        + " cause leaves open. The misfit is the typical difference between prediction and reading,"
+                        + " relative to the uncertainty of a reading: about 1 is as good as it gets.",
                 List.of("Cause", result.misfit() ? "Relative weight" : "Weight", "Misfit"),
                 ranked().stream()
                         .map(fit -> List.of(
@@ -80,9 +80,9 @@ final class DiagnosisTables {
                 : Optional.of(new Grid(
                         "The evidence for and against each cause. The parts of the log are those of the cause's own run: a valve"
                                 + " that is open in it need not have been open. A part counts against a cause if it alone makes it"
-                                        + " twenty times less likely than the likeliest, or if the cause misses it by more than the"
-                                                + " uncertainty of the readings. In brackets, by how much the prediction is above"
-                                                        + " the log (+) or below it (-) on average.",
+                                + " twenty times less likely than the likeliest, or if the cause misses it by more than the"
+                                + " uncertainty of the readings. In brackets, by how much the prediction is above"
+                                + " the log (+) or below it (-) on average.",
                         List.of("Cause", "What the readings say"),
                         rows));
     }
@@ -231,8 +231,7 @@ final class DiagnosisTables {
         if (remarks.isEmpty() && answer.log().isPresent()) {
             rows.add(List.of("Found in the file", "No gaps, repeated times, clock jumps, coarse steps or outliers"));
         }
-        rows.add(List.of(
-                "Simulations run", String.valueOf(answer.balances().runs())));
+        rows.add(List.of("Simulations run", String.valueOf(answer.balances().runs())));
         return new Grid("About the readings", List.of("What", "Found"), rows, true);
     }
 

@@ -32,7 +32,7 @@ record DripSheet(double most, boolean vessel, boolean reducing) {
         blocks.add(new Block.Paragraph(
                 "If what comes out is scalding or steams, turn the heater off, stay away and call for help. Otherwise, circle what"
                         + " you see in each row. The column with the most circles is the likeliest cause. Only look and weigh: do"
-                                + " not touch the discharge, and do not lift the valve's lever.",
+                        + " not touch the discharge, and do not lift the valve's lever.",
                 Block.Tone.PLAIN));
         blocks.add(new Grid("What tells the causes of a drip apart", columns(), rows(shown)));
         blocks.add(new Block.Paragraph(

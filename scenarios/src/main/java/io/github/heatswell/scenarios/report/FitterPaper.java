@@ -238,7 +238,7 @@ final class FitterPaper {
                                 ? "The size and its precharge are found by heatswell size, whose page has them in this list. "
                                 : "")
                         + "In working order. Common practice, not taken from a standard: the manufacturer's instructions and local"
-                                + " code come first.",
+                        + " code come first.",
                 Block.Tone.PLAIN));
         work.filter(Work::bought).ifPresent(vessel -> {
             blocks.add(new Block.Subheading("What to buy"));
@@ -336,12 +336,12 @@ final class FitterPaper {
                 "Read the precharge with the tyre gauge. If it " + fallen + ", pump it up by hand to "
                         + charge
                         + ", never above the pressure on the vessel's plate. If water comes from the air valve, the diaphragm has"
-                                + " failed: have the vessel"
+                        + " failed: have the vessel"
                         + " replaced.",
                 "Open every valve that was shut, the vessel's included. Run a hot tap until no air comes, and only then switch"
                         + " the heater on.",
                 "Have the relief valve tested as its manufacturer says. If it does not close again, have it replaced with one set"
                         + " no higher than the pressure on the tank's plate, with a capacity of at least the heater's input. Hard"
-                                + " water leaves scale on its seat: where the water is hard, have it checked more often.");
+                        + " water leaves scale on its seat: where the water is hard, have it checked more often.");
     }
 }

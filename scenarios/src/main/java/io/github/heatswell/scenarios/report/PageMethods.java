@@ -80,13 +80,14 @@ final class PageMethods {
                 "Causes",
                 "The described house is changed by one cause at a time, and the simulation is fitted to the readings by least"
                         + " squares. The Bayesian information criterion weighs goodness of fit against the number of free"
-                                + " parameters. It does not look for several"
+                        + " parameters. It does not look for several"
                         + " faults at once."));
-        notes.add(List.of(
-                "Treated as uncertain",
-                "Every cause may have a supply pressure, a tank volume, a heating rate and a thermostat a little off the"
-                        + " description, a sound relief valve that opens up to 3 % off its plate, and a gauge that is a"
-                        + " tenth of a bar off at zero and one percent in its scale, one standard deviation each: our own choice"
+        notes.add(
+                List.of(
+                        "Treated as uncertain",
+                        "Every cause may have a supply pressure, a tank volume, a heating rate and a thermostat a little off the"
+                                + " description, a sound relief valve that opens up to 3 % off its plate, and a gauge that is a"
+                                + " tenth of a bar off at zero and one percent in its scale, one standard deviation each: our own choice"
                                 + " for a gauge from a hardware store. A reseat pressure that the file does not give is left open too."));
         notes.add(List.of(
                 "Intervals",
@@ -114,7 +115,7 @@ final class PageMethods {
                         "Model",
                         "One storage tank, its piping, its feed, its relief valves and its expansion vessels share"
                                 + " one pressure. Mass and energy are balanced; the tank stretches with pressure and expands with"
-                                        + " heat; the vessel's gas obeys the gas law, or another one if given."),
+                                + " heat; the vessel's gas obeys the gas law, or another one if given."),
                 List.of(
                         "Water",
                         "Density and energy of real water, by a formulation fitted to IAPWS-95 and tested against"

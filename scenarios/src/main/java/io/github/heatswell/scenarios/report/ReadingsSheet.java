@@ -63,6 +63,7 @@ public final class ReadingsSheet {
                                         Block.Blanks.Line.open("Reading of the gauge with no pressure on it")),
                                 false),
                         new Block.Grid("The readings", COLUMNS, rows),
-                        new Block.Paragraph("Then type them in as you wrote them: heatswell readings.", Block.Tone.PLAIN)));
+                        new Block.Paragraph(
+                                "Then type them in as you wrote them: heatswell readings.", Block.Tone.PLAIN)));
     }
 }

@@ -147,7 +147,7 @@ public final class RulesReport {
         return rules.place().isKnown()
                 ? List.of((taken ? "The code here is " + Origin.ASSUMED_CODE.words() + ". " : "")
                         + "No code was read in full, and places amend model codes: whoever enforces the rules has the last word."
-                                + " Where a row names a city or a state, that place's text was read; yours may differ.")
+                        + " Where a row names a city or a state, that place's text was read; yours may differ.")
                 : List.of(
                         "Write it into the file as site.place, or name it with --place: us-ipc, us-upc, uk, en or au-nz.");
     }

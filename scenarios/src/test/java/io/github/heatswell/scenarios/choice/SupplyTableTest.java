@@ -69,8 +69,7 @@ class SupplyTableTest {
                 text);
         assertTrue(text.contains("set to 50 psi"), "the way that is advised is in the table");
         assertTrue(text.contains("Precharge 79.4 74.4 69.4 64.4 59.4 54.4 49.4"), "every setting: " + text);
-        assertTrue(
-                text.contains("cheapest of these: 4.5 gal with the supply set to 50 psi, nothing to buy"), text);
+        assertTrue(text.contains("cheapest of these: 4.5 gal with the supply set to 50 psi, nothing to buy"), text);
         assertTrue(text.matches("(?s).* 4\\.5 gal (drips |no room |[\\d.]+ )+[\\d.]+ cheapest .*"), text);
         assertFalse(text.matches("(?s).*\\d (bar|L|degC)\\b.*"), text);
     }

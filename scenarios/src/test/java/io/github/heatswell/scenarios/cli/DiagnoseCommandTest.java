@@ -319,7 +319,8 @@ class DiagnoseCommandTest {
         String text = outcome.out().replaceAll("\\s+", " ");
         assertTrue(text.contains("the vessel is full of water"), outcome.out());
         assertTrue(
-                text.contains("You say 'vessel heavy', taken as this: the vessel is taken to be nearly full of water."), text);
+                text.contains("You say 'vessel heavy', taken as this: the vessel is taken to be nearly full of water."),
+                text);
         String json = Files.readString(out.resolve("diagnosis.json"));
         assertTrue(json.contains("\"check\" : \"gas_valve\""), json);
         assertTrue(json.matches("(?s).*\"doubts\" ?: \\[ ?\\].*"), json);

@@ -62,7 +62,8 @@ class InterviewTest {
     void whatAnOwnerTypesIsTakenAndSaidSo() throws IOException {
         String said = said(file, "St. Louis, Missouri", "Elm", "check valve", "60", "quit");
         assertTrue(
-                said.contains("-> Place: us-ipc") && said.contains("Assumed, not looked up: a state, county or city"), said);
+                said.contains("-> Place: us-ipc") && said.contains("Assumed, not looked up: a state, county or city"),
+                said);
         assertTrue(said.contains("60 psi +- ") && said.contains("Taken as psi, the unit of the example"), said);
         assertEquals(
                 "backflow-preventer",

@@ -213,7 +213,7 @@ class PaperListTest {
         assertEquals(
                 "Your notes of water use, taken as water drawn between two readings: 06:50 'shower'; 07:00"
                         + " 'before bath'. Your notes on heater, relief pipe, vessel and tap, checked against every cause: 06:45"
-                                + " 'heater on' (the"
+                        + " 'heater on' (the"
                         + " heater is on).",
                 file.understood().orElseThrow().replaceFirst(".*(?=Your notes of water)", ""));
     }

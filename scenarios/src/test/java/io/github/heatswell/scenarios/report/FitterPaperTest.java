@@ -75,7 +75,8 @@ class FitterPaperTest {
     @Test
     void theIsolatingValveIsOpenedAgainAfterCharging() {
         List<String> yearly = steps("Every year");
-        assertTrue(place(yearly, "pump it up") < place(yearly, "open every valve that was shut", "the vessel's included"));
+        assertTrue(
+                place(yearly, "pump it up") < place(yearly, "open every valve that was shut", "the vessel's included"));
         place(steps("The place"), "no valve between the vessel and the heater");
     }
 
