@@ -57,7 +57,8 @@ public final class Diagnosis {
                         Overheat.of(from.house, whole, from.spots), Overpressure.of(from.house, whole, from.spots))
                 .<BeyondLimit>flatMap(Optional::stream)
                 .toList();
-        spots = log == null ? from.spots : from.spots.beside(log);
+        SpotReadings counting = from.spots.of(from.house);
+        spots = log == null ? counting : counting.beside(log);
         without = EnumSet.copyOf(from.without);
         threads = from.threads;
         reseatAssumed = from.reseatAssumed;
@@ -251,7 +252,8 @@ public final class Diagnosis {
          * Ends the preparation.
          *
          * @return the diagnosis
-         * @throws IllegalArgumentException if there are no readings at all, or one of the gas of several vessels
+         * @throws IllegalArgumentException if there are no readings at all, one of the gas of several vessels, or
+         *     only such of a vessel that the house has not
          */
         public Diagnosis build() {
             if (house.vessels().size() > 1 && spots.all().containsKey(SiteCheck.TYRE_GAUGE)) {
@@ -259,6 +261,11 @@ public final class Diagnosis {
                         + house.vessels().size()
                         + " expansion vessels, and the reading does not say of which; put it into the description as"
                         + " that vessel's precharge and leave it out here");
+            }
+            if (log == null && spots.of(house).isEmpty() && !spots.isEmpty()) {
+                throw new IllegalArgumentException(
+                        "all that was read is of an expansion vessel, and the house has none; describe it with its volume and"
+                                + " precharge");
             }
             if (log == null && spots.isEmpty()) {
                 throw new IllegalArgumentException(

@@ -154,6 +154,15 @@ public enum SiteCheck {
         return Math.max(range.rough * range.unit.factor(), MAX_SHARE * aboveZero);
     }
 
+    /**
+     * Whether it is read at an expansion vessel, so that it says nothing of a house without one.
+     *
+     * @return true for its charge, its weight and what comes out of its air valve
+     */
+    public boolean isOfVessel() {
+        return this == TYRE_GAUGE || this == VESSEL_FULL || this == GAS_VALVE;
+    }
+
     /** Whether the check sheet tells how to take it, with its draw: {@link io.github.heatswell.checksheet.CheckProcedure}. */
     boolean afterDraw() {
         return this == PEAK_AFTER_DRAW || this == MORNING_AFTER_DRAW;

@@ -1,5 +1,6 @@
 package io.github.heatswell.diagnosis;
 
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
@@ -79,6 +80,20 @@ public final class SpotReadings {
         others.putAll(readings);
         others.remove(SiteCheck.HEAT_UP_MAXIMUM);
         return new SpotReadings(others);
+    }
+
+    /**
+     * Those that say something of a house: what was read at an expansion vessel says nothing of one that has none.
+     *
+     * @param house the house as described
+     * @return the readings that count, possibly none
+     */
+    public SpotReadings of(HotWaterSystem house) {
+        Map<SiteCheck, SpotReading> counting = new EnumMap<>(SiteCheck.class);
+        counting.putAll(readings);
+        counting.keySet()
+                .removeIf(check -> check.isOfVessel() && house.vessels().isEmpty());
+        return new SpotReadings(counting);
     }
 
     private static void refuseAbsurd(SiteCheck check, SpotReading reading) {

@@ -62,6 +62,7 @@ public final class DiagnosisStory {
     private final Doubts doubts;
     private final Optional<PressureLog> log;
     private final Set<SiteCheck> read;
+    private final boolean doubted;
     private final ReadingHazards hazards;
     private final NextReading nextReading;
 
@@ -85,8 +86,30 @@ public final class DiagnosisStory {
         this.doubts = Objects.requireNonNull(doubts, "doubts");
         this.log = Objects.requireNonNull(log, "log");
         this.read = Set.copyOf(read);
+        this.doubted = false;
         this.hazards = new ReadingHazards(result, house, log);
         this.nextReading = new NextReading(result, house, log, this.read, hazards);
+    }
+
+    private DiagnosisStory(DiagnosisStory same, boolean doubted) {
+        this.result = same.result;
+        this.house = same.house;
+        this.doubts = same.doubts;
+        this.log = same.log;
+        this.read = same.read;
+        this.hazards = same.hazards;
+        this.nextReading = same.nextReading;
+        this.doubted = doubted;
+    }
+
+    /**
+     * The same story where it is open whether the readings mean what they were taken for.
+     *
+     * @param open whether it is
+     * @return a story that calls nothing settled if so
+     */
+    public DiagnosisStory doubting(boolean open) {
+        return new DiagnosisStory(this, open);
     }
 
     /**
@@ -107,17 +130,18 @@ public final class DiagnosisStory {
             return plain("Open. These readings don't settle it: none of the causes considered explains them.");
         }
         if (asDescribed()) {
-            return plain((!heated() ? "Open. " : isSettled() ? "Settled. " : "Likely. ") + ordinary()
+            return plain((!heated() ? "Open. " : standing()) + ordinary()
                     + "The readings agree with the house as described.");
         }
         String shared = shared();
         if (isSettled() || isLikely()) {
             return plain(shared
-                    + (isSettled() ? "Settled. The cause is this: " : "Likely. The cause that fits best is this: ")
+                    + standing()
+                    + (isSettled() ? "The cause is this: " : "The cause that fits best is this: ")
                     + result.best().inWords() + ".");
         }
         if (!shared.isEmpty()) {
-            return plain(shared + "Which one it is remains open.");
+            return plain(shared + (doubted ? standing() : "") + "Which one it is remains open.");
         }
         int alike = result.alike().size();
         int untested = result.untested().size();
@@ -125,8 +149,13 @@ public final class DiagnosisStory {
                 + (untested == 0 ? "." : ", " + untested + " of them hardly tested."));
     }
 
+    /** How sure the answer is. */
+    private String standing() {
+        return doubted ? "Open until you have checked what stands below. " : isSettled() ? "Settled. " : "Likely. ";
+    }
+
     private boolean isSettled() {
-        return result.isDecided() && result.best().weight() >= SETTLED;
+        return !doubted && result.isDecided() && result.best().weight() >= SETTLED;
     }
 
     /** Whether one cause stands out: it is likelier than all others together, or far likelier if others explain the readings too. */
@@ -162,6 +191,8 @@ public final class DiagnosisStory {
      */
     public boolean asksForVessel() {
         return !isHazardByReading()
+                && !doubted
+                && !isUndescribed()
                 && !isUnmoved()
                 && !result.misfit()
                 && !opened()
@@ -343,7 +374,8 @@ public final class DiagnosisStory {
                     : "";
         }
         return NO_VESSEL.stream().anyMatch(found::contains)
-                ? "Ordinary expansion: the heated water has nowhere to go. Fit an expansion vessel. "
+                ? "Ordinary expansion: the heated water has nowhere to go"
+                        + (isUndescribed() ? " in the house as described. " : ". Fit an expansion vessel. ")
                 : "Ordinary expansion: the heated water has "
                         + (house.vessels().stream().allMatch(one -> one.condition() != ExpansionVessel.Condition.SOUND)
                                 ? "nowhere to go"
@@ -352,6 +384,11 @@ public final class DiagnosisStory {
                         + (opened()
                                 ? ". With the heater off and the water cool, open that valve and secure it. "
                                 : ". Have that fixed. ");
+    }
+
+    /** Whether a vessel was read where none is described: then nobody is told to fit one. */
+    private boolean isUndescribed() {
+        return house.vessels().isEmpty() && read.stream().anyMatch(SiteCheck::isOfVessel);
     }
 
     /** Whether the gauge of a house that is shut in rests although the log says that the tank was heated. */

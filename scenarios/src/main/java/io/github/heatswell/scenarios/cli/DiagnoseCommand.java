@@ -2,6 +2,9 @@ package io.github.heatswell.scenarios.cli;
 
 import io.github.heatswell.diagnosis.Diagnosis;
 import io.github.heatswell.diagnosis.InstalledCheck;
+import io.github.heatswell.diagnosis.SiteCheck;
+import io.github.heatswell.diagnosis.SpotReading;
+import io.github.heatswell.diagnosis.SpotReadings;
 import io.github.heatswell.scenarios.cli.Request.NoAnswerException;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
@@ -21,6 +24,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -38,6 +42,8 @@ final class DiagnoseCommand implements ScenarioCommand {
     private static final String COLUMNS = "--columns";
     /** A difference this close (Pa) to the pressure of the air may be that; own judgement. */
     private static final double AS_AIR = 0.2e5;
+    /** A vessel with more water (-) than this is called full of it. */
+    private static final double HALF = 0.5;
 
     @Override
     public void describe(CommandSpec spec) {
@@ -120,9 +126,12 @@ final class DiagnoseCommand implements ScenarioCommand {
     public CommandResult answer(Scenario scenario, Request request) throws NoAnswerException {
         OwnersReadings readings = readings(scenario.system().site().atmosphere(), request);
         UnitSystem units = units(scenario, readings, request);
-        OwnersReadings doubted = absolute(scenario.system(), readings, units)
-                .map(readings::doubted)
-                .orElse(readings);
+        OwnersReadings doubted = readings;
+        for (String doubt : Stream.of(absolute(scenario.system(), readings, units), undescribed(scenario, readings))
+                .flatMap(Optional::stream)
+                .toList()) {
+            doubted = doubted.doubted(doubt);
+        }
         return DiagnosisReport.answer(diagnose(scenario.in(units), withHint(doubted, units, request), request), units);
     }
 
@@ -146,6 +155,22 @@ final class DiagnoseCommand implements ScenarioCommand {
                         + " the sensor reads 0 in open air, it does not read absolute pressure: leave abs out"
                         + " of the column's name.")
                 : Optional.empty();
+    }
+
+    /** That a vessel was read which the description does not know, as a whole sentence; empty if not. */
+    private static Optional<String> undescribed(Scenario scenario, OwnersReadings readings) {
+        Map<SiteCheck, SpotReading> all = readings.spots().all();
+        if (!scenario.system().vessels().isEmpty() || all.keySet().stream().noneMatch(SiteCheck::isOfVessel)) {
+            return Optional.empty();
+        }
+        boolean wet = Stream.of(SiteCheck.GAS_VALVE, SiteCheck.VESSEL_FULL)
+                .anyMatch(check -> all.containsKey(check) && all.get(check).value() > HALF);
+        return Optional.of(
+                "You have read an expansion vessel, and the house described has none. Describe the vessel with its volume and"
+                        + " precharge, and run again: what was read of it is left out here."
+                        + (wet
+                                ? " A vessel full of water, or water at its air valve, means that its diaphragm has failed."
+                                : ""));
     }
 
     /** Those asked for; else those of the owner's file; of a bundled house, which is nobody's, those of the log. */
@@ -219,21 +244,29 @@ final class DiagnoseCommand implements ScenarioCommand {
         return assumed > 0 && assumed == scenario.system().reliefValves().size();
     }
 
-    private static DiagnosisAnswer diagnose(Scenario scenario, OwnersReadings readings, Request request) {
+    private static DiagnosisAnswer diagnose(Scenario scenario, OwnersReadings readings, Request request)
+            throws NoAnswerException {
         Diagnosis.Builder builder =
                 Diagnosis.builder(scenario.system()).spots(readings.spots()).threads(request.threads());
         readings.log().ifPresent(builder::log);
         if (reseatAssumed(scenario)) {
             builder.reseatAssumed();
         }
-        Diagnosis diagnosis = builder.build();
+        SpotReadings counting = readings.spots().of(scenario.system());
+        Diagnosis diagnosis = built(builder, request);
         return new DiagnosisAnswer(
                 scenario,
                 readings,
                 diagnosis.log(),
                 diagnosis.run(),
-                readings.spots().isEmpty()
-                        ? Optional.empty()
-                        : Optional.of(InstalledCheck.of(scenario.system(), readings.spots())));
+                counting.isEmpty() ? Optional.empty() : Optional.of(InstalledCheck.of(scenario.system(), counting)));
+    }
+
+    private static Diagnosis built(Diagnosis.Builder builder, Request request) throws NoAnswerException {
+        try {
+            return builder.build();
+        } catch (IllegalArgumentException contradictory) {
+            throw request.refused(contradictory.getMessage());
+        }
     }
 }

@@ -55,10 +55,11 @@ public record DiagnosisAnswer(
     /** What the readings say, in sentences. */
     DiagnosisStory story() {
         return new DiagnosisStory(
-                result,
-                scenario.system(),
-                scenario.doubts(),
-                log,
-                readings.spots().all().keySet());
+                        result,
+                        scenario.system(),
+                        scenario.doubts(),
+                        log,
+                        readings.spots().all().keySet())
+                .doubting(!readings.doubts().isEmpty());
     }
 }

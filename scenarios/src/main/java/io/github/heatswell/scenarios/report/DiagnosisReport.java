@@ -59,10 +59,12 @@ public final class DiagnosisReport {
                 .then(
                         answer.story().isHazardByReading()
                                 ? NextStep.afterHazard()
-                                : NextStep.afterDiagnosis(
-                                        answer.scenario().system(),
-                                        answer.result(),
-                                        answer.story().asksForVessel()));
+                                : !answer.readings().doubts().isEmpty()
+                                        ? NextStep.to("run")
+                                        : NextStep.afterDiagnosis(
+                                                answer.scenario().system(),
+                                                answer.result(),
+                                                answer.story().asksForVessel()));
     }
 
     private static LoggedRuns logged(DiagnosisAnswer answer, PressureLog log) {

@@ -129,6 +129,76 @@ class DiagnoseCommandTest {
         assertFalse(json.contains("\"check\":{"), json);
     }
 
+    /** Regression: water at the gas valve of a vessel that nobody described ended in "Fit an expansion vessel". */
+    @Test
+    void aVesselThatIsNotDescribedIsAskedForAndNoneIsSold() throws IOException {
+        Path log = Files.writeString(
+                folder.resolve("vessel.csv"),
+                "time_min,pressure_bar,note\n0,4.2,\n5,5.6,\n10,7,\n20,6.9,water at the gas valve\n30,6.9,dripping\n");
+        Outcome outcome = Outcome.execute(
+                "diagnose",
+                "orchard-lodge",
+                "-r",
+                log.toString(),
+                "-o",
+                folder.resolve("v").toString());
+        String screen = outcome.out().replaceAll("\\s+", " ");
+        assertEquals(0, outcome.status(), outcome.err());
+        assertTrue(
+                screen.contains("CHECK FIRST: You have read an expansion vessel, and the house described has none."),
+                screen);
+        assertTrue(screen.contains("means that its diaphragm has failed"), screen);
+        assertFalse(screen.contains("Fit an expansion"), screen);
+        assertFalse(screen.contains("Settled."), screen);
+        assertFalse(screen.contains("As described"), screen);
+        assertFalse(screen.contains("Next: heatswell size"), screen);
+    }
+
+    /** What was read of a vessel alone says nothing of a house without one, nor a tyre gauge of one of two. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '!', textBlock = """
+            orchard-lodge!all that was read is of an expansion vessel, and the house has none; describe it
+            two!tyre-gauge: the house has 2 expansion vessels, and the reading does not say of which
+            """)
+    void readingsOfAVesselThatIsNoneOrOneOfTwoAreRefused(String house, String words) throws IOException {
+        Path spots = Files.writeString(folder.resolve("spots.yaml"), "tyre-gauge: 1.5 bar\nvessel-full: heavy\n");
+        Path two = Files.writeString(folder.resolve("two.yaml"), """
+                supply: { arrangement: check-valve, pressure: 4 bar }
+                tank: { volume: 150 L, material: steel }
+                heater: { energy: electric, input: 2 kW, set-point: 60 degC }
+                relief: [{ opens: 7 bar }]
+                vessels: [{ name: a, volume: 8 L, precharge: 4 bar }, { name: b, volume: 8 L, precharge: 4 bar }]
+                """);
+        Outcome outcome = Outcome.execute(
+                "diagnose",
+                "two".equals(house) ? two.toString() : house,
+                "-r",
+                spots.toString(),
+                "-o",
+                folder.resolve("v").toString());
+        assertEquals(2, outcome.status(), outcome.out());
+        assertTrue(outcome.err().contains(words), outcome.err());
+    }
+
+    /** Regression: a log of 4.2 to 7 under pressure_kPa was "Settled" before it was asked whether these are bar. */
+    @Test
+    void nothingIsSettledWhileAUnitIsInDoubt() throws IOException {
+        Path log = Files.writeString(folder.resolve("unit.csv"), "time_min,pressure_kPa\n0,4.2\n5,5.6\n10,7\n20,6.9\n");
+        String screen = Outcome.execute(
+                        "diagnose",
+                        "orchard-lodge",
+                        "-r",
+                        log.toString(),
+                        "-o",
+                        folder.resolve("u").toString())
+                .out()
+                .replaceAll("\\s+", " ");
+        assertTrue(
+                screen.contains("say? Open until you have checked what stands below. The cause that fits best"),
+                screen);
+        assertFalse(screen.contains("Settled."), screen);
+    }
+
     /** Screen, page, table and picture are in the units asked for, else of the owner's file, else of the log. */
     @ParameterizedTest
     @CsvSource(textBlock = """
