@@ -26,7 +26,9 @@ import org.junit.jupiter.api.Test;
 class SeveralVesselsTest {
 
     private static final int SYSTEMS = Integer.getInteger("reference.systems", 5);
-    private static final Conductances AMPLE = new Conductances(1e-1, 1);
+    /** With ten times the usual mixing, since a third of a millikelvin of lag shifts a slow thermostat by half a second in each cycle. */
+    private static final Conductances AMPLE = new Conductances(1e-1, 1, 2e8);
+
     private static final double TOLERANCE = 1e-9;
 
     /** Highest gauge pressure: 0.02 %. */
@@ -77,25 +79,19 @@ class SeveralVesselsTest {
                 && compared.library().audit().closes();
     }
 
-    /**
-     * Pressures and volumes agree in every house, and instants within seconds. Of forty houses one may differ in an instant:
-     * where a thermostat is approached at a hundredth of a millikelvin a second, the reference itself is that uncertain.
-     */
+    /** Pressures and volumes agree in every house, and instants within seconds. */
     @Test
     void eachVesselTakesItsPart() {
         RandomCases cases = new RandomCases(1);
         List<String> wrong = new ArrayList<>();
-        List<String> apart = new ArrayList<>();
         double peak = 0;
         double held = 0;
         for (int i = 0; i < SYSTEMS; i++) {
             RandomComparison compared = new RandomComparison(withMore(cases.next()), AMPLE, TOLERANCE);
             peak = Math.max(peak, Math.abs(compared.peak()));
             held = Math.max(held, compared.agreement().vesselWater());
-            if (!agreesInAmounts(compared)) {
+            if (!agreesInAmounts(compared) || !compared.instants().apart().isEmpty()) {
                 wrong.add(compared.toString());
-            } else if (!compared.instants().apart().isEmpty()) {
-                apart.add(compared.toString());
             }
             assertEachMovesAtItsPressure(compared);
         }
@@ -104,7 +100,6 @@ class SeveralVesselsTest {
             System.out.println(SYSTEMS + " houses; widest differences: peak " + peak + ", water held " + held);
         }
         assertEquals(List.of(), wrong);
-        assertTrue(apart.size() <= SYSTEMS / 40, apart::toString);
     }
 
     /** The diaphragm of a vessel whose gas has the room's temperature moves at the pressures that Boyle's law gives. */

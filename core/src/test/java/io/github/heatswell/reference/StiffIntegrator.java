@@ -17,6 +17,11 @@ final class StiffIntegrator {
     private static final double MAX_GROWTH = 8;
     private static final double LEAST_GROWTH = 0.2;
     private static final double FIRST_STEP = 1e-4;
+    /**
+     * No step is shorter (s). Where layers of a tank have just been mixed, pressures even out within 1e-8 s, and the first step
+     * may need a hundredth of that, which is below the resolution of a time late in a day; so time counts from where an advance began.
+     */
+    private static final double SHORTEST_STEP = 1e-13;
     /** Instants are located to this (s), or to a few units in the last place of the time. */
     private static final double LOCATION = 1e-11;
 
@@ -87,11 +92,12 @@ final class StiffIntegrator {
             return new Arrival(t, y, now.highest());
         }
         double time = t;
+        double elapsed = 0;
         double[] state = y;
-        while (time < end) {
-            double taken = step(time, state, end - time);
+        for (double room = end - t; room > 0; room = end - t - elapsed) {
+            double taken = step(time, state, room);
             double[] reached = radau.end();
-            double arrival = taken == end - time ? end : time + taken;
+            double arrival = taken == room ? end : t + (elapsed + taken);
             Reading then = Reading.of(arrival, reached, triggers);
             if (then.fires()) {
                 Arrival passed = new Arrival(arrival, reached, then.highest());
@@ -103,11 +109,12 @@ final class StiffIntegrator {
                 continue;
             }
             time = arrival;
+            elapsed += taken;
             state = reached;
             now = then;
             witness.accept(state, time);
         }
-        return new Arrival(time, state, -1);
+        return new Arrival(Math.max(t, end), state, -1);
     }
 
     /** The trigger that is highest in a state, read once: near zero a second reading could differ in sign by rounding. */
@@ -139,7 +146,7 @@ final class StiffIntegrator {
         double h = Math.min(next, room);
         boolean failed = false;
         while (true) {
-            if (!(t + h * 1e-3 > t) && h < room || steps + rejected > MAX_STEPS) {
+            if (h < SHORTEST_STEP && h < room || steps + rejected > MAX_STEPS) {
                 throw new ArithmeticException("steps of " + h + " at " + t + " after " + steps);
             }
             double growth = attempt(h, failed);
