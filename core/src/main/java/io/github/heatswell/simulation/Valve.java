@@ -148,8 +148,9 @@ final class Valve extends Device<Valve.Lift> {
                 addOpening(to);
             }
         }
-        if (seatLeaks() && !lift.isOpen()) {
-            double side = lift == Lift.SEEPING ? -1 : 1;
+        if (seatLeaks()) {
+            boolean leaks = lift.isOpen() ? now.start()[StateVector.PRESSURE] > leaksFrom : lift == Lift.SEEPING;
+            double side = leaks ? -1 : 1;
             to.add(EventDetector.silent(
                     EventDetector.SAME, y -> side * (leaksFrom - y[StateVector.PRESSURE]) + PRESSURE_GAP));
         }
@@ -211,7 +212,8 @@ final class Valve extends Device<Valve.Lift> {
 
     /**
      * Flow of the valve. Open, it is the lift times the full flow, scaled with the square root of the pressure
-     * difference to the air, as for any orifice. Below the reseat pressure, where a modulating valve has closed, and
+     * difference to the air, as for any orifice; a worn seat lets pass what it leaks beside that, so that nothing jumps where the
+     * valve comes to rest on it. Below the reseat pressure, where a modulating valve has closed, and
      * below the pressure at which its seat starts to leak, the line continues to negative flows, so that a trial step
      * of the solver beyond the event meets no kink.
      *
@@ -224,9 +226,14 @@ final class Valve extends Device<Valve.Lift> {
             return 0;
         }
         if (by.isOpen() || stuckOpen) {
-            return lift(pressure, by) * throughFull(pressure);
+            double beside = seatLeaks() ? Math.max(0, leakage(pressure)) : 0;
+            return lift(pressure, by) * throughFull(pressure) + beside;
         }
-        return by == Lift.SEEPING ? leakage * (pressure - leaksFrom) / (setPressure - leaksFrom) : 0;
+        return by == Lift.SEEPING ? leakage(pressure) : 0;
+    }
+
+    private double leakage(double pressure) {
+        return leakage * (pressure - leaksFrom) / (setPressure - leaksFrom);
     }
 
     /** Slope of the open valve's flow with pressure (m3/s/Pa); 0 for a closed one. */
@@ -236,7 +243,8 @@ final class Valve extends Device<Valve.Lift> {
         }
         double slope =
                 by == Lift.TEMPERATURE || stuckOpen ? 0 : slope(share(pressure)) / (fullLiftPressure - reseatPressure);
-        return throughFull(pressure) * (slope + lift(pressure, by) / (2 * (pressure - atmosphere)));
+        double beside = seatLeaks() && pressure > leaksFrom ? seatLeakageSlope(Lift.SEEPING) : 0;
+        return throughFull(pressure) * (slope + lift(pressure, by) / (2 * (pressure - atmosphere))) + beside;
     }
 
     /** Slope of the seat leakage with pressure (m3/s/Pa); 0 for a tight seat or an open valve. */

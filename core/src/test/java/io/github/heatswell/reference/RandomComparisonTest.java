@@ -87,9 +87,8 @@ class RandomComparisonTest {
 
     /**
      * The same with air under the top of the tank. A longer look went over 65 houses: peaks within 0.01 %, relieved volumes within
-     * 0.06 %, instants within 5 s. Left out of these figures are one that the reference could not follow within a minute, and one
-     * whose weeping valve comes to rest open, a hair above its reseat pressure. There it discharges less than its closed seat
-     * would, and how long it does depends on nothing but how narrow that hair is.
+     * 0.06 %, instants within 5 s; one more, whose weeping valve comes to rest on its seat, agrees as well. Left out is one that the
+     * reference could not follow within a minute.
      */
     @Test
     void libraryFollowsTheUnreducedEquationsWithAir() {

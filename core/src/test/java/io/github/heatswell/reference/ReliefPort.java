@@ -8,7 +8,8 @@ import java.util.List;
 
 /**
  * The flow of one relief valve: {@code lift * fullFlow * sqrt((p - p_air)/(p_full - p_air))}, with
- * {@code lift = (p - reseat)/(p_full - reseat)} up to 1 for a modulating valve and 1 for a snap-acting one. The pressure is
+ * {@code lift = (p - reseat)/(p_full - reseat)} up to 1 for a modulating valve and 1 for a snap-acting one. What a worn seat leaks
+ * comes on top of that, whether the valve is open or not. The pressure is
  * that where the valve sits, so its thresholds are shifted by the column of cold water below it.
  */
 final class ReliefPort {
@@ -111,8 +112,7 @@ final class ReliefPort {
         };
         double orifice =
                 share == 0 ? 0 : share * valve.fullFlow() * Math.sqrt(Math.max(p - air, 0) / (fullLiftPressure - air));
-        boolean leaks = valve.condition() == ReliefFault.Condition.LEAKING_SEAT && lift == Mode.Lift.CLOSED;
-        return leaks ? leakage(p) : orifice;
+        return orifice + (valve.condition() == ReliefFault.Condition.LEAKING_SEAT ? leakage(p) : 0);
     }
 
     private double share(double p, Mode.Lift lift) {

@@ -15,6 +15,7 @@ import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
 import io.github.heatswell.system.Supply;
+import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureUnit;
@@ -72,6 +73,29 @@ class DeviceCurvesTest {
                 -0.1 * FULL_FLOW * Math.sqrt(5.39 / 7.7),
                 valve.flow(atValve(5.39), Valve.Lift.PRESSURE),
                 1e-15); // rounding
+    }
+
+    /**
+     * Off its seat, a worn valve lets pass what the seat leaks and what the lift adds: it comes to rest on the seat without a jump, and
+     * opening never lessens the discharge.
+     */
+    @ParameterizedTest
+    @CsvSource({"MODULATING, 3", "MODULATING, 6", "SNAP, 3"})
+    void aWornSeatLeaksBesideTheLift(LiftCharacteristic character, double leaksFrom) {
+        ReliefValve worn = Systems.valve(character).toBuilder()
+                .fault(ReliefFault.leakingSeat(Pressure.gauge(leaksFrom, BAR), 60, FlowUnit.MILLILITRE_PER_MINUTE))
+                .build();
+        Valve valve = valve(worn);
+        Valve sound = valve(Systems.valve(character));
+        for (double bar : new double[] {5.6, 5.7, 6.5, 6.9}) {
+            double closed = valve.flow(atValve(bar), valve.onSeat(atValve(bar)));
+            double open = valve.flow(atValve(bar), Valve.Lift.PRESSURE);
+            assertEquals(closed + sound.flow(atValve(bar), Valve.Lift.PRESSURE), open, 1e-15); // rounding
+            double slope = quotient(p -> valve.flow(p, Valve.Lift.PRESSURE), atValve(bar));
+            assertEquals(slope, valve.flowSlope(atValve(bar), Valve.Lift.PRESSURE), 1e-6 * slope); // quotient
+        }
+        double atSet = valve.flow(atValve(6.9999999), Valve.Lift.SEEPING);
+        assertEquals(60e-6 / 60, atSet, 1e-6 * atSet); // just below the set pressure
     }
 
     /** At the pressure of the air nothing flows, whatever lifts the valve and whatever is wrong with it. */
