@@ -4,6 +4,7 @@ import io.github.heatswell.charts.ValueScale.Range;
 import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Points.PointCollector;
+import io.github.heatswell.narrative.UncertainRise;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
@@ -15,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 
 /**
  * The lines a run draws. Samples alone would cut off what happens between them, so the located events and the extremes
@@ -63,6 +65,25 @@ final class RunLines {
     /** The gauge pressure of the mains. */
     Points mains() {
         return merged(Channel.MAINS_ABSOLUTE, List.of());
+    }
+
+    /** Where the gauge pressure may lie while it rises. */
+    Area rise(UncertainRise rise) {
+        return Area.between(
+                Area.Role.UNCERTAIN,
+                rise.label(),
+                edge(rise, UncertainRise.Instant::lowest),
+                edge(rise, UncertainRise.Instant::highest));
+    }
+
+    private Points edge(UncertainRise rise, ToDoubleFunction<UncertainRise.Instant> pressure) {
+        return new Points(
+                rise.instants().stream()
+                        .mapToDouble(instant -> scale.of(instant.time()))
+                        .toArray(),
+                rise.instants().stream()
+                        .mapToDouble(instant -> gauge(pressure.applyAsDouble(instant)))
+                        .toArray());
     }
 
     /** From the coldest water, at the bottom, to the hottest, at the top of a tank in layers. */

@@ -14,6 +14,7 @@ import io.github.heatswell.charts.picture.Picture.Caption;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
 import io.github.heatswell.narrative.Narrative;
+import io.github.heatswell.narrative.UncertainRise;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.RunResult;
@@ -89,7 +90,9 @@ final class RunPicture {
         }
         curves.add(new Curve(Curve.Role.PRESSURE, "", "", course.pressure()));
         Axis axis = PressureScale.around(range, levels, bands.size(), amounts);
-        return new Panel(axis, List.of(), curves, levels, marks.all(), bands);
+        UncertainRise rise = UncertainRise.of(result.summary());
+        List<Area> areas = rise.instants().isEmpty() ? List.of() : List.of(course.rise(rise));
+        return new Panel(axis, areas, curves, levels, marks.all(), bands);
     }
 
     /** The lower panel of one run: the water's temperature, what limits it, and when heater and taps were on. */

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.charts.picture.Area;
 import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Panel.Bands;
 import io.github.heatswell.charts.picture.Panel.Level;
@@ -54,6 +55,20 @@ class RunPictureTest {
                 .get(0)
                 .points();
         assertEquals(53.6, temperature.up(0), 1e-9, "12 degC in degF");
+    }
+
+    /** A house without a vessel shows how uncertain its rise is, up to the set pressure; one with a vessel has nothing of the kind. */
+    @Test
+    void theRiseWithoutAVesselHasABand() {
+        List<Area> areas =
+                Chart.of(Gallery.dripping(), UnitSystem.SI).picture().upper().areas();
+        assertEquals(
+                List.of("usual uncertainty of the rise"),
+                areas.stream().map(Area::name).toList());
+        assertEquals(Area.Role.UNCERTAIN, areas.get(0).role());
+        assertEquals(
+                List.of(),
+                Chart.of(Gallery.calm(), UnitSystem.SI).picture().upper().areas());
     }
 
     @Test

@@ -19,6 +19,8 @@ import io.github.heatswell.water.Saturation;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 
 /**
  * How well it is known when the relief valve of a house without a vessel opens in the first heat-up. The stiffest and the softest
@@ -86,32 +88,80 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
     }
 
     private static Optional<RiseBand> between(RunSummary run, Event opening, UncertainHouse house) {
-        double start =
-                run.system().start().waterTemperature().orElse(run.system().coldAtStart());
-        double on = run.first(Event.Kind.HEATER_ON).map(Event::time).orElse(0.0);
-        double warming = opening.waterTemperature() - start;
-        double expected = new Room(house.described(), start).opensAt(opening.pressureAbsolute()) - start;
-        if (warming < MIN_WARMING || expected < MIN_WARMING) {
-            return Optional.empty();
+        return Corners.of(run, opening, house).map(corners -> corners.band(run, opening, causes(house)));
+    }
+
+    /** How the pressure may rise until the valve opens, for a picture; empty where there is no band. */
+    static List<UncertainRise.Instant> course(RunSummary run) {
+        return of(run).flatMap(band -> run.first(Event.Kind.RELIEF_OPENED)
+                        .flatMap(opening -> Corners.of(run, opening, UncertainHouse.usual(run.system()))
+                                .map(corners -> corners.course(run, opening.pressureAbsolute(), band))))
+                .orElse(List.of());
+    }
+
+    /**
+     * The stiffest and the softest house, and how the run's own warming carries over to them.
+     *
+     * @param stiff the stiffest
+     * @param soft the softest
+     * @param start the temperature at the start (K)
+     * @param on when the heater comes on (s)
+     * @param scale by how much more the run warms until the valve opens than follows from volumes (-)
+     * @param perKelvin how long it takes for that (s/K)
+     */
+    private record Corners(Room stiff, Room soft, double start, double on, double scale, double perKelvin) {
+
+        private static final int INSTANTS = 48;
+
+        static Optional<Corners> of(RunSummary run, Event opening, UncertainHouse house) {
+            double start =
+                    run.system().start().waterTemperature().orElse(run.system().coldAtStart());
+            double on = run.first(Event.Kind.HEATER_ON).map(Event::time).orElse(0.0);
+            double warming = opening.waterTemperature() - start;
+            double expected = new Room(house.described(), start).opensAt(opening.pressureAbsolute()) - start;
+            if (warming < MIN_WARMING || expected < MIN_WARMING) {
+                return Optional.empty();
+            }
+            return Optional.of(new Corners(
+                    new Room(corner(house, false), start),
+                    new Room(corner(house, true), start),
+                    start,
+                    on,
+                    warming / expected,
+                    (opening.time() - on) / warming));
         }
-        double scale = warming / expected;
-        Room stiff = new Room(corner(house, false), start);
-        Room soft = new Room(corner(house, true), start);
-        double early = scale * (stiff.opensAt(opening.pressureAbsolute()) - start);
-        double late = scale * (soft.opensAt(opening.pressureAbsolute()) - start);
-        double rise = opening.pressureAbsolute() - stiff.closed;
-        double perKelvin = (opening.time() - on) / warming;
-        boolean never = start + late > run.system().heater().setPoint();
-        double end = start + (run.system().heater().setPoint() - start) / scale;
-        double most = stiff.spills(end, opening.pressureAbsolute());
-        double least = Math.max(0, soft.spills(end, opening.pressureAbsolute()));
-        return Optional.of(new RiseBand(
-                rise / (early - scale * stiff.shrinks()),
-                rise / (late - scale * soft.shrinks()),
-                on + early * perKelvin,
-                never ? Double.POSITIVE_INFINITY : on + late * perKelvin,
-                most > 0 ? 1 - least / most : 0,
-                causes(house)));
+
+        RiseBand band(RunSummary run, Event opening, String causes) {
+            double early = scale * (stiff.opensAt(opening.pressureAbsolute()) - start);
+            double late = scale * (soft.opensAt(opening.pressureAbsolute()) - start);
+            double rise = opening.pressureAbsolute() - stiff.closed;
+            boolean never = start + late > run.system().heater().setPoint();
+            double end = start + (run.system().heater().setPoint() - start) / scale;
+            double most = stiff.spills(end, opening.pressureAbsolute());
+            double least = Math.max(0, soft.spills(end, opening.pressureAbsolute()));
+            return new RiseBand(
+                    rise / (early - scale * stiff.shrinks()),
+                    rise / (late - scale * soft.shrinks()),
+                    on + early * perKelvin,
+                    never ? Double.POSITIVE_INFINITY : on + late * perKelvin,
+                    most > 0 ? 1 - least / most : 0,
+                    causes);
+        }
+
+        List<UncertainRise.Instant> course(RunSummary run, double opens, RiseBand band) {
+            double from = on + scale * Math.min(stiff.shrinks(), soft.shrinks()) * perKelvin;
+            double off = on + (run.system().heater().setPoint() - start) * perKelvin;
+            double to = Math.min(run.end(), Math.min(off, band.latest));
+            DoubleStream even = IntStream.rangeClosed(0, INSTANTS).mapToDouble(i -> from + (to - from) * i / INSTANTS);
+            return DoubleStream.concat(even, DoubleStream.of(Math.min(to, band.earliest)))
+                    .sorted()
+                    .mapToObj(time -> {
+                        double temperature = start + (time - on) / perKelvin / scale;
+                        return new UncertainRise.Instant(
+                                time, soft.pressureAt(temperature, opens), stiff.pressureAt(temperature, opens));
+                    })
+                    .toList();
+        }
     }
 
     private static String causes(UncertainHouse house) {
@@ -160,7 +210,9 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
 
     /** The same for the subtitle of a picture. */
     Statement brief() {
-        return plain(" Depending on " + causes + ", it opens ").then(when()).then(".");
+        return plain(" Depending on " + causes + ", it opens ")
+                .then(when())
+                .then(latest < Double.POSITIVE_INFINITY ? "; the peak stays the same." : ".");
     }
 
     private Statement when() {
@@ -276,6 +328,21 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
                 }
             }
             return low;
+        }
+
+        /** The pressure (Pa, absolute) at a temperature (K), up to a highest one. */
+        double pressureAt(double temperature, double highest) {
+            double low = closed;
+            double high = highest;
+            for (int i = 0; i < 40; i++) {
+                double middle = (low + high) / 2;
+                if (temperature > from && spills(temperature, middle) > 0) {
+                    low = middle;
+                } else {
+                    high = middle;
+                }
+            }
+            return temperature > from && spills(temperature, highest) > 0 ? highest : low;
         }
 
         /** What the other pipes and air in them make room for (kg) up to a pressure (Pa, absolute). */

@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.assessment.FaultlessHouse;
+import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
+import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.study.UncertainHouse;
@@ -77,6 +79,42 @@ class RiseBandTest {
         assertEquals(early, band.earliest(), 0.02 * early); // expansion of the pipes' water, heat of compression
         assertEquals(late, band.latest(), 0.02 * late);
         assertTrue(band.slowest() < band.fastest());
+    }
+
+    /** What a picture shows lies between runs of the softest and the stiffest house, and ends where these open. */
+    @ParameterizedTest
+    @CsvSource({"0, 10", "0, 35", "15, 10"})
+    void thePictureShowsTheRiseOfBothRuns(double pexMetres, double startCelsius) {
+        HotWaterSystem house = house(pexMetres, startCelsius);
+        List<UncertainRise.Instant> course = UncertainRise.of(run(house)).instants();
+        RiseBand band = RiseBand.of(run(house)).orElseThrow();
+        RunResult stiff = everySecond(corner(house, -0.3, 0, -0.3));
+        RunResult soft = everySecond(corner(house, 0.3, 0.002, 1));
+        double set =
+                house.reliefValves().get(0).setPressure().absolute(house.site().atmosphere());
+        for (UncertainRise.Instant instant : course) {
+            assertTrue(instant.lowest() <= instant.highest(), instant::toString);
+            // 0.1 bar: expansion of the pipes' water, heat of compression
+            if (instant.time() < band.earliest()) {
+                assertEquals(at(stiff, instant.time()), instant.highest(), 1e4, instant::toString);
+            } else {
+                assertEquals(set, instant.highest(), 1e3, instant::toString); // the last step of the bisection
+            }
+            if (instant.time() < 0.97 * band.latest()) {
+                assertEquals(at(soft, instant.time()), instant.lowest(), 1e4, instant::toString);
+            }
+        }
+        assertEquals(band.latest(), course.get(course.size() - 1).time(), 1e-6 * band.latest()); // rounding
+    }
+
+    private static RunResult everySecond(HotWaterSystem house) {
+        return Simulation.of(house, Duration.ofHours(1))
+                .sampledEvery(Duration.ofSeconds(1))
+                .run();
+    }
+
+    private static double at(RunResult run, double time) {
+        return run.trace().value(Channel.PRESSURE_ABSOLUTE, (int) Math.round(time));
     }
 
     /** The same with hot pipes: the water of a loop swells with that of the tank, unless its pump rests; that of a branch keeps cool. */

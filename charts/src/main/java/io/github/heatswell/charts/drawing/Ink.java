@@ -88,7 +88,7 @@ final class Ink {
     static Color of(Area area) {
         return switch (area.role()) {
             case LAYERS -> TEMPERATURE_WASH;
-            case PRESSURE_RANGE, DRAWN -> PRESSURE_WASH;
+            case UNCERTAIN, PRESSURE_RANGE, DRAWN -> PRESSURE_WASH;
             case GIVEN_OFF -> RELIEF_WASH;
             case BAND -> band(area.shade());
             case DRIPS, ENDED_EARLY -> RELIEF;

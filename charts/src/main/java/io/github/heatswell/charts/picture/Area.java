@@ -73,6 +73,8 @@ public record Area(Role role, double shade, String name, String label, List<Poin
     public enum Role {
         /** From the coldest to the hottest water of a tank. */
         LAYERS,
+        /** Where a curve may lie. */
+        UNCERTAIN,
         /** From the lowest to the highest pressure of each day. */
         PRESSURE_RANGE,
         /** Discharge of each day. */
