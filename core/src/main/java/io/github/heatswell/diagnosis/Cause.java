@@ -56,12 +56,43 @@ public enum Cause {
         return words;
     }
 
+    /** What a cause is a fault of; two causes of the same thing exclude each other. */
+    enum Thing {
+        /** An expansion vessel. */
+        VESSEL,
+        /** A relief valve. */
+        RELIEF_VALVE,
+        /** Mains or reducing valve, and what they are set to. */
+        SUPPLY,
+        /** The closed seat of check valve or reducing valve. */
+        SUPPLY_SEAT,
+        /** The thermostat. */
+        THERMOSTAT,
+        /** The pipes. */
+        PIPES,
+        /** A tap or whatever else loses water. */
+        TAP,
+        /** No fault of the closed system, or none beside which another could be seen. */
+        NONE
+    }
+
+    /** What it is a fault of. */
+    Thing thing() {
+        return switch (this) {
+            case PRECHARGE_LOW, PRECHARGE_HIGH, VESSEL_SMALL, VESSEL_WATERLOGGED, VESSEL_ISOLATED -> Thing.VESSEL;
+            case RELIEF_OPENS_LOW, RELIEF_OPENS_HIGH, RELIEF_SEAT_WEEPS, RELIEF_STUCK_OPEN -> Thing.RELIEF_VALVE;
+            case SUPPLY_PRESSURE -> Thing.SUPPLY;
+            case REDUCING_VALVE_CREEPS, CHECK_VALVE_PASSES -> Thing.SUPPLY_SEAT;
+            case WATER_TOO_HOT -> Thing.THERMOSTAT;
+            case TRAPPED_AIR -> Thing.PIPES;
+            case LEAK -> Thing.TAP;
+            case AS_DESCRIBED, MIXING_VALVE_PASSES, GAUGE_STUCK -> Thing.NONE;
+        };
+    }
+
     /** Whether it is about a vessel: where there are several, about one of them. */
     boolean isOfVessel() {
-        return switch (this) {
-            case PRECHARGE_LOW, PRECHARGE_HIGH, VESSEL_SMALL, VESSEL_WATERLOGGED, VESSEL_ISOLATED -> true;
-            default -> false;
-        };
+        return thing() == Thing.VESSEL;
     }
 
     /**

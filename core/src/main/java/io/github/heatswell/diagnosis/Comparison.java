@@ -51,6 +51,15 @@ final class Comparison {
     /** A check is sought that tells the best from one of so many. */
     private static final int TOLD_APART = 3;
 
+    /** So many causes that come closest alone are tried with each of the others beside them. */
+    private static final int BEGUN_WITH = 3;
+
+    /** So many pairs are looked at closely. */
+    private static final int CLOSEST_PAIRS = 3;
+
+    /** Of so many houses with a fault one has a second beside it (-), which makes two that much less likely beforehand; own judgement. */
+    private static final double SECOND_FAULT = 20;
+
     /** So many readings that speak most for a hazard, and as many that stand most alone, are tried to count for nothing before it is called. */
     private static final int TELLING = 2;
 
@@ -99,10 +108,26 @@ final class Comparison {
             return trial.hypothesis().cause() == Cause.AS_DESCRIBED;
         }
 
+        boolean isPair() {
+            return trial.hypothesis().also().isPresent();
+        }
+
+        /** With another cause beside it, which is still to be searched. */
+        Ended beside(Ended other) {
+            Trial both = trial.of(trial.hypothesis().and(other.trial.hypothesis()));
+            int own = trial.hypothesis().open().size();
+            double[] position = new double[both.parameters().size()];
+            System.arraycopy(end.position(), 0, position, 0, own);
+            double[] circumstances = circumstances(both);
+            System.arraycopy(circumstances, 0, position, position.length - circumstances.length, circumstances.length);
+            return new Ended(both, new Search.End(position, Double.POSITIVE_INFINITY), List.of());
+        }
+
         double criterion(double inflation) {
             int open = trial.hypothesis().numbers() + trial.guessedDraws(end.position());
             return end.cost() / inflation
-                    + open * Math.log(Math.max(2, trial.target().readings()));
+                    + open * Math.log(Math.max(2, trial.target().readings()))
+                    + (isPair() ? 2 * Math.log(SECOND_FAULT) : 0);
         }
     }
 
@@ -120,13 +145,50 @@ final class Comparison {
                     ? first.stream().anyMatch(end -> end.isContained() && isAlike(end, first, 1) && !leavesOff(end))
                     : first(first).isContained() && !leavesOff(first(first));
             if (explained || !replaced && !target.draws().anyGuessed()) {
-                return compared(first);
+                return compared(withPairs(first));
             }
             List<Ended> second = searched(hypotheses, house, replaced ? target.asNoted() : target, !replaced);
-            return compared(better(first, second));
+            return compared(withPairs(better(first, second)));
         } catch (CancellationException stop) {
             throw new IllegalStateException("the diagnosis was interrupted", stop);
         }
+    }
+
+    /**
+     * With two causes at once, where no single one explains what a logger recorded. A pair that leaves readings unexplained too is none.
+     * Where water may have been drawn otherwise than somebody noted, it is that which is not explained, and no pair is tried.
+     */
+    private List<Ended> withPairs(List<Ended> singles) {
+        boolean known = house.draws().draws().isEmpty() && !target.draws().anyGuessed();
+        if (!known
+                || target.log() == null
+                || !target.log().tellsItsScatter()
+                || singles.stream().anyMatch(one -> isAlike(one, singles, 1) && !leavesOff(one))) {
+            return singles;
+        }
+        List<Ended> faults = singles.stream()
+                .sorted(Comparator.comparingDouble(e -> e.criterion(1)))
+                .toList();
+        List<Ended> pairs = IntStream.range(0, Math.min(BEGUN_WITH, faults.size()))
+                .boxed()
+                .flatMap(i -> faults.stream()
+                        .skip(i + 1L)
+                        .filter(other -> faults.get(i).trial.hypothesis().goesWith(other.trial.hypothesis()))
+                        .map(other -> faults.get(i).beside(other)))
+                .toList();
+        List<Ended> closest =
+                workers.map(pairs, pair -> pair.at(Search.beside(pair.trial, pair.end.position()))).stream()
+                        .sorted(Comparator.comparingDouble(e -> e.criterion(1)))
+                        .limit(CLOSEST_PAIRS)
+                        .toList();
+        List<Ended> explaining =
+                workers.map(closest, pair -> pair.at(Search.closer(pair.trial, pair.end, new double[0]))).stream()
+                        .filter(pair -> !leavesOff(pair))
+                        .toList();
+        return Stream.concat(
+                        singles.stream(),
+                        workers.map(explaining, Comparison::profiled).stream().filter(pair -> !leavesOff(pair)))
+                .toList();
     }
 
     /** The house, without the draws of its description where readings by hand tell of their own. */
@@ -400,7 +462,7 @@ final class Comparison {
         return behind(
                 ended.criterion(inflation) - best.criterion(inflation),
                 (ended.end.cost() - best.end.cost()) / inflation,
-                !best.isContained() && !ended.isContained());
+                !best.isContained() && !ended.isContained() && best.isPair() == ended.isPair());
     }
 
     /**
@@ -478,6 +540,7 @@ final class Comparison {
         return new HypothesisFit(
                 trial.hypothesis().cause(),
                 trial.hypothesis().device(),
+                trial.hypothesis().also().map(second -> new HypothesisFit.Also(second.cause(), second.device())),
                 ended.end.cost(),
                 behind,
                 weight,

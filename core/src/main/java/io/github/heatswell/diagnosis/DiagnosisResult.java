@@ -83,7 +83,7 @@ public record DiagnosisResult(
      *     catches it; empty if there is none
      */
     public Optional<Estimate> unsettled(Set<SiteCheck> done) {
-        boolean scalds = alike().stream().anyMatch(fit -> fit.cause() == Cause.WATER_TOO_HOT);
+        boolean scalds = alike().stream().anyMatch(fit -> fit.blames(Cause.WATER_TOO_HOT));
         return alike().stream()
                 .flatMap(fit -> fit.estimates().stream())
                 .filter(one -> one.standing() == Estimate.Standing.NOT_CARRIED)
@@ -224,14 +224,16 @@ public record DiagnosisResult(
     }
 
     /**
-     * What was found about one cause.
+     * What was found about one cause alone.
      *
      * @param cause the cause
      * @return the best fit with that cause, or empty if it was not looked at
      */
     public Optional<HypothesisFit> of(Cause cause) {
         Objects.requireNonNull(cause, "cause");
-        return fits.stream().filter(fit -> fit.cause() == cause).findFirst();
+        return fits.stream()
+                .filter(fit -> fit.cause() == cause && fit.also().isEmpty())
+                .findFirst();
     }
 
     /** The same with the readings beyond what plates and settings allow. */

@@ -22,21 +22,52 @@ import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /**
- * One cause as a change of the described house: its fixed part and its free parameters.
+ * One cause, or two at once, as a change of the described house: its fixed part and its free parameters.
  *
  * @param cause what is wrong
  * @param device the name of the valve or vessel it is about, empty if there is but one such thing
  * @param change the fixed part of the change
- * @param open the free parameters, possibly none
+ * @param open the free parameters, possibly none; those of the second cause last
+ * @param also the second cause, if there is one
  */
-record Hypothesis(Cause cause, String device, Consumer<SuspectHouse> change, List<FreeParameter> open) {
+record Hypothesis(
+        Cause cause,
+        String device,
+        Consumer<SuspectHouse> change,
+        List<FreeParameter> open,
+        Optional<Hypothesis> also) {
 
     Hypothesis {
         open = List.copyOf(open);
+    }
+
+    /** A single cause. */
+    Hypothesis(Cause cause, String device, Consumer<SuspectHouse> change, List<FreeParameter> open) {
+        this(cause, device, change, open, Optional.empty());
+    }
+
+    /** This cause and another at once. */
+    Hypothesis and(Hypothesis other) {
+        List<FreeParameter> both =
+                Stream.of(open, other.open).flatMap(List::stream).toList();
+        return new Hypothesis(cause, device, change, both, Optional.of(other));
+    }
+
+    /** Whether another cause may be at work beside this one: each is a fault of a thing of its own, and has numbers of its own. */
+    boolean goesWith(Hypothesis other) {
+        boolean same = device.equals(other.device) && cause.thing() == other.cause.thing();
+        return cause.thing() != Cause.Thing.NONE
+                && other.cause.thing() != Cause.Thing.NONE
+                && !same
+                && open.stream()
+                        .noneMatch(one -> other.open.stream().anyMatch(its -> its.parameter() == one.parameter()));
     }
 
     /** All possible causes for a house. */
@@ -61,14 +92,17 @@ record Hypothesis(Cause cause, String device, Consumer<SuspectHouse> change, Lis
                         described, "", Math.max(0, described.vesselNames().indexOf(device)))
                 : new SuspectHouse(described, device, 0);
         change.accept(house);
+        int own = open.size() - also.map(second -> second.open.size()).orElse(0);
         // the circumstances first: what the cause says of a number is the last word on it
         for (int i = open.size(); i < values.length; i++) {
             parameters.get(i).parameter().set(house, values[i]);
         }
-        for (int i = 0; i < Math.min(open.size(), values.length); i++) {
+        for (int i = 0; i < Math.min(own, values.length); i++) {
             parameters.get(i).parameter().set(house, values[i]);
         }
-        return house.build();
+        HotWaterSystem first = house.build();
+        return also.map(second -> second.house(first, second.open, Arrays.copyOfRange(values, own, open.size())))
+                .orElse(first);
     }
 
     /** All possible causes for a house, as data. */

@@ -7,10 +7,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Fit of one cause to the readings.
+ * Fit of one cause to the readings, or of two at once where no single one explains them.
  *
- * @param cause the cause
+ * @param cause the cause; of two the one that comes closer alone
  * @param device the name of the valve it is about, empty if there is no choice
+ * @param also the second cause, if there is one
  * @param sumOfSquares the sum of squared residuals in standard uncertainties, outliers held back, with what was known
  *     beforehand (-)
  * @param criterion the Bayesian information criterion less that of the best hypothesis (-); 0 for the best
@@ -27,6 +28,7 @@ import java.util.OptionalDouble;
 public record HypothesisFit(
         Cause cause,
         String device,
+        Optional<Also> also,
         double sumOfSquares,
         double criterion,
         double weight,
@@ -38,6 +40,26 @@ public record HypothesisFit(
         List<Double> gauge,
         Course course)
         implements Hazard {
+
+    /**
+     * A second cause beside the first.
+     *
+     * @param cause the cause
+     * @param device the name of the valve or vessel it is about, empty if there is no choice
+     */
+    public record Also(Cause cause, String device) {
+
+        /**
+         * Checks that both are there.
+         *
+         * @param cause the cause
+         * @param device the name of the valve or vessel it is about, empty if there is no choice
+         */
+        public Also {
+            Objects.requireNonNull(cause, "cause");
+            Objects.requireNonNull(device, "device");
+        }
+    }
 
     /**
      * What the gauge shows in a run between the readings of a log too.
@@ -71,6 +93,7 @@ public record HypothesisFit(
      *
      * @param cause the cause
      * @param device the name of the valve it is about, empty if there is no choice
+     * @param also the second cause, if there is one
      * @param sumOfSquares the sum of squared residuals in standard uncertainties (-)
      * @param criterion the Bayesian information criterion less that of the best hypothesis (-)
      * @param weight the share of this hypothesis among all, by the criterion (-)
@@ -85,6 +108,7 @@ public record HypothesisFit(
     public HypothesisFit {
         Objects.requireNonNull(cause, "cause");
         Objects.requireNonNull(device, "device");
+        Objects.requireNonNull(also, "also");
         Objects.requireNonNull(misfit, "misfit");
         Objects.requireNonNull(house, "house");
         estimates = List.copyOf(Objects.requireNonNull(estimates, "estimates"));
@@ -100,11 +124,38 @@ public record HypothesisFit(
      * @return true if it is a hazard that comes before everything else
      */
     public boolean isHazard() {
-        boolean guarded = cause == Cause.RELIEF_OPENS_HIGH
+        return isHazard(cause, device)
+                || also.filter(second -> isHazard(second.cause(), second.device()))
+                        .isPresent();
+    }
+
+    private boolean isHazard(Cause fault, String valveOf) {
+        boolean guarded = fault == Cause.RELIEF_OPENS_HIGH
                 && house.reliefValves().stream()
-                        .filter(valve -> valve.name().equals(device))
+                        .filter(valve -> valve.name().equals(valveOf))
                         .anyMatch(valve -> Overpressure.isGuardedWithout(house, valve));
-        return cause.isHazard() && !guarded;
+        return fault.isHazard() && !guarded;
+    }
+
+    /**
+     * Whether a cause is the one, or one of the two.
+     *
+     * @param fault the cause
+     * @return true if it is among what is wrong in this explanation
+     */
+    public boolean blames(Cause fault) {
+        return cause == fault || also.filter(second -> second.cause() == fault).isPresent();
+    }
+
+    /**
+     * Whether heated water has nowhere to go in it.
+     *
+     * @param shut whether it has nowhere to go in the house as described
+     * @return true if it has nowhere to go
+     */
+    public boolean shutsIn(boolean shut) {
+        boolean first = cause.shutsIn(shut);
+        return also.map(second -> second.cause().shutsIn(first)).orElse(first);
     }
 
     /**
@@ -117,7 +168,7 @@ public record HypothesisFit(
         double limit = Overpressure.hazardFrom(house).orElse(Double.POSITIVE_INFINITY);
         return course.gauge().stream()
                 .mapToDouble(gauge -> gauge)
-                .filter(gauge -> gauge > limit && cause != Cause.RELIEF_OPENS_HIGH)
+                .filter(gauge -> gauge > limit && !blames(Cause.RELIEF_OPENS_HIGH))
                 .max();
     }
 
@@ -142,14 +193,20 @@ public record HypothesisFit(
     }
 
     /**
-     * The cause, with the device it is about where there are several.
+     * The cause, with the device it is about where there are several; of two causes both.
      *
      * @return such as {@code the relief valve opens at a lower pressure ('T&P valve')}
      */
     @Override
     public String inWords() {
+        return inWords(cause, device)
+                + also.map(second -> ", and " + inWords(second.cause(), second.device()))
+                        .orElse("");
+    }
+
+    private String inWords(Cause fault, String named) {
         boolean only = house.reliefValves().size() == 1
-                && house.reliefValves().get(0).name().equals(device);
-        return cause.words() + (only || device.isEmpty() ? "" : " ('" + device + "')");
+                && house.reliefValves().get(0).name().equals(named);
+        return fault.words() + (only || named.isEmpty() ? "" : " ('" + named + "')");
     }
 }

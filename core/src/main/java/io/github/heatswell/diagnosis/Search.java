@@ -117,6 +117,11 @@ final class Search {
         return everywhere(trial, starts, QUICK, 0);
     }
 
+    /** Searches from every start of the second of two causes, with the first and all else where they are. */
+    static End beside(Trial trial, double[] position) {
+        return everywhere(trial, trial.starts(position), QUICK, 0);
+    }
+
     /**
      * A second look at a cause, also with what a better cause says of everything else.
      *

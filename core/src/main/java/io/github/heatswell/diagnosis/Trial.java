@@ -75,6 +75,11 @@ final class Trial {
         return new Trial(simpler, hypothesis, target, forecaster.another(), new Recent<>());
     }
 
+    /** Another hypothesis in the same house, held against the same readings. */
+    Trial of(Hypothesis other) {
+        return new Trial(described, other, target);
+    }
+
     /** The same hypothesis where one reading of the log counts for nothing; it remembers for itself, for several are searched at a time. */
     Trial without(int reading) {
         return new Trial(described, hypothesis, target.without(reading));
@@ -124,10 +129,15 @@ final class Trial {
         return supply.isOpen() ? position : Math.max(-MOST_LIKELY, Math.min(MOST_LIKELY, position));
     }
 
-    /** Every combination of the starts of the cause's own parameters, with all others where they are. */
+    /**
+     * Every combination of the starts of the cause's own parameters, with all others where they are; of two causes those of the second,
+     * for the first is where it came closest alone.
+     */
     List<double[]> starts(double[] from) {
         List<double[]> starts = List.of(from);
-        for (int i = 0; i < hypothesis.open().size(); i++) {
+        int own = hypothesis.open().size();
+        int there = hypothesis.also().map(second -> own - second.open().size()).orElse(0);
+        for (int i = there; i < own; i++) {
             FreeParameter parameter = parameters.get(i);
             List<double[]> more = new ArrayList<>();
             for (double[] start : starts) {

@@ -179,9 +179,7 @@ public final class DiagnosisStory {
     private boolean isShut() {
         boolean described = !ordinary().isEmpty();
         boolean alone = house.vessels().size() == 1 && house.supply().arrangement() != Supply.Arrangement.DIRECT;
-        return heated()
-                && (described || alone)
-                && result.tested().stream().allMatch(fit -> fit.cause().shutsIn(described));
+        return heated() && (described || alone) && result.tested().stream().allMatch(fit -> fit.shutsIn(described));
     }
 
     /**

@@ -69,7 +69,7 @@ final class NextReading {
 
     /** The reading that settles a number of theirs, where none tells the causes apart; of a seat, what paper shows. */
     private Statement settling() {
-        String paper = result.alike().stream().noneMatch(fit -> fit.cause() == Cause.RELIEF_SEAT_WEEPS)
+        String paper = result.alike().stream().noneMatch(fit -> fit.blames(Cause.RELIEF_SEAT_WEEPS))
                 ? ""
                 : " Lay dry paper under the outlet of the relief valve an hour after the heater went off: if it gets wet, that"
                         + " points to a leaking seat.";

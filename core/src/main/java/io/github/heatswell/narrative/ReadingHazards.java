@@ -204,8 +204,8 @@ final class ReadingHazards {
     /** What could hurt somebody and is not ruled out, with what to check. */
     Optional<Statement> notRuledOut() {
         List<HypothesisFit> left = result.notRuledOut().stream()
-                .filter(fit -> overpressure().isEmpty() || fit.cause() != Cause.RELIEF_OPENS_HIGH)
-                .filter(fit -> overheat().isEmpty() || fit.cause() == Cause.RELIEF_OPENS_HIGH)
+                .filter(fit -> overpressure().isEmpty() || !fit.blames(Cause.RELIEF_OPENS_HIGH))
+                .filter(fit -> overheat().isEmpty() || fit.blames(Cause.RELIEF_OPENS_HIGH))
                 .toList();
         List<Statement> all = new ArrayList<>();
         if (!left.isEmpty()) {
@@ -233,7 +233,7 @@ final class ReadingHazards {
 
     /** A pressure that fell under heating has shown that a valve opens. */
     private boolean mayNotOpen(HypothesisFit fit) {
-        return fit.cause() == Cause.RELIEF_OPENS_HIGH
+        return fit.blames(Cause.RELIEF_OPENS_HIGH)
                 && log.filter(PressureLog::fellWhileHeating).isEmpty();
     }
 

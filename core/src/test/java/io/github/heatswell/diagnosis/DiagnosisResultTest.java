@@ -104,6 +104,7 @@ class DiagnosisResultTest {
         return new HypothesisFit(
                 Cause.RELIEF_OPENS_HIGH,
                 "valve",
+                Optional.empty(),
                 sumOfSquares,
                 1,
                 weight,
@@ -152,12 +153,30 @@ class DiagnosisResultTest {
         assertFalse(result(alone, described).isDecided(), "nothing is singled out that explains nothing");
     }
 
+    /** Two causes at once are named, blamed and called a hazard together; alone, each is another explanation. */
+    @Test
+    void twoCausesAtOnceAreBothSaid() {
+        HypothesisFit both = Fits.pair(Cause.PRECHARGE_LOW, Cause.WATER_TOO_HOT, HOUSE);
+        assertEquals(
+                "the vessel has lost part of its precharge, and the heater heats the water hotter than described",
+                both.inWords());
+        assertTrue(both.blames(Cause.PRECHARGE_LOW) && both.blames(Cause.WATER_TOO_HOT));
+        assertFalse(both.blames(Cause.LEAK));
+        assertTrue(both.isHazard(), "for its second cause");
+        assertFalse(Fits.pair(Cause.PRECHARGE_LOW, Cause.LEAK, HOUSE).isHazard());
+        assertFalse(Fits.pair(Cause.VESSEL_ISOLATED, Cause.TRAPPED_AIR, HOUSE).shutsIn(true), "air gives room");
+        assertTrue(Fits.pair(Cause.LEAK, Cause.VESSEL_ISOLATED, HOUSE).shutsIn(false));
+        HypothesisFit alone = Fits.of(Cause.PRECHARGE_LOW, 30, HOUSE);
+        assertEquals(alone, result(both, alone).of(Cause.PRECHARGE_LOW).orElseThrow());
+    }
+
     @Test
     void aFitKnowsItsOwnNumbers() {
         List<Estimate> estimates = List.of(estimate(Parameter.LEAK), estimate(Parameter.HEATING_RATE));
         HypothesisFit fit = new HypothesisFit(
                 Cause.LEAK,
                 "",
+                Optional.empty(),
                 1,
                 0,
                 1,

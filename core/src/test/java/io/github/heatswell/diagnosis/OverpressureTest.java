@@ -133,6 +133,7 @@ class OverpressureTest {
         return new HypothesisFit(
                 Cause.RELIEF_OPENS_HIGH,
                 valve,
+                Optional.empty(),
                 1,
                 0,
                 1,

@@ -54,6 +54,7 @@ class DiagnosisStoryTest {
         return new HypothesisFit(
                 cause,
                 "",
+                Optional.empty(),
                 5,
                 criterion,
                 weight,

@@ -78,6 +78,13 @@ final class DiagnosisJson {
                 .with("cause", fit.cause())
                 .with("description", fit.cause().words())
                 .with("device", fit.device())
+                .with(
+                        "also",
+                        fit.also()
+                                .map(second -> new Json()
+                                        .with("cause", second.cause())
+                                        .with("description", second.cause().words())
+                                        .with("device", second.device())))
                 .with("tested", tested)
                 .known("weight", fit.weight())
                 .known("sum_of_squares", fit.sumOfSquares())

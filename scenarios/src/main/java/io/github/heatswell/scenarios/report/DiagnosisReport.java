@@ -94,7 +94,7 @@ public final class DiagnosisReport {
 
     private static NamedReadings run(HypothesisFit fit) {
         String beyond = fit.beyondPlates().isPresent() ? " (goes beyond what the plates allow)" : "";
-        return new NamedReadings(fit.cause().words() + beyond, fit.gauge(), fit.course());
+        return new NamedReadings(fit.inWords() + beyond, fit.gauge(), fit.course());
     }
 
     /** What is said, with the log and the likeliest causes as a picture where there is a log. */

@@ -266,7 +266,7 @@ public record NextStep(String command, List<Change> changes, int about, Optional
      * size, where a vessel is the answer whatever the cause.
      */
     static NextStep afterDiagnosis(HotWaterSystem house, DiagnosisResult result, boolean asksForVessel) {
-        if (result.misfit() || !result.isDecided()) {
+        if (result.misfit() || !result.isDecided() || result.best().also().isPresent()) {
             return to(asksForVessel ? "size" : "run"); // the same command again would give the same answer
         }
         Cause cause = result.best().cause();

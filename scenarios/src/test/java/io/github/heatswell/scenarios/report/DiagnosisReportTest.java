@@ -44,6 +44,7 @@ class DiagnosisReportTest {
         return new HypothesisFit(
                 cause,
                 "",
+                Optional.empty(),
                 5,
                 criterion,
                 weight,
