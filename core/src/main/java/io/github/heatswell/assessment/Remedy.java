@@ -95,7 +95,7 @@ final class Remedy {
                         ? "To keep the peak below {}, have a larger vessel fitted, or the supply pressure lowered and the precharge"
                                 + answered + "which vessel, and at which supply."
                         : "To keep the peak below {}, have the supply pressure lowered and the precharge" + answered
-                                + "to what. At the present supply no vessel of a usual size is large enough.");
+                                + "to which pressure. At the present supply no vessel of a usual size is large enough.");
     }
 
     /** Whether a vessel that is large enough for the present supply may be one of the usual sizes. */

@@ -141,14 +141,14 @@ final class WaterTemperatureRule implements Rule {
                 .by(authority(subject));
     }
 
-    /** What short draws one after the other do to the top of a tank with a burner below it, and to a valve that opens by heat there. */
+    /** What short draws one after the other do to the top of a tank with a burner below it, and to a valve that opens on temperature there. */
     private static Statement stacked(AssessmentContext subject) {
         if (subject.house.heater().energy() != Heater.Energy.GAS) {
             return plain("");
         }
         double top = subject.highestSetPoint() + STACKED;
         Statement hotter = Statement.of(
-                " Short draws one after the other may make the top of a gas-heated tank as hot as {} (stacking)",
+                " Repeated short draws can heat the top of a gas-fired tank to {} (stacking)",
                 temperature(top));
         OptionalDouble opens = subject.house.reliefValves().stream()
                 .map(ReliefValve::setTemperature)
@@ -156,7 +156,7 @@ final class WaterTemperatureRule implements Rule {
                 .min();
         return opens.isPresent() && top >= opens.getAsDouble()
                 ? hotter.then(Statement.of(
-                        ", where a temperature and pressure relief valve of {} opens by heat.",
+                        ", where a temperature and pressure relief valve of {} opens on temperature.",
                         temperature(opens.getAsDouble())))
                 : hotter.then(".");
     }

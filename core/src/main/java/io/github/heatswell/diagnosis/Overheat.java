@@ -110,8 +110,8 @@ public record Overheat(Level level, Device exceeded, double reading, double set,
     @Override
     public String inWords() {
         return exceeded == Device.THERMOSTAT
-                ? "the water was far hotter than the thermostat is set to"
-                : "the water at the tap was far hotter than the mixing valve is set to";
+                ? "the water was far hotter than the thermostat setting"
+                : "the water at the tap was far hotter than the mixing valve setting";
     }
 
     /** What is set (K), the hottest that a sound device may let water get (K), and where it boils in the open (K). */

@@ -65,7 +65,7 @@ final class ReadingHazards {
     String whateverTheCause() {
         return overheat()
                         .map(hot -> hot.exceeded() == Overheat.Device.THERMOSTAT
-                                ? "The water got hotter than the thermostat lets it"
+                                ? "The water got hotter than the thermostat allows"
                                 : "The taps got hotter water than the mixing valve allows")
                         .map(hot -> hot + (overpressure().isPresent() ? ", and the" : ""))
                         .orElse("The")
@@ -77,7 +77,7 @@ final class ReadingHazards {
     Statement stayOff() {
         String mended = overheat().isEmpty()
                 ? "the relief valve is replaced"
-                : overpressure().isPresent() ? "all that is mended" : "that is mended";
+                : overpressure().isPresent() ? "all that is repaired" : "that is repaired";
         return plain("Next, leave the heater off and call a licensed professional. Until " + mended
                 + ", heat no water to take a reading.");
     }
@@ -104,7 +104,7 @@ final class ReadingHazards {
                 .then(". Either "
                         + (hot.exceeded() == Overheat.Device.THERMOSTAT
                                 ? "the thermostat does not switch the heater off"
-                                : "the mixing valve does not hold, or the tank is far too hot")
+                                : "the mixing valve has failed, or the tank is far too hot")
                         + ", or the thermometer or its unit is wrong.");
     }
 

@@ -202,7 +202,7 @@ final class ReliefWords {
                 .then(temperature(opensAt))
                 .then(" by “" + name + "”, which opens " + QuantityFormat.times(total.openings())
                         + (total.openings() == 1 ? ", " : ", first ")
-                        + (lifted ? "by heat " : ""))
+                        + (lifted ? "on temperature " : ""))
                 .then(moments.at(first.time()))
                 .then(", and lets ")
                 .then(volume(total.volume()))

@@ -91,9 +91,9 @@ class PlaceFindingsTest {
     @ParameterizedTest
     @CsvSource({
         "ELECTRIC, 60, ''",
-        "GAS, 60, ' as hot as 76.7 °C (stacking).'",
-        "GAS, 82, ' as hot as 98.7 °C (stacking).'",
-        "GAS, 83, ' as hot as 99.7 °C (stacking), where a temperature and pressure relief valve of 99 °C opens by heat.'"
+        "GAS, 60, ' tank to 76.7 °C (stacking).'",
+        "GAS, 82, ' tank to 98.7 °C (stacking).'",
+        "GAS, 83, ' tank to 99.7 °C (stacking), where a temperature and pressure relief valve of 99 °C opens on temperature.'"
     })
     void shortDrawsMakeTheTopOfAGasTankHotter(Heater.Energy energy, double celsius, String said) {
         Finding scald = find(

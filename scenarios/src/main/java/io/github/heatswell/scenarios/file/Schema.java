@@ -133,7 +133,7 @@ final class Schema {
                             .leftOutFreely(),
                     amount(
                                     "duration",
-                                    "how long to simulate; decades take minutes, and what is left is said",
+                                    "how long to simulate; decades take minutes, and progress is shown",
                                     "4 h",
                                     Kind.DURATION,
                                     Run.Builder::duration)

@@ -113,7 +113,7 @@ public final class LogReader {
         if (lines.stream().allMatch(line -> NAMELESS.matcher(line).matches())) {
             throw fault(
                     1,
-                    "the columns have no names; say what they hold, in their order, in a first line such as"
+                    "the columns have no names; name them, in order, in a first line such as"
                             + " 'time,pressure_psi,temperature_F' or by --columns time,pressure_psi,temperature_F");
         }
     }

@@ -106,7 +106,7 @@ final class PageInputs {
     /** For whom a published profile stands, with its name. */
     private static String use(String profile) {
         return DrawProfile.people(profile)
-                .map(people -> "as by " + people + " (published day " + profile + ")")
+                .map(people -> "as used by " + people + " (published day " + profile + ")")
                 .orElse(profile);
     }
 

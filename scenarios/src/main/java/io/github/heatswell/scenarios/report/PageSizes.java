@@ -494,8 +494,8 @@ final class PageSizes {
     private static String basis(Scenario scenario, QuantityFormat shown) {
         Costs costs = scenario.costs();
         return (scenario.system().draws().draws().isEmpty()
-                        ? "How the hot water is used is not described, so each of 365 days counts as one heat-up from cold: a rough"
-                                + " figure. Give the number of people, or 'draws', for a better one."
+                        ? "Hot-water use is not described, so each of 365 days counts as one heat-up from cold: a rough figure."
+                                + " Give the number of people, or 'draws', for a better one."
                         : "A year counts as 365 days like those of the run, leaving out its first heat-up from cold. A shorter run counts"
                                 + " as one day.")
                 + " Water and waste water cost " + ofWater(costs, shown)

@@ -107,7 +107,7 @@ class LogReaderTest {
                 "time_s/pressure_bar|0/1!1:1: 'time_s/pressure_bar' is a single column",
                 "time_s,pressure_bar|0;1|60;2|120;3!2:1: ",
                 "time_s,pressure_bar|0,1|60,2 psi|120,1!3:4: pressure: 'psi' is not the unit of the rows above",
-                "2026-06-05 06:45,61,48|2026-06-05 07:00,75,60!1:1: the columns have no names; say what they hold",
+                "2026-06-05 06:45,61,48|2026-06-05 07:00,75,60!1:1: the columns have no names; name them, in order",
                 "time_s,pressure,unit|0,1,bar|60,20,psi|120,1,bar!3:7: pressure: 'psi' is not the unit of the rows above",
                 "time_s,pressure_bar|0,1|60,2 cats|120,1!3:4: pressure: '2 cats' is not a number",
                 "time_s,pressure_mV|0,1|60,2|120,1!volts are what a sensor sends",

@@ -67,7 +67,7 @@ class AuthorityPaperTest {
             String printed = Pages.text(page);
             assertTrue(
                     printed.contains("(EN 1487), is not listed"), "why the US has no safety group among the choices");
-            assertTrue(printed.contains("How the hot water is used is not described"), "what a year's water rests on");
+            assertTrue(printed.contains("Hot-water use is not described"), "what a year's water rests on");
             assertTrue(printed.contains("water stored at"), "the set point is told");
             assertFalse(HtmlPageTest.FIELD.matcher(printed).find(), "a field where a person reads words");
             assertTrue(blank(paper, "Code adopted here, and its edition").room());

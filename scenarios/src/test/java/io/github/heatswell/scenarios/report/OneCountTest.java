@@ -40,7 +40,7 @@ class OneCountTest {
                 "and fully, which is no opening");
         assertEquals(openings, run.summary().openings("T&P valve").count());
         String headline = Narrative.of(run.summary(), Doubts.NONE).headline().text(UnitSystem.SI);
-        assertTrue(headline.contains("opens " + openings + " times, first by heat after 2 h"), headline);
+        assertTrue(headline.contains("opens " + openings + " times, first on temperature after 2 h"), headline);
         String sentence = Findings.of(run.summary()).stream()
                 .filter(finding -> finding.id().equals("relief-valve-controls-expansion"))
                 .map(Finding::sentence)
