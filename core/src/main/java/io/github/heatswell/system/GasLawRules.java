@@ -2,7 +2,7 @@ package io.github.heatswell.system;
 
 import java.util.Optional;
 
-/** What a law of a vessel's gas must keep between the empty vessel and its acceptance limit. */
+/** Requirements on the gas law of a vessel, between the empty vessel and its acceptance limit. */
 final class GasLawRules {
 
     /** Where the precharge is asked, rounding may change it by this part (-). */

@@ -8,7 +8,7 @@ import io.github.heatswell.units.VolumeUnit;
 import java.util.HashSet;
 import java.util.Set;
 
-/** What the parts of a system must agree on; each part has been checked by itself before. */
+/** Consistency rules between the parts of a system, each of which has already been checked by itself. */
 final class SystemRules {
 
     /** Two pressures this close (Pa) count as equal: sums taken in a different order differ by rounding. */

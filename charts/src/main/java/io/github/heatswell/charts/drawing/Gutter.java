@@ -22,7 +22,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
-/** Gathers the names of a panel's lines, which stand at the right end of each line. */
+/** Collects the names of a panel's lines, each at the right end of its line. */
 final class Gutter {
 
     /** How far from the edge of the plot the names begin. */

@@ -18,7 +18,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Draws what stands on and beside the lines of a panel: bars, marks, words, and names beside the plot or a key. */
+/** Draws what is on and beside the lines of a panel: bars, marks, words, and names beside the plot or a key. */
 final class PanelOverlay {
 
     /** How wide words may be, as shares of the plot; the narrower the higher. */

@@ -36,8 +36,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
 /**
- * The houses within what is uncertain of a scenario, each from the day its vessel was charged until the next check a year
- * later: in how many of them a vessel keeps the limit all that time. The same samples for every vessel. Not for several threads.
+ * Sampled houses that differ in the uncertain values of a scenario, each from the day its vessel was charged until the next check a year later: in how many of them a vessel keeps within the limit all that time. The same samples for every vessel. Not for several threads.
  */
 final class SampledHouses {
 

@@ -75,7 +75,7 @@ final class GuideCommand implements CliCommand {
             return ExitStatus.BAD_INPUT;
         }
         if (ended.ending() == Outcome.Ending.OBSTRUCTED) {
-            console.complain("heatswell: another file has the name under which an unfinished interview is kept");
+            console.complain("heatswell: another file has the name under which an unfinished interview is saved");
             return ExitStatus.BAD_INPUT;
         }
         return List.of(ExitStatus.values()).stream()

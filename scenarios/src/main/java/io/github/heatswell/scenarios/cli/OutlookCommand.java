@@ -22,7 +22,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.TypeConversionException;
 
-/** {@code heatswell outlook}: what the years will do as the charge of the vessel fades. */
+/** {@code heatswell outlook}: what the years will do as the vessel loses its charge. */
 final class OutlookCommand implements ScenarioCommand {
 
     private static final String YEARS = "--years";

@@ -6,7 +6,7 @@ import io.github.heatswell.scenarios.report.CommandResult;
 import io.github.heatswell.scenarios.report.RulesReport;
 import picocli.CommandLine.Model.CommandSpec;
 
-/** {@code heatswell rules}: what the code says where a house stands. */
+/** {@code heatswell rules}: what the code says where a house is. */
 final class RulesCommand implements ScenarioCommand {
 
     @Override

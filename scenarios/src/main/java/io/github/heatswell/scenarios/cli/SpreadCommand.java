@@ -9,7 +9,7 @@ import io.github.heatswell.scenarios.spread.SpreadAnswer;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 
-/** {@code heatswell spread}: simulates many houses that differ in what is known only so well. */
+/** {@code heatswell spread}: simulates many houses that differ in the uncertain values. */
 final class SpreadCommand implements ScenarioCommand {
 
     private static final String SAMPLES = "--samples";

@@ -46,16 +46,16 @@ final class Dialogue {
     /** Asks whether to go on from answers kept earlier; the answer in lower case, or empty. */
     Optional<String> goOn(Path kept, int count) {
         blankLine();
-        say(kept + " keeps " + count
-                + " answers of an earlier interview. Continue from there? Type yes, or no to start over.");
+        say(kept + " has " + count
+                + " answers from an earlier interview. Continue from there? Type yes, or no to start over.");
         for (int asked = 0; asked < Interviewer.PATIENCE; asked++) {
             Optional<String> answer = hear().map(line -> Spoken.of(line).plain().toLowerCase(Locale.ROOT));
             if (answer.isEmpty() || GO_ON.contains(answer.get())) {
                 return answer;
             }
             say(
-                    "Type yes to go on with the first question that is not answered, no to forget the answers and start over, or"
-                            + " quit to leave and keep them.");
+                    "Type yes to go on with the first unanswered question, no to forget the answers and start over, or quit to"
+                            + " leave and keep them.");
         }
         return Optional.empty();
     }

@@ -189,7 +189,7 @@ public final class Interview {
         if (interviewer.answers().isEmpty()) {
             dialogue.say("You answered nothing, so nothing was written.");
         } else {
-            dialogue.say("Your answers so far are kept in " + kept + "; next time the questions go on from there.");
+            dialogue.say("Your answers so far are kept in " + kept + "; next time the questions continue from there.");
         }
         return new Outcome(ending, kept);
     }

@@ -64,7 +64,7 @@ final class Lines {
                         answer.value() + " +- " + deviation,
                         said + "; within +- with 95 % probability: "
                                 + (answer.guessed()
-                                        ? "twice what a reading is off by"
+                                        ? "twice the usual error of a reading"
                                         : units.spelled(question.spread().reason()))
                                 + ", common practice, no source",
                         answer.guessed() ? origin : Origin.USUAL_ACCURACY);

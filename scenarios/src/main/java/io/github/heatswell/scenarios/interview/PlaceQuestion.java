@@ -10,7 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
-/** Where the house stands: asked first, since units and rules follow it. */
+/** Where the house is: asked first, since units and rules follow it. */
 final class PlaceQuestion {
 
     static final String PLACE = "site.place";

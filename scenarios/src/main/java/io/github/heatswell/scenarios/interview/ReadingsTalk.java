@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Takes readings as they stand on paper, line by line, and keeps them in a file that {@code diagnose} reads. */
+/** Takes readings from paper, line by line, and keeps them in a file that {@code diagnose} reads. */
 public final class ReadingsTalk {
 
     /** A list needs so many readings. */
