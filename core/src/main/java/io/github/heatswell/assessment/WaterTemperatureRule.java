@@ -148,8 +148,7 @@ final class WaterTemperatureRule implements Rule {
         }
         double top = subject.highestSetPoint() + STACKED;
         Statement hotter = Statement.of(
-                " Repeated short draws can heat the top of a gas-fired tank to {} (stacking)",
-                temperature(top));
+                " Repeated short draws can heat the top of a gas-fired tank to {} (stacking)", temperature(top));
         OptionalDouble opens = subject.house.reliefValves().stream()
                 .map(ReliefValve::setTemperature)
                 .flatMapToDouble(OptionalDouble::stream)

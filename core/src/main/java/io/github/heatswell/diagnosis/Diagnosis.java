@@ -264,7 +264,7 @@ public final class Diagnosis {
             }
             if (log == null && spots.of(house).isEmpty() && !spots.isEmpty()) {
                 throw new IllegalArgumentException(
-                        "all that was read is of an expansion vessel, and the house has none; describe it with its volume and"
+                        "all readings are of an expansion vessel, and the house has none; describe it with its volume and"
                                 + " precharge");
             }
             if (log == null && spots.isEmpty()) {

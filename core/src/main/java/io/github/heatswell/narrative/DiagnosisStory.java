@@ -151,7 +151,7 @@ public final class DiagnosisStory {
 
     /** How sure the answer is. */
     private String standing() {
-        return doubted ? "Open until you have checked what stands below. " : isSettled() ? "Settled. " : "Likely. ";
+        return doubted ? "Open until you have checked the points below. " : isSettled() ? "Settled. " : "Likely. ";
     }
 
     private boolean isSettled() {

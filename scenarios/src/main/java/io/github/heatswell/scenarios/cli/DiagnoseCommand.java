@@ -166,8 +166,8 @@ final class DiagnoseCommand implements ScenarioCommand {
         boolean wet = Stream.of(SiteCheck.GAS_VALVE, SiteCheck.VESSEL_FULL)
                 .anyMatch(check -> all.containsKey(check) && all.get(check).value() > HALF);
         return Optional.of(
-                "You have read an expansion vessel, and the house described has none. Describe the vessel with its volume and"
-                        + " precharge, and run again: what was read of it is left out here."
+                "You took readings of an expansion vessel, but the house described has none. Describe the vessel with its volume"
+                        + " and precharge, and run again: those readings are left out here."
                         + (wet
                                 ? " A vessel full of water, or water at its air valve, means that its diaphragm has failed."
                                 : ""));

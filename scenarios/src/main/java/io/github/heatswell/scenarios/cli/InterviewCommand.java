@@ -72,7 +72,8 @@ final class InterviewCommand implements CliCommand {
                     yield ExitStatus.BAD_INPUT;
                 }
                 case OBSTRUCTED -> {
-                    console.complain(outcome.file() + ": an unfinished interview would be saved under this name, but it belongs to"
+                    console.complain(outcome.file()
+                            + ": an unfinished interview would be saved under this name, but it belongs to"
                             + " another file; rename that file, or choose another --out");
                     yield ExitStatus.BAD_INPUT;
                 }

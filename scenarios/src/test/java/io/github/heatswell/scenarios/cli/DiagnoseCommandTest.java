@@ -157,7 +157,7 @@ class DiagnoseCommandTest {
     /** What was read of a vessel alone says nothing of a house without one, nor a tyre gauge of one of two. */
     @ParameterizedTest
     @CsvSource(delimiter = '!', textBlock = """
-            orchard-lodge!all that was read is of an expansion vessel, and the house has none; describe it
+            orchard-lodge!all readings are of an expansion vessel, and the house has none; describe it
             two!tyre-gauge: the house has 2 expansion vessels, and the reading does not say of which
             """)
     void readingsOfAVesselThatIsNoneOrOneOfTwoAreRefused(String house, String words) throws IOException {
@@ -194,8 +194,7 @@ class DiagnoseCommandTest {
                 .out()
                 .replaceAll("\\s+", " ");
         assertTrue(
-                screen.contains("say? Open until you have checked what stands below. The cause that fits best"),
-                screen);
+                screen.contains("say? Open until you have checked the points below. The cause that fits best"), screen);
         assertFalse(screen.contains("Settled."), screen);
     }
 

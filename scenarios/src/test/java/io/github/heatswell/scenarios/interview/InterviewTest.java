@@ -324,7 +324,9 @@ class InterviewTest {
         assertTrue(said.contains(kept ? "3 of " : "1 of "), said);
         assertEquals(!kept, said.contains("1 of "), said);
         assertEquals(
-                kept, said.endsWith("; next time the questions continue from there. "), "of whatever command asked them");
+                kept,
+                said.endsWith("; next time the questions continue from there. "),
+                "of whatever command asked them");
     }
 
     /** Regression: a bare 4500 of an electric heater was taken as Btu/h, a quarter of its power. */
