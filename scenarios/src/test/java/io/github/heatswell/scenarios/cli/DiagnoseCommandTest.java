@@ -145,7 +145,8 @@ class DiagnoseCommandTest {
         String screen = outcome.out().replaceAll("\\s+", " ");
         assertEquals(0, outcome.status(), outcome.err());
         assertTrue(
-                screen.contains("CHECK FIRST: You have read an expansion vessel, and the house described has none."),
+                screen.contains(
+                        "CHECK FIRST: You took readings of an expansion vessel, but the house described has none."),
                 screen);
         assertTrue(screen.contains("means that its diaphragm has failed"), screen);
         assertFalse(screen.contains("Fit an expansion"), screen);
