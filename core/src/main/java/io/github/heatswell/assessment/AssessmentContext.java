@@ -27,6 +27,9 @@ import java.util.function.DoubleBinaryOperator;
 /** A house, with or without a run of it, and what several rules ask of them. Pressures are gauge (Pa). */
 final class AssessmentContext {
 
+    /** Water that gets no warmer than it began by this (K) only cools. */
+    private static final double COOLS = 0.1;
+
     /** The tolerance of a relief valve's setting, as a share of it. */
     private static final double SET_TOLERANCE = 0.03;
 
@@ -394,6 +397,12 @@ final class AssessmentContext {
         boolean hot =
                 house.reliefValves().stream().anyMatch(valve -> valve.location() == ReliefValve.Location.TANK_TOP);
         return hot ? Math.max(highestSetPoint(), hottest().orElse(0)) : house.coldAtStart();
+    }
+
+    /** Whether the water of the run only cools: what it then gains in volume, it gains towards freezing. */
+    boolean neverWarms() {
+        double begins = house.start().waterTemperature().orElse(house.coldAtStart());
+        return hottest().orElse(Double.POSITIVE_INFINITY) < begins + COOLS;
     }
 
     /** Whether something else than the expansion drives the pressure up: a fault, or the supply itself. */

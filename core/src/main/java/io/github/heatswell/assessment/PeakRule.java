@@ -162,7 +162,9 @@ final class PeakRule implements Rule {
                         "test-pressure-reached",
                         "textbook-run-beyond-test-pressure") // both name the peak, and a graver limit
                 .says(
-                        (subject.drivenUp() || subject.run.orElseThrow().peakTime() <= 0
+                        (subject.drivenUp()
+                                                || subject.neverWarms()
+                                                || subject.run.orElseThrow().peakTime() <= 0
                                         ? "The pressure reaches {}"
                                         : "Heating drives the pressure to {}")
                                 + ", above the {} that "

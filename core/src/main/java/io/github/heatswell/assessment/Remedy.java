@@ -60,7 +60,7 @@ final class Remedy {
     }
 
     private String advice() {
-        if (subject.drivenUp()) {
+        if (subject.drivenUp() || subject.neverWarms()) {
             return "Have whatever drives the pressure up fixed first, then watch a gauge through a full heat-up. It should stay"
                     + " below {}.";
         }

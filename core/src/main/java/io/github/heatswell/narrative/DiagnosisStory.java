@@ -310,7 +310,7 @@ public final class DiagnosisStory {
         Optional<Misfit.Stray> highest =
                 misfit.strays().stream().filter(Misfit.Stray::highest).findFirst();
         if (highest.isPresent()) {
-            return plain("The highest reading is not explained: ").then(missed(highest.get()));
+            return plain("The highest reading that was used is not explained: ").then(missed(highest.get()));
         }
         int number = misfit.strays().size();
         Misfit.Stray worst =

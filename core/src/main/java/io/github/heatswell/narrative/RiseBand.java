@@ -57,6 +57,9 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
 
     private static final double STEP = 0.25;
 
+    /** A time so close to a whole number of steps (-) is one. */
+    private static final double EVEN = 1e-9;
+
     /** The band of a run; empty where no valve opens by expansion in an undisturbed first heat-up, or where all is known. */
     static Optional<RiseBand> of(RunSummary run) {
         UncertainHouse house = UncertainHouse.usual(run.system());
@@ -217,14 +220,23 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
 
     private Statement when() {
         return latest < Double.POSITIVE_INFINITY
-                ? plain("after ").then(rounded(earliest)).then(" to ").then(rounded(latest))
-                : plain("after ").then(rounded(earliest)).then(" or not at all");
+                ? plain("after ").then(from(earliest)).then(" to ").then(to(latest))
+                : plain("after ").then(from(earliest)).then(" or not at all");
     }
 
-    /** Nobody needs the seconds of a time that may be twice as long. */
-    private static Measure rounded(double seconds) {
-        double step = seconds < 180 ? 10 : 60;
-        return time(Math.max(step, step * Math.round(seconds / step)));
+    /** Nobody needs the seconds of a time that may be twice as long; the band rounded is never narrower. */
+    private static double step(double seconds) {
+        return seconds < 10 ? 1 : seconds < 180 ? 10 : 60;
+    }
+
+    private static Measure from(double seconds) {
+        double step = step(seconds);
+        return time(step * Math.floor(seconds / step + EVEN));
+    }
+
+    private static Measure to(double seconds) {
+        double step = step(seconds);
+        return time(step * Math.ceil(seconds / step - EVEN));
     }
 
     private static Measure slope(double value) {

@@ -6,6 +6,7 @@ import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.HashSet;
+import java.util.Locale;
 import java.util.Set;
 
 /** Consistency rules between the parts of a system, each of which has already been checked by itself. */
@@ -110,7 +111,10 @@ final class SystemRules {
                     .flatMap(law -> new GasLawRules(vessel, law, atmosphere, room).broken())
                     .ifPresent(broken -> requirements.rule(false, path + "gas-law", broken));
             String name = system.vesselNames().get(i);
-            requirements.rule(names.add(name), path + "name", "'" + name + "' is already the name of another vessel");
+            requirements.rule(
+                    names.add(name.toLowerCase(Locale.ROOT)),
+                    path + "name",
+                    "'" + name + "' is already the name of another vessel");
         }
     }
 
@@ -133,7 +137,7 @@ final class SystemRules {
             String path = "relief[" + i + "].";
             valve.rules().check(requirements, path, atmosphere);
             requirements.rule(
-                    names.add(valve.name()),
+                    names.add(valve.name().toLowerCase(Locale.ROOT)),
                     path + "name",
                     "'" + valve.name() + "' is already the name of another relief valve");
             if (valve.kind() == ReliefValve.Kind.SAFETY_GROUP) {

@@ -26,9 +26,11 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 import java.util.Optional;
@@ -156,6 +158,19 @@ class JudgementTest {
         HotWaterSystem read = house.toBuilder().tank(tank(10)).build();
         assertFalse(has(Findings.of(read), "tank-rating-unread"));
         assertTrue(has(Findings.of(read), "relief-set-above-tank"));
+    }
+
+    /** Regression: water that only cooled, to below freezing, was said to be heated to 5.85 bar, and a vessel was to be bought for it. */
+    @Test
+    void waterThatOnlyCoolsIsNotSaidToBeHeated() {
+        HotWaterSystem house = withRelief(guard(10, 9))
+                .start(Start.builder().water(4, TemperatureUnit.CELSIUS).build())
+                .build();
+        Finding above = only(Findings.of(run(house, 5.85, 4)), "peak-above-code-limit");
+        assertTrue(above.sentence().text(UnitSystem.SI).startsWith("The pressure reaches 5.85 bar"));
+        assertTrue(above.advice().text(UnitSystem.SI).contains("whatever drives the pressure up fixed first"));
+        Finding heated = only(Findings.of(run(house, 5.85, 60)), "peak-above-code-limit");
+        assertTrue(heated.sentence().text(UnitSystem.SI).startsWith("Heating drives the pressure to 5.85 bar"));
     }
 
     /** Regression: a valve set to 24 bar was a fault beside a tank without a plate, though no tank that is accepted suits it. */

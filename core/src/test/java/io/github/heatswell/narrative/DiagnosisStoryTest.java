@@ -449,7 +449,7 @@ class DiagnosisStoryTest {
         assertTrue(said.contains("none of the causes considered explains them"), said);
         assertTrue(
                 said.contains(
-                        "The highest reading is not explained: 8 min after the first the gauge read 7 bar, where 5.4 bar was"
+                        "The highest reading that was used is not explained: 8 min after the first the gauge read 7 bar, where 5.4 bar was"
                                 + " expected."),
                 said);
     }

@@ -236,6 +236,11 @@ class RiseBandTest {
         assertTrue(told.facts()
                 .text(UnitSystem.SI)
                 .contains("Depending on how far the tank stretches and how much air the tank holds, it opens after"));
+        // regression: a litre under 500 kW opened its valve "after 10 s to 10 s", which was at 46 ms
+        RiseBand quick = new RiseBand(1e5, 0.2e5, 0.046, 3.42, 1, "how much air the tank holds");
+        assertTrue(
+                quick.remark().text(UnitSystem.SI).contains("opens after 0 s to 4 s."),
+                quick.remark().text(UnitSystem.SI));
         RiseBand soft = new RiseBand(1e5, 0.2e5, 100, Double.POSITIVE_INFINITY, 1, "how much air the tank holds");
         assertTrue(soft.remark()
                 .text(UnitSystem.SI)

@@ -155,7 +155,12 @@ final class OutlookCommand implements ScenarioCommand {
 
     private static PrechargeLoss loss(String text) {
         Amount<RatioUnit> rate = QuantityReader.read(text.strip(), Kind.RATIO);
-        return new PrechargeLoss(rate.unit().toSi(rate.value()));
+        double share = rate.unit().toSi(rate.value());
+        if (share > 1) {
+            throw new IllegalArgumentException(
+                    Printable.quote(text.strip()) + " is more than all of it; a year takes 100 % at most");
+        }
+        return new PrechargeLoss(share);
     }
 
     private static Double swing(String text) {

@@ -71,9 +71,9 @@ public final class ReadingsTalk {
                         + ". Type more, or quit to continue another time.");
             } else if (Interview.LEAVE.contains(word)) {
                 return Ending.LEFT;
-            } else if (word.equals("?")) {
+            } else if (List.of("?", "help", "hilfe").contains(word)) {
                 ReadingsSheet.HOW.forEach(how -> dialogue.say(how, "   ", "   "));
-            } else if (word.equals("back")) {
+            } else if (List.of("back", "undo", "zur\u00fcck").contains(word)) {
                 typed = typed.withoutLast();
                 dialogue.say("Taken back; " + typed.readings() + " readings are left.");
                 keep();

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Assembles the rows of a file into a log, and notes oddities. */
@@ -30,6 +31,9 @@ final class LogAssembly {
     private static final double UNLIKELY_PEAK = 1e5;
 
     private static final double UNLIKELY_HIGH = 25e5;
+    /** Below this (Pa, gauge) no supply stands behind the water, as well as gauges show it. */
+    private static final double NO_PRESSURE = 0.05e5;
+
     /** So fast (Pa/s) no heater of a house lets the pressure rise for long: a bar in half a minute; own judgement. */
     private static final double FASTEST = 1e5 / 30;
 
@@ -202,6 +206,13 @@ final class LogAssembly {
                     + " in a log of " + both.time(log.end())
                     + ", faster than heaters do: is the time unit right, or are these minutes?");
         }
+        double lowest =
+                IntStream.range(0, log.count()).mapToDouble(log::gauge).min().orElseThrow();
+        if (lowest < NO_PRESSURE && peak >= UNLIKELY_PEAK) {
+            doubts.add("The gauge goes down to " + both.pressure(lowest)
+                    + ": was the supply shut off or the house drained? A tank that may have run empty must be full before its heater"
+                    + " is on; without that, look at the gauge.");
+        }
         double apart = log.end() / (log.count() - 1);
         if (doubts.isEmpty() && header.timeUnit() == DurationUnit.SECOND && apart < HURRIED && log.count() < MANY) {
             doubts.add("The readings are " + both.time(apart) + " apart, " + both.time(log.end())
@@ -249,6 +260,9 @@ final class LogAssembly {
                 "the clock was set back %d times; the readings were joined end to end");
         if (rows.stride() > 1) {
             remarks.add("there are more readings than can be used; one in " + rows.stride() + " is kept");
+        }
+        if (log.end() > USED) {
+            remarks.add("the causes are looked for in the first two days; readings above a limit, in the whole log");
         }
         gaps(remarks, log);
         if (log.step() > 0) {

@@ -1,11 +1,11 @@
 package io.github.heatswell.scenarios.readings;
 
 import io.github.heatswell.scenarios.fault.Location;
+import java.io.BufferedInputStream;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.Reader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
@@ -75,7 +75,9 @@ final class LogPlaces {
         private long read;
 
         Walk() throws IOException {
-            text = new BufferedReader(new InputStreamReader(Files.newInputStream(file), StandardCharsets.UTF_8));
+            BufferedInputStream bytes = new BufferedInputStream(Files.newInputStream(file));
+            text = new BufferedReader(
+                    new InputStreamReader(bytes, LogEncoding.of(bytes).charset()));
             next = text.read();
             if (next == BYTE_ORDER_MARK) {
                 next = text.read();

@@ -10,14 +10,13 @@ import io.github.heatswell.scenarios.readings.LogHeading.Quantity;
 import io.github.heatswell.scenarios.readings.LogRows.CellException;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.units.UnitSystem;
+import java.io.BufferedInputStream;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.StringReader;
 import java.nio.charset.CharacterCodingException;
-import java.nio.charset.CodingErrorAction;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -76,13 +75,17 @@ public final class LogReader {
      */
     public static LogFile read(Path file, double atmosphere, LogHints hints) throws IOException {
         SourceText.check(file);
-        try (Reader decoded = new InputStreamReader(
-                        Files.newInputStream(file),
-                        StandardCharsets.UTF_8
-                                .newDecoder()
-                                .onMalformedInput(CodingErrorAction.REPORT)
-                                .onUnmappableCharacter(CodingErrorAction.REPORT));
-                BufferedReader text = new BufferedReader(decoded)) {
+        try (BufferedInputStream bytes = new BufferedInputStream(Files.newInputStream(file))) {
+            LogEncoding encoding = LogEncoding.of(bytes);
+            LogFile read = read(new InputStreamReader(bytes, encoding.decoder()), file, atmosphere, hints);
+            return encoding.remark().map(read::remarked).orElse(read);
+        } catch (CharacterCodingException wrong) {
+            throw fault(1, "the text is neither UTF-8 nor Windows-1252; save the file as UTF-8");
+        }
+    }
+
+    private static LogFile read(Reader decoded, Path file, double atmosphere, LogHints hints) throws IOException {
+        try (BufferedReader text = new BufferedReader(decoded)) {
             if (hints.columns().isEmpty() && isPaperList(text)) {
                 refuseNamelessColumns(text);
                 return paperList(text, file, atmosphere, hints.unit());
@@ -95,8 +98,6 @@ public final class LogReader {
                     new RowReader(new BufferedReader(new Joined(new StringReader(names), text)), layout.delimiter)) {
                 return read(rows, layout, new LogPlaces(file, layout.delimiter), atmosphere, hints.unit());
             }
-        } catch (CharacterCodingException wrong) {
-            throw fault(1, "the text is not UTF-8; save the file as UTF-8");
         }
     }
 
@@ -393,6 +394,17 @@ public final class LogReader {
             Objects.requireNonNull(understood, "understood");
             doubts = List.copyOf(doubts);
             remarks = List.copyOf(remarks);
+        }
+
+        /** The same with one more remark, the first. */
+        LogFile remarked(String remark) {
+            return new LogFile(
+                    log,
+                    spots,
+                    units,
+                    understood,
+                    doubts,
+                    Stream.concat(Stream.of(remark), remarks.stream()).toList());
         }
     }
 }

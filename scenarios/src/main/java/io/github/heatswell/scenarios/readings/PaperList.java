@@ -46,6 +46,7 @@ final class PaperList {
             "(?<about>(?:~|\u2248|(?:about|around|approx|approximately|roughly|circa|ca)\\b\\.?)\\s*)?"
                     + "(?<number>\\d{1,5}(?:[.,]\\d{1,3})?)(?<behind>.*)",
             Pattern.CASE_INSENSITIVE);
+    private static final Pattern NEGATIVE = Pattern.compile("[-\u2212\u2013]\\d.*");
     /** What stands behind a pressure, or behind its unit, that is not quite so. */
     private static final Pattern ROUGH =
             Pattern.compile("\\s*(?:-?ish\\b|or so\\b|\\?)(?<rest>.*)", Pattern.CASE_INSENSITIVE);
@@ -198,6 +199,11 @@ final class PaperList {
             throw refused("some lines have minutes, and this one has a time of day; use one of them throughout");
         }
         String rest = parts.group("rest").strip();
+        if (NEGATIVE.matcher(rest).matches()) {
+            throw refused(Printable.quote(rest)
+                    + " begins with a dash: put a blank behind it if it only parts time and pressure; for a gauge below 0, write 0 and a"
+                    + " note");
+        }
         Matcher pressure = PRESSURE.matcher(rest);
         if (pressure.matches()) {
             reading(time, pressure, parts.group("mark").contains(","));

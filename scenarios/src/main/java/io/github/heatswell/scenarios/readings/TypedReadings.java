@@ -1,9 +1,11 @@
 package io.github.heatswell.scenarios.readings;
 
 import io.github.heatswell.scenarios.fault.Fault;
+import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.scenarios.wording.Printable;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -12,6 +14,11 @@ import java.util.stream.Stream;
 public final class TypedReadings {
 
     private static final TypedReadings NONE = new TypedReadings(List.of(), Optional.empty());
+
+    /** What a terminal would act on if the list were shown, but a tab. */
+    private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}&&[^\t]]");
+    /** More (Pa) than any house has. */
+    private static final double TOO_MUCH = 25e5;
 
     private static final String HEADING = "Gauge readings, ";
 
@@ -66,7 +73,11 @@ public final class TypedReadings {
      */
     public TypedReadings with(String line) {
         TypedReadings more = new TypedReadings(
-                Stream.concat(lines.stream(), Stream.of(line.strip())).toList(), unit);
+                Stream.concat(
+                                lines.stream(),
+                                Stream.of(CONTROL.matcher(line).replaceAll("").strip()))
+                        .toList(),
+                unit);
         if (PaperList.isNoTime(line.strip())) {
             PaperList.read(more.lines, unit); // refuses it, also before the first reading
         }
@@ -140,11 +151,17 @@ public final class TypedReadings {
                         + rows[0].split(",")[1].replace("pressure_", "").replace('_', ' ');
         boolean aClock = rows[0].startsWith("time");
         String time = aClock ? cells[0].replaceFirst("(\\d\\d:\\d\\d):00$", "$1") : cells[0];
-        String read = time + pressure;
+        String read = time + pressure + (pressure.isEmpty() ? "" : doubt(pressure.substring(2)));
         return Stream.of(read, words.isEmpty() ? "" : note(words))
                 .filter(one -> !one.isEmpty())
                 .reduce((one, other) -> one + "; " + other)
                 .orElse("");
+    }
+
+    private static String doubt(String pressure) {
+        return QuantityReader.pressure(pressure).value() > TOO_MUCH
+                ? " (more than any house has: is it right? Type back to take it back)"
+                : "";
     }
 
     private static String note(String words) {

@@ -142,10 +142,10 @@ public final class DiagnosisReport {
         // whether the log was understood comes right after the verdict: that rests on it
         blocks.addAll(
                 1,
-                answer.readings().doubts().stream()
-                        .map(doubt -> new AlarmNote("CHECK FIRST", doubt))
+                Stream.concat(
+                                answer.readings().doubts().stream().map(doubt -> new AlarmNote("CHECK FIRST", doubt)),
+                                story.beyondLimit().stream().map(above -> new AlarmNote("CAUTION", above.text(shown))))
                         .toList());
-        story.beyondLimit().ifPresent(above -> blocks.add(new AlarmNote("CAUTION", above.text(shown))));
         story.notRuledOut().ifPresent(left -> blocks.add(new AlarmNote("CAUTION", left.text(shown))));
         return new Document.Section("The answer", blocks);
     }

@@ -41,6 +41,7 @@ class BadRichScenarioTest {
             rating: 150 psi | rating: 0.4 bar | 16:131 | vessel.rating: 0.4 bar is outside the allowed range, 0.5 bar to 25 bar
             volume: 8 L, precharge: 3.2 bar | precharge: 3.2 bar | 22:11 | vessels[0].volume: is missing; write, for example, 'volume: 12 L'
             name: in the tank | name: on the wall | 22:19 | vessels[0].name: 'on the wall' is already the name of another vessel
+            name: in the tank | name: On the Wall | 22:19 | vessels[0].name: 'On the Wall' is already the name of another vessel
             precharge: 3.2 bar | precharge: 17 bar | 22:56 | vessels[0].precharge: 17 bar is outside the allowed range, above 0 bar to 16 bar
             precharge: 3.2 bar | precharge: 12 bar | 22:56 | vessels[0].precharge: 12 bar gauge must be above ambient pressure and not above the tank's working pressure of 10 bar gauge
             mounting: horizontal-supported | mounting: sideways | 16:150 | vessel.mounting: 'sideways' is not one of upright, hanging, horizontal, horizontal-supported

@@ -65,6 +65,18 @@ class ReadingsTalkTest {
         assertEquals(5.6e5, LogReader.read(file(), 101_325).log().highest(), 1, "5.8 was taken back");
     }
 
+    /** Regression: help and undo became notes, a bell stood in the file, and 1000 psi passed without a word. */
+    @Test
+    void wordsToTheProgramAndSlipsAreNoNotes() throws IOException, OutputException {
+        String said = said(
+                "6:45 am 61 psi|help|6:50 1000|undo|6:50 \u001b[31m70\tfoo|6:50 am 70 \u001b[31mfoo|7:00 80|done|");
+        assertTrue(said.contains("it scalds"), said);
+        assertTrue(said.contains("-> 06:50, 1000 psi (more than any house has: is it right?"), said);
+        assertTrue(said.contains("Taken back; 1 readings are left"), said);
+        assertFalse(Files.readString(file()).contains("\u001b"));
+        assertEquals(3, LogReader.read(file(), 101_325).log().count());
+    }
+
     @Test
     void readingsOfAnotherTimeGoOnInTheSameFile() throws IOException, OutputException {
         said("Fri 6:45 am 61 psi|quit|");

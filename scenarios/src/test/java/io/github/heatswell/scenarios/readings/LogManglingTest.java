@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.readings;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -18,6 +19,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -475,14 +477,54 @@ class LogManglingTest {
         assertTrue(read(gaps).remarks().contains("2 rows without a pressure were skipped"));
     }
 
+    /** Regression: what spreadsheets save was refused: a degree sign in Windows-1252, "Unicode text" in UTF-16. */
     @ParameterizedTest
-    @CsvSource({"UTF-16LE", "UTF-16", "windows-1252"})
-    void anotherEncodingIsRefused(String encoding) throws IOException {
+    @CsvSource({"UTF-16LE, false", "UTF-16BE, false", "UTF-16, false", "windows-1252, true"})
+    void anotherEncodingThatCanBeToldIsRead(String encoding, boolean remarked) throws IOException {
         String text = log().replace("temperature_C", "temperature (°C)");
         Path file = Files.write(folder.resolve("log.csv"), text.getBytes(Charset.forName(encoding)));
+        LogReader.LogFile read = LogReader.read(file, AIR);
+        LogReader.LogFile same = read(text);
+        assertEquals(same.log().count(), read.log().count());
+        assertEquals(same.log().temperature(2), read.log().temperature(2));
+        assertEquals(
+                remarked,
+                read.remarks().stream().anyMatch(remark -> remark.contains("was read as Windows-1252")),
+                read.remarks().toString());
+    }
+
+    /** A byte that stands for nothing in Windows-1252 either. */
+    @Test
+    void whatIsNoTextIsRefused() throws IOException {
+        byte[] bytes = log().replace("temperature_C", "temperature_C~").getBytes(StandardCharsets.US_ASCII);
+        for (int i = 0; i < bytes.length; i++) {
+            bytes[i] = bytes[i] == '~' ? (byte) 0x81 : bytes[i];
+        }
+        Path file = Files.write(folder.resolve("log.csv"), bytes);
         InvalidReadingsException refusal =
                 assertThrows(InvalidReadingsException.class, () -> LogReader.read(file, AIR));
         assertTrue(refusal.getMessage().contains("save the file as UTF-8"), refusal.getMessage());
+    }
+
+    /** Regression: a gauge at nothing, and below, was read without a word of an empty tank. */
+    @Test
+    void aGaugeAtNothingIsAskedAbout() throws IOException {
+        List<String> doubts =
+                read("time_min,pressure_bar\n0,4.2\n5,0\n10,0\n15,0\n20,-0.3\n").doubts();
+        assertTrue(doubts.get(0).startsWith("The gauge goes down to -0.3 bar"), doubts.toString());
+        assertTrue(read("time_min,pressure_bar\n0,4.2\n5,4.1\n10,4\n15,4\n")
+                .doubts()
+                .isEmpty());
+    }
+
+    /** Regression: a log of ten weeks never said that its causes were looked for in two days. */
+    @Test
+    void aLongLogIsToldHowMuchOfItIsUsed() throws IOException {
+        String said = "the causes are looked for in the first two days; readings above a limit, in the whole log";
+        String week =
+                IntStream.range(0, 200).mapToObj(i -> i + "," + (4 + 0.001 * i)).collect(Collectors.joining("\n"));
+        assertTrue(read("time_h,pressure_bar\n" + week + "\n").remarks().contains(said));
+        assertFalse(read("time_min,pressure_bar\n" + week + "\n").remarks().contains(said));
     }
 
     private LogReader.LogFile read(String text) throws IOException {

@@ -144,7 +144,7 @@ class LogReaderTest {
     @Test
     void refusesAnotherEncoding() throws IOException {
         Path file = folder.resolve("utf16.csv");
-        Files.write(file, "time_s,pressure_bar\n0,1\n".getBytes(StandardCharsets.UTF_16));
+        Files.write(file, "time_s,pressure_bar\n0,1\u0081\n".getBytes(StandardCharsets.ISO_8859_1));
         InvalidReadingsException refused =
                 assertThrows(InvalidReadingsException.class, () -> LogReader.read(file, AIR));
         assertTrue(refused.getMessage().contains("UTF-8"), refused.getMessage());

@@ -232,6 +232,7 @@ class PaperListTest {
             6:45 am 78 psi|13:00 pm 79 psi|7:10 am 80!!with am or pm, hours run from 1 to 12
             Sat 6:45 am 78 psi|Sun 7:00 am 80|7:10 am 80!!2:1: this reading is not within a day of the one before; write the date
             Sat 6:45 am 78 psi|Mon 5:00 am 80|7:10 am 80!!2:1: this time is earlier
+            6:45 am 78 psi|6:55 -5 psi|7:10 am 80!!2:1: '-5 psi' begins with a dash
             6:45 am 78 psi|7:00 am 80!!only 2 readings
             when,differential bar|6:45,1|7:00,2|7:10,3!!must name the columns
             """)
