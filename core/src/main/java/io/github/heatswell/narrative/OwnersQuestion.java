@@ -111,7 +111,7 @@ enum OwnersQuestion {
 
     /** The answer of a run to a question; empty if the question is another. */
     static Optional<String> of(String question, RunSummary run, boolean known) {
-        String asked = question.replaceAll("\\s+", " ");
+        String asked = plain(question);
         ReliefWords.Cause cause = ReliefWords.of(run).cause();
         return Arrays.stream(values())
                 .filter(one -> asked.contains(one.words))
@@ -120,9 +120,17 @@ enum OwnersQuestion {
                 .map(said -> known ? said : supposed(said));
     }
 
+    /** The question as one of these words it, where a person words it a little otherwise. */
+    private static String plain(String question) {
+        return question.replaceAll("\\s+", " ")
+                .replaceAll(
+                        "(?i)\\bis (?:it|this|that) (?:just |only )?(?:the |from )?(?:thermal |heat )?expansion\\?",
+                        EXPANSION.words);
+    }
+
     /** Whether whoever asks sees a valve drip that stayed shut in a run. */
     static boolean isUnlikeSeen(String question, RunSummary run) {
-        String asked = question.replaceAll("\\s+", " ");
+        String asked = plain(question);
         return ReliefWords.of(run).cause() == ReliefWords.Cause.NONE
                 && DRIPPING.stream().anyMatch(one -> asked.contains(one.words));
     }

@@ -240,7 +240,7 @@ final class AuthorityPaper {
         return switch (source.standing()) {
             case SEEN, SECOND_HAND -> source.text() + " (" + PageFormulas.standing(source) + ")";
             case GIVEN -> source.text();
-            case FROM_MEMORY -> "no source was checked for it";
+            case FROM_MEMORY -> "no source checked";
         };
     }
 
@@ -263,8 +263,7 @@ final class AuthorityPaper {
                         became(held.verdict())))
                 .toList();
         blocks.add(new Grid(
-                "Which clauses? For: " + rules.place().title()
-                        + ". Read: the original text; quoted: as quoted elsewhere",
+                "Which clauses? For: " + rules.place().title() + ". Read: the original; quoted: elsewhere",
                 List.of("Clause and edition", "What it says", "Here"),
                 rows));
         code().ifPresent(why -> blocks.add(new Block.Paragraph(why, Block.Tone.PLAIN)));
@@ -293,7 +292,10 @@ final class AuthorityPaper {
     }
 
     private Block plates() {
+        // a code that has the vessel sized as its manufacturer says asks which it is
         List<Blanks.Line> lines = new ArrayList<>(List.of(
+                Blanks.Line.open("Heater: make"),
+                Blanks.Line.open("Vessel: make"),
                 new Blanks.Line(
                         "Supply, static, at its highest",
                         shown.pressure(answer.sizing().supplyStatic().gauge(atmosphere)),

@@ -110,8 +110,8 @@ final class FitterPaper {
                     List.of(
                             "One expansion vessel of " + volume + " or the next size up, suitable for drinking water"
                                     + stands + ". Its plate must allow a precharge of " + charge(shown) + ".",
-                            "A tee for the cold pipe, in the size of that pipe, and fittings for the vessel's thread, which its"
-                                    + " plate or papers give.",
+                            "A tee for the cold pipe, in the size of that pipe, and fittings for the vessel's thread: usually"
+                                    + " 3/4 in, but read its plate or papers before you buy.",
                             "A bracket or a floor stand. Full of water, the vessel weighs up to "
                                     + shown.mass(vessel.volume() * WATER_WEIGHS) + " more than empty.",
                             "A tyre gauge and a hand pump for the precharge, and a pressure gauge for a drain cock or hose tap."),

@@ -70,7 +70,9 @@ class AuthorityPaperTest {
             assertTrue(printed.contains("Hot-water use is not described"), "what a year's water rests on");
             assertTrue(printed.contains("water stored at"), "the set point is told");
             assertFalse(HtmlPageTest.FIELD.matcher(printed).find(), "a field where a person reads words");
-            assertTrue(blank(paper, "Code adopted here, and its edition").room());
+            for (String read : List.of("Code adopted here, and its edition", "Heater: make", "Vessel: make")) {
+                assertTrue(blank(paper, read).room(), read);
+            }
             sizes(grid(paper, "Does it stay within the limit").rows(), answer, shown);
         }
     }

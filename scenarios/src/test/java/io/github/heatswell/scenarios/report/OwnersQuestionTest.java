@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Regression: the answer to an owner's question never contradicts what its own run discharged. */
 class OwnersQuestionTest {
@@ -76,6 +77,15 @@ class OwnersQuestionTest {
         RunSummary run = house.simulation().run().summary();
         assertTrue(run.totals().relieved() > DROP);
         assertEquals("Yes, as described: the water expands as it heats, and " + why, said(house, run, EXPANSION));
+    }
+
+    /** Regression: the question in other words was given an account of the run for an answer. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"It drips at night. Is it the expansion?", "is this thermal expansion?", "Is it expansion?"})
+    void theSameInOtherWordsIsAnswered(String question) {
+        Scenario house = Catalogue.read("orchard-lodge");
+        assertTrue(said(house, house.simulation().run().summary(), question).startsWith("Yes, as described: "));
     }
 
     /** A bundled question whether a valve is worn is answered by its first word. */
