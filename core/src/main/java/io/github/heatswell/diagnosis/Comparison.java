@@ -118,6 +118,12 @@ final class Comparison {
             int own = trial.hypothesis().open().size();
             double[] position = new double[both.parameters().size()];
             System.arraycopy(end.position(), 0, position, 0, own);
+            System.arraycopy(
+                    other.end.position(),
+                    0,
+                    position,
+                    own,
+                    both.hypothesis().open().size() - own);
             double[] circumstances = circumstances(both);
             System.arraycopy(circumstances, 0, position, position.length - circumstances.length, circumstances.length);
             return new Ended(both, new Search.End(position, Double.POSITIVE_INFINITY), List.of());

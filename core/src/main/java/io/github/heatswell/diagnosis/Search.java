@@ -117,9 +117,19 @@ final class Search {
         return everywhere(trial, starts, QUICK, 0);
     }
 
-    /** Searches from every start of the second of two causes, with the first and all else where they are. */
+    /**
+     * Searches for two causes from every start of each, with the other where it came closest alone, and with all else as there and as
+     * described: one cause alone bends what else is open to make up for the other.
+     */
     static End beside(Trial trial, double[] position) {
-        return everywhere(trial, trial.starts(position), QUICK, 0);
+        double[] asDescribed =
+                Arrays.copyOf(Arrays.copyOf(position, trial.hypothesis().open().size()), position.length);
+        List<double[]> starts = new ArrayList<>();
+        for (double[] from : List.of(position, asDescribed)) {
+            starts.add(from);
+            starts.addAll(trial.starts(from));
+        }
+        return everywhere(trial, starts, QUICK, 0);
     }
 
     /**

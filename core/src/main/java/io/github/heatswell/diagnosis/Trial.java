@@ -130,14 +130,22 @@ final class Trial {
     }
 
     /**
-     * Every combination of the starts of the cause's own parameters, with all others where they are; of two causes those of the second,
-     * for the first is where it came closest alone.
+     * Every combination of the starts of the cause's own parameters, with all others where they are; of two causes those of either, with
+     * the other where it is.
      */
     List<double[]> starts(double[] from) {
-        List<double[]> starts = List.of(from);
         int own = hypothesis.open().size();
-        int there = hypothesis.also().map(second -> own - second.open().size()).orElse(0);
-        for (int i = there; i < own; i++) {
+        int second = hypothesis.also().map(other -> other.open().size()).orElse(0);
+        List<double[]> starts = new ArrayList<>(starts(from, 0, own - second));
+        if (hypothesis.also().isPresent()) {
+            starts.addAll(starts(from, own - second, own));
+        }
+        return starts;
+    }
+
+    private List<double[]> starts(double[] from, int first, int end) {
+        List<double[]> starts = List.of(from);
+        for (int i = first; i < end; i++) {
             FreeParameter parameter = parameters.get(i);
             List<double[]> more = new ArrayList<>();
             for (double[] start : starts) {

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Regression: logs of houses in which two things are wrong at once, made by the library itself. The build looks at one pair, among the
- * causes nearest to it; {@code -Dtest.jvm.options=-Ddiagnosis.pairs=6} at all.
+ * causes nearest to it; {@code -Dtest.jvm.options=-Ddiagnosis.pairs=4} at all.
  */
 class TwoCausesTest {
 
@@ -24,8 +24,11 @@ class TwoCausesTest {
     /** Two causes, and a house that can have both and whose log tells. */
     private record Both(Cause one, Cause other, long seed) {}
 
+    /** For the first a search that began with what a leak alone makes of the rest ended far off. */
     private static final List<Both> ALL = List.of(
+            new Both(Cause.PRECHARGE_LOW, Cause.LEAK, 300),
             new Both(Cause.VESSEL_SMALL, Cause.REDUCING_VALVE_CREEPS, 102),
+            new Both(Cause.VESSEL_WATERLOGGED, Cause.SUPPLY_PRESSURE, 310),
             new Both(Cause.VESSEL_ISOLATED, Cause.RELIEF_SEAT_WEEPS, 201));
 
     private static final Set<Cause> OTHERS = EnumSet.of(Cause.AS_DESCRIBED, Cause.LEAK, Cause.RELIEF_SEAT_WEEPS);
