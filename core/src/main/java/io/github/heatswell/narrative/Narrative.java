@@ -212,6 +212,16 @@ public record Narrative(
     }
 
     /**
+     * What is to be asked of a house whose vessel or supply was changed: what was seen before says nothing of it.
+     *
+     * @param question the question about the house as it was
+     * @return the question; empty if nothing was seen to drip, so that the question stays
+     */
+    public static Optional<String> afterChange(String question) {
+        return OwnersQuestion.afterChange(question);
+    }
+
+    /**
      * What to say where the owner sees a valve drip that stayed shut in a run: what the run costs in water, and what it takes, is
      * then not that of the house.
      *

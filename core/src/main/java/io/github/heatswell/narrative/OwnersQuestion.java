@@ -128,11 +128,18 @@ enum OwnersQuestion {
                         EXPANSION.words);
     }
 
+    /** What to ask of the house once something is changed against the drip that was seen; empty if none was. */
+    static Optional<String> afterChange(String question) {
+        String asked = plain(question);
+        return DRIPPING.stream().anyMatch(one -> asked.contains(one.words))
+                ? Optional.of(NEW_VESSEL.words)
+                : Optional.empty();
+    }
+
     /** Whether whoever asks sees a valve drip that stayed shut in a run. */
     static boolean isUnlikeSeen(String question, RunSummary run) {
-        String asked = plain(question);
         return ReliefWords.of(run).cause() == ReliefWords.Cause.NONE
-                && DRIPPING.stream().anyMatch(one -> asked.contains(one.words));
+                && afterChange(question).isPresent();
     }
 
     /** The same where a value that decides it is not known: what the run shows holds for the value taken. */

@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.file;
 
 import io.github.heatswell.assessment.Doubts;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.place.Place;
 import io.github.heatswell.scenarios.document.YamlTree;
 import io.github.heatswell.simulation.Simulation;
@@ -13,6 +14,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.stream.Stream;
 
 /**
  * A house and a run of it. Immutable.
@@ -20,6 +22,9 @@ import java.util.function.BiFunction;
 public final class Scenario {
 
     /** Fields that say something about a house, and do not change it. */
+    /** Fields by which a drip is cured. */
+    private static final String CURES = "(?:vessels?|supply\\.reducing-valve)\\b.*";
+
     private static final List<String> WORDS = List.of("title", "question", "expect", "units");
 
     private final String name;
@@ -87,7 +92,8 @@ public final class Scenario {
 
     /**
      * The same scenario with other values for some of its fields, read anew: what is assumed may change with them. A
-     * sampling that was not in the text is forgotten.
+     * sampling that was not in the text is forgotten, and where vessel or reducing valve are changed against a drip that was seen, it
+     * is asked whether the change stops it.
      *
      * @param changes the changes, made in order
      * @return the changed scenario
@@ -102,7 +108,19 @@ public final class Scenario {
         }
         return changes.isEmpty()
                 ? this
-                : ScenarioReader.read(name, reading.origin().changed(changes));
+                : ScenarioReader.read(name, reading.origin().changed(withQuestion(changes)));
+    }
+
+    /** With another vessel or supply setting the owner no longer sees what the question tells of. */
+    private List<Change> withQuestion(List<Change> changes) {
+        boolean cure = changes.stream().map(Change::field).anyMatch(field -> field.matches(CURES));
+        boolean open = changes.stream().noneMatch(change -> change.field().equals("question"));
+        return Stream.concat(
+                        changes.stream(),
+                        Narrative.afterChange(cure && open ? question() : "")
+                                .map(then -> new Change("question", then))
+                                .stream())
+                .toList();
     }
 
     /**

@@ -133,6 +133,8 @@ public final class Guide {
     private Step at;
     private int status;
     private Optional<NextStep> next = Optional.empty();
+    /** The file of the house with its new vessel, once it is written. */
+    private Optional<Path> described = Optional.empty();
 
     private Guide(
             Path house,
@@ -277,6 +279,7 @@ public final class Guide {
             }
             if (way != Way.ON) {
                 dialogue.blankLine();
+                remember();
                 dialogue.say("Left at step " + (at.ordinal() + 1) + " of " + steps.length
                         + ". Everything is saved: start the guide again to go on from there.");
                 return new Ending(way == Way.LEFT ? Outcome.Ending.LEFT : Outcome.Ending.ENDED, status, List.of());
@@ -285,7 +288,7 @@ public final class Guide {
     }
 
     /** What is left to do, and what to write down. */
-    private void close() {
+    private void close() throws OutputException {
         // a charge for a supply that is to be lowered is nothing to bring about
         Optional<String> wrong =
                 vessel.containsKey(CURE) ? Optional.empty() : fitting().wrongCharge(values());
@@ -303,18 +306,25 @@ public final class Guide {
         if (!vessel.containsKey(NamedValue.VESSEL_VOLUME.field())) {
             return;
         }
-        dialogue.say("The file " + house.getFileName() + " still describes the house as it was. Once the "
-                + interviewer.units().spelled("vessel") + " is fitted, enter it there: "
-                + supply().entrySet().stream()
-                        .map(entry -> entry.getKey() + " " + entry.getValue() + ", ")
-                        .collect(Collectors.joining())
-                + "vessel.volume "
-                + vessel.get(NamedValue.VESSEL_VOLUME.field())
-                + Optional.ofNullable(values().get(RATING.id()))
-                        .map(rating -> ", " + RATING.id() + " " + rating)
-                        .orElse("")
-                + ", vessel.precharge "
-                + (wrong.isEmpty() ? vessel.get(NamedValue.PRECHARGE.field()) : "as the gauge then shows it") + ".");
+        HouseFile changed = new HouseFile(house.resolveSibling(name(house) + "-with-vessel.yaml"));
+        Optional<String> text = changed.exists() ? Optional.empty() : fitting().described(values());
+        if (text.isPresent()) {
+            changed.write(text.get());
+            described = Optional.of(changed.path());
+            say("The file " + changed.name() + " now describes the house with its new vessel"
+                    + (wrong.isEmpty()
+                            ? ""
+                            : ", as it is charged at present: correct vessel.precharge in it after pumping")
+                    + ". Use it from now on.");
+            return;
+        }
+        say("The file " + house.getFileName()
+                + " still describes the house as it was. Once the vessel is fitted, enter it there: "
+                + values().entrySet().stream()
+                        .filter(entry -> wrong.isEmpty() || !entry.getKey().equals(NamedValue.PRECHARGE.field()))
+                        .map(entry -> entry.getKey() + " " + entry.getValue())
+                        .collect(Collectors.joining(", "))
+                + (wrong.isEmpty() ? "" : ", vessel.precharge as the gauge then shows it") + ".");
     }
 
     private void remember() throws OutputException {
@@ -379,15 +389,27 @@ public final class Guide {
 
     /** What the last command says comes next, about the house with its vessel. */
     private List<String> after() {
-        return next.map(step -> about(step.command(), step.changes())).orElse(List.of());
+        return next.map(step -> described
+                        .map(file -> words(step.command(), file, step.changes()))
+                        .orElseGet(() -> about(step.command(), step.changes())))
+                .orElse(List.of());
     }
 
     /** A command about the house with its vessel, as far as that is known, and with something changed. */
     private List<String> about(String command, List<Change> changes) {
         Map<String, String> set = new LinkedHashMap<>(at.compareTo(Step.BUY) > 0 ? values() : Map.of());
         changes.forEach(change -> set.put(change.field(), change.value()));
-        List<String> words = new ArrayList<>(List.of(command, house.toString()));
-        set.forEach((field, value) -> words.addAll(List.of("--set", field + "=" + value)));
+        return words(
+                command,
+                house,
+                set.entrySet().stream()
+                        .map(one -> new Change(one.getKey(), one.getValue()))
+                        .toList());
+    }
+
+    private static List<String> words(String command, Path file, List<Change> changes) {
+        List<String> words = new ArrayList<>(List.of(command, file.toString()));
+        changes.forEach(change -> words.addAll(List.of("--set", change.field() + "=" + change.value())));
         return words;
     }
 
@@ -423,6 +445,9 @@ public final class Guide {
     private Way verify() {
         run("run", "--set", "question=" + STAYS_SHUT, "--out", folder("-with-vessel"));
         if (status == 0 && fitting().isOne(values())) {
+            dialogue.blankLine();
+            say("Print the check sheet in " + Path.of(folder("-with-vessel"), "report.html")
+                    + ": it says when to read the gauge, and what it should show with this vessel and charge.");
             dialogue.blankLine();
             say("The papers for the work, and how the vessel you bought compares with the limit:");
             dialogue.blankLine();
@@ -551,8 +576,13 @@ public final class Guide {
                 vessel.keySet().removeAll(SUPPLY);
                 continue;
             }
+            if (way == Way.LEFT) {
+                fitting().toBuy(supply()).ifPresent(this::say);
+            }
             if (way == Way.ON) {
                 vessel.remove(RECOMMENDED);
+                // the size on its label is the one it is sold by
+                vessel.computeIfPresent(ReliefQuestions.VOLUME, (field, value) -> value.replaceFirst(" \\+- .*", ""));
                 fitting().tooSmall(supply(), values()).ifPresent(said -> {
                     vessel.put(RECOMMENDED, said);
                     say(said);
@@ -600,13 +630,14 @@ public final class Guide {
                         "read the gauge while a little water runs.",
                         "The size and charge of the vessel depend on this pressure. If you leave the valve as it is, type its"
                                 + " present setting.")
+                .offBy(SupplyQuestions.GAUGE)
                 .ifUnknown(Unknown.leftOut("the guide waits until it is"))
                 .build();
         Way way = heard(question);
         if (way != Way.ON) {
             return way;
         }
-        String value = interviewer.answers().to(question).map(Answer::value).orElse("");
+        String value = written(question);
         if (value.isEmpty() || value.equals(AnswerKind.Quantity.NONE)) {
             say("Have that done first: the size and charge of the vessel depend on it. The guide will pick up here.");
             return Way.LEFT;
@@ -673,13 +704,23 @@ public final class Guide {
         if (way != Way.ON) {
             return way;
         }
-        String value = interviewer.answers().to(question).map(Answer::value).orElse("");
+        String value = written(question);
         if (value.isEmpty()) {
             dialogue.say("Come back when you know.");
             return Way.LEFT;
         }
         vessel.put(question.id(), value);
         return Way.ON;
+    }
+
+    /** An answer as a file says it, with what it may be off by; empty if it is not known. */
+    private String written(Question question) {
+        return new Lines(interviewer.answers(), interviewer.units())
+                .of(question)
+                .filter(line ->
+                        interviewer.answers().to(question).filter(Answer::known).isPresent())
+                .map(Lines.Line::value)
+                .orElse("");
     }
 
     private Way heard(Question question) {

@@ -89,7 +89,7 @@ record HouseFile(Path path) {
         }
     }
 
-    private String name() {
+    String name() {
         Path last = path.getFileName();
         return last == null ? "" : last.toString();
     }

@@ -95,10 +95,28 @@ final class NewVessel {
                             .filter(wanted -> wanted.volume() > volume(fitted.get()) * (1 + 1e-9))
                             .map(wanted -> "The sizing recommends " + shown.volume(wanted.volume()) + ": "
                                     + shown.volume(volume(fitted.get()))
-                                    + " leaves less margin for uncertainty and for a year's loss of charge.");
+                                    + " leaves too little margin for what is uncertain and for a year's loss of charge."
+                                    + " Exchange it if you can.");
         } catch (IOException | IllegalArgumentException | SimulationException unsized) {
             return Optional.empty();
         }
+    }
+
+    /** Which size to buy, in a sentence; empty if none is recommended. */
+    Optional<String> toBuy(Map<String, String> supply) {
+        try {
+            return answer(supply)
+                    .recommended()
+                    .map(wanted -> "The size to buy is " + shown.volume(wanted.volume()) + ", charged to "
+                            + shown.pressure(wanted.precharge().gauge(atmosphere())) + ".");
+        } catch (IOException | IllegalArgumentException | SimulationException unsized) {
+            return Optional.empty();
+        }
+    }
+
+    /** The file of the house with the vessel, as text; empty if there is no such house, or it has several. */
+    Optional<String> described(Map<String, String> vessel) {
+        return fitted(vessel).map(Scenario::changedText);
     }
 
     /** What the vessel is to be charged to, in a sentence; empty if its plates or the supply allow no such charge. */

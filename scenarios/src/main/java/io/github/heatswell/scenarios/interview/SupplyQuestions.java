@@ -24,7 +24,7 @@ final class SupplyQuestions {
     static final String USUAL_TITLE = "My house";
 
     /** A gauge for a hose errs by 2 % to 3 % of a dial that goes far beyond the mains: from memory. */
-    private static final Spread GAUGE = Spread.bar(0.3, "an ordinary gauge");
+    static final Spread GAUGE = Spread.bar(0.3, "an ordinary gauge");
 
     private static final Choice PRESSURE_EXAMPLE = new Choice("4.2 bar", "60 psi");
 

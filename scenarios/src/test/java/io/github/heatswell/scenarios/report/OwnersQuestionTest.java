@@ -62,6 +62,22 @@ class OwnersQuestionTest {
         return Narrative.verdict(question, run, house.doubts()).orElseThrow();
     }
 
+    /** What was seen before a vessel was fitted says nothing of the house with it; another description of the house leaves it as it is. */
+    @Test
+    void aHouseWithAnotherVesselIsAskedWhetherThatStopsTheDrip() {
+        String after = "Does the relief valve stay shut after the change?";
+        Scenario dripping = Catalogue.read("orchard-lodge").with(List.of(new Change("question", EXPANSION)));
+        Scenario cured =
+                dripping.with(List.of(new Change("vessel.volume", "12 L"), new Change("vessel.precharge", "4.2 bar")));
+        assertEquals(after, cured.question());
+        assertTrue(cured.changedText().contains(after), cured::changedText);
+        assertTrue(said(cured, cured.simulation().run().summary(), cured.question())
+                .startsWith("Yes: "));
+        assertEquals(
+                EXPANSION,
+                dripping.with(List.of(new Change("tank.volume", "150 L"))).question());
+    }
+
     /** A charge or a state of the vessel that lets the valve drip is expansion, whatever finding names the vessel's fault. */
     @ParameterizedTest
     @CsvSource(
