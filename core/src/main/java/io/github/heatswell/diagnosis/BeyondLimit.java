@@ -9,4 +9,11 @@ public sealed interface BeyondLimit extends Hazard permits Overpressure, Overhea
      * @return true if the heater must stay off
      */
     boolean isHazard();
+
+    /**
+     * Whether it is one reading that its neighbours do not bear out, so that it may be a slip.
+     *
+     * @return true if it has to be looked up first
+     */
+    boolean standsAlone();
 }

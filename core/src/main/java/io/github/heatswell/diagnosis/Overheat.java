@@ -27,6 +27,8 @@ public record Overheat(Level level, Device exceeded, double reading, double set,
      * quoted second-hand by Plumbing Engineer, June 2011.
      */
     private static final double STACKS = 30 / 1.8;
+    /** A dial is off by as much (K): own judgement. */
+    private static final double DIAL = 5;
     /** A sound mixing valve is off its setting by no more than this (K): own judgement. */
     private static final double MIXES_WITHIN = 10;
     /** So many standard uncertainties a reading may be off. */
@@ -52,6 +54,8 @@ public record Overheat(Level level, Device exceeded, double reading, double set,
 
     /** What a reading so hot means. */
     public enum Level {
+        /** Hotter than the thermostat is set to, but by no more than short draws may leave at the top. */
+        ABOVE_SET,
         /** Hotter than it may be, in one reading of a log that its neighbours do not bear out. */
         LONE_READING,
         /** Hotter than it may be. */
@@ -108,6 +112,11 @@ public record Overheat(Level level, Device exceeded, double reading, double set,
     }
 
     @Override
+    public boolean standsAlone() {
+        return level == Level.LONE_READING;
+    }
+
+    @Override
     public String inWords() {
         return exceeded == Device.THERMOSTAT
                 ? "the water was far hotter than the thermostat setting"
@@ -120,8 +129,14 @@ public record Overheat(Level level, Device exceeded, double reading, double set,
         Optional<Overheat> judge(double reading, double uncertainty, boolean lone) {
             double least = reading - SURE * uncertainty;
             boolean boils = reading >= open;
-            return least > hottest || boils && least > set
-                    ? Optional.of(new Overheat(lone ? Level.LONE_READING : Level.HAZARD, device, reading, set, boils))
+            boolean grave = least > hottest || boils && least > set;
+            return grave || least > set + DIAL && !lone
+                    ? Optional.of(new Overheat(
+                            !grave ? Level.ABOVE_SET : lone ? Level.LONE_READING : Level.HAZARD,
+                            device,
+                            reading,
+                            set,
+                            boils))
                     : Optional.empty();
         }
 

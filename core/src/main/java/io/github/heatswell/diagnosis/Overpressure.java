@@ -110,6 +110,11 @@ public record Overpressure(Level level, Plate plate, double reading, double mark
     }
 
     @Override
+    public boolean standsAlone() {
+        return level == Level.LONE_READING;
+    }
+
+    @Override
     public String inWords() {
         return plate == Plate.TANK
                 ? "the gauge read more than the tank is rated for"

@@ -4,6 +4,7 @@ import static io.github.heatswell.assessment.Statement.plain;
 
 import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.diagnosis.BeyondLimit;
 import io.github.heatswell.diagnosis.Cause;
 import io.github.heatswell.diagnosis.DiagnosisResult;
 import io.github.heatswell.diagnosis.PressureLog;
@@ -54,6 +55,19 @@ final class NextReading {
     Optional<Statement> words(boolean asDescribed) {
         if (hazards.isByReading()) {
             return Optional.of(hazards.stayOff());
+        }
+        if (result.beyond().stream().anyMatch(BeyondLimit::standsAlone)) {
+            return Optional.of(plain(
+                    "Next, look up the reading that stands alone. If it is right, leave the heater off and call a licensed"
+                            + " professional; if it is a slip, correct it and diagnose again."));
+        }
+        if (hazards.hazard().isPresent()
+                && result.check()
+                        .filter(check -> HEATED.contains(check.check()))
+                        .isPresent()) {
+            return Optional.of(
+                    plain("Next, leave the heater off and call a licensed professional: what would make it surer takes"
+                            + " heating."));
         }
         Optional<Statement> check = result.check().map(this::check);
         return result.misfit()

@@ -112,7 +112,7 @@ final class ReadingHazards {
         boolean tank = hot.exceeded() == Overheat.Device.THERMOSTAT;
         return plain(tank ? "The hot water was at " : "The water at the tap was at ")
                 .then(Measure.temperature(hot.reading()))
-                .then(tank ? ", far above the " : ", above the ")
+                .then(tank && hot.level() != Overheat.Level.ABOVE_SET ? ", far above the " : ", above the ")
                 .then(Measure.temperature(hot.set()))
                 .then(" that the " + (tank ? "thermostat" : "mixing valve") + " is set to");
     }
@@ -139,17 +139,22 @@ final class ReadingHazards {
     /** What readings beyond a limit say that are no hazard by themselves. */
     Optional<Statement> beyond() {
         List<Statement> all =
-                Stream.of(lonelyHeat(), abovePlate()).flatMap(Optional::stream).toList();
+                Stream.of(heat(), abovePlate()).flatMap(Optional::stream).toList();
         return all.isEmpty() ? Optional.empty() : Optional.of(Statement.joined(" ", all));
     }
 
-    private Optional<Statement> lonelyHeat() {
+    private Optional<Statement> heat() {
         return result.overheat()
                 .filter(hot -> !hot.isHazard())
                 .map(hot -> water(hot)
                         .then(
-                                ". That reading stands alone, so it may be a slip of the pen or of the sensor. If it was real, turn"
-                                        + " the heater off and have the thermostat checked."));
+                                hot.standsAlone()
+                                        ? ". That reading stands alone, so it may be a slip of the pen or of the sensor. If it was"
+                                                + " real, turn the heater off and have the thermostat checked."
+                                        : hot.exceeded() == Overheat.Device.THERMOSTAT
+                                                ? ", though by no more than short draws may leave at the top. It scalds: let nobody use"
+                                                        + " it unmixed, and have the thermostat checked."
+                                                : ". It may scald: have the mixing valve checked."));
     }
 
     private Optional<Statement> abovePlate() {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.assessment.FaultlessHouse;
+import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.TemperatureUnit;
 import java.util.Arrays;
@@ -21,44 +22,39 @@ import org.junit.jupiter.params.provider.CsvSource;
 class OverheatTest {
 
     private static HotWaterSystem set(double celsius, double cutOut, double mixed) {
-        HotWaterSystem.Builder house = FaultlessHouse.house();
-        return house.changeHeater(heater -> {
-                    var changed = heater
-                            .withElements(element -> element.toBuilder()
-                                    .setPoint(celsius, TemperatureUnit.CELSIUS)
-                                    .build())
-                            .toBuilder();
-                    if (cutOut > 0) {
-                        changed.cutOut(cutOut, TemperatureUnit.CELSIUS);
-                    }
-                    if (mixed > 0) {
-                        changed.mixedTo(mixed, TemperatureUnit.CELSIUS);
-                    }
-                    return changed.build();
-                })
-                .build();
+        Heater.Builder heater = FaultlessHouse.unmixed(celsius);
+        if (cutOut > 0) {
+            heater.cutOut(cutOut, TemperatureUnit.CELSIUS);
+        }
+        if (mixed > 0) {
+            heater.mixedTo(mixed, TemperatureUnit.CELSIUS);
+        }
+        return FaultlessHouse.house().heater(heater.build()).build();
     }
 
     private static String judged(HotWaterSystem house, SpotReadings spots) {
         return Overheat.of(house, Optional.empty(), spots)
-                .map(hot -> hot.exceeded() + (hot.isHazard() ? "" : " alone") + (hot.boils() ? " boils" : ""))
+                .map(hot -> hot.exceeded() + (hot.isHazard() ? "" : " " + hot.level()) + (hot.boils() ? " boils" : ""))
                 .orElse("");
     }
 
     /** Set point, cut-out (0: none), mixing valve (0: none), tap (degC). */
     @ParameterizedTest
     @CsvSource({
-        "60, 0, 0, 80.6, ''",
+        "60, 0, 0, 68.9, ''",
+        "60, 0, 0, 69.1, THERMOSTAT ABOVE_SET",
+        "60, 0, 0, 80.6, THERMOSTAT ABOVE_SET",
         "60, 0, 0, 80.7, THERMOSTAT",
         "60, 0, 0, 98.9, THERMOSTAT",
         "60, 0, 0, 99, THERMOSTAT boils",
         "60, 0, 0, 110, THERMOSTAT boils",
         "60, 70, 0, 74.1, THERMOSTAT",
-        "60, 70, 0, 73.9, ''",
-        "80, 0, 0, 98.9, ''",
+        "60, 70, 0, 73.9, THERMOSTAT ABOVE_SET",
+        "80, 0, 0, 98.9, THERMOSTAT ABOVE_SET",
         "80, 0, 0, 99, THERMOSTAT boils",
         "96, 0, 0, 99, ''",
-        "60, 0, 45, 58.9, ''",
+        "60, 0, 45, 53.9, ''",
+        "60, 0, 45, 54.1, MIXING_VALVE ABOVE_SET",
         "60, 0, 45, 59.1, MIXING_VALVE",
         "60, 0, 45, 90, THERMOSTAT"
     })
@@ -72,7 +68,7 @@ class OverheatTest {
     void aRoughThermometerProvesLess() {
         SpotReadings rough =
                 SpotReadings.none().with(SiteCheck.HOT_TAP, new SpotReading(TemperatureUnit.CELSIUS.toSi(84), 5));
-        assertEquals("", judged(set(60, 0, 0), rough));
+        assertEquals("THERMOSTAT ABOVE_SET", judged(set(60, 0, 0), rough));
     }
 
     /** One wild value of a sensor, as some send at power-on, is no hazard; the last reading, or two, are. */

@@ -129,6 +129,31 @@ class DiagnoseCommandTest {
         assertFalse(json.contains("\"check\":{"), json);
     }
 
+    /**
+     * Regression: a tap at 165 degF where 136 degF are set, which no cause explained, was not mentioned, and beside a lone wild reading
+     * a heat-up was asked for.
+     */
+    @ParameterizedTest
+    @CsvSource(delimiter = '!', textBlock = """
+            6:00 am 61 psi|6:10 75|6:20 90|6:30 100|7:00 100 hot tap 165 F!CAUTION: The hot water was at 165 degF, above the 136!far above
+            6:00 am 61 psi|6:10 75|6:20 90|6:30 1000|7:00 100!Next, look up the reading that stands alone.!log one heat-up
+            """)
+    void whatIsOddButNoHazardIsSaid(String lines, String words, String never) throws IOException {
+        Path readings = Files.writeString(folder.resolve("odd.txt"), lines.replace('|', '\n') + "\n");
+        Outcome outcome = Outcome.execute(
+                "diagnose",
+                "orchard-lodge",
+                "-r",
+                readings.toString(),
+                "-o",
+                folder.resolve("odd").toString());
+        String screen = outcome.out().replaceAll("\\s+", " ");
+        assertEquals(0, outcome.status(), outcome.err());
+        assertTrue(screen.contains(words), screen);
+        assertFalse(screen.contains("The readings show no hazard"), screen);
+        assertFalse(screen.contains(never + " "), screen);
+    }
+
     /** Regression: water at the gas valve of a vessel that nobody described ended in "Fit an expansion vessel". */
     @Test
     void aVesselThatIsNotDescribedIsAskedForAndNoneIsSold() throws IOException {
