@@ -20,11 +20,11 @@ import org.junit.jupiter.api.Test;
 @Order(1)
 class CalibrationTest {
 
-    /** Of one only that nothing is accused that is sound can be said. */
+    /** In the first, whose vessel has lost precharge, water too hot was called at 100 %: other causes were left behind for want of a search. */
     private static final int ORDINARY = 1;
 
     private static final int HOUSES = Integer.getInteger("calibration.houses", ORDINARY);
-    private static final int FROM = Integer.getInteger("calibration.from", 11);
+    private static final int FROM = Integer.getInteger("calibration.from", 8);
     private static final int EACH = 10;
 
     private static double[] simulated(HotWaterSystem house, int hours) {
