@@ -23,10 +23,11 @@ final class PrechargeRule implements Rule {
     private static final double CLEARLY_ABOVE = 1;
 
     private static final String EMPTY =
-            "Turn the heater off and let it cool. Close the vessel's isolating valve, if it has one, and drain its water side. ";
+            "Turn the heater off and let it cool. Close the vessel's isolating valve or, if it has none, shut the cold feed, and drain"
+                    + " its water side; leave the drain open. ";
 
     private static final String BACK =
-            "Before the heater goes back on, open the isolating valve again, fill the tank and run a hot tap until no air"
+            "Before the heater goes back on, close the drain, open the valve again, fill the tank and run a hot tap until no air"
                     + " comes.";
 
     /** Where the supply stands above what vessel or tank are made for. */

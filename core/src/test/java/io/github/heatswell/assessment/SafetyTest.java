@@ -248,7 +248,7 @@ class SafetyTest {
         assertTrue(advice.contains(step), advice);
         assertTrue(
                 advice.endsWith(
-                        "Before the heater goes back on, open the isolating valve again, fill the tank and run a hot"
+                        "Before the heater goes back on, close the drain, open the valve again, fill the tank and run a hot"
                                 + " tap until no air comes."),
                 advice);
         assertEquals(bar < 4, advice.contains("never above the pressure on the vessel's plate"), advice);

@@ -81,7 +81,7 @@ record DripSheet(double most, boolean vessel, boolean reducing) {
         if (vessel) {
             rows.add(row(
                     "Press the pin of the vessel's air valve for an instant",
-                    "water or nothing: vessel failed or flat",
+                    "water or nothing: failed or flat; air: perhaps too little, or too small a vessel",
                     "air",
                     "air",
                     "air",

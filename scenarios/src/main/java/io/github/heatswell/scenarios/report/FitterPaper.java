@@ -19,6 +19,9 @@ import java.util.stream.IntStream;
 final class FitterPaper {
 
     /** What water weighs, close enough for a bracket (kg/m3). */
+    /** Two ordinary gauges on one pipe differ by no more than this (Pa): own judgement, no source. */
+    private static final double GAUGES_DIFFER = 0.2e5;
+
     private static final double WATER_WEIGHS = 1000;
 
     /** What is set where no report names a number. */
@@ -99,14 +102,14 @@ final class FitterPaper {
         }
 
         /** What to buy, in words. */
-        private Block toBuy(QuantityFormat shown) {
+        private Block toBuy(Optional<LoweredSupply> lowered, QuantityFormat shown) {
             String stands = Limit.reliefSetGauge(house).stream()
                     .mapToObj(set ->
                             " and rated for at least " + shown.pressure(set) + ", the set pressure of the relief valve")
                     .findFirst()
                     .orElse("");
             String volume = shown.volume(vessel.volume());
-            return new Block.Items(
+            List<String> things = new ArrayList<>(
                     List.of(
                             "One expansion vessel of " + volume + " or the next size up, suitable for drinking water"
                                     + stands + ". Its plate must allow a precharge of " + charge(shown) + ".",
@@ -114,8 +117,12 @@ final class FitterPaper {
                                     + " 3/4 in, but read its plate or papers before you buy.",
                             "A bracket or a floor stand. Full of water, the vessel weighs up to "
                                     + shown.mass(vessel.volume() * WATER_WEIGHS) + " more than empty.",
-                            "A tyre gauge and a hand pump for the precharge, and a pressure gauge for a drain cock or hose tap."),
-                    Block.ListKind.TICKS);
+                            "A tyre gauge and a hand pump for the precharge, and a pressure gauge for a drain cock or hose tap."));
+            lowered.filter(LoweredSupply::isFitted)
+                    .ifPresent(supply ->
+                            things.add("A pressure reducing valve for drinking water, in the size of the pipe, that"
+                                    + " can be set to " + supply.valve(shown) + "."));
+            return new Block.Items(things, Block.ListKind.TICKS);
         }
 
         /** What was found when the work was done. */
@@ -242,7 +249,7 @@ final class FitterPaper {
                 Block.Tone.PLAIN));
         work.filter(Work::bought).ifPresent(vessel -> {
             blocks.add(new Block.Subheading("What to buy"));
-            blocks.add(vessel.toBuy(shown));
+            blocks.add(vessel.toBuy(lowered, shown));
         });
         for (Stage stage : stages(shown)) {
             blocks.add(new Block.Subheading(stage.name()));
@@ -277,22 +284,32 @@ final class FitterPaper {
                 "Use only fittings and hose that are suitable for drinking water and rated for the working pressure of the system.",
                 "Before the vessel is connected, read its precharge with a tyre gauge. Set it with a hand pump to "
                         + charge
-                        + ", never above the pressure on the vessel's plate, or let gas out. If a gauge"
-                        + " beside it reads differently, cold and with no water running, go by that gauge. Then put the valve cap"
-                        + " back on.",
+                        + ", never above the pressure on the vessel's plate, or let gas out. Then put the valve"
+                        + " cap back on.",
+                "A gauge on the pipe there, cold and with no water running, may differ from that by "
+                        + shown.pressureDifference(GAUGES_DIFFER)
+                        + ": charge to what it shows. If it differs by more, stop: the supply is not the one that this sheet is for,"
+                        + " and the size has to be worked out again.",
                 "Turn the heater off, shut off its gas or power, and let it cool. Shut the cold feed and"
-                        + " relieve the pressure at a hot tap, slowly: what comes out may scald."));
-        lowered.ifPresent(supply -> steps.add(
-                2,
-                "Have " + supply.set(shown)
-                        + ", read with a little water running. A gauge downstream of it should then show "
-                        + supply.standing(shown) + ": the precharge is for that supply."));
+                        + " relieve the pressure at a hot tap, slowly: what comes out may scald. Drain the pipe that is to be cut at"
+                        + " the lowest point below it; relieving the pressure does not empty it."));
+        lowered.filter(supply -> !supply.isFitted())
+                .ifPresent(supply -> steps.add(2, "Have " + supply.set(shown) + setting(supply, shown)));
+        lowered.filter(LoweredSupply::isFitted)
+                .ifPresent(supply ->
+                        steps.add("Have the reducing valve fitted on the cold feed, upstream of the vessel and of"
+                                + " every safety group, relief valve and mixing valve."));
         return steps;
+    }
+
+    private static String setting(LoweredSupply supply, QuantityFormat shown) {
+        return ", read with a little water running. A gauge downstream of it should then show " + supply.standing(shown)
+                + ": the precharge is for that supply.";
     }
 
     private static List<String> place() {
         return List.of(
-                "The vessel sits on the cold pipe between heater and feed, downstream of every check valve, reducing valve"
+                "The vessel sits in place of any old one on the cold pipe between heater and feed, downstream of every check valve, reducing valve"
                         + " and backflow preventer.",
                 "There is no valve between the vessel and the heater that somebody could shut unnoticed. If the manufacturer asks for"
                         + " one, its handle is taken off or it is sealed open, and labelled.",
@@ -308,10 +325,10 @@ final class FitterPaper {
     }
 
     private List<String> firstHeat(QuantityFormat shown) {
-        return List.of(
+        List<String> steps = new ArrayList<>(List.of(
                 "Open the vessel's isolating valve, if it has one. Then open the cold feed slowly, with a hot tap open.",
-                "Before any power or gas: run the hot tap until no air comes, then close it. An element that is switched"
-                        + " on in air burns out.",
+                "Before any power or gas: run the hot tap until no air comes, then close it. An electric element that is"
+                        + " switched on in air burns out; a gas heater is relit as its label says.",
                 "Test every joint for leaks, cold, at "
                         + work.map(vessel -> "the supply's " + shown.pressure(vessel.supplyGauge()))
                                 .orElse("the pressure of the supply")
@@ -326,7 +343,11 @@ final class FitterPaper {
                                         + " the relief valve opens,")
                                 .orElse("If the relief valve opens,")
                         + " turn the heater off and find out why.",
-                "Write the precharge and the date on the vessel.");
+                "Write the precharge and the date on the vessel."));
+        lowered.filter(LoweredSupply::isFitted)
+                .ifPresent(supply ->
+                        steps.add(2, "Have the reducing valve set to " + supply.valve(shown) + setting(supply, shown)));
+        return steps;
     }
 
     private List<String> everyYear() {

@@ -28,6 +28,11 @@ record LoweredSupply(Setting supply, double atmosphere) {
         return shown.pressure(supply.valve().gauge(atmosphere));
     }
 
+    /** Whether a reducing valve has to be fitted first. */
+    boolean isFitted() {
+        return supply.fitted();
+    }
+
     /** Such as {@code the reducing valve set to 50 psi}. */
     String set(QuantityFormat shown) {
         return (supply.fitted() ? "a reducing valve fitted and set to " : "the reducing valve set to ") + valve(shown);
