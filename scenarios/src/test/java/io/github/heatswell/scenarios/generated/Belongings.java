@@ -51,6 +51,7 @@ final class Belongings {
         file.items("piping").forEach(this::pipe);
         run();
         supply(file.keyed("supply"));
+        give(file.keyed("tank"));
         file.items("piping").forEach(this::stretch);
         relief(file.items("relief"));
         vessel(file.keyed("vessel"));
@@ -70,11 +71,6 @@ final class Belongings {
         }
         if (tank.has("compliance")) {
             tank.remove("diameter", "wall", "heads", "flue");
-            // at most 60 % more room at the highest working pressure
-            double most = 0.6 * tank.si("volume", 0) / 12.5e5;
-            if (tank.si("compliance", 0) > most) {
-                tank.put("compliance", numbers.between(Format.single("tank.compliance"), most / 1000, most));
-            }
             return;
         }
         double diameter = tank.si("diameter", usualDiameter(tank.si("volume", 0)));
@@ -85,6 +81,14 @@ final class Belongings {
             // a thinner one might stretch too far
             tank.put(
                     "wall", numbers.between(Format.single("tank.wall"), diameter / 90, Math.min(50e-3, diameter / 10)));
+        }
+    }
+
+    /** At most 60 % more room at the highest pressure. */
+    private void give(Keyed tank) {
+        double most = 0.6 * tank.si("volume", 0) / Math.max(12.5e5, highestPressure());
+        if (tank.si("compliance", 0) > most) {
+            tank.put("compliance", numbers.between(Format.single("tank.compliance"), most / 1000, most));
         }
     }
 
