@@ -2,8 +2,8 @@ package io.github.heatswell.assessment;
 
 import io.github.heatswell.place.Customs;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.DurationUnit;
 import java.time.LocalDate;
-import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Locale;
 
@@ -134,10 +134,12 @@ public final class Moments {
                     ? hour == 0 ? "midnight" : "noon"
                     : (hour + 11) % 12
                             + 1
-                            + (minutes % 60 == 0 ? "" : String.format(Locale.ROOT, ":%02d", minutes % 60))
+                            + (minutes % 60 == 0
+                                    ? ""
+                                    : DurationUnit.clock(minutes % 60).substring(2))
                             + (hour < 12 ? " am" : " pm");
         }
-        return String.format(Locale.ROOT, "%02d:%02d", minutes / 60, minutes % 60);
+        return DurationUnit.clock(minutes);
     }
 
     /**
@@ -182,7 +184,7 @@ public final class Moments {
      * @return such as {@code Jan}
      */
     public static String month(LocalDate date) {
-        return date.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+        return named(date).substring(0, 3);
     }
 
     /**
@@ -192,6 +194,11 @@ public final class Moments {
      * @return such as {@code January}
      */
     public static String monthOf(int dayOfYear) {
-        return LocalDate.ofYearDay(COMMON_YEAR, dayOfYear).getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+        return named(LocalDate.ofYearDay(COMMON_YEAR, dayOfYear));
+    }
+
+    private static String named(LocalDate date) {
+        String name = date.getMonth().name();
+        return name.charAt(0) + name.substring(1).toLowerCase(Locale.ROOT);
     }
 }

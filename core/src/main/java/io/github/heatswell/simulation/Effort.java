@@ -1,9 +1,9 @@
 package io.github.heatswell.simulation;
 
 import io.github.heatswell.result.Event;
+import io.github.heatswell.units.Decimals;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -55,13 +55,8 @@ final class Effort {
      * @param time the time covered (s)
      */
     String explain(List<Event> events, long steps, double time) {
-        return String.format(
-                Locale.ROOT,
-                "too many steps: %d for %.0f s, with %.0f allowed for an hour; %s",
-                steps,
-                time,
-                stepsPerHour(),
-                cause(events, steps, time));
+        return "too many steps: " + steps + " for " + Decimals.fixed(time, 0) + " s, with "
+                + Decimals.fixed(stepsPerHour(), 0) + " allowed for an hour; " + cause(events, steps, time);
     }
 
     /**
@@ -87,32 +82,24 @@ final class Effort {
         }
         Optional<String> heater = busiest(events, Event.Kind.HEATER_ON, steps);
         if (heater.isPresent()) {
-            return String.format(
-                    Locale.ROOT,
-                    "the heater switches on %d times; use a smaller input, a tank larger than %.3g L, or a wider"
-                            + " thermostat differential",
-                    count(events, Event.Kind.HEATER_ON, heater.get()),
-                    plant.tankVolume * 1e3);
+            return "the heater switches on " + count(events, Event.Kind.HEATER_ON, heater.get())
+                    + " times; use a smaller input, a tank larger than "
+                    + Decimals.significant(plant.tankVolume * 1e3, 3)
+                    + " L, or a wider thermostat differential";
         }
         double turnover = balance.column().turnover(0);
         double settling = balance.response().settlingTime();
         if (turnover > 1 / QUICK_FLUSH || turnover > 0 && !(settling < PressureResponse.SLOW)) {
             boolean fewerHelp = plant.layers > 1 && turnover < plant.layers / QUICK_FLUSH;
-            return String.format(
-                    Locale.ROOT,
-                    "the flow replaces %.2g L of the tank within %.1g s; use a smaller flow%s",
-                    plant.tankVolume * 1e3 / plant.layers,
-                    1 / turnover,
-                    fewerHelp ? ", or fewer than " + plant.layers + " layers" : ", or a larger tank");
+            return "the flow replaces " + Decimals.significant(plant.tankVolume * 1e3 / plant.layers, 2)
+                    + " L of the tank within " + Decimals.significant(1 / turnover, 1) + " s; use a smaller flow"
+                    + (fewerHelp ? ", or fewer than " + plant.layers + " layers" : ", or a larger tank");
         }
         if (!(settling < Double.POSITIVE_INFINITY)) {
             return "no single part stands out; look for quantities at their limits, and for a curve of your own that jumps";
         }
-        return String.format(
-                Locale.ROOT,
-                "the pressure responds within %.1g s to %s; reduce that flow, or add compliance: a vessel, more piping",
-                settling,
-                balance.response().steepest());
+        return "the pressure responds within " + Decimals.significant(settling, 1) + " s to "
+                + balance.response().steepest() + "; reduce that flow, or add compliance: a vessel, more piping";
     }
 
     private static Optional<String> busiest(List<Event> events, Event.Kind kind, long steps) {

@@ -1,5 +1,6 @@
 package io.github.heatswell.system;
 
+import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.EnergyUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.QuantityFormat;
@@ -145,8 +146,7 @@ public final class DrawProfile {
     }
 
     private static String clock(Draw draw) {
-        int minutes = (int) (draw.timeOfDay() / 60);
-        return String.format(Locale.ROOT, "%02d:%02d", minutes / 60, minutes % 60);
+        return DurationUnit.clock((long) (draw.timeOfDay() / 60));
     }
 
     private static Draw european(String[] row) {

@@ -67,6 +67,16 @@ public enum DurationUnit implements Unit {
                 : Decimals.atMost(seconds / YEAR, 1) + " years";
     }
 
+    /**
+     * A time of day.
+     *
+     * @param minutes whole minutes since midnight (min), 0 or more
+     * @return hours and minutes, two digits each: {@code 07:05}
+     */
+    public static String clock(long minutes) {
+        return (minutes < 600 ? "0" : "") + minutes / 60 + (minutes % 60 < 10 ? ":0" : ":") + minutes % 60;
+    }
+
     private static String pair(long small, int inLarge, String large, String smallUnit) {
         long rest = small % inLarge;
         return small / inLarge + " " + large + (rest == 0 ? "" : " " + rest + " " + smallUnit);

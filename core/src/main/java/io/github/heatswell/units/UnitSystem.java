@@ -131,13 +131,21 @@ public enum UnitSystem {
      * @return the same in the words of the place
      */
     public String spelled(String words) {
-        return this == US ? BRITISH.matcher(words).replaceAll(UnitSystem::american) : words;
+        if (this == SI) {
+            return words;
+        }
+        StringBuilder spelled = new StringBuilder();
+        int from = 0;
+        for (Matcher found = BRITISH.matcher(words); found.find(); from = found.end()) {
+            spelled.append(words, from, found.start()).append(american(found));
+        }
+        return spelled.append(words, from, words.length()).toString();
     }
 
     private static String american(MatchResult found) {
         String british = found.group(2);
         if (british == null) {
-            return Matcher.quoteReplacement(found.group());
+            return found.group();
         }
         String word = AMERICAN.get(british.toLowerCase(Locale.ROOT));
         String article = found.group(1) == null ? "" : found.group(1) + (word.startsWith("e") ? "n " : " ");

@@ -79,6 +79,7 @@ public final class CommandFactory {
         DIAGNOSE,
         OUTLOOK,
         RULES,
+        PAGE,
         LESSONS,
         LIST,
         SHOW;
@@ -100,6 +101,7 @@ public final class CommandFactory {
                 case DIAGNOSE -> new DiagnoseCommand();
                 case OUTLOOK -> new OutlookCommand();
                 case RULES -> new RulesCommand();
+                case PAGE -> new PageCommand();
                 case LESSONS -> new LessonsCommand();
                 case LIST -> new ListCommand();
                 case SHOW -> new ShowCommand();

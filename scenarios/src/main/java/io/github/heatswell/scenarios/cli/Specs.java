@@ -110,6 +110,16 @@ final class Specs {
         return new By<>(reader);
     }
 
+    /** The file that a command writes, and no other. */
+    static OptionSpec file(String fallback) {
+        return OptionSpec.builder("-o", OUT)
+                .paramLabel("FILE")
+                .type(Path.class)
+                .converters(by(Specs::path))
+                .description("The file to write; an existing one is replaced. " + fallback)
+                .build();
+    }
+
     /** An option for a folder of results. */
     static OptionSpec folder(String fallback, String... names) {
         return OptionSpec.builder(names)

@@ -196,7 +196,8 @@ public final class YamlTree {
             if (theirs.contains("cannot start any token") || theirs.contains("directive") && character == '%') {
                 return character < 0
                         ? ANYTHING
-                        : "a value cannot begin with " + Character.toString(character) + "; put it in quotes";
+                        : "a value cannot begin with " + new String(Character.toChars(character))
+                                + "; put it in quotes";
             }
             if (theirs.contains("<block end>")) {
                 return at.map(mark -> beginsItsLine(mark, text)).orElse(true)

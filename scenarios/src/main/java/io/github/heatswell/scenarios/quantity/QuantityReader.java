@@ -80,7 +80,7 @@ public final class QuantityReader {
     public static List<Unit> units(String text) {
         return WORDS.matcher(text).matches()
                 ? List.of()
-                : PARTS.splitAsStream(text).flatMap(QuantityReader::unitOf).toList();
+                : Stream.of(PARTS.split(text)).flatMap(QuantityReader::unitOf).toList();
     }
 
     private static Stream<Unit> unitOf(String text) {

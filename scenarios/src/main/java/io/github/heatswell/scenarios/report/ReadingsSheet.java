@@ -31,6 +31,7 @@ public final class ReadingsSheet {
      *
      * @param name the name of the file, without a folder
      * @param units whose words it uses
+     * @return the file
      */
     public static ResultFile page(String name, UnitSystem units) {
         Document document = Document.of("Gauge readings", "", List.of(), List.of(sheet()), CommandResult.onPage(units))

@@ -1,7 +1,5 @@
 package io.github.heatswell.scenarios.wording;
 
-import java.util.stream.Collectors;
-
 /**
  * Makes external text safe for a terminal: control characters could move the cursor or recolour the screen, and an
  * endless text would bury the message around it.
@@ -32,8 +30,8 @@ public final class Printable {
     public static String line(String text) {
         return text.codePoints()
                 .map(c -> shows(c) ? c : '?')
-                .mapToObj(Character::toString)
-                .collect(Collectors.joining());
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                .toString();
     }
 
     /**

@@ -1,0 +1,71 @@
+package io.github.heatswell.scenarios.page;
+
+import io.github.heatswell.assessment.Measure;
+import org.teavm.jso.JSObject;
+
+/** A house that was read, as the page holds it. */
+public interface House extends JSObject {
+
+    /**
+     * The house with other values.
+     *
+     * @param fields the fields to change, such as {@code tank.volume}
+     * @param values their values as a file has them, such as {@code 150 L}; {@code none} takes a field out
+     * @return an object with the {@code house}, or with the {@code faults}; the column of each is the number of the change, from 1
+     */
+    JSObject with(String[] fields, String[] values);
+
+    /** {@return what was described, for the drawing and the controls} */
+    JSObject described();
+
+    /** {@return the run: its trace, events, figures and what is said of it} */
+    JSObject run();
+
+    /** {@return the house as a scenario file, all changes included} */
+    String text();
+
+    /**
+     * A quantity in the units of the house.
+     *
+     * @param kind what it measures, the name of a {@link Measure.Kind}
+     * @param value its value, in SI
+     * @return number and unit
+     */
+    String said(String kind, double value);
+
+    /**
+     * A quantity as a number in the units of the house, for axes and controls.
+     *
+     * @param kind as above
+     * @param value its value, in SI
+     * @return the number, not rounded
+     */
+    double number(String kind, double value);
+
+    /**
+     * The unit of such a number as files have it.
+     *
+     * @param kind as above
+     * @return such as {@code degC}
+     */
+    String unit(String kind);
+
+    /**
+     * The unit of such a number as people read it.
+     *
+     * @param kind as above
+     * @return such as {@code °C}
+     */
+    String symbol(String kind);
+
+    /** {@return of the run without its trace the {@code peak} (Pa, gauge), what is {@code discharged} (m3), and the {@code times} of its events (s)} */
+    JSObject summary();
+
+    /**
+     * Words of the page in the words of the place.
+     *
+     * @param words what is said where nothing is known of the place
+     * @return the same, as it is said there
+     */
+    String spelled(String words);
+}

@@ -1,0 +1,97 @@
+package io.github.heatswell.scenarios.page;
+
+import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.scenarios.file.Change;
+import io.github.heatswell.scenarios.file.InvalidScenarioException;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import org.teavm.jso.JSObject;
+
+/** A house from a scenario file. */
+final class ReadHouse implements House {
+
+    private final Scenario scenario;
+
+    ReadHouse(Scenario scenario) {
+        this.scenario = scenario;
+    }
+
+    @Override
+    public JSObject with(String[] fields, String[] values) {
+        List<Change> changes = new ArrayList<>();
+        for (int i = 0; i < fields.length; i++) {
+            changes.add(new Change(fields[i], values[i]));
+        }
+        try {
+            return new Values()
+                    .with("house", new ReadHouse(scenario.with(changes)))
+                    .object();
+        } catch (InvalidScenarioException e) {
+            return PageEngine.faults(e);
+        }
+    }
+
+    @Override
+    public JSObject described() {
+        return Described.values(scenario).object();
+    }
+
+    @Override
+    public JSObject run() {
+        return new Told(scenario, scenario.simulation().run()).values().object();
+    }
+
+    @Override
+    public String text() {
+        return scenario.changedText();
+    }
+
+    @Override
+    public String said(String kind, double value) {
+        return new Measure(Measure.Kind.valueOf(kind), value).text(scenario.units());
+    }
+
+    @Override
+    public double number(String kind, double value) {
+        return unitOf(kind).fromSi(value);
+    }
+
+    @Override
+    public String unit(String kind) {
+        return unitOf(kind).symbol();
+    }
+
+    @Override
+    public String symbol(String kind) {
+        return QuantityFormat.unicode(scenario.units()).symbol(unitOf(kind));
+    }
+
+    private Unit unitOf(String kind) {
+        return switch (Measure.Kind.valueOf(kind)) {
+            case GAUGE_PRESSURE -> scenario.units().pressure();
+            case TEMPERATURE -> scenario.units().temperature();
+            case VOLUME -> scenario.units().volume();
+            default -> throw new IllegalArgumentException("kind: " + kind + " has neither axis nor control");
+        };
+    }
+
+    @Override
+    public JSObject summary() {
+        RunSummary run = scenario.simulation().summary();
+        return new Values()
+                .with("peak", run.peak().value())
+                .with("discharged", run.totals().relieved())
+                .with("times", run.events().stream().mapToDouble(Event::time).toArray())
+                .object();
+    }
+
+    @Override
+    public String spelled(String words) {
+        return scenario.units().spelled(words);
+    }
+}

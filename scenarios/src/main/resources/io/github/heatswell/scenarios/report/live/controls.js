@@ -1,0 +1,167 @@
+import { element, scaleOf } from './shapes.js';
+
+/** What can be changed by a number: its field, its range in either unit system, and what it is now. */
+const NUMBERS = [
+  { field: 'vessel.volume', label: 'Vessel size', kind: 'VOLUME', si: [2, 60, 0.5], us: [1, 20, 0.5], of: (d) => d.vessels[0]?.volume },
+  { field: 'vessel.precharge', label: 'Precharge', kind: 'GAUGE_PRESSURE', si: [0.5, 8, 0.1], us: [10, 115, 1], of: (d) => d.vessels[0]?.precharge },
+  { field: 'supply.pressure', label: 'Mains pressure', kind: 'GAUGE_PRESSURE', si: [0.5, 10, 0.1], us: [10, 145, 1], of: (d) => (d.supply.constant ? d.supply.mains : undefined) },
+  { field: 'supply.reducing-valve.set', label: 'Reducing valve set to', kind: 'GAUGE_PRESSURE', si: [1, 7, 0.1], us: [15, 100, 1], of: (d) => d.supply.set },
+  { field: 'heater.set-point', label: 'Thermostat set to', kind: 'TEMPERATURE', si: [40, 90, 1], us: [105, 195, 1], of: (d) => d.heater.setPoint },
+  { field: 'tank.volume', label: 'Tank', kind: 'VOLUME', si: [50, 500, 5], us: [10, 120, 1], of: (d) => d.tank.volume },
+];
+
+const CHOICES = [
+  { field: 'supply.arrangement', label: 'Cold feed', options: { direct: 'open to the mains', 'check-valve': 'check valve', 'reducing-valve': 'reducing valve' } },
+  { field: 'vessel', label: 'Expansion vessel', options: { none: 'none', sound: 'sound', isolated: 'isolating valve shut', waterlogged: 'diaphragm failed' } },
+];
+
+/** The numbers of a house as it is: range, step and value in its units. */
+export function numbersOf(live) {
+  return NUMBERS.flatMap((one) => {
+    const si = one.of(live.described);
+    if (si === undefined) {
+      return [];
+    }
+    const scale = scaleOf(live.house, one.kind);
+    const [least, most, step] = live.described.us ? one.us : one.si;
+    const value = Number(scale.shown(si).toFixed(4));
+    return [{ ...one, scale, step, value, least: Math.min(least, value), most: Math.max(most, Math.ceil(value * 1.2)), said: live.said(one.kind, si) }];
+  });
+}
+
+/** The text a file has for a number. */
+export function written(number, shown) {
+  const places = number.step < 1 ? 1 : 0;
+  return `${Number(shown.toFixed(places))} ${number.scale.unit}`;
+}
+
+function chosen(live, choice) {
+  const { vessels, supply } = live.described;
+  if (choice.field === 'vessel') {
+    return vessels.length === 0 ? 'none' : vessels[0].condition;
+  }
+  return supply.arrangement;
+}
+
+/** The changes that make a choice, with what must come or go along. */
+function changesFor(live, field, value) {
+  const { described, base, house } = live;
+  const pressure = (si) => `${Number(scaleOf(house, 'GAUGE_PRESSURE').shown(si).toFixed(1))} ${house.unit('GAUGE_PRESSURE')}`;
+  const changes = new Map();
+  if (field === 'supply.arrangement') {
+    changes.set(field, value);
+    if (value === 'reducing-valve') {
+      changes.set('supply.reducing-valve', null);
+      changes.set('supply.reducing-valve.set', pressure(Math.min(described.supply.mains, 3.5e5)));
+    } else if (described.supply.set !== undefined) {
+      changes.set('supply.reducing-valve.set', null);
+      changes.set('supply.reducing-valve', base.described().supply.set === undefined ? null : 'none');
+    }
+    return changes;
+  }
+  const had = base.described().vessels.length > 0;
+  if (value === 'none') {
+    for (const key of live.changes.keys()) {
+      if (key.startsWith('vessel.')) {
+        changes.set(key, null);
+      }
+    }
+    changes.set('vessel', had ? 'none' : null);
+    return changes;
+  }
+  changes.set('vessel', null);
+  changes.set('vessel.condition', value);
+  if (described.vessels.length === 0 && !had) {
+    changes.set('vessel.volume', described.us ? '2 gal' : '8 L');
+    changes.set('vessel.precharge', pressure(described.supply.pressure));
+  }
+  return changes;
+}
+
+/** Words that a choice may have beyond those offered, such as a condition that only files set. */
+function optionsOf(choice, value) {
+  return Object.entries(choice.options[value] === undefined ? { ...choice.options, [value]: value.replaceAll('-', ' ') } : choice.options);
+}
+
+function wrong(row, faults) {
+  row.querySelector('.wrong')?.remove();
+  const input = row.querySelector('input[type="text"]');
+  input?.setAttribute('aria-invalid', String(faults.length > 0));
+  if (faults.length > 0) {
+    row.append(element('p', { class: 'wrong', role: 'alert' }, faults[0].message));
+  }
+}
+
+/** The form beside the drawing: it is built anew where other things can be set, else only its values change. */
+export function controlsOf(form, live, tap) {
+  let shown = '';
+  let rows = new Map();
+
+  function numberRow(number) {
+    const id = `set-${number.field}`;
+    const typed = element('input', { type: 'text', id, autocomplete: 'off', spellcheck: 'false' });
+    const slid = element('input', { type: 'range', 'aria-label': live.house.spelled(number.label) });
+    const row = element('div', { class: 'control' }, element('label', { for: id }, live.house.spelled(number.label)), typed, slid);
+    const change = (text) => wrong(row, live.change(new Map([[number.field, text]])));
+    slid.addEventListener('input', () => change(written(number, Number(slid.value))));
+    typed.addEventListener('change', () => {
+      const bare = /^[\d.,]+$/.test(typed.value.trim());
+      change(bare ? `${typed.value.trim()} ${number.scale.unit}` : typed.value);
+    });
+    typed.addEventListener('keydown', (event) => {
+      const steps = { ArrowUp: 1, ArrowDown: -1, PageUp: 10, PageDown: -10 }[event.key];
+      if (steps !== undefined) {
+        event.preventDefault();
+        const now = numbersOf(live).find((one) => one.field === number.field);
+        change(written(now, Math.min(now.most, Math.max(now.least, now.value + steps * now.step))));
+      }
+    });
+    return { row, show: (now) => {
+      Object.assign(slid, { min: now.least, max: now.most, step: now.step, value: now.value });
+      slid.setAttribute('aria-valuetext', now.said);
+      if (document.activeElement !== typed || typed.getAttribute('aria-invalid') !== 'true') {
+        typed.value = now.said;
+        wrong(row, []);
+      }
+    } };
+  }
+
+  function choiceRow(choice) {
+    const id = `set-${choice.field}`;
+    const select = element('select', { id });
+    const row = element('div', { class: 'control' }, element('label', { for: id }, live.house.spelled(choice.label)), select);
+    select.addEventListener('change', () => wrong(row, live.change(changesFor(live, choice.field, select.value))));
+    return { row, show: (value) => {
+      select.replaceChildren(...optionsOf(choice, value).map(([word, said]) => element('option', { value: word }, live.house.spelled(said))));
+      select.value = value;
+      wrong(row, []);
+    } };
+  }
+
+  function tapRow() {
+    const button = element('button', { type: 'button', id: 'tap' });
+    button.addEventListener('click', tap.toggle);
+    const row = element('p', { class: 'transport' }, button);
+    return { row, show: () => {
+      row.hidden = !tap.isOffered();
+      button.textContent = live.house.spelled(tap.isOpened() ? 'Take the tap out again' : 'Open a tap at this time');
+    } };
+  }
+
+  return () => {
+    const numbers = numbersOf(live);
+    const kind = `${live.described.us} ${numbers.map((one) => one.field).join()}`;
+    if (kind !== shown) {
+      shown = kind;
+      rows = new Map([...CHOICES.map((one) => [one.field, choiceRow(one)]), ...numbers.map((one) => [one.field, numberRow(one)]), ['tap', tapRow()]]);
+      const focused = document.activeElement?.id;
+      form.replaceChildren(element('h2', {}, 'Try it'), ...[...rows.values()].map((one) => one.row));
+      if (focused?.startsWith('set-')) {
+        document.getElementById(focused)?.focus();
+      }
+    }
+    CHOICES.forEach((one) => rows.get(one.field).show(chosen(live, one)));
+    numbers.forEach((one) => rows.get(one.field).show(one));
+    rows.get('tap').show();
+  };
+}

@@ -1,0 +1,412 @@
+import { label, line, path, scaleOf, shape } from './shapes.js';
+import { numbersOf, written } from './controls.js';
+
+/*
+ * A true elevation with a ruler of heights above the drain cock. Beside it stands what moves: layers hatched by temperature, a
+ * diaphragm, a needle, drops and a jug. Symbols for valves are those of ISO 14617; the gauge has a plain face by EN 837.
+ */
+
+const COLD = 400; // where the cold feed lies, at the height of the drain cock (px)
+const FLOOR = 478;
+const TOP = 62;
+/** Where things stand from left to right (px), on a wide screen and on a phone. */
+const WIDE = { width: 740, ruler: 24, mains: 76, feed: 156, relief: 228, gauge: 346, vessel: 448, tank: 560, shell: 92, rod: 34, tap: 706 };
+const NARROW = { width: 610, ruler: 8, mains: 52, feed: 126, relief: 174, gauge: 288, vessel: 378, tank: 464, shell: 78, rod: 36, tap: 588 };
+
+/** The height of a tank of usual proportions, three times its diameter (m), where none is given. */
+function heightOf(tank) {
+  return tank.height ?? Math.cbrt((36 * tank.volume) / Math.PI);
+}
+
+function elevationOf(described) {
+  const heights = [heightOf(described.tank), described.gaugeHeight + 0.4, ...described.relief.map((one) => one.height + 0.4), ...described.vessels.map((one) => one.height + 0.8)];
+  const most = Math.max(1, ...heights);
+  const metre = (COLD - TOP) / most;
+  return { most, metre, y: (height) => COLD - height * metre };
+}
+
+/** A vessel's height grows with the root of its volume, so that twice the water looks like twice the vessel (px). */
+const vesselHeight = (volume) => Math.min(250, 42 + 620 * Math.cbrt(volume / 4));
+const vesselVolume = (height) => 4 * Math.max(0, (height - 42) / 620) ** 3;
+
+/** Lines closer together the hotter the water is: 10 degC has them 22 px apart, 90 degC 4 px. */
+function hatch(x, y, width, height, kelvin, kind) {
+  const apart = Math.max(4, 22 - (18 * (kelvin - 283)) / 80);
+  const group = shape('g', { class: kind });
+  for (let at = y + height - apart / 2; at > y; at -= apart) {
+    group.append(shape('line', { x1: x, x2: x + width, y1: at, y2: at }));
+  }
+  return group;
+}
+
+function ruler({ most, y }, us, x) {
+  const group = shape('g', { 'aria-hidden': 'true' });
+  const step = most > 4 ? 1 : most > 1.6 ? 0.5 : 0.25;
+  const foot = 0.3048;
+  const marks = us ? { unit: 'ft', length: foot * (most > 3 ? 2 : 1) } : { unit: 'm', length: step };
+  group.append(line(x, y(0), x, y(most), 'thin'));
+  for (let i = 0; i * marks.length <= most + 1e-9; i += 1) {
+    const height = i * marks.length;
+    group.append(line(x - 5, y(height), x, y(height), 'thin'));
+    if (i > 0) {
+      const topmost = (i + 1) * marks.length > most + 1e-9;
+      group.append(label(x + 5, y(height) + 4, `${Number((us ? height / foot : height).toFixed(2))}${topmost ? ` ${marks.unit}` : ''}`, { class: 'small' }));
+    }
+  }
+  return group;
+}
+
+/** A handle that is dragged, stepped by keys, or set by typing in the form: one number of the form. */
+function grip(number, x, y, words) {
+  return shape('rect', {
+    x: x - 17, y: y - 9, width: 34, height: 18, rx: 3, class: 'grip', tabindex: 0, role: 'slider', 'data-field': number.field, 'aria-orientation': 'vertical',
+    'aria-label': words, 'aria-valuemin': String(number.least), 'aria-valuemax': String(number.most), 'aria-valuenow': String(number.value), 'aria-valuetext': number.said,
+  });
+}
+
+/** A straight scale with a handle, along which a number goes from its least to its most. */
+function rod(number, x, bottom, top, words) {
+  const y = (shown) => bottom + ((top - bottom) * (shown - number.least)) / (number.most - number.least);
+  const group = shape('g', {}, line(x, bottom, x, top, 'thin'));
+  for (let i = 0; i <= 4; i += 1) {
+    const at = bottom + ((top - bottom) * i) / 4;
+    group.append(line(x - 5, at, x + 5, at, 'thin'));
+  }
+  group.append(grip(number, x, y(number.value), words));
+  return { group, of: (at) => number.least + ((at - bottom) / (top - bottom)) * (number.most - number.least) };
+}
+
+function spring(x, bottom, top, width) {
+  const turns = 5;
+  let d = `M${x} ${bottom}`;
+  for (let i = 1; i <= turns; i += 1) {
+    d += ` L${x + (i % 2 ? width : -width)} ${bottom + ((top - bottom) * (i - 0.5)) / turns}`;
+  }
+  return path(`${d} L${x} ${top}`, 'thin');
+}
+
+/** Sets up the drawing; returns what draws a house as it was described, and what moves it to a moment. */
+export function drawingOf(svg, live, tap) {
+  let parts = {};
+  let dragged = null;
+  let X = WIDE;
+
+  function feed(described, numbers) {
+    const group = shape('g');
+    const arrangement = described.supply.arrangement;
+    group.append(line(X.mains - 24, COLD, X.tank, COLD, 'pipe'), path(`M${X.mains - 26} ${COLD - 7} l12 7 l-12 7 z`, 'part'));
+    const mains = numbers.find((one) => one.field === 'supply.pressure');
+    group.append(label(X.mains - 34, COLD + 26, live.house.spelled('mains'), { class: 'small' }));
+    parts.mains = label(X.mains - 34, COLD + 46, '', { class: 'value' });
+    group.append(parts.mains);
+    if (mains) {
+      parts.rods['supply.pressure'] = rod(mains, X.mains + 14, COLD - 28, COLD - 168, live.house.spelled('Mains pressure'));
+      group.append(parts.rods['supply.pressure'].group);
+    }
+    const set = numbers.find((one) => one.field === 'supply.reducing-valve.set');
+    if (arrangement === 'direct') {
+      return group;
+    }
+    if (set) {
+      group.append(path(`M${X.feed - 18} ${COLD - 12} v24 l36 -24 v24 z`, 'part'), spring(X.feed, COLD, COLD - 46, 8), line(X.feed, COLD - 46, X.feed, COLD - 150, 'thin'));
+      parts.rods['supply.reducing-valve.set'] = rod(set, X.feed, COLD - 58, COLD - 150, 'Screw of the reducing valve');
+      group.append(parts.rods['supply.reducing-valve.set'].group, label(X.feed, COLD - 166, set.said, { 'text-anchor': 'middle', class: 'griptext' }));
+      group.append(label(X.feed, COLD + 26, 'reducing valve', { class: 'small', 'text-anchor': 'middle' }));
+    } else {
+      group.append(shape('rect', { x: X.feed - 16, y: COLD - 13, width: 32, height: 26, class: 'part' }), line(X.feed - 16, COLD + 13, X.feed + 16, COLD - 13, 'thin'));
+      group.append(label(X.feed, X === NARROW ? COLD - 22 : COLD + 30, 'check valve', { class: 'small', 'text-anchor': 'middle' }));
+    }
+    parts.flap = line(X.feed + 16, COLD - 13, X.feed + 16, COLD + 13, 'closed');
+    group.append(parts.flap);
+    return group;
+  }
+
+  /** A relief valve as an angle valve with its spring; its water runs down into a jug. */
+  function relief(valve, x, from, at, jugBottom) {
+    const group = shape('g');
+    const out = valve.onTank ? -1 : 1;
+    group.append(line(x, from, x, at + 14, 'pipe'), path(`M${x - 11} ${at + 16} h22 l-11 -16 z`, 'part'), path(`M${x} ${at} l${16 * out} -11 v22 z`, 'part'), spring(x, at, at - 34, 7), line(x - 9, at - 34, x + 9, at - 34, 'thin'));
+    const spout = x + 30 * out;
+    group.append(path(`M${x + 16 * out} ${at} H${spout} V${at + 20}`, 'pipe'));
+    const jug = { x: spout - 20, top: jugBottom - 62, bottom: jugBottom };
+    group.append(path(`M${jug.x} ${jug.top} V${jug.bottom} H${jug.x + 40} V${jug.top}`, 'part'), path(`M${jug.x + 40} ${jug.top + 14} q14 0 14 14 t-14 14`, 'thin'));
+    parts.jugs.push({ ...jug, level: shape('rect', { x: jug.x + 2, width: 36, y: jug.bottom - 1, height: 0, class: 'water' }) });
+    const drops = [0, 1, 2].map(() => shape('ellipse', { cx: spout, cy: at + 28, rx: 3, ry: 5, class: 'drop', visibility: 'hidden' }));
+    parts.drops.push({ drops, from: at + 26, to: jug.bottom - 8 });
+    group.append(parts.jugs.at(-1).level, ...drops);
+    const volume = label(jug.x + 20, jug.top - 8, '', { class: 'value', 'text-anchor': 'middle', stroke: 'none' });
+    parts.volumes.push(volume);
+    group.append(volume);
+    const name = valve.condition === 'sound' ? '' : `, ${valve.condition.replaceAll('-', ' ')}`;
+    group.append(label(x + (valve.onTank ? 12 : 0), at - 56, live.house.spelled(`relief valve${name}`), { class: 'small', 'text-anchor': 'middle' }), label(x + (valve.onTank ? 12 : 0), at - 40, live.said('GAUGE_PRESSURE', valve.opens), { class: 'small', 'text-anchor': 'middle' }));
+    return group;
+  }
+
+  function gauge(described, elevation) {
+    const y = described.gaugeHeight > 0 ? elevation.y(described.gaugeHeight) : COLD - 96;
+    const scale = scaleOf(live.house, 'GAUGE_PRESSURE');
+    const most = described.us ? 200 : 16;
+    const angle = (shown) => ((225 - (270 * Math.min(most * 1.03, Math.max(0, shown))) / most) * Math.PI) / 180;
+    const point = (shown, radius) => [X.gauge + radius * Math.cos(angle(shown)), y - radius * Math.sin(angle(shown))];
+    const group = shape('g', {}, line(X.gauge, COLD, X.gauge, y + 44, 'pipe'), shape('circle', { cx: X.gauge, cy: y, r: 45, class: 'part' }));
+    for (let i = 0; i <= 8; i += 1) {
+      const shown = (most * i) / 8;
+      group.append(line(...point(shown, 38), ...point(shown, 44), 'thin'));
+      if (i % 2 === 0) {
+        const [x, at] = point(shown, 28);
+        group.append(label(x, at + 4, String(shown), { class: 'small', 'text-anchor': 'middle' }));
+      }
+    }
+    for (const limit of live.run.limits) {
+      group.append(line(...point(scale.shown(limit.pressure), 36), ...point(scale.shown(limit.pressure), 45), 'tick'));
+    }
+    parts.needle = line(X.gauge, y, X.gauge, y - 34, 'needle');
+    parts.needleAt = (gaugePressure) => {
+      const [x2, y2] = point(scale.shown(gaugePressure), 34);
+      parts.needle.setAttribute('x2', x2.toFixed(2));
+      parts.needle.setAttribute('y2', y2.toFixed(2));
+    };
+    parts.reading = label(X.gauge, y - 54, '', { class: 'value', 'text-anchor': 'middle' });
+    group.append(parts.needle, shape('circle', { cx: X.gauge, cy: y, r: 4 }), parts.reading);
+    return group;
+  }
+
+  function vessel(described, elevation, numbers) {
+    const group = shape('g');
+    const one = described.vessels[0];
+    if (!one) {
+      group.append(line(X.vessel, COLD, X.vessel, COLD - 16, 'pipe'), line(X.vessel - 8, COLD - 16, X.vessel + 8, COLD - 16, 'pipe'));
+      group.append(label(X.vessel, COLD - 26, live.house.spelled('no vessel'), { class: 'small', 'text-anchor': 'middle' }));
+      parts.vesselAt = () => {};
+      return group;
+    }
+    const bottom = (one.height > 0 ? elevation.y(one.height) : COLD) - 34;
+    const height = vesselHeight(one.volume);
+    const top = bottom - height;
+    const half = Math.min(48, 16 + height / 4.4);
+    const box = { x: X.vessel - half, width: 2 * half };
+    group.append(line(X.vessel, COLD, X.vessel, bottom, 'pipe'));
+    if (one.condition === 'isolated') {
+      group.append(path(`M${X.vessel - 10} ${bottom + 8} h20 l-20 20 h20 z`, 'part'), line(X.vessel - 14, bottom + 18, X.vessel + 14, bottom + 18, 'closed'));
+    }
+    const clip = shape('clipPath', { id: 'shell' }, shape('rect', { ...box, y: top, height, rx: half * 0.7 }));
+    parts.vesselWater = path('', 'water');
+    parts.diaphragm = path('', 'pipe');
+    parts.gas = shape('g', { class: 'gas' });
+    group.append(clip, shape('rect', { ...box, y: top, height, rx: half * 0.7, class: 'part' }), shape('g', { 'clip-path': 'url(#shell)' }, parts.gas, parts.vesselWater, parts.diaphragm));
+    parts.vesselAt = (moment) => {
+      const held = one.condition === 'waterlogged' ? 0.96 : Math.min(1, moment.VESSEL_WATER / one.volume);
+      const y = bottom - held * height;
+      const sag = Math.min(14, height * 0.12) * (1 - 2 * held);
+      parts.vesselWater.setAttribute('d', `M${box.x} ${bottom} V${y} Q${X.vessel} ${y + sag * 2} ${box.x + box.width} ${y} V${bottom} z`);
+      parts.diaphragm.setAttribute('d', `M${box.x} ${y} Q${X.vessel} ${y + sag * 2} ${box.x + box.width} ${y}`);
+      dots(parts.gas, box, top, y, moment.gas);
+      parts.held.textContent = live.said('VOLUME', moment.VESSEL_WATER);
+    };
+    parts.held = label(X.vessel, bottom - 8, '', { class: 'small', 'text-anchor': 'middle' });
+    group.append(parts.held);
+    const volume = numbers.find((number) => number.field === 'vessel.volume');
+    const scale = volume.scale;
+    parts.rods['vessel.volume'] = { of: (at) => scale.shown(vesselVolume(bottom - at)) };
+    group.append(grip(volume, X.vessel, top, live.house.spelled('Vessel size')), label(X.vessel, top - 16, volume.said, { 'text-anchor': 'middle', class: 'griptext' }));
+    const precharge = numbers.find((number) => number.field === 'vessel.precharge');
+    const pump = X.vessel + half + 22;
+    group.append(path(`M${X.vessel + half} ${bottom - height / 2} H${pump}`, 'thin'), shape('rect', { x: pump - 7, y: bottom - 96, width: 14, height: 96, class: 'part' }));
+    parts.rods['vessel.precharge'] = rod(precharge, pump, bottom - 100, bottom - 176, live.house.spelled('Precharge, by the pump'));
+    group.append(parts.rods['vessel.precharge'].group, label(pump, bottom - 214, 'precharge', { 'text-anchor': 'middle', class: 'small' }), label(pump, bottom - 194, precharge.said, { 'text-anchor': 'middle', class: 'griptext' }));
+    return group;
+  }
+
+  /** Gas as dots: as many as there is gas, so that they stand closer the more it is pressed together. */
+  function dots(group, box, top, y, amount) {
+    const count = Math.round(Math.min(160, amount));
+    const area = Math.max(1, box.width * (y - top));
+    const apart = Math.max(3, Math.sqrt(area / Math.max(1, count)));
+    const all = [];
+    for (let row = 0, at = top + apart / 2; at < y; row += 1, at += apart) {
+      for (let x = box.x + (row % 2 ? apart : apart / 2); x < box.x + box.width; x += apart) {
+        all.push(shape('circle', { cx: x, cy: at, r: 1.6 }));
+      }
+    }
+    group.replaceChildren(...all);
+  }
+
+  function tank(described, elevation, numbers) {
+    const group = shape('g');
+    const height = heightOf(described.tank) * elevation.metre;
+    const bottom = COLD + 14;
+    const box = { x: X.tank, y: bottom - height, width: X.shell, height };
+    const right = box.x + box.width;
+    group.append(path(`M${X.tank + X.shell / 2} ${box.y} V${box.y - 22} H${X.tap} V${box.y + 34}`, 'pipe'));
+    group.append(shape('rect', { ...box, rx: 12, class: 'part' }));
+    const clip = shape('clipPath', { id: 'tank' }, shape('rect', { ...box, rx: 12 }));
+    parts.layers = shape('g', { 'clip-path': 'url(#tank)' });
+    parts.tankTexts = shape('g');
+    group.append(clip, parts.layers, parts.tankTexts);
+    group.append(line(right - 10, FLOOR, right - 10, bottom, 'thin'), line(box.x + 10, FLOOR, box.x + 10, bottom, 'thin'));
+    const middle = box.x + box.width / 2;
+    parts.heater = described.heater.gas
+      ? shape('g', {}, ...[-22, 0, 22].map((dx) => path(`M${middle + dx} ${bottom + 38} q-11 -12 0 -30 q11 18 0 30 z`, 'heat')))
+      : path(`M${right} ${bottom - 26} h-64 m0 0 v-12 h64`, 'heat');
+    parts.heaterWords = label(middle, FLOOR + 18, '', { class: 'small', 'text-anchor': 'middle' });
+    group.append(parts.heater, parts.heaterWords);
+    const set = numbers.find((one) => one.field === 'heater.set-point');
+    const foot = Math.max(bottom - 24, COLD - 60);
+    parts.rods['heater.set-point'] = rod(set, right + X.rod, foot, foot - 150, 'Thermostat');
+    group.append(parts.rods['heater.set-point'].group, label(right + X.rod, foot + 26, set.said, { 'text-anchor': 'middle', class: 'griptext' }), label(X.width - 4, foot + 46, 'thermostat', { 'text-anchor': 'end', class: 'small' }));
+    parts.tankAt = (moment) => layers(box, moment);
+    parts.stream = line(X.tap, box.y + 46, X.tap, FLOOR, 'pipe');
+    const valve = [path(`M${X.tap - 12} ${box.y + 34} h24 l-24 14 h24 z`, 'part'), line(X.tap, box.y + 40, X.tap + 20, box.y + 40, 'pipe')];
+    const handle = tap.isOffered() ? handleOf(box, valve) : shape('g', {}, ...valve);
+    group.append(parts.stream, handle, label(X.tap, box.y + 78, live.house.spelled('tap'), { class: 'small', 'text-anchor': 'middle' }));
+    return group;
+  }
+
+  /** The tap as a button. */
+  function handleOf(box, valve) {
+    const words = live.house.spelled(tap.isOpened() ? 'Take the tap out again' : 'Open a tap at this time');
+    const reach = shape('rect', { x: X.tap - 22, y: box.y + 16, width: 46, height: 46, fill: 'transparent', stroke: 'none' });
+    const handle = shape('g', { class: 'tap', tabindex: 0, role: 'button', 'aria-label': words }, ...valve, reach);
+    handle.addEventListener('click', tap.toggle);
+    handle.addEventListener('keydown', (event) => {
+      if (event.key === 'Enter' || event.key === ' ') {
+        event.preventDefault();
+        tap.toggle();
+      }
+    });
+    return handle;
+  }
+
+  /** Two layers that hold the heat of all: as hot as the top and as cold as the bottom, and their mean is that of the tank. */
+  function layers(box, moment) {
+    const { WATER_TOP: top, WATER_BOTTOM: low, WATER_MEAN: mean } = moment;
+    const mixed = top - low < 1;
+    const hot = mixed ? 1 : Math.min(1, Math.max(0, (mean - low) / (top - low)));
+    const border = box.y + hot * box.height;
+    const all = [shape('rect', { ...box, class: 'water' }), hatch(box.x, box.y, box.width, border - box.y, mixed ? mean : top, 'hot')];
+    const texts = [];
+    const write = (y, kelvin) => {
+      const text = live.said('TEMPERATURE', kelvin);
+      const width = Math.min(box.width, text.length * 9.5 + 8);
+      texts.push(shape('rect', { x: box.x + box.width / 2 - width / 2, y: y - 16, width, height: 22, class: 'part', stroke: 'none' }), label(box.x + box.width / 2, y, text, { class: 'value', 'text-anchor': 'middle' }));
+    };
+    if (mixed) {
+      write(box.y + box.height / 2, mean);
+    } else {
+      all.push(hatch(box.x, border, box.width, box.y + box.height - border, low, 'hot'), line(box.x, border, box.x + box.width, border, 'thin'));
+      write(Math.max(box.y + 24, Math.min(border - 6, box.y + hot * box.height * 0.5 + 6)), top);
+      write(Math.min(box.y + box.height - 12, Math.max(border + 22, border + (box.height * (1 - hot)) / 2)), low);
+    }
+    parts.layers.replaceChildren(...all);
+    parts.tankTexts.replaceChildren(...texts);
+  }
+
+  /** How much the jugs hold: the next round size above what is discharged in all. */
+  function jugSize() {
+    const litres = live.run.discharged * 1e3;
+    return (litres <= 1 ? 1 : 10 ** Math.ceil(Math.log10(litres)) / (litres <= 10 ** Math.ceil(Math.log10(litres)) / 2 ? 2 : 1)) / 1e3;
+  }
+
+  function draw() {
+    const { described } = live;
+    X = matchMedia('screen and (max-width: 38rem)').matches ? NARROW : WIDE;
+    svg.setAttribute('viewBox', `0 0 ${X.width} 500`);
+    const numbers = numbersOf(live);
+    const focused = svg.contains(document.activeElement) ? document.activeElement.getAttribute('data-field') : null;
+    const elevation = elevationOf(described);
+    parts = { rods: {}, jugs: [], drops: [], volumes: [], numbers };
+    const branch = described.relief.find((one) => !one.onTank);
+    const onTank = described.relief.find((one) => one.onTank);
+    const tankTop = COLD + 14 - heightOf(described.tank) * elevation.metre;
+    const reliefs = [];
+    if (branch) {
+      reliefs.push(relief(branch, X.relief, COLD, branch.height > 0 ? Math.min(COLD - 130, elevation.y(branch.height)) : COLD - 152, COLD - 14));
+    }
+    if (onTank) {
+      reliefs.push(relief(onTank, X.tank + 20, tankTop, Math.max(60, tankTop - 34), FLOOR));
+    }
+    svg.replaceChildren(
+      line(0, FLOOR, X.width, FLOOR, 'thin'), ruler(elevation, described.us, X.ruler), tank(described, elevation, numbers), feed(described, numbers),
+      gauge(described, elevation), vessel(described, elevation, numbers), ...reliefs,
+    );
+    parts.jug = jugSize();
+    if (focused) {
+      svg.querySelector(`[data-field="${focused}"]`)?.focus();
+    }
+  }
+
+  function move(moment, still) {
+    const { described, run } = live;
+    const air = run.trace.atmosphere;
+    const one = described.vessels[0];
+    moment.gas = one ? ((one.precharge + air) * one.volume) / 12 : 0;
+    parts.tankAt(moment);
+    parts.vesselAt(moment);
+    parts.needleAt(moment.GAUGE_READING);
+    parts.reading.textContent = live.said('GAUGE_PRESSURE', moment.GAUGE_READING);
+    parts.mains.textContent = live.said('GAUGE_PRESSURE', moment.MAINS_ABSOLUTE - air);
+    const feeding = moment.regime === 'fed' || moment.regime === 'filling' || moment.regime === 'returned';
+    if (parts.flap) {
+      parts.flap.setAttribute('transform', feeding ? `rotate(-62 ${X.feed + 16} ${COLD - 13})` : '');
+    }
+    const heats = moment.HEATER_POWER > 0;
+    parts.heater.setAttribute('visibility', heats ? 'visible' : described.heater.gas ? 'hidden' : 'visible');
+    parts.heater.setAttribute('stroke-opacity', heats ? '1' : '0.25');
+    parts.heaterWords.textContent = described.heater.gas ? (heats ? 'burner on' : 'burner off') : heats ? 'element on' : 'element off';
+    parts.stream.setAttribute('visibility', moment.DRAW_FLOW > 0 ? 'visible' : 'hidden');
+    for (const [i, jug] of parts.jugs.entries()) {
+      const height = (jug.bottom - jug.top - 6) * Math.min(1, moment.RELIEVED_TOTAL / parts.jug);
+      jug.level.setAttribute('y', String(jug.bottom - 1 - height));
+      jug.level.setAttribute('height', String(height));
+      parts.volumes[i].textContent = live.said('VOLUME', moment.RELIEVED_TOTAL);
+    }
+    const drips = moment.RELIEF_FLOW > 0;
+    for (const { drops, from, to } of parts.drops) {
+      drops.forEach((drop, i) => {
+        drop.setAttribute('visibility', drips ? 'visible' : 'hidden');
+        const share = still ? i / 3 : (i / 3 + (performance.now() % 900) / 900) % 1;
+        drop.setAttribute('cy', (from + (to - from) * share).toFixed(1));
+      });
+    }
+  }
+
+  const numberOf = (field) => parts.numbers.find((one) => one.field === field);
+  const set = (number, shown) => {
+    const bounded = Math.min(number.most, Math.max(number.least, Math.round(shown / number.step) * number.step));
+    if (Math.abs(bounded - number.value) > 1e-9) {
+      live.change(new Map([[number.field, written(number, bounded)]]));
+    }
+  };
+
+  const at = (event) => new DOMPoint(event.clientX, event.clientY).matrixTransform(svg.getScreenCTM().inverse()).y;
+  svg.addEventListener('pointerdown', (event) => {
+    const field = event.target.getAttribute('data-field');
+    if (field) {
+      const held = event.target.y.baseVal.value + 9;
+      dragged = { field, off: at(event) - held };
+      svg.setPointerCapture(event.pointerId);
+      event.preventDefault();
+      event.target.focus({ preventScroll: true });
+    }
+  });
+  svg.addEventListener('pointermove', (event) => {
+    if (dragged && parts.rods[dragged.field]) {
+      set(numberOf(dragged.field), parts.rods[dragged.field].of(at(event) - dragged.off));
+    }
+  });
+  for (const end of ['pointerup', 'pointercancel']) {
+    svg.addEventListener(end, () => {
+      dragged = null;
+    });
+  }
+  svg.addEventListener('keydown', (event) => {
+    const field = event.target.getAttribute?.('data-field');
+    const number = field && numberOf(field);
+    const steps = { ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1, PageUp: 10, PageDown: -10 }[event.key];
+    if (number && (steps !== undefined || event.key === 'Home' || event.key === 'End')) {
+      event.preventDefault();
+      set(number, steps !== undefined ? number.value + steps * number.step : event.key === 'Home' ? number.least : number.most);
+    }
+  });
+  return { draw, move };
+}

@@ -1,0 +1,149 @@
+import { element, label, line, path, scaleOf, shape, ticks } from './shapes.js';
+
+/* What is said of the run: every sentence comes from the same narrative as on the command line; here they get their places. */
+
+export function answerOf(live) {
+  const { said } = live.run;
+  document.getElementById('headline').textContent = said.verdict === '' ? `${said.headline}.` : said.verdict;
+  document.getElementById('alarms').replaceChildren(...said.alarms.map((alarm) => element('p', { class: 'alarm' }, element('strong', {}, alarm.word), `${alarm.what} ${alarm.advice}`)));
+}
+
+export function adviceOf(section, live) {
+  const { said } = live.run;
+  const told = said.verdict === '' ? [] : [`${said.headline}.`];
+  const parts = [...told, ...said.remarks, said.facts].map((text) => element('p', {}, text));
+  const findings = said.findings.filter((one) => one.severity !== 'note');
+  const notes = said.findings.filter((one) => one.severity === 'note');
+  const shown = (one) => element('div', { class: `finding ${one.severity}` }, element('p', {}, element('span', { class: 'severity' }, one.severity), ` ${one.sentence}`), element('p', {}, one.advice), element('p', { class: 'quiet' }, `Source: ${one.source}.`));
+  const open = section.querySelector('details')?.open;
+  const rest = element('details', open ? { open: '' } : {}, element('summary', {}, 'Notes'), ...notes.map(shown));
+  section.replaceChildren(element('h2', {}, 'Why, and what to do'), ...parts, ...findings.map(shown), ...(notes.length > 0 ? [rest] : []));
+}
+
+/** The step list beside the drawing, for readers who do not see it and for whoever wants to go straight to a moment. */
+export function stepsOf(list, live, goTo) {
+  const many = 400;
+  const { events } = live.run;
+  list.replaceChildren(...events.slice(0, many).map((event) => {
+    const button = element('button', { type: 'button' }, `${live.said('TIME', event.time)}: ${event.words}, ${live.said('GAUGE_PRESSURE', event.pressure)}, ${live.said('TEMPERATURE', event.temperature)}`);
+    button.addEventListener('click', () => goTo(event.time));
+    return element('li', {}, button);
+  }), ...(events.length > many ? [element('li', {}, `${events.length - many} more events are in the saved trace's house.`)] : []));
+}
+
+/** Every number at the cursor and of the whole run, in the units of the house. */
+export function numbersTable(table, live, moment) {
+  const { run } = live;
+  const air = run.trace.atmosphere;
+  const rows = [
+    ['Time', live.said('TIME', moment.time)],
+    ['Pressure at the drain cock', live.said('GAUGE_PRESSURE', moment.PRESSURE_ABSOLUTE - air)],
+    ['Gauge reads', live.said('GAUGE_PRESSURE', moment.GAUGE_READING)],
+    ['Mains pressure', live.said('GAUGE_PRESSURE', moment.MAINS_ABSOLUTE - air)],
+    ['Water, top of the tank', live.said('TEMPERATURE', moment.WATER_TOP)],
+    ['Water, mean', live.said('TEMPERATURE', moment.WATER_MEAN)],
+    ['Water, bottom', live.said('TEMPERATURE', moment.WATER_BOTTOM)],
+    ['Water at the taps', live.said('TEMPERATURE', moment.WATER_AT_TAP)],
+    ['Heater input', live.said('POWER', moment.HEATER_POWER)],
+    ['Water in the vessel', live.said('VOLUME', moment.VESSEL_WATER)],
+    ['Relief flow', live.said('FLOW', moment.RELIEF_FLOW)],
+    ['Discharged so far', live.said('VOLUME', moment.RELIEVED_TOTAL)],
+    ['Supplied so far', live.said('VOLUME', moment.INFLOW_TOTAL)],
+    ['Returned to the mains so far', live.said('VOLUME', moment.RETURNED_TOTAL)],
+    ['Hot water drawn so far', live.said('VOLUME', moment.DRAWN_TOTAL)],
+    ['Peak of the run', `${live.said('GAUGE_PRESSURE', run.peak)} at ${live.said('TIME', run.peakTime)}`],
+    ['Discharged in the run', `${live.said('VOLUME', run.discharged)} in ${run.openings} ${run.openings === 1 ? 'opening' : 'openings'}`],
+    ...run.limits.map((limit) => [`Room below ${limit.name}`, limit.room]),
+    ['Room below the working pressure', run.working.room],
+  ];
+  table.replaceChildren(element('tbody', {}, ...rows.map(([what, value]) => element('tr', {}, element('th', { scope: 'row' }, live.house.spelled(what)), element('td', {}, value)))));
+}
+
+/** The peak over the size of the vessel, with the sizes on sale: a run of this house with each. */
+export function sizesOf(section, live) {
+  let turn = 0;
+  const found = [];
+
+  function show() {
+    const { described, run } = live;
+    const pressure = scaleOf(live.house, 'GAUGE_PRESSURE');
+    const limit = run.limits[0];
+    const most = pressure.shown(Math.max(limit?.pressure ?? 0, ...found.map((one) => one.peak))) * 1.1;
+    const narrow = matchMedia('screen and (max-width: 38rem)').matches;
+    const width = narrow ? 376 : 720;
+    const [left, right, top, bottom] = [44, width - 12, 26, 180];
+    const y = (si) => bottom - ((bottom - top) * pressure.shown(si)) / most;
+    const apart = (right - left) / found.length;
+    const svg = shape('svg', { viewBox: `0 0 ${width} 232`, role: 'group', 'aria-label': live.house.spelled('Peak pressure with each vessel on sale') });
+    for (const mark of ticks(0, most, 4)) {
+      const at = bottom - ((bottom - top) * mark) / most;
+      svg.append(line(left, at, right, at, 'grid'), label(left - 6, at + 4, String(mark), { class: 'small', 'text-anchor': 'end' }));
+    }
+    svg.append(label(4, 14, `Peak pressure, ${pressure.symbol}`, { class: 'name pressure' }));
+    if (limit) {
+      svg.append(line(left, y(limit.pressure), right, y(limit.pressure), 'limit'));
+    }
+    svg.append(path(`M${found.map((one, i) => `${left + (i + 0.5) * apart} ${y(one.peak)}`).join('L')}`, 'curve pressure'));
+    found.forEach((one, i) => {
+      const at = left + (i + 0.5) * apart;
+      const mine = described.vessels[0] && Math.abs(described.vessels[0].volume - one.volume) < 1e-9;
+      const words = `${live.said('VOLUME', one.volume)}: ${live.said('GAUGE_PRESSURE', one.peak)}, ${live.said('VOLUME', one.discharged)}`;
+      const pin = shape('circle', { cx: at, cy: y(one.peak), r: 9, class: one.discharged > 0 ? 'pin relief' : 'pin', tabindex: 0, role: 'button', 'aria-label': words }, shape('title', {}, words));
+      const fit = () => live.change(one.changes);
+      pin.addEventListener('click', fit);
+      pin.addEventListener('keydown', (event) => {
+        if (event.key === 'Enter' || event.key === ' ') {
+          event.preventDefault();
+          fit();
+        }
+      });
+      svg.append(pin, label(at, bottom + 22, live.said('VOLUME', one.volume).split(/\s/u)[0], { class: mine ? 'value' : 'small', 'text-anchor': 'middle' }));
+    });
+    svg.append(label(right, bottom + 44, live.house.spelled(`vessel on sale, ${scaleOf(live.house, 'VOLUME').symbol}; filled: ${narrow ? 'drips' : 'the relief valve opens. Choose one to fit it.'}`), { class: 'small', 'text-anchor': 'end' }));
+    section.replaceChildren(element('h2', {}, live.house.spelled('Which vessel?')), svg);
+  }
+
+  /** Starts again for the house as it is; each size is a run of its own, and the page stays free between them. */
+  return () => {
+    turn += 1;
+    const mine = turn;
+    found.length = 0;
+    const { described, house } = live;
+    if (described.vessels.length > 1 || live.run.trace.end > 8 * 86_400) {
+      section.replaceChildren();
+      return;
+    }
+    const volume = scaleOf(house, 'VOLUME');
+    const pressure = scaleOf(house, 'GAUGE_PRESSURE');
+    const fitted = described.vessels.length > 0;
+    const sizes = [...described.sizes];
+    const next = () => {
+      if (mine !== turn) {
+        return;
+      }
+      const size = sizes.shift();
+      if (!size) {
+        show();
+        return;
+      }
+      const changes = new Map([['vessel.volume', `${Number(volume.shown(size.volume).toFixed(3))} ${volume.unit}`]]);
+      if (!fitted) {
+        changes.set('vessel', null);
+        changes.set('vessel.precharge', `${Number(pressure.shown(described.supply.pressure).toFixed(2))} ${pressure.unit}`);
+      }
+      const all = new Map(live.changes);
+      changes.forEach((value, field) => {
+        all.delete(field);
+        if (value !== null) {
+          all.set(field, value);
+        }
+      });
+      const outcome = live.base.with([...all.keys()], [...all.values()]);
+      if (!outcome.faults) {
+        found.push({ ...outcome.house.summary(), volume: size.volume, changes });
+      }
+      setTimeout(next, 0);
+    };
+    setTimeout(next, 250);
+  };
+}

@@ -1,0 +1,293 @@
+package io.github.heatswell.scenarios.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import io.github.heatswell.result.Event;
+import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.cli.CommandFactory;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.file.ScenarioReader;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Order;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The live page in a browser: it computes what Java computes, everything on it moves together, and nothing that is put into it or its
+ * address does harm. Skipped in a quick build, which has no page, and where there is no browser, unless the system property
+ * {@code browser.required} is true.
+ */
+@Order(1)
+class LivePageTest {
+
+    /** The same arithmetic in the same order; what is left is how the two machines round powers and logarithms. */
+    private static final double SAME = 1e-9;
+
+    private static final long MOST_BYTES = 1_500_000;
+
+    private static final int[] WIDTHS = {320, 360, 1200};
+
+    @TempDir
+    Path folder;
+
+    private static LivePage page;
+
+    private static Browser browser;
+
+    @BeforeAll
+    static void start(@TempDir Path profile) throws IOException {
+        assertTrue(
+                LivePage.bundled().isPresent() || !Boolean.getBoolean("browser.required"),
+                "there must be a page: build without -Pquick");
+        assumeTrue(LivePage.bundled().isPresent(), "a quick build has no page");
+        page = LivePage.bundled().orElseThrow();
+        browser = Browser.start(profile);
+    }
+
+    @AfterAll
+    static void end() throws IOException {
+        if (browser != null) {
+            browser.close();
+        }
+    }
+
+    @Test
+    void everyScenarioRunsAsInJava() throws IOException {
+        StringBuilder all = new StringBuilder();
+        for (String name : Catalogue.names()) {
+            all.append("<pre class=\"one\" id=\"" + name + "\">" + Html.escaped(Catalogue.text(name)) + "</pre>");
+        }
+        String found = seen(html("orchard-lodge"), all, """
+                const engine = {};
+                new Function('exports', document.getElementById('engine').textContent)(engine);
+                for (const one of document.querySelectorAll('.one')) {
+                  const { peak, discharged, times } = engine.open(one.id, one.textContent).house.summary();
+                  note([one.id, peak, discharged, ...times].join(' '));
+                }
+                done();
+                """);
+        Map<String, double[]> script = new TreeMap<>();
+        for (String line : found.lines().toList()) {
+            String[] words = line.split(" ");
+            script.put(
+                    words[0],
+                    Arrays.stream(words)
+                            .skip(1)
+                            .mapToDouble(Double::parseDouble)
+                            .toArray());
+        }
+        assertEquals(Catalogue.names().stream().sorted().toList(), List.copyOf(script.keySet()));
+        List<String> different = new ArrayList<>();
+        script.forEach((name, values) -> differences(name, values, different));
+        assertEquals(List.of(), different);
+    }
+
+    private static void differences(String name, double[] script, List<String> different) {
+        RunSummary run = Catalogue.read(name).simulation().summary();
+        double[] java = new double[2 + run.events().size()];
+        java[0] = run.peak().value();
+        java[1] = run.totals().relieved();
+        for (int i = 2; i < java.length; i++) {
+            Event event = run.events().get(i - 2);
+            java[i] = event.time();
+        }
+        if (java.length != script.length) {
+            different.add(name + ": " + (script.length - 2) + " events instead of " + (java.length - 2));
+            return;
+        }
+        for (int i = 0; i < java.length; i++) {
+            if (!(Math.abs(java[i] - script[i]) <= SAME * Math.abs(java[i]))) {
+                different.add(name + ", value " + i + ": " + script[i] + " instead of " + java[i]);
+            }
+        }
+    }
+
+    @Test
+    void everythingMovesTogether() throws IOException {
+        String found = seen(html("orchard-lodge"), "", """
+                const at = id => document.getElementById(id);
+                const state = () => [at('headline').textContent, document.querySelector('.curve.pressure').getAttribute('d').length > 50,
+                    document.querySelector('.curve.pressure').getAttribute('d')].map(String);
+                const steps = [state()];
+                const kind = at('set-vessel');
+                kind.value = 'sound';
+                kind.dispatchEvent(new Event('change'));
+                steps.push(state());
+                const slider = at('set-vessel.volume').closest('.control').querySelector('[type=range]');
+                slider.value = '12';
+                slider.dispatchEvent(new Event('input'));
+                steps.push(state());
+                const grip = document.querySelector('[data-field="vessel.volume"]');
+                grip.focus();
+                grip.dispatchEvent(new KeyboardEvent('keydown', { key: 'PageUp', bubbles: true }));
+                steps.push(state());
+                note(new Set(steps.map(step => step[0])).size + ' headlines');
+                note(new Set(steps.map(step => step[2])).size + ' traces');
+                note(at('set-vessel.volume').value.replace(/\\s/u, ' '));
+                note('focus stays: ' + (document.activeElement.dataset.field === 'vessel.volume'));
+                at('set-tank.volume').value = '3 bar';
+                at('set-tank.volume').dispatchEvent(new Event('change'));
+                note(document.querySelector('.control .wrong').textContent);
+                heatswell.goTo(3600);
+                note(at('clock').textContent.replace(/\\s/u, ' ') + ' ' + at('cursor').value);
+                at('numbers').open = true;
+                document.querySelector('[data-field="heater.set-point"]').dispatchEvent(new KeyboardEvent('keydown', { key: 'End', bubbles: true }));
+                note(at('advice').textContent.includes('scald') || at('advice').textContent.includes('burns'));
+                note([...document.querySelectorAll('[role=slider], [role=button], input, select, button')]
+                    .filter(one => !(one.labels && one.labels.length) && !one.getAttribute('aria-label') && !one.textContent.trim())
+                    .map(one => one.outerHTML).join() + ' without a name');
+                done();
+                """);
+        assertEquals(
+                List.of(
+                        "4 headlines",
+                        "4 traces",
+                        "17 L",
+                        "focus stays: true",
+                        "tank.volume: 'bar' is a unit of pressure; a volume is given in L, mL, m3, gal, qt or pt",
+                        "1 h 3600",
+                        "true",
+                        " without a name"),
+                found.lines().toList());
+    }
+
+    @Test
+    void theCommandPutsAHouseIntoThePage() throws IOException {
+        Path file = folder.resolve("mine.html");
+        StringWriter out = new StringWriter();
+        PrintWriter writer = new PrintWriter(out);
+        int status = CommandFactory.heatswell(writer, writer)
+                .execute(
+                        "page",
+                        "orchard-lodge",
+                        "--set",
+                        "tank.volume=150 L",
+                        "--units",
+                        "us",
+                        "--out",
+                        file.toString());
+        assertEquals(0, status, out::toString);
+        String found = seen(Files.readString(file), "", """
+                note(document.getElementById('set-tank.volume').value.replace(/\\s/u, ' '));
+                note(heatswell.live.described.name);
+                done();
+                """);
+        assertEquals(List.of("39.6 gal", "orchard-lodge"), found.lines().toList());
+    }
+
+    @Test
+    void hostileTextsAndAddressesDoNothing() throws IOException {
+        String hostile = Catalogue.text("orchard-lodge")
+                .replaceFirst(
+                        "title: .*", "title: \"</pre></script><script>document.title='harmed'</script><img src=x>\"");
+        String found = seen(html(page, ScenarioReader.read("hostile", hostile)), "", """
+                note(document.title.startsWith('Heatswell: </pre>'));
+                note(document.images.length + ' images');
+                const trouble = document.getElementById('trouble');
+                const told = address => {
+                  location.hash = address;
+                  dispatchEvent(new HashChangeEvent('hashchange'));
+                  return trouble.hidden ? 'nothing' : trouble.textContent;
+                };
+                note(told('#tank.volume=150%20L'));
+                note(document.getElementById('set-tank.volume').value.replace(/\\s/u, ' '));
+                note(told('#tank.volume=%3Cimg%20src%3Dx%3E'));
+                note(told('#file=tank%3A%20%7B%20volumee%3A%203%20%7D').split('\\n').at(-1));
+                note(told('#a=%E0%A4%A'));
+                note(document.images.length + ' images');
+                done();
+                """);
+        assertEquals(
+                List.of(
+                        "true",
+                        "0 images",
+                        "nothing",
+                        "150 L",
+                        "tank.volume: '<img src=x>' does not start with a number; write a number and a unit",
+                        "Line 1, column 9: tank.volumee: is not a known key here; did you mean volume?",
+                        "The address of this page carries settings that cannot be read.",
+                        "0 images"),
+                found.lines().toList());
+    }
+
+    @Test
+    void fitsEveryWidthAndIsSmall() throws IOException {
+        String html = html("mill-cottage-small-vessel");
+        assertTrue(html.getBytes(StandardCharsets.UTF_8).length < MOST_BYTES, "the file must be below 1.5 MB");
+        Files.writeString(folder.resolve("live.html"), html);
+        StringBuilder frames = new StringBuilder();
+        for (int width : WIDTHS) {
+            frames.append("<iframe src=\"live.html\" style=\"border:0;height:800px;width:" + width + "px\"></iframe>");
+        }
+        String found = seen(
+                "<!DOCTYPE html><html><body>" + frames + "</body></html>",
+                "",
+                """
+                for (const frame of document.querySelectorAll('iframe')) {
+                  const root = frame.contentDocument.documentElement;
+                  note(frame.clientWidth + ': ' + (root.scrollWidth <= root.clientWidth ? 'fits' : root.scrollWidth) + ', '
+                      + frame.contentWindow.performance.getEntriesByType('resource').length + ' asked for');
+                }
+                done();
+                """,
+                "[...document.querySelectorAll('iframe')].every(frame => frame.contentWindow.heatswell)");
+        assertEquals(
+                List.of("320: fits, 0 asked for", "360: fits, 0 asked for", "1200: fits, 0 asked for"),
+                found.lines().toList());
+    }
+
+    private static String html(String name) throws IOException {
+        return html(page, Catalogue.read(name));
+    }
+
+    private static String html(LivePage page, Scenario house) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        page.of("page.html", house).writeTo(bytes);
+        return bytes.toString(StandardCharsets.UTF_8);
+    }
+
+    private String seen(String html, CharSequence more, String script) throws IOException {
+        return seen(html, more, script, "window.heatswell");
+    }
+
+    /** What a script notes about a page that has started; loading ends when it is done, and the console has nothing to say. */
+    private String seen(String html, CharSequence more, String script, String started) throws IOException {
+        String looking = more + "<pre id=\"seen\"></pre><script>"
+                + "{ const note = words => { document.getElementById('seen').textContent += words + '\\n'; };"
+                + "const done = () => { document.getElementById('seen').dataset.done = 'yes'; };"
+                + "const look = () => { if (" + started + ") {\n" + script + "\n} else { setTimeout(look, 1); } };"
+                + "look(); }</script></body>";
+        Path file = folder.resolve("looked-at.html");
+        Files.writeString(file, html.replace("</body>", looking));
+        Browser.Outcome outcome = browser.load(file);
+        assertEquals(List.of(), outcome.console());
+        Matcher seen = Pattern.compile("<pre id=\"seen\" data-done=\"yes\">(.*?)</pre>", Pattern.DOTALL)
+                .matcher(outcome.page());
+        assertTrue(
+                seen.find(),
+                () -> "it did not start or end: " + outcome.page().replaceAll("(?s).*(<pre id=\"seen\".*)", "$1"));
+        return seen.group(1)
+                .replace("&lt;", "<")
+                .replace("&gt;", ">")
+                .replace("&nbsp;", " ")
+                .replace("&amp;", "&");
+    }
+}
