@@ -195,7 +195,12 @@ final class PageSizes {
                     .map(setting -> "set to " + shown.pressure(setting.gauge(atmosphere)))
                     .orElse("as it is"));
             List<SizingResult.Vessel> sizes = column.sizing().nominal();
-            rows.get(0).add(shown.pressureNumber(column.sizing().supplyStatic().gauge(atmosphere)));
+            rows.get(0)
+                    .add(
+                            sizes.isEmpty()
+                                    ? "-"
+                                    : shown.pressureNumber(
+                                            sizes.get(0).precharge().gauge(atmosphere)));
             for (int i = 1; i < rows.size(); i++) {
                 rows.get(i).add(sizes.isEmpty() ? "no room" : cell(sizes.get(i - 1), column, cheapest, answer, shown));
             }
@@ -216,24 +221,30 @@ final class PageSizes {
      * @param setting what the reducing valve is set to; empty for the supply as it is
      * @param volume the volume of the vessel (m3); 0 where nothing holds
      * @param price what is to be bought; empty for nothing
+     * @param charge what the present vessel is to be charged to at another supply; empty for another vessel, or the same supply
      */
-    private record Cheapest(Optional<Pressure> setting, double volume, Optional<NominalSize.Price> price) {
+    private record Cheapest(
+            Optional<Pressure> setting, double volume, Optional<NominalSize.Price> price, Optional<Pressure> charge) {
 
         static Cheapest of(VesselAnswer answer) {
             Optional<ExpansionVessel> kept = answer.advice().kept();
             if (kept.isPresent()) {
-                return new Cheapest(Optional.empty(), kept.get().volume(), Optional.empty());
+                return new Cheapest(Optional.empty(), kept.get().volume(), Optional.empty(), Optional.empty());
             }
-            Optional<Cheapest> now =
-                    answer.recommended().map(size -> new Cheapest(Optional.empty(), size.volume(), size.price()));
+            Optional<Cheapest> now = answer.recommended()
+                    .map(size -> new Cheapest(Optional.empty(), size.volume(), size.price(), Optional.empty()));
             Optional<Cheapest> lower = answer.supplies()
                     .cheapest()
-                    .map(way -> new Cheapest(Optional.of(way.supply().valve()), way.volume(), way.price()));
+                    .map(way -> new Cheapest(
+                            Optional.of(way.supply().valve()),
+                            way.volume(),
+                            way.price(),
+                            Optional.of(way.precharge()).filter(charge -> way.owned())));
             return Stream.of(now, lower)
                     .flatMap(Optional::stream)
                     .min(Comparator.comparing(
                             each -> each.price().map(NominalSize.Price::amount).orElse(BigDecimal.ZERO)))
-                    .orElse(new Cheapest(Optional.empty(), 0, Optional.empty()));
+                    .orElse(new Cheapest(Optional.empty(), 0, Optional.empty(), Optional.empty()));
         }
 
         boolean is(SizingResult.Vessel size, SupplyTable.Column column) {
@@ -247,6 +258,8 @@ final class PageSizes {
                             + shown.volume(volume) + " with the supply "
                             + setting.map(to -> "set to " + shown.pressure(to.gauge(atmosphere)))
                                     .orElse("as it is")
+                            + charge.map(to -> " and the vessel recharged to " + shown.pressure(to.gauge(atmosphere)))
+                                    .orElse("")
                             + price.map(some -> ", " + money(some)).orElse(", nothing to buy");
         }
     }
@@ -404,8 +417,10 @@ final class PageSizes {
                 (lower.supply().fitted() ? "A reducing valve, set to " : "The reducing valve set to ")
                         + shown.pressure(lower.supply().valve().gauge(atmosphere))
                         + " (" + shown.pressure(lower.supply().standing().gauge(atmosphere)) + " with no water running)"
-                        + (lower.owned() ? ", with the present vessel" : ", a vessel of ")
-                        + (lower.owned() ? "" : shown.volume(lower.volume())),
+                        + (lower.owned()
+                                ? ", with the present vessel recharged to "
+                                : ", a vessel of " + shown.volume(lower.volume()) + ", precharged to ")
+                        + shown.pressure(lower.precharge().gauge(atmosphere)),
                 "stays within the limit, with less pressure at the taps",
                 lower.price().map(PageSizes::money).orElse("nothing"),
                 unknown ? NOT_KNOWN : shown.largeVolume(0),

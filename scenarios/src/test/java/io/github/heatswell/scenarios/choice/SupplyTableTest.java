@@ -14,6 +14,7 @@ import io.github.heatswell.scenarios.report.SizingReport;
 import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
 import java.io.ByteArrayOutputStream;
@@ -69,9 +70,34 @@ class SupplyTableTest {
                 text);
         assertTrue(text.contains("set to 50 psi"), "the way that is advised is in the table");
         assertTrue(text.contains("Precharge 79.4 74.4 69.4 64.4 59.4 54.4 49.4"), "every setting: " + text);
-        assertTrue(text.contains("cheapest of these: 4.5 gal with the supply set to 50 psi, nothing to buy"), text);
+        assertTrue(
+                text.contains(
+                        "cheapest of these: 4.5 gal with the supply set to 50 psi and the expansion tank recharged to 54.4"
+                                + " psi, nothing to buy"),
+                text);
         assertTrue(text.matches("(?s).* 4\\.5 gal (drips |no room |[\\d.]+ )+[\\d.]+ cheapest .*"), text);
         assertFalse(text.matches("(?s).*\\d (bar|L|degC)\\b.*"), text);
+    }
+
+    /** Regression: who only set the valve lower, as a table told, still had a drip; the charge it takes is that at the vessel's height. */
+    @Test
+    void aLowerSupplyNamesTheChargeThatGoesWithIt() {
+        String high = UNDERPUMPED
+                .replaceAll("precharge: 40 psi", "precharge: 40 psi, height: 10 ft")
+                .replaceAll("(?m)^(draws|run):.*\n", "");
+        VesselAnswer answer =
+                VesselChoice.of(ScenarioReader.read("elm", high)).build().answer();
+        double air = answer.scenario().system().site().atmosphere();
+        QuantityFormat shown = QuantityFormat.ascii(UnitSystem.US);
+        LowerSupply lower = answer.supplies().cheapest().orElseThrow();
+        assertTrue(lower.owned(), lower::toString);
+        String charge = shown.pressure(lower.precharge().gauge(air));
+        assertFalse(shown.pressure(lower.supply().standing().gauge(air)).equals(charge));
+        String text = said(answer, UnitSystem.US).replace("tank", "vessel");
+        assertTrue(text.contains("and the expansion vessel recharged to " + charge + ", nothing to buy"), text);
+        String choices = text.substring(text.indexOf("What you can do"));
+        assertTrue(choices.contains("recharged"), choices);
+        assertTrue(text.matches("(?s).* Precharge ([\\d.]+ )+" + charge.replace(" psi", "") + " .*"), text);
     }
 
     /** Regression: the papers told the fitter to charge the vessel that was bought to the old supply, where it is far too small. */
