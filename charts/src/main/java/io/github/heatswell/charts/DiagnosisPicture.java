@@ -36,7 +36,7 @@ final class DiagnosisPicture {
         this.logged = logged;
         this.amounts = QuantityFormat.unicode(units);
         this.size = size;
-        double end = logged.times().get(logged.times().size() - 1);
+        double end = logged.log().end();
         this.scale = TimeScale.of(Moments.sinceStart(), end, size.mostTicks());
     }
 
@@ -92,8 +92,8 @@ final class DiagnosisPicture {
 
     private List<Double> differences(NamedReadings run) {
         List<Double> differences = new ArrayList<>();
-        for (int i = 0; i < logged.readings().size(); i++) {
-            differences.add(logged.readings().get(i) - run.gauge().get(i));
+        for (int i = 0; i < logged.log().count(); i++) {
+            differences.add(logged.log().gauge(i) - run.gauge().get(i));
         }
         return differences;
     }

@@ -2,9 +2,11 @@ package io.github.heatswell.charts;
 
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.diagnosis.HypothesisFit;
+import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.system.HotWaterSystem;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.IntStream;
 
 /**
  * Gauge readings and the runs that may explain them.
@@ -12,17 +14,11 @@ import java.util.Objects;
  * @param found what was found, in a sentence with its full stop
  * @param title what the house is called
  * @param house the house, for the pressures that its readings are compared with
- * @param times when the gauge was read (s), rising
- * @param readings what it showed (Pa, gauge)
+ * @param log when the gauge was read, and what it showed
  * @param runs the runs, the best first, at most three
  */
 public record LoggedRuns(
-        Statement found,
-        String title,
-        HotWaterSystem house,
-        List<Double> times,
-        List<Double> readings,
-        List<NamedReadings> runs) {
+        Statement found, String title, HotWaterSystem house, PressureLog log, List<NamedReadings> runs) {
 
     private static final int MAX_RUNS = 3;
 
@@ -50,32 +46,44 @@ public record LoggedRuns(
     }
 
     /**
-     * Copies the lists.
+     * Copies the list.
      *
      * @param found what was found, in a sentence with its full stop
      * @param title what the house is called
      * @param house the house, for the pressures that its readings are compared with
-     * @param times when the gauge was read (s), rising
-     * @param readings what it showed (Pa, gauge)
+     * @param log when the gauge was read, and what it showed
      * @param runs the runs, the best first, at most three
-     * @throws IllegalArgumentException if there is no run or more than three, or if the numbers of readings differ
+     * @throws IllegalArgumentException if there is no run or more than three, or if one has more or fewer readings than the log
      */
     public LoggedRuns {
         Objects.requireNonNull(found, "found");
         Objects.requireNonNull(title, "title");
         Objects.requireNonNull(house, "house");
-        times = List.copyOf(Objects.requireNonNull(times, "times"));
-        readings = List.copyOf(Objects.requireNonNull(readings, "readings"));
+        Objects.requireNonNull(log, "log");
         runs = List.copyOf(Objects.requireNonNull(runs, "runs"));
         if (runs.isEmpty() || runs.size() > MAX_RUNS) {
             throw new IllegalArgumentException("runs: " + runs.size() + " is outside the allowed range, 1 to 3");
         }
-        int count = times.size();
-        if (count == 0
-                || readings.size() != count
-                || runs.stream().anyMatch(run -> run.gauge().size() != count)) {
-            throw new IllegalArgumentException(
-                    "readings: there must be one for every time, of the log and of each run");
+        if (runs.stream().anyMatch(run -> run.gauge().size() != log.count())) {
+            throw new IllegalArgumentException("runs: there must be one reading for each of the log");
         }
+    }
+
+    /**
+     * When the gauge was read.
+     *
+     * @return the times (s), rising
+     */
+    public List<Double> times() {
+        return IntStream.range(0, log.count()).mapToObj(log::time).toList();
+    }
+
+    /**
+     * What the gauge showed.
+     *
+     * @return the readings (Pa, gauge)
+     */
+    public List<Double> readings() {
+        return IntStream.range(0, log.count()).mapToObj(log::gauge).toList();
     }
 }

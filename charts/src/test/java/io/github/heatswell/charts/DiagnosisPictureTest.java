@@ -10,6 +10,7 @@ import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Points;
 import io.github.heatswell.charts.picture.Size;
 import io.github.heatswell.diagnosis.HypothesisFit;
+import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.place.Place;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
@@ -27,8 +28,10 @@ class DiagnosisPictureTest {
                 Statement.plain("Found."),
                 "House",
                 Plants.at(Place.US_UPC),
-                times,
-                gauge,
+                PressureLog.builder(
+                                times.stream().mapToDouble(Double::doubleValue).toArray(),
+                                gauge.stream().mapToDouble(Double::doubleValue).toArray())
+                        .build(),
                 List.of(new NamedReadings("a run", gauge, HypothesisFit.Course.NONE)));
         return new DiagnosisPicture(logged, UnitSystem.SI, new Size(1040, 700))
                 .compose()

@@ -31,10 +31,10 @@ public final class ReadingsTable {
         List<String> header = new ArrayList<>(List.of("time_s", "reading_gauge_" + quantities.pressureUnit()));
         logged.runs().forEach(run -> header.add(Rows.plain(run.name())));
         rows.add(header.toArray(String[]::new));
-        for (int i = 0; i < logged.times().size(); i++) {
+        for (int i = 0; i < logged.log().count(); i++) {
             List<String> cells = new ArrayList<>();
-            cells.add(Quantities.time(logged.times().get(i)));
-            cells.add(quantities.pressure(logged.readings().get(i)));
+            cells.add(Quantities.time(logged.log().time(i)));
+            cells.add(quantities.pressure(logged.log().gauge(i)));
             for (LoggedRuns.NamedReadings run : logged.runs()) {
                 cells.add(quantities.pressure(run.gauge().get(i)));
             }

@@ -68,12 +68,6 @@ public final class DiagnosisReport {
     }
 
     private static LoggedRuns logged(DiagnosisAnswer answer, PressureLog log) {
-        List<Double> times = new ArrayList<>();
-        List<Double> readings = new ArrayList<>();
-        for (int i = 0; i < log.count(); i++) {
-            times.add(log.time(i));
-            readings.add(log.gauge(i));
-        }
         List<NamedReadings> runs = answer.story().listed().stream()
                 .limit(MAX_RUNS)
                 .map(DiagnosisReport::run)
@@ -82,8 +76,7 @@ public final class DiagnosisReport {
                 answer.story().verdict(),
                 answer.scenario().title(),
                 answer.scenario().system(),
-                times,
-                readings,
+                log,
                 runs);
     }
 
