@@ -13,6 +13,7 @@ import io.github.heatswell.narrative.Observer.Observed;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
 import io.github.heatswell.sizing.PeakMap;
+import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.study.SampledPeaks;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
@@ -247,6 +248,17 @@ public record Narrative(
      */
     public static Optional<Statement> verdict(String question, SizeAdvice advice) {
         return VesselVerdict.of(question, advice);
+    }
+
+    /**
+     * That charging the vessel which is there is no cure, before anybody does.
+     *
+     * @param sizing what a sizing of the house found
+     * @param house the house
+     * @return the sentences; empty if it is large enough by the best estimates, or there is none, or several
+     */
+    public static Optional<Statement> tooSmall(SizingResult sizing, HotWaterSystem house) {
+        return VesselVerdict.tooSmall(sizing, house);
     }
 
     /**

@@ -112,7 +112,7 @@ final class VesselVerdict {
             return Optional.of(Statement.plain(word + names + ", as they are, are too small."));
         }
         return sound(advice.house()).map(vessel -> {
-            boolean enough = isEnough(vessel, advice);
+            boolean enough = isEnough(vessel, advice.sizing());
             boolean sure = advice.kept().isPresent();
             String word = isAsked(question, advice.house()) ? enough ? "Yes: the " : "No: the " : "The ";
             boolean large = sure || advice.madeFor().isPresent() && isLarge(vessel, advice);
@@ -129,6 +129,22 @@ final class VesselVerdict {
                                                     ? " at the present supply."
                                                     : ".")));
         });
+    }
+
+    /** That the only vessel would not do even with the right charge; empty if it would by the best estimates. */
+    static Optional<Statement> tooSmall(SizingResult sizing, HotWaterSystem house) {
+        return house.vessel()
+                .filter(only -> !house.hasSeveralVessels() && sizing.outcome() == SizingResult.Outcome.SIZED)
+                .filter(only -> !isEnough(only, sizing))
+                .map(
+                        only -> Statement.plain("The ")
+                                .then(Measure.volume(only.volume()))
+                                .then(
+                                        " vessel of this house is too small at the present supply: even with the right charge, a heat-up"
+                                                + " from a cold fill would exceed the limit of ")
+                                .then(Measure.gauge(sizing.target().gauge()))
+                                .then(
+                                        ". Before anybody charges it, let 'heatswell size' name a larger one or a lower supply."));
     }
 
     /** Which of several vessels do not work, without a full stop; empty where all do, or there is only one. */
@@ -188,9 +204,8 @@ final class VesselVerdict {
         };
     }
 
-    private static boolean isEnough(ExpansionVessel vessel, SizeAdvice advice) {
-        return advice.sizing()
-                .smallest()
+    private static boolean isEnough(ExpansionVessel vessel, SizingResult sizing) {
+        return sizing.smallest()
                 .filter(least -> least.volume() <= vessel.volume())
                 .isPresent();
     }
@@ -209,7 +224,7 @@ final class VesselVerdict {
 
     /** A vessel that is there and does not work is put back to work first, whatever its size. */
     private static Statement idle(String word, ExpansionVessel vessel, SizeAdvice advice) {
-        boolean enough = isEnough(vessel, advice);
+        boolean enough = isEnough(vessel, advice.sizing());
         String then = (advice.isCharged() ? " It is then " : " Once its precharge is right too, it is ")
                 + (isLarge(vessel, advice) ? "large enough" : "just large enough by the best estimates")
                 + (advice.madeFor().isPresent()

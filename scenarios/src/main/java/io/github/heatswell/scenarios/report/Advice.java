@@ -2,12 +2,17 @@ package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.narrative.Yardstick;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.scenarios.spread.VariedHouse;
+import io.github.heatswell.simulation.SimulationException;
+import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.List;
 import java.util.Optional;
@@ -17,11 +22,11 @@ import java.util.Optional;
  * each vessel on sale would do.
  *
  * @param check how the house is checked
- * @param sizes the vessels on sale, none where a vessel is no answer
+ * @param sizing what each vessel on sale would do in a heat-up from a cold fill; empty where a vessel is no answer
  * @param yardstick how the worst heat-up stands to the limit of a sizing
  * @param balances the runs behind all of it
  */
-record Advice(Check check, Optional<Grid> sizes, Optional<Yardstick> yardstick, Balances balances) {
+record Advice(Check check, Optional<SizingResult> sizing, Optional<Yardstick> yardstick, Balances balances) {
 
     /**
      * Simulates what the advice rests on.
@@ -38,10 +43,29 @@ record Advice(Check check, Optional<Grid> sizes, Optional<Yardstick> yardstick, 
                 PageFindings.notBefore(found, shown),
                 count,
                 shown);
-        Optional<Grid> sizes = PageSizes.of(scenario, count, shown);
-        Optional<Yardstick> yardstick = VesselChoice.of(scenario).build().yardstick();
+        VesselChoice choice = VesselChoice.of(scenario).build();
+        Optional<SizingResult> sizing = sizing(choice, scenario, count);
+        Optional<Yardstick> yardstick = choice.yardstick();
         yardstick.map(Yardstick::balances).ifPresent(count::add);
-        return new Advice(check, sizes, yardstick, count.sum());
+        return new Advice(check, sizing, yardstick, count.sum());
+    }
+
+    private static Optional<SizingResult> sizing(VesselChoice choice, Scenario scenario, Balances.Count count) {
+        if (scenario.system().supply().arrangement() == Supply.Arrangement.DIRECT) {
+            return Optional.empty();
+        }
+        try {
+            SizingResult found = choice.forColdFill();
+            count.add(found.balances());
+            return Optional.of(found).filter(one -> one.outcome() == SizingResult.Outcome.SIZED);
+        } catch (IllegalArgumentException | SimulationException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** That the vessel which is there would not do even with the right charge; empty where it would, or none could be sized. */
+    Optional<Statement> tooSmall(HotWaterSystem house) {
+        return sizing.flatMap(found -> Narrative.tooSmall(found, house));
     }
 
     /** Simulates it before anything is known but the house itself. */
@@ -52,7 +76,7 @@ record Advice(Check check, Optional<Grid> sizes, Optional<Yardstick> yardstick, 
     /** The same advice after a run, which may have shown that the house must not be heated. */
     Advice after(List<Finding> found, QuantityFormat shown) {
         return PageFindings.notBefore(found, shown)
-                .map(why -> new Advice(Check.refused(why), sizes, yardstick, balances))
+                .map(why -> new Advice(Check.refused(why), sizing, yardstick, balances))
                 .orElse(this);
     }
 }

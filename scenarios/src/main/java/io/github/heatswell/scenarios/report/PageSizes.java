@@ -6,23 +6,19 @@ import io.github.heatswell.narrative.SizeAdvice;
 import io.github.heatswell.place.Customs;
 import io.github.heatswell.place.Place;
 import io.github.heatswell.place.PlaceRule;
-import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.choice.DischargingValve;
 import io.github.heatswell.scenarios.choice.SupplyTable;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
-import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.choice.YearlyWater;
 import io.github.heatswell.scenarios.file.Costs;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.report.Block.Grid;
-import io.github.heatswell.simulation.SimulationException;
 import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.study.SizeCertainty;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefFault;
-import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
@@ -86,25 +82,14 @@ final class PageSizes {
                 .orElse("not tried");
     }
 
-    /** The sizes for the heat-up of a house from a cold fill; none where a vessel is no answer. */
-    static Optional<Grid> of(Scenario scenario, Balances.Count count, QuantityFormat shown) {
-        if (scenario.system().supply().arrangement() == Supply.Arrangement.DIRECT) {
-            return Optional.empty();
-        }
-        try {
-            SizingResult sizing = VesselChoice.of(scenario).build().forColdFill();
-            count.add(sizing.balances());
-            return sizing.outcome() == SizingResult.Outcome.SIZED
-                    ? grid(
-                            sizing.nominal(),
-                            size -> size.suffices() ? "by the best estimates" : "no",
-                            Optional.empty(),
-                            scenario.system(),
-                            shown)
-                    : Optional.empty();
-        } catch (IllegalArgumentException | SimulationException e) {
-            return Optional.empty();
-        }
+    /** The sizes for the heat-up of a house from a cold fill. */
+    static Optional<Grid> of(SizingResult coldFill, HotWaterSystem house, QuantityFormat shown) {
+        return grid(
+                coldFill.nominal(),
+                size -> size.suffices() ? "by the best estimates" : "no",
+                Optional.empty(),
+                house,
+                shown);
     }
 
     /**

@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What a run answers: its report, and its files.
@@ -119,20 +120,23 @@ public final class Results {
         Block.Grid numbers = RunRows.of(findings, durationAssumed(), shown);
         said.add(numbers.onScreen());
         List<Finding> first = PageFindings.first(found, shown);
-        if (!first.isEmpty()) {
+        Optional<String> small =
+                mayBeFitted(shown) ? advice.tooSmall(result.system()).map(told -> told.text(shown)) : Optional.empty();
+        List<String> steps = Stream.concat(
+                        small.stream(), first.stream().map(finding -> PageFindings.sentences(finding, shown)))
+                .toList();
+        if (!steps.isEmpty()) {
             said.add(new Block.Subheading("What to do").onPage());
-            said.add(new Block.Items(
-                            first.stream()
-                                    .map(finding -> PageFindings.sentences(finding, shown))
-                                    .toList(),
-                            Block.ListKind.QUOTED_BULLETS)
-                    .onPage());
+            said.add(new Block.Items(steps, Block.ListKind.QUOTED_BULLETS).onPage());
         }
         forTheAuthority(shown).map(Block::onPage).ifPresent(said::add);
         said.addAll(advice.check().reasons());
         sections.add(new Document.Section("The answer", said));
         if (mayBeFitted(shown)) {
-            sections.add(FitterPaper.of(result.system(), shown).section(shown));
+            // a vessel that is too small gets neither settings nor a tag
+            sections.add((small.isPresent() ? FitterPaper.general() : FitterPaper.of(result.system(), shown))
+                    .section(shown)
+                    .below(small.stream().toList()));
         }
         advice.check().section(shown).ifPresent(sections::add);
         if (!result.system().reliefValves().isEmpty()
@@ -146,7 +150,10 @@ public final class Results {
         rests.addAll(PageFindings.section(found, first, shown).blocks());
         sections.add(new Document.Section("Findings", rests).inAppendix());
         List<Block> sizes = new ArrayList<>();
-        advice.sizes().map(Block.Grid::onPage).ifPresent(sizes::add);
+        advice.sizing()
+                .flatMap(found -> PageSizes.of(found, result.system(), shown))
+                .map(Block.Grid::onPage)
+                .ifPresent(sizes::add);
         PageSizes.costs(water(), scenario, shown).forEach(cost -> sizes.add(cost.onPage()));
         sections.add(PageSizes.section(sizes).inAppendix());
         sections.add(PageBasis.of(scenario, !advice.check().readings().isEmpty(), shown)
@@ -166,7 +173,7 @@ public final class Results {
                 .filter(present -> !result.system().hasSeveralVessels())
                 .map(present -> " --against "
                         + NextStep.shut(QuantityFormat.ascii(shown.units()).volume(present.volume())));
-        return mayBeFitted(shown) && (against.isPresent() || advice.sizes().isPresent())
+        return mayBeFitted(shown) && (against.isPresent() || advice.sizing().isPresent())
                 ? Optional.of(new Block.Paragraph(
                         "An inspector will ask for more: 'heatswell size" + against.orElse("")
                                 + "' with this house makes the sheet"

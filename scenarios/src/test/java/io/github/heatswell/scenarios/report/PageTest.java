@@ -15,6 +15,7 @@ import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.units.QuantityFormat;
@@ -186,6 +187,38 @@ class PageTest {
                 .filter(section -> section.title().equals(title))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    /** Regression: a run had a vessel pumped up and labelled that a sizing of the same house calls too small. */
+    @Test
+    void aVesselThatIsTooSmallIsNotPresentedAsTheCure() {
+        String house = """
+                supply:
+                  arrangement: reducing-valve
+                  pressure: 5.8 bar
+                  water: 7 degC
+                  reducing-valve: { set: 3 bar }
+                tank: { volume: 210 L, material: stainless-steel, working-pressure: 7 bar }
+                heater: { energy: electric, input: 3 kW, set-point: 62 degC }
+                relief:
+                  - { name: expansion valve, kind: expansion-valve, opens: 6 bar }
+                vessel: { volume: %s L, precharge: 0.5 bar }
+                run: { duration: 6 h }
+                """;
+        Document small = page(ScenarioReader.read("elm", house.formatted("12")), UnitSystem.SI);
+        String said = "vessel of this house is too small at the present supply";
+        String todo = section(small, "The answer").blocks().toString();
+        assertTrue(
+                todo.indexOf(said) > todo.indexOf("What to do") && todo.indexOf(said) < todo.indexOf("Pump it up"),
+                todo);
+        List<Block> sheet =
+                section(small, "For the fitter: the expansion vessel").blocks();
+        assertTrue(sheet.get(0).toString().contains(said), sheet.toString());
+        assertTrue(sheet.stream().noneMatch(Block.Blanks.class::isInstance), "no settings and no tag: " + sheet);
+        Document large = page(ScenarioReader.read("elm", house.formatted("24")), UnitSystem.SI);
+        sheet = section(large, "For the fitter: the expansion vessel").blocks();
+        assertFalse(large.sections().toString().contains(said));
+        assertTrue(sheet.stream().anyMatch(Block.Blanks.class::isInstance), "settings and a tag: " + sheet);
     }
 
     private static Check check(Scenario scenario, UnitSystem units) {
