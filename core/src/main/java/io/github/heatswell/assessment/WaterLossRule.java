@@ -6,6 +6,7 @@ import static io.github.heatswell.assessment.Measure.volume;
 import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.units.TemperatureUnit;
 import java.util.function.Consumer;
 
@@ -88,18 +89,29 @@ final class WaterLossRule implements Rule {
         return without ? ", or less if the tank holds air." : ".";
     }
 
-    /** What a year of such runs would come to: the end of a sentence. */
+    /** Whether a valve never closes, or the supply still keeps one open as the run ends: nothing ends that with the run. */
+    private static boolean runsOn(AssessmentContext subject, RunSummary run) {
+        return subject.house.reliefValves().stream()
+                        .anyMatch(valve -> valve.condition() == ReliefFault.Condition.STUCK_OPEN)
+                || run.fedRelief().stream().anyMatch(open -> open.to() >= run.end());
+    }
+
+    /** What a year of such runs would come to: the end of a sentence. A run stands for a day, or for its own time if it runs on. */
     static Statement inAYear(AssessmentContext subject, RunSummary run, double volume) {
-        boolean days = run.end() >= DAY - 1;
+        boolean runsOn = runsOn(subject, run);
+        boolean days = runsOn || run.end() >= DAY - 1;
         boolean used = !subject.house.draws().draws().isEmpty();
         boolean ordinary = used && !subject.startsCold();
-        String repeated = ordinary
-                ? (days ? "; at this rate a year comes to {}" : "; once a day, a year comes to {}") + cushioned(subject)
-                : used
-                        ? "; a year of such runs, each with a heat-up from cold, would come to {}: ordinary days give less."
-                        : days
-                                ? "; if it went on like this run, a year would come to {}."
-                                : "; if every day were like this run, a year would come to {}.";
+        String repeated = runsOn
+                ? "; if it went on like this run, a year would come to {}."
+                : ordinary
+                        ? (days ? "; at this rate a year comes to {}" : "; once a day, a year comes to {}")
+                                + cushioned(subject)
+                        : used
+                                ? "; a year of such runs, each with a heat-up from cold, would come to {}: ordinary days give less."
+                                : days
+                                        ? "; if it went on like this run, a year would come to {}."
+                                        : "; if every day were like this run, a year would come to {}.";
         return Statement.of(repeated, volume(volume * (days ? DAYS * DAY / run.end() : DAYS)));
     }
 }

@@ -37,6 +37,7 @@ import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.water.Saturation;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -183,6 +184,23 @@ class NumbersTest {
         RunSummary half = run(house().build(), 5, 4, 60, 2, events);
         RunSummary run = lasting(half, end);
         assertEquals(said, said(Findings.of(run), "relief-water-loss"));
+    }
+
+    /**
+     * Regression: a valve that runs on the supply without a pause was counted for the hours of the run only. Two litres in 2 h are
+     * 24 a day, 8760 a year; where the valve has closed by the end, the run stands for a day.
+     */
+    @ParameterizedTest
+    @CsvSource({"false, '; if it went on like this run, a year would come to 8760 L.'", "true, 730 L."})
+    void aValveThatRunsOnRunsAllDay(boolean closes, String year) {
+        List<Event> events = new ArrayList<>(
+                List.of(event(Event.Kind.SUPPLY_OPENED, "", 7), event(Event.Kind.RELIEF_OPENED, "T&P valve", 7)));
+        if (closes) {
+            events.add(new Event(7000, Event.Kind.RELIEF_RESEATED, "T&P valve", 7e5, 290, Optional.empty()));
+        }
+        RunSummary run = run(house().build(), 7, 4, 20, 2, events.toArray(Event[]::new));
+        String said = said(Findings.of(lasting(run, 7200)), "relief-water-loss");
+        assertTrue(said.endsWith(year), said);
     }
 
     /** The same run, as if it had lasted so long (s). */
