@@ -135,12 +135,7 @@ final class LowerSupplies {
 
     private List<Change> changes(Pressure setting) {
         double amount = units.pressure().fromSi(setting.gauge(air));
-        double unsure = units.pressure().fromSi(0.15e5);
-        String text = Decimals.significant(amount, 4) + " " + units.pressure().symbol()
-                + (scenario.uncertain().isEmpty()
-                        ? ""
-                        : " +- " + Decimals.significant(unsure, 3) + " "
-                                + units.pressure().symbol());
+        String text = Decimals.significant(amount, 4) + " " + units.pressure().symbol();
         return valve().isPresent()
                 ? List.of(Change.of("supply.reducing-valve.set=" + text))
                 : List.of(

@@ -191,7 +191,7 @@ final class PageSizes {
             }
         }
         return Optional.of(new Grid(
-                "Peak of the worst heat-up at every lower supply, each vessel precharged to match, in "
+                "Peak of the worst heat-up at every lower supply, set exactly so, each vessel precharged to match, in "
                         + shown.symbol(shown.units().pressure())
                         + "; ok: sure to stay within the limit in nine of ten such houses until a year after charging; drips: the"
                         + " relief valve would open"

@@ -79,6 +79,33 @@ class SupplyTableTest {
         assertFalse(text.matches("(?s).*\\d (bar|L|degC)\\b.*"), text);
     }
 
+    /** Regression: the table took a setting within 2 psi and asked for 6 gal, where the house with that setting was told 4.5 gal. */
+    @Test
+    void aSettingCallsForOneSizeWhetherInTheTableOrInTheHouse() {
+        Scenario house = ScenarioReader.read("doubtful", """
+                supply:
+                  arrangement: reducing-valve
+                  pressure: 110 psi +- 9 psi
+                  water: 55 degF +- 2 degF
+                  reducing-valve: { set: 75 psi +- 9 psi }
+                tank:   { volume: 50 gal +- 3 gal, material: steel }
+                heater: { energy: gas, input: 40000 Btu/h +- 2000 Btu/h, set-point: 120 degF +- 5 degF }
+                relief:
+                  - { opens: 150 psi +- 5 psi, opens-at: 210 degF }
+                site: { place: us-ipc }
+                """);
+        SupplyTable.Column column = VesselChoice.of(house).build().answer().supplies().columns().stream()
+                .filter(one -> one.setting()
+                        .filter(set -> Math.abs(PressureUnit.PSI.fromSi(set.value()) - 60) < 1e-6)
+                        .isPresent())
+                .findFirst()
+                .orElseThrow();
+        VesselAnswer there = VesselChoice.of(house.with(List.of(Change.of("supply.reducing-valve.set=60 psi"))))
+                .build()
+                .answer();
+        assertEquals(there.recommended().orElseThrow().volume(), column.sure().orElseThrow(), 1e-9);
+    }
+
     /** Regression: who only set the valve lower, as a table told, still had a drip; the charge it takes is that at the vessel's height. */
     @Test
     void aLowerSupplyNamesTheChargeThatGoesWithIt() {
