@@ -7,7 +7,9 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.UnitSystem;
+import io.github.heatswell.units.VolumeUnit;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -69,15 +71,15 @@ public final class Maps {
     /** Two by two cells. */
     public static PeakMap smallest() {
         return PeakSurvey.builder(house().vessel(Plants.vessel(12, 3)).build())
-                .volumes(0.0005, 0.012)
-                .precharges(2e5, 4.2e5)
+                .volumes(VolumeUnit.LITRE, 0.5, 12)
+                .precharges(PressureUnit.BAR, 2, 4.2)
                 .build()
                 .map();
     }
 
     private static PeakMap few(PeakSurvey.Builder survey) {
-        return survey.volumes(0.002, 0.004, 0.008, 0.016, 0.032)
-                .precharges(1e5, 2e5, 3e5, 4.2e5, 5e5, 6e5)
+        return survey.volumes(VolumeUnit.LITRE, 2, 4, 8, 16, 32)
+                .precharges(PressureUnit.BAR, 1, 2, 3, 4.2, 5, 6)
                 .build()
                 .map();
     }

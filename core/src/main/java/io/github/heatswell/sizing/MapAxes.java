@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Arrays;
+import java.util.Objects;
 
 /**
  * The axes of a map, as the caller sets them or as chosen for a house.
@@ -77,22 +78,23 @@ record MapAxes(double[] volumes, double[] precharges) {
     }
 
     /**
-     * Checks the values of an axis that the caller sets.
+     * The values (SI) of an axis that the caller sets in a unit.
      *
      * @throws IllegalArgumentException if there are too few or too many, if one is outside the limits or does not rise
      */
-    static double[] checked(Limits limits, Unit told, double... values) {
+    static double[] checked(Limits limits, Unit unit, double... values) {
+        Objects.requireNonNull(values, limits.field());
         Limits.whole(limits.field() + ": the number of them", values.length, MIN_COUNT, MAX_COUNT);
+        double[] si = new double[values.length];
         for (int i = 0; i < values.length; i++) {
-            limits.checkSi(values[i], told);
-            if (i > 0 && values[i] <= values[i - 1]) {
-                throw new IllegalArgumentException(
-                        limits.field() + ": " + Limits.quantity(told.fromSi(values[i]), told) + " is not above "
-                                + Limits.quantity(told.fromSi(values[i - 1]), told)
-                                + " before it; write them in rising order");
+            si[i] = limits.check(values[i], unit);
+            if (i > 0 && si[i] <= si[i - 1]) {
+                throw new IllegalArgumentException(limits.field() + ": " + Limits.quantity(values[i], unit)
+                        + " is not above " + Limits.quantity(values[i - 1], unit)
+                        + " before it; write them in rising order");
             }
         }
-        return values;
+        return si;
     }
 
     private static double roundUp(double volume) {

@@ -127,15 +127,14 @@ public final class PeakSurvey {
          * Sets the volumes. Without them there are 40 in equal ratios from 1 L to about three times the vessel of the
          * house or the smallest that keeps the relief valve shut, whichever is larger.
          *
-         * @param cubicMetres 2 to 60 volumes (m3), rising, 0.1 L to 5 m3
+         * @param unit the unit of the volumes
+         * @param values 2 to 60 volumes in this unit, rising, 0.1 L to 5 m3
          * @return this builder
          * @throws IllegalArgumentException if there are too few or too many, if one is outside its range or does not rise
          */
-        public Builder volumes(double... cubicMetres) {
+        public Builder volumes(VolumeUnit unit, double... values) {
             volumes = MapAxes.checked(
-                    Limits.between("volumes", VesselType.MIN_VOLUME, VesselType.MAX_VOLUME),
-                    VolumeUnit.CUBIC_METRE,
-                    Objects.requireNonNull(cubicMetres, "volumes").clone());
+                    Limits.between("volumes", VesselType.MIN_VOLUME, VesselType.MAX_VOLUME), unit, values);
             return this;
         }
 
@@ -144,15 +143,13 @@ public final class PeakSurvey {
          * vessel, not above the working pressure of the tank, and wider if the present precharge lies outside; the one
          * nearest to the static pressure is moved onto it.
          *
-         * @param pascal 2 to 60 precharges (Pa, gauge), rising, 1 Pa to 16 bar
+         * @param unit the unit of the precharges
+         * @param values 2 to 60 precharges in this unit (gauge), rising, 1 Pa to 16 bar
          * @return this builder
          * @throws IllegalArgumentException if there are too few or too many, if one is outside its range or does not rise
          */
-        public Builder precharges(double... pascal) {
-            precharges = MapAxes.checked(
-                    Limits.between("precharges", 1, MapAxes.MAX_PRECHARGE),
-                    PressureUnit.PASCAL,
-                    Objects.requireNonNull(pascal, "precharges").clone());
+        public Builder precharges(PressureUnit unit, double... values) {
+            precharges = MapAxes.checked(Limits.between("precharges", 1, MapAxes.MAX_PRECHARGE), unit, values);
             return this;
         }
 

@@ -193,9 +193,10 @@ class MisuseTest {
                         () -> PeakSurvey.builder(LODGE).build(),
                         "vessel: is missing; give a vessel type with its acceptance limit"),
                 refused(
-                        () -> PeakSurvey.builder(LODGE).volumes(8, 12),
-                        "volumes: 8 m3 is outside the allowed range, 0.0001 m3 to 5 m3"),
-                missing(() -> PeakSurvey.builder(LODGE).precharges((double[]) null), "precharges"));
+                        () -> PeakSurvey.builder(LODGE).volumes(LITRE, 0.05, 12),
+                        "volumes: 0.05 L is outside the allowed range, 0.1 L to 5000 L"),
+                missing(() -> PeakSurvey.builder(LODGE).volumes(null, 8, 12), "volumes: its unit"),
+                missing(() -> PeakSurvey.builder(LODGE).precharges(BAR, (double[]) null), "precharges"));
     }
 
     static Stream<Misuse> ofStudies() {

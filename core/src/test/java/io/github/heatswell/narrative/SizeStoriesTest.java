@@ -344,8 +344,8 @@ class SizeStoriesTest {
     private static Narrative map(HotWaterSystem house) {
         return Narrative.of(PeakSurvey.builder(house)
                 .vesselLike(FaultlessHouse.vessel(18, 4).build())
-                .volumes(2e-3, 18e-3, 35e-3)
-                .precharges(2e5, 4e5)
+                .volumes(VolumeUnit.LITRE, 2, 18, 35)
+                .precharges(PressureUnit.BAR, 2, 4)
                 .build()
                 .map());
     }

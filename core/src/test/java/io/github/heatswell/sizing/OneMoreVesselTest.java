@@ -10,7 +10,9 @@ import io.github.heatswell.result.Balances;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.UnitSystem;
+import io.github.heatswell.units.VolumeUnit;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -100,8 +102,8 @@ class OneMoreVesselTest {
     private static PeakMap map(HotWaterSystem house, double... volumes) {
         return PeakSurvey.builder(house)
                 .vesselLike(PeakSurveyTest.vessel(PRESENT, PRECHARGE))
-                .volumes(volumes)
-                .precharges(PRECHARGE, PRECHARGE + 0.5e5)
+                .volumes(VolumeUnit.CUBIC_METRE, volumes)
+                .precharges(PressureUnit.PASCAL, PRECHARGE, PRECHARGE + 0.5e5)
                 .build()
                 .map();
     }

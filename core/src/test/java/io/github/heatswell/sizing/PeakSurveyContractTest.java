@@ -2,6 +2,12 @@ package io.github.heatswell.sizing;
 
 import static io.github.heatswell.sizing.PeakSurveyTest.COTTAGE;
 import static io.github.heatswell.sizing.PeakSurveyTest.small;
+import static io.github.heatswell.units.PressureUnit.BAR;
+import static io.github.heatswell.units.PressureUnit.PASCAL;
+import static io.github.heatswell.units.PressureUnit.PSI;
+import static io.github.heatswell.units.VolumeUnit.CUBIC_METRE;
+import static io.github.heatswell.units.VolumeUnit.LITRE;
+import static io.github.heatswell.units.VolumeUnit.US_GALLON;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -69,17 +75,30 @@ class PeakSurveyContractTest {
         assertTrue(Thread.interrupted(), "the mark stays until it is looked at");
     }
 
+    @Test
+    void takesTheUnitsOfItsCaller() {
+        PeakMap map = PeakSurvey.builder(COTTAGE)
+                .volumes(US_GALLON, 2, 10)
+                .precharges(PSI, 30, 50)
+                .build()
+                .map();
+        assertEquals(2 * 3.785411784e-3, map.volume(0), 1e-12); // rounding
+        assertEquals(50 * 6894.757293168, map.prechargeGauge(1), 1e-6); // rounding
+    }
+
     static Stream<Arguments> refusals() {
         return Stream.of(
-                refused("volumes: the number of them: 1 ", b -> b.volumes(0.01)),
-                refused("volumes: the number of them: 61 ", b -> b.volumes(new double[61])),
-                refused("volumes: 0.00005 m3", b -> b.volumes(0.00005, 0.01)),
-                refused("volumes: NaN m3", b -> b.volumes(0.01, Double.NaN)),
-                refused("volumes: 0.01 m3 is not above 0.01 m3", b -> b.volumes(0.01, 0.01)),
-                refused("precharges: the number of them: 0 ", b -> b.precharges()),
-                refused("precharges: 0 Pa", b -> b.precharges(0, 1e5)),
-                refused("precharges: 1700000 Pa", b -> b.precharges(1e5, 17e5)),
-                refused("precharges: 100000 Pa is not above", b -> b.precharges(2e5, 1e5)),
+                refused("volumes: the number of them: 1 ", b -> b.volumes(CUBIC_METRE, 0.01)),
+                refused("volumes: the number of them: 61 ", b -> b.volumes(CUBIC_METRE, new double[61])),
+                refused("volumes: 0.00005 m3", b -> b.volumes(CUBIC_METRE, 0.00005, 0.01)),
+                refused("volumes: NaN m3", b -> b.volumes(CUBIC_METRE, 0.01, Double.NaN)),
+                refused("volumes: 0.01 m3 is not above 0.01 m3", b -> b.volumes(CUBIC_METRE, 0.01, 0.01)),
+                refused("volumes: 0.05 L", b -> b.volumes(LITRE, 0.05, 10)),
+                refused("precharges: 17 bar", b -> b.precharges(BAR, 1, 17)),
+                refused("precharges: the number of them: 0 ", b -> b.precharges(PASCAL)),
+                refused("precharges: 0 Pa", b -> b.precharges(PASCAL, 0, 1e5)),
+                refused("precharges: 1700000 Pa", b -> b.precharges(PASCAL, 1e5, 17e5)),
+                refused("precharges: 100000 Pa is not above", b -> b.precharges(PASCAL, 2e5, 1e5)),
                 refused("threads: 0 ", b -> b.threads(0)));
     }
 

@@ -1,6 +1,7 @@
 package io.github.heatswell.sizing;
 
 import static io.github.heatswell.units.PressureUnit.BAR;
+import static io.github.heatswell.units.PressureUnit.PASCAL;
 import static io.github.heatswell.units.VolumeUnit.CUBIC_METRE;
 import static io.github.heatswell.units.VolumeUnit.LITRE;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -27,16 +28,12 @@ class PeakSurveyTest {
 
     static final HotWaterSystem COTTAGE = Houses.cottage(3.5).build();
 
-    private static double[] litres(double... values) {
-        return Arrays.stream(values).map(LITRE::toSi).toArray();
-    }
-
     private static double[] bar(double... values) {
         return Arrays.stream(values).map(BAR::toSi).toArray();
     }
 
     static PeakSurvey.Builder small(HotWaterSystem house) {
-        return PeakSurvey.builder(house).volumes(litres(4, 8, 16, 32)).precharges(bar(1.5, 2.5, 3.5, 4.5));
+        return PeakSurvey.builder(house).volumes(LITRE, 4, 8, 16, 32).precharges(BAR, 1.5, 2.5, 3.5, 4.5);
     }
 
     static ExpansionVessel vessel(double cubicMetres, double prechargeGauge) {
@@ -55,8 +52,8 @@ class PeakSurveyTest {
         double atmosphere = house.site().atmosphere();
         double precharge = BAR.toSi(prechargeAbsolute) - atmosphere;
         PeakMap map = PeakSurvey.builder(house)
-                .volumes(litres(volume, 2 * volume))
-                .precharges(precharge, precharge + 1e4)
+                .volumes(LITRE, volume, 2 * volume)
+                .precharges(PASCAL, precharge, precharge + 1e4)
                 .build()
                 .map();
         assertEquals(
@@ -75,8 +72,8 @@ class PeakSurveyTest {
         double atmosphere = house.site().atmosphere();
         double fill = 4e5;
         PeakMap map = PeakSurvey.builder(house)
-                .volumes(litres(12, 18, 30))
-                .precharges(2e5 - atmosphere, 3e5 - atmosphere, 4e5 - atmosphere, 4.4e5 - atmosphere)
+                .volumes(LITRE, 12, 18, 30)
+                .precharges(PASCAL, 2e5 - atmosphere, 3e5 - atmosphere, 4e5 - atmosphere, 4.4e5 - atmosphere)
                 .build()
                 .map();
         double water = taken(map, 2, 2, fill);
@@ -123,8 +120,8 @@ class PeakSurveyTest {
     @Test
     void peakFallsAsTheVesselGrows() {
         PeakMap map = PeakSurvey.builder(COTTAGE)
-                .volumes(litres(2, 3, 5, 8, 12, 20, 35, 60))
-                .precharges(bar(0.5, 1.5, 3, 3.5, 4, 6))
+                .volumes(LITRE, 2, 3, 5, 8, 12, 20, 35, 60)
+                .precharges(BAR, 0.5, 1.5, 3, 3.5, 4, 6)
                 .build()
                 .map();
         for (int j = 0; j < map.prechargeCount(); j++) {
@@ -160,9 +157,10 @@ class PeakSurveyTest {
     @Test
     void edgesOfSteepRisesAreWhereTheRunsHaveThem() {
         double[] precharges = bar(1.2, 1.6, 2);
-        PeakSurvey.Builder survey = PeakSurvey.builder(COTTAGE).precharges(precharges);
-        PeakMap map =
-                survey.volumes(MapAxes.chosenVolumes(LITRE.toSi(20))).build().map();
+        PeakSurvey.Builder survey = PeakSurvey.builder(COTTAGE).precharges(PASCAL, precharges);
+        PeakMap map = survey.volumes(CUBIC_METRE, MapAxes.chosenVolumes(LITRE.toSi(20)))
+                .build()
+                .map();
         for (int j = 0; j < precharges.length; j++) {
             for (double limit : bar(5, 6.5, 8, 12, 18)) {
                 double volume = map.volumeBelow(j, limit).orElseThrow();
@@ -207,8 +205,8 @@ class PeakSurveyTest {
     @Test
     void emptyWhereNoVolumeInTheRangeDoes() {
         PeakMap map = PeakSurvey.builder(COTTAGE)
-                .volumes(litres(3, 4, 5))
-                .precharges(bar(0.4, 3.5, 7.5))
+                .volumes(LITRE, 3, 4, 5)
+                .precharges(BAR, 0.4, 3.5, 7.5)
                 .build()
                 .map();
         for (int j = 0; j < 3; j++) {
@@ -221,8 +219,8 @@ class PeakSurveyTest {
     @Test
     void smallestOfTheRangeWhereItIsEnough() {
         PeakMap map = PeakSurvey.builder(COTTAGE)
-                .volumes(litres(40, 60))
-                .precharges(bar(3, 3.5))
+                .volumes(LITRE, 40, 60)
+                .precharges(BAR, 3, 3.5)
                 .build()
                 .map();
         assertEquals(LITRE.toSi(40), map.dripVolume(1).orElseThrow());
@@ -233,8 +231,8 @@ class PeakSurveyTest {
     @Test
     void peaksAtTheTestPressureAreAtLeastThat() {
         PeakMap map = PeakSurvey.builder(COTTAGE)
-                .volumes(litres(0.5, 20))
-                .precharges(bar(0.3, 3.5))
+                .volumes(LITRE, 0.5, 20)
+                .precharges(BAR, 0.3, 3.5)
                 .build()
                 .map();
         assertTrue(map.isAtLeast(0, 0) && map.drips(0, 0));

@@ -10,7 +10,9 @@ import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.sizing.PeakSurvey;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.UnitSystem;
+import io.github.heatswell.units.VolumeUnit;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
@@ -44,8 +46,8 @@ class MapTableTest {
                 .vessel(Plants.vessel(12, 3))
                 .build();
         PeakMap map = PeakSurvey.builder(house)
-                .volumes(0.0005, 0.012)
-                .precharges(2e5, 4.2e5)
+                .volumes(VolumeUnit.LITRE, 0.5, 12)
+                .precharges(PressureUnit.BAR, 2, 4.2)
                 .build()
                 .map();
         List<String> rows = rows(map, UnitSystem.SI);

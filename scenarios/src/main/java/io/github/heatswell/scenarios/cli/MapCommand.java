@@ -9,6 +9,7 @@ import io.github.heatswell.scenarios.report.CommandResult;
 import io.github.heatswell.scenarios.report.MapReport;
 import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.sizing.PeakSurvey;
+import io.github.heatswell.units.VolumeUnit;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 
@@ -59,7 +60,7 @@ final class MapCommand implements ScenarioCommand {
                     .target(choice.target())
                     .threads(request.threads())
                     .progress(progress::done);
-            choice.mapVolumes(count).ifPresent(survey::volumes);
+            choice.mapVolumes(count).ifPresent(volumes -> survey.volumes(VolumeUnit.CUBIC_METRE, volumes));
             return survey.build().map();
         }
     }

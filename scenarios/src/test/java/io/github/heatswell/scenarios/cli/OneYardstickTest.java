@@ -66,8 +66,8 @@ class OneYardstickTest {
         assertEquals(sizing.target().gauge(), yardstick.limitGauge(), 1e-6);
         PeakMap map = PeakSurvey.builder(scenario.system())
                 .target(choice.target())
-                .volumes(vessel.volume(), 2 * vessel.volume())
-                .precharges(1e5, 2e5)
+                .volumes(VolumeUnit.CUBIC_METRE, vessel.volume(), 2 * vessel.volume())
+                .precharges(PressureUnit.BAR, 1, 2)
                 .build()
                 .map();
         assertEquals(yardstick.limitGauge(), map.setting().targetGauge().orElseThrow(), 1e-6);
