@@ -11,6 +11,7 @@ import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.Overheat;
 import io.github.heatswell.diagnosis.Overpressure;
 import io.github.heatswell.diagnosis.PressureLog;
+import io.github.heatswell.diagnosis.Sighting;
 import io.github.heatswell.system.HotWaterSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -236,10 +237,16 @@ final class ReadingHazards {
                 .collect(Collectors.joining("; or "));
     }
 
-    /** A pressure that fell under heating has shown that a valve opens. */
+    /** A pressure that fell under heating has shown that a valve opens, as has who saw water come out of it. */
     private boolean mayNotOpen(HypothesisFit fit) {
         return fit.blames(Cause.RELIEF_OPENS_HIGH)
-                && log.filter(PressureLog::fellWhileHeating).isEmpty();
+                && log.filter(one -> one.fellWhileHeating()
+                                || one.sightings().stream().anyMatch(ReadingHazards::isDischarge))
+                        .isEmpty();
+    }
+
+    private static boolean isDischarge(Sighting seen) {
+        return seen.kind() == Sighting.Kind.DRIPS || seen.kind() == Sighting.Kind.CAUGHT && seen.volume() > 0;
     }
 
     private boolean passed() {

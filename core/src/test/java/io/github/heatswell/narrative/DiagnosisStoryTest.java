@@ -16,6 +16,7 @@ import io.github.heatswell.diagnosis.Overpressure;
 import io.github.heatswell.diagnosis.Parameter;
 import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.diagnosis.SeparatingCheck;
+import io.github.heatswell.diagnosis.Sighting;
 import io.github.heatswell.diagnosis.SiteCheck;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.system.ExpansionVessel;
@@ -298,6 +299,13 @@ class DiagnosisStoryTest {
         assertTrue(said.contains(", or not at all. Turn the heater off"), said);
         PressureLog opened = log().burner(true, true, true, true, true).build();
         assertFalse(text(story(VESSEL, opened, high).hazard()).orElseThrow().contains("not at all"), "it opened");
+        PressureLog dripped = log().build()
+                .seen(List.of(Sighting.of(Sighting.Kind.DRY, 0, 60), Sighting.of(Sighting.Kind.DRIPS, 300, 300)));
+        assertFalse(
+                text(story(VESSEL, dripped, high).hazard()).orElseThrow().contains("not at all"),
+                "water came out of it");
+        PressureLog dry = log().build().seen(List.of(Sighting.of(Sighting.Kind.DRY, 0, 300)));
+        assertTrue(text(story(VESSEL, dry, high).hazard()).orElseThrow().contains("not at all"), "nobody saw it open");
 
         DiagnosisStory beside = story(VESSEL, log().build(), high, fit(Cause.LEAK, 1, 0.4, NONE));
         assertEquals(Optional.empty(), beside.hazard());

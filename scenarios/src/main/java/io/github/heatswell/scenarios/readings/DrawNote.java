@@ -20,6 +20,7 @@ enum DrawNote {
             "\\b(?:draw(?:n|s|ing|-off)?|drew|shower(?:s|ed|ing)?|bath(?:s|ed|ing|e)?|dish(?:es|washer)|laundry"
                     + "|wash(?:ed|ing|er)?(?: up)?|(?:hot[- ]?)?water (?:use|used|run|running|was run)|used (?:some |the )?hot water"
                     + "|(?:ran|run|running|opened|open) (?:a |the |some )?(?:hot |cold )?(?:tap|taps|faucet|faucets|water|sink)"
+                    + "|(?:ran|run|used|took)(?: off| out)? (?:about |some )?\\d+(?:[.,]\\d+)?\\s?(?:gal|gallons?|l|lit(?:er|re)s?|quarts?)"
                     + "|(?:tap|taps|faucet|faucets) (?:is |was |were )?(?:run|running|open|opened|on|used)|used (?:the |a )?(?:tap|taps|faucet|faucets)"
                     + "|(?:ge)?dusch(?:t|te|en)?|gebadet|abwasch|abgewaschen|gezapft|douche|douch\u00e9|gedoucht|bain|vaisselle|ducha|duchado|ba\u00f1o|afwas"
                     + "|flush(?:ed|ing)?)\\b",

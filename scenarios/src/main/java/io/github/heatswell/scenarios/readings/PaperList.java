@@ -42,11 +42,22 @@ final class PaperList {
             "^(\\d+(?:[.,]\\d+)?\\s*\\p{L}*)\\s+(?:at|um|\u00e0|a las|om|alle)\\s+(\\d{1,2}[:.h]\\d{2}(?:\\s?[ap]\\.?m\\b\\.?)?)",
             Pattern.CASE_INSENSITIVE);
 
+    /** From one time to another, which tells of what happened until then. */
+    private static final Pattern SPAN = Pattern.compile(
+            "^\\d{1,2}(?:[:.]\\d{2})?(?:\\s?[ap]\\.?m\\b\\.?)?\\s*(?:-|\u2013|to|until|till)\\s*"
+                    + "(\\d{1,2}(?:[:.]\\d{2}(?:\\s?[ap]\\.?m\\b\\.?)?|\\s?[ap]\\.?m\\b\\.?)\\s+\\p{L})",
+            Pattern.CASE_INSENSITIVE);
+
     private static final Pattern PRESSURE = Pattern.compile(
             "(?<about>(?:~|\u2248|(?:about|around|approx|approximately|roughly|circa|ca)\\b\\.?)\\s*)?"
                     + "(?<number>\\d{1,5}(?:[.,]\\d{1,3})?)(?<behind>.*)",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern NEGATIVE = Pattern.compile("[-\u2212\u2013]\\d.*");
+    /** Halves and quarters behind a whole number, but for what measures a pipe or the turn of a valve. */
+    private static final Pattern FRACTION = Pattern.compile(
+            "(?:\\s+|-)(?:(?<part>[1-3])/(?<of>[24])|(?<word>and (?:a|one)[ -](?:half|quarter)))(?![\\d/]|[ -]?(?:in\\b|inch|turn|\"|full|open))"
+                    + "(?<rest>.*)",
+            Pattern.CASE_INSENSITIVE);
     /** What stands behind a pressure, or behind its unit, that is not quite so. */
     private static final Pattern ROUGH =
             Pattern.compile("\\s*(?:-?ish\\b|or so\\b|\\?)(?<rest>.*)", Pattern.CASE_INSENSITIVE);
@@ -115,15 +126,17 @@ final class PaperList {
     }
 
     private static boolean isReading(String text) {
-        Matcher parts = LINE.matcher(SWAPPED.matcher(text).replaceFirst("$2 $1 "));
+        Matcher parts = LINE.matcher(timeFirst(text));
         return parts.matches() && PRESSURE.matcher(parts.group("rest")).matches();
+    }
+
+    private static String timeFirst(String text) {
+        return SPAN.matcher(SWAPPED.matcher(text).replaceFirst("$2 $1 ")).replaceFirst("$1");
     }
 
     /** Whether a line begins with a number that is no time with something after it, so that no list can hold it. */
     static boolean isNoTime(String text) {
-        return !text.isEmpty()
-                && Character.isDigit(text.charAt(0))
-                && !isTimed(LINE.matcher(SWAPPED.matcher(text).replaceFirst("$2 $1 ")));
+        return !text.isEmpty() && Character.isDigit(text.charAt(0)) && !isTimed(LINE.matcher(timeFirst(text)));
     }
 
     private static boolean isTimed(Matcher parts) {
@@ -187,7 +200,7 @@ final class PaperList {
         if (line.isEmpty()) {
             return;
         }
-        String text = SWAPPED.matcher(line).replaceFirst("$2 $1 ");
+        String text = timeFirst(line);
         Matcher parts = LINE.matcher(text);
         if (!isTimed(parts)) {
             withoutTime(text);
@@ -241,9 +254,15 @@ final class PaperList {
     private void reading(String time, Matcher pressure, boolean comma) {
         String number = pressure.group("number");
         boolean about = pressure.group("about") != null;
-        Matcher close = ROUGH.matcher(pressure.group("behind"));
+        String behind = pressure.group("behind");
+        Matcher fraction = FRACTION.matcher(behind);
+        if (fraction.matches() && number.matches("\\d+")) {
+            number = String.valueOf(Integer.parseInt(number) + part(fraction));
+            behind = fraction.group("rest");
+        }
+        Matcher close = ROUGH.matcher(behind);
         about |= close.matches();
-        String behind = close.matches() ? close.group("rest") : pressure.group("behind");
+        behind = close.matches() ? close.group("rest") : behind;
         int mark = number.indexOf(',');
         if (comma && mark >= 0) {
             behind = number.substring(mark) + behind;
@@ -266,6 +285,12 @@ final class PaperList {
         rough.add(about);
         numbers.add(Double.parseDouble(number.replace(',', '.')));
         cells(time, number.replace(',', '.'), behind);
+    }
+
+    private static double part(Matcher fraction) {
+        return fraction.group("word") == null
+                ? Double.parseDouble(fraction.group("part")) / Double.parseDouble(fraction.group("of"))
+                : fraction.group("word").toLowerCase(Locale.ROOT).endsWith("half") ? 0.5 : 0.25;
     }
 
     /** Notices the unit, with the word absolute if it follows. */

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.diagnosis.Sighting;
+import io.github.heatswell.units.PressureUnit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -54,6 +55,9 @@ class PaperListTest {
             0 min 50 psi|10 min 55|20 min 58 paper wet!!'paper wet' (water came since the paper was laid)
             6:45 am 64.7 psia|6:55 am 70|7:05 am 72.71!!(psi, absolute)
             50 psi at 6:45 am|55 psi at 6:55 am|58 psi at 7:05 am drips!!07:05 'drips' (the relief pipe drips)
+            6:45 am 50 1/2 psi|6:55 am 55 and a half heater on|7:05 am 58 1/4" pipe drips!!06:55 'heater on' (the
+            6:45 am 50 psi|6:45 am - 6:52 ran 17 gallons|6:55 am 55|7:05 am 58!!water drawn between two readings: 06:52 'ran 17 gallons'.
+            6:45 am 50 psi|6:50 to 6:52 am ran 17 gallons|6:55 am 55|7:05 am 58!!water drawn between two readings: 06:52 'ran 17 gallons'.
             3/1/2026 6:45 am 50 psi|3/1/2026 6:55 am 55 psi|3/1/2026 7:05 am 58 psi!!Each line was read
             """)
     void readsWhatPeopleType(String text, String unit, String understood) throws IOException {
@@ -61,6 +65,21 @@ class PaperListTest {
         assertEquals(1200, file.log().end(), 1e-6, "digits of the text");
         assertEquals(4e5, file.log().gauge(file.log().count() - 1), 110, "58 psi are 3.9990 bar");
         assertTrue(file.understood().orElseThrow().contains(understood), file::toString);
+    }
+
+    /** Regression: half a psi was lost, and stood in the note. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '!', textBlock = """
+            65 1/2!65.5
+            65 1/2 psi heater on!65.5
+            65-3/4!65.75
+            65 and a half!65.5
+            65 and a half psi, drips!65.5
+            65 3/4 in pipe!65
+            """)
+    void halvesAndQuartersCount(String pressure, double psi) throws IOException {
+        LogReader.LogFile file = read("6:45 am " + pressure + "|6:55 am 60|7:05 am 58", "psi");
+        assertEquals(PressureUnit.PSI.toSi(psi), file.log().gauge(0), 1, "half a pascal is none on a gauge");
     }
 
     /** Regression: notes of hot-water use changed nothing in the answer. Each is about the time before its reading, or the next. */
@@ -74,6 +93,9 @@ class PaperListTest {
             someone had a bath!BEFORE_THE_READING
             hot water used!BEFORE_THE_READING
             faucet running!BEFORE_THE_READING
+            ran 17 gallons!BEFORE_THE_READING
+            used about 60 L!BEFORE_THE_READING
+            valve ran 2 gallons!NONE
             before shower!AFTER_THE_READING
             no showers, no laundry!NONE
             nobody ran the tap!NOTHING_DRAWN
