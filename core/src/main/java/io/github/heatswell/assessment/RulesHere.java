@@ -21,8 +21,9 @@ import java.util.Set;
  * @param place the place
  * @param rules the rules that were read, in the order of their topics
  * @param unread the topics that matter and of which nobody read a rule of this place
+ * @param vessel what the description alone shows to be wrong with a vessel, whatever the rules say of it: as in every other place
  */
-public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
+public record RulesHere(Place place, List<Held> rules, List<Topic> unread, List<Finding> vessel) {
 
     /** Topics that a look at the description decides. */
     private static final Set<Topic> JUDGED = EnumSet.of(
@@ -48,6 +49,9 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
     /** Findings that a closed house gives its expansion nowhere to go but to a relief valve. */
     private static final Set<String> NO_CONTROL = Set.of("expansion-control-missing", "bypass-opens-too-late");
 
+    /** How the findings begin that are about a vessel. */
+    private static final List<String> OF_THE_VESSEL = List.of("precharge-", "vessel-");
+
     /** What became of a rule. */
     public enum Verdict {
         /** The house has something against it. */
@@ -62,8 +66,12 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
         ON_SITE,
         /** Water can flow back to the mains, and once a check valve is fitted it holds in full. */
         ONCE_CLOSED,
-        /** It holds in a smaller region, or in another edition. */
+        /** It holds in a smaller region, which it names. */
         ELSEWHERE,
+        /** It is for smaller heaters. */
+        TOO_LARGE,
+        /** It stands in an older standard, and another decides. */
+        OLDER,
         /** The place is not known. */
         NOT_KNOWN
     }
@@ -100,11 +108,13 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
      * @param place the place
      * @param rules the rules that were read, in the order of their topics
      * @param unread the topics that matter and of which nobody read a rule of this place
+     * @param vessel what the description alone shows to be wrong with a vessel
      */
     public RulesHere {
         Objects.requireNonNull(place, "place");
         rules = List.copyOf(rules);
         unread = List.copyOf(unread);
+        vessel = List.copyOf(vessel);
     }
 
     /**
@@ -129,7 +139,8 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
                                 || rule.demand().isPresent())
                         .map(rule -> held(rule, house, findings))
                         .toList(),
-                topics.stream().filter(topic -> place.rules(topic).isEmpty()).toList());
+                topics.stream().filter(topic -> place.rules(topic).isEmpty()).toList(),
+                findings.stream().filter(RulesHere::isOfTheVessel).toList());
     }
 
     /**
@@ -160,6 +171,12 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
         Optional<Finding> missing =
                 findings.stream().filter(one -> one.id().equals(NO_TEMPERATURE)).findFirst();
         Verdict verdict = unopposed(rule, house);
+        Optional<Finding> vessel =
+                findings.stream().filter(RulesHere::isOfTheVessel).findFirst();
+        if (verdict == Verdict.KEPT && rule.topic() == Topic.EXPANSION_CONTROL && vessel.isPresent()) {
+            // the vessel is there, but whether it takes the expansion is another matter
+            return new Held(rule, Verdict.BY_A_RUN, vessel);
+        }
         return verdict == Verdict.KEPT && rule.topic() == Topic.HEAT_RELIEF && missing.isPresent()
                 ? new Held(rule, Verdict.ON_SITE, missing)
                 : new Held(rule, verdict, Optional.empty());
@@ -187,6 +204,11 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
                                 .isPresent();
             default -> false;
         };
+    }
+
+    private static boolean isOfTheVessel(Finding finding) {
+        return finding.severity() == Finding.Severity.FAULT
+                && OF_THE_VESSEL.stream().anyMatch(finding.id()::startsWith);
     }
 
     /** Whether a relief valve was there to open on temperature, and none of them opens any more. */
@@ -221,7 +243,7 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
         Place place = house.site().place();
         Topic topic = rule.topic();
         if (!place.rules(topic).get(0).equals(rule)) {
-            return Verdict.ELSEWHERE;
+            return besides(rule, house);
         }
         if (ON_EXPANSION.contains(topic) && house.supply().arrangement() == Supply.Arrangement.DIRECT) {
             return Verdict.ONCE_CLOSED;
@@ -237,6 +259,17 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread) {
             return reliesOnRelief(house) ? Verdict.ON_SITE : Verdict.BY_A_RUN;
         }
         return JUDGED.contains(topic) && (rule.limit().isPresent() || rule.requires()) ? Verdict.KEPT : Verdict.ON_SITE;
+    }
+
+    /** What becomes of a rule beside the one that decides its topic. */
+    private static Verdict besides(PlaceRule rule, HotWaterSystem house) {
+        if (rule.isLocal()) {
+            return Verdict.ELSEWHERE;
+        }
+        if (rule.topic() == Topic.EXPANSION_CONTROL && rule.limit().isPresent()) {
+            return house.tank().volume() < rule.limit().getAsDouble() ? Verdict.ON_SITE : Verdict.TOO_LARGE;
+        }
+        return Verdict.OLDER;
     }
 
     private static boolean matters(Topic topic, HotWaterSystem house) {

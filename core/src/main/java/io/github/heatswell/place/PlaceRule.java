@@ -5,6 +5,7 @@ import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.Unit;
+import io.github.heatswell.units.VolumeUnit;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Map;
@@ -45,6 +46,7 @@ public record PlaceRule(
             "bar", PressureUnit.BAR,
             "degF", TemperatureUnit.FAHRENHEIT,
             "degC", TemperatureUnit.CELSIUS,
+            "L", VolumeUnit.LITRE,
             "%", RatioUnit.PERCENT);
 
     private static final int COLUMNS = 9;
@@ -57,7 +59,7 @@ public record PlaceRule(
         STATIC_LIMIT("static pressure"),
         /** The highest pressure in a building while water is heated (Pa, gauge). */
         PEAK_LIMIT("pressure while the water heats"),
-        /** Whether expansion control is asked for, and where. */
+        /** Whether expansion control is asked for, and where; of a rule for small heaters, below which volume (m3). */
         EXPANSION_CONTROL("expansion control"),
         /** What a bypass of the reducing valve changes about that. */
         BYPASS("bypass of a reducing valve"),
@@ -165,6 +167,15 @@ public record PlaceRule(
      */
     public boolean requires() {
         return demand.filter(Demand.REQUIRED::equals).isPresent();
+    }
+
+    /**
+     * Whether it holds in a smaller region alone, which it names first.
+     *
+     * @return true of a text such as that of a city
+     */
+    public boolean isLocal() {
+        return words.startsWith("in ");
     }
 
     /**

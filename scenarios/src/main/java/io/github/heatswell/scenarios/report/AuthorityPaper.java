@@ -287,7 +287,7 @@ final class AuthorityPaper {
             case ON_SITE -> "check on site";
             case KEPT -> "nothing against it";
             case ONCE_CLOSED -> "check on site; to be kept in full once a check valve is fitted";
-            case AGAINST, OPEN, ELSEWHERE, NOT_KNOWN -> RulesReport.word(verdict);
+            case AGAINST, OPEN, ELSEWHERE, TOO_LARGE, OLDER, NOT_KNOWN -> RulesReport.word(verdict);
         };
     }
 

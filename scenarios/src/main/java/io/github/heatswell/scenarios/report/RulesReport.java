@@ -12,8 +12,10 @@ import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Report on the rules of the place where a house is.
@@ -75,9 +77,9 @@ public final class RulesReport {
 
     /** What the house has against the rules, and what of them is to be looked at. */
     private static List<Finding> found(RulesHere rules) {
-        return rules.rules().stream()
-                .flatMap(held -> held.finding().stream())
+        return Stream.concat(rules.rules().stream().flatMap(held -> held.finding().stream()), rules.vessel().stream())
                 .distinct()
+                .sorted(Comparator.comparing(Finding::severity))
                 .toList();
     }
 
@@ -108,7 +110,10 @@ public final class RulesReport {
         List<Held> against = rules.against();
         return against.isEmpty()
                 ? (hazards.isEmpty()
-                                ? "Nothing in the description breaks a rule that was read: "
+                                ? rules.vessel().isEmpty()
+                                        ? "Nothing in the description breaks a rule that was read: "
+                                        : "No rule that was read is broken by the description alone, but the vessel described has a"
+                                                + " fault: see the findings. The place: "
                                 : "Deal with the hazard first; no rule that was read covers it: ")
                         + rules.place().title() + "." + open(rules)
                 : "Does not meet the rules here: "
@@ -226,6 +231,8 @@ public final class RulesReport {
             case ON_SITE -> "for you to check";
             case ONCE_CLOSED -> "for you to check, and to keep in full once a check valve is fitted";
             case ELSEWHERE -> "applies only in the place named";
+            case TOO_LARGE -> "does not apply: this heater is larger";
+            case OLDER -> "an older standard";
             case NOT_KNOWN -> "place not known";
         };
     }
