@@ -144,6 +144,7 @@ final class Figures {
             vessel(Kind.SHARE, "fullAtStart", VesselFigures::fullAtStart),
             vessel(Kind.GAUGE_PRESSURE, "gas", VesselFigures::gasAtStart),
             run(Kind.GAUGE_PRESSURE, "lifted", run -> run.pressureAt(Event.Kind.VESSEL_LIFTED)),
+            run(Kind.GAUGE_PRESSURE, "stopped", run -> run.pressureAt(Event.Kind.VESSEL_BOTTOMED_OUT)),
             vessel(NONE, "boyle", VesselFigures::boyle),
             vessel(Kind.PRESSURE_DIFFERENCE, "lostInAYear", VesselFigures::lostInAYear),
             house(NONE, "years", 1, (house, n) -> new VesselFigures(house).years(n[0])),

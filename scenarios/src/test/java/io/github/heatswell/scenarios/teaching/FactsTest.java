@@ -73,6 +73,15 @@ class FactsTest {
         assertEquals(1 - 7.377 / 7.977, noticed(Lessons.named("high-supply-pressure"), 1, 2), 1e-3);
     }
 
+    /** Boyle, by hand: 1.6 bar, air of 0.977 bar, 60 % full: 2.577/0.4 - 0.977 bar. Of 12 L, 1 - 6.977/7.977 is water at 7 bar. */
+    @Test
+    void theStepsInThePictureOfThePrechargeFollowFromBoyle() {
+        Lesson lesson = Lessons.named("the-precharge");
+        assertEquals(2.577 / 0.4 - 0.977, noticed(lesson, 3, 0) / 1e5, 5e-3); // height of the vessel, digits of the air
+        assertEquals(
+                12 * (1 - 6.977 / 7.977), noticed(lesson, 4, 0) * 1e3, 0.03); // the valve lifts a little above 7 bar
+    }
+
     /** Worked out from IAPWS-95: 60 L from 12 to 60 degC grow by 1.0 L, 190 L from 45 to 60 degC by 1.35 L. */
     @Test
     void aMixedTankGrowsMoreThanALayeredOne() {
