@@ -73,6 +73,21 @@ class FactsTest {
         assertEquals(1 - 7.377 / 7.977, noticed(Lessons.named("high-supply-pressure"), 1, 2), 1e-3);
     }
 
+    /**
+     * The formula of the lesson by hand, in the middle of the first three degrees, 11.5 degC: water of 0.107e-3 1/K (the table above,
+     * 0.088e-3 at 10 degC and 0.151e-3 at 15 degC) and 0.474e-9 1/Pa; thin closed cylinder of steel, 450 mm by 2.2 mm, 12e-6 1/K,
+     * 200 GPa, Poisson's ratio 0.3.
+     */
+    @Test
+    void oneDegreeRaisesThePressureAsTheFormulaSays() {
+        double stretch = 450 / 2.2 / 200e9 * (5.0 / 4 - 0.3);
+        double expected = (0.107e-3 - 36e-6) / (0.474e-9 + stretch);
+        assertEquals(
+                expected,
+                noticed(Lessons.named("pressure-per-degree"), 0, 2),
+                0.03 * expected); // table's digits; pipes
+    }
+
     /** Boyle, by hand: 1.6 bar, air of 0.977 bar, 60 % full: 2.577/0.4 - 0.977 bar. Of 12 L, 1 - 6.977/7.977 is water at 7 bar. */
     @Test
     void theStepsInThePictureOfThePrechargeFollowFromBoyle() {
