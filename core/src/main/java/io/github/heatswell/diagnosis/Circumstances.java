@@ -27,6 +27,13 @@ final class Circumstances {
     private static final double HEATING_SPREAD = 0.1;
     private static final double SET_POINT_SPREAD = 2.5;
     private static final double TANK_SPREAD = 0.06;
+    /** What is known of a tank's standing loss, as the logarithm of a share: 1.3 times more or less; own judgement. */
+    private static final double LOSS_SPREAD = 0.26;
+    /** Nobody takes more readings than this by hand; own judgement. */
+    private static final int BY_HAND = 40;
+    /** Tanks that cool for less time (s) after the highest reading show little of their standing loss. */
+    private static final double COOLING = 3_600;
+
     private static final double SET_PRESSURE_SPREAD = 0.015;
     private static final double RESEAT_SPREAD = 0.2;
     private static final double LEAST_RESEAT = 0.4;
@@ -92,6 +99,9 @@ final class Circumstances {
         relief(all);
         if (log != null) { // the few readings on site do not part it from the rate of heating
             all.add(FreeParameter.known(Parameter.TANK_VOLUME, 1, TANK_SPREAD));
+            if (showsCooling() && house.tank().standingLoss() > 0) {
+                all.add(FreeParameter.known(Parameter.STANDING_LOSS, 1, LOSS_SPREAD));
+            }
         }
         all.addAll(draws.open());
         if (startIsOpen() && log.hasTemperature() && mayHaveBegunBefore()) {
@@ -157,6 +167,20 @@ final class Circumstances {
         if (all.stream().noneMatch(there -> there.parameter() == one.parameter())) {
             all.add(one);
         }
+    }
+
+    /**
+     * Whether a few readings go on long after the highest, so that the standing loss decides what the last ones show. In a logger's log it
+     * stays as described: left open there, it would hide water that is heated too hot.
+     */
+    private boolean showsCooling() {
+        if (log.count() > BY_HAND) {
+            return false;
+        }
+        int highest = IntStream.range(0, log.count())
+                .reduce((first, next) -> log.gauge(next) > log.gauge(first) ? next : first)
+                .orElseThrow();
+        return log.end() - log.time(highest) > COOLING;
     }
 
     /** The run starts with the log if the heater was on then, or if a clock rules; otherwise the start is open. */

@@ -20,6 +20,9 @@ public enum Parameter {
     SET_POINT("temperature the water is heated to", "K", Scale.EVEN, SiteCheck.HOT_TAP, SuspectHouse::setPoint),
     /** The volume of the tank against that of the description (-). */
     TANK_VOLUME("volume of the tank relative to the description", "", Scale.RATIO, null, SuspectHouse::tankVolume),
+    /** The standing loss of the tank against that of the description (-). */
+    STANDING_LOSS(
+            "standing loss of the tank relative to the description", "", Scale.RATIO, null, SuspectHouse::standingLoss),
     /** The gas pressure of the vessel with its water side empty (Pa, gauge). */
     PRECHARGE("precharge of the vessel", "Pa", Scale.RATIO, SiteCheck.TYRE_GAUGE, SuspectHouse::precharge),
     /** The room of the vessel, gas and water together, that takes part (m3). */

@@ -10,6 +10,7 @@ import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
+import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.Pressure;
@@ -24,6 +25,9 @@ final class SuspectHouse {
     private static final double MIN_LEAK_PRESSURE = 0.2e5;
     /** A seat leaks from below so much of the set pressure (-), or the valve opens before. */
     private static final double MAX_LEAKS_FROM = 0.98;
+
+    /** The largest standing loss (W/K) that a tank may have. */
+    private static final double MAX_LOSS = 100;
 
     private final HotWaterSystem described;
     private final String valve;
@@ -118,6 +122,12 @@ final class SuspectHouse {
     void tankVolume(double share) {
         house.changeTank(tank -> tank.toBuilder()
                 .volume(share * tank.volume(), VolumeUnit.CUBIC_METRE)
+                .build());
+    }
+
+    void standingLoss(double share) {
+        house.changeTank(tank -> tank.toBuilder()
+                .standingLoss(Math.min(MAX_LOSS, share * tank.standingLoss()), ConductanceUnit.WATT_PER_KELVIN)
                 .build());
     }
 

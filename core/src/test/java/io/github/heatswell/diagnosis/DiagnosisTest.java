@@ -13,6 +13,7 @@ import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Start;
+import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
@@ -148,6 +149,35 @@ class DiagnosisTest {
                 .temperature(temperature)
                 .burner(burner)
                 .build();
+    }
+
+    /** Regression: readings by hand of a tank that is better insulated than assumed were explained by nothing at all. */
+    @Test
+    void aTankThatCoolsSlowlyIsOrdinaryExpansion() {
+        HotWaterSystem described = Abbey.plain().build();
+        HotWaterSystem truth = described.toBuilder()
+                .tank(described.tank().toBuilder()
+                        .standingLoss(0.6 * described.tank().standingLoss(), ConductanceUnit.WATT_PER_KELVIN)
+                        .build())
+                .build();
+        Trace trace = Simulation.of(truth, Duration.ofHours(12))
+                .sampledEvery(Duration.ofMinutes(1))
+                .run()
+                .trace();
+        int[] minutes = {0, 30, 60, 120, 180, 240, 300, 420, 540, 720};
+        double[] times = new double[minutes.length];
+        double[] gauge = new double[minutes.length];
+        for (int i = 0; i < minutes.length; i++) {
+            times[i] = 60.0 * minutes[i];
+            gauge[i] = 1e4 * Math.rint(trace.value(Channel.GAUGE_READING, minutes[i]) / 1e4);
+        }
+        DiagnosisResult found = Diagnosis.builder(described)
+                .log(PressureLog.builder(times, gauge).build())
+                .build()
+                .run();
+        assertFalse(found.misfit(), found.best()::toString);
+        assertEquals(Cause.AS_DESCRIBED, found.best().cause());
+        assertTrue(found.best().estimate(Parameter.STANDING_LOSS).orElseThrow().contains(0.6));
     }
 
     /** A few wild readings neither rule the cause out nor change its estimate by more than its interval. */
