@@ -32,6 +32,9 @@ public record Alarm(Level level, Statement what, Optional<Statement> advice) {
     /** The finding that tells of the working pressure itself. */
     private static final String EXCEEDED = "working-pressure-exceeded";
 
+    private static final String UNRELIABLE =
+            "Do not rely on its figures; unless run.tolerance was loosened, please report the scenario.";
+
     /** How bad it is. */
     public enum Level {
         /** People may be hurt. */
@@ -117,7 +120,7 @@ public record Alarm(Level level, Statement what, Optional<Statement> advice) {
                         Level.NOT_RELIABLE,
                         plain("The balance of " + balances.open() + " of the " + balances.runs() + " runs behind "
                                 + answer
-                                + " does not close. Do not rely on its figures; please report the scenario.")));
+                                + " does not close. " + UNRELIABLE)));
     }
 
     private static Statement open(RunSummary.Audit audit) {
@@ -125,8 +128,7 @@ public record Alarm(Level level, Statement what, Optional<Statement> advice) {
                 audit.massFraction() > RunSummary.Audit.BOUND || audit.energyFraction() <= RunSummary.Audit.BOUND;
         return plain("The balance of this run does not close: ")
                 .then(share(water ? audit.massFraction() : audit.energyFraction()))
-                .then(" of the " + (water ? "water" : "heat")
-                        + " is unaccounted for. Do not rely on its figures; please report the scenario.");
+                .then(" of the " + (water ? "water" : "heat") + " is unaccounted for. " + UNRELIABLE);
     }
 
     /** What it means, with the working pressure where that is the limit passed. */

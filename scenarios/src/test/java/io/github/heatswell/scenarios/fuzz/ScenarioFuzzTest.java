@@ -32,6 +32,9 @@ class ScenarioFuzzTest {
     /** How many random files are mutated beside those that come with the program. */
     private static final int RANDOM = 40;
 
+    /** The tolerance of a run whose file says nothing of it. */
+    private static final double USUAL = 1e-8;
+
     private static final Duration SHORT = Duration.ofDays(1);
 
     @TempDir
@@ -77,7 +80,9 @@ class ScenarioFuzzTest {
     private void simulate(Scenario scenario) {
         try {
             RunSummary run = scenario.simulation().stream((time, values, regime) -> {});
-            if (!run.audit().closes()) {
+            boolean asUsual =
+                    run.numerics().relativeTolerance() <= USUAL; // who asks for less is told that the books stay open
+            if (asUsual && !run.audit().closes()) {
                 cases.broken("the books do not close: " + run.audit());
             }
         } catch (SimulationException failed) {
