@@ -154,6 +154,8 @@ class OpenBalanceTest {
                 // its steps are the commands above
                 "guide", List.of("guide", "--help"),
                 "readings", List.of("readings", "--help"),
+                // simulates in the browser
+                "page", List.of("page", "--help"),
                 "help", List.of("help"));
         try (Doctored still = Doctored.failing(
                 Files.createDirectory(temporary.resolve("still")), "core", "simulation.Engine", "AssertionError")) {
