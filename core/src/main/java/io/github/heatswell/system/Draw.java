@@ -8,6 +8,7 @@ import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
+import java.time.LocalTime;
 import java.util.Objects;
 import java.util.OptionalDouble;
 
@@ -46,7 +47,23 @@ public final class Draw {
     }
 
     /**
-     * A draw that ends after a volume has flowed: {@code ofVolume(7 * 3600, ...)} begins at seven in the morning.
+     * A draw that ends after a volume has flowed: {@code ofVolume(LocalTime.of(7, 0), ...)} begins at seven in the morning.
+     *
+     * @param at when the tap opens
+     * @param volume the volume at the tap, above 0
+     * @param volumeUnit the unit of the volume
+     * @param flow the flow at the tap, above 0 to 200 L/min
+     * @param flowUnit the unit of the flow
+     * @return the draw
+     * @throws IllegalArgumentException if a number is outside its range, or if the draw would last more than a day
+     */
+    public static Draw ofVolume(LocalTime at, double volume, VolumeUnit volumeUnit, double flow, FlowUnit flowUnit) {
+        return ofVolume(seconds(at), volume, volumeUnit, flow, flowUnit);
+    }
+
+    /**
+     * A draw that ends after a volume has flowed, for whoever counts in seconds: {@code ofVolume(7, ...)} begins seven seconds after
+     * midnight.
      *
      * @param secondsAfterMidnight the clock time (s since midnight, not hours), 0 to less than 86 400
      * @param volume the volume at the tap, above 0
@@ -68,7 +85,24 @@ public final class Draw {
     }
 
     /**
-     * A draw that ends when an amount of useful heat was delivered: {@code ofHeat(7 * 3600, ...)} begins at seven in the morning.
+     * A draw that ends when an amount of useful heat was delivered: {@code ofHeat(LocalTime.of(7, 0), ...)} begins at seven in the
+     * morning.
+     *
+     * @param at when the tap opens
+     * @param heat the heat above cold water, above 0 to 2777 kWh
+     * @param heatUnit the unit of the heat
+     * @param flow the flow at the tap, above 0 to 200 L/min
+     * @param flowUnit the unit of the flow
+     * @return the draw
+     * @throws IllegalArgumentException if a number is outside its range
+     */
+    public static Draw ofHeat(LocalTime at, double heat, EnergyUnit heatUnit, double flow, FlowUnit flowUnit) {
+        return ofHeat(seconds(at), heat, heatUnit, flow, flowUnit);
+    }
+
+    /**
+     * A draw that ends when an amount of useful heat was delivered, for whoever counts in seconds: {@code ofHeat(7, ...)} begins seven
+     * seconds after midnight.
      *
      * @param secondsAfterMidnight the clock time (s since midnight, not hours), 0 to less than 86 400
      * @param heat the heat above cold water, above 0 to 2777 kWh
@@ -158,6 +192,10 @@ public final class Draw {
      */
     public OptionalDouble mixedTemperature() {
         return mixedTemperature > 0 ? OptionalDouble.of(mixedTemperature) : OptionalDouble.empty();
+    }
+
+    private static double seconds(LocalTime at) {
+        return Objects.requireNonNull(at, "at").toNanoOfDay() / 1e9;
     }
 
     private static double checkedTime(double timeOfDay) {

@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.units.DurationUnit;
+import java.time.LocalTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
@@ -38,6 +39,19 @@ class DrawTest {
         assertEquals(27_000, shower.timeOfDay(7.5, DurationUnit.HOUR).build().timeOfDay());
         refused("at: ", () -> shower.timeOfDay(24, DurationUnit.HOUR));
         refused("at: ", () -> shower.timeOfDay(-1, DurationUnit.MINUTE));
+    }
+
+    /** The clock by hand: 7:30 is 27 000 s. */
+    @Test
+    void aDrawIsTimedByTheClock() {
+        LocalTime half = LocalTime.of(7, 30);
+        assertEquals(27_000, Draw.ofVolume(half, 40, LITRE, 8, LITRE_PER_MINUTE).timeOfDay());
+        assertEquals(
+                27_000, Draw.ofHeat(half, 5, MEGAJOULE, 8, LITRE_PER_MINUTE).timeOfDay());
+        assertEquals(
+                86_399.5,
+                Draw.ofVolume(LocalTime.of(23, 59, 59, 500_000_000), 1, LITRE, 8, LITRE_PER_MINUTE)
+                        .timeOfDay());
     }
 
     @Test
