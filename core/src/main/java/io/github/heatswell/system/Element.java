@@ -200,10 +200,13 @@ public final class Element {
                         throw new IllegalArgumentException(
                                 "power-curve: fails at " + clock + " s and " + degrees + " degC: " + failed, failed);
                     }
-                    if (!(share >= 0 && share <= 1 && next > clock)) {
+                    if (!(share >= 0 && share <= 1)) {
                         throw new IllegalArgumentException("power-curve: at " + clock + " s and " + degrees
-                                + " degC it gives " + share + ", where 0 to 1 is needed, and names " + next
-                                + " s as its next change");
+                                + " degC it gives " + share + ", where 0 to 1 is needed");
+                    }
+                    if (!(next > clock)) {
+                        throw new IllegalArgumentException("power-curve: at " + clock + " s it names " + next
+                                + " s as its next change, where a later time is needed");
                     }
                 }
             }

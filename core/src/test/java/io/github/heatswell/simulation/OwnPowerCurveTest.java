@@ -226,7 +226,9 @@ class OwnPowerCurveTest {
         assertRefused(curve((clock, temperature) -> 1.01), "it gives 1.01, where 0 to 1 is needed");
         assertRefused(curve((clock, temperature) -> temperature > 350 ? -0.1 : 1), "85 degC it gives -0.1");
         assertRefused(curve((clock, temperature) -> clock > DAY ? Double.NaN : 1), "it gives NaN");
-        assertRefused(curve((clock, temperature) -> 1, clock -> clock), "names 0.0 s as its next change");
+        assertRefused(
+                curve((clock, temperature) -> 1, clock -> clock),
+                "at 0.0 s it names 0.0 s as its next change, where a later");
         assertRefused(
                 curve((clock, temperature) -> {
                     throw new IllegalArgumentException("no weather");
