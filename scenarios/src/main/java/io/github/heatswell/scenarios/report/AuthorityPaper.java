@@ -15,7 +15,6 @@ import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.study.SizeCertainty;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.NamedValue;
-import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -24,8 +23,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.DoubleStream;
-import java.util.stream.IntStream;
 
 /**
  * What whoever enforces the rules is given about a proposed vessel, each part under the question it answers. What was not checked
@@ -46,11 +43,6 @@ final class AuthorityPaper {
 
     /** The codes of a country that has several. */
     private static final Set<Place> CODES = EnumSet.of(Place.US_IPC, Place.US_UPC);
-
-    /** Where relief valves may close again, as shares of their set pressure (-); own judgement, as on the check sheet. */
-    private static final double LOW_RESEAT = 0.7;
-
-    private static final double HIGH_RESEAT = 0.9;
 
     private final VesselAnswer answer;
     private final Optional<LoweredSupply> lowered;
@@ -116,7 +108,6 @@ final class AuthorityPaper {
         comparison(answer, shown).ifPresent(blocks::add);
         blocks.add(new Block.Paragraph(
                 "How sure is that? " + sure(answer.scenario(), varied, lowered.isPresent(), shown), Block.Tone.PLAIN));
-        rests().map(said -> new Block.Paragraph(said, Block.Tone.PLAIN)).ifPresent(blocks::add);
         blocks.add(limits());
         clauses(blocks);
         blocks.add(plates());
@@ -219,92 +210,13 @@ final class AuthorityPaper {
     private Grid limits() {
         List<List<String>> rows = new ArrayList<>();
         for (SizingTarget.Bound bound : answer.sizing().target().bounds()) {
-            String name = answer.advice().name(bound) + edition(bound);
+            String name = answer.advice().name(bound);
             rows.add(List.of(
                     shown.pressure(bound.absolute() - atmosphere),
                     name,
-                    isAssumed(bound)
-                            ? "assumed; the plate decides"
-                            : assumedReseat(bound)
-                                    .map(valve -> "assumed " + shown.share(reseatShare(valve))
-                                            + " of the set pressure; " + besides(name, bound.source()))
-                                    .orElseGet(() -> besides(name, bound.source()))));
+                    isAssumed(bound) ? "assumed; the plate decides" : besides(name, bound.source())));
         }
         return new Grid("Which limit? The lowest of these governs", List.of("Limit", "What it is", "Source"), rows);
-    }
-
-    /** Of which edition the limit of the place is. */
-    private String edition(SizingTarget.Bound bound) {
-        return bound.rule() == SizingTarget.Rule.CODE_CAP
-                ? SizingTarget.cap(house)
-                        .filter(rule -> !rule.edition().isEmpty())
-                        .map(rule -> ", edition: " + rule.edition())
-                        .orElse("")
-                : "";
-    }
-
-    /** The valve of a bound by a reseat pressure that nobody gave. */
-    private Optional<ReliefValve> assumedReseat(SizingTarget.Bound bound) {
-        List<ReliefValve> valves = house.reliefValves();
-        return IntStream.range(0, valves.size())
-                .filter(i -> bound.rule() == SizingTarget.Rule.RELIEF_RESEAT
-                        && valves.get(i).name().equals(bound.device()))
-                .filter(i -> answer.scenario().assumptions().stream()
-                        .anyMatch(made -> made.field().equals("relief[" + i + "].reseats")))
-                .mapToObj(valves::get)
-                .findFirst();
-    }
-
-    private double reseatShare(ReliefValve valve) {
-        return valve.reseatPressure().gauge(atmosphere) / valve.setPressure().gauge(atmosphere);
-    }
-
-    /** What the size would be if the limit that governs were another; empty where it is given or read. */
-    private Optional<String> rests() {
-        SizingTarget.Bound ruling = answer.sizing().target().ruling();
-        String least = "By the best estimates ";
-        if (ruling.rule() == SizingTarget.Rule.CODE_CAP) {
-            return next(ruling, Double.POSITIVE_INFINITY)
-                    .map(next ->
-                            "This size rests on one clause, of the edition named below. Where another edition is adopted without it,"
-                                    + " the next limit is " + shown.pressure(next - atmosphere) + ". " + least
-                                    + enough(next)
-                                    + " (--no-code-cap).");
-        }
-        return assumedReseat(ruling)
-                .map(valve -> "This size rests on an assumed reseat pressure, " + shown.share(reseatShare(valve))
-                        + " of the set pressure, which the sampled houses do not vary. " + least
-                        + DoubleStream.of(LOW_RESEAT, HIGH_RESEAT)
-                                .mapToObj(share -> "at " + shown.share(share) + " "
-                                        + enough(next(
-                                                        ruling,
-                                                        ruling.absolute()
-                                                                + (share - reseatShare(valve))
-                                                                        * valve.setPressure()
-                                                                                .gauge(atmosphere))
-                                                .orElseThrow()))
-                                .collect(Collectors.joining(", "))
-                        + ".");
-    }
-
-    /** The lowest limit (Pa, absolute) with another in place of the one that governs; empty where none is left. */
-    private Optional<Double> next(SizingTarget.Bound ruling, double instead) {
-        return DoubleStream.concat(
-                        DoubleStream.of(instead),
-                        answer.sizing().target().bounds().stream()
-                                .filter(bound -> !bound.equals(ruling))
-                                .mapToDouble(SizingTarget.Bound::absolute))
-                .boxed()
-                .min(Comparator.naturalOrder())
-                .filter(Double::isFinite);
-    }
-
-    private String enough(double limitAbsolute) {
-        return answer.sizing().nominal().stream()
-                .filter(size -> !size.higher() && size.peakAbsolute() <= limitAbsolute)
-                .min(Comparator.comparingDouble(SizingResult.Vessel::volume))
-                .map(size -> shown.volume(size.volume()) + " would then do")
-                .orElse("no size on the list would then do");
     }
 
     private boolean isAssumed(SizingTarget.Bound bound) {
