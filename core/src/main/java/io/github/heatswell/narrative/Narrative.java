@@ -251,14 +251,15 @@ public record Narrative(
     }
 
     /**
-     * That charging the vessel which is there is no cure, before anybody does.
+     * That charging the vessel which is there is no cure, before anybody does; or that fitting one is none at the present supply.
      *
      * @param sizing what a sizing of the house found
      * @param house the house
-     * @return the sentences; empty if it is large enough by the best estimates, or there is none, or several
+     * @return the sentences; empty if it is large enough by the best estimates, if there are several, or if there is none and one on
+     *     sale is enough
      */
     public static Optional<Statement> tooSmall(SizingResult sizing, HotWaterSystem house) {
-        return VesselVerdict.tooSmall(sizing, house);
+        return VesselVerdict.tooSmall(sizing, house).or(() -> VesselVerdict.noneOnSale(sizing, house));
     }
 
     /**

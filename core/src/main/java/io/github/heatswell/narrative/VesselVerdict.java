@@ -147,6 +147,23 @@ final class VesselVerdict {
                                         ". Before anybody charges it, let 'heatswell size' name a larger one or a lower supply."));
     }
 
+    /** That no vessel on sale would do before the supply is lowered; empty where one would, or the house has one. */
+    static Optional<Statement> noneOnSale(SizingResult sizing, HotWaterSystem house) {
+        return sizing.outcome() != SizingResult.Outcome.SIZED
+                        || !house.vessels().isEmpty()
+                        || sizing.smallestOnSale().isPresent()
+                ? Optional.empty()
+                : Optional.of(Statement.plain("At the present supply, up to ")
+                        .then(Measure.gauge(
+                                sizing.supplyStatic().gauge(house.site().atmosphere())))
+                        .then(", no vessel on the list keeps a heat-up below the limit of ")
+                        .then(Measure.gauge(sizing.target().gauge()))
+                        .then((house.supply().reducingValve().isPresent()
+                                        ? ". First have the reducing valve set lower"
+                                        : ". First have a reducing valve fitted and set lower")
+                                + ": 'heatswell size' says to what, and which vessel to fit then."));
+    }
+
     /** Which of several vessels do not work, without a full stop; empty where all do, or there is only one. */
     static Optional<Statement> outOfService(HotWaterSystem house) {
         return Optional.of(outOfServiceNamed(house))

@@ -50,7 +50,8 @@ record Advice(Check check, Optional<SizingResult> sizing, Optional<Yardstick> ya
         return new Advice(check, sizing, yardstick, count.sum());
     }
 
-    private static Optional<SizingResult> sizing(VesselChoice choice, Scenario scenario, Balances.Count count) {
+    /** What each vessel on sale would do in a heat-up from a cold fill; empty where a vessel is no answer. */
+    static Optional<SizingResult> sizing(VesselChoice choice, Scenario scenario, Balances.Count count) {
         if (scenario.system().supply().arrangement() == Supply.Arrangement.DIRECT) {
             return Optional.empty();
         }
@@ -63,7 +64,7 @@ record Advice(Check check, Optional<SizingResult> sizing, Optional<Yardstick> ya
         }
     }
 
-    /** That the vessel which is there would not do even with the right charge; empty where it would, or none could be sized. */
+    /** That the vessel which is there, or any on sale, would not do at this supply; empty where it would, or none could be sized. */
     Optional<Statement> tooSmall(HotWaterSystem house) {
         return sizing.flatMap(found -> Narrative.tooSmall(found, house));
     }

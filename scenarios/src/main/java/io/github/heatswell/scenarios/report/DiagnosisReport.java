@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.LoggedRuns;
 import io.github.heatswell.charts.LoggedRuns.NamedReadings;
@@ -9,6 +10,9 @@ import io.github.heatswell.diagnosis.DiagnosisResult;
 import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.narrative.DiagnosisStory;
+import io.github.heatswell.narrative.Narrative;
+import io.github.heatswell.result.Balances;
+import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.units.QuantityFormat;
@@ -28,9 +32,11 @@ public final class DiagnosisReport {
     private final DiagnosisAnswer answer;
     private final DiagnosisResult result;
     private final Optional<Chart> chart;
+    private final Optional<Statement> supplyFirst;
 
-    DiagnosisReport(DiagnosisAnswer answer, Optional<Chart> chart) {
+    DiagnosisReport(DiagnosisAnswer answer, Optional<Chart> chart, Optional<Statement> supplyFirst) {
         this.answer = answer;
+        this.supplyFirst = supplyFirst;
         this.result = answer.result();
         this.chart = chart;
     }
@@ -49,9 +55,11 @@ public final class DiagnosisReport {
         tables.add(DiagnosisJson.of(answer).file("diagnosis.json"));
         runs.ifPresent(logged ->
                 tables.add(ResultFile.ofText("readings.csv", out -> ReadingsTable.write(logged, units, out))));
+        Balances.Count count = new Balances.Count();
+        Optional<Statement> supplyFirst = supplyFirst(answer, count);
         return CommandResult.of(
-                        new DiagnosisReport(answer, chart)::content,
-                        answer.balances(),
+                        new DiagnosisReport(answer, chart, supplyFirst)::content,
+                        answer.balances().and(count.sum()),
                         units,
                         tables,
                         chart.map(drawn -> CommandResult.pictures("readings", drawn))
@@ -65,6 +73,15 @@ public final class DiagnosisReport {
                                                 answer.scenario().system(),
                                                 answer.result(),
                                                 answer.story().asksForVessel()));
+    }
+
+    /** That a vessel cures nothing before the supply is lowered; empty where one on sale does, the house has one, or none is asked for. */
+    static Optional<Statement> supplyFirst(DiagnosisAnswer answer, Balances.Count count) {
+        Scenario scenario = answer.scenario();
+        return answer.story().asksForVessel()
+                ? Advice.sizing(VesselChoice.of(scenario).build(), scenario, count)
+                        .flatMap(found -> Narrative.tooSmall(found, scenario.system()))
+                : Optional.empty();
     }
 
     private static LoggedRuns logged(DiagnosisAnswer answer, PressureLog log) {
@@ -123,6 +140,7 @@ public final class DiagnosisReport {
 
     private Document.Section answer(DiagnosisStory story, QuantityFormat shown) {
         List<String> remarks = Stream.of(
+                        supplyFirst.map(first -> first.text(shown)),
                         Optional.of(story.details().text(shown)).filter(details -> !details.isEmpty()),
                         story.next().map(next -> next.text(shown)),
                         answer.readings().understood(),

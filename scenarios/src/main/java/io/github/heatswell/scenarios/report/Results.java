@@ -106,6 +106,9 @@ public final class Results {
                 .flatMap(yardstick -> yardstick.joined("This run", result.peak().value()))
                 .map(joined -> joined.text(shown))
                 .ifPresent(remarks::add);
+        Optional<String> small =
+                mayBeFitted(shown) ? advice.tooSmall(result.system()).map(told -> told.text(shown)) : Optional.empty();
+        small.filter(first -> result.system().vessels().isEmpty()).ifPresent(first -> remarks.add(0, first));
         List<AlarmNote> alarms = new ArrayList<>(AlarmNote.notes(narrative.alarms(), "", shown));
         alarms.addAll(AlarmNote.notes(
                 Alarm.open(advice.balances(), "the check sheet and the sizes").stream()
@@ -120,8 +123,6 @@ public final class Results {
         Block.Grid numbers = RunRows.of(findings, durationAssumed(), shown);
         said.add(numbers.onScreen());
         List<Finding> first = PageFindings.first(found, shown);
-        Optional<String> small =
-                mayBeFitted(shown) ? advice.tooSmall(result.system()).map(told -> told.text(shown)) : Optional.empty();
         List<String> steps = Stream.concat(
                         small.stream(), first.stream().map(finding -> PageFindings.sentences(finding, shown)))
                 .toList();
