@@ -68,7 +68,7 @@ class HeadlineTest {
                                 + " the relief set pressure",
                         RunByHand.run(ONE, 60, 4.2, 5.44).returned(2.5)),
                 Arguments.of(
-                        "Leaks take 3 L, which hides the expansion; the pressure peaks at 5.44 bar, 1.56 bar below the relief set"
+                        "Leaks lose 3 L, which hides the expansion; the pressure peaks at 5.44 bar, 1.56 bar below the relief set"
                                 + " pressure",
                         RunByHand.run(ONE, 60, 4.2, 5.44)
                                 .event(30, Event.Kind.HEATER_ON, "", 4.2)

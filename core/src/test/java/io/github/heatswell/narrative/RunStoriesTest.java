@@ -157,8 +157,8 @@ class RunStoriesTest {
                 .matches("The balance of this run does not close: 2 % of the heat is unaccounted for\\. .*"));
         assertEquals(Optional.empty(), Alarm.open(new Balances(0, 9), "this answer"));
         assertEquals(
-                "The balance of 2 of the 9 runs behind this answer does not close. Do not rely on its figures; please report"
-                        + " the scenario.",
+                "The balance of 2 of the 9 runs behind this answer does not close. Do not rely on its figures; unless"
+                        + " run.tolerance was loosened, please report the scenario.",
                 Alarm.open(new Balances(2, 9), "this answer")
                         .orElseThrow()
                         .text()

@@ -284,15 +284,13 @@ final class FitterPaper {
                 "Use only fittings and hose that are suitable for drinking water and rated for the working pressure of the system.",
                 "Before the vessel is connected, read its precharge with a tyre gauge. Set it with a hand pump to "
                         + charge
-                        + ", never above the pressure on the vessel's plate, or let gas out. Then put the valve"
-                        + " cap back on.",
-                "A gauge on the pipe there, cold and with no water running, may differ from that by "
+                        + ", never above the pressure on the vessel's plate, or let gas out. If a gauge"
+                        + " beside it, cold and with no water running, shows up to "
                         + shown.pressureDifference(GAUGES_DIFFER)
-                        + ": charge to what it shows. If it differs by more, stop: the supply is not the one that this sheet is for,"
-                        + " and the size has to be worked out again.",
+                        + " more or less, charge to that. If more, stop: this sheet is for another supply.",
                 "Turn the heater off, shut off its gas or power, and let it cool. Shut the cold feed and"
-                        + " relieve the pressure at a hot tap, slowly: what comes out may scald. Drain the pipe that is to be cut at"
-                        + " the lowest point below it; relieving the pressure does not empty it."));
+                        + " relieve the pressure at a hot tap, slowly: what comes out may scald. Drain the pipe"
+                        + " that is to be cut: relieving the pressure does not empty it."));
         lowered.filter(supply -> !supply.isFitted())
                 .ifPresent(supply -> steps.add(2, "Have " + supply.set(shown) + setting(supply, shown)));
         lowered.filter(LoweredSupply::isFitted)
@@ -327,8 +325,8 @@ final class FitterPaper {
     private List<String> firstHeat(QuantityFormat shown) {
         List<String> steps = new ArrayList<>(List.of(
                 "Open the vessel's isolating valve, if it has one. Then open the cold feed slowly, with a hot tap open.",
-                "Before any power or gas: run the hot tap until no air comes, then close it. An electric element that is"
-                        + " switched on in air burns out; a gas heater is relit as its label says.",
+                "Before any power or gas: run the hot tap until no air comes, then close it. An electric element"
+                        + " burns out in air; a gas heater is relit as its label says.",
                 "Test every joint for leaks, cold, at "
                         + work.map(vessel -> "the supply's " + shown.pressure(vessel.supplyGauge()))
                                 .orElse("the pressure of the supply")

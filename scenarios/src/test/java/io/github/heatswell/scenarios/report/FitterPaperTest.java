@@ -110,7 +110,7 @@ class FitterPaperTest {
             place(steps, "hand", "never above the pressure on the vessel's plate");
         }
         // the charge printed may rest on an assumed lock-up rise
-        place(steps("Before the work"), "may differ from that by 0.2 bar", "if it differs by more, stop");
+        place(steps("Before the work"), "hand", "shows up to 0.2 bar more or less", "if more, stop");
         for (Stage stage : FitterPaper.general().stages(SHOWN)) {
             stage.steps().forEach(step -> assertTrue(!step.contains("compressor"), step));
         }
