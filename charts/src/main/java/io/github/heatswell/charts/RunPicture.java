@@ -36,6 +36,9 @@ final class RunPicture {
     /** How far the time axis extends beyond a hazard, so that the end of the run is visible. */
     private static final double BEYOND_HAZARD = 1.12;
 
+    /** A rise that is over within this share of the run looks like a stroke, and no band is drawn. */
+    private static final double LEAST_SEEN = 0.03;
+
     private final RunResult result;
     private final Doubts doubts;
     private final boolean discharge;
@@ -91,7 +94,8 @@ final class RunPicture {
         curves.add(new Curve(Curve.Role.PRESSURE, "", "", course.pressure()));
         Axis axis = PressureScale.around(range, levels, bands.size(), amounts);
         UncertainRise rise = UncertainRise.of(result.summary());
-        List<Area> areas = rise.instants().isEmpty() ? List.of() : List.of(course.rise(rise));
+        boolean seen = rise.instants().stream().anyMatch(instant -> instant.time() > LEAST_SEEN * result.end());
+        List<Area> areas = seen ? List.of(course.rise(rise)) : List.of();
         return new Panel(axis, areas, curves, levels, marks.all(), bands);
     }
 

@@ -61,7 +61,7 @@ public final class Maps {
 
     /** A supply valve whose seat leaks. */
     public static PeakMap creeping() {
-        Supply supply = Plants.supply(Supply.Arrangement.CHECK_VALVE, 4.2).toBuilder()
+        Supply supply = Houses.reducing(7, 1).build().toBuilder()
                 .seatLeakage(5, FlowUnit.MILLILITRE_PER_MINUTE)
                 .build();
         return few(PeakSurvey.builder(
