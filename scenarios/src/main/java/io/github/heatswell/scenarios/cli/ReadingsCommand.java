@@ -50,13 +50,15 @@ final class ReadingsCommand implements CliCommand {
     private static ExitStatus print(Path sheet, Console console) {
         Path whole = sheet.toAbsolutePath();
         Path folder = whole.getParent();
-        if (folder == null || !sheet.toString().toLowerCase(Locale.ROOT).endsWith(".html")) {
+        Path name = whole.getFileName();
+        if (folder == null
+                || name == null
+                || !sheet.toString().toLowerCase(Locale.ROOT).endsWith(".html")) {
             console.complain(sheet + ": the name of a sheet ends in .html, such as readings.html");
             return ExitStatus.BAD_INPUT;
         }
         try {
-            ResultFolder.at(folder)
-                    .write(List.of(ReadingsSheet.page(whole.getFileName().toString(), UnitSystem.SI)));
+            ResultFolder.at(folder).write(List.of(ReadingsSheet.page(name.toString(), UnitSystem.SI)));
         } catch (OutputException e) {
             console.complain(sheet + ": " + e.getMessage());
             return ExitStatus.NOT_WRITTEN;

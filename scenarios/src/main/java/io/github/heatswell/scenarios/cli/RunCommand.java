@@ -4,7 +4,6 @@ import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.report.CommandResult;
 import io.github.heatswell.scenarios.report.Results;
 import io.github.heatswell.scenarios.report.StreamedRun;
-import io.github.heatswell.simulation.Workers;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** {@code heatswell run}: simulates scenarios one by one. */
@@ -34,10 +33,12 @@ final class RunCommand implements ScenarioCommand {
 
     @Override
     public CommandResult answer(Scenario scenario, Request request) {
-        Workers.Progress progress = ProgressLine.shownTo(request);
+        ProgressLine progress = ProgressLine.shownTo(request);
         return StreamedRun.suits(scenario)
-                ? new StreamedRun(scenario, scenario.units()).telling(progress).answer()
+                ? new StreamedRun(scenario, scenario.units())
+                        .telling(progress::done)
+                        .answer()
                 : Results.answer(
-                        scenario, scenario.simulation().telling(progress).run(), scenario.units());
+                        scenario, scenario.simulation().telling(progress::done).run(), scenario.units());
     }
 }

@@ -40,7 +40,7 @@ class BadScenarioTest {
             pressure: 4.2 bar, water  | pressure: NaN bar, water | 3:47 | supply.pressure: 'NaN bar' is not a finite number
             pressure: 4.2 bar, water  | pressure: .inf, water   | 3:47 | supply.pressure: '.inf' is not a finite number
             pressure: 4.2 bar, water  | pressure: 21 bar, water | 3:47 | supply.pressure: 21 bar gauge must be above ambient pressure and below the tank's test pressure
-            pressure: 4.2 bar, water  | pressure: 4 Pa, water   | 3:47 | supply.pressure: 0.00004 bar gauge is as good as none: it must be more than 10 Pa above ambient pressure
+            pressure: 4.2 bar, water  | pressure: 4 Pa, water   | 3:47 | supply.pressure: 0.00004 bar gauge is next to nothing: it must be more than 10 Pa above ambient pressure
             pressure: 4.2 bar, water  | pressure: 0.9 bar abs, water | 3:47 | supply.pressure: 0.9 bar abs must be above ambient pressure
             water: 9 degC             | water: 95 degC          | 3:63 | supply.water: 95 degC is outside the allowed range
             volume: 230 L             | volume: -230 L          | 4:17 | tank.volume: -230 L is outside the allowed range, 1 L to 20000 L

@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.readings;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.diagnosis.PressureLog;
@@ -12,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.Duration;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
@@ -82,6 +84,17 @@ class LogReaderTest {
     void guessesNothingThatIsOpen(String text, String message) {
         InvalidReadingsException refused = assertThrows(InvalidReadingsException.class, () -> read(text));
         assertTrue(refused.getMessage().contains(message), refused.getMessage());
+    }
+
+    /** Regression: a time with a hundred thousand blanks was tried from each of them. */
+    @Test
+    void aTimeThatIsNoneIsRefusedAtOnce() throws IOException {
+        Path file = folder.resolve("blanks.csv");
+        Files.writeString(file, "time,pressure_bar\n23:57,4\n23: " + " \t".repeat(150_000) + "x,4.1\n");
+        InvalidReadingsException refused = assertTimeoutPreemptively(
+                Duration.ofSeconds(20),
+                () -> assertThrows(InvalidReadingsException.class, () -> LogReader.read(file, AIR)));
+        assertTrue(refused.getMessage().contains("3:1: time: "), refused::getMessage);
     }
 
     @Test
