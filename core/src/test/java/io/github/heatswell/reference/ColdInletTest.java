@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 @Tag("validation")
 class ColdInletTest {
 
-    private static final int SYSTEMS = Integer.getInteger("reference.systems", 6);
+    private static final int SYSTEMS = Integer.getInteger("reference.systems", 3);
     private static final Conductances AMPLE = new Conductances(1e-1, 1);
     private static final double TOLERANCE = 1e-9;
 

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 @Order(1)
 class RandomComparisonTest {
 
-    private static final int ORDINARY = 4;
+    private static final int ORDINARY = 2;
     private static final int SYSTEMS = Integer.getInteger("reference.systems", ORDINARY);
     private static final int FEWER = Integer.getInteger("reference.systems", ORDINARY / 2);
     private static final long FROM = Long.getLong("reference.from", 1);

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 @Tag("validation")
 class SeveralVesselsTest {
 
-    private static final int SYSTEMS = Integer.getInteger("reference.systems", 5);
+    private static final int SYSTEMS = Integer.getInteger("reference.systems", 3);
     /** With ten times the usual mixing, since a third of a millikelvin of lag shifts a slow thermostat by half a second in each cycle. */
     private static final Conductances AMPLE = new Conductances(1e-1, 1, 2e8);
 
