@@ -21,10 +21,10 @@ import java.util.stream.Stream;
  */
 public final class Scenario {
 
-    /** Fields that say something about a house, and do not change it. */
     /** Fields by which a drip is cured. */
     private static final String CURES = "(?:vessels?|supply\\.reducing-valve)\\b.*";
 
+    /** Fields that say something about a house, and do not change it. */
     private static final List<String> WORDS = List.of("title", "question", "expect", "units");
 
     private final String name;
