@@ -18,10 +18,10 @@ import java.util.stream.IntStream;
  */
 final class FitterPaper {
 
-    /** What water weighs, close enough for a bracket (kg/m3). */
     /** Two ordinary gauges on one pipe differ by no more than this (Pa): own judgement, no source. */
     private static final double GAUGES_DIFFER = 0.2e5;
 
+    /** What water weighs, close enough for a bracket (kg/m3). */
     private static final double WATER_WEIGHS = 1000;
 
     /** What is set where no report names a number. */
