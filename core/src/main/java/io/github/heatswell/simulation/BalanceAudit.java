@@ -52,8 +52,7 @@ final class BalanceAudit {
     /**
      * Adds the water that came in, or went back, when the pressure was set exactly to the feed's: the last pascals of
      * an asymptotic approach. If they move the diaphragm off its seat or limit, the vessel takes its share. Nothing
-     * else that changes with the modes is added, so it would show in the audit. A diaphragm that the pressure before has left behind
-     * counts as moved, as where layers have just settled.
+     * else that changes with the modes is added, so it would show in the audit.
      *
      * @param y the state, with its new pressure; the tank's temperatures follow
      * @param modes the modes from now on, with the diaphragm where it was
@@ -63,7 +62,7 @@ final class BalanceAudit {
     void adjust(double[] y, Modes modes, Modes moved, double pressure) {
         double step = y[StateVector.PRESSURE] - pressure;
         y[StateVector.PRESSURE] = pressure;
-        double before = inventory.mass(y, plant.moved(modes, y));
+        double before = inventory.mass(y, modes);
         inventory.press(y, modes, step, 0);
         double gained = inventory.mass(y, moved) - before;
         y[StateVector.LET_IN] += Math.max(gained, 0);

@@ -29,7 +29,6 @@ final class Restacking {
     private final BalanceAudit ledger;
     private final LiquidWater.State water = new LiquidWater.State();
     private final double[] stacked;
-    private final double[] rates;
     private double pressure;
 
     Restacking(CompiledSystem plant, Balance balance, BalanceAudit ledger) {
@@ -38,7 +37,6 @@ final class Restacking {
         this.plant = plant;
         vector = plant.vector;
         stacked = new double[plant.layers];
-        rates = new double[vector.length];
     }
 
     /**
@@ -64,33 +62,10 @@ final class Restacking {
             double all = ledger.water(y, modes);
             double energy = ledger.tankEnergy(y, modes);
             if (restack(y)) {
-                settle(y, now, all, energy);
+                pressure = ledger.settle(y, now, all, energy, balance.stiffness());
             }
         }
         return now.withLayering(worth && !full(y), Layering.raises(y[vector.phase]));
-    }
-
-    /**
-     * Settles, and again where the new pressure is beyond the seat or the limit of a diaphragm: with the water that its vessel holds
-     * once the event has moved it, which falls due next.
-     */
-    private void settle(double[] y, Modes modes, double water, double energy) {
-        pressure = ledger.settle(y, modes, water, energy, balance.stiffness());
-        double left = y[StateVector.PRESSURE];
-        boolean held = left != pressure;
-        y[StateVector.PRESSURE] = pressure;
-        Modes now = modes;
-        Modes moved = plant.moved(now, y);
-        for (int i = 0; i < plant.devices.length && !moved.sameDevices(now); i++) {
-            now = moved;
-            balance.evaluate(y, now, rates);
-            pressure = ledger.settle(y, now, water, ledger.tankEnergy(y, now), balance.stiffness());
-            y[StateVector.PRESSURE] = pressure;
-            moved = plant.moved(now, y);
-        }
-        if (held) {
-            y[StateVector.PRESSURE] = left;
-        }
     }
 
     /** The pressure (Pa, absolute) with the water there is after that; the feed or the mains may hold another one. */

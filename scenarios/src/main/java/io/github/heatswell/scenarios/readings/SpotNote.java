@@ -80,7 +80,7 @@ record SpotNote(SiteCheck check, double value, String words) {
                 || GAS_VALVE.matcher(part).find();
     }
 
-    /** Whether a tap spits, by air or by steam, and nobody says how hot it is. */
+    /** Whether a tap spits, from air or from steam, with no temperature given. */
     static boolean tellsOfSpitting(String note) {
         return TAP.matcher(note).find() && SPITS.matcher(note).find() && of(note).isEmpty();
     }
