@@ -383,6 +383,21 @@ final class Comparison {
         return profiles;
     }
 
+    /**
+     * With the profile of the water at first, where nothing says how warm it was: thermometer, tank and start of the heat-up make up for
+     * it along a ridge so bent that no slope at the end tells how long it is.
+     */
+    private static List<Profile> withWarmth(Ended ended) {
+        Trial trial = ended.trial;
+        int warmth = trial.index(Parameter.START_TEMPERATURE);
+        if (warmth < 0 || !trial.parameters().get(warmth).isOpen()) {
+            return ended.profiles;
+        }
+        Slopes slopes = new Intervals(trial, ended.end, 1).slopes();
+        return Stream.concat(ended.profiles.stream(), Stream.of(Profile.of(trial, ended.end, warmth, slopes)))
+                .toList();
+    }
+
     /** The causes in order; the house as described goes before one without numbers of its own that does no better. */
     private DiagnosisResult compared(List<Ended> all) {
         double least = all.stream().mapToDouble(e -> e.end.cost()).min().orElseThrow();
@@ -562,7 +577,7 @@ final class Comparison {
                                 trial,
                                 ended.end,
                                 misfit.map(Comparison::inflation).orElse(ROUGHNESS))
-                        .estimates(ended.profiles);
+                        .estimates(behind > 0 ? ended.profiles : withWarmth(ended));
         return new HypothesisFit(
                 trial.hypothesis().cause(),
                 trial.hypothesis().device(),

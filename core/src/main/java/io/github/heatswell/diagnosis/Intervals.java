@@ -45,10 +45,12 @@ final class Intervals {
             double reach = NORMAL_95 * deviations[i] * Math.sqrt(inflation);
             double[] interval = {end.position()[i] - reach, end.position()[i] + reach};
             FreeParameter parameter = trial.parameters().get(i);
-            if (i < profiles.size()) {
-                double[] within = profiles.get(i).within(CHI_SQUARE_95 * inflation);
-                interval[0] = Math.min(interval[0], within[0]);
-                interval[1] = Math.max(interval[1], within[1]);
+            for (Profile profile : profiles) {
+                if (profile.index() == i) {
+                    double[] within = profile.within(CHI_SQUARE_95 * inflation);
+                    interval[0] = Math.min(interval[0], within[0]);
+                    interval[1] = Math.max(interval[1], within[1]);
+                }
             }
             estimates.add(estimate(parameter, end.position()[i], interval));
         }

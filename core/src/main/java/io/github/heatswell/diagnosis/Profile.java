@@ -9,9 +9,10 @@ import java.util.List;
  * range: first in steps of its standard deviation, then in longer and longer ones. It shows where the curvature at the end
  * misleads: on a bent ridge, in a second hollow, and where nothing changes any more because a valve already lets all water go.
  *
+ * @param index which coordinate
  * @param nodes where the profile was looked at, in the order of the coordinate
  */
-record Profile(List<Node> nodes) {
+record Profile(int index, List<Node> nodes) {
 
     private static final double FIRST = 1.5;
     private static final double LONGER = 1.6;
@@ -36,7 +37,7 @@ record Profile(List<Node> nodes) {
         nodes.addAll(oneSide(trial, end, index, slopes, -first));
         nodes.addAll(oneSide(trial, end, index, slopes, first));
         nodes.sort(Comparator.comparingDouble(Node::at));
-        return new Profile(List.copyOf(nodes));
+        return new Profile(index, List.copyOf(nodes));
     }
 
     /** The nodes on one side; each begins with the better of what the slopes promise and what did for the one before. */

@@ -397,12 +397,12 @@ class FitTest {
     /** Validation: a parabola 1 + 4 (x - 2)^2 exceeds its least by 9 at 2 - 1.5 and 2 + 1.5. */
     @Test
     void aProfileIsLeftWhereItsSumHasGrownByAsMuch() {
-        Profile parabola = new Profile(List.of(node(0, 17), node(1, 5), node(2, 1), node(3, 5), node(4, 17)));
+        Profile parabola = new Profile(0, List.of(node(0, 17), node(1, 5), node(2, 1), node(3, 5), node(4, 17)));
         assertArrayEquals(new double[] {0.5, 3.5}, parabola.within(9), 1e-12);
         assertArrayEquals(new double[] {1, 3}, parabola.within(4), 1e-12);
         assertArrayEquals(new double[] {0, 4}, parabola.within(99), "no further than its ends");
         assertEquals(1, parabola.best().cost());
-        Profile twoHollows = new Profile(List.of(node(0, 2), node(1, 50), node(2, 1), node(3, 50)));
+        Profile twoHollows = new Profile(0, List.of(node(0, 2), node(1, 50), node(2, 1), node(3, 50)));
         assertEquals(0, twoHollows.within(4)[0], "a second hollow belongs to it");
         assertTrue(twoHollows.within(4)[1] > 2);
         assertFalse(twoHollows.within(4)[1] > 3);

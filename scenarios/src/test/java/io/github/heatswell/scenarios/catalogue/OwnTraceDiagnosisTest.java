@@ -202,9 +202,7 @@ class OwnTraceDiagnosisTest {
         assertFalse(found.misfit(), best::toString);
         assertHolds(best, Parameter.HEATING_RATE, 1);
         assertHolds(best, Parameter.START_OF_HEATING, -60.0 * late);
-        // nobody read it: found from when the heat-up began, to half a kelvin
-        assertEquals(
-                282.15, best.estimate(Parameter.START_TEMPERATURE).orElseThrow().value(), 0.5);
+        assertHolds(best, Parameter.START_TEMPERATURE, 282.15);
     }
 
     private static void assertHolds(HypothesisFit fit, Parameter parameter, double truth) {
