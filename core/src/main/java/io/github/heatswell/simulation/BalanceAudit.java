@@ -52,7 +52,8 @@ final class BalanceAudit {
     /**
      * Adds the water that came in, or went back, when the pressure was set exactly to the feed's: the last pascals of
      * an asymptotic approach. If they move the diaphragm off its seat or limit, the vessel takes its share. Nothing
-     * else that changes with the modes is added, so it would show in the audit.
+     * else that changes with the modes is added, so it would show in the audit. A diaphragm that the pressure before has left behind
+     * counts as moved, as where layers have just settled.
      *
      * @param y the state, with its new pressure; the tank's temperatures follow
      * @param modes the modes from now on, with the diaphragm where it was
@@ -62,7 +63,7 @@ final class BalanceAudit {
     void adjust(double[] y, Modes modes, Modes moved, double pressure) {
         double step = y[StateVector.PRESSURE] - pressure;
         y[StateVector.PRESSURE] = pressure;
-        double before = inventory.mass(y, modes);
+        double before = inventory.mass(y, plant.moved(modes, y));
         inventory.press(y, modes, step, 0);
         double gained = inventory.mass(y, moved) - before;
         y[StateVector.LET_IN] += Math.max(gained, 0);
@@ -86,26 +87,35 @@ final class BalanceAudit {
 
     /**
      * Adds back the water and the heat that setting the boundaries of the layers anew has taken: water mixed of warm and cold fills less
-     * room, and the pressure takes that up unless the feed holds it.
+     * room, and the pressure takes that up unless the feed holds it. At the seat or the limit of a diaphragm it stops, and goes on with
+     * what the house takes up beyond; the event that moves the diaphragm falls due next.
      *
      * @param y the state after it
      * @param modes the modes
      * @param water all water (kg) before it
      * @param energy the energy of the tank (J) before it
-     * @param stiffness what the system takes up per pascal (kg/Pa)
+     * @param balance tells what the system takes up per pascal
      * @return the pressure (Pa, absolute) with that water, which the state has too unless the feed or the mains hold theirs
      */
-    double settle(double[] y, Modes modes, double water, double energy, double stiffness) {
+    double settle(double[] y, Modes modes, double water, double energy, Balance balance) {
         double held = y[StateVector.PRESSURE];
         double carried = y[StateVector.CARRIED];
         double missing = water;
+        Modes now = modes;
         for (int n = 0; n < SETTLINGS || n < MAX_SETTLINGS && Math.abs(missing) > SETTLED * water; n++) {
-            missing = water - inventory.mass(y, modes);
-            double heat = missing * inventory.topHeat();
-            inventory.press(y, modes, missing / stiffness, -missing);
+            missing = water - inventory.mass(y, now);
+            double step = plant.reach(now, y, missing / balance.stiffness());
+            double taken = step * balance.stiffness();
+            double heat = taken * inventory.topHeat();
+            inventory.press(y, now, step, -taken);
             y[StateVector.CARRIED] -= heat;
-            double now = inventory.tankEnergy(y, modes);
-            y[vector.highest] += (energy + y[StateVector.CARRIED] - carried - now) / inventory.topCapacity();
+            double left = energy + y[StateVector.CARRIED] - carried - inventory.tankEnergy(y, now);
+            y[vector.highest] += left / inventory.topCapacity();
+            Modes moved = plant.moved(now, y);
+            if (!moved.sameDevices(now)) {
+                now = moved;
+                balance.evaluate(y, now, new double[vector.length]);
+            }
         }
         double with = y[StateVector.PRESSURE];
         if (modes.rule == PressureRegime.HELD || modes.rule == PressureRegime.RETURNING) {

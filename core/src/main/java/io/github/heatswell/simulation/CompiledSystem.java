@@ -247,6 +247,15 @@ final class CompiledSystem {
         return modes;
     }
 
+    /** How much of a step of pressure (Pa) a state takes before it moves a device. */
+    double reach(Modes modes, double[] y, double step) {
+        double taken = step;
+        for (GasCushion vessel : vessels) {
+            taken = vessel.reach(modes.of(vessel), y, taken);
+        }
+        return taken;
+    }
+
     /** The modes that a state brings about without any event. */
     Modes adapted(Modes before, double[] y) {
         Modes modes = before;

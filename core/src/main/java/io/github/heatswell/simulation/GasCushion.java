@@ -249,6 +249,23 @@ final class GasCushion extends Device<Diaphragm> {
         return pressure >= limit ? Diaphragm.BOTTOMED_OUT : Diaphragm.FLOATING;
     }
 
+    /**
+     * How much of a step of pressure is taken before it moves the diaphragm: just so much that it does.
+     *
+     * @param before where the diaphragm is
+     * @param y the state
+     * @param step the step (Pa)
+     */
+    double reach(Diaphragm before, double[] y, double step) {
+        Diaphragm stays = step > 0 ? Diaphragm.BOTTOMED_OUT : Diaphragm.SEATED;
+        boolean seat = before == (step > 0 ? Diaphragm.SEATED : Diaphragm.FLOATING);
+        if (before == stays || !seat && largestWater >= volume) {
+            return step;
+        }
+        double beyond = Math.copySign(2 * gap, step) - (seat ? aboveSeat(y) : aboveLimit(y));
+        return step > 0 ? Math.min(step, Math.max(0, beyond)) : Math.max(step, Math.min(0, beyond));
+    }
+
     /** Pressure of the gas (Pa, absolute) when it is that of the system. */
     double gasPressure(double pressure) {
         return pressure - offset;

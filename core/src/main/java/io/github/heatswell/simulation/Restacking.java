@@ -62,7 +62,7 @@ final class Restacking {
             double all = ledger.water(y, modes);
             double energy = ledger.tankEnergy(y, modes);
             if (restack(y)) {
-                pressure = ledger.settle(y, now, all, energy, balance.stiffness());
+                pressure = ledger.settle(y, now, all, energy, balance);
             }
         }
         return now.withLayering(worth && !full(y), Layering.raises(y[vector.phase]));
