@@ -61,6 +61,8 @@ final class DormandPrince {
     private static final double MAX_GROWTH = 10;
     /** A step cut before this fraction (-) of it is repeated if the solution there is coarse, */
     private static final double CUT_EARLY = 0.6;
+    /** but not before this one (-), where nothing can have gone wrong yet; */
+    private static final double CUT_AT_ONCE = 1e-3;
     /** that is, if its rates are off by this many times the tolerance over the time so far, */
     private static final double COARSE = 10;
     /** or those of a running total, whose errors add up from one cut step to the next, by this part (-) of what it gained, */
@@ -174,7 +176,8 @@ final class DormandPrince {
             double until = reachesEnd ? end : time + length;
             step.load(time, y, until, next, rates);
             reader.cut(step);
-            if (step.to() - time < CUT_EARLY * length && isCoarse(equations)) {
+            double part = (step.to() - time) / length;
+            if (part > CUT_AT_ONCE && part < CUT_EARLY && isCoarse(equations)) {
                 wanted = LITTLE_LONGER * (step.to() - time);
                 continue;
             }

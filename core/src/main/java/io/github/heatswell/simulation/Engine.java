@@ -227,7 +227,7 @@ final class Engine {
             time = until;
             return Optional.empty();
         }
-        solver.at(time);
+        solver.at(time, drawEndsIn());
         try {
             SegmentSolver.Outcome outcome = solver.advance(state, modes, now, until - time, recorder::step);
             state = outcome.state();
@@ -241,6 +241,12 @@ final class Engine {
         } catch (ArithmeticException | MathRuntimeException | IllegalArgumentException stopped) {
             throw failure(effort.explain(stopped), stopped);
         }
+    }
+
+    /** When (s from now) a draw ends that ends by the heat it delivers, at the rate of now. */
+    private double drawEndsIn() {
+        double rate = rates[StateVector.DELIVERED];
+        return rate > 0 ? (drawEndsWith - state[StateVector.DELIVERED]) / rate : Double.POSITIVE_INFINITY;
     }
 
     private SimulationException failure(String message, Throwable cause) {

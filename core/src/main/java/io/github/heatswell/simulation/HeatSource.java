@@ -69,7 +69,7 @@ final class HeatSource extends Device<HeatSource.Call> {
 
     @Override
     Modes atStart(Modes modes, double[] y) {
-        return modes.with(this, Call.NONE.switched(stuck || sensed(y) <= switchOn));
+        return modes.with(this, Call.NONE.switched(stuck || sensed(modes, y) <= switchOn));
     }
 
     /** How much a cycle of its thermostat warms the tank (K, mean of its water): only what stands from its layer upwards warms. */
@@ -79,18 +79,18 @@ final class HeatSource extends Device<HeatSource.Call> {
 
     /**
      * Temperature (K) at the thermostat; the layers are the last of the state. At the bottom it is the mean of the lowest even part: a
-     * thermostat does not feel a film of cold water.
+     * thermostat does not feel a film of cold water. Elsewhere it stands in one layer until the modes tell of another.
      */
-    private double sensed(double[] y) {
+    private double sensed(Modes modes, double[] y) {
         int at = y.length - belowTop;
         if (belowTop == 1) {
             return y[at];
         }
-        double phase = y[at - layer - 1];
         if (layer == 0) {
+            double phase = y[at - 1];
             return y[at] + (1 - Math.min(1, phase)) * (y[at + 1] - y[at]);
         }
-        return Layering.raises(phase) ? y[at + 1] : y[at];
+        return modes.raised ? y[at + 1] : y[at];
     }
 
     /** Whether it takes another part of its input at another time or temperature. */
@@ -102,10 +102,11 @@ final class HeatSource extends Device<HeatSource.Call> {
      * The part of its input (-) that it takes and gives while on.
      *
      * @param clock the time (s) since the midnight before the run
+     * @param modes the modes
      * @param y the state; no number in a trial state of the solver gives no number
      */
-    double part(double clock, double[] y) {
-        double around = sensed(y);
+    double part(double clock, Modes modes, double[] y) {
+        double around = sensed(modes, y);
         if (curve == null || Double.isNaN(around) || Double.isNaN(clock)) {
             return curve == null ? 1 : Double.NaN;
         }
@@ -154,10 +155,10 @@ final class HeatSource extends Device<HeatSource.Call> {
         Call call = now.modes().of(this);
         if (!call.calls()) {
             if (now.time() >= call.pausedUntil()) {
-                to.add(EventDetector.silent(switching(true), y -> sensed(y) - switchOn));
+                to.add(EventDetector.silent(switching(true), y -> sensed(now.modes(), y) - switchOn));
             }
         } else if (!stuck) {
-            to.add(EventDetector.silent(switching(false), y -> setPoint - sensed(y)));
+            to.add(EventDetector.silent(switching(false), y -> setPoint - sensed(now.modes(), y)));
         }
     }
 

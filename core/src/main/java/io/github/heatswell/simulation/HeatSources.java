@@ -97,7 +97,7 @@ final class HeatSources {
             rates[clock] = 1;
             for (int i = 0; i < sources.length; i++) {
                 if (sources[i].varies() && isOn(i, modes)) {
-                    double part = sources[i].part(clock(modes, y), y);
+                    double part = sources[i].part(clock(modes, y), modes, y);
                     rates[taken] += part * sources[i].input;
                     rates[given] += part * sources[i].output;
                 }
@@ -175,7 +175,7 @@ final class HeatSources {
     }
 
     private double part(HeatSource source, Modes modes, double[] y) {
-        return source.varies() ? source.part(meter.clock(modes, y), y) : 1;
+        return source.varies() ? source.part(meter.clock(modes, y), modes, y) : 1;
     }
 
     /** Electrical or fuel power (W) in a state. */

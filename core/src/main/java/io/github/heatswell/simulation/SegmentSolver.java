@@ -33,6 +33,9 @@ final class SegmentSolver {
     /** Errors of running totals add up over a run: fraction (-) of the tolerance per step. */
     private static final double OF_TOTALS = 0.1;
 
+    /** Where a draw is likely to end within the first step, the step is this much (-) longer, and the end falls near its own. */
+    private static final double LITTLE_LONGER = 1.1;
+
     private static final double MIN_STEP = 1e-13;
     /**
      * The longest step (s), and so the longest time between two event checks, while water is heated, drawn or relieved.
@@ -53,6 +56,7 @@ final class SegmentSolver {
     private long steps;
     private int segments;
     private double time;
+    private double likelyLength;
     private boolean tooMuch;
 
     SegmentSolver(CompiledSystem plant, Balance balance, Effort effort, double relativeTolerance) {
@@ -157,7 +161,7 @@ final class SegmentSolver {
                 start,
                 length,
                 longest,
-                Math.min(guess.under(drawn), longest),
+                Math.min(Math.min(guess.under(drawn), LITTLE_LONGER * likelyLength), longest),
                 new DormandPrince.Reader() {
                     @Override
                     public void cut(DenseOutput step) {
@@ -177,9 +181,10 @@ final class SegmentSolver {
         return new Outcome(last.to(), last.last().clone(), Optional.ofNullable(first.due()));
     }
 
-    /** Sets when the next segment begins (s since the start of the run). */
-    void at(double now) {
+    /** Sets when the next segment begins (s since the start of the run), and what it will likely last at most (s). */
+    void at(double now, double likely) {
         time = now;
+        likelyLength = likely;
     }
 
     /** Whether the run has taken more steps than it may. */
