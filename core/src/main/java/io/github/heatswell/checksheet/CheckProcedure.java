@@ -107,7 +107,7 @@ public record CheckProcedure(double amount) {
                         + "; it may scald. Close all taps, note the time, and read the gauge as soon as it is steady. Use no tap,"
                         + " hot or cold, from now on.",
                 "Read the gauge 15 min and 30 min after the taps were closed, even if the heater has switched off by then.",
-                "Peak: note the highest reading until the heater switches off by itself. A gauge with a drag pointer keeps"
+                "Peak: note the highest reading until the heater switches off by itself. A gauge with a maximum pointer keeps"
                         + " it for you. Watch from a distance whether a relief valve drips; what comes out may scald.",
                 "Next morning: read the gauge 10 h after the taps were closed, before the first tap is opened.",
                 "Close the tap and take the gauge off only when the water is cool. Local code and a licensed"

@@ -235,19 +235,24 @@ public record SizeAdvice(
                         .map(rule -> house.site().place().isKnown()
                                 ? "limit here (" + rule.clause() + ")"
                                 : "cap of a US model code (" + rule.clause() + ")")
-                        .orElse("cap asked for");
+                        .orElse("cap given");
             case VESSEL_RATING ->
                 bound.assumed()
                         ? "rating assumed for the vessel: read its plate"
                                 + (house.reliefValves().isEmpty()
                                         ? ""
                                         : "; it must be at least the relief valve's set pressure")
-                        : "rating of the vessel";
+                        : "rating of the vessel"
+                                + (house.vessel()
+                                                .filter(vessel -> vessel.height() != 0)
+                                                .isPresent()
+                                        ? ", taken to the drain cock"
+                                        : "");
             case WORKING_PRESSURE ->
                 house.tank().workingPressureGiven()
                         ? "working pressure of the tank"
                         : "working pressure assumed for the tank: read its plate";
-            case OWN -> "limit asked for";
+            case OWN -> "limit given";
         };
     }
 }

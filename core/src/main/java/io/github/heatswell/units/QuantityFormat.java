@@ -288,6 +288,17 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
     }
 
     /**
+     * How heavy a thing is that somebody carries.
+     *
+     * @param kilogram the mass (kg)
+     * @return such as {@code 53 kg}
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public String weight(double kilogram) {
+        return shown(system -> number(kilogram, system.mass(), 0, ANY));
+    }
+
+    /**
      * A length.
      *
      * @param metre the length (m)

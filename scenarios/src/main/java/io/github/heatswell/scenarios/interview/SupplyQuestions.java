@@ -120,7 +120,7 @@ final class SupplyQuestions {
                 .asks("What is the mains pressure at night?")
                 .find(
                         "the same gauge, between midnight and 5 a.m.",
-                        "Mains pressure is often higher when few people use water. A gauge with a drag pointer"
+                        "Mains pressure is often higher when few people use water. A gauge with a maximum pointer"
                                 + " (maximum hand) shows the night's highest reading; behind a check valve, only"
                                 + " if the heater was off. Without such a reading, answer dk: the daytime pressure"
                                 + " is then used around the clock.")

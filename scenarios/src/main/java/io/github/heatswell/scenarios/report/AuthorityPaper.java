@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.report;
 import io.github.heatswell.assessment.RulesHere;
 import io.github.heatswell.citation.Citation;
 import io.github.heatswell.place.Place;
+import io.github.heatswell.place.PlaceRule;
 import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.file.Origin;
@@ -13,8 +14,10 @@ import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.study.SizeCertainty;
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.NamedValue;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -23,6 +26,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 
 /**
  * What whoever enforces the rules is given about a proposed vessel, each part under the question it answers. What was not checked
@@ -38,11 +43,20 @@ final class AuthorityPaper {
             Topic.BYPASS,
             Topic.EXPANSION_MEANS,
             Topic.RELIEF_FOR_EXPANSION,
+            Topic.SUPPLY_TO_RELIEF,
             Topic.VESSEL,
             Topic.WHO_MAY_WORK);
 
+    /** What an inspector of an unvented heater looks at first; elsewhere a sheet of its own. */
+    private static final Set<Topic> UNVENTED = EnumSet.of(Topic.HEAT_RELIEF, Topic.DISCHARGE_PIPE);
+
     /** The codes of a country that has several. */
     private static final Set<Place> CODES = EnumSet.of(Place.US_IPC, Place.US_UPC);
+
+    /** Where relief valves may close again, as shares of their set pressure (-); own judgement, as on the check sheet. */
+    private static final double LOW_RESEAT = 0.7;
+
+    private static final double HIGH_RESEAT = 0.9;
 
     private final VesselAnswer answer;
     private final Optional<LoweredSupply> lowered;
@@ -99,7 +113,7 @@ final class AuthorityPaper {
                         Blanks.Line.open("Address"),
                         Blanks.Line.open("Date"),
                         Blanks.Line.open("Prepared by"),
-                        Blanks.Line.open("Licence number"),
+                        Blanks.Line.open("Licence or registration"),
                         Blanks.Line.open("Code adopted here, and its edition"),
                         // not at the end, where a lower sheet would leave it alone on the next
                         Blanks.Line.open("Signature")),
@@ -108,11 +122,11 @@ final class AuthorityPaper {
         comparison(answer, shown).ifPresent(blocks::add);
         blocks.add(new Block.Paragraph(
                 "How sure is that? " + sure(answer.scenario(), varied, lowered.isPresent(), shown), Block.Tone.PLAIN));
+        rests().map(said -> new Block.Paragraph(said, Block.Tone.PLAIN)).ifPresent(blocks::add);
         blocks.add(limits());
         clauses(blocks);
         blocks.add(plates());
         blocks.add(new Block.Paragraph(method(), Block.Tone.PLAIN));
-        formulas().ifPresent(blocks::add);
         blocks.add(new Block.Paragraph(
                 "These are a model's figures. Local code and a licensed professional decide; no vessel replaces a relief valve.",
                 Block.Tone.PLAIN));
@@ -132,7 +146,7 @@ final class AuthorityPaper {
         answer.against()
                 .ifPresentOrElse(
                         other -> rows.add(row(
-                                other.bought().isPresent() ? "bought" : "asked for",
+                                other.bought().isPresent() ? "bought" : "to compare with",
                                 other.vessel(),
                                 other.tried(),
                                 answer,
@@ -176,8 +190,8 @@ final class AuthorityPaper {
                 size.suffices()
                         ? "met, with " + shown.pressureDifference(size.margin()) + " to spare"
                         : "exceeded by " + more + shown.pressureDifference(-size.margin()),
-                tried.map(SizeCertainty.Tried::above)
-                        .map(above -> above.of() - above.count() + " of " + above.of() + " sampled houses")
+                tried.map(one -> one.above().of() - one.above().count() + " of "
+                                + one.above().of() + " sampled houses: " + (one.holds() ? "yes" : "not sure enough"))
                         .orElse("not sampled"));
     }
 
@@ -210,13 +224,100 @@ final class AuthorityPaper {
     private Grid limits() {
         List<List<String>> rows = new ArrayList<>();
         for (SizingTarget.Bound bound : answer.sizing().target().bounds()) {
-            String name = answer.advice().name(bound);
-            rows.add(List.of(
-                    shown.pressure(bound.absolute() - atmosphere),
-                    name,
-                    isAssumed(bound) ? "assumed; the plate decides" : besides(name, bound.source())));
+            String name = answer.advice().name(bound) + edition(bound);
+            rows.add(List.of(shown.pressure(bound.absolute() - atmosphere), name, standing(bound, name)));
         }
         return new Grid("Which limit? The lowest of these governs", List.of("Limit", "What it is", "Source"), rows);
+    }
+
+    /** Who says so, and how far that was checked. */
+    private String standing(SizingTarget.Bound bound, String name) {
+        if (isAssumed(bound)) {
+            return "assumed; the plate decides";
+        }
+        if (bound.rule() == SizingTarget.Rule.VESSEL_RATING) {
+            double height = house.vessel().map(ExpansionVessel::height).orElse(0.0);
+            return "given, as " + shown.pressure(bound.absolute() - house.head(height) - atmosphere) + " on "
+                    + (answer.advice().kept().isPresent() ? "its plate" : "a plate; that of the vessel fitted decides");
+        }
+        return assumedReseat(bound)
+                .map(valve -> "assumed " + shown.share(reseatShare(valve)) + " of the set pressure; "
+                        + besides(name, bound.source()))
+                .orElseGet(() -> besides(name, bound.source()));
+    }
+
+    /** Of which edition the limit of the place is. */
+    private String edition(SizingTarget.Bound bound) {
+        return bound.rule() == SizingTarget.Rule.CODE_CAP
+                ? SizingTarget.cap(house)
+                        .filter(rule -> !rule.edition().isEmpty())
+                        .map(rule -> ", edition: " + rule.edition())
+                        .orElse("")
+                : "";
+    }
+
+    /** The valve of a bound by a reseat pressure that nobody gave. */
+    private Optional<ReliefValve> assumedReseat(SizingTarget.Bound bound) {
+        List<ReliefValve> valves = house.reliefValves();
+        return IntStream.range(0, valves.size())
+                .filter(i -> bound.rule() == SizingTarget.Rule.RELIEF_RESEAT
+                        && valves.get(i).name().equals(bound.device()))
+                .filter(i -> answer.scenario().assumptions().stream()
+                        .anyMatch(made -> made.field().equals("relief[" + i + "].reseats")))
+                .mapToObj(valves::get)
+                .findFirst();
+    }
+
+    private double reseatShare(ReliefValve valve) {
+        return valve.reseatPressure().gauge(atmosphere) / valve.setPressure().gauge(atmosphere);
+    }
+
+    /** What the size would be if the limit that governs were another; empty where it is given or read. */
+    private Optional<String> rests() {
+        SizingTarget.Bound ruling = answer.sizing().target().ruling();
+        if (ruling.rule() == SizingTarget.Rule.CODE_CAP) {
+            return next(ruling, Double.POSITIVE_INFINITY)
+                    .map(next ->
+                            "This size rests on one clause, of the edition named below. Where another edition is adopted without it,"
+                                    + " the next limit is " + shown.pressure(next - atmosphere)
+                                    + ". By the best estimates alone, " + enough(ruling.absolute()) + " here and "
+                                    + enough(next) + " there; the size recommended moves with it.");
+        }
+        return assumedReseat(ruling)
+                .map(valve -> "This size rests on an assumed reseat pressure, " + shown.share(reseatShare(valve))
+                        + " of the set pressure, which the sampled houses do not vary. By the best estimates alone, "
+                        + enough(ruling.absolute()) + ", "
+                        + DoubleStream.of(LOW_RESEAT, HIGH_RESEAT)
+                                .mapToObj(share -> "at " + shown.share(share) + " "
+                                        + enough(next(
+                                                        ruling,
+                                                        ruling.absolute()
+                                                                + (share - reseatShare(valve))
+                                                                        * valve.setPressure()
+                                                                                .gauge(atmosphere))
+                                                .orElseThrow()))
+                                .collect(Collectors.joining(" and "))
+                        + "; the size recommended moves with it.");
+    }
+
+    /** The lowest limit (Pa, absolute) with another in place of the one that governs; empty where none is left. */
+    private Optional<Double> next(SizingTarget.Bound ruling, double instead) {
+        return DoubleStream.concat(
+                        DoubleStream.of(instead),
+                        answer.sizing().target().bounds().stream()
+                                .filter(bound -> !bound.equals(ruling))
+                                .mapToDouble(SizingTarget.Bound::absolute))
+                .boxed()
+                .min(Comparator.naturalOrder())
+                .filter(Double::isFinite);
+    }
+
+    private String enough(double limitAbsolute) {
+        return answer.sizing().nominal().stream()
+                .filter(size -> !size.higher() && size.peakAbsolute() <= limitAbsolute)
+                .min(Comparator.comparingDouble(SizingResult.Vessel::volume))
+                .map(size -> shown.volume(size.volume()) + " is enough")
+                .orElse("no size on the list is enough");
     }
 
     private boolean isAssumed(SizingTarget.Bound bound) {
@@ -253,13 +354,13 @@ final class AuthorityPaper {
             return;
         }
         List<List<String>> rows = rules.rules().stream()
-                .filter(held -> MATTER.contains(held.rule().topic()))
+                .filter(held -> matters(held.rule()))
                 .map(held -> List.of(
                         held.rule().cited() + "; "
                                 + (held.rule().source().orElseThrow().standing() == Citation.Standing.SEEN
                                         ? "read"
                                         : "quoted"),
-                        held.rule().words(),
+                        PageWords.typeset(held.rule().words(), shown),
                         became(held.verdict())))
                 .toList();
         blocks.add(new Grid(
@@ -267,6 +368,14 @@ final class AuthorityPaper {
                 List.of("Clause and edition", "What it says", "Here"),
                 rows));
         code().ifPresent(why -> blocks.add(new Block.Paragraph(why, Block.Tone.PLAIN)));
+    }
+
+    private static boolean matters(PlaceRule rule) {
+        return rule.place() == Place.UK && UNVENTED.contains(rule.topic())
+                || MATTER.contains(rule.topic())
+                        // that there is no such share is no clause
+                        && (rule.topic() != Topic.SUPPLY_TO_RELIEF
+                                || rule.limit().isPresent());
     }
 
     /** Why a code is taken that is one of several in its country. */
@@ -328,7 +437,7 @@ final class AuthorityPaper {
                             true));
                 });
         lines.add(Blanks.Line.open("Vessel: working pressure"));
-        return new Blanks("Site and plates: what was assumed here, and what is read on site", lines, false);
+        return new Blanks("Site and plates: what this sheet goes by, and what is read on site", lines, false);
     }
 
     private String method() {
@@ -338,20 +447,5 @@ final class AuthorityPaper {
                 + " left out, so that they cannot hide a peak. Also counted is "
                 + shown.time(answer.counted().toSeconds())
                 + " of ordinary use. The appendix lists every input with its origin, and says what is modelled and what is left out.";
-    }
-
-    /** What published formulas say, those alone whose source was read. */
-    private Optional<Block> formulas() {
-        List<String> said = answer.formulas().stream()
-                .filter(formula -> formula.result()
-                        .filter(result -> isRead(result.source()))
-                        .isPresent())
-                .map(formula -> shown.volume(formula.result().orElseThrow().volume()) + " by " + formula.name() + ": "
-                        + checked(formula.result().orElseThrow().source()))
-                .toList();
-        return said.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Block.Paragraph(
-                        "What do published formulas ask for? " + String.join("; ", said) + ".", Block.Tone.PLAIN));
     }
 }

@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.report;
 import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.QuantityFormat;
@@ -46,6 +47,16 @@ final class FitterPaper {
         this.lowered = lowered;
     }
 
+    /** Whose a vessel is. */
+    enum State {
+        /** It is in the house. */
+        PRESENT,
+        /** It is to be bought. */
+        TO_BUY,
+        /** It was bought, and is to be fitted. */
+        BOUGHT
+    }
+
     /**
      * A vessel and its settings.
      *
@@ -54,7 +65,8 @@ final class FitterPaper {
      * @param vessel the vessel
      * @param chargeGauge what it is to be charged to (Pa, gauge)
      * @param supplyGauge highest static supply pressure, with no water running (Pa, gauge)
-     * @param bought whether it is new, and not the present one
+     * @param state whose it is
+     * @param limitGauge what a heat-up must stay below (Pa, gauge); empty where none was sized for
      * @param coldPeakGauge the highest pressure of a heat-up from cold with it (Pa, gauge); empty where none was run
      */
     private record Work(
@@ -63,8 +75,13 @@ final class FitterPaper {
             ExpansionVessel vessel,
             double chargeGauge,
             double supplyGauge,
-            boolean bought,
+            State state,
+            OptionalDouble limitGauge,
             OptionalDouble coldPeakGauge) {
+
+        private boolean isNew() {
+            return state != State.PRESENT;
+        }
 
         /** A vessel that is there, with the charge by the rule of the findings; empty if it has failed or none is allowed. */
         private static Optional<Work> present(HotWaterSystem house, int index) {
@@ -79,13 +96,14 @@ final class FitterPaper {
                             vessel,
                             target.pumpToGauge(),
                             target.pumpToGauge() + house.head(vessel.height()),
-                            false,
+                            State.PRESENT,
+                            OptionalDouble.empty(),
                             OptionalDouble.empty()));
         }
 
         /** Each of the vessels that are there, or the new one alone. */
         private List<Work> each() {
-            return bought || !house.hasSeveralVessels()
+            return isNew() || !house.hasSeveralVessels()
                     ? List.of(this)
                     : IntStream.range(0, house.vessels().size())
                             .boxed()
@@ -95,6 +113,13 @@ final class FitterPaper {
 
         private String charge(QuantityFormat shown) {
             return shown.pressure(chargeGauge);
+        }
+
+        private String never(QuantityFormat shown) {
+            return limitGauge.stream()
+                    .mapToObj(limit -> ", never above " + shown.pressure(limit))
+                    .findFirst()
+                    .orElse("");
         }
 
         private Optional<String> coldPeak(QuantityFormat shown) {
@@ -111,12 +136,15 @@ final class FitterPaper {
             String volume = shown.volume(vessel.volume());
             List<String> things = new ArrayList<>(
                     List.of(
-                            "One expansion vessel of " + volume + " or the next size up, suitable for drinking water"
+                            (state == State.BOUGHT
+                                            ? "Bought already: the expansion vessel of " + volume + ". Read that it is"
+                                            : "One expansion vessel of " + volume + " or the next size up,")
+                                    + " suitable for drinking water"
                                     + stands + ". Its plate must allow a precharge of " + charge(shown) + ".",
                             "A tee for the cold pipe, in the size of that pipe, and fittings for the vessel's thread: usually"
                                     + " 3/4 in, but read its plate or papers before you buy.",
                             "A bracket or a floor stand. Full of water, the vessel weighs up to "
-                                    + shown.mass(vessel.volume() * WATER_WEIGHS) + " more than empty.",
+                                    + shown.weight(vessel.volume() * WATER_WEIGHS) + " more than empty.",
                             "A tyre gauge and a hand pump for the precharge, and a pressure gauge for a drain cock or hose tap."));
             lowered.filter(LoweredSupply::isFitted)
                     .ifPresent(supply ->
@@ -131,7 +159,7 @@ final class FitterPaper {
             lowered.ifPresent(supply -> lines.add(new Block.Blanks.Line(
                     "Reducing valve set to, with a little water running", supply.valve(shown), true)));
             each().forEach(one -> lines.add(new Block.Blanks.Line(
-                    bought
+                    isNew()
                             ? "Precharge, before the vessel is connected"
                             : "Precharge" + one.name + ", with the water side drained",
                     one.charge(shown),
@@ -143,12 +171,12 @@ final class FitterPaper {
                             shown.temperature(house.heater().setPoint()),
                             true)));
             coldPeak(shown)
-                    .ifPresent(peak -> lines.add(
-                            new Block.Blanks.Line("Highest pressure of the first heat-up", "about " + peak, true)));
-            if (coldPeakGauge.isPresent() || bought) {
+                    .ifPresent(peak -> lines.add(new Block.Blanks.Line(
+                            "Highest pressure of the first heat-up", "about " + peak + never(shown), true)));
+            if (coldPeakGauge.isPresent() || isNew()) {
                 lines.add(new Block.Blanks.Line("Relief valve during the first heat-up", "stays shut", true));
             }
-            lines.add(Block.Blanks.Line.open(bought ? "Fitted by, and the date" : "Set by, and the date"));
+            lines.add(Block.Blanks.Line.open(isNew() ? "Fitted by, and the date" : "Set by, and the date"));
             return new Block.Blanks("As left: what should be, and what was read", lines, false);
         }
 
@@ -206,11 +234,11 @@ final class FitterPaper {
      * The paper for a vessel that is to be fitted or to be charged anew, with what to buy, what to write down, and a tag.
      *
      * @param run a run of the house with the vessel as its last; its peak is told if it begins cold
-     * @param supplyGauge highest static supply pressure, with no water running (Pa, gauge)
-     * @param bought whether the vessel is new, and not the present one
+     * @param sizing for which supply, and within which limit
+     * @param state whose vessel it is
      * @param shown the units
      */
-    static FitterPaper of(RunResult run, double supplyGauge, boolean bought, QuantityFormat shown) {
+    static FitterPaper of(RunResult run, SizingResult sizing, State state, QuantityFormat shown) {
         HotWaterSystem house = run.system();
         ExpansionVessel vessel = house.vessels().get(house.vessels().size() - 1);
         double charge = vessel.precharge().gauge(house.site().atmosphere());
@@ -224,8 +252,9 @@ final class FitterPaper {
                         house,
                         vessel,
                         charge,
-                        supplyGauge,
-                        bought,
+                        sizing.supplyStatic().gauge(house.site().atmosphere()),
+                        state,
+                        OptionalDouble.of(sizing.target().gauge()),
                         cold ? OptionalDouble.of(run.peak().value()) : OptionalDouble.empty())));
     }
 
@@ -247,7 +276,7 @@ final class FitterPaper {
                         + "In working order. Common practice, not taken from a standard: the manufacturer's instructions and local"
                         + " code come first.",
                 Block.Tone.PLAIN));
-        work.filter(Work::bought).ifPresent(vessel -> {
+        work.filter(Work::isNew).ifPresent(vessel -> {
             blocks.add(new Block.Subheading("What to buy"));
             blocks.add(vessel.toBuy(lowered, shown));
         });
@@ -279,7 +308,7 @@ final class FitterPaper {
 
     private List<String> before(QuantityFormat shown) {
         List<String> steps = new ArrayList<>(List.of(
-                "Ask the local authority whether the work needs a permit, and who may do it. Gas and electrical work is"
+                "Ask the local authority whether the work needs a permit or must be notified, and who may do it. Gas and electrical work is"
                         + " for licensed people.",
                 "Use only fittings and hose that are suitable for drinking water and rated for the working pressure of the system.",
                 "Before the vessel is connected, read its precharge with a tyre gauge. Set it with a hand pump to "
@@ -317,7 +346,7 @@ final class FitterPaper {
                         + " carry it.",
                 "There is room to reach its air valve with a gauge. Nothing there can freeze: not the vessel, the cold pipe or the"
                         + " outlet of the relief valve.",
-                "Where a leak would do harm, there is a pan with a drain under the heater. In earthquake country, heater and vessel"
+                "Where a leak would do harm, there is a pan with a drain under the heater. Where earthquakes are likely, heater and vessel"
                         + " are strapped as local code says.",
                 "Pipes that bang when a tap is shut need a shock arrester near that tap: the vessel is not one.");
     }
@@ -332,13 +361,17 @@ final class FitterPaper {
                                 .orElse("the pressure of the supply")
                         + "; look again when it is hot. Keep any test by pump below the pressure on every plate"
                         + work.map(vessel -> vessel.testedBelow(shown)).orElse("") + ".",
-                "Before the heater is switched on: the tank is full, the relief valve's lever has been tested as its"
+                "Before the heater is switched on: the tank is full, the relief valve was tested as its"
                         + " manufacturer says, by somebody who stands clear of the outlet.",
                 "Watch the first heat-up from cold to the end. The check sheet does not apply to it: it is for a heat-up of only"
                         + " part of the water. "
                         + work.flatMap(vessel -> vessel.coldPeak(shown))
-                                .map(peak -> "Expect about " + peak + ". If the pressure climbs well beyond that, or"
-                                        + " the relief valve opens,")
+                                .map(peak -> "Expect about " + peak + ". If the pressure climbs above "
+                                        + work.get().limitGauge().stream()
+                                                .mapToObj(limit -> shown.pressure(limit) + ", the limit,")
+                                                .findFirst()
+                                                .orElse("that")
+                                        + " or the relief valve opens,")
                                 .orElse("If the relief valve opens,")
                         + " turn the heater off and find out why.",
                 "Write the precharge and the date on the vessel."));

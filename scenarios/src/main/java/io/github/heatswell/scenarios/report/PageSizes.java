@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.assessment.RulesHere;
 import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.narrative.SizeAdvice;
@@ -270,7 +271,7 @@ final class PageSizes {
     /** What can be done, from nothing to a vessel, each with what it costs now and by the year. */
     static Grid choices(VesselAnswer answer, QuantityFormat shown) {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(choice("Do nothing", nothing(answer), "-", answer.waterAsItIs(), answer, shown));
+        rows.add(choice("Do nothing", nothing(answer) + against(answer), "-", answer.waterAsItIs(), answer, shown));
         boolean kept = answer.advice().kept().isPresent();
         answer.proposed()
                 .filter(with -> kept)
@@ -373,6 +374,18 @@ final class PageSizes {
     /** The valve that drips now, as its owner knows it. */
     private static String theValve(VesselAnswer answer) {
         return temperatureValveDrips(answer) ? "the T&P" : "the present one";
+    }
+
+    /** Which rules of the place the house as it is does not meet. */
+    private static String against(VesselAnswer answer) {
+        List<String> clauses = RulesHere.of(
+                        answer.scenario().system(), answer.scenario().doubts())
+                .against()
+                .stream()
+                .map(held -> held.rule().clause())
+                .distinct()
+                .toList();
+        return clauses.isEmpty() ? "" : "; does not meet " + String.join(", ", clauses);
     }
 
     private static String nothing(VesselAnswer answer) {

@@ -128,6 +128,17 @@ final class PageWords {
         return shown.symbols() == Symbols.ASCII ? read : read.replace("+- ", "\u00b1 ");
     }
 
+    /**
+     * Words of a rule, which keep the units they are written in.
+     *
+     * @param words such as {@code 25 degC or less}
+     * @param shown how units are spelled
+     * @return the same with these spellings
+     */
+    static String typeset(String words, QuantityFormat shown) {
+        return shown.symbols() == Symbols.ASCII ? words : words.replaceAll(" deg([CF])\\b", "\u00a0\u00b0$1");
+    }
+
     private static String quantity(MatchResult found, QuantityFormat shown) {
         String around = found.group(1) == null ? "" : found.group(1);
         Known known = UNITS.get(found.group(5).toLowerCase(Locale.ROOT));

@@ -120,6 +120,10 @@ public final class Results {
                 Document.answer(scenario.question(), asked + answer, Document.withDoubts(scenario, shown, remarks))
                         .blocks());
         said.add(Block.Picture.beside(chart, answer));
+        // the page has it among what to do
+        small.filter(told -> !result.system().vessels().isEmpty())
+                .ifPresent(told -> said.add(
+                        scenario.question().isBlank() ? 1 : 2, new Block.Paragraph(told, Block.Tone.PLAIN).onScreen()));
         Block.Grid numbers = RunRows.of(findings, durationAssumed(), shown);
         said.add(numbers.onScreen());
         List<Finding> first = PageFindings.first(found, shown);
@@ -177,7 +181,7 @@ public final class Results {
         return mayBeFitted(shown) && (against.isPresent() || advice.sizing().isPresent())
                 ? Optional.of(new Block.Paragraph(
                         "An inspector will ask for more: 'heatswell size" + against.orElse("")
-                                + "' with this house makes the sheet"
+                                + "' and the file of this house make the sheet"
                                 + " \u201cFor the authority\u201d, with clauses, plates and two sizes compared with the limit.",
                         Block.Tone.QUIET))
                 : Optional.empty();

@@ -90,7 +90,8 @@ public final class RulesReport {
                 verdict(rules, AlarmNote.of(scenario, shown)),
                 Document.withDoubts(scenario, shown, remarks(rules, taken))));
         sections.add(against(rules, shown));
-        sections.add(new Document.Section("The rules", List.of(grid(rules).orOnScreen(list(rules)))));
+        sections.add(
+                new Document.Section("The rules", List.of(grid(rules, shown).orOnScreen(list(rules)))));
         sections.add(quotations(rules).onPage());
         sections.add(toAsk(rules));
         return Document.of(
@@ -162,14 +163,14 @@ public final class RulesReport {
         return findings.isEmpty() ? new Document.Section("Findings", List.of()) : PageFindings.section(findings, shown);
     }
 
-    private static Block.Grid grid(RulesHere rules) {
+    private static Block.Grid grid(RulesHere rules, QuantityFormat shown) {
         return new Block.Grid(
                 "Rules that matter for this house",
                 List.of("About", "What it says", "Clause, and how far it was read", "This house"),
                 rules.rules().stream()
                         .map(held -> List.of(
                                 about(held, rules),
-                                held.rule().words(),
+                                PageWords.typeset(held.rule().words(), shown),
                                 held.rule().cited() + "; "
                                         + PageFormulas.standing(
                                                 held.rule().source().orElseThrow()),
@@ -226,7 +227,7 @@ public final class RulesReport {
         return switch (verdict) {
             case AGAINST -> "does not meet the rule";
             case KEPT -> "nothing in the description breaks it";
-            case OPEN -> "left open";
+            case OPEN -> "leaves it to the owner";
             case BY_A_RUN -> "run it to see";
             case ON_SITE -> "for you to check";
             case ONCE_CLOSED -> "for you to check, and to keep in full once a check valve is fitted";

@@ -118,7 +118,7 @@ final class RunRows {
                 one ? "vessel" : "vessels",
                 shown.volume(most.value()),
                 full
-                        ? (one ? "its limit, " : "their limit, ") + when(most)
+                        ? (one ? "all it can take, " : "all they can take, ") + when(most)
                         : "the most water " + (one ? "it" : "they") + " held");
     }
 

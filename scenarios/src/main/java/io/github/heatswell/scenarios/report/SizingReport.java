@@ -34,6 +34,10 @@ import java.util.stream.Stream;
  */
 public final class SizingReport {
 
+    private static final String HAZARD_FIRST =
+            "First have the hazard named above dealt with, and leave the heater off until"
+                    + " then: no vessel cures it.";
+
     private final VesselAnswer answer;
     private final VesselAnswer work;
     private final Optional<LoweredSupply> lowered;
@@ -128,6 +132,9 @@ public final class SizingReport {
         Narrative.verdict(scenario.question(), answer.advice()).ifPresent(said -> sentences.add(said.text(shown)));
         sentences.add(told.headline().text(shown) + ".");
         told.remarks().forEach(said -> sentences.add(said.text(shown)));
+        if (PageFindings.hazardous(found)) {
+            sentences.add(0, HAZARD_FIRST);
+        }
         String verdict = sentences.get(0);
         String rest = String.join(" ", sentences.subList(1, sentences.size()));
         List<Document.Section> sections = new ArrayList<>();
@@ -179,7 +186,7 @@ public final class SizingReport {
             return Optional.empty();
         }
         if (fitted(work).isPresent()) {
-            return Optional.of(FitterPaper.of(run, work.sizing().supplyStatic().gauge(atmosphere), isNew(), shown)
+            return Optional.of(FitterPaper.of(run, work.sizing(), state(), shown)
                     .at(lowered)
                     .section(shown));
         }
@@ -209,6 +216,12 @@ public final class SizingReport {
     private List<Block> work(boolean fitter, boolean authority, QuantityFormat shown) {
         List<String> steps = new ArrayList<>(first(shown));
         String house = "";
+        if (PageFindings.notBefore(found, shown).isPresent()) {
+            // nothing is bought or fitted before that
+            return List.of(
+                    new Block.Subheading("What to do").onPage(),
+                    new Block.Items(List.of(HAZARD_FIRST), Block.ListKind.STEPS).onPage());
+        }
         lowered.map(supply -> "Have " + supply.set(shown) + ". The supply must then be at " + supply.standing(shown)
                         + ": read a gauge before the vessel is charged.")
                 .ifPresent(steps::add);
@@ -235,7 +248,8 @@ public final class SizingReport {
                     + " the house by the sheet \u201cWhat the gauge should read\u201d." + house);
         }
         if (authority) {
-            steps.add("If a permit is needed, hand in the sheet \u201cFor the authority\u201d with the appendix.");
+            steps.add(
+                    "If a permit or a notice is needed, hand in the sheet \u201cFor the authority\u201d with the appendix.");
         }
         return steps.isEmpty()
                 ? List.of()
@@ -410,6 +424,12 @@ public final class SizingReport {
     /** Whether the vessel that the papers are about is not the present one. */
     private boolean isNew() {
         return work.bought().isPresent() || work.advice().kept().isEmpty();
+    }
+
+    private FitterPaper.State state() {
+        return work.bought().isPresent()
+                ? FitterPaper.State.BOUGHT
+                : isNew() ? FitterPaper.State.TO_BUY : FitterPaper.State.PRESENT;
     }
 
     /** What is changed about the house. */

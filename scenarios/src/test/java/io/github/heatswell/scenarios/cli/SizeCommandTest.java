@@ -69,7 +69,28 @@ class SizeCommandTest {
         String against = words("size", "orchard-lodge", "--against", "7.5 L", "-o", folder.toString());
         assertEquals(rows, Files.readAllLines(folder.resolve("sizing.csv")));
         assertFalse(plain.contains("Does it stay within the limit"), plain);
-        assertTrue(against.contains("24 L, recommended") && against.contains("7.5 L, asked for"), against);
+        assertTrue(against.contains("24 L, recommended") && against.contains("7.5 L, to compare"), against);
+    }
+
+    /** Regression: a vessel was sold first where the relief valve never opens. */
+    @Test
+    void aHazardComesBeforeAnyVessel() throws IOException {
+        Outcome outcome =
+                Outcome.execute("size", "orchard-lodge", "--set", "relief[0].fault=blocked", "-o", folder.toString());
+        assertEquals(3, outcome.status(), outcome.err());
+        String said = outcome.out().replaceAll("\\s+", " ");
+        assertTrue(said.indexOf("First have the hazard named above dealt with") < said.indexOf("A vessel of"), said);
+        String page = Files.readString(folder.resolve("report.html"));
+        assertTrue(page.matches("(?s).*What to do</h3>\\s*<ol[^>]*>\\s*<li[^>]*>First have the hazard.*"), page);
+        assertFalse(page.contains("Have a vessel of"), page);
+    }
+
+    /** Regression: to do nothing was said to drip, and not that the house as it is breaks a rule that was read. */
+    @Test
+    void whatDoingNothingBreaksIsSaid() {
+        String europe = words(
+                "size", "orchard-lodge", "--place", "en", "--set", "supply.pressure=5.4bar", "-o", folder.toString());
+        assertTrue(europe.contains("does not meet EN 806-2, 16.1"), europe);
     }
 
     @Test

@@ -21,6 +21,7 @@ import io.github.heatswell.units.VolumeUnit;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Regression: the paper for whoever enforces the rules tells what was put in, where it comes from, and how two sizes stand to the limit. */
@@ -46,7 +47,7 @@ class AuthorityPaperTest {
             assertEquals(Document.Form.PAPER, paper.form());
             String said = paper.blocks().toString();
             assertFalse(said.contains("from memory"), said);
-            for (String name : List.of("Address", "Date", "Prepared by", "Licence number", "Signature")) {
+            for (String name : List.of("Address", "Date", "Prepared by", "Licence or registration", "Signature")) {
                 assertTrue(
                         blank(paper, name).value().isEmpty()
                                 && blank(paper, name).room(),
@@ -128,13 +129,78 @@ class AuthorityPaperTest {
         assertTrue(rows.get(0).get(3).startsWith("met, with "), rows.toString());
         VesselAnswer.Against other = answer.against().orElseThrow();
         assertEquals(
-                shown.volume(other.vessel().volume()) + ", asked for",
+                shown.volume(other.vessel().volume()) + ", to compare with",
                 rows.get(1).get(0));
         assertFalse(other.vessel().suffices());
         assertEquals(
                 "exceeded by " + shown.pressureDifference(-other.vessel().margin()),
                 rows.get(1).get(3));
-        assertEquals("0 of 64 sampled houses", rows.get(1).get(4));
+        assertEquals("0 of 64 sampled houses: not sure enough", rows.get(1).get(4));
+    }
+
+    /** Regression: a size stood on a guessed reseat pressure, or on one edition of a code, and the paper did not say so. */
+    @Test
+    void whatTheSizeRestsOnIsSaid() {
+        String assumed = paper("relief[0].opens=6 bar", "site.place=uk");
+        assertTrue(assumed.contains("assumed 80 % of the set pressure; no source"), assumed);
+        assertTrue(
+                assumed.contains(
+                        "rests on an assumed reseat pressure, 80 % of the set pressure, which the sampled houses do not vary. By the best"
+                                + " estimates alone, 18 L is enough, at 70 % 24 L is enough and at 90 % 12 L is enough; the size"
+                                + " recommended moves with it."),
+                assumed);
+        String given = paper("relief[0].reseats=4.8 bar", "site.place=uk");
+        assertFalse(given.contains("assumed 80 %") || given.contains("rests on"), given);
+        String code = paper("relief[0].opens=10 bar", "site.place=us-upc");
+        assertTrue(code.contains("UPC 608.2), edition: 2024"), code);
+        assertTrue(
+                code.contains(
+                        "adopted without it, the next limit is 7 bar. By the best estimates alone, 11.4 L is enough here and 7.57 L"
+                                + " is enough there; the size recommended moves with it."),
+                code);
+    }
+
+    /** Regression: the plate of the old vessel stood as the limit of the new one, at another height and as nobody reads it. */
+    @Test
+    void thePlateOfAnotherVesselIsCalledSo() {
+        String present = paper("vessel={ volume: 8 L, precharge: 3 bar, rating: 8 bar, height: 2 m }", "site.place=uk");
+        assertTrue(present.contains("given, as 8 bar on a plate; that of the vessel fitted decides"), present);
+    }
+
+    /** Regression: an inspector of an unvented heater asks for its guards and the discharge pipe, and got neither. */
+    @Test
+    void theClausesThatAPlaceLooksAtFirstAreThere() {
+        String uk = paper("site.place=uk");
+        assertTrue(
+                uk.contains("Approved Document G, G3 3.49 to 3.60") && uk.contains("cut-out that does not reset"), uk);
+        String en = paper("site.place=en");
+        assertTrue(en.contains("can pass 75 % of the safety valve's set pressure"), en);
+        assertTrue(en.contains("at 70 \u00b0C or less") || en.contains("at 70 degC or less"), en);
+    }
+
+    private static String paper(String... changes) {
+        Scenario house = ScenarioReader.read("elm", """
+                units: si
+                supply:
+                  arrangement: reducing-valve
+                  pressure: 5.8 bar
+                  water: 7 degC
+                  reducing-valve: { set: 3 bar }
+                tank: { volume: 210 L, material: stainless-steel, working-pressure: 7 bar }
+                heater: { energy: electric, input: 3 kW, set-point: 62 degC }
+                relief:
+                  - { name: expansion valve, kind: expansion-valve, opens: 6 bar }
+                run: { duration: 1 h }
+                """)
+                .with(Stream.of(changes).map(Change::of).toList());
+        QuantityFormat shown = QuantityFormat.ascii(UnitSystem.SI);
+        return new SizingReport(VesselChoice.of(house).build().answer(), UnitSystem.SI)
+                .content(shown).sections().stream()
+                        .filter(section -> section.title().startsWith("For the authority"))
+                        .findFirst()
+                        .orElseThrow()
+                        .blocks()
+                        .toString();
     }
 
     /** Regression: what an interview filled in, guesses and a code taken from a state were called given. */

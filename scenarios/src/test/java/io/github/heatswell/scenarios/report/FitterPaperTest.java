@@ -9,6 +9,9 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.report.FitterPaper.Stage;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.sizing.VesselSizing;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Pressure;
@@ -207,10 +210,38 @@ class FitterPaperTest {
         QuantityFormat shown = QuantityFormat.ascii(UnitSystem.US);
         RunResult run = Simulation.of(Catalogue.read("orchard-lodge-vessel").system(), Duration.ofHours(4))
                 .run();
-        List<String> steps = FitterPaper.of(run, 420_000, true, shown).stages(shown).stream()
+        List<String> steps = FitterPaper.of(run, sized(run), FitterPaper.State.TO_BUY, shown).stages(shown).stream()
                 .flatMap(stage -> stage.steps().stream())
                 .toList();
         place(steps, "from cold", "expect about " + shown.pressure(run.peak().value()));
+        place(steps, "climbs above " + shown.pressure(sized(run).target().gauge()) + ", the limit,");
+    }
+
+    private static SizingResult sized(RunResult run) {
+        return VesselSizing.builder(
+                        run.system(),
+                        SizingTarget.builder(run.system())
+                                .vesselRating(Pressure.gauge(10, PressureUnit.BAR))
+                                .build())
+                .precharge(VesselSizing.Precharge.STATIC)
+                .build()
+                .size();
+    }
+
+    /** Regression: what had been bought stood on the list of what to buy. */
+    @Test
+    void whatWasBoughtIsNotBoughtAgain() {
+        RunResult run = Simulation.of(Catalogue.read("orchard-lodge-vessel").system(), Duration.ofHours(4))
+                .run();
+        Block.Items shopping =
+                FitterPaper.of(run, sized(run), FitterPaper.State.BOUGHT, SHOWN).section(SHOWN).blocks().stream()
+                        .filter(Block.Items.class::isInstance)
+                        .map(Block.Items.class::cast)
+                        .findFirst()
+                        .orElseThrow();
+        assertTrue(
+                shopping.texts().get(0).startsWith("Bought already"),
+                shopping.texts().get(0));
     }
 
     /** Contract: the fitter buys, sets, writes down and tags the vessel of the run, and reads the charge as one number throughout. */
@@ -218,14 +249,16 @@ class FitterPaperTest {
     void whatIsBoughtWrittenDownAndTaggedIsTheVesselOfTheRun() {
         RunResult run = Simulation.of(Catalogue.read("orchard-lodge-vessel").system(), Duration.ofHours(4))
                 .run();
+        SizingResult sizing = sized(run);
         for (UnitSystem units : UnitSystem.values()) {
             QuantityFormat shown = QuantityFormat.printed(units);
             ExpansionVessel vessel = run.system().vessel().orElseThrow();
             String volume = shown.volume(vessel.volume());
             String charge =
                     shown.pressure(vessel.precharge().gauge(run.system().site().atmosphere()));
-            List<Block> blocks =
-                    FitterPaper.of(run, 410_000, true, shown).section(shown).blocks();
+            List<Block> blocks = FitterPaper.of(run, sizing, FitterPaper.State.TO_BUY, shown)
+                    .section(shown)
+                    .blocks();
             Block.Items shopping = (Block.Items) blocks.stream()
                     .filter(Block.Items.class::isInstance)
                     .findFirst()
@@ -244,7 +277,11 @@ class FitterPaperTest {
                     List.of(
                             new Block.Blanks.Line("Volume", volume, false),
                             new Block.Blanks.Line("Precharge", charge, false),
-                            new Block.Blanks.Line("Supply", shown.pressure(410_000), false),
+                            new Block.Blanks.Line(
+                                    "Supply",
+                                    shown.pressure(sizing.supplyStatic()
+                                            .gauge(run.system().site().atmosphere())),
+                                    false),
                             new Block.Blanks.Line(
                                     "Set at",
                                     shown.temperature(run.system().heater().setPoint()),
