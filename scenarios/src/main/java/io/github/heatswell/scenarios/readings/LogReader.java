@@ -46,7 +46,7 @@ public final class LogReader {
 
     /** A row of a time and two numbers or more. */
     private static final Pattern NAMELESS = Pattern.compile(
-            "[\"\\s]*\\d[\\d\\s:./T-]*(?:[ap]m)?\"?([,;\t|])[\"\\s]*[-+]?[\\d.,]+\"?(?:\\1[\"\\s]*[-+]?[\\d.,]+\"?)+\\s*");
+            "[\"\\s]*\\d[\\d\\s:./T-]*(?:[ap]m)?\"?([,;\t|])[\"\\s]*[-+]?(?:(?!\\1)[\\d.,])++\"?(?:\\1[\"\\s]*[-+]?(?:(?!\\1)[\\d.,])++\"?)+\\s*");
 
     private LogReader() {}
 
@@ -280,11 +280,11 @@ public final class LogReader {
         try {
             List<String> header = header(rows);
             read = line(rows, layout);
-            Optional<List<String>> row = rows.next();
+            Optional<List<String>> row = next(rows);
             UnitsBelow units = UnitsBelow.of(header, row.orElse(List.of()));
             LogHeader columns = columns(units.names(), atmosphere, asked, read, places);
             LogAssembly assembly = new LogAssembly(columns, layout.delimiter != ',');
-            for (row = units.ownRow() ? rows.next() : row; row.isPresent(); row = rows.next()) {
+            for (row = units.ownRow() ? next(rows) : row; row.isPresent(); row = next(rows)) {
                 read = line(rows, layout);
                 if (!isEmpty(row.get())) {
                     assembly.add(row.get(), read);
@@ -319,6 +319,19 @@ public final class LogReader {
         }
     }
 
+    /** The next row, if no cell of it is too long. */
+    private static Optional<List<String>> next(RowReader rows) throws IOException {
+        Optional<List<String>> row = rows.next();
+        List<String> cells = row.orElse(List.of());
+        for (int i = 0; i < cells.size(); i++) {
+            Optional<String> tooLong = WrittenLength.complaint(cells.get(i), "cell");
+            if (tooLong.isPresent()) {
+                throw new CellException(i, tooLong.get());
+            }
+        }
+        return row;
+    }
+
     /** The line of the file that the row read last ends on. */
     private static long line(RowReader rows, Layout layout) {
         return rows.line() + layout.skipped;
@@ -331,9 +344,9 @@ public final class LogReader {
 
     /** The names of the columns; some programs put a line in front that says which delimiter follows. */
     private static List<String> header(RowReader rows) throws IOException {
-        List<String> first = rows.next().orElseThrow(LogReader::nothing);
+        List<String> first = next(rows).orElseThrow(LogReader::nothing);
         boolean aboutDelimiter = first.get(0).strip().equalsIgnoreCase("sep=");
-        List<String> header = aboutDelimiter ? rows.next().orElseThrow(LogReader::nothing) : first;
+        List<String> header = aboutDelimiter ? next(rows).orElseThrow(LogReader::nothing) : first;
         if (header.size() == 1) {
             throw new IllegalArgumentException(
                     "the whole line is in quotation marks, which makes it one column; remove the quotation marks"

@@ -120,11 +120,11 @@ public record OwnersReadings(
      *
      * @param note the words
      * @return all readings
-     * @throws IllegalArgumentException if it says nothing about the kind
+     * @throws IllegalArgumentException if it says nothing about the kind, or has more than 500 characters
      */
     public OwnersReadings noted(String note) {
         SpotReadings more = spots;
-        List<SpotNote> said = SpotNote.of(note);
+        List<SpotNote> said = SpotNote.of(WrittenLength.checked(note, "note"));
         for (SpotNote one : said) {
             more = more.with(one.check(), one.value());
         }

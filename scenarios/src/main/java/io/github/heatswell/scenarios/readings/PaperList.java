@@ -79,6 +79,12 @@ final class PaperList {
     private int line;
 
     private PaperList(List<String> lines) {
+        for (int i = 0; i < lines.size(); i++) {
+            Optional<String> tooLong = WrittenLength.complaint(lines.get(i), "line");
+            if (tooLong.isPresent()) {
+                throw new LineException(i + 1, tooLong.get());
+            }
+        }
         clock = new PaperClock(lines.stream()
                 .map(text -> LINE.matcher(text.strip()))
                 .anyMatch(parts -> parts.matches() && parts.group("half") != null));

@@ -74,6 +74,7 @@ record SeenNote(Seen seen, double volume) {
     private static final Pattern CATCH =
             pattern("\\b(?:caught|collected|bucket|jug|aufgefangen|gesammelt|eimer|recueilli\\w*|recogid[oa]"
                     + "|opgevangen|raccolt[oa])\\b");
+    private static final Pattern PARTS = Pattern.compile("[;,]\\s+|(?<!\\s)\\s++(?:and|und|et|y|en)\\s+");
     private static final Pattern AMOUNT = pattern("(?<![\\d.,])(\\d{1,4}(?:[.,]\\d{1,3})?)\\s?(fl oz|[a-z]+)\\b");
 
     private static Pattern pattern(String regex) {
@@ -83,7 +84,7 @@ record SeenNote(Seen seen, double volume) {
 
     /** The parts of a note, each of which is about one thing. */
     static Stream<String> parts(String note) {
-        return Stream.of(note.split("[;,]\\s+|\\s+(?:and|und|et|y|en)\\s+"));
+        return PARTS.splitAsStream(note);
     }
 
     /** Whether a part says that something is not so. */

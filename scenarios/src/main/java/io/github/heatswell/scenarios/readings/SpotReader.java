@@ -76,7 +76,8 @@ public final class SpotReader {
             return readings;
         }
         try {
-            return readings.with(check.get(), reading(check.get(), value.text(), atmosphere));
+            return readings.with(
+                    check.get(), reading(check.get(), WrittenLength.checked(value.text(), "value"), atmosphere));
         } catch (IllegalArgumentException wrong) {
             faults.add(value.at(), key + ": " + wrong.getMessage());
             return readings;

@@ -78,7 +78,7 @@ public final class TypedReadings {
                                 Stream.of(CONTROL.matcher(line).replaceAll("").strip()))
                         .toList(),
                 unit);
-        if (PaperList.isNoTime(line.strip())) {
+        if (WrittenLength.complaint(line, "line").isPresent() || PaperList.isNoTime(line.strip())) {
             PaperList.read(more.lines, unit); // refuses it, also before the first reading
         }
         more.table();

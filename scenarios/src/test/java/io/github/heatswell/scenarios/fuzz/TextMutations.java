@@ -257,7 +257,7 @@ final class TextMutations {
     /** In quotes, with a long run of something behind it, and more behind that. */
     static String stretched(String word, Chance chance) {
         String run = chance.of(chance.oneIn(2) ? RUNS : WORST);
-        int times = chance.of(List.of(10, 1_000, 20_000, 40_000)) / run.length();
+        int times = chance.of(List.of(10, 300, 20_000, 40_000)) / run.length();
         return '"' + word + run.repeat(times) + "x" + run.repeat(times / 2) + chance.of(List.of("", "x", "\ny")) + '"';
     }
 
