@@ -46,7 +46,7 @@ final class DiagnosisPicture {
                 "",
                 found.substring(0, found.length() - 1),
                 logged.title()
-                        + ". Above the readings and what comes closest to them, below what each leaves unexplained.");
+                        + ". Above: the readings and what comes closest to them. Below: what each leaves unexplained.");
         return new Picture(size, caption, scale.axis(), OptionalDouble.empty(), readings(), residuals());
     }
 

@@ -90,7 +90,7 @@ final class OutlookPicture {
     }
 
     private Area band() {
-        FadingRange range = new FadingRange(result);
+        LossRange range = new LossRange(result);
         return Area.between(
                 Area.Role.PRESSURE_RANGE,
                 "peak from the slowest to the fastest loss",
@@ -210,12 +210,12 @@ final class OutlookPicture {
      * falls before it rises, so an extreme may occur at a rate in between. It is therefore taken over all precharges in
      * between: the worst days of the same month differ in nothing else.
      */
-    private static final class FadingRange {
+    private static final class LossRange {
 
         private final List<Double> low = new ArrayList<>();
         private final List<Double> high = new ArrayList<>();
 
-        FadingRange(OutlookResult result) {
+        LossRange(OutlookResult result) {
             List<OutlookCourse.Month> known = Stream.of(result.expected(), result.slow(), result.fast())
                     .flatMap(course -> course.months().stream())
                     .toList();

@@ -48,7 +48,7 @@ final class TimeScale {
                 : scale(DurationUnit.DAY, end, DAYS, mostTicks);
     }
 
-    /** A scale for a run, by the clock where the run goes by it. */
+    /** A scale for a run, in clock time where the run has one. */
     static TimeScale of(Moments moments, double endSeconds, int mostTicks) {
         TimeScale since = to(endSeconds, mostTicks);
         if (!moments.byClock()) {

@@ -239,7 +239,7 @@ public final class Houses {
         days.put("runaway", runaway());
         days.put("blocked", blocked());
         days.put("cut-out", cutOut());
-        days.put("night-street", nightMains());
+        days.put("night-mains", nightMains());
         days.put("bypass", bypass());
         days.put("snap-day", snapDay());
         days.put("shut-off", shutOff());

@@ -12,7 +12,7 @@ import java.util.Objects;
  * with both the precharge p0 and the static pressure ps at the vessel as gauge pressures. Hours of higher pressure are
  * neglected. So is that the loss slows once so little is left that the diaphragm rests at its stop while the house is cold: the gas
  * is then below static pressure. Such a vessel has no room left for expansion, so what it loses further neither begins nor ends any
- * dripping; only the precharge of the years after that is told too low.
+ * dripping; only the precharge of the years after that is stated too low.
  *
  * <p><b>Basis.</b> Weak. Permeation in proportion to the difference of partial pressures is textbook physics. We know
  * of no published rate for a vessel: a butyl diaphragm of 0.1 m2 and 2 mm around 8 L of air at 3 bar gauge would lose 6

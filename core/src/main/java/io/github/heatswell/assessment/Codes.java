@@ -71,12 +71,12 @@ final class Codes {
 
     /** What draws of 3 gallons or less do to the top of a tank. */
     static final Authority STACKING = Authority.practice(
-            "a US heater maker's training paper of 2015: up to 30 degF in gas heaters and about 5 degF in electric ones, by repeated"
+            "a US heater maker's training paper of 2015: up to 30 degF hotter in gas heaters and about 5 degF hotter in electric ones, by repeated"
                     + " draws of 3 gallons or less",
             SECOND_HAND);
 
     static final Authority BURNS = Authority.practice(
-            "US Consumer Product Safety Commission, document 5098: 150 degF 2 s, 140 degF 6 s, 130 degF 30 s, 120 degF 5 min",
+            "US Consumer Product Safety Commission, document 5098: 2 s at 150 degF, 6 s at 140 degF, 30 s at 130 degF, 5 min at 120 degF",
             SECOND_HAND);
 
     static final Authority RUN = Authority.computed("what the run shows");

@@ -63,7 +63,7 @@ final class ExpansionRule implements Rule {
 
     private static CandidateFinding goesBack(AssessmentContext subject) {
         if (subject.house.supply().arrangement() == Supply.Arrangement.DIRECT) {
-            return Finding.draft("expansion-returns-to-street", Severity.NOTE)
+            return Finding.draft("expansion-returns-to-mains", Severity.NOTE)
                     .compares(NamedValue.ARRANGEMENT, NamedValue.VESSEL, NamedValue.SUPPLY, NamedValue.BYPASS)
                     .compares(subject.limitInputs())
                     .says("The expanded water goes back to the mains through the open connection.")
@@ -74,7 +74,7 @@ final class ExpansionRule implements Rule {
                     .by(subject.by(Topic.EXPANSION_CONTROL, Codes.EXPANSION_CONTROL));
         }
         boolean vessel = subject.soundVessel().isPresent();
-        Finding.Draft draft = Finding.draft("expansion-returns-to-street", vessel ? Severity.NOTE : Severity.CAUTION)
+        Finding.Draft draft = Finding.draft("expansion-returns-to-mains", vessel ? Severity.NOTE : Severity.CAUTION)
                 .compares(NamedValue.ARRANGEMENT, NamedValue.VESSEL, NamedValue.SUPPLY, NamedValue.BYPASS)
                 .compares(subject.limitInputs())
                 .says(

@@ -99,7 +99,7 @@ public record CheckProcedure(double amount) {
                 "With the heater off and cool, screw the gauge onto the cold pipe downstream of the reducing valve and of every"
                         + " check valve: a hose tap there, or the test point of the inlet valves, about as high as the tank's drain cock, and open it slowly. The drain cock itself is second"
                         + " choice: a plastic one may leak in ten hours and not close again.",
-                "Cold static: with the heater off, run hot water until it comes cold; it may scald at first. Close all taps,"
+                "Cold static: with the heater off, run a hot tap until the water comes cold; it may scald at first. Close all taps,"
                         + " wait 10 min, and read the gauge.",
                 "Turn the heater on and wait until it has switched off by itself.",
                 "After the draw: run " + format.volume(amount) + " of hot water through a hose to a drain in about "

@@ -175,9 +175,9 @@ public record Evidence(
         /** The system is shut in and the pressure rises. */
         RISE("the rise while the system is shut in"),
         /** A relief valve is open. */
-        VALVE_OPEN("the time a relief valve is open"),
+        VALVE_OPEN("while a relief valve is open"),
         /** The system is shut in and the pressure falls or rests. */
-        FALL("the fall and the time at rest afterwards"),
+        FALL("the fall and the rest after it"),
         /** The temperatures that were logged with the pressures. */
         TEMPERATURES("the temperatures of the log"),
         /** How long the heater ran at first, by its column. */

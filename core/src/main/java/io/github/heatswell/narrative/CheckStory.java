@@ -85,11 +85,11 @@ final class CheckStory {
     private Statement range(boolean reseatVaries) {
         return plain(
                         "The range holds nine of ten of " + check.result().completed()
-                                + " simulated houses within the uncertainties that the report lists, and the error of a dial gauge of ")
+                                + " simulated houses within the uncertainties that the report lists, and the error of a dial gauge that reads to ")
                 .then(gauge(check.gauge().span()))
-                .then(", class 1.6 of EN 837-1."
+                .then(" (class 1.6 of EN 837-1)."
                         + (reseatVaries
-                                ? " The reseat pressure is assumed, and varied from 70 % to 95 % of its set"
+                                ? " The reseat pressure is assumed, and varied from 70 % to 95 % of the set"
                                         + " pressure."
                                 : "")
                         + " Other assumptions, such as the heat loss, were not varied. If a reading is outside its range,"

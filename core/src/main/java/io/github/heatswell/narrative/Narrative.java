@@ -37,7 +37,7 @@ import java.util.stream.Stream;
 public record Narrative(
         List<Alarm> alarms, Statement headline, List<Statement> remarks, Statement facts, List<Finding> findings) {
 
-    /** A run of more days than this (s) is told day by day. */
+    /** A run of more days than this (s) is summarised day by day. */
     private static final double MANY_DAYS = 14.5 * 86_400;
 
     /**
@@ -71,7 +71,7 @@ public record Narrative(
      * What one run found, such as {@code The relief valve opens after 10 min 16 s and discharges 3.14 L}.
      *
      * @param run the run
-     * @param doubts what is not known of the house: no hazard is told that rests on it alone
+     * @param doubts what is not known of the house: no hazard is stated that rests on it alone
      * @return the narrative; its remark tells how well the rise is known without a vessel
      */
     public static Narrative of(RunSummary run, Doubts doubts) {
@@ -92,7 +92,7 @@ public record Narrative(
     }
 
     /**
-     * Whether a run is told day by day ({@link #ofDays}): any longer than two weeks.
+     * Whether a run is summarised day by day ({@link #ofDays}): any longer than two weeks.
      *
      * @param run the run
      * @return true if it is so long
@@ -340,7 +340,7 @@ public record Narrative(
     }
 
     /**
-     * What of several vessels is to be put right before a size counts: for every sheet that goes by that size.
+     * What of several vessels is to be put right before a size counts: for every sheet that relies on that size.
      *
      * @param advice the sizing
      * @return the sentences; empty where there are no several, or all are right

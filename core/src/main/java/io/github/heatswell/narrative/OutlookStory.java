@@ -144,9 +144,9 @@ public final class OutlookStory {
     List<Statement> limit(Yardstick yardstick) {
         List<Statement> said = new ArrayList<>();
         yearAbove(yardstick.limitGauge())
-                .map(year -> plain("In year " + (year + 1) + " the pressure exceeds ")
+                .map(year -> plain("The pressure first exceeds ")
                         .then(gauge(yardstick.limitGauge()))
-                        .then(" for the first time, the limit that 'heatswell size' works to."))
+                        .then(", the limit that 'heatswell size' works to, in year " + (year + 1) + "."))
                 .ifPresent(said::add);
         double today = result.expected().months().get(0).peakGauge();
         yardstick.joined("The first day", today).ifPresent(said::add);
@@ -162,9 +162,9 @@ public final class OutlookStory {
         }
         double cap = rule.getAsDouble();
         return yearAbove(cap)
-                .map(year -> plain("In year " + (year + 1) + " the pressure exceeds ")
+                .map(year -> plain("The pressure first exceeds ")
                         .then(gauge(cap))
-                        .then(" for the first time, the cap of "
+                        .then(" in year " + (year + 1) + ". That is the cap of "
                                 + (house.site().place().isKnown() ? "the rules here" : "a model code (UPC 608.2)")
                                 + " that 'heatswell size' works to unless told otherwise."));
     }

@@ -227,7 +227,11 @@ final class ReliefWords {
                 .findFirst()
                 .orElseThrow();
         String kind = valve.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
-        String subject = "the " + kind + (summary.system().reliefValves().size() == 1 ? "" : " “" + valve.name() + "”");
+        String name = "“" + valve.name() + "”";
+        String subject = "the "
+                + (summary.system().reliefValves().size() == 1
+                        ? kind
+                        : valve.name().endsWith(" valve") ? name : kind + " " + name);
         int count = summary.totals().openings();
         return count == 1
                 ? plain(subject + " opens ")

@@ -32,7 +32,7 @@ final class VesselVerdict {
     private static final Pattern TURNED =
             Pattern.compile("(?is).*(\\b(not|no|without|too|or|why|how|which|what)\\b|n't).*");
 
-    /** What is wrong with a vessel, by finding, in the order in which it is told. */
+    /** What is wrong with a vessel, by finding, in the order in which it is stated. */
     private static final Map<String, String> AGAINST = new LinkedHashMap<>();
 
     /** What else speaks against it, told where nothing is found to be wrong with it and no hazard drives the pressure. */

@@ -46,7 +46,7 @@ final class Engine {
     private final Schedule schedule;
     private final SegmentSolver solver;
     private final Recorder recorder;
-    private final BalanceAudit ledger;
+    private final BalanceAudit audit;
     private final Effort effort;
     private final Chatter chatter = new Chatter();
     private final StiffApproach approach;
@@ -103,8 +103,8 @@ final class Engine {
         state = startState();
         modes = plant.atStart(state);
         reported = Modes.resting(plant);
-        ledger = new BalanceAudit(plant, inventory);
-        stacking = new Restacking(plant, balance, ledger);
+        audit = new BalanceAudit(plant, inventory);
+        stacking = new Restacking(plant, balance, audit);
         nextDraw = schedule.nextDraw(-MIN_SEGMENT);
     }
 
@@ -139,7 +139,7 @@ final class Engine {
 
     private RunSummary toTheEnd() {
         applySchedule();
-        ledger.open(state, modes);
+        audit.open(state, modes);
         choose(modes);
         boolean ended = false;
         int changesAtOnce = 0;
@@ -153,7 +153,7 @@ final class Engine {
             }
             double before = time;
             Optional<EventDetector> due = advance();
-            ledger.follow(state, modes, time - before);
+            audit.follow(state, modes, time - before);
             reached.accept(time);
             maySettle |= time > before;
             changesAtOnce = time > before ? 0 : changesAtOnce + 1;
@@ -178,8 +178,8 @@ final class Engine {
                 time,
                 recorder.events(),
                 recorder.extremes(),
-                ledger.totals(state, recorder.events(), drawsCutShort),
-                ledger.audit(state, modes),
+                audit.totals(state, recorder.events(), drawsCutShort),
+                audit.audit(state, modes),
                 solver.numerics(),
                 initially);
     }
@@ -352,13 +352,13 @@ final class Engine {
         begun = false;
         double pressure = stacking.pressure();
         double top = state[vector.highest];
-        double water = underAir ? ledger.tankWater(state, modes) : 0;
+        double water = underAir ? audit.tankWater(state, modes) : 0;
         modes = chooser.choose(wanted, conditions, state, maySettle);
         if (underAir && state[vector.highest] != top) {
-            pressure = ledger.giveBack(state, modes, water, pressure, balance.stiffness());
+            pressure = audit.giveBack(state, modes, water, pressure, balance.stiffness());
         }
         if (state[StateVector.PRESSURE] != pressure) {
-            ledger.adjust(state, modes, plant.moved(modes, state), pressure);
+            audit.adjust(state, modes, plant.moved(modes, state), pressure);
         }
         reportSupply(before.rule, modes.rule);
         reportHeater();

@@ -26,14 +26,14 @@ final class Restacking {
     private final CompiledSystem plant;
     private final StateVector vector;
     private final Balance balance;
-    private final BalanceAudit ledger;
+    private final BalanceAudit audit;
     private final LiquidWater.State water = new LiquidWater.State();
     private final double[] stacked;
     private double pressure;
 
-    Restacking(CompiledSystem plant, Balance balance, BalanceAudit ledger) {
+    Restacking(CompiledSystem plant, Balance balance, BalanceAudit audit) {
         this.balance = balance;
-        this.ledger = ledger;
+        this.audit = audit;
         this.plant = plant;
         vector = plant.vector;
         stacked = new double[plant.layers];
@@ -59,10 +59,14 @@ final class Restacking {
         Modes now = modes;
         if (due && worth && better(y, modes.moving)) {
             now = modes.withJoined(new boolean[plant.layers - 1]);
-            double all = ledger.water(y, modes);
-            double energy = ledger.tankEnergy(y, modes);
+            double all = audit.water(y, modes);
+            double energy = audit.tankEnergy(y, modes);
             if (restack(y)) {
+<<<<<<< HEAD
                 pressure = ledger.settle(y, now, all, energy, balance);
+=======
+                pressure = audit.settle(y, now, all, energy, balance.stiffness());
+>>>>>>> b0ae21ec (Name what the house's rules name: returns to the mains, an audit, a reported fault)
             }
         }
         return now.withLayering(worth && !full(y), Layering.raises(y[vector.phase]));

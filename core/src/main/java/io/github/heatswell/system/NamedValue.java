@@ -115,7 +115,7 @@ public enum NamedValue {
     /** Gas or electricity; a choice. */
     ENERGY("heater.energy", "what heats the water", "Look at the heater"),
     /** The power input of the heater. */
-    HEATER_INPUT("heater.input", "the input of the heater", "Read the heater's plate"),
+    HEATER_INPUT("heater.input", "the heater input", "Read the heater's plate"),
     /** The share of the heater's input that reaches the water; never above all of it. */
     RECOVERY_EFFICIENCY(
             "heater.recovery-efficiency",

@@ -72,7 +72,7 @@ public enum UnitSystem {
                     + "|(?<![\\w.-])(?:([Aa])n? )?(expansion vessel|vessel|tyre|"
                     + "(?<=\\b(?:to|into|towards)\\s)the mains(?! pressure)|mains|isolating valve|"
                     + "(?:hose|garden|drain) tap|drain cock|tap(?! water)|cold feed|local authority|"
-                    + "gas cock|colour|neighbour|vapour|judgement|millilitre|litre|metre|licence|labelled|enamelled|modelled)(?=s?(?![\\w\\[-]|\\.\\w))",
+                    + "gas cock|fitter|fitted(?! (?:to|as)\\b)|fit(?= (?:an?|it|one|then)\\b)|colour|neighbour|vapour|judgement|millilitre|litre|metre|licence|labelled|enamelled|modelled)(?=s?(?![\\w\\[-]|\\.\\w))",
             Pattern.CASE_INSENSITIVE);
 
     private static final Map<String, String> AMERICAN = Map.ofEntries(
@@ -90,6 +90,9 @@ public enum UnitSystem {
             Map.entry("cold feed", "cold supply"),
             Map.entry("local authority", "local building department"),
             Map.entry("gas cock", "gas valve"),
+            Map.entry("fitter", "installer"),
+            Map.entry("fitted", "installed"),
+            Map.entry("fit", "install"),
             Map.entry("colour", "color"),
             Map.entry("vapour", "vapor"),
             Map.entry("judgement", "judgment"),
@@ -124,7 +127,7 @@ public enum UnitSystem {
     /**
      * Words as they are said and spelled where these units are used: in the US a tyre is a tire, an expansion vessel an expansion
      * tank, the mains are city water, a way to them leads to the water main, an isolating valve is a shutoff valve, a tap a faucet,
-     * and the local authority the building department. Keys of files, such as {@code tyre-gauge} or
+     * the local authority the building department, and what is fitted is installed. Keys of files, such as {@code tyre-gauge} or
      * {@code vessel.volume}, and quoted names stay.
      *
      * @param words British words
@@ -148,7 +151,7 @@ public enum UnitSystem {
             return found.group();
         }
         String word = AMERICAN.get(british.toLowerCase(Locale.ROOT));
-        String article = found.group(1) == null ? "" : found.group(1) + (word.startsWith("e") ? "n " : " ");
+        String article = found.group(1) == null ? "" : found.group(1) + ("ei".indexOf(word.charAt(0)) >= 0 ? "n " : " ");
         boolean capital = Character.isUpperCase(british.charAt(0));
         return article + (capital ? Character.toUpperCase(word.charAt(0)) + word.substring(1) : word);
     }

@@ -129,7 +129,7 @@ final class Cases {
     private static void expansion() {
         changed("expansion-control-missing", HotWaterSystem.Builder::withoutVessel);
         changed(
-                "expansion-returns-to-street",
+                "expansion-returns-to-mains",
                 h -> h.supply(supply(4).arrangement(Supply.Arrangement.DIRECT).build()));
         changed(
                 "bypass-opens-too-late",

@@ -56,7 +56,7 @@ class ContradictionsTest {
 
     /** By a finding, those that may not stand beside it: one would say the opposite of the other. */
     static final Map<String, Set<String>> OPPOSITES = Map.ofEntries(
-            Map.entry("expansion-returns-to-street", NEEDS_ROOM),
+            Map.entry("expansion-returns-to-mains", NEEDS_ROOM),
             Map.entry(
                     "expansion-control-missing",
                     union(DEAD, Set.of("vessel-too-small", "vessel-bottomed-out", "bypass-opens-too-late"))),

@@ -41,7 +41,7 @@ class FindingsTest {
             "circulation-returns-cool",
             "dripping-hides-expansion",
             "expansion-control-missing",
-            "expansion-returns-to-street",
+            "expansion-returns-to-mains",
             "expansion-valve-opens-late",
             "expansion-valve-provided",
             "expansion-valve-works",

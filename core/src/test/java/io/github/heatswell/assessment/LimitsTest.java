@@ -157,7 +157,7 @@ class LimitsTest {
                 // reseat 6 bar less 3 % of 7 bar: 3 % is common practice, no source
                 above("peak-near-relief", 5.79, 1e-4, bar -> Findings.of(run(sound, bar, 60))),
                 atOrAbove("bypass-opens-too-late", 6.8, 1e-4, bar -> of(bypass(bar))),
-                below("expansion-returns-to-street", 6.8, 1e-4, bar -> of(bypass(bar))),
+                below("expansion-returns-to-mains", 6.8, 1e-4, bar -> of(bypass(bar))),
                 above(
                         "reducing-valve-creeps",
                         4,

@@ -89,7 +89,7 @@ class OppositesTest {
 
     private static void supplies(UnaryOperator<HotWaterSystem> bare) {
         cause(
-                "expansion-returns-to-street",
+                "expansion-returns-to-mains",
                 house -> house.toBuilder()
                         .supply(FaultlessHouse.supply(4)
                                 .arrangement(Supply.Arrangement.DIRECT)

@@ -342,9 +342,9 @@ class SafetyTest {
                 house().supply(reduced(6, reducer(4).bypassOpens(0.2, BAR)).build());
         assertEquals(
                 Severity.NOTE,
-                find(Findings.of(bypass.build()), "expansion-returns-to-street").severity());
+                find(Findings.of(bypass.build()), "expansion-returns-to-mains").severity());
         List<Finding> bare = Findings.of(bypass.withoutVessel().build());
-        Finding alone = find(bare, "expansion-returns-to-street");
+        Finding alone = find(bare, "expansion-returns-to-mains");
         assertEquals(Severity.CAUTION, alone.severity());
         assertTrue(alone.advice().text(UnitSystem.SI).startsWith("Do not rely on the bypass alone"));
         assertTrue(alone.authority().source().text().contains("UPC 608.2"));

@@ -29,7 +29,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Regression: when a surge of the mains is named, and in which words. */
 class SurgeRuleTest {
 
-    /** The mains stands at 4 bar, and higher at 03:10, after a rise and before a fall of so many seconds. */
+    /** Mains pressure is 4 bar, and higher at 03:10, after a rise and before a fall of so many seconds. */
     private static Supply.Builder surging(double bar, double seconds) {
         Pressure low = Pressure.gauge(4, BAR);
         double top = 3 * 3600 + 600;

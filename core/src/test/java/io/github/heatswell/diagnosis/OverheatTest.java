@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Water is judged by what is set alone. The limits are 30 degF (16.7 K) of stacking above the thermostat, as ANSI Z21.10.1 allows, no
- * more than the cut-out or a T&amp;P valve of 99 degC lets by, and twice the 2 K of a household thermometer; what boils in the open is
+ * more than the cut-out or a T&amp;P valve of 99 degC lets through, and twice the 2 K of a household thermometer; what boils in the open is
  * always beyond them.
  */
 class OverheatTest {

@@ -126,7 +126,7 @@ class SituationsTest {
                                         .build())
                                 .draws(Houses.published("eu-s"))),
                 Arguments.of(
-                        "The relief valve “attic valve” opens \\d+ times, first at .*, and discharges .* L in all; 11 draws"
+                        "The “attic valve” opens \\d+ times, first at .*, and discharges .* L in all; 11 draws"
                                 + " take .* L from the tank",
                         Houses.warm()
                                 .withoutReliefValves()

@@ -51,7 +51,7 @@ class TotalsAreSaidTest {
     /** The temperature (K) above which water at a tap is said to scald where no limit of the place was read: 120 degF, rounded up. */
     private static final double SCALDS = TemperatureUnit.CELSIUS.toSi(49) + 1e-6;
 
-    /** The least discharge (m3) that is told. */
+    /** The least discharge (m3) that is reported. */
     private static final double TOLD = 0.01e-3;
 
     private static final Set<String> BEYOND_TEST = Set.of("test-pressure-reached", "textbook-run-beyond-test-pressure");

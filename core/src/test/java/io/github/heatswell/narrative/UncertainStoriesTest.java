@@ -256,6 +256,9 @@ class UncertainStoriesTest {
         assertEquals(
                 "An expansion tank, two expansion tanks and the expansion tank's shutoff valve, on city water",
                 UnitSystem.US.spelled("A vessel, two vessels and the expansion vessel's isolating valve, on mains"));
+        assertEquals(
+                "an installer; have an expansion tank installed, or install one; fitted to data; the best fit",
+                UnitSystem.US.spelled("a fitter; have a vessel fitted, or fit one; fitted to data; the best fit"));
         assertEquals("a shutoff valve; City water", UnitSystem.US.spelled("an isolating valve; Mains"));
         assertEquals(
                 "A house open to the water main, close to city water pressure",

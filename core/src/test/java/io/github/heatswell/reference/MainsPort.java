@@ -7,7 +7,7 @@ import io.github.heatswell.system.Supply;
 /**
  * The way between mains and branch.
  *
- * <p>A reducing valve has a conductance of its own: its outlet stands at its lock-up pressure, or at that of the mains if
+ * <p>A reducing valve has a conductance of its own: its outlet is at its lock-up pressure, or at that of the mains if
  * this is lower, and falls by lock-up rise and droop together at the rated flow. In series with it lies the piping, as
  * ample as everywhere. A bypass is piping behind a spring.
  */

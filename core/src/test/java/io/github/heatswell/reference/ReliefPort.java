@@ -83,7 +83,7 @@ final class ReliefPort {
         return valve.condition() == ReliefFault.Condition.STUCK_OPEN;
     }
 
-    /** {@return whether it gives off water from the top of the tank} */
+    /** {@return whether it discharges water from the top of the tank} */
     boolean onTank() {
         return valve.location() == ReliefValve.Location.TANK_TOP;
     }

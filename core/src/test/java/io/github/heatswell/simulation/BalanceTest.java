@@ -28,7 +28,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The rates by themselves, at states put by hand: what they say flows is what the water in the system changes by. */
 class BalanceTest {
 
-    /** Layers of different warmth under a valve that gives off hot water, and one that gives off cold. */
+    /** Layers of different warmth under a valve that discharges hot water, and one that discharges cold. */
     private static Moment twoValvesOpen(double gaugeBar) {
         HotWaterSystem.Builder house =
                 Systems.lodge().tank(layered(4)).addReliefValve(onTop()).addReliefValve(onBranch());

@@ -217,7 +217,7 @@ class DeviceCurvesTest {
                 SupplyBoundary.SERVICE_LINE);
     }
 
-    /** A reducing valve stands at its lock-up pressure, but gives no more than the mains has. */
+    /** The outlet of a reducing valve is at its lock-up pressure, but gives no more than the mains has. */
     @ParameterizedTest
     @CsvSource({"6, 3.2, false", "3.2, 3.2, true", "2, 2, true"})
     void reducingValveStandsAtTheLower(double mainsBar, double standingBar, boolean follows) {

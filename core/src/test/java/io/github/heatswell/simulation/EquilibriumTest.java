@@ -136,7 +136,7 @@ class EquilibriumTest {
 
     /**
      * The law of a reducing valve, all along a draw whose flow changes as the water at the tap turns cold while the vessel gives
-     * and takes: the outlet stands at lock-up less droop times what comes through. Of the thirty pascal it falls in a second it lags ten times less.
+     * and takes: the outlet is at lock-up less droop times what comes through. Of the thirty pascal it falls in a second it lags ten times less.
      */
     @Test
     void theOutletOfAReducingValveFollowsAFlowThatChanges() {

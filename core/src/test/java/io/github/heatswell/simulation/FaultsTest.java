@@ -148,7 +148,7 @@ class FaultsTest {
                 0, result.trace().value(Channel.HEATER_POWER, result.trace().count() - 1));
     }
 
-    /** Stuck open: the valve runs steadily, and the house stands at supply pressure whatever the heater does. */
+    /** Stuck open: the valve runs steadily, and the house stays at supply pressure whatever the heater does. */
     @Test
     void valveStuckOpenRunsSteadily() {
         RunResult result = run(

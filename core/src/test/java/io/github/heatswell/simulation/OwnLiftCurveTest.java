@@ -265,7 +265,7 @@ class OwnLiftCurveTest {
         assertThrows(NullPointerException.class, () -> with(null));
     }
 
-    /** Contract: what a curve throws is told as its refusal, with the exception as the cause. */
+    /** Contract: what a curve throws is reported as its refusal, with the exception as the cause. */
     @Test
     void aCurveThatThrowsIsRefused() {
         IllegalStateException mine = new IllegalStateException("mine");

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestReporter;
 
 /**
- * What physics says of every system, whatever its numbers: a larger vessel never raises the peak, what a relief valve gives off
+ * What physics says of every system, whatever its numbers: a larger vessel never raises the peak, what a relief valve discharges
  * hardly depends on its size, and neither samples nor the solver's tolerance show in the answer. More systems are looked at with
  * {@code -Dtest.jvm.options=-Dproperties.systems=10000}.
  */
@@ -100,7 +100,7 @@ class RandomPropertiesTest {
         });
     }
 
-    /** The larger valve gives off what the smaller does, but for what the lower peak leaves unstored. */
+    /** The larger valve discharges what the smaller does, but for what the lower peak leaves unstored. */
     @Test
     void whatIsGivenOffHardlyDependsOnTheValve(TestReporter reporter) {
         check(reporter, system -> {

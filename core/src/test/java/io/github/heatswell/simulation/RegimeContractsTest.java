@@ -135,7 +135,7 @@ class RegimeContractsTest {
         return result.events().stream().noneMatch(e -> e.time() >= from && e.time() <= to);
     }
 
-    /** A house stands at its supply's pressure again after an outage, as if there had been none. */
+    /** A house is at its supply's pressure again after an outage, as if there had been none. */
     @Test
     void aDisturbedHouseComesBack() {
         RandomHouses houses = RandomHouses.withAirAndVessels(SEED + 1);

@@ -252,7 +252,7 @@ class ShutInTest {
         assertTrue(result.end() < 3600, "a cold fill gets there during its first heat-up");
     }
 
-    /** On the way the working pressure is passed, which is told and does not end the run. */
+    /** On the way the working pressure is passed, which is reported and does not end the run. */
     @Test
     void theWorkingPressureIsPassedOnTheWay() {
         RunResult result =

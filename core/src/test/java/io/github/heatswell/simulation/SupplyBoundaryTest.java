@@ -63,7 +63,7 @@ class SupplyBoundaryTest {
         return BAR.fromSi(result.peak().value());
     }
 
-    /** Closed form: during a steady draw the outlet stands at lock-up less droop times flow. */
+    /** Closed form: during a steady draw outlet pressure is lock-up pressure less droop times flow. */
     @Test
     void reducingValveDroopsWithTheFlow() {
         Draw tap = Draw.ofVolume(600, 20, VolumeUnit.LITRE, 10, FlowUnit.LITRE_PER_MINUTE);

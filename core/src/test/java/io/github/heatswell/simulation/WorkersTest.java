@@ -38,7 +38,7 @@ class WorkersTest {
         assertEquals(numbers.stream().map(i -> 2 * i).toList(), Workers.of(3).map(numbers, i -> 2 * i));
     }
 
-    /** What failed is told as it was, and no piece is begun after it. */
+    /** What failed is reported as it was, and no piece is begun after it. */
     @Test
     void aPieceThatFailsEndsTheWork() {
         AtomicInteger begun = new AtomicInteger();

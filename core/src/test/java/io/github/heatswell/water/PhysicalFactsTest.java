@@ -102,7 +102,7 @@ class PhysicalFactsTest {
         }
     }
 
-    /** Validation: a rigid container filled at 10 C and 4.5 bar stands at 6.51 bar at 11 C and 17.46 bar at 15 C. */
+    /** Validation: a rigid container filled at 10 C and 4.5 bar is at 6.51 bar at 11 C and 17.46 bar at 15 C. */
     @ParameterizedTest
     @CsvSource({"11, 6.5077", "15, 17.457"})
     void rigidContainerFollowsTheIsochore(double celsius, double expectedBar) {

@@ -17,7 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** A report that is lost is told, one that nobody wanted to read on is not. */
+/** A lost report is an error; one that nobody wanted to read further is not. */
 class StandardOutputTest {
 
     private static final Path FULL = Path.of("/dev/full");

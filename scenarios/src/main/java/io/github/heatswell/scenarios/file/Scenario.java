@@ -216,7 +216,7 @@ public final class Scenario {
      */
     public String title() {
         String given = title.isEmpty() ? name : title;
-        String plain = houseChangedSince("title") ? "Changed from \u201c" + given + "\u201d" : given;
+        String plain = houseChangedSince("title") ? "\u201c" + given + "\u201d, with changes" : given;
         return system.tank().neverFails() ? plain + " (textbook run: the tank never fails)" : plain;
     }
 

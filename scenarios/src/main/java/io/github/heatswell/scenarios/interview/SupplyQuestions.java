@@ -83,7 +83,7 @@ final class SupplyQuestions {
                 .asks("What is the mains pressure during the day, while no water runs?")
                 .find(
                         "a gauge on a garden tap or drain tap upstream of any reducing valve, with the heater off.",
-                        "Turn the heater off, run hot water until it comes cold, close all taps and wait 10 min;"
+                        "Turn the heater off, run a hot tap until the water comes cold, close all taps and wait 10 min;"
                                 + " otherwise a gauge behind a check valve also shows the pressure the heater"
                                 + " added. Screw a pressure gauge onto a garden tap or a drain tap, open that, and make sure nobody"
                                 + " draws water. Downstream of a reducing valve, it shows that valve's pressure, not the"

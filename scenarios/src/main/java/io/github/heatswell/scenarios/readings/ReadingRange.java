@@ -12,7 +12,7 @@ import io.github.heatswell.units.Unit;
  * those of loggers only reject the output of broken sensors; no source.
  *
  * @param limits the range; pressures are gauge
- * @param unit the unit in which it is told
+ * @param unit the unit in which it is given
  */
 record ReadingRange(Limits limits, Unit unit) {
 

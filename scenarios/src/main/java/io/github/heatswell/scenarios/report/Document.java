@@ -90,7 +90,7 @@ record Document(
                 + (given ? "of" : "assumed for") + " the tank." + ONLY_A_MODEL);
     }
 
-    /** The same where the house as described was looked at, and no run of it is told. */
+    /** The same where the house as described was looked at, and no run of it is reported. */
     Document ofNoRun() {
         return calm("The house as described shows no hazard." + ONLY_A_MODEL);
     }
@@ -121,7 +121,7 @@ record Document(
         /** On page and screen; on the page with its like as the last paper, small, for those who want to know why. */
         APPENDIX;
 
-        /** Whether it is told on the screen too. */
+        /** Whether it is shown on the screen too. */
         boolean isOnScreen() {
             return this == EVERYWHERE || this == APPENDIX;
         }

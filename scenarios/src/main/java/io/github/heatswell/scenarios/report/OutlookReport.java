@@ -134,7 +134,7 @@ public final class OutlookReport {
                 rows);
     }
 
-    /** Whose precharge is told, where there are several vessels. */
+    /** Whose precharge is reported where there are several vessels. */
     private String whose() {
         HotWaterSystem house = answer.scenario().system();
         return house.hasSeveralVessels()

@@ -511,7 +511,7 @@ final class PageSizes {
                                 + " Give the number of people, or 'draws', for a better one."
                         : "A year counts as 365 days like those of the run, leaving out its first heat-up from cold. A shorter run counts"
                                 + " as one day.")
-                + " Water and waste water cost " + ofWater(costs, shown)
+                + " Water and wastewater cost " + ofWater(costs, shown)
                 + (costs.waterInvented() ? ", an invented price: give your own under 'costs'." : ".");
     }
 }

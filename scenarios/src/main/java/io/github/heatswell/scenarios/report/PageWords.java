@@ -1,5 +1,7 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
@@ -48,7 +50,7 @@ final class PageWords {
                                     .thenComparing(Comparator.naturalOrder()))
                             .map(Pattern::quote)
                             .collect(Collectors.joining("|"))
-                    + ")(?![\\w/\u00b2\u00b3])",
+                    + ")(?![\\w/\u00b2\u00b3])( hotter)?",
             Pattern.CASE_INSENSITIVE);
 
     /** A unit, and how a quantity of its kind (in SI units) is written. */
@@ -116,6 +118,14 @@ final class PageWords {
         return value.equals("[]") ? "none" : value;
     }
 
+    /** The question of a scenario; one that is bundled asks in the words and units of the reader, and an owner's stays as written. */
+    static String question(Scenario scenario, QuantityFormat shown) {
+        String asked = scenario.question();
+        boolean bundled = Catalogue.names().contains(scenario.name())
+                && asked.equals(Catalogue.listing(scenario.name()).question());
+        return bundled ? inUnits(shown.units().spelled(asked), shown) : asked;
+    }
+
     /**
      * A value, a range or a reason as scenario files and their typical values have it, with every quantity in units of the reader.
      *
@@ -142,7 +152,9 @@ final class PageWords {
     private static String quantity(MatchResult found, QuantityFormat shown) {
         String around = found.group(1) == null ? "" : found.group(1);
         Known known = UNITS.get(found.group(5).toLowerCase(Locale.ROOT));
-        String last = around + known.shown(found.group(4), !around.isEmpty(), shown);
+        String hotter = found.group(6) == null ? "" : found.group(6);
+        boolean difference = !around.isEmpty() || !hotter.isEmpty();
+        String last = around + known.shown(found.group(4), difference, shown) + hotter;
         return found.group(2) == null ? last : known.shown(found.group(2), false, shown) + found.group(3) + last;
     }
 }

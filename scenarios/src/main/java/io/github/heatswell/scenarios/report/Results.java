@@ -117,7 +117,7 @@ public final class Results {
                 shown));
         List<Document.Section> sections = new ArrayList<>();
         List<Block> said = new ArrayList<>(
-                Document.answer(scenario.question(), asked + answer, Document.withDoubts(scenario, shown, remarks))
+                Document.answer(PageWords.question(scenario, shown), asked + answer, Document.withDoubts(scenario, shown, remarks))
                         .blocks());
         said.add(Block.Picture.beside(chart, answer));
         // the page has it among what to do

@@ -117,7 +117,7 @@ public final class RulesReport {
                                                 + " fault: see the findings. The place: "
                                 : "Deal with the hazard first; no rule that was read covers it: ")
                         + rules.place().title() + "." + open(rules)
-                : "Does not meet the rules here: "
+                : "This house does not meet the rules here: "
                         + against.stream()
                                 .map(held -> held.rule().topic().label())
                                 .distinct()

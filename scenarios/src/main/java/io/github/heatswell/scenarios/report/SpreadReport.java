@@ -90,7 +90,7 @@ public final class SpreadReport {
                                         chart
                                                 .map(drawn -> Block.Picture.of(
                                                         drawn,
-                                                        "Peaks of all samples, gauge pressure, and how strongly each input goes with them.",
+                                                        "Peaks of all samples, gauge pressure, and how strongly each input is correlated with them.",
                                                         "Chart of the peaks of the samples. " + drawn.headline()))
                                                 .stream()
                                                 .toList(),

@@ -83,7 +83,7 @@ final class Fields {
         throw new Wrong(node.at(), what + ": write some words, not " + node.kind());
     }
 
-    /** What is read from a text; what is wrong with the text is told with its place. */
+    /** What is read from a text; what is wrong with the text is reported with its place. */
     <T> T read(String key, Function<String, T> reader) {
         return read(need(key), key, reader);
     }

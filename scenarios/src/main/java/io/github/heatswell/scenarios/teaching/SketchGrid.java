@@ -237,7 +237,7 @@ final class SketchGrid {
             return new Scale(first, step, (int) Math.round((last - first) / step));
         }
 
-        /** What stands at a line. */
+        /** What a line is labelled with. */
         String label(int line) {
             int decimals = Math.max(0, -(int) Math.floor(Math.log10(step) + 1e-9));
             double value = from + line * step;

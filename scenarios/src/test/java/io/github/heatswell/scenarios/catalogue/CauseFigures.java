@@ -38,7 +38,7 @@ final class CauseFigures {
         return share(i -> !heating(i) && !drawing(i));
     }
 
-    /** Share of the time in which the valve gives off water (-). */
+    /** Share of the time in which the valve discharges water (-). */
     double running() {
         return IntStream.range(0, trace.count())
                         .filter(i -> trace.value(Channel.RELIEF_FLOW, i) > 0)
@@ -64,7 +64,7 @@ final class CauseFigures {
         return sorted.length == 0 ? Double.NaN : sorted[sorted.length / 2];
     }
 
-    /** The pressure the supply stands at when the run starts (bar, gauge). */
+    /** The supply pressure when the run starts (bar, gauge). */
     double supplied() {
         return result.system().supplyAtStart().gauge(result.system().site().atmosphere()) / 1e5;
     }

@@ -36,11 +36,11 @@ class FindingsOfCatalogueTest {
             mill-cottage-high-mains         | static-pressure-high supply-opens-relief-valve scald-without-mixing-valve temperature-relief-missing relief-water-loss
             mill-cottage-creeping-reducer    | reducing-valve-creeps precharge-above-static peak-above-code-limit scald-without-mixing-valve temperature-relief-missing relief-water-loss
             mill-cottage-thermostat          | relief-valve-opened-by-heat thermostat-stuck scald-without-mixing-valve relief-water-loss
-            ferry-cottage                    | scald-without-mixing-valve temperature-relief-missing expansion-returns-to-street
+            ferry-cottage                    | scald-without-mixing-valve temperature-relief-missing expansion-returns-to-mains
             ford-house-leaking-check         | relief-valve-controls-expansion check-valve-leaks scald-without-mixing-valve temperature-relief-missing relief-water-loss
             ford-house-shut-off              | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss
             tannery-yard                     | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss
-            tannery-yard-bypass              | expansion-returns-to-street peak-near-relief scald-without-mixing-valve temperature-relief-missing
+            tannery-yard-bypass              | expansion-returns-to-mains peak-near-relief scald-without-mixing-valve temperature-relief-missing
             tannery-yard-bypass-high-mains  | bypass-opens-too-late peak-above-code-limit scald-without-mixing-valve temperature-relief-missing relief-water-loss
             heron-hill-year                  | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss
             orchard-lodge-vessel             | peak-above-code-limit peak-near-relief stored-too-cool scald-without-mixing-valve temperature-relief-missing
@@ -55,9 +55,9 @@ class FindingsOfCatalogueTest {
             orchard-lodge-pex                | relief-valve-controls-expansion stored-too-cool scald-without-mixing-valve temperature-relief-missing relief-water-loss
             beacon-tower                     | peak-above-code-limit peak-near-relief scald-without-mixing-valve temperature-relief-missing
             quarry-row                       | test-pressure-reached relief-valve-missing expansion-control-missing scald-without-mixing-valve
-            kiln-house-runaway               | relief-valve-opened-by-heat thermostat-stuck scald-without-mixing-valve expansion-returns-to-street relief-water-loss
-            kiln-house-cut-out               | thermostat-stuck cut-out-tripped scald-without-mixing-valve expansion-returns-to-street
-            kiln-house-blocked               | vapour-forms thermostat-stuck relief-valve-blocked scald-without-mixing-valve expansion-returns-to-street
+            kiln-house-runaway               | relief-valve-opened-by-heat thermostat-stuck scald-without-mixing-valve expansion-returns-to-mains relief-water-loss
+            kiln-house-cut-out               | thermostat-stuck cut-out-tripped scald-without-mixing-valve expansion-returns-to-mains
+            kiln-house-blocked               | vapour-forms thermostat-stuck relief-valve-blocked scald-without-mixing-valve expansion-returns-to-mains
             weir-house-day                   | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss
             weir-house-timetable             | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss
             weir-house-layers                | relief-valve-controls-expansion scald-without-mixing-valve temperature-relief-missing relief-water-loss

@@ -156,7 +156,7 @@ class SupplyTableTest {
         String todo = page.substring(page.indexOf("What to do "), page.indexOf("For the authority: "));
         assertTrue(todo.contains("of 2 gal that was bought is too small: it takes one of at least "), todo);
         assertTrue(todo.contains("Have the reducing valve set to 50 psi. The supply must then be at 54.4 psi"), todo);
-        assertTrue(todo.contains("fitted, charged to 54.4 psi before it is connected"), todo);
+        assertTrue(todo.contains("installed, charged to 54.4 psi before it is connected"), todo);
         assertTrue(todo.contains("Have the reducing valve set to 50 psi, read with a little water running."), todo);
         assertTrue(todo.contains("Set it with a hand pump to 54.4 psi"), todo);
         assertFalse(todo.contains("79.4"), todo);

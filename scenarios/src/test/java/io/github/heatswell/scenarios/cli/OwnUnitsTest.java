@@ -164,7 +164,7 @@ class OwnUnitsTest {
                 wrong.err().contains("'atlantis' is not one of us-ipc, us-upc, uk, en, au-nz, not-known"), wrong.err());
     }
 
-    /** Nobody reads paths of fields; what is usual is told in the reader's units. */
+    /** Nobody reads paths of fields; what is usual is given in the reader's units. */
     @Test
     void aSpreadNamesItsInputsInWords() throws IOException {
         Path file = Files.writeString(

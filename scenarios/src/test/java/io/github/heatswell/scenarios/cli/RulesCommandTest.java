@@ -33,7 +33,7 @@ class RulesCommandTest {
         String said = uk.out().replaceAll("\\s+", " ");
         assertTrue(
                 said.contains(
-                        "Does not meet the rules here: expansion control, guard against boiling, storage temperature."),
+                        "This house does not meet the rules here: expansion control, guard against boiling, storage temperature."),
                 said);
         assertTrue(said.contains("No rule was read on these; ask the local authority: static pressure;"), said);
         String en = rules("orchard-lodge", "en").out().replaceAll("\\s+", " ");

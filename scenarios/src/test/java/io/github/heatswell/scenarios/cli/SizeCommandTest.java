@@ -114,7 +114,7 @@ class SizeCommandTest {
     @CsvSource({
         "orchard-lodge, si, 0, ''",
         "orchard-lodge, us, 0, ''",
-        "mill-cottage-high-mains, us, 0, have a reducing valve fitted and set to",
+        "mill-cottage-high-mains, us, 0, have a reducing valve installed and set to",
         "ferry-cottage, si, 0, No vessel is needed",
         "quarry-row, us, 3, HAZARD as it is",
         "tannery-yard, si, 0, A vessel of"

@@ -42,7 +42,7 @@ class ChangeTest {
         Scenario ferry = Catalogue.read("ferry-cottage");
         Scenario closed = ferry.with(List.of(Change.of("supply.arrangement=check-valve")));
         assertFalse(ferry.expectation().isEmpty());
-        assertEquals("Changed from \u201c" + ferry.title() + "\u201d", closed.title());
+        assertEquals("\u201c" + ferry.title() + "\u201d, with changes", closed.title());
         assertEquals("", closed.expectation());
         Scenario asked = ferry.with(List.of(Change.of("question=Why?")));
         assertEquals(ferry.title(), asked.title());
@@ -167,7 +167,7 @@ class ChangeTest {
             Scenario back = ScenarioReader.read(name, changed.changedText());
             assertEquals(changed.assumptions(), back.assumptions(), name);
             assertEquals(changed.changedText(), back.with(List.of()).changedText(), name);
-            assertEquals(changed.title(), "Changed from \u201c" + back.title() + "\u201d", name);
+            assertEquals(changed.title(), "\u201c" + back.title() + "\u201d, with changes", name);
             assertEquals(291.15, back.system().site().roomTemperature(), 1e-9, name);
         }
     }

@@ -31,7 +31,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * What spreadsheets and loggers of other countries do to a log: either it says what it said before, or it is refused at the right
- * place with what to write instead, or the change is remarked upon. Never does it say something else in silence.
+ * place with what to write instead, or the change is remarked upon. It never silently says something else.
  */
 class LogManglingTest {
 

@@ -33,7 +33,7 @@ class AssumedReseatTest {
         assertTrue(after > before + 0.3e5, "half an hour after the draw: " + before + " Pa and " + after + " Pa");
         assertFalse(said(exact).contains("reseat pressure is assumed"), said(exact));
         assertTrue(
-                said(open).contains("reseat pressure is assumed, and varied from 70 % to 95 % of its set"), said(open));
+                said(open).contains("reseat pressure is assumed, and varied from 70 % to 95 % of the set"), said(open));
     }
 
     private static Check check(Scenario house) {

@@ -17,7 +17,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 
-/** Regression: how often a valve opened is one number, wherever it is told. */
+/** Regression: how often a valve opened is one number, wherever it is given. */
 class OneCountTest {
 
     /** Pressure lifts the valve each time before hot water opens it fully. */

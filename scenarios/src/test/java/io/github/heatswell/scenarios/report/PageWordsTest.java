@@ -45,6 +45,7 @@ class PageWordsTest {
         "0 bar to 0.6 bar, 0 psi to 8.7 psi",
         "+- 0.15 bar, +- 2.2 psi",
         "+- 2 K, +- 3.6 degF",
+        "up to 10 degC hotter than 50 degC, up to 18 degF hotter than 122 degF",
         "500 kPa, 72.5 psi",
         "5.2 bar abs, 75.4 psi abs",
         "20 L/min, 5.28 gal/min",

@@ -62,6 +62,19 @@ class ReportTest {
                 "  Discharged  0.83 gal  expansion valve, opened once");
     }
 
+    /** The question of a bundled house is in the reader's words; an owner's stays as written. */
+    @Test
+    void aBundledQuestionIsAskedInTheReadersWords() {
+        String report = report("mill-cottage-overcharged-vessel", UnitSystem.US).replaceAll("\\s+", " ");
+        assertTrue(
+                report.contains("What if the expansion tank is charged to 97.2 psi in a house with a 58 psi supply?"),
+                report);
+        Scenario owned = Catalogue.read("mill-cottage").with(List.of(Change.of("question=Is the vessel too small?")));
+        assertTrue(Pages.onScreen(owned, owned.simulation().run(), UnitSystem.US)
+                .text()
+                .contains("Is the vessel too small?"));
+    }
+
     @Test
     void whatWentInAndOutIsSaidDeviceByDevice() {
         String report = report("mill-cottage-dripping-tap", UnitSystem.SI);

@@ -62,7 +62,7 @@ class HouseSpreadTest {
         for (int i = 0; i < 64; i++) {
             assertEquals(one.result().output(i, 0), three.result().output(i, 0));
         }
-        // the peak is where the valve opens, in every house; what it gives off differs
+        // the peak is where the valve opens, in every house; what it discharges differs
         assertFalse(one.relieved().quantile(0.5) == other.relieved().quantile(0.5));
     }
 
