@@ -62,11 +62,7 @@ final class Restacking {
             double all = audit.water(y, modes);
             double energy = audit.tankEnergy(y, modes);
             if (restack(y)) {
-<<<<<<< HEAD
-                pressure = ledger.settle(y, now, all, energy, balance);
-=======
-                pressure = audit.settle(y, now, all, energy, balance.stiffness());
->>>>>>> b0ae21ec (Name what the house's rules name: returns to the mains, an audit, a reported fault)
+                pressure = audit.settle(y, now, all, energy, balance);
             }
         }
         return now.withLayering(worth && !full(y), Layering.raises(y[vector.phase]));

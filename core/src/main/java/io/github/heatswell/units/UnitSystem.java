@@ -151,7 +151,8 @@ public enum UnitSystem {
             return found.group();
         }
         String word = AMERICAN.get(british.toLowerCase(Locale.ROOT));
-        String article = found.group(1) == null ? "" : found.group(1) + ("ei".indexOf(word.charAt(0)) >= 0 ? "n " : " ");
+        String article =
+                found.group(1) == null ? "" : found.group(1) + ("ei".indexOf(word.charAt(0)) >= 0 ? "n " : " ");
         boolean capital = Character.isUpperCase(british.charAt(0));
         return article + (capital ? Character.toUpperCase(word.charAt(0)) + word.substring(1) : word);
     }

@@ -116,9 +116,11 @@ public final class Results {
                 "",
                 shown));
         List<Document.Section> sections = new ArrayList<>();
-        List<Block> said = new ArrayList<>(
-                Document.answer(PageWords.question(scenario, shown), asked + answer, Document.withDoubts(scenario, shown, remarks))
-                        .blocks());
+        List<Block> said = new ArrayList<>(Document.answer(
+                        PageWords.question(scenario, shown),
+                        asked + answer,
+                        Document.withDoubts(scenario, shown, remarks))
+                .blocks());
         said.add(Block.Picture.beside(chart, answer));
         // the page has it among what to do
         small.filter(told -> !result.system().vessels().isEmpty())
