@@ -3,6 +3,7 @@ package io.github.heatswell.simulation;
 import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
@@ -10,6 +11,8 @@ import com.sun.management.ThreadMXBean;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.MainsPressure;
+import io.github.heatswell.system.PowerCurve;
 import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
@@ -18,6 +21,7 @@ import io.github.heatswell.units.Pressure;
 import java.lang.management.ManagementFactory;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -53,7 +57,19 @@ class EffortTest {
                         12,
                         141,
                         885),
-                Arguments.of("snap valve", snapping, 162, 290, 1_935));
+                Arguments.of("snap valve", snapping, 162, 290, 1_935),
+                Arguments.of("leaking check valve", behindALeakingCheckValve(), 12, 50, 447));
+    }
+
+    /** Its seat passes ten litres a minute, so that the pressure answers within milliseconds; at night the mains stand low. */
+    private static HotWaterSystem behindALeakingCheckValve() {
+        MainsPressure mains =
+                MainsPressure.daily(Map.of(6 * 3_600.0, Pressure.gauge(2, BAR), 18 * 3_600.0, Pressure.gauge(6, BAR)));
+        Supply supply = Systems.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4.2, BAR), 9).toBuilder()
+                .mains(mains)
+                .seatLeakage(10, FlowUnit.LITRE_PER_MINUTE)
+                .build();
+        return Systems.lodge().supply(supply).addReliefValve(MODULATING).build();
     }
 
     @ParameterizedTest(name = "{0}")
@@ -94,6 +110,30 @@ class EffortTest {
         filling.balance.evaluate(filling.y, filling.modes, new double[filling.vector.length]);
         String message = new Effort(filling.plant, filling.balance).explain(List.of(), 1_000_000, 60);
         assertTrue(message.contains("to the reducing valve;"), message);
+    }
+
+    /** Contract: a run that takes more steps than its hours allow ends there, and says so. */
+    @Test
+    void noRunTakesMoreStepsThanItsHoursAllow() {
+        PowerCurve restless = new PowerCurve() {
+            @Override
+            public double share(double clock, double temperature) {
+                return 1;
+            }
+
+            @Override
+            public double nextChange(double clock) {
+                return clock + 1e-3;
+            }
+        };
+        HotWaterSystem house = withVessel()
+                .heater(Systems.heater(11.2, 78, 58, 6).toBuilder()
+                        .powerCurve(restless)
+                        .build())
+                .build();
+        Simulation tenMinutes = Simulation.of(house, Duration.ofMinutes(10));
+        SimulationException found = assertThrows(SimulationException.class, tenMinutes::run);
+        assertTrue(found.getMessage().startsWith("too many steps: 8"), found.getMessage());
     }
 
     /** Ten times the days take ten times the work, and no more memory for each. */
