@@ -22,7 +22,7 @@ import java.util.OptionalDouble;
 
 /**
  * Composes the picture of several runs: their pressures above, and below what each discharged, since the question is
- * usually which of them stops the dripping. Without any relief valve it shows the water temperatures instead.
+ * usually which of them stops the dripping. Where none discharges anything it shows the water temperatures instead.
  */
 final class ComparisonPicture {
 
@@ -65,8 +65,7 @@ final class ComparisonPicture {
 
     Picture compose() {
         Caption caption = Caption.of(narrative, amounts);
-        boolean relief = runs.stream()
-                .anyMatch(run -> !run.result().system().reliefValves().isEmpty());
+        boolean relief = runs.stream().anyMatch(run -> run.result().totals().relieved() > 0);
         return new Picture(
                 size,
                 caption,

@@ -25,6 +25,9 @@ final class SizingPicture {
     /** How far above the target peaks are shown, as a multiple of the room between supply and target. */
     private static final double ABOVE_TARGET = 1.5;
 
+    /** So many of the sizes with the lowest peaks are always within the picture. */
+    private static final int SEEN = 5;
+
     private final SizingResult result;
     private final SizeAdvice advice;
     private final QuantityFormat amounts;
@@ -44,10 +47,12 @@ final class SizingPicture {
     Picture compose(Size size) {
         double fill = shown(result.supplyStatic().gauge(atmosphere));
         double target = shown(result.target().gauge());
-        double most = vessels.stream().mapToDouble(this::peak).max().orElseThrow();
-        double least =
-                Math.min(fill, vessels.stream().mapToDouble(this::peak).min().orElseThrow());
-        double top = Math.max(target, Math.min(most, target + ABOVE_TARGET * (target - fill)));
+        double[] peaks = vessels.stream().mapToDouble(this::peak).sorted().toArray();
+        double most = peaks[peaks.length - 1];
+        double least = Math.min(fill, peaks[0]);
+        // where supply and target lie close together, too, the best of the sizes are to be seen
+        double best = peaks[Math.min(SEEN, peaks.length) - 1];
+        double top = Math.max(target, Math.min(most, Math.max(best, target + ABOVE_TARGET * (target - fill))));
         Axis up = ValueScale.around(
                 "peak pressure (gauge, " + amounts.symbol(amounts.units().pressure()) + ")",
                 new ValueScale.Range(least, top),

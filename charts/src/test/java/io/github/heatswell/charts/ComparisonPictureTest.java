@@ -7,6 +7,7 @@ import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Panel.Level;
 import io.github.heatswell.charts.picture.Panel.Mark;
 import io.github.heatswell.charts.picture.Picture;
+import io.github.heatswell.place.Place;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
 import io.github.heatswell.units.UnitSystem;
@@ -74,6 +75,11 @@ class ComparisonPictureTest {
         Picture picture = Chart.comparing(runs, UnitSystem.US).picture();
         assertEquals("mean water temperature (°F)", picture.lower().axis().label());
         assertEquals("highest 55 °F", picture.lower().curves().get(0).label());
+        // with relief valves that stay shut, the lower half was an empty frame
+        RunResult dry = Handmade.run(Plants.at(Place.EN), 60, 4.2, 5).result();
+        Picture shut = Chart.comparing(List.of(new NamedRun("a", dry), new NamedRun("b", dry)), UnitSystem.US)
+                .picture();
+        assertEquals("mean water temperature (°F)", shut.lower().axis().label());
     }
 
     /** One of two valves with the same set pressure is stuck open: the picture must not say so of both. */

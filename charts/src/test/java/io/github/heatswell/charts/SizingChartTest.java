@@ -83,6 +83,19 @@ class SizingChartTest {
         assertTrue(chart.picture().upper().marks().stream().noneMatch(spot -> spot.kind() == Mark.Kind.CHIEF));
     }
 
+    /** Regression: where supply and limit lie close together, every size on sale was above an empty frame. */
+    @Test
+    void showsTheBestOfSizesThatAreAllTooSmall() {
+        Picture picture = Chart.of(advice(behindCheckValve(5.3), 4, 8, 12, 18, 24, 35), UnitSystem.SI)
+                .picture();
+        assertEquals(
+                4,
+                picture.upper().marks().stream()
+                        .filter(spot -> spot.kind() == Mark.Kind.FAILING)
+                        .count(),
+                "beside the smallest that would do");
+    }
+
     @Test
     void saysWhenNoneIsNeeded() {
         Chart chart = Chart.of(advice(Plants.supply(Supply.Arrangement.DIRECT, 4.2)), UnitSystem.SI);

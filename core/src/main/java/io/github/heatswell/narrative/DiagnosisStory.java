@@ -419,8 +419,9 @@ public final class DiagnosisStory {
                 .map(one -> plain("How warm the tank was ")
                         .then(beginning())
                         .then(
-                                " is not known: it was assumed cold, or warmer where that fits better. For a surer answer, give"
-                                        + " start.water and run again."));
+                                " is not known: it was assumed cold, or warmer where that fits better. For a surer answer, take"
+                                        + " readings from a cold tank on, or write into the file how warm it was"
+                                        + " (start.water)."));
     }
 
     /** What the warmth is about: where the heat-up began before the log, the water was warmer already at the first reading. */

@@ -110,7 +110,7 @@ final class NextReading {
                 .isPresent();
         return close
                 ? "Next, read the plates of tank, heater and relief valve again and correct the description. Note every draw,"
-                        + " and give start.water if the tank was warm."
+                        + " and whether the tank was warm at the first reading."
                 : "Next, log one heat-up of a cold tank with every tap shut, a reading every minute or two."
                         + heating();
     }

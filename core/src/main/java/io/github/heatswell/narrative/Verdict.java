@@ -167,8 +167,9 @@ final class Verdict {
         } else if (!wet.isEmpty() && dry.isEmpty()) {
             parts.add(allWet(wet));
         } else if (!wet.isEmpty()) {
-            parts.add(plain((dry.size() == 1 ? "only " + names(dry) + " keeps" : names(dry) + " keep")
-                    + " the relief valve shut"));
+            parts.add(plain(
+                    (dry.size() > 1 ? names(dry) + " keep" : (runs.size() > 2 ? "only " : "") + names(dry) + " keeps")
+                            + " the relief valve shut"));
             parts.add(wetPart(wet));
         }
         if (!bare.isEmpty()) {

@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.choice;
 
+import io.github.heatswell.place.Customs;
 import io.github.heatswell.scenarios.choice.VesselAnswer.FormulaAnswer;
 import io.github.heatswell.sizing.SizingReconciliation;
 import io.github.heatswell.sizing.SizingResult;
@@ -8,13 +9,14 @@ import io.github.heatswell.sizing.VesselSizing;
 import io.github.heatswell.system.Element;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.units.UnitSystem;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
-/** The published formulas beside a sizing. */
+/** The published formulas beside a sizing: in the US those of European standards are nobody's rule. */
 final class Formulas {
 
     private static final String HANDBOOK = "handbook, diaphragm tank";
@@ -46,7 +48,13 @@ final class Formulas {
                             name, "does not apply: the supply pressure is not below the" + " limit"))
                     .toList();
         }
-        return List.of(handbook(), din(), en());
+        boolean american = house.site()
+                .place()
+                .customs()
+                .map(Customs::units)
+                .filter(UnitSystem.US::equals)
+                .isPresent();
+        return american ? List.of(handbook()) : List.of(handbook(), din(), en());
     }
 
     private FormulaAnswer handbook() {

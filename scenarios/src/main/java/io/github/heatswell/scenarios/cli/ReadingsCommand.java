@@ -1,11 +1,14 @@
 package io.github.heatswell.scenarios.cli;
 
+import io.github.heatswell.scenarios.file.InvalidScenarioException;
+import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.scenarios.interview.Interview.Outcome.Ending;
 import io.github.heatswell.scenarios.interview.ReadingsTalk;
 import io.github.heatswell.scenarios.report.OutputException;
 import io.github.heatswell.scenarios.report.ReadingsSheet;
 import io.github.heatswell.scenarios.report.ResultFolder;
 import io.github.heatswell.units.UnitSystem;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -31,6 +34,9 @@ final class ReadingsCommand implements CliCommand {
                 .type(Path.class)
                 .description("Write a blank sheet to print and take to the gauge, and ask nothing.")
                 .build());
+        spec.addOption(
+                Specs.units("Units of sheet and examples: si (bar, degC, L) or us (psi, degF, gal). Default: those of "
+                        + InterviewCommand.DEFAULT_FILE + ", if it is here; else si."));
         Specs.describe(
                 spec,
                 "Type in gauge readings from paper, and learn how to take them.",
@@ -44,10 +50,21 @@ final class ReadingsCommand implements CliCommand {
     @Override
     public ExitStatus execute(Request request) {
         Path sheet = request.option(SHEET, null);
-        return sheet == null ? hold(request) : print(sheet, request.console());
+        return sheet == null ? hold(request) : print(sheet, units(request), request.console());
     }
 
-    private static ExitStatus print(Path sheet, Console console) {
+    /** Those asked for, or of the house beside which the readings are taken. */
+    private static UnitSystem units(Request request) {
+        return request.asked().orElseGet(() -> {
+            try {
+                return ScenarioReader.read(InterviewCommand.DEFAULT_FILE).units();
+            } catch (IOException | InvalidScenarioException none) {
+                return UnitSystem.SI;
+            }
+        });
+    }
+
+    private static ExitStatus print(Path sheet, UnitSystem units, Console console) {
         Path whole = sheet.toAbsolutePath();
         Path folder = whole.getParent();
         Path name = whole.getFileName();
@@ -58,7 +75,7 @@ final class ReadingsCommand implements CliCommand {
             return ExitStatus.BAD_INPUT;
         }
         try {
-            ResultFolder.at(folder).write(List.of(ReadingsSheet.page(name.toString(), UnitSystem.SI)));
+            ResultFolder.at(folder).write(List.of(ReadingsSheet.page(name.toString(), units)));
         } catch (OutputException e) {
             console.complain(sheet + ": " + e.getMessage());
             return ExitStatus.NOT_WRITTEN;
@@ -71,7 +88,7 @@ final class ReadingsCommand implements CliCommand {
         Path file = request.out().orElse(DEFAULT_FILE);
         Console console = request.console();
         try {
-            Ending ending = ReadingsTalk.hold(file, console.in(), console.out());
+            Ending ending = ReadingsTalk.hold(file, units(request), console.in(), console.out());
             return switch (ending) {
                 case FINISHED -> {
                     console.print(NextLine.of(

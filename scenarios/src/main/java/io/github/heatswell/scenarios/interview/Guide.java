@@ -528,7 +528,7 @@ public final class Guide {
 
     /** Takes readings from paper into a file beside the house's own. */
     private Outcome.Ending typeIn(Path list) throws OutputException {
-        Outcome.Ending ending = new ReadingsTalk(dialogue, list).hold();
+        Outcome.Ending ending = new ReadingsTalk(dialogue, list, interviewer.units()).hold();
         if (ending == Outcome.Ending.OBSTRUCTED) {
             dialogue.say(list + " contains something other than readings; rename it first.");
         }

@@ -6,6 +6,7 @@ import io.github.heatswell.scenarios.readings.TypedReadings;
 import io.github.heatswell.scenarios.report.OutputException;
 import io.github.heatswell.scenarios.report.ReadingsSheet;
 import io.github.heatswell.scenarios.wording.Spoken;
+import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.Reader;
@@ -26,10 +27,12 @@ public final class ReadingsTalk {
 
     private final Dialogue dialogue;
     private final HouseFile file;
+    private final UnitSystem units;
     private TypedReadings typed = TypedReadings.none();
 
-    ReadingsTalk(Dialogue dialogue, Path file) {
+    ReadingsTalk(Dialogue dialogue, Path file, UnitSystem units) {
         this.dialogue = dialogue;
+        this.units = units;
         this.file = new HouseFile(file);
     }
 
@@ -37,13 +40,14 @@ public final class ReadingsTalk {
      * Asks for readings until there are no more, and writes the file after every line.
      *
      * @param file where the list belongs; lines that it holds already are gone on from
+     * @param units of the examples
      * @param in gives the lines; stays open
      * @param out takes the questions; stays open
      * @return how it ended: obstructed if the file holds something else
      * @throws OutputException if the file cannot be written
      */
-    public static Ending hold(Path file, Reader in, PrintWriter out) throws OutputException {
-        return new ReadingsTalk(new Dialogue(in, out), file).hold();
+    public static Ending hold(Path file, UnitSystem units, Reader in, PrintWriter out) throws OutputException {
+        return new ReadingsTalk(new Dialogue(in, out), file, units).hold();
     }
 
     Ending hold() throws OutputException {
@@ -52,7 +56,7 @@ public final class ReadingsTalk {
         }
         dialogue.say(
                 "Type your readings as you wrote them down, one per line or all pasted at once: a time, the pressure, and what you"
-                        + " saw, such as 6:45 am 61 psi heater came on, or 18:45 4,2 bar tropft. Type done after the last line,"
+                        + " saw, such as " + ReadingsSheet.examples(units) + ". Type done after the last line,"
                         + " back to take a line back, or ? to see how to take readings.");
         if (typed.lines() > 0) {
             dialogue.say(file.path() + " holds readings: go on after " + typed.taken() + ".");
@@ -72,7 +76,7 @@ public final class ReadingsTalk {
             } else if (Interview.LEAVE.contains(word)) {
                 return Ending.LEFT;
             } else if (List.of("?", "help", "hilfe").contains(word)) {
-                ReadingsSheet.HOW.forEach(how -> dialogue.say(how, "   ", "   "));
+                ReadingsSheet.how(units).forEach(how -> dialogue.say(how, "   ", "   "));
             } else if (List.of("back", "undo", "zur\u00fcck").contains(word)) {
                 typed = typed.withoutLast();
                 dialogue.say("Taken back; " + typed.readings() + " readings are left.");

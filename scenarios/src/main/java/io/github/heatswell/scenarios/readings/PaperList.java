@@ -10,6 +10,7 @@ import io.github.heatswell.units.Pressure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -23,8 +24,8 @@ final class PaperList {
     /** So many characters of a list are read, far more than anybody writes by hand. */
     static final int MAX_LENGTH = 1 << 18;
 
-    /** {@link PressureLog#ROUGH} in words, 95 % sure. */
-    private static final String ROUGHLY = "0.3 bar (4 psi)";
+    /** {@link PressureLog#ROUGH} in words, 95 % sure, by the unit of a list. */
+    private static final Map<String, String> ROUGHLY = Map.of("psi", "4 psi", "kPa", "30 kPa");
 
     private static final Pattern LINE = Pattern.compile(
             "(?:(?<day>mon|tue|wed|thu|fri|sat|sun)(?:s|nes|rs|ur)?(?:day)?\\b[.,]?\\s+)?(?:(?<date>\\d{1,4}[-./]\\d{1,2}[-./]\\d{1,4})[,\\s]+)?"
@@ -360,8 +361,8 @@ final class PaperList {
             text.append(" A time without am or pm was taken as the next such time after the line before.");
         }
         if (rough.contains(true)) {
-            text.append(" What you marked as about right (about, or so, ~, ish, ?) may be off by " + ROUGHLY
-                    + " more than" + " the rest.");
+            text.append(" What you marked as about right (about, or so, ~, ish, ?) may be off by "
+                    + ROUGHLY.getOrDefault(LogHeader.spelt(known), "0.3 bar") + " more than the rest.");
         }
         return text.toString();
     }

@@ -201,14 +201,16 @@ public final class ComparisonReport {
                             name,
                             yardstick.worst().text(shown),
                             shown.pressure(yardstick.limitGauge()),
-                            yardstick.holds() ? "met" : "exceeded"))
+                            (yardstick.holds() ? "met by " : "exceeded by ")
+                                    + shown.pressureDifference(
+                                            Math.abs(yardstick.limitGauge() - yardstick.worstGauge()))))
                     .orElseGet(() -> List.of(name, "-", "-", "not judged: " + notJudged(house))));
         }
         return yardsticks.stream().allMatch(Optional::isEmpty)
                 ? Optional.empty()
                 : Optional.of(new Grid(
                         "The worst heat-up of each, from a cold fill with every tap closed, against the limit of 'heatswell"
-                                + " size'",
+                                + " size', by the best estimates: it says for each size in how many uncertain houses",
                         List.of("Run", "Peak", "Limit", "The limit is"),
                         rows));
     }

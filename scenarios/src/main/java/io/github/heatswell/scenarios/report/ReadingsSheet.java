@@ -8,14 +8,6 @@ import java.util.stream.Stream;
 /** How readings of a gauge are taken, and a sheet of paper to write them on. What it asks for is common practice, no source. */
 public final class ReadingsSheet {
 
-    /** How readings are taken, a paragraph each; the last one is the caution. */
-    public static final List<String> HOW = List.of(
-            "Begin with the heater off and no water running. Note a reading then, one every five minutes while the heater is on, and a"
-                    + " few afterwards: an hour later, the next morning.",
-            "Write down what you see: heater came on, dripping, paper under the outlet wet or dry, showered, nobody used water, caught"
-                    + " 0.3 L, vessel heavy, hot tap 58 C. All of that counts.",
-            "Never catch or touch what comes out of a relief valve while it may be hot: it scalds.");
-
     /** So long after the heater came on (min) each reading is due. */
     private static final int STEP = 5;
 
@@ -27,6 +19,36 @@ public final class ReadingsSheet {
     private ReadingsSheet() {}
 
     /**
+     * How readings are taken.
+     *
+     * @param units in which people write them, and whose words they use
+     * @return a paragraph each; the last one is the caution
+     */
+    public static List<String> how(UnitSystem units) {
+        return Stream.of(
+                        "Begin with the heater off and no water running. Note a reading then, one every five minutes while the"
+                                + " heater is on, and a few afterwards: an hour later, the next morning.",
+                        "Write down what you see: heater came on, dripping, paper under the outlet wet or dry, showered, nobody"
+                                + " used water, caught " + (units == UnitSystem.US ? "1 pint" : "0.3 L")
+                                + ", vessel heavy, hot tap " + (units == UnitSystem.US ? "136 F" : "58 C")
+                                + ". All of that counts.",
+                        "Never catch or touch what comes out of a relief valve while it may be hot: it scalds.")
+                .map(units::spelled)
+                .toList();
+    }
+
+    /**
+     * Lines such as a list of readings has.
+     *
+     * @param units in which people write them
+     * @return two of them, within a sentence
+     */
+    public static String examples(UnitSystem units) {
+        return "6:45 am 61 psi heater came on, or "
+                + (units == UnitSystem.US ? "7:05 148 psi dripping" : "18:45 4,2 bar tropft");
+    }
+
+    /**
      * The sheet as a page to print.
      *
      * @param name the name of the file, without a folder
@@ -34,12 +56,13 @@ public final class ReadingsSheet {
      * @return the file
      */
     public static ResultFile page(String name, UnitSystem units) {
-        Document document = Document.of("Gauge readings", "", List.of(), List.of(sheet()), CommandResult.onPage(units))
+        Document document = Document.of(
+                        "Gauge readings", "", List.of(), List.of(sheet(units)), CommandResult.onPage(units))
                 .calm("Before you go to the heater:");
         return ResultFile.ofText(name, out -> HtmlPage.write(document, out));
     }
 
-    private static Document.Section sheet() {
+    private static Document.Section sheet(UnitSystem units) {
         Stream<String> heating = IntStream.rangeClosed(1, STEPS).mapToObj(i -> STEP * i + " min later");
         List<List<String>> rows = Stream.of(
                         Stream.of("Heater off, no water running", "The heater comes on"),
@@ -55,12 +78,15 @@ public final class ReadingsSheet {
         return new Document.Section(
                 "A sheet to fill in",
                 List.of(
-                        new Block.Items(HOW, Block.ListKind.BULLETS),
+                        new Block.Items(how(units), Block.ListKind.BULLETS),
                         new Block.Blanks(
                                 "House, date and gauge",
                                 List.of(
                                         Block.Blanks.Line.open("House and date"),
-                                        Block.Blanks.Line.open("Unit of the gauge: psi, bar or kPa"),
+                                        Block.Blanks.Line.open(
+                                                units == UnitSystem.US
+                                                        ? "Unit of the gauge, such as psi"
+                                                        : "Unit of the gauge: bar, kPa or psi"),
                                         Block.Blanks.Line.open("Reading of the gauge with no pressure on it")),
                                 false),
                         new Block.Grid("The readings", COLUMNS, rows),

@@ -120,7 +120,7 @@ public final class SizingReport {
                                         .map(shown::volume)
                                         .orElseThrow());
         List<NamedRun> runs = new ArrayList<>();
-        runs.add(new NamedRun("as it is", answer.asItIs()));
+        runs.add(new NamedRun(asItIs(), answer.asItIs()));
         work.proposed().ifPresent(proposed -> runs.add(new NamedRun(with, proposed)));
         return Chart.comparing(runs, answer.advice(), units);
     }
@@ -416,7 +416,8 @@ public final class SizingReport {
 
     private Map<String, YearlyWater> water() {
         Map<String, YearlyWater> water = new LinkedHashMap<>();
-        answer.waterAsItIs().ifPresent(asItIs -> water.put("As it is" + PageSizes.whatever(answer), asItIs));
+        answer.waterAsItIs()
+                .ifPresent(asItIs -> water.put(PageWords.capitalised(asItIs()) + PageSizes.whatever(answer), asItIs));
         answer.waterProposed().ifPresent(proposed -> water.put("With " + changed(), proposed));
         return water;
     }
@@ -430,6 +431,13 @@ public final class SizingReport {
         return work.bought().isPresent()
                 ? FitterPaper.State.BOUGHT
                 : isNew() ? FitterPaper.State.TO_BUY : FitterPaper.State.PRESENT;
+    }
+
+    /** What the house without the change is called; one with a lower supply and no vessel, where that was bought, never was. */
+    private String asItIs() {
+        return answer.bought().isEmpty()
+                ? "as it is"
+                : answer.scenario().system().vessels().isEmpty() ? "without it" : "with the old one";
     }
 
     /** What is changed about the house. */

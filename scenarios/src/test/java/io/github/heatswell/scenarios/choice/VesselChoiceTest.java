@@ -103,6 +103,17 @@ class VesselChoiceTest {
                 1e-9);
     }
 
+    /** Regression: European formulas stood on the page of a house in Ohio. */
+    @Test
+    void theUsHasNoEuropeanFormulas() {
+        Scenario ohio = Catalogue.read("orchard-lodge").with(List.of(Change.of("site.place=us-ipc")));
+        assertEquals(
+                List.of("handbook, diaphragm tank"),
+                VesselChoice.of(ohio).build().answer().formulas().stream()
+                        .map(FormulaAnswer::name)
+                        .toList());
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"orchard-lodge", "tannery-yard", "mill-cottage", "ferry-cottage"})
     void namedDifferencesAddUpFromFormulaToSimulation(String name) {

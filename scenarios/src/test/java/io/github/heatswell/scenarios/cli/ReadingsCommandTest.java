@@ -1,9 +1,11 @@
 package io.github.heatswell.scenarios.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.scenarios.report.ReadingsSheet;
+import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,8 +28,22 @@ class ReadingsCommandTest {
     void aBlankSheetSaysHowReadingsAreTaken() throws IOException {
         assertEquals(0, sheet("blank.html").status());
         String page = Files.readString(folder.resolve("blank.html"));
-        ReadingsSheet.HOW.forEach(how -> assertTrue(page.contains(how), how));
+        ReadingsSheet.how(UnitSystem.SI).forEach(how -> assertTrue(page.contains(how), how));
         assertTrue(page.contains("The heater comes on"), page);
+    }
+
+    /** Regression: an owner in the US was warned of degrees Celsius, and shown litres and German. */
+    @Test
+    void aSheetIsInTheUnitsAskedFor() throws IOException {
+        Outcome american = Outcome.execute(
+                "readings", "-u", "us", "--sheet", folder.resolve("us.html").toString());
+        assertEquals(0, american.status(), american.err());
+        String page = Files.readString(folder.resolve("us.html"));
+        String said = page.substring(page.indexOf("<body"));
+        for (String foreign : List.of("\u00b0C", "0.3 L", "58 C", "vessel", "cold feed", " tap", "bar")) {
+            assertFalse(said.contains(foreign), foreign + " in " + said);
+        }
+        assertTrue(said.contains("hot faucet 136 F") && said.contains("\u00b0F"), said);
     }
 
     @Test

@@ -85,6 +85,15 @@ class SizeCommandTest {
         assertFalse(page.contains("Have a vessel of"), page);
     }
 
+    /** Regression: the picture of a vessel that was bought called a house that never was the one as it is. */
+    @Test
+    void theHouseWithoutTheVesselThatWasBoughtIsCalledSo() throws IOException {
+        String said = words("size", "orchard-lodge", "--bought", "24L", "-o", folder.toString());
+        assertTrue(said.contains("Without it") && !said.contains("As it is"), said);
+        String picture = Files.readString(folder.resolve("before-after.svg")).replaceAll("<[^>]*>", "");
+        assertTrue(picture.contains("without it") && !picture.contains("as it is"), picture);
+    }
+
     /** Regression: to do nothing was said to drip, and not that the house as it is breaks a rule that was read. */
     @Test
     void whatDoingNothingBreaksIsSaid() {

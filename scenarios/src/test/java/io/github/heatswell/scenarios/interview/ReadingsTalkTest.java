@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.scenarios.interview.Interview.Outcome.Ending;
 import io.github.heatswell.scenarios.readings.LogReader;
 import io.github.heatswell.scenarios.report.OutputException;
+import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringReader;
@@ -31,7 +32,8 @@ class ReadingsTalkTest {
     /** What is said while lines are typed, with blanks for ends of lines. */
     private String said(String typed) throws OutputException {
         StringWriter out = new StringWriter();
-        ending = ReadingsTalk.hold(file(), new StringReader(typed.replace("|", "\n")), new PrintWriter(out));
+        ending = ReadingsTalk.hold(
+                file(), UnitSystem.SI, new StringReader(typed.replace("|", "\n")), new PrintWriter(out));
         return out.toString().replaceAll("\\s+", " ");
     }
 

@@ -47,8 +47,8 @@ class PaperListTest {
             Sat 6:30 am 50 psi|6:40 am about 55|Saturday 6:50 am 58 psi!!as a gauge shows it
             Fri 11:50 pm 50 psi|midnight 52|Sat 12:10 am 58 psi!!as a gauge shows it
             11:50 am 50 psi|Noon 52 psi|12:10 pm 58 psi!!as a gauge shows it
-            6:30 am 50 psi|6:40 am 55 psi or so, drip|6:50 am 58 psi!!may be off by 0.3 bar (4 psi) more than the rest. Your notes on heater, relief pipe, vessel and tap, checked against every cause: 06:40 'drip' (the
-            6:30 am 50|6:40 am ~55|6:50 am 58ish!psi!may be off by 0.3 bar (4 psi) more
+            6:30 am 50 psi|6:40 am 55 psi or so, drip|6:50 am 58 psi!!may be off by 4 psi more than the rest. Your notes on heater, relief pipe, vessel and tap, checked against every cause: 06:40 'drip' (the
+            6:30 am 50|6:40 am ~55|6:50 am 58ish!psi!may be off by 4 psi more
             6h45 3,5 bar Brenner an|6h55 3,6|7h05 4,0!!06:45 'Brenner an' (the heater is on)
             6.45 Uhr 3,5 bar|6.55 Uhr 3,6|7.05 Uhr 4,0!!Each line was read
             645am 50 psi|655am 55|705 am 58!!Each line was read
