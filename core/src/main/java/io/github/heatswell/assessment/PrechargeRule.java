@@ -87,10 +87,10 @@ final class PrechargeRule implements Rule {
         return subject.lowestStatic() - subject.lift(vessel.height());
     }
 
-    /** The charge (Pa, gauge) at the temperature the vessel stands in. */
+    /** The charge (Pa, gauge) at the temperature the vessel stands in, in a tank at that of its cold fill. */
     static double charge(AssessmentContext subject, ExpansionVessel vessel) {
         double room = subject.house.site().roomTemperature();
-        double around = vessel.temperature().orElse(room);
+        double around = subject.house.gasAtRest(vessel);
         return vessel.chargeAbsolute(subject.atmosphere, room, around) - subject.atmosphere;
     }
 
@@ -234,6 +234,8 @@ final class PrechargeRule implements Rule {
 
     private static String note(AssessmentContext subject, ExpansionVessel vessel) {
         double difference = charge(subject, vessel) - vessel.precharge().gauge(subject.atmosphere);
-        return Math.abs(difference) < SAME ? "" : " at the temperature of the air around it";
+        return Math.abs(difference) < SAME
+                ? ""
+                : " at the temperature of the " + (vessel.isInTank() ? "cold water" : "air") + " around it";
     }
 }

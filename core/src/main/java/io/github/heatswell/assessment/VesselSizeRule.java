@@ -165,7 +165,10 @@ final class VesselSizeRule implements Rule {
         return state.density();
     }
 
-    /** What the vessel takes between the supply's pressure and the first limit, with its gas at one temperature (m3). */
+    /**
+     * What the vessel takes between the supply's pressure and the first limit (m3), with its gas at one temperature, or in a tank as hot
+     * in the end as the thermostat lets the water be.
+     */
     static double room(AssessmentContext subject, ExpansionVessel vessel, double charge) {
         return room(subject, vessel, charge, subject.highestStatic(), subject.firstLimit());
     }
@@ -173,12 +176,15 @@ final class VesselSizeRule implements Rule {
     /** The same between two pressures (Pa, gauge) at the drain cock. */
     static double room(AssessmentContext subject, ExpansionVessel vessel, double charge, double from, double to) {
         double lift = subject.lift(vessel.height());
-        double low = water(subject, vessel, charge, from - lift);
-        return Math.max(0, water(subject, vessel, charge, to - lift) - low);
+        double warmth =
+                vessel.isInTank() ? Math.max(1, subject.highestSetPoint() / subject.house.gasAtRest(vessel)) : 1;
+        double low = water(subject, vessel, charge, from - lift, 1);
+        return Math.max(0, water(subject, vessel, charge, to - lift, warmth) - low);
     }
 
-    private static double water(AssessmentContext subject, ExpansionVessel vessel, double charge, double gauge) {
-        double share = 1 - vessel.gasShare(charge + subject.atmosphere, gauge + subject.atmosphere, 1);
+    private static double water(
+            AssessmentContext subject, ExpansionVessel vessel, double charge, double gauge, double warmth) {
+        double share = 1 - vessel.gasShare(charge + subject.atmosphere, gauge + subject.atmosphere, warmth);
         return vessel.volume() * Math.max(0, Math.min(vessel.acceptance(), share));
     }
 

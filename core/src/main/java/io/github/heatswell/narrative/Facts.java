@@ -174,6 +174,7 @@ final class Facts {
                         .then(" vessel precharged to ")
                         .then(gauge(vessel.precharge(), atmosphere))
                         .then(chargedAt(vessel))
+                        .then(vessel.isInTank() ? ", built into the tank" : "")
                         .then(fault(vessel)))
                 .toList();
         return each.isEmpty() ? plain("no vessel") : Statement.joined(" and ", each);

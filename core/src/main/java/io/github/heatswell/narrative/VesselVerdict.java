@@ -209,7 +209,7 @@ final class VesselVerdict {
         double air = house.site().atmosphere();
         double room = house.site().roomTemperature();
         return Measure.gauge(
-                vessel.chargeAbsolute(air, room, vessel.temperature().orElse(room)) - air);
+                vessel.chargeAbsolute(air, room, house.gasAtRest(vessel)) - air);
     }
 
     private static Optional<String> fault(ExpansionVessel.Condition condition) {

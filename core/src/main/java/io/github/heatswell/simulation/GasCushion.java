@@ -6,13 +6,15 @@ import io.github.heatswell.simulation.GasCushion.Diaphragm;
 import io.github.heatswell.simulation.Schedule.Conditions;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Tank;
 import java.util.List;
 import java.util.function.BiConsumer;
 import java.util.function.UnaryOperator;
 
 /**
  * An expansion vessel: gas ({@link CushionGas}), charged with the water side empty, behind a diaphragm. Pressures are those
- * (Pa, absolute) at the height of the drain cock.
+ * (Pa, absolute) at the height of the drain cock. Around it is a room, or the tank's layer at its height; the water behind its
+ * diaphragm counts as that of the cold branch.
  */
 final class GasCushion extends Device<Diaphragm> {
 
@@ -36,10 +38,12 @@ final class GasCushion extends Device<Diaphragm> {
     final double volume;
     final double largestWater;
     private final CushionGas law;
-    /** Time constant (s) of the return to ambient temperature; 0 for isothermal gas. */
+    /** Time constant (s) with which the gas takes the temperature around it; 0 for isothermal gas. */
     final double timeConstant;
-    /** Temperature around the vessel (K). */
+    /** Temperature around the vessel (K), at the start if it is in the tank. */
     final double temperature;
+    /** Which layer of the tank is around the vessel, counted from the highest; -1 for none. */
+    private final int below;
 
     /**
      * How far (Pa) beyond its seat or limit the pressure moves the diaphragm. Physics has one threshold there; two,
@@ -62,8 +66,9 @@ final class GasCushion extends Device<Diaphragm> {
      * @param slots gives its slots
      * @param system the system
      * @param index its place among the vessels described
+     * @param layers the layers of the tank
      */
-    GasCushion(StateVector.Slots slots, HotWaterSystem system, int index) {
+    GasCushion(StateVector.Slots slots, HotWaterSystem system, int index, int layers) {
         super(slots);
         ExpansionVessel described = system.vessels().get(index);
         double roomTemperature = system.site().roomTemperature();
@@ -77,9 +82,17 @@ final class GasCushion extends Device<Diaphragm> {
         double chargedAt = described.chargedAt().orElse(roomTemperature);
         law = CushionGas.of(described, name, described.precharge().absolute(atmosphere), chargedAt);
         timeConstant = described.gasTimeConstant().orElse(0);
-        temperature = described.temperature().orElse(roomTemperature);
+        below = described.isInTank() ? layers - 1 - layerAt(described.height(), system.tank(), layers) : -1;
+        temperature = below < 0
+                ? system.gasAtRest(described)
+                : system.start().waterTemperature().orElse(system.coldAtStart());
         double seat = pressureWith(0, temperature);
         gap = Math.min(MAX_GAP, Math.min(PART_GAP * Math.abs(seat), law.stiffnessAtSeat(temperature) * WATER_GAP));
+    }
+
+    private static int layerAt(double height, Tank tank, int layers) {
+        double share = tank.height().isPresent() ? height / tank.height().getAsDouble() : 0;
+        return Math.min(layers - 1, (int) (share * layers));
     }
 
     @Override
@@ -129,7 +142,8 @@ final class GasCushion extends Device<Diaphragm> {
 
     /** How fast (K/s) the surroundings alone cool the gas or warm it. */
     private double relaxation(double[] y) {
-        return timeConstant > 0 ? (temperature - y[gas]) / timeConstant : 0;
+        double around = below < 0 ? temperature : y[y.length - 1 - below];
+        return timeConstant > 0 ? (around - y[gas]) / timeConstant : 0;
     }
 
     @Override

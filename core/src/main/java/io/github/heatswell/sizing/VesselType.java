@@ -70,6 +70,7 @@ record VesselType(ExpansionVessel pattern) {
         if (warms) {
             pattern.gasTimeConstant().ifPresent(tau -> builder.gasTimeConstant(tau, DurationUnit.SECOND));
             pattern.temperature().ifPresent(t -> builder.temperature(t, TemperatureUnit.KELVIN));
+            builder.location(pattern.location());
         }
         if (charged) {
             pattern.chargedAt().ifPresent(t -> builder.chargedAt(t, TemperatureUnit.KELVIN));

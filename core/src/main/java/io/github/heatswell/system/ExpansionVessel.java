@@ -27,6 +27,11 @@ public final class ExpansionVessel {
     private static final Limits CHARGED_AT = Limits.between("charged-at", 243.15, 333.15);
     private static final Limits TEMPERATURE = Limits.between("temperature", 243.15, 343.15);
     private static final Limits HEIGHT = Limits.between("height", -30, 30);
+    /**
+     * Time constant (s) of gas in a tank unless another is given: an everyday example, no source. Tanks warm over hours, so a few times as
+     * much changes little.
+     */
+    private static final double IN_TANK_TIME_CONSTANT = 30;
 
     private static final Limits RATING = Limits.between("rating", 0.5e5, 25e5);
     private static final Limits EMPTY_MASS = Limits.above("empty-mass", 0, 2_000);
@@ -76,6 +81,14 @@ public final class ExpansionVessel {
          * it had none.
          */
         UPSTREAM_OF_CHECK
+    }
+
+    /** Where the vessel is. */
+    public enum Location {
+        /** On the cold branch, in the air of a room. */
+        BRANCH,
+        /** Built into the tank: its gas takes the temperature of the tank's water at its height. */
+        IN_TANK
     }
 
     /**
@@ -191,12 +204,14 @@ public final class ExpansionVessel {
     }
 
     /**
-     * Time constant with which the gas returns to room temperature after compression.
+     * Time constant with which the gas takes the temperature around it, as after compression.
      *
-     * @return the time constant (s), or empty if the gas is isothermal
+     * @return the time constant (s), 30 s in a tank unless another was given, or empty if the gas is isothermal
      */
     public OptionalDouble gasTimeConstant() {
-        return known(parts.gasTimeConstant);
+        return parts.gasTimeConstant == null && isInTank()
+                ? OptionalDouble.of(IN_TANK_TIME_CONSTANT)
+                : known(parts.gasTimeConstant);
     }
 
     /**
@@ -211,10 +226,20 @@ public final class ExpansionVessel {
     /**
      * The temperature of the air around the vessel.
      *
-     * @return the temperature (K), or empty for that of the room
+     * @return the temperature (K), or empty for that of the room, and in a tank
      */
     public OptionalDouble temperature() {
         return known(parts.temperature);
+    }
+
+    /** {@return where the vessel is} */
+    public Location location() {
+        return parts.location;
+    }
+
+    /** {@return whether the vessel is built into the tank, so that its gas warms and cools with the tank's water} */
+    public boolean isInTank() {
+        return parts.location == Location.IN_TANK;
     }
 
     /**
@@ -262,6 +287,7 @@ public final class ExpansionVessel {
         private Double gasTimeConstant;
         private Double chargedAt;
         private Double temperature;
+        private Location location = Location.BRANCH;
         private double height;
         private Condition condition = Condition.SOUND;
         private Pressure rating;
@@ -280,6 +306,7 @@ public final class ExpansionVessel {
             gasTimeConstant = from.gasTimeConstant;
             chargedAt = from.chargedAt;
             temperature = from.temperature;
+            location = from.location;
             height = from.height;
             condition = from.condition;
             rating = from.rating;
@@ -352,7 +379,8 @@ public final class ExpansionVessel {
         }
 
         /**
-         * Sets the time constant with which the gas returns to room temperature; by default the gas is isothermal.
+         * Sets the time constant with which the gas takes the temperature around it; by default the gas is isothermal, and 30 s behind
+         * the water of a tank.
          *
          * @param value the time constant, 1 s to 1 h
          * @param unit its unit
@@ -378,7 +406,7 @@ public final class ExpansionVessel {
         }
 
         /**
-         * Sets the temperature of the air around the vessel.
+         * Sets the temperature of the air around the vessel; that of a tank's water is not to be set.
          *
          * @param value the temperature, -30 degC to 70 degC
          * @param unit its unit
@@ -387,6 +415,18 @@ public final class ExpansionVessel {
          */
         public Builder temperature(double value, TemperatureUnit unit) {
             temperature = TEMPERATURE.check(value, unit);
+            return this;
+        }
+
+        /**
+         * Sets where the vessel is; by default, on the cold branch. The water it holds counts as cold in either place: in a tank it is as
+         * warm as the tank's, and takes up to 2 % more room.
+         *
+         * @param value the location
+         * @return this builder
+         */
+        public Builder location(Location value) {
+            location = Objects.requireNonNull(value, "location");
             return this;
         }
 
@@ -470,11 +510,15 @@ public final class ExpansionVessel {
          * @throws InvalidDescriptionException if something is missing
          */
         public ExpansionVessel build() {
-            new Requirements()
+            Requirements requirements = new Requirements()
                     .present("volume", volume)
                     .present("precharge", precharge)
-                    .present("acceptance", acceptance)
-                    .orThrow();
+                    .present("acceptance", acceptance);
+            requirements.rule(
+                    location != Location.IN_TANK || temperature == null,
+                    "temperature",
+                    "follows the tank's water, since location is in-tank; leave temperature out");
+            requirements.orThrow();
             return new ExpansionVessel(this);
         }
     }

@@ -25,13 +25,13 @@ final class GasLawRules {
      * @param vessel the vessel
      * @param law its law
      * @param atmosphere the pressure of the air (Pa, absolute)
-     * @param room the temperature of the room (K)
+     * @param warmth the temperature around its gas, in those at which the precharge was set (-)
      */
-    GasLawRules(ExpansionVessel vessel, GasLaw law, double atmosphere, double room) {
+    GasLawRules(ExpansionVessel vessel, GasLaw law, double atmosphere, double warmth) {
         this.law = law;
         this.vessel = vessel;
         charge = vessel.precharge().absolute(atmosphere);
-        warmth = vessel.temperature().orElse(room) / vessel.chargedAt().orElse(room);
+        this.warmth = warmth;
     }
 
     /** {@return what the law does not keep, or empty} */

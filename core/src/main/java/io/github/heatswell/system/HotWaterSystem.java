@@ -196,6 +196,16 @@ public final class HotWaterSystem {
     }
 
     /**
+     * Temperature of a vessel's gas before any water is heated, at which its precharge is judged.
+     *
+     * @param vessel the vessel
+     * @return that of the air around it, or of the cold water if it is built into the tank (K)
+     */
+    public double gasAtRest(ExpansionVessel vessel) {
+        return vessel.isInTank() ? coldAtStart() : vessel.temperature().orElse(parts.site.roomTemperature());
+    }
+
+    /**
      * Static pressure difference between the tank's drain cock and a height: the weight of the water column between
      * them. Every comparison of pressures at two heights uses it, including the simulation's. The density is that of
      * the cold feed on the day a run starts, at air pressure; a column of hot water would weigh up to 4 % less.

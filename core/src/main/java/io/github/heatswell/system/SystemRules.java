@@ -1,5 +1,6 @@
 package io.github.heatswell.system;
 
+import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
@@ -106,9 +107,11 @@ final class SystemRules {
             String path = i == 0 ? "vessel." : "vessels[" + (i - 1) + "].";
             ExpansionVessel vessel = system.vessels().get(i);
             checkPrecharge(path + "precharge", vessel.precharge());
+            checkInTank(path + "height", vessel);
             double room = system.site().roomTemperature();
+            double around = system.gasAtRest(vessel);
             vessel.gasLaw()
-                    .flatMap(law -> new GasLawRules(vessel, law, atmosphere, room).broken())
+                    .flatMap(law -> new GasLawRules(vessel, law, atmosphere, around / vessel.chargedAt().orElse(room)).broken())
                     .ifPresent(broken -> requirements.rule(false, path + "gas-law", broken));
             String name = system.vesselNames().get(i);
             requirements.rule(
@@ -116,6 +119,16 @@ final class SystemRules {
                     path + "name",
                     "'" + name + "' is already the name of another vessel");
         }
+    }
+
+    /** A vessel in the tank has a height in the tank. */
+    private void checkInTank(String field, ExpansionVessel vessel) {
+        double top = tank.height().orElse(Double.POSITIVE_INFINITY);
+        requirements.rule(
+                !vessel.isInTank() || vessel.height() >= 0 && vessel.height() <= top * (1 + ROUNDING),
+                field,
+                () -> Limits.quantity(vessel.height(), LengthUnit.METRE) + " is outside the tank, into which the vessel is built"
+                        + (top < Double.POSITIVE_INFINITY ? "; its height is " + Limits.quantity(top, LengthUnit.METRE) : ""));
     }
 
     private void checkPrecharge(String field, Pressure precharge) {

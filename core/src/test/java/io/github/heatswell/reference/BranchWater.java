@@ -6,6 +6,7 @@ import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.Site;
 import io.github.heatswell.water.LiquidWater;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -93,10 +94,16 @@ final class BranchWater {
     private Vessel vessel(HotWaterSystem system, int index) {
         ExpansionVessel described = system.vessels().get(index);
         double air = system.site().atmosphere();
+        double room = system.site().roomTemperature();
+        boolean inTank = described.location() == ExpansionVessel.Location.IN_TANK;
+        double tank = system.start().waterTemperature().orElse(system.coldAtStart());
+        double atFirst = inTank ? tank : described.temperature().orElse(room);
+        double share = described.height() / system.tank().height().orElse(Double.POSITIVE_INFINITY);
         return new Vessel(
                 system.vesselNames().get(index),
-                new VesselGas(described, air, system.site().roomTemperature()),
-                column(described.height(), air));
+                new VesselGas(described, air, room, atFirst),
+                column(described.height(), air),
+                column -> inTank ? column.atShare(share) : atFirst);
     }
 
     /**
@@ -105,8 +112,9 @@ final class BranchWater {
      * @param name what it is called
      * @param gas its gas
      * @param offset what the column of water up to it weighs (Pa)
+     * @param around the temperature around it (K), with the tank's layers as they are
      */
-    record Vessel(String name, VesselGas gas, double offset) {
+    record Vessel(String name, VesselGas gas, double offset, ToDoubleFunction<Column> around) {
 
         Mode.Diaphragm position(double p, double s) {
             if (p - offset <= gas.seatPressure(s)) {
@@ -129,12 +137,12 @@ final class BranchWater {
                 .sum();
     }
 
-    /** {@return the rate of s (1/s) at a pressure of the branch (Pa, absolute)} */
-    double adiabatRate(double p, double s, List<Mode.Diaphragm> positions) {
+    /** {@return the rate of s (1/s) at a pressure of the branch (Pa, absolute), with the tank's layers as they are} */
+    double adiabatRate(double p, double s, List<Mode.Diaphragm> positions, Column column) {
         double sum = 0;
         for (int i = 0; i < vessels.size(); i++) {
             Vessel v = vessels.get(i);
-            sum += v.gas().adiabatRate(p - v.offset(), s, positions.get(i));
+            sum += v.gas().adiabatRate(p - v.offset(), s, positions.get(i), v.around().applyAsDouble(column));
         }
         return sum;
     }

@@ -152,6 +152,11 @@ final class Column {
         return layers[number];
     }
 
+    /** {@return the temperature (K) of the layer that begins at a part of the tank's height, or holds it} */
+    double atShare(double share) {
+        return layers[Math.min(count - 1, (int) (share * count))].temperature();
+    }
+
     TankWater bottom() {
         return layers[0];
     }

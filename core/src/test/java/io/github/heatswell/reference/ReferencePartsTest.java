@@ -48,7 +48,7 @@ class ReferencePartsTest {
     }
 
     private static VesselGas slowGas() {
-        return new VesselGas(vessel().gasTimeConstant(30, DurationUnit.SECOND).build(), AIR, ROOM);
+        return new VesselGas(vessel().gasTimeConstant(30, DurationUnit.SECOND).build(), AIR, ROOM, ROOM);
     }
 
     /**
@@ -103,7 +103,7 @@ class ReferencePartsTest {
     /** 12 L of gas at 4 bar pressed to 9.5 L: 5.0526 bar if it stays at room temperature, 5.5475 bar if it keeps its heat. */
     @Test
     void gasIsIsothermalOrAdiabatic() {
-        VesselGas quick = new VesselGas(vessel().build(), AIR, ROOM);
+        VesselGas quick = new VesselGas(vessel().build(), AIR, ROOM, ROOM);
         assertEquals(2.5e-3, quick.waterVolume(5.0526316e5, 0, Mode.Diaphragm.FLOATING), 1e-9, "printed digits");
         VesselGas slow = slowGas();
         double s = slow.adiabatAtRest(4e5);
@@ -128,7 +128,7 @@ class ReferencePartsTest {
 
             @Override
             public void rates(double t, double[] y, double[] rates) {
-                rates[0] = gas.adiabatRate(20e5, y[0], Mode.Diaphragm.STOPPED);
+                rates[0] = gas.adiabatRate(20e5, y[0], Mode.Diaphragm.STOPPED, ROOM);
             }
         };
         double rest = gas.stopPressure(gas.adiabatAtRest(8e5));

@@ -61,6 +61,19 @@ class SeveralVesselsTest {
                 .build();
     }
 
+    /** A house whose only vessel is built into its tank. */
+    private ComparisonCase withOneInTheTank(ComparisonCase drawn) {
+        ExpansionVessel vessel = further(drawn.system()).toBuilder()
+                .location(ExpansionVessel.Location.IN_TANK)
+                .condition(ExpansionVessel.Condition.SOUND)
+                .height(drawn.system().tank().height().orElse(1) * random.nextDouble(), LengthUnit.METRE)
+                .build();
+        return new ComparisonCase(
+                drawn.name() + ", vessel in the tank",
+                drawn.system().toBuilder().vessel(vessel).build(),
+                drawn.hours());
+    }
+
     private ComparisonCase withMore(ComparisonCase drawn) {
         HotWaterSystem.Builder house = drawn.system().toBuilder();
         if (drawn.system().vessels().isEmpty()) {
@@ -98,6 +111,27 @@ class SeveralVesselsTest {
         if (SYSTEMS > 8) {
             // a long look is for reading
             System.out.println(SYSTEMS + " houses; widest differences: peak " + peak + ", water held " + held);
+        }
+        assertEquals(List.of(), wrong);
+    }
+
+    /** The gas of a vessel in the tank follows the tank's layer at its height. */
+    @Test
+    void gasInTheTankFollowsItsLayer() {
+        RandomCases cases = new RandomCases(301);
+        List<String> wrong = new ArrayList<>();
+        double peak = 0;
+        double held = 0;
+        for (int i = 0; i < SYSTEMS; i++) {
+            RandomComparison compared = new RandomComparison(withOneInTheTank(cases.next()), AMPLE, TOLERANCE);
+            peak = Math.max(peak, Math.abs(compared.peak()));
+            held = Math.max(held, compared.agreement().vesselWater());
+            if (!agreesInAmounts(compared) || !compared.instants().apart().isEmpty()) {
+                wrong.add(compared.toString());
+            }
+        }
+        if (SYSTEMS > 8) {
+            System.out.println(SYSTEMS + " with a vessel in the tank: peak " + peak + ", water held " + held);
         }
         assertEquals(List.of(), wrong);
     }

@@ -19,7 +19,7 @@ import java.util.List;
  *   tank mass      M' = -F - D - R                 F = G_t (p_tank - p_branch), D drawn, R relieved on top
  *   tank energy    U' = heat - UA (T - T_room) - F h - (D + R) h_top - p V'
  *   branch mass    m' = F + S - sum q_i rho        S = G_s (p_supply - p_branch), forward only behind a check valve
- *   gas            s' = (T_room - T_g)/(tau T_g)
+ *   gas            s' = (T_around - T_g)/(tau T_g)
  * </pre>
  *
  * h is the enthalpy of the tank's water while F flows out, of supply water while it flows in: the branch keeps the
@@ -294,7 +294,7 @@ final class UnreducedSystem {
                 offBranch += port.onTank() ? 0 : flow;
             }
             rates[BRANCH_MASS] = out + in - offBranch;
-            rates[ADIABAT] = branch.adiabatRate(p, y[ADIABAT], mode.diaphragms());
+            rates[ADIABAT] = branch.adiabatRate(p, y[ADIABAT], mode.diaphragms(), column);
             rates[indexOf(Integral.LET_IN)] = Math.max(in, 0);
             rates[indexOf(Integral.RETURNED)] = Math.max(-in, 0);
             rates[indexOf(Integral.LEAKED)] = leaked;

@@ -4,11 +4,11 @@ import io.github.heatswell.system.ExpansionVessel;
 
 /**
  * The gas behind the diaphragm: a fixed mass of ideal diatomic gas, {@code p V_g = N T_g}, fixed by the precharge at room
- * temperature with the water side empty.
+ * temperature with the water side empty. Around it is the room, or the tank's layer at its height.
  *
  * <p>With a time constant the state is the logarithm of the adiabat the gas lies on, {@code s = ln T_g + (R/c_v) ln V_g}.
  * It follows from {@code m c_v T_g' = -p V_g' + (m c_v/tau)(T_room - T_g)} by division by {@code m c_v T_g}:
- * {@code s' = (T_room - T_g)/(tau T_g)}, in which the rate of the volume no longer appears. Without a time constant the gas
+ * {@code s' = (T_around - T_g)/(tau T_g)}, in which the rate of the volume no longer appears. Without a time constant the gas
  * stays at room temperature.
  *
  * <p>Seat and stop give way elastically by {@link #SOFTNESS} of the whole volume when the pressure difference across them
@@ -25,24 +25,25 @@ final class VesselGas {
 
     private final double volume;
     private final double leastGas;
-    private final double room;
+    private final double atFirst;
     private final double amount;
     private final double timeConstant;
 
     /**
-     * A vessel in its room.
+     * A vessel in its place.
      *
      * @param vessel the vessel
      * @param atmosphere the pressure of the air (Pa, absolute)
-     * @param room the temperature of the room (K)
+     * @param room the temperature of the room (K), in which it was charged
+     * @param atFirst the temperature around it (K), as at the start
      */
-    VesselGas(ExpansionVessel vessel, double atmosphere, double room) {
+    VesselGas(ExpansionVessel vessel, double atmosphere, double room, double atFirst) {
         if (vessel.gasLaw().isPresent()) {
             throw new IllegalArgumentException("no law of a vessel's gas was written here but that of an ideal gas");
         }
         volume = vessel.volume();
         leastGas = volume * (1 - vessel.acceptance());
-        this.room = vessel.temperature().orElse(room);
+        this.atFirst = atFirst;
         amount = vessel.precharge().absolute(atmosphere)
                 * volume
                 / vessel.chargedAt().orElse(room);
@@ -54,14 +55,14 @@ final class VesselGas {
         return timeConstant > 0;
     }
 
-    /** {@return s of gas that has rested at room temperature against water at an absolute pressure (Pa)} */
+    /** {@return s of gas that has rested against water at an absolute pressure (Pa)} */
     double adiabatAtRest(double p) {
-        double gas = Math.min(volume, Math.max(leastGas, amount * room / p));
-        return Math.log(room) + GAS_RATIO * Math.log(gas);
+        double gas = Math.min(volume, Math.max(leastGas, amount * atFirst / p));
+        return Math.log(atFirst) + GAS_RATIO * Math.log(gas);
     }
 
     private double temperature(double s, double gasVolume) {
-        return hasOwnTemperature() ? Math.exp(s) * Math.pow(gasVolume, -GAS_RATIO) : room;
+        return hasOwnTemperature() ? Math.exp(s) * Math.pow(gasVolume, -GAS_RATIO) : atFirst;
     }
 
     /** {@return the gas pressure (Pa) in a given volume (m3)} */
@@ -80,7 +81,7 @@ final class VesselGas {
     }
 
     private double floatingVolume(double p, double s) {
-        return hasOwnTemperature() ? Math.pow(amount * Math.exp(s) / p, 1 / (1 + GAS_RATIO)) : amount * room / p;
+        return hasOwnTemperature() ? Math.pow(amount * Math.exp(s) / p, 1 / (1 + GAS_RATIO)) : amount * atFirst / p;
     }
 
     /**
@@ -108,8 +109,8 @@ final class VesselGas {
         };
     }
 
-    /** {@return the rate of s (1/s) at a pressure of the water (Pa, absolute)} */
-    double adiabatRate(double p, double s, Mode.Diaphragm position) {
+    /** {@return the rate of s (1/s) at a pressure of the water (Pa, absolute) and a temperature around it (K)} */
+    double adiabatRate(double p, double s, Mode.Diaphragm position, double around) {
         if (!hasOwnTemperature()) {
             return 0;
         }
@@ -118,6 +119,6 @@ final class VesselGas {
             case FLOATING -> floatingVolume(p, s);
             case STOPPED -> leastGas;
         };
-        return (room / temperature(s, gas) - 1) / timeConstant;
+        return (around / temperature(s, gas) - 1) / timeConstant;
     }
 }

@@ -131,19 +131,21 @@ public final class RandomHouses {
         }
         if (further.nextBoolean()) {
             for (int i = further.nextInt(3); i >= 0; i--) {
-                house.addVessel(furtherVessel("further " + i));
+                house.addVessel(furtherVessel("further " + i, i == 1, plain.tank()));
             }
         }
         return house.build();
     }
 
-    private ExpansionVessel furtherVessel(String name) {
+    private ExpansionVessel furtherVessel(String name, boolean inTank, Tank tank) {
         ExpansionVessel.Builder vessel = ExpansionVessel.builder()
                 .name(name)
                 .volume(Math.pow(60, further.nextDouble()), VolumeUnit.LITRE)
                 .precharge(Pressure.gauge(0.2 + 6 * further.nextDouble(), BAR))
                 .acceptance(further.nextBoolean() ? 100 : 20 + 75 * further.nextDouble(), RatioUnit.PERCENT)
-                .height(-1 + 4 * further.nextDouble(), LengthUnit.METRE);
+                .location(inTank ? ExpansionVessel.Location.IN_TANK : ExpansionVessel.Location.BRANCH);
+        double share = further.nextDouble();
+        vessel.height(inTank ? share * tank.height().orElse(1) : -1 + 4 * share, LengthUnit.METRE);
         if (further.nextBoolean()) {
             vessel.gasTimeConstant(5 + 300 * further.nextDouble(), DurationUnit.SECOND);
         }

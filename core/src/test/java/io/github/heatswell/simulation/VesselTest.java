@@ -11,10 +11,13 @@ import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import java.time.Duration;
 import java.util.List;
@@ -60,6 +63,88 @@ class VesselTest {
         }
         assertTrue(trace.value(Channel.VESSEL_WATER, 0) > 0);
         assertTrue(result.audit().closes(), result.audit().toString());
+    }
+
+    /**
+     * Closed form: in a rigid tank the gas ends as warm as the water, at the pressure at which cold water too much for the hot tank is
+     * what the gas has left of the vessel.
+     */
+    @ParameterizedTest
+    @CsvSource({"60, 3.8, 12", "65, 4.0, 18", "50, 2.0, 25"})
+    void gasInTheTankIsAsWarmAsTheWater(double toCelsius, double prechargeBar, double litres) {
+        ExpansionVessel vessel = inTank(Systems.vessel(litres, Pressure.absolute(prechargeBar, BAR), 100), 0);
+        HotWaterSystem system =
+                Systems.textbook(150, 10, 4.0, toCelsius).vessel(vessel).build();
+        RunResult result = Simulation.of(system, Duration.ofHours(4)).run();
+        double amount = BAR.toSi(prechargeBar) * vessel.volume() / Systems.celsius(20);
+        double cold = Systems.celsius(10);
+        double hot = result.extremes().highestTemperature().value();
+        double fill = BAR.toSi(4);
+        double mass = 0.150 * density(cold, fill) + held(vessel.volume(), amount, cold, fill);
+        double low = fill;
+        double high = 6 * fill;
+        for (int i = 0; i < 60; i++) {
+            double p = (low + high) / 2;
+            boolean tooFew = 0.150 * density(hot, p) + held(vessel.volume(), amount, hot, p) < mass;
+            low = tooFew ? p : low;
+            high = tooFew ? high : p;
+        }
+        double peak = result.extremes().highestPressure().value();
+        assertEquals(low, peak, 1e-4 * low); // the gas lags by a second's heating, 7 mK of 333 K
+        double fixed = result(system, Systems.vessel(litres, vessel.precharge(), 100));
+        assertTrue(peak > fixed + 5_000, "warm gas presses harder: " + peak + " against " + fixed);
+        assertTrue(result.audit().closes(), result.audit().toString());
+    }
+
+    private static double result(HotWaterSystem like, ExpansionVessel vessel) {
+        HotWaterSystem house = like.toBuilder().vessel(vessel).build();
+        return Simulation.of(house, Duration.ofHours(4))
+                .run()
+                .extremes()
+                .highestPressure()
+                .value();
+    }
+
+    /** Cold water (kg) in a vessel without limit. */
+    private static double held(double volume, double amount, double temperature, double pressure) {
+        return Math.max(0, volume - amount * temperature / pressure) * density(Systems.celsius(10), pressure);
+    }
+
+    private static double density(double temperature, double pressure) {
+        return GibbsPolynomialWater.instance().density(temperature, pressure);
+    }
+
+    private static ExpansionVessel inTank(ExpansionVessel vessel, double metres) {
+        return vessel.toBuilder()
+                .location(ExpansionVessel.Location.IN_TANK)
+                .gasTimeConstant(1, DurationUnit.SECOND)
+                .height(metres, LengthUnit.METRE)
+                .build();
+    }
+
+    /** Gay-Lussac's law with the layer at its height, in a tank of which an element heats the upper part alone. */
+    @ParameterizedTest
+    @CsvSource({"0.1, WATER_BOTTOM", "1.15, WATER_TOP", "1.2, WATER_TOP"})
+    void gasInTheTankHasTheTemperatureAtItsHeight(double metres, Channel layer) {
+        ExpansionVessel vessel = inTank(Systems.vessel(12, Pressure.gauge(3, BAR), 100), metres);
+        HotWaterSystem.Builder house = Systems.lodge().vessel(vessel);
+        house.changeTank(
+                tank -> tank.toBuilder().layers(10).height(1.2, LengthUnit.METRE).build());
+        house.heater(Systems.heater(3, 98, 60, 5).toBuilder()
+                .energy(Heater.Energy.ELECTRIC)
+                .height(50, RatioUnit.PERCENT)
+                .build());
+        HotWaterSystem system = house.build();
+        RunResult result = Simulation.of(system, Duration.ofHours(3)).run();
+        Trace trace = result.trace();
+        double amount = vessel.precharge().absolute(system.site().atmosphere())
+                * vessel.volume()
+                / system.site().roomTemperature();
+        int last = trace.count() - 1;
+        double gas = vessel.volume() - trace.value(Channel.VESSEL_WATER, last);
+        double there = trace.value(Channel.PRESSURE_ABSOLUTE, last) - column(system, metres);
+        assertEquals(trace.value(layer, last), there * gas / amount, 0.05); // lag of a second
+        assertTrue(trace.value(Channel.WATER_TOP, last) > trace.value(Channel.WATER_BOTTOM, last) + 30);
     }
 
     /** What so many metres of cold water weigh on what is below (Pa). */

@@ -356,10 +356,10 @@ public final class VesselChoice {
     }
 
     private ExpansionVessel chargedInPlace(ExpansionVessel vessel) {
-        if (vessel.chargedAt().isEmpty() && vessel.temperature().isEmpty()) {
+        if (vessel.chargedAt().isEmpty() && vessel.temperature().isEmpty() && !vessel.isInTank()) {
             return vessel;
         }
-        double stands = vessel.temperature().orElse(scenario.system().site().roomTemperature());
+        double stands = scenario.system().gasAtRest(vessel);
         return vessel.toBuilder()
                 .chargedAt(Math.min(stands, WARMEST_CHARGED), TemperatureUnit.KELVIN)
                 .build();

@@ -47,8 +47,8 @@ final class VesselSections {
                                     .between("40 %", "90 %")),
                     amount(
                                     "gas-time-constant",
-                                    "time constant with which the gas returns to room temperature; isothermal if"
-                                            + " left out",
+                                    "time constant with which the gas takes the temperature around it; isothermal if"
+                                            + " left out, 30 s in a tank",
                                     "30 s",
                                     Kind.DURATION,
                                     ExpansionVessel.Builder::gasTimeConstant)
@@ -73,6 +73,14 @@ final class VesselSections {
                                     "1.8 m",
                                     Kind.LENGTH,
                                     ExpansionVessel.Builder::height)
+                            .leftOutFreely(),
+                    word(
+                                    "location",
+                                    "in-tank: built into the tank, so that its gas is as warm as the tank's water at its"
+                                            + " height; branch if left out",
+                                    "in-tank",
+                                    Words.of(ExpansionVessel.Location.values()),
+                                    ExpansionVessel.Builder::location)
                             .leftOutFreely(),
                     word(
                                     "condition",

@@ -47,21 +47,21 @@ final class SeveralVessels {
             if (!PrechargeTarget.isMet(house, index, scenario.doubts())) {
                 PrechargeTarget.of(house, index)
                         .filter(PrechargeTarget::isAllowed)
-                        .ifPresent(target -> key.ifPresent(at -> changes.addAll(
-                                charged(at, target, house.vessels().get(index), shown))));
+                        .ifPresent(target -> key.ifPresent(at -> changes.addAll(charged(at, target, house, index, shown))));
             }
         }
         return changes;
     }
 
-    /** A charge is read where the vessel stands, which may be warmer than it was at first. */
+    /** A charge is read where the vessel stands, which may be warmer than it was at first, and in a tank as cold as the tank. */
     private static List<Change> charged(
-            String key, PrechargeTarget target, ExpansionVessel vessel, QuantityFormat shown) {
+            String key, PrechargeTarget target, HotWaterSystem house, int index, QuantityFormat shown) {
+        ExpansionVessel vessel = house.vessels().get(index);
         List<Change> changes = new ArrayList<>();
         changes.add(new Change(key + ".precharge", NextStep.shut(shown.pressure(target.pumpToGauge()))));
-        vessel.temperature()
-                .ifPresent(stands ->
-                        changes.add(new Change(key + ".charged-at", NextStep.shut(shown.temperature(stands)))));
+        if (vessel.isInTank() || vessel.temperature().isPresent()) {
+            changes.add(new Change(key + ".charged-at", NextStep.shut(shown.temperature(house.gasAtRest(vessel)))));
+        }
         return changes;
     }
 

@@ -155,6 +155,7 @@ public final class SizingReport {
         }
         hotter(shown).ifPresent(said::add);
         withoutAir().ifPresent(said::add);
+        inTank().ifPresent(said::add);
         said.add(Block.Picture.beside(chart, String.join(" ", sentences)));
         Optional<Document.Section> authority =
                 AuthorityPaper.of(work, lowered, run.system(), fitted().withUnreadLockUp(work.scenario()), shown);
@@ -326,6 +327,19 @@ public final class SizingReport {
                         "These peaks ignore any air in the house: water dissolves it, and its cushion is gone.",
                         Block.Tone.PLAIN))
                 : Optional.empty();
+    }
+
+    /** The gas of a vessel in the tank is as hot as the water when it has to hold most. */
+    private Optional<Block> inTank() {
+        return answer.scenario()
+                .system()
+                .vessel()
+                .filter(ExpansionVessel::isInTank)
+                .map(vessel -> new Block.Paragraph(
+                        "These vessels are built into the tank like the first one there. Check and set the precharge while the"
+                                + " tank is cold: the gas warms with the water and presses harder, so the vessel takes less"
+                                + " than one outside the tank. That is in the sizes, but not in the formulas.",
+                        Block.Tone.PLAIN));
     }
 
     private VariedHouse varied() {

@@ -118,6 +118,10 @@ class BadRichScenarioTest {
             charged-at: 5 degC | charged-at: 61 degC | 16:57 | vessel.charged-at: 61 degC is outside the allowed range, -30 degC to 60 degC
             temperature: 30 degC | temperature: 71 degC | 16:78 | vessel.temperature: 71 degC is outside the allowed range, -30 degC to 70 degC
             height: 1.8 m | height: 31 m | 16:95 | vessel.height: 31 m is outside the allowed range, -30 m to 30 m
+            height: 1.8 m, | height: 1.8 m, location: in-tank, | 16:78 | vessel.temperature: follows the tank's water, since location is in-tank; leave temperature out
+            temperature: 30 degC, height: 1.8 m, | height: 1.8 m, location: in-tank, | 16:73 | vessel.height: 1.8 m is outside the tank, into which the vessel is built; its height is 1.3 m
+            precharge: 3.2 bar } | precharge: 3.2 bar, location: in-tank, height: -100 mm } | 22:92 | vessels[0].height: -0.1 m is outside the tank, into which the vessel is built; its height is 1.3 m
+            precharge: 3.2 bar } | precharge: 3.2 bar, location: tank } | 22:75 | vessels[0].location: 'tank' is not one of branch, in-tank
             condition: isolated | condition: burst | 16:113 | vessel.condition: 'burst' is not one of sound, isolated, waterlogged
             trapped-air: 0.5 L | trapped-air: 0 L | 17:14 | trapped-air: 0 L is outside the allowed range, above 0 L to 100 L
             trapped-air: 0.5 L | trapped-air: 3 L | 17:14 | trapped-air: 3 L is more than the cold piping holds, 2.81487 L

@@ -362,6 +362,13 @@ final class Belongings {
                             ? numbers.exactly(Format.single("vessel.precharge"), working)
                             : numbers.between(Format.single("vessel.precharge"), 0.02 * working, BELOW * working));
         }
+        if (vessel.word("location").equalsIgnoreCase("in-tank")) {
+            vessel.remove("temperature");
+            double top = file.keyed("tank").si("height", 30);
+            if (vessel.si("height", 0) < 0 || vessel.si("height", 0) > top) {
+                vessel.put("height", numbers.between(Format.single("vessel.height"), 0.01 * top, BELOW * top));
+            }
+        }
     }
 
     /** Further vessels, each with a name of its own. */

@@ -25,6 +25,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Order;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -97,6 +98,17 @@ class SizingAgreesTest {
         rows.forEach(row -> theRowIsTrue(answer, row));
         theVesselIsWhatTheRunFinds(answer, page, rows);
         answer.valves().forEach(valve -> theValveIsNew(answer, valve));
+    }
+
+    @Test
+    void aVesselInTheTankIsChargedCold() throws IOException {
+        VesselAnswer answer = answer(
+                        Catalogue.read("orchard-lodge-vessel").with(List.of(Change.of("vessel.location=in-tank"))))
+                .orElseThrow();
+        String page = Pages.text(
+                        new SizingReport(answer, UnitSystem.SI).content(CommandResult.onPage(UnitSystem.SI)))
+                .replaceAll("\\s+", " ");
+        assertTrue(page.contains("set the precharge while the tank is cold"), page);
     }
 
     private static boolean isAny(VesselAnswer answer, ReliefFault.Condition condition) {
