@@ -208,8 +208,7 @@ final class VesselVerdict {
     private static Measure charged(HotWaterSystem house, ExpansionVessel vessel) {
         double air = house.site().atmosphere();
         double room = house.site().roomTemperature();
-        return Measure.gauge(
-                vessel.chargeAbsolute(air, room, house.gasAtRest(vessel)) - air);
+        return Measure.gauge(vessel.chargeAbsolute(air, room, house.gasAtRest(vessel)) - air);
     }
 
     private static Optional<String> fault(ExpansionVessel.Condition condition) {

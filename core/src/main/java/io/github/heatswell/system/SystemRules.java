@@ -111,7 +111,12 @@ final class SystemRules {
             double room = system.site().roomTemperature();
             double around = system.gasAtRest(vessel);
             vessel.gasLaw()
-                    .flatMap(law -> new GasLawRules(vessel, law, atmosphere, around / vessel.chargedAt().orElse(room)).broken())
+                    .flatMap(law -> new GasLawRules(
+                                    vessel,
+                                    law,
+                                    atmosphere,
+                                    around / vessel.chargedAt().orElse(room))
+                            .broken())
                     .ifPresent(broken -> requirements.rule(false, path + "gas-law", broken));
             String name = system.vesselNames().get(i);
             requirements.rule(
@@ -127,8 +132,11 @@ final class SystemRules {
         requirements.rule(
                 !vessel.isInTank() || vessel.height() >= 0 && vessel.height() <= top * (1 + ROUNDING),
                 field,
-                () -> Limits.quantity(vessel.height(), LengthUnit.METRE) + " is outside the tank, into which the vessel is built"
-                        + (top < Double.POSITIVE_INFINITY ? "; its height is " + Limits.quantity(top, LengthUnit.METRE) : ""));
+                () -> Limits.quantity(vessel.height(), LengthUnit.METRE)
+                        + " is outside the tank, into which the vessel is built"
+                        + (top < Double.POSITIVE_INFINITY
+                                ? "; its height is " + Limits.quantity(top, LengthUnit.METRE)
+                                : ""));
     }
 
     private void checkPrecharge(String field, Pressure precharge) {

@@ -142,7 +142,8 @@ final class BranchWater {
         double sum = 0;
         for (int i = 0; i < vessels.size(); i++) {
             Vessel v = vessels.get(i);
-            sum += v.gas().adiabatRate(p - v.offset(), s, positions.get(i), v.around().applyAsDouble(column));
+            sum += v.gas()
+                    .adiabatRate(p - v.offset(), s, positions.get(i), v.around().applyAsDouble(column));
         }
         return sum;
     }

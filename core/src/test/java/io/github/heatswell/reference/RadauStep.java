@@ -7,8 +7,9 @@ import java.util.Arrays;
  * last stage is the new solution.
  *
  * <p>Unknowns are the stage increments {@code Z_i = Y_i - y}, found by Newton iteration on
- * {@code Z = h (A x I) F(y + Z)}. The Jacobian is taken anew at every stage and in every iteration: with that of the
- * beginning alone, iterations converge badly where a stiff flow carries a quantity whose density changes in the step.
+ * {@code Z = h (A x I) F(y + Z)}. The Jacobian of an earlier step serves while iterations converge with it; once they do not, it is
+ * taken anew at every stage and in every iteration of the step, and at the beginning of the next: with that of the beginning alone,
+ * iterations converge badly where a stiff flow carries a quantity whose density changes in the step.
  * The error is estimated by comparison with a formula of order 3 that uses the slope at the beginning, filtered through
  * {@code (gamma/h I - J)^{-1}} so that stiff components are not overrated.
  *
@@ -50,6 +51,9 @@ final class RadauStep {
     /** The share up to which an iteration that stagnates in rounding errors is good enough. */
     private static final double ROUNDING_SHARE = 0.1;
 
+    /** An iteration that shrinks the correction less than to this part (-) asks for a new Jacobian. */
+    private static final double SLOW = 0.1;
+
     private final StiffProblem problem;
     private final double tolerance;
     private final int n;
@@ -64,6 +68,7 @@ final class RadauStep {
     private final DenseLu stageSystem;
     private final DenseLu filter;
     private double beginTime;
+    private boolean serves;
     private int iterations;
     private long evaluations;
 
@@ -89,7 +94,7 @@ final class RadauStep {
         filter = new DenseLu(coupled);
     }
 
-    /** Fixes where the next steps begin and evaluates slope and Jacobian there. */
+    /** Fixes where the next steps begin and evaluates the slope there, and the Jacobian unless the one there is serves. */
     void beginAt(double t, double[] y) {
         beginTime = t;
         System.arraycopy(y, 0, begin, 0, n);
@@ -97,7 +102,10 @@ final class RadauStep {
             scale[i] = tolerance * Math.max(Math.abs(y[i]), problem.magnitude(i));
         }
         evaluate(t, begin, slope);
-        differentiate(t, begin, slope, jacobian);
+        if (!serves) {
+            differentiate(t, begin, slope, jacobian);
+            serves = true;
+        }
     }
 
     private void evaluate(double t, double[] y, double[] into) {
@@ -137,16 +145,21 @@ final class RadauStep {
     }
 
     private boolean iterate(double h) {
+        Arrays.fill(stageJacobians, jacobian);
+        boolean anew = false;
         double last = 0;
         for (iterations = 1; iterations <= MAX_ITERATIONS; iterations++) {
-            double size = improve(h);
-            if (small(size, iterations == 1 ? 1 : size / last)) {
+            double size = improve(h, anew);
+            double rate = iterations == 1 ? 1 : size / last;
+            if (small(size, rate)) {
                 return true;
             }
             // A numerical Jacobian may let a correction exceed the last one for once.
-            if (iterations > 2 && !(size < 10 * last)) {
+            if (anew && iterations > 2 && !(size < 10 * last)) {
                 return false;
             }
+            anew |= iterations > 1 && !(rate < SLOW);
+            serves &= !anew;
             last = size;
         }
         return false;
@@ -172,11 +185,13 @@ final class RadauStep {
         }
     }
 
-    /** One Newton iteration; returns the size of the correction in units of the tolerance. */
-    private double improve(double h) {
-        evaluateStages(h);
-        fillStageSystem(h);
-        stageSystem.factor();
+    /** One Newton iteration, perhaps with Jacobians taken anew; returns the size of the correction in units of the tolerance. */
+    private double improve(double h, boolean anew) {
+        evaluateStages(h, anew);
+        if (anew || iterations == 1) {
+            fillStageSystem(h);
+            stageSystem.factor();
+        }
         double[] correction = new double[STAGES * coupled];
         for (int a = 0; a < STAGES; a++) {
             for (int i = 0; i < coupled; i++) {
@@ -213,7 +228,7 @@ final class RadauStep {
         }
     }
 
-    private void evaluateStages(double h) {
+    private void evaluateStages(double h, boolean anew) {
         double[] y = new double[n];
         for (int a = 0; a < STAGES; a++) {
             for (int i = 0; i < n; i++) {
@@ -221,9 +236,7 @@ final class RadauStep {
             }
             double t = beginTime + NODES[a] * h;
             evaluate(t, y, stageRates[a]);
-            if (iterations == 1) {
-                stageJacobians[a] = jacobian;
-            } else {
+            if (anew) {
                 stageJacobians[a] = new double[n][coupled];
                 differentiate(t, y, stageRates[a], stageJacobians[a]);
             }

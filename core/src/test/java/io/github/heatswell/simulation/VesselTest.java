@@ -128,8 +128,8 @@ class VesselTest {
     void gasInTheTankHasTheTemperatureAtItsHeight(double metres, Channel layer) {
         ExpansionVessel vessel = inTank(Systems.vessel(12, Pressure.gauge(3, BAR), 100), metres);
         HotWaterSystem.Builder house = Systems.lodge().vessel(vessel);
-        house.changeTank(
-                tank -> tank.toBuilder().layers(10).height(1.2, LengthUnit.METRE).build());
+        house.changeTank(tank ->
+                tank.toBuilder().layers(10).height(1.2, LengthUnit.METRE).build());
         house.heater(Systems.heater(3, 98, 60, 5).toBuilder()
                 .energy(Heater.Energy.ELECTRIC)
                 .height(50, RatioUnit.PERCENT)

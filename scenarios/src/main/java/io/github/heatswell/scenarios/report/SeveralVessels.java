@@ -47,7 +47,8 @@ final class SeveralVessels {
             if (!PrechargeTarget.isMet(house, index, scenario.doubts())) {
                 PrechargeTarget.of(house, index)
                         .filter(PrechargeTarget::isAllowed)
-                        .ifPresent(target -> key.ifPresent(at -> changes.addAll(charged(at, target, house, index, shown))));
+                        .ifPresent(target ->
+                                key.ifPresent(at -> changes.addAll(charged(at, target, house, index, shown))));
             }
         }
         return changes;

@@ -105,8 +105,7 @@ class SizingAgreesTest {
         VesselAnswer answer = answer(
                         Catalogue.read("orchard-lodge-vessel").with(List.of(Change.of("vessel.location=in-tank"))))
                 .orElseThrow();
-        String page = Pages.text(
-                        new SizingReport(answer, UnitSystem.SI).content(CommandResult.onPage(UnitSystem.SI)))
+        String page = Pages.text(new SizingReport(answer, UnitSystem.SI).content(CommandResult.onPage(UnitSystem.SI)))
                 .replaceAll("\\s+", " ");
         assertTrue(page.contains("set the precharge while the tank is cold"), page);
     }
