@@ -39,6 +39,9 @@ final class AssessmentContext {
     /** Prefix of the names of the draw patterns of US regulation. */
     private static final String US_DRAWS = "us-";
 
+    /** A supply below this (Pa, gauge) serves no house; own judgement. */
+    static final double MIN_SUPPLY = 1.5e5;
+
     /** Colder than the thermostat ever lets it become by this (K), the tank starts cold: own judgement. */
     private static final double COLD_START = 10;
 
@@ -209,6 +212,11 @@ final class AssessmentContext {
                             .orElse(Double.POSITIVE_INFINITY));
         }
         return lowest;
+    }
+
+    /** Whether a valve that opened runs on at any supply that serves a house, the present one included. */
+    boolean closesTooLow(ReliefValve valve) {
+        return reseatPressure(valve) < Math.min(MIN_SUPPLY, highestStatic());
     }
 
     /** The highest peak (Pa, gauge, at the drain cock) that lets a valve close again for sure. */

@@ -10,7 +10,8 @@ import java.util.function.Consumer;
 /** What is described as broken: the thermostat and relief valves. */
 final class FaultRule implements Rule {
 
-    private static final String REPLACE =
+    /** How a relief valve is replaced. */
+    static final String REPLACE =
             "Have the valve replaced with one set no higher than the pressure on the tank's plate, with"
                     + " a discharge capacity of at least the heater's input. Never plug, cap or downsize it.";
 

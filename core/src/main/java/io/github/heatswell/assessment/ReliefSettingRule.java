@@ -32,8 +32,8 @@ final class ReliefSettingRule implements Rule {
         if (supply >= set - SAME) {
             found.accept(runs(subject, valve, gauge(supply), gauge(set)).by(authority));
         } else if (supply >= reseatPressure - SAME) {
-            found.accept(
-                    keepsRunning(valve, gauge(supply), gauge(reseatPressure)).by(authority));
+            found.accept(keepsRunning(subject, valve, gauge(supply), gauge(reseatPressure))
+                    .by(authority));
         } else if (supply > share * set + READS_THE_SAME) {
             found.accept(close(subject, valve, gauge(supply), gauge(set), gauge(share * set))
                     .by(authority));
@@ -69,7 +69,8 @@ final class ReliefSettingRule implements Rule {
                                 + " Never plug or cap the relief valve, nor replace it with one set above the tank's working pressure.");
     }
 
-    private static Finding.Draft keepsRunning(ReliefValve valve, Measure supply, Measure reseatPressure) {
+    private static Finding.Draft keepsRunning(
+            AssessmentContext subject, ReliefValve valve, Measure supply, Measure reseatPressure) {
         return Finding.draft("relief-reseats-below-supply", Severity.FAULT)
                 .compares(Deciding.STATIC, NamedValue.SET_PRESSURE, NamedValue.RESEAT_PRESSURE)
                 .about(valve)
@@ -82,7 +83,9 @@ final class ReliefSettingRule implements Rule {
                 .found(reseatPressure)
                 .limit(supply)
                 .advisesWork(
-                        "Have the supply pressure lowered by a reducing valve; never plug or cap the relief valve.")
+                        subject.closesTooLow(valve)
+                                ? FaultRule.REPLACE
+                                : "Have the supply pressure lowered by a reducing valve; never plug or cap the relief valve.")
                 .asks("Ask a licensed plumber whether the valve is worn or the supply too high for it.");
     }
 

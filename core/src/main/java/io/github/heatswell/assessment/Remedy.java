@@ -1,6 +1,7 @@
 package io.github.heatswell.assessment;
 
 import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.ReliefValve;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -10,9 +11,6 @@ import java.util.stream.Collectors;
  * supply.
  */
 final class Remedy {
-
-    /** A supply below this (Pa, gauge) serves no house; own judgement. */
-    private static final double MIN_SUPPLY = 1.5e5;
 
     /** How far the estimate may be off, by warming gas, piping that warms or stretches, and hoses, as a factor; own judgement. */
     private static final double MARGIN = 1.1;
@@ -51,12 +49,20 @@ final class Remedy {
 
     /** The least supply (Pa, gauge, at the drain cock) that is of use at the vessel too. */
     private double least(ExpansionVessel vessel) {
-        return MIN_SUPPLY + Math.max(0, subject.lift(vessel.height()));
+        return AssessmentContext.MIN_SUPPLY + Math.max(0, subject.lift(vessel.height()));
     }
 
     /** The advice; all limits share it, since the lowest has to hold. */
     void advise(Finding.Draft draft) {
-        draft.advisesWork(advice(), Measure.gauge(limit));
+        Optional<ReliefValve> useless =
+                subject.working().stream().filter(subject::closesTooLow).findFirst();
+        if (useless.isPresent()) {
+            draft.advisesWork(
+                    "Have " + Rule.quoted(useless.get().name())
+                            + " replaced first, as it closes too low for any supply. Then watch a gauge through a full heat-up.");
+        } else {
+            draft.advisesWork(advice(), Measure.gauge(limit));
+        }
     }
 
     private String advice() {

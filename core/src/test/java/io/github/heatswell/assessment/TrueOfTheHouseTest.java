@@ -78,6 +78,23 @@ class TrueOfTheHouseTest {
         assertTrue(advice(without, "trapped-air").contains("provide expansion control"));
     }
 
+    /** A valve that closes at less than any supply is cured by no supply, and its limit holds no vessel. */
+    @Test
+    void aValveThatClosesAtNoSupplyIsReplaced() {
+        HotWaterSystem low = unguarded()
+                .addReliefValve(valve(6, 0.06).build())
+                .supply(supply(5.03).build())
+                .vessel(vessel(8, 1.24).build())
+                .build();
+        RunSummary run = run(low, 6, 60);
+        List<Finding> findings = Findings.of(run);
+        for (String id : List.of("relief-reseats-below-supply", "peak-above-code-limit")) {
+            String advice = find(findings, id).orElseThrow().advice().text(UnitSystem.SI);
+            assertTrue(advice.contains("replaced"), advice);
+            assertFalse(advice.contains("supply pressure lowered") || advice.contains("larger vessel"), advice);
+        }
+    }
+
     /** Where the supply varies, a low charge is told by its lowest and set by its highest, and both are called so. */
     @Test
     void aLowChargeIsToldByTheLowestSupply() {
