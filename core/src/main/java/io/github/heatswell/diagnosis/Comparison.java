@@ -277,7 +277,9 @@ final class Comparison {
                 workers.map(all, ended -> ended.criterion(1) < worth && !hopeless ? profiled(ended) : ended);
         List<Ended> near =
                 workers.map(profiled, ended -> ended.isContained() ? nearTheBest(ended, profiled, worth) : ended);
-        return workers.map(near, ended -> asGoodAsDescribed(ended, near));
+        List<Ended> good = workers.map(near, ended -> asGoodAsDescribed(ended, near));
+        Ended best = first(good);
+        return workers.map(good, ended -> ended == best ? ended : asGoodAs(best, ended));
     }
 
     /**
@@ -296,6 +298,17 @@ final class Comparison {
         double[] circumstances = described.circumstances(ended.trial);
         Search.End again = Search.again(ended.trial, ended.end, circumstances, false, Double.POSITIVE_INFINITY);
         return again == ended.end ? ended : profiled(ended.at(Search.closer(ended.trial, again, new double[0])));
+    }
+
+    /** The gravest case of some faults is another: each is tried with what the best makes of everything else, and followed where that helps. */
+    private static Ended asGoodAs(Ended best, Ended ended) {
+        if (ended.end.cost() <= best.end.cost() + WORTH_IT) {
+            return ended;
+        }
+        Search.End shared = Search.sharing(ended.trial, ended.end, best.circumstances(ended.trial));
+        return shared == ended.end || shared.cost() > CONTENDING * best.end.cost() + CLOSE
+                ? ended.at(shared)
+                : profiled(ended.at(Search.closer(ended.trial, shared, new double[0])));
     }
 
     /** Whether a log that nothing explains is searched once more with the draws that it shows. */

@@ -12,7 +12,8 @@ import java.util.stream.IntStream;
 
 /**
  * Hot-water use that a log notes, or shows: while water is drawn the supply feeds the house, so the pressure falls within minutes to
- * the lowest of the log and stays there. How much was drawn is left open. Immutable.
+ * the lowest of the log and stays there. Where the pressure rests there already, a draw shows only by the heat-up that follows it: the
+ * pressure rises anew as the tap is shut. How much was drawn is left open. Immutable.
  */
 final class DrawMarks {
 
@@ -41,6 +42,13 @@ final class DrawMarks {
     private static final double RECENT = 900;
     /** A pressure rises again once it is so many standard uncertainties above where it fell to. */
     private static final double RESTS = 2;
+
+    /** A draw of which nothing but the heat-up shows is taken to have lasted so long (s); own judgement. */
+    private static final double UNSEEN = 300;
+    /** A pressure that rises for want of room does so clearly within this time (s). */
+    private static final double SOON = 1_800;
+    /** So many readings in a row are no scatter. */
+    private static final int IN_A_ROW = 3;
 
     /** The pressure while water is drawn is above the lowest of the log by no more than this (Pa) and a step. */
     private static final double AT_SUPPLY = 0.15e5;
@@ -105,7 +113,17 @@ final class DrawMarks {
         double lowest = Math.max(rising[0], Math.min(rising[few], log.gauge(0)));
         double level = lowest + AT_SUPPLY + log.step();
         List<Mark> marks = new ArrayList<>();
+        boolean heated = false;
         for (int i = 1; i < log.count(); i++) {
+            boolean rises = log.tellsItsScatter() && isRise(log, i, level);
+            if (rises && heated && !noted && !described && !log.isShutBefore(i)) {
+                Mark unseen = unseen(log, i);
+                if (!marks.isEmpty()) {
+                    marks.add(marks.remove(marks.size() - 1).overBy(unseen.from()));
+                }
+                marks.add(unseen);
+            }
+            heated |= rises || log.gauge(0) > level;
             boolean goesOn = !marks.isEmpty() && marks.get(marks.size() - 1).reading() == i - 1;
             boolean shown = !goesOn && (noted || !described) && !log.isShutBefore(i) && isFall(log, i, level);
             if (log.isDrawnBefore(i) || shown) {
@@ -139,6 +157,33 @@ final class DrawMarks {
         }
         double fall = log.gauge(from) - log.gauge(at);
         return fall > Math.max(DEEP, CLEAR * log.uncertainty()) && fall > MOST_OF_IT * (highest - log.gauge(at));
+    }
+
+    /** Whether the pressure has rested at the supply's for a while, and with a reading rises from there, soon and far. */
+    private static boolean isRise(PressureLog log, int at, double level) {
+        int last = at + IN_A_ROW - 1;
+        int rested = at - 1;
+        while (rested >= 0 && log.gauge(rested) <= level) {
+            rested--;
+        }
+        if (last >= log.count()
+                || at - 1 - rested < IN_A_ROW
+                || log.time(at - 1) - log.time(rested + 1) < RECENT
+                || IntStream.rangeClosed(at, last).anyMatch(i -> log.gauge(i) <= level)) {
+            return false;
+        }
+        double risen = IntStream.range(at, log.count())
+                .takeWhile(i -> log.time(i) - log.time(at) <= SOON)
+                .mapToDouble(log::gauge)
+                .max()
+                .orElseThrow();
+        return risen - log.gauge(at - 1) > Math.max(DEEP, CLEAR * log.uncertainty());
+    }
+
+    /** A draw that ended as the pressure began to rise. */
+    private static Mark unseen(PressureLog log, int at) {
+        double ended = 0.5 * (log.time(at - 1) + log.time(at));
+        return new Mark(at, ended - UNSEEN, ended, false);
     }
 
     private static Mark mark(PressureLog log, int at, double level) {

@@ -151,10 +151,15 @@ final class Search {
         return end.cost() < from.cost() ? end : from;
     }
 
-    /** Where a search ended, or the same place with what a better cause says of everything else: twins are found together or not at all. */
+    /**
+     * Where a search ended, or there and at each start of the cause's own numbers with what a better cause says of everything else: twins
+     * are found together or not at all.
+     */
     static End sharing(Trial trial, End from, double[] circumstances) {
         Search search = new Search(trial, -1, SCREENING);
-        search.cost(search.begun(with(from.position(), circumstances)));
+        double[] shared = with(from.position(), circumstances);
+        search.cost(search.begun(shared));
+        trial.starts(shared).forEach(search::cost);
         return search.bestCost < from.cost()
                 ? new End(search.bestPosition, search.bestCost, false, from.rough())
                 : from;

@@ -60,6 +60,27 @@ class DrawMarksTest {
         assertTrue(marks.noted().isEmpty());
     }
 
+    /**
+     * A logger's hour at the supply's pressure, and then the pressure rises again: somebody drew water before, for nothing else calls
+     * for heat that early. The first rise is only the heater's, of which the log tells when it came on.
+     */
+    @Test
+    void aHeatUpAfterARestShowsTheDrawBeforeIt() {
+        double[] bar = new double[60];
+        Arrays.setAll(bar, i -> i < 15 ? 3 : i < 20 ? 3 + 0.3 * (i - 14) : Math.max(3, 4.5 - 0.1 * (i - 20)));
+        Arrays.setAll(bar, i -> i < 55 ? bar[i] : 3 + 0.4 * (i - 54));
+        DrawMarks marks = DrawMarks.of(log(2, bar), false);
+        assertEquals(List.of(Parameter.DRAWN_FIRST), parameters(marks));
+        Draw draw = marks.in(Abbey.plain().build(), new double[] {0.03}, 0)
+                .draws()
+                .draws()
+                .get(0);
+        assertEquals(109 * 60, draw.timeOfDay() + 0.03 / draw.flow(), 1e-6, "shut as the pressure rises");
+        assertTrue(DrawMarks.of(log(2, Arrays.copyOfRange(bar, 35, 60)), false).isEmpty(), "the first heat-up");
+        assertTrue(DrawMarks.of(log(2, bar).seen(List.of(Sighting.of(Sighting.Kind.TAPS_SHUT, 0, 7_200))), false)
+                .isEmpty());
+    }
+
     /** A fall while every tap is known to be shut is no draw, nor is a draw drawn that the description has then. */
     @Test
     void whereNobodyDrewNothingIsDrawn() {
