@@ -178,7 +178,10 @@ final class GasCushion extends Device<Diaphragm> {
     void addDetectors(List<EventDetector> to, Segment now) {
         UnaryOperator<Modes> floating = becoming(Diaphragm.FLOATING);
         switch (now.modes().of(this)) {
-            case SEATED -> to.add(EventDetector.of(Event.Kind.VESSEL_LIFTED, name, floating, y -> gap - aboveSeat(y)));
+            case SEATED -> {
+                double lifted = lifts(now) ? -gap : gap;
+                to.add(EventDetector.of(Event.Kind.VESSEL_LIFTED, name, floating, y -> lifted - aboveSeat(y)));
+            }
             case FLOATING -> {
                 // a pressure that is held at the seat would not go on to the far end of the gap
                 boolean atSeat = now.modes().rule.holds() && Math.abs(aboveSeat(now.start())) < gap / 2;
@@ -196,6 +199,20 @@ final class GasCushion extends Device<Diaphragm> {
             case BOTTOMED_OUT ->
                 to.add(EventDetector.of(Event.Kind.VESSEL_FREED, name, floating, y -> aboveLimit(y) + gap));
         }
+    }
+
+    /**
+     * Whether the pressure is at the seat and about to rise, whatever the diaphragm does: to follow it over the gap would take a
+     * segment. Where mains rise or the gas cools, a lifted diaphragm may take so much that the supply holds the pressure at the seat.
+     */
+    private boolean lifts(Segment now) {
+        Balance balance = now.balance();
+        return now.modes().rule == PressureRegime.FREE
+                && now.time() > 0
+                && !hasTemperature()
+                && Math.abs(aboveSeat(now.start())) < gap / 2
+                && balance.pressureRate() > 0
+                && balance.mainsRate() <= 0;
     }
 
     private UnaryOperator<Modes> becoming(Diaphragm mode) {

@@ -50,7 +50,7 @@ class EffortTest {
                 .build();
         return Stream.of(
                 Arguments.of("vessel", withVessel().build(), 5, 20, 146),
-                Arguments.of("vessel and EU profile M", europeanDay(), 65, 99, 710),
+                Arguments.of("vessel and EU profile M", europeanDay(), 61, 99, 710),
                 Arguments.of(
                         "modulating valve",
                         Systems.lodge().addReliefValve(MODULATING).build(),
