@@ -132,6 +132,15 @@ public final class Distribution {
         return expanded == 0;
     }
 
+    /**
+     * The expanded uncertainty.
+     *
+     * @return what stands behind "plus or minus", in the unit of the values; 0 where only limits are known
+     */
+    public double expanded() {
+        return expanded;
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof Distribution that

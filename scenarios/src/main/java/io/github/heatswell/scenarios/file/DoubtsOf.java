@@ -45,9 +45,7 @@ final class DoubtsOf {
                 .forEach(field -> all.add(new Doubt(
                         field.field(),
                         measured(field.field(), field.centre()),
-                        Optional.of(measured(field.field(), field.low())
-                                .then(" to ")
-                                .then(measured(field.field(), field.high()))),
+                        Optional.of(range(field)),
                         List.of(field.low(), field.high()))));
         scenario.assumptions()
                 .forEach(assumed -> all.add(new Doubt(
@@ -69,6 +67,15 @@ final class DoubtsOf {
         choices.forEach(field ->
                 all.add(Doubt.ofChoice(field, taken(NamedValue.of(field).orElseThrow(), scenario.system()))));
         return Doubts.of(all, values -> house(scenario, values));
+    }
+
+    /** What it may be, as its owner was told: of a guess with a +- no more than that. */
+    private static Statement range(UncertainField field) {
+        double centre = field.distribution().centre();
+        double half = field.distribution().expanded();
+        return measured(field.field(), half > 0 ? field.at(centre - half) : field.low())
+                .then(" to ")
+                .then(measured(field.field(), half > 0 ? field.at(centre + half) : field.high()));
     }
 
     /** A value of a field, which reads in any units; as it was written if it is not of a kind that findings speak of. */

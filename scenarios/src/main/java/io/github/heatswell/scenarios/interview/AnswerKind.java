@@ -22,7 +22,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -213,7 +212,9 @@ interface AnswerKind {
                 "(\\d+(?:\\.\\d+)?)( ?[a-zA-Z/\u00b0]*) ?(?:-|\u2013|\u2014|\\bto\\b|\\band\\b) ?(\\d+(?:\\.\\d+)?.*)",
                 Pattern.CASE_INSENSITIVE);
 
-        private static final Set<String> NONE_SPELLINGS = Set.of(NONE, "no", "nothing");
+        /** That there is none, also by name: no bypass; what nobody has at hand says nothing of the house. */
+        private static final Pattern NONE_SPELLINGS = Pattern.compile(
+                NONE + "|no|nothing|no (?!.*\\b(?:idea|clue|gauge|thermometer|label|plate|sticker|tag)\\b)[a-z &-]+");
 
         private final Kind<?> kind;
         private final Choice example;
@@ -272,7 +273,7 @@ interface AnswerKind {
         @Override
         public String understand(String line) {
             String word = Spoken.of(line).plain().toLowerCase(Locale.ROOT);
-            if (!none.isEmpty() && NONE_SPELLINGS.contains(word)) {
+            if (!none.isEmpty() && NONE_SPELLINGS.matcher(word).matches()) {
                 if (grave && !word.equals(NONE)) {
                     throw new IllegalArgumentException(
                             "this may mean that you don't know: type dk for that, or none " + none);

@@ -56,7 +56,7 @@ record FoundCause(Optional<Cause> cause, boolean shut) {
     private String remedy() {
         if (cause.isEmpty()) {
             return shut
-                    ? "The readings leave the cause open. But whichever it is, the heated water has nowhere to go. The next step"
+                    ? "The readings do not settle the cause for sure. But whichever it is, the heated water has nowhere to go. The next step"
                             + " says which vessel the house needs."
                     : "The readings leave the cause open. The guide goes by the description of the house; a vessel helps only if"
                             + " the cause is expansion.";
@@ -129,7 +129,8 @@ record FoundCause(Optional<Cause> cause, boolean shut) {
     Optional<String> left() {
         if (cause.isEmpty()) {
             return Optional.of(
-                    "The readings left the cause open. If the relief valve still drips with the vessel, take readings again.");
+                    (shut ? "The readings did not settle the cause for sure." : "The readings left the cause open.")
+                            + " If the relief valve still drips with the vessel, take readings again.");
         }
         return isMended()
                 ? cause.map(one -> "Also fix what the readings found: " + one.words() + ". " + remedy())

@@ -93,6 +93,10 @@ public final class Guide {
 
     private static final List<String> NONE = List.of("no", "n", "none", "not yet");
 
+    /** That readings are there, on paper, as people say it. */
+    private static final Pattern ON_PAPER = Pattern.compile(
+            "(?i)(?:y|yes|yeah|yep|sure)?(?:[, ]*(?:i (?:have|did|do)|(?:it'?s |they'?re )?(?:(?:on|from) )?(?:a piece of )?paper))?");
+
     private static final Pattern PRESSURE_UNIT = Pattern.compile("(?i)psi|bar|pa\\b|kg|atm|wc");
 
     /** What is asked of the house with its new vessel. */
@@ -484,9 +488,11 @@ public final class Guide {
                 status = 0;
                 return Way.ON;
             }
-            boolean typed = name.equalsIgnoreCase("paper");
+            boolean line = !Files.exists(Path.of(name)) && ReadingsTalk.isReading(name);
+            boolean typed = line || ON_PAPER.matcher(name).matches();
             Path list = house.resolveSibling(name(house) + "-readings.txt");
-            Outcome.Ending ending = typed ? typeIn(list) : Outcome.Ending.FINISHED;
+            Outcome.Ending ending =
+                    typed ? typeIn(list, line ? Optional.of(name) : Optional.empty()) : Outcome.Ending.FINISHED;
             if (ending != Outcome.Ending.FINISHED) {
                 return ending == Outcome.Ending.ENDED ? Way.ENDED : Way.LEFT;
             }
@@ -526,9 +532,9 @@ public final class Guide {
         return Way.ENDED;
     }
 
-    /** Takes readings from paper into a file beside the house's own. */
-    private Outcome.Ending typeIn(Path list) throws OutputException {
-        Outcome.Ending ending = new ReadingsTalk(dialogue, list, interviewer.units()).hold();
+    /** Takes readings from paper into a file beside the house's own; the first may be there already. */
+    private Outcome.Ending typeIn(Path list, Optional<String> first) throws OutputException {
+        Outcome.Ending ending = new ReadingsTalk(dialogue, list, interviewer.units()).hold(first);
         if (ending == Outcome.Ending.OBSTRUCTED) {
             dialogue.say(list + " contains something other than readings; rename it first.");
         }

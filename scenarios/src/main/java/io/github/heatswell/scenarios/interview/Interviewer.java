@@ -196,7 +196,7 @@ final class Interviewer {
      */
     private Answer understood(Question question, String line) {
         Spoken.Doubt doubt = Spoken.of(line).doubt();
-        if (doubt == Spoken.Doubt.UNKNOWN) {
+        if (doubt == Spoken.Doubt.UNKNOWN || SupplyQuestions.isSame(question, line)) {
             return unknown(question);
         }
         if (line.isEmpty()) {

@@ -108,7 +108,14 @@ final class NewVessel {
             return answer(supply)
                     .recommended()
                     .map(wanted -> "The size to buy is " + shown.volume(wanted.volume()) + ", charged to "
-                            + shown.pressure(wanted.precharge().gauge(atmosphere())) + ".");
+                            + shown.pressure(wanted.precharge().gauge(atmosphere())) + "."
+                            + supply.values().stream()
+                                    .filter(set -> set.contains(" +- "))
+                                    .map(set -> " That allows for a setting that is off by "
+                                            + set.replaceFirst(".* \\+- ", "") + ": one that is read closely may take"
+                                            + " less.")
+                                    .findFirst()
+                                    .orElse(""));
         } catch (IOException | IllegalArgumentException | SimulationException unsized) {
             return Optional.empty();
         }

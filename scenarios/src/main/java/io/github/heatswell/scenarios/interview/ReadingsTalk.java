@@ -47,10 +47,20 @@ public final class ReadingsTalk {
      * @throws OutputException if the file cannot be written
      */
     public static Ending hold(Path file, UnitSystem units, Reader in, PrintWriter out) throws OutputException {
-        return new ReadingsTalk(new Dialogue(in, out), file, units).hold();
+        return new ReadingsTalk(new Dialogue(in, out), file, units).hold(Optional.empty());
     }
 
-    Ending hold() throws OutputException {
+    /** Whether a line reads as one of a list, with a unit or without. */
+    static boolean isReading(String line) {
+        try {
+            return TypedReadings.none().with(line).readings() > 0;
+        } catch (InvalidReadingsException refused) {
+            return refused.isUnitMissing();
+        }
+    }
+
+    /** The same, where a line was typed already. */
+    Ending hold(Optional<String> first) throws OutputException {
         if (file.exists() && !hasGoneOn()) {
             return Ending.OBSTRUCTED;
         }
@@ -60,6 +70,9 @@ public final class ReadingsTalk {
                         + " back to take a line back, or ? to see how to take readings.");
         if (typed.lines() > 0) {
             dialogue.say(file.path() + " holds readings: go on after " + typed.taken() + ".");
+        }
+        if (first.isPresent() && !take(first.get())) {
+            return Ending.ENDED;
         }
         while (true) {
             Optional<String> line = dialogue.hear();

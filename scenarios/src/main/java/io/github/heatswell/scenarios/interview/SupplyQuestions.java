@@ -8,6 +8,7 @@ import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.units.PressureUnit;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** What the house is called, and its cold feed. */
 final class SupplyQuestions {
@@ -25,6 +26,10 @@ final class SupplyQuestions {
 
     /** A gauge for a hose errs by 2 % to 3 % of a dial that goes far beyond the mains: from memory. */
     static final Spread GAUGE = Spread.bar(0.3, "an ordinary gauge");
+
+    private static final Pattern SAME = Pattern.compile(
+            "(?:probably |about |it'?s |is )*(?:the )?same(?: (?:as|all|thing|again|pressure)\\b.*)?[.!]?",
+            Pattern.CASE_INSENSITIVE);
 
     private static final Choice PRESSURE_EXAMPLE = new Choice("4.2 bar", "60 psi");
 
@@ -128,6 +133,11 @@ final class SupplyQuestions {
                 .offBy(GAUGE)
                 .ifUnknown(Unknown.leftOut("the daytime pressure is used around the clock"))
                 .build();
+    }
+
+    /** Whether somebody says that the mains are at the same pressure day and night. */
+    static boolean isSame(Question question, String line) {
+        return question.id().equals(NIGHT) && SAME.matcher(line).matches();
     }
 
     private static Question reduced() {

@@ -376,7 +376,7 @@ final class PageSizes {
         return temperatureValveDrips(answer) ? "the T&P" : "the present one";
     }
 
-    /** Which rules of the place the house as it is does not meet. */
+    /** How many rules of the place the house as it is does not meet, and of a single one its clause. */
     private static String against(VesselAnswer answer) {
         List<String> clauses = RulesHere.of(
                         answer.scenario().system(), answer.scenario().doubts())
@@ -385,7 +385,9 @@ final class PageSizes {
                 .map(held -> held.rule().clause())
                 .distinct()
                 .toList();
-        return clauses.isEmpty() ? "" : "; does not meet " + String.join(", ", clauses);
+        return clauses.isEmpty()
+                ? ""
+                : "; does not meet " + (clauses.size() == 1 ? clauses.get(0) : clauses.size() + " rules here");
     }
 
     private static String nothing(VesselAnswer answer) {

@@ -146,6 +146,7 @@ public final class SizingReport {
         Narrative.unlikeSeen(scenario.question(), answer.asItIs().summary())
                 .map(seen -> new Block.Paragraph(seen.text(shown), Block.Tone.PLAIN))
                 .ifPresent(said::add);
+        pressure(shown).ifPresent(said::add);
         if (answer.against().isPresent()) {
             lowered.ifPresent(supply -> said.add(new Block.Paragraph(
                             "With " + supply.set(shown) + ", and the supply at " + supply.standing(shown) + ":",
@@ -295,6 +296,25 @@ public final class SizingReport {
         }
         blocks.addAll(PageSizes.prices(answer));
         return blocks;
+    }
+
+    /** What it takes to keep more pressure than the cheapest way leaves. */
+    private Optional<Block> pressure(QuantityFormat shown) {
+        double set =
+                lowered.map(supply -> supply.supply().valve().gauge(atmosphere)).orElse(Double.POSITIVE_INFINITY);
+        List<String> ways = answer.supplies().columns().stream()
+                .filter(column -> column.setting()
+                                .filter(to -> to.gauge(atmosphere) > set + 1)
+                                .isPresent()
+                        && column.sure().orElse(0) > 0)
+                .map(column -> shown.volume(column.sure().getAsDouble()) + " at "
+                        + shown.pressure(column.setting().get().gauge(atmosphere)))
+                .toList();
+        return ways.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Block.Paragraph(
+                        "More pressure at the taps takes a larger vessel: " + String.join(", ", ways) + ".",
+                        Block.Tone.PLAIN));
     }
 
     /** A store that is to be made hotter, as the findings advise, needs another vessel. */

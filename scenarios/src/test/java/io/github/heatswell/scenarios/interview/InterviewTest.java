@@ -363,6 +363,23 @@ class InterviewTest {
         assertEquals(
                 !origin.equals("usual"),
                 house.doubts().caveat().text(UnitSystem.US).contains("supply pressure"));
+        if (origin.equals("guess")) {
+            // as wide as the owner was told, and no wider
+            String not = house.doubts().sentence().orElseThrow().text(UnitSystem.US);
+            assertTrue(not.contains("taken as 80 psi (71 psi to 89 psi)"), not);
+        }
+    }
+
+    /** Regression: "no bypass" and "same as in the day" were not understood. */
+    @Test
+    void whatIsNotThereAndWhatIsTheSameIsUnderstood() throws IOException {
+        AnswerKind bypass = Questions.named(SupplyQuestions.BYPASS).kind();
+        assertEquals("none", bypass.understand("no bypass"));
+        assertThrows(IllegalArgumentException.class, () -> bypass.understand("no gauge here"));
+        List<String> answers = new ArrayList<>(Answering.us().subList(0, 4));
+        answers.addAll(List.of("same as in the day", "quit"));
+        String said = said(file, answers.toArray(String[]::new));
+        assertTrue(said.contains("the daytime pressure is used around the clock"), said);
     }
 
     /** A question at the end of a refusal gets no full stop. */
