@@ -141,7 +141,7 @@ public record Measure(Kind kind, double value) {
      * The value with its unit.
      *
      * @param format the units and their characters
-     * @return such as {@code 7 bar}, {@code 140 degF} or {@code 7 bar (101.5 psi)}
+     * @return such as {@code 7 bar}, {@code 140 degF} or {@code 7 bar (102 psi)}
      */
     public String text(QuantityFormat format) {
         Objects.requireNonNull(format, "format");

@@ -11,11 +11,12 @@ import java.util.function.Function;
  * <p>Every number is rounded half up ({@link Decimals}) and has no zeros behind its last digit:
  *
  * <ul>
- * <li>pressures and their differences: at most two decimals in bar, one in psi;
+ * <li>pressures and their differences: at most two decimals in bar; in psi whole from 20 psi on, as gauges can be read
+ * and vessels charged, and at most one decimal below. What is a number of tenths of a psi was given so, and stays;
  * <li>temperatures: at most one decimal in degrees Celsius, none in Fahrenheit;
- * <li>differences of temperatures, masses and moments: at most one decimal;
+ * <li>differences of temperatures and moments: at most one decimal; masses also three significant digits;
  * <li>volumes and energies: three significant digits and at most two decimals;
- * <li>flows, powers and lengths: three significant digits;
+ * <li>flows, powers and lengths: three significant digits; two in US units below 0.1 gal/min or 0.1 in;
  * <li>shares: whole percents, two digits below 10 %, and at most two decimals;
  * <li>times: the two largest units.
  * </ul>
@@ -25,12 +26,21 @@ import java.util.function.Function;
  *
  * @param units the unit system, or the one that comes first
  * @param symbols which characters units are written in
- * @param both whether the other unit system follows in brackets, as in {@code 7 bar (101.5 psi)}
+ * @param both whether the other unit system follows in brackets, as in {@code 7 bar (102 psi)}
  */
 public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
 
     private static final int THREE = 3;
     private static final int ANY = Decimals.ANY;
+
+    /** What is less (psi) is shown in tenths. */
+    private static final double SMALL_PSI = 19.95;
+
+    /** What is less (in or gal/min) is shown to two significant digits. */
+    private static final double SMALL_US = 0.0995;
+
+    /** So close to a number of tenths (tenths of a psi) a pressure comes out of a run or a file that gave tenths. */
+    private static final double AS_GIVEN = 1e-7;
 
     /**
      * Checks that unit system and symbols are there.
@@ -97,7 +107,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
      * A pressure.
      *
      * @param pascal the pressure (Pa, gauge or absolute: it is not said here which)
-     * @return such as {@code 4.01 bar} or {@code 58.2 psi}
+     * @return such as {@code 4.01 bar} or {@code 58 psi}
      * @throws IllegalArgumentException if it is NaN or infinite
      */
     public String pressure(double pascal) {
@@ -145,7 +155,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
      * @throws IllegalArgumentException if it is NaN or infinite
      */
     public String pressureDifference(double pascal) {
-        return shown(system -> small(pascal, system.pressure(), pressureDecimals(system), ANY));
+        return shown(system -> small(pascal, system.pressure(), pressureDecimals(pascal, system), ANY));
     }
 
     /**
@@ -159,7 +169,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
         return shown(system -> {
             double degree = system.temperatureDifference().toSi(1);
             double risen = system.pressure().fromSi(pascalPerKelvin * degree);
-            return symbols.digits(Decimals.rounded(Decimals.exact(risen), pressureDecimals(system), THREE))
+            return symbols.digits(Decimals.rounded(Decimals.exact(risen), system == UnitSystem.SI ? 2 : 1, THREE))
                     + symbols.behind(system.pressure().symbol() + "/"
                             + system.temperatureDifference().symbol());
         });
@@ -189,7 +199,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
      */
     public boolean shows(double pascal) {
         BigDecimal exact = Decimals.exact(units.pressure().fromSi(pascal));
-        return Decimals.rounded(exact, pressureDecimals(units), ANY).signum() != 0;
+        return Decimals.rounded(exact, pressureDecimals(pascal, units), ANY).signum() != 0;
     }
 
     /**
@@ -249,7 +259,8 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
             boolean drips = system == UnitSystem.SI
                     && cubicMetresPerSecond != 0
                     && Math.abs(FlowUnit.LITRE_PER_MINUTE.fromSi(cubicMetresPerSecond)) < 0.09995;
-            return number(cubicMetresPerSecond, drips ? FlowUnit.MILLILITRE_PER_MINUTE : system.flow(), ANY, THREE);
+            FlowUnit unit = drips ? FlowUnit.MILLILITRE_PER_MINUTE : system.flow();
+            return number(cubicMetresPerSecond, unit, ANY, significant(unit.fromSi(cubicMetresPerSecond), system));
         });
     }
 
@@ -284,7 +295,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
      * @throws IllegalArgumentException if it is NaN or infinite
      */
     public String mass(double kilogram) {
-        return shown(system -> number(kilogram, system.mass(), 1, ANY));
+        return shown(system -> number(kilogram, system.mass(), 1, THREE));
     }
 
     /**
@@ -306,7 +317,15 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
      * @throws IllegalArgumentException if it is NaN or infinite
      */
     public String length(double metre) {
-        return shown(system -> number(metre, lengthUnit(metre, system), ANY, THREE));
+        return shown(system -> {
+            LengthUnit unit = lengthUnit(metre, system);
+            return number(metre, unit, ANY, significant(unit.fromSi(metre), system));
+        });
+    }
+
+    /** A third digit of a thousandth of a US unit is more than a rule or a measuring cup tells. */
+    private static int significant(double value, UnitSystem system) {
+        return system == UnitSystem.US && Math.abs(value) < SMALL_US ? 2 : THREE;
     }
 
     private static LengthUnit lengthUnit(double metre, UnitSystem system) {
@@ -393,11 +412,16 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
     }
 
     private String pressure(double pascal, UnitSystem system) {
-        return number(pascal, system.pressure(), pressureDecimals(system), ANY);
+        return number(pascal, system.pressure(), pressureDecimals(pascal, system), ANY);
     }
 
-    private static int pressureDecimals(UnitSystem system) {
-        return system == UnitSystem.SI ? 2 : 1;
+    private static int pressureDecimals(double pascal, UnitSystem system) {
+        if (system == UnitSystem.SI) {
+            return 2;
+        }
+        double psi = PressureUnit.PSI.fromSi(pascal);
+        boolean given = Math.abs(10 * psi - Math.round(10 * psi)) < AS_GIVEN;
+        return given || Math.abs(psi) < SMALL_PSI ? 1 : 0;
     }
 
     private String number(double si, Unit unit, int decimals, int significant) {

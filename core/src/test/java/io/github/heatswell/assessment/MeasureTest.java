@@ -16,8 +16,8 @@ class MeasureTest {
     /** Pressures by 1 psi = 6894.757 Pa, lengths by 1 in = 25.4 mm, volumes by 1 gal = 3.785412 L. */
     @ParameterizedTest
     @CsvSource({
-        "GAUGE_PRESSURE, 700000, 7 bar, 101.5 psi",
-        "GAUGE_PRESSURE, 712345, 7.12 bar, 103.3 psi",
+        "GAUGE_PRESSURE, 700000, 7 bar, 102 psi",
+        "GAUGE_PRESSURE, 712345, 7.12 bar, 103 psi",
         "PRESSURE_DIFFERENCE, -30000, -0.3 bar, -4.4 psi",
         "TEMPERATURE, 333.15, 60 °C, 140 °F",
         "TEMPERATURE, 310.93, 37.8 °C, 100 °F",

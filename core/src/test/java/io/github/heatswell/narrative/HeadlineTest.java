@@ -171,7 +171,7 @@ class HeadlineTest {
                 told(run).text(QuantityFormat.unicode(UnitSystem.US).inBoth()));
         RunSummary calm = RunByHand.run(ONE, 60, 4.2, 5.44, 4.2).summary();
         assertEquals(
-                "The pressure peaks at 5.44 bar (78.9 psi), 1.56 bar (22.6 psi) below the relief set pressure",
+                "The pressure peaks at 5.44 bar (79 psi), 1.56 bar (23 psi) below the relief set pressure",
                 told(calm).text(QuantityFormat.unicode(UnitSystem.SI).inBoth()));
         List<NamedSummary> runs = List.of(new NamedSummary("drips", run), new NamedSummary("holds", calm));
         Statement verdict = verdict(runs);
@@ -200,8 +200,7 @@ class HeadlineTest {
                 .relieved(3.14)
                 .summary();
         assertEquals(
-                "The pressure peaks at 78.9 psi, 22.6 psi below the relief set pressure",
-                headline(calm, UnitSystem.US));
+                "The pressure peaks at 79 psi, 23 psi below the relief set pressure", headline(calm, UnitSystem.US));
         assertEquals("The relief valve opens after 10 min and discharges 0.83 gal", headline(drips, UnitSystem.US));
     }
 

@@ -45,15 +45,20 @@ class QuantityFormatTest {
     @ParameterizedTest
     @CsvSource({
         "75, 75 psi",
-        "62.35, 62.4 psi",
-        "62.25, 62.3 psi",
-        "62.249, 62.2 psi",
+        "62.351, 62 psi",
+        "62.499, 62 psi",
+        "62.501, 63 psi",
+        "62.5, 62.5 psi",
+        "19.949, 19.9 psi",
+        "19.951, 20 psi",
+        "4.351, 4.4 psi",
         "0.05, 0.1 psi",
         "-0.04, 0 psi",
         "150, 150 psi",
-        "99.95, 100 psi"
+        "99.51, 100 psi",
+        "-62.351, -62 psi"
     })
-    void pressuresHaveOneDecimalInPsi(double psi, String text) {
+    void pressuresAreWholeFromTwentyPsiOn(double psi, String text) {
         assertEquals(text, US.pressure(PressureUnit.PSI.toSi(psi)));
     }
 
@@ -139,6 +144,9 @@ class QuantityFormatTest {
     @Test
     void otherQuantities() {
         assertEquals("0.045 in", US.length(LengthUnit.INCH.toSi(0.045)));
+        assertEquals("0.087 in", US.length(0.0022));
+        assertEquals("0.024 gal/min", US.flow(FlowUnit.MILLILITRE_PER_MINUTE.toSi(90)));
+        assertEquals("117 lb", US.mass(53));
         assertEquals("119 in", US.length(LengthUnit.FOOT.toSi(9.9)));
         assertEquals("10 ft", US.length(LengthUnit.FOOT.toSi(10)));
         assertEquals("0.00114 m", SI.length(LengthUnit.INCH.toSi(0.045)));
@@ -150,7 +158,7 @@ class QuantityFormatTest {
         assertEquals("3 mL/min", SI.flow(FlowUnit.MILLILITRE_PER_MINUTE.toSi(3)));
         assertEquals("99.9 mL/min", SI.flow(FlowUnit.MILLILITRE_PER_MINUTE.toSi(99.94)));
         assertEquals("0.1 L/min", SI.flow(FlowUnit.MILLILITRE_PER_MINUTE.toSi(99.96)));
-        assertEquals("0.000793 gal/min", US.flow(FlowUnit.MILLILITRE_PER_MINUTE.toSi(3)));
+        assertEquals("0.00079 gal/min", US.flow(FlowUnit.MILLILITRE_PER_MINUTE.toSi(3)));
         assertEquals("0 L/min", SI.flow(0));
         assertEquals("17.5 kWh", SI.energy(63.144e6));
         assertEquals("59 800 Btu", US.energy(63.144e6));
@@ -234,13 +242,13 @@ class QuantityFormatTest {
     void rangesNameTheUnitOnce() {
         assertEquals("4.04 to 4.36 bar", SI.pressures(404_000, 436_000));
         assertEquals("4.2 bar", SI.pressures(419_900, 420_100));
-        assertEquals("4.04 to 4.36 bar (58.6 to 63.2 psi)", SI.inBoth().pressures(404_000, 436_000));
+        assertEquals("4.04 to 4.36 bar (59 to 63 psi)", SI.inBoth().pressures(404_000, 436_000));
     }
 
     @Test
     void theOtherSystemFollowsInBrackets() {
-        assertEquals("7 bar (101.5 psi)", SI.inBoth().pressure(7e5));
-        assertEquals("101.5 psi (7 bar)", US.inBoth().pressure(7e5));
+        assertEquals("7 bar (102 psi)", SI.inBoth().pressure(7e5));
+        assertEquals("102 psi (7 bar)", US.inBoth().pressure(7e5));
         assertEquals("2 h 15 min", US.inBoth().time(8_100));
         assertEquals("60 %", US.inBoth().share(0.6));
         assertEquals("7 bar", US.inBoth().only(UnitSystem.SI).pressure(7e5));

@@ -99,7 +99,9 @@ final class PageWords {
         boolean us = shown.units() == UnitSystem.US;
         LengthUnit unit =
                 us ? isLong ? LengthUnit.FOOT : LengthUnit.INCH : isLong ? LengthUnit.METRE : LengthUnit.MILLIMETRE;
-        return shown.given(unit.fromSi(metres), unit, SIGNIFICANT);
+        return unit == LengthUnit.INCH
+                ? shown.only(UnitSystem.US).length(metres)
+                : shown.given(unit.fromSi(metres), unit, SIGNIFICANT);
     }
 
     private static String conductance(QuantityFormat shown, double wattPerKelvin) {

@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
 
 /**
  * A page being written: what is around every page, and what several have. Measures stand in both systems of units, such as
- * {@code 7 bar (101.5 psi)}, marked so that a reader can have either alone.
+ * {@code 7 bar (102 psi)}, marked so that a reader can have either alone.
  */
 final class Page {
 

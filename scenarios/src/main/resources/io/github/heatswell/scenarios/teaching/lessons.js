@@ -102,9 +102,10 @@
     return data.first === 'si' ? si + ' (' + us + ')' : us + ' (' + si + ')';
   };
   const range = (low, high, name) => (low === high ? low : low + ' to ' + high) + '\u00a0' + name;
+  const inPsi = value => trimmed(value * PSI, value * PSI < 19.95 ? 1 : 0);
   const pressure = (low, high) => both(
     range(trimmed(low / 100, 2), trimmed(high / 100, 2), 'bar'),
-    range(trimmed(low * PSI, 1), trimmed(high * PSI, 1), 'psi'));
+    range(inPsi(low), inPsi(high), 'psi'));
   const volume = (low, high) => both(
     range(litres(low / 1000), litres(high / 1000), 'L'),
     range(litres(low / GALLON), litres(high / GALLON), 'gal'));

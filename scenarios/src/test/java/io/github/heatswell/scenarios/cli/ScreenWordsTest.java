@@ -57,7 +57,7 @@ class ScreenWordsTest {
                 "compare orchard-lodge mill-cottage-small-vessel | (4.02 L in 3 d), less with \"orchard-lodge\" (3.14 L in 4 h). | (3.14 L)",
                 "size mill-cottage-high-mains -u us"
                         + "| The cheapest way that works: have a reducing valve installed and set to"
-                        + "| 77.2 psi",
+                        + "| 77 psi",
                 "size orchard-lodge-vessel | 24 L 4.98 bar 0.41 bar 76.00 EUR yes, recommended 62 of 64 | all 64 houses 35",
                 "size orchard-lodge-vessel | EN 12828, heating systems: 23.4 L, for comparison only | 23.4 L:",
                 "run kiln-house-blocked | Relief set none no relief valve works | working relief valve is described",

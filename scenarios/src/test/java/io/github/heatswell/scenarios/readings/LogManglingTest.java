@@ -390,7 +390,7 @@ class LogManglingTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"pressure_bar, pressure_kPa, 0.07 bar (1 psi)", "pressure_bar, pressure_MPa, 68.59 bar (994.8 psi)"})
+    @CsvSource({"pressure_bar, pressure_kPa, 0.07 bar (1 psi)", "pressure_bar, pressure_MPa, 68.59 bar (995 psi)"})
     void anUnlikelyUnitIsDoubted(String heading, String instead, String peak) throws IOException {
         doubted(log().replace(heading, instead), "The highest pressure is " + peak + ": is the pressure unit right?");
     }
@@ -405,7 +405,7 @@ class LogManglingTest {
     void unitsThatAreNotThoseOfTheNumbersAreDoubted() throws IOException {
         doubted(
                 eachRow(row -> Integer.parseInt(row.split(",")[0]) / 60 + row.substring(row.indexOf(','))),
-                "The pressure rises by 2.66 bar (38.6 psi) in a log of 29 s, faster than heaters do: is the time unit"
+                "The pressure rises by 2.66 bar (39 psi) in a log of 29 s, faster than heaters do: is the time unit"
                         + " right, or are these minutes?");
         StringBuilder hours = new StringBuilder("time_min,pressure_bar\n");
         for (int i = 0; i < 120; i++) {

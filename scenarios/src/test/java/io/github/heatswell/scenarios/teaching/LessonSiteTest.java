@@ -558,7 +558,7 @@ class LessonSiteTest {
         String size =
                 PAGES.get("worksheet-the-size.html").replaceAll("<[^>]*>", "").replace('\u00a0', ' ');
         assertTrue(
-                size.contains("The gauge starts at 4.2 bar (60.9 psi). The relief valve is set to 7 bar (101.5 psi)."),
+                size.contains("The gauge starts at 4.2 bar (61 psi). The relief valve is set to 7 bar (102 psi)."),
                 size);
     }
 
