@@ -411,7 +411,7 @@ public record Narrative(
      * @param format the units and their characters
      * @return whole sentences
      */
-    public List<String> texts(QuantityFormat format) {
+    public List<String> remarkTexts(QuantityFormat format) {
         return remarks.stream().map(remark -> remark.text(format)).toList();
     }
 

@@ -1,5 +1,9 @@
 package io.github.heatswell.result;
 
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
@@ -23,6 +27,17 @@ public record Event(
         double pressureAbsolute,
         double waterTemperature,
         Optional<OpeningCause> cause) {
+
+    /** As many digits have pressures that are read by people. */
+    static final int PRESSURE_DIGITS = 4;
+
+    /** {@return what happened, to what, when and at which pressure, in SI units: {@code RELIEF_OPENED 'valve', 1 h 5 min, 7.98 bar abs}} */
+    @Override
+    public String toString() {
+        return kind + (device.isEmpty() ? "" : " '" + device + "'") + ", "
+                + QuantityFormat.ascii(UnitSystem.SI).time(time) + ", "
+                + Pressure.absolute(pressureAbsolute, PressureUnit.PASCAL).text(PRESSURE_DIGITS);
+    }
 
     /**
      * Checks that kind and device are there, that the numbers are in their ranges, and that an opening, and nothing

@@ -2,6 +2,9 @@ package io.github.heatswell.result;
 
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -26,6 +29,14 @@ public record RunResult(RunSummary summary, Trace trace) {
     public RunResult {
         Objects.requireNonNull(summary, "summary");
         Objects.requireNonNull(trace, "trace");
+    }
+
+    /** {@return how long it is, how much happened, and the peak, in SI units: {@code run of 4 h, 9 events, peak 7.98 bar abs}} */
+    @Override
+    public String toString() {
+        double peak = extremes().highestPressure().value();
+        return "run of " + QuantityFormat.ascii(UnitSystem.SI).time(end()) + ", " + events().size() + " events, peak "
+                + Pressure.absolute(peak, PressureUnit.PASCAL).text(Event.PRESSURE_DIGITS);
     }
 
     /**

@@ -1,5 +1,7 @@
 package io.github.heatswell.result;
 
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -34,6 +36,13 @@ public final class Trace {
                 Objects.requireNonNull(grid, "grid"),
                 copied(Objects.requireNonNull(columns, "columns")),
                 Objects.requireNonNull(regimes, "regimes").toArray(Regime[]::new));
+    }
+
+    /** {@return how many samples it has, and over which time, in SI units: {@code 241 samples, one every 1 min}} */
+    @Override
+    public String toString() {
+        return count() + " samples, one every "
+                + QuantityFormat.ascii(UnitSystem.SI).time(grid.step());
     }
 
     /**

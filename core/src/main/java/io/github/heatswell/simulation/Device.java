@@ -11,6 +11,21 @@ import java.util.function.BiConsumer;
  * what ends the mode. The engine knows devices only through this class, but for the heat sources and the supply, whose state
  * also decides the tank's heat and the {@link PressureRegime}.
  *
+ * <p>A new device is
+ *
+ * <ul>
+ *   <li>a subclass, which takes its slots from {@code StateVector.Slots} and overrides what it needs: {@code contribute} adds stored cold
+ *       water or a flow by a curve to the {@code Contributions};
+ *   <li>one line in {@code CompiledSystem}, where the description becomes devices: the order there decides which of two
+ *       simultaneous events is taken first;
+ *   <li>a description in {@code system}, and a channel in {@code Recorder} if its course is to be seen.
+ * </ul>
+ *
+ * <p>It may hold cold water under the system's pressure, and pass water out of the cold branch or the top of the tank. A
+ * {@code HotPipe} holds hot water beyond that top, on its way to the tap or round a loop: its balances, {@code HotPipes}, are solved with
+ * those of the tank. What goes on inside the tank (layers, heat, the shell) is that of {@code TankColumn}; what fixes the pressure
+ * is a {@code PressureRegime}.
+ *
  * <p>A device computes from state and mode and remembers nothing about either. So a mode holds whatever must outlast a
  * segment, such as when a burner went off.
  *

@@ -37,6 +37,12 @@ public final class PeakMap {
         this.balances = balances;
     }
 
+    /** {@return how many vessels it looks at: {@code peaks of 30 volumes at 40 precharges}} */
+    @Override
+    public String toString() {
+        return "peaks of " + volumes.length + " volumes at " + precharges.length + " precharges";
+    }
+
     /**
      * Reference pressures of the map.
      *

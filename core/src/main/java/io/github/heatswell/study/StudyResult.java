@@ -18,6 +18,13 @@ public final class StudyResult {
         this.runs = runs;
     }
 
+    /** {@return how many samples it has, of what: {@code 64 of 64 samples of 3 inputs}} */
+    @Override
+    public String toString() {
+        return completed() + " of " + planned() + " samples of " + inputs().size()
+                + (inputs().size() == 1 ? " input" : " inputs");
+    }
+
     /**
      * The uncertain inputs.
      *

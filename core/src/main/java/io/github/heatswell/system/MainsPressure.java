@@ -3,6 +3,7 @@ package io.github.heatswell.system;
 import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
+import java.time.LocalTime;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Objects;
@@ -38,7 +39,8 @@ public final class MainsPressure {
     }
 
     /**
-     * A timetable of the day, linearly interpolated, including from a day's last entry to the next day's first.
+     * A timetable of the day in seconds, linearly interpolated, including from a day's last entry to the next day's first.
+     * {@link #byClock} takes times such as half past six.
      *
      * @param entries the pressure (above 0 to 25 bar) at clock times (s since midnight, 0 to less than 86 400), at
      *     least one
@@ -57,6 +59,20 @@ public final class MainsPressure {
             PRESSURE.check(pressure);
         });
         return new MainsPressure(new TreeMap<>(entries));
+    }
+
+    /**
+     * A timetable of the day by the clock, as {@link #daily}: {@code byClock(Map.of(LocalTime.of(6, 0), morning, LocalTime.of(22, 0), night))}.
+     *
+     * @param entries the pressure (above 0 to 25 bar) at times of the day, at least one
+     * @return the pressure of the mains
+     * @throws IllegalArgumentException if there is no entry, or a pressure is outside its range
+     */
+    public static MainsPressure byClock(Map<LocalTime, Pressure> entries) {
+        Map<Double, Pressure> seconds = new TreeMap<>();
+        Objects.requireNonNull(entries, "pressure: its timetable")
+                .forEach((time, pressure) -> seconds.put(time.toSecondOfDay() + time.getNano() / 1e9, pressure));
+        return daily(seconds);
     }
 
     /**

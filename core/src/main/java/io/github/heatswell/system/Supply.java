@@ -56,13 +56,17 @@ public final class Supply {
         REDUCING_VALVE
     }
 
-    /** {@return arrangement and pressures of the mains over the day in a line} */
+    /** {@return arrangement and pressures of the mains over the day in a line: {@code check valve, mains 4 bar gauge at 06:00, 6 bar gauge at 22:00}} */
     @Override
     public String toString() {
         return arrangement().name().toLowerCase(Locale.ROOT).replace('_', ' ') + ", mains "
-                + mains().entries().values().stream()
-                        .map(Pressure::toString)
-                        .distinct()
+                + mains().entries().entrySet().stream()
+                        .map(entry -> entry.getValue()
+                                + (mains().isConstant()
+                                        ? ""
+                                        : " at "
+                                                + DurationUnit.clock(
+                                                        entry.getKey().longValue() / 60)))
                         .collect(Collectors.joining(", "));
     }
 

@@ -166,7 +166,7 @@ class RunStoriesTest {
     }
 
     private static List<String> remarks(RunSummary run, Observed observed) {
-        return Narrative.of(run).with(run, observed).texts(SI);
+        return Narrative.of(run).with(run, observed).remarkTexts(SI);
     }
 
     @Test
@@ -288,7 +288,7 @@ class RunStoriesTest {
                 List.of(
                         "Peaks go from 5 bar (a) to 6 bar (b). None of 2 runs reach the set pressure of a relief valve. The"
                                 + " picture shows 1 of them."),
-                Narrative.comparing(runs, 1).texts(SI));
+                Narrative.comparing(runs, 1).remarkTexts(SI));
         assertThrows(IllegalArgumentException.class, () -> new NamedSummary(" ", calm));
     }
 

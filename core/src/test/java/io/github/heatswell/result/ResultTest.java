@@ -71,6 +71,16 @@ class ResultTest {
         assertTrue(new RunSummary.Audit(2e-6, 2, 2, 2e6).closes());
     }
 
+    /** One short line, for a log or a debugger. */
+    @Test
+    void anEventTellsWhatItIs() {
+        assertEquals(
+                "HEATER_OFF, 1 h 30 min, 7.004 bar abs",
+                new Event(5400, Event.Kind.HEATER_OFF, "", 700_367.63, 330).toString());
+        Event opened = new Event(20, Event.Kind.RELIEF_RESEATED, "a valve", 6e5, 310);
+        assertEquals("RELIEF_RESEATED 'a valve', 20 s, 6 bar abs", opened.toString());
+    }
+
     /** By the documentation of the kinds: those that say "the run ends". */
     @Test
     void hazardsEndTheRun() {

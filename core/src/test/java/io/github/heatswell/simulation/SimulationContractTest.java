@@ -227,6 +227,10 @@ class SimulationContractTest {
                         Duration.ofDays(1))
                 .run();
         assertTrue(result.numerics().evaluations() < 200, result.numerics().toString());
+        assertTrue(result.toString().matches("run of 24 h, [0-9]+ events, peak [0-9.]+ bar abs"), result.toString());
+        assertTrue(
+                result.trace().toString().matches("[0-9]+ samples, one every [0-9]+ (s|min)"),
+                result.trace()::toString);
     }
 
     /** The thermostat keeps its two temperatures for days on end, and the books close. */

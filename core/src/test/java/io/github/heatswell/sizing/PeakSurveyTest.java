@@ -102,6 +102,9 @@ class PeakSurveyTest {
     @Test
     void everyCellIsOneSimulation() {
         PeakMap map = small(COTTAGE).build().map();
+        assertEquals(
+                "peaks of " + map.volumeCount() + " volumes at " + map.prechargeCount() + " precharges",
+                map.toString());
         HeatUpCase trial = HeatUpCase.coldFill(COTTAGE);
         for (int i = 0; i < map.volumeCount(); i++) {
             for (int j = 0; j < map.prechargeCount(); j++) {

@@ -10,6 +10,7 @@ import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
+import java.time.LocalTime;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -63,6 +64,18 @@ class SupplyTemperatureTest {
         assertEquals(6e5 + 1e5, mains.absolute(22 * 3600 + 86_400, 1e5), 1e-6);
         assertEquals(5.5e5 + 1e5, mains.absolute(0, 1e5), 1e-6);
         assertFalse(mains.isConstant());
+        MainsPressure byClock = MainsPressure.byClock(Map.of(
+                LocalTime.of(6, 0), Pressure.gauge(4, PressureUnit.BAR),
+                LocalTime.of(22, 0), Pressure.gauge(6, PressureUnit.BAR)));
+        assertEquals(mains.entries(), byClock.entries());
+        assertEquals(
+                "check valve, mains 4 bar gauge at 06:00, 6 bar gauge at 22:00",
+                Supply.builder()
+                        .arrangement(Supply.Arrangement.CHECK_VALVE)
+                        .mains(byClock)
+                        .water(9, TemperatureUnit.CELSIUS)
+                        .build()
+                        .toString());
         assertTrue(MainsPressure.constant(Pressure.gauge(4, PressureUnit.BAR)).isConstant());
     }
 

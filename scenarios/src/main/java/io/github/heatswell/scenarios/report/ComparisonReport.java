@@ -158,7 +158,7 @@ public final class ComparisonReport {
                         .map(beyond -> " " + beyond.text(shown))
                         .orElse("");
         List<String> remarks = new ArrayList<>(doubts(shown));
-        remarks.addAll(narrative.texts(shown));
+        remarks.addAll(narrative.remarkTexts(shown));
         Narrative.joined(runs, yardsticks).map(joined -> joined.text(shown)).ifPresent(remarks::add);
         List<Document.Section> sections = new ArrayList<>();
         sections.add(Document.answer("", answer, remarks));

@@ -96,7 +96,7 @@ public final class OutlookReport {
     private List<String> remarks(QuantityFormat shown) {
         return Stream.concat(
                         answer.scenario().doubts().assumed().map(said -> said.text(shown)).stream(),
-                        narrative.texts(shown).stream())
+                        narrative.remarkTexts(shown).stream())
                 .toList();
     }
 

@@ -101,7 +101,7 @@ public final class Results {
         String asked = Narrative.verdict(scenario.question(), result, scenario.doubts())
                 .map(said -> said + " ")
                 .orElse("");
-        List<String> remarks = new ArrayList<>(narrative.texts(shown));
+        List<String> remarks = new ArrayList<>(narrative.remarkTexts(shown));
         advice.yardstick()
                 .flatMap(yardstick -> yardstick.joined("This run", result.peak().value()))
                 .map(joined -> joined.text(shown))

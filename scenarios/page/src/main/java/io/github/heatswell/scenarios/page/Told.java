@@ -83,7 +83,7 @@ final class Told {
                                 .orElse(""))
                 .with("headline", text(narrative.headline()))
                 .each("alarms", narrative.alarms(), this::alarm)
-                .texts("remarks", narrative.texts(format))
+                .texts("remarks", narrative.remarkTexts(format))
                 .with("facts", text(narrative.facts()))
                 .each("findings", narrative.findings(), this::finding);
     }
