@@ -9,6 +9,7 @@ import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * A value of a house that can be read or measured on site: its field in a file, its name in a sentence, how to find it out,
@@ -200,6 +201,11 @@ public enum NamedValue {
         void by(HotWaterSystem.Builder house, double amount);
     }
 
+    /** The place in a list. */
+    private static final Pattern PLACE = Pattern.compile("\\[\\d*]");
+
+    private static final String FURTHER = "vessels.";
+
     private final String field;
     private final String words;
     private final String label;
@@ -225,8 +231,9 @@ public enum NamedValue {
      * @return the value; empty if it is none of these
      */
     public static Optional<NamedValue> of(String field) {
+        String bare = field.indexOf('[') < 0 ? field : PLACE.matcher(field).replaceAll("");
         // further vessels have the keys of the first
-        String plain = field.replaceAll("\\[\\d*]", "").replaceFirst("^vessels\\.", "vessel.");
+        String plain = bare.startsWith(FURTHER) ? "vessel." + bare.substring(FURTHER.length()) : bare;
         return Arrays.stream(values())
                 .filter(value -> plain.equals(value.field)
                         || value == SUPPLY && plain.equals("supply.pressure.pressure")

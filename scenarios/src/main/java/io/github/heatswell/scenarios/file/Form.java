@@ -22,6 +22,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.ObjDoubleConsumer;
 import java.util.function.ObjIntConsumer;
+import java.util.regex.Pattern;
 
 /**
  * How a value is written, and where it goes.
@@ -29,6 +30,12 @@ import java.util.function.ObjIntConsumer;
  * @param <B> the builder that takes the value
  */
 interface Form<B> {
+
+    /** What may stand between the parts of a word. */
+    Pattern BETWEEN_WORDS = Pattern.compile("[ _]+");
+
+    /** Blanks of any kind. */
+    Pattern BLANKS = Pattern.compile("\\s+");
 
     /**
      * Reads a value.
@@ -124,7 +131,7 @@ interface Form<B> {
 
     /** A word as the tables of words have it. */
     static String folded(String text) {
-        return text.toLowerCase(Locale.ROOT).replaceAll("[ _]+", "-");
+        return BETWEEN_WORDS.matcher(text.toLowerCase(Locale.ROOT)).replaceAll("-");
     }
 
     /** A whole number. */
@@ -163,7 +170,7 @@ interface Form<B> {
     /** A text in plain words. */
     static <B> Form<B> text(int longest, BiConsumer<B, String> setter) {
         return form("text of up to " + longest + " characters", text -> {
-            String line = text.replaceAll("\\s+", " ");
+            String line = BLANKS.matcher(text).replaceAll(" ");
             if (line.length() > longest) {
                 throw new IllegalArgumentException(
                         "has " + line.length() + " characters; up to " + longest + " are allowed");

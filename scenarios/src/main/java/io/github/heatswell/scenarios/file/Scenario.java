@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -22,7 +23,7 @@ import java.util.stream.Stream;
 public final class Scenario {
 
     /** Fields by which a drip is cured. */
-    private static final String CURES = "(?:vessels?|supply\\.reducing-valve)\\b.*";
+    private static final Pattern CURES = Pattern.compile("(?:vessels?|supply\\.reducing-valve)\\b.*");
 
     /** Fields that say something about a house, and do not change it. */
     private static final List<String> WORDS = List.of("title", "question", "expect", "units");
@@ -113,7 +114,9 @@ public final class Scenario {
 
     /** With another vessel or supply setting the owner no longer sees what the question tells of. */
     private List<Change> withQuestion(List<Change> changes) {
-        boolean cure = changes.stream().map(Change::field).anyMatch(field -> field.matches(CURES));
+        boolean cure = changes.stream()
+                .map(Change::field)
+                .anyMatch(field -> CURES.matcher(field).matches());
         boolean open = changes.stream().noneMatch(change -> change.field().equals("question"));
         return Stream.concat(
                         changes.stream(),

@@ -1,19 +1,24 @@
 package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.scenarios.file.Scenario;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.zip.Deflater;
+import java.util.zip.DeflaterOutputStream;
 
 /**
- * A house as one file that simulates it in a browser: a page, its look, its script in modules, and the simulation compiled to script,
- * which a quick build leaves out. The page asks for nothing else.
+ * A house as one file that simulates it in a browser: a page, its look, its script in modules, and the simulation compiled to script
+ * and compressed, which a quick build leaves out. The page asks for nothing else.
  */
 public final class LivePage {
 
@@ -39,7 +44,7 @@ public final class LivePage {
      * @return the page; empty if the simulation was not compiled for it
      */
     public static Optional<LivePage> bundled() {
-        return text("engine.js").map(LivePage::new);
+        return text("engine.js").map(LivePage::packed).map(LivePage::new);
     }
 
     /**
@@ -64,7 +69,7 @@ public final class LivePage {
         return switch (place) {
             case "style" -> part("page.css");
             case "script" -> "(() => {\n\"use strict\";\n" + script() + "})();";
-            case "engine" -> inert(engine);
+            case "engine" -> engine;
             case "name" -> scenario.name();
             case "house" -> Html.escaped(house);
             case "version" -> Version.number();
@@ -86,9 +91,15 @@ public final class LivePage {
         return "const " + name + " = (() => {\n" + body + "return { " + exported + " };\n})();";
     }
 
-    /** Script in which no text ends the element that holds it. */
-    private static String inert(String script) {
-        return script.replace("</script", "<\\/script").replace("<!--", "<\\!--");
+    /** A script in a quarter of its bytes, as letters that any page may hold. */
+    private static String packed(String script) {
+        ByteArrayOutputStream packed = new ByteArrayOutputStream();
+        try (OutputStream out = new DeflaterOutputStream(packed, new Deflater(Deflater.BEST_COMPRESSION))) {
+            out.write(script.getBytes(StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return Base64.getEncoder().encodeToString(packed.toByteArray());
     }
 
     private static String part(String name) {

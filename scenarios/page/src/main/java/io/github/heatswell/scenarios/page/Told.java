@@ -11,9 +11,18 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.units.QuantityFormat;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** A run as the page takes it: numbers for trace and drawing, and the sentences that the command prints about the same run. */
 final class Told {
+
+    /** The words for a regime: a trace has one at every sample. */
+    private static final Map<Trace.Regime, String> REGIMES = Arrays.stream(Trace.Regime.values())
+            .collect(Collectors.toMap(
+                    regime -> regime, Described::word, (one, same) -> one, () -> new EnumMap<>(Trace.Regime.class)));
 
     private final Scenario scenario;
     private final RunResult run;
@@ -50,7 +59,7 @@ final class Told {
                 .with("count", trace.count())
                 .with("atmosphere", scenario.system().site().atmosphere())
                 .with("begins", scenario.system().start().timeOfDay())
-                .texts("regimes", trace.regimes().stream().map(Described::word).toList())
+                .texts("regimes", trace.regimes().stream().map(REGIMES::get).toList())
                 .with("columns", columns);
     }
 

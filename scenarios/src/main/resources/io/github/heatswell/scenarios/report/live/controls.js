@@ -132,8 +132,10 @@ export function controlsOf(form, live, tap) {
     const row = element('div', { class: 'control' }, element('label', { for: id }, live.house.spelled(choice.label)), select);
     select.addEventListener('change', () => wrong(row, live.change(changesFor(live, choice.field, select.value))));
     return { row, show: (value) => {
-      select.replaceChildren(...optionsOf(choice, value).map(([word, said]) => element('option', { value: word }, live.house.spelled(said))));
-      select.value = value;
+      if (select.value !== value) {
+        select.replaceChildren(...optionsOf(choice, value).map(([word, said]) => element('option', { value: word }, live.house.spelled(said))));
+        select.value = value;
+      }
       wrong(row, []);
     } };
   }

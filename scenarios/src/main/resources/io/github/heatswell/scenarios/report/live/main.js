@@ -7,10 +7,16 @@ import { filesOf, readFragment } from './files.js';
 
 /* Puts the page together: one house, one moment, and everything that shows them. */
 
-function startPage() {
+/** The simulation as script: it lies compressed in the page. */
+async function unpacked(letters) {
+  const bytes = Uint8Array.from(atob(letters), (letter) => letter.charCodeAt(0));
+  return new Response(new Blob([bytes]).stream().pipeThrough(new DecompressionStream('deflate'))).text();
+}
+
+function startPage(script) {
   const at = (id) => document.getElementById(id);
   const engine = {};
-  new Function('exports', at('engine').textContent)(engine);
+  new Function('exports', script)(engine);
   const own = at('scenario').textContent;
   const still = matchMedia('(prefers-reduced-motion: reduce)');
   let time = 0;
@@ -150,8 +156,17 @@ function startPage() {
   matchMedia('screen and (max-width: 38rem)').addEventListener('change', showHouse);
   window.addEventListener('hashchange', openAddress);
   openAddress();
-  window.heatswell = { engine, live, goTo };
+  window.heatswell = { engine, script, live, goTo };
 }
 
 /* The page is painted first, which takes a frame or two; then the program in it starts. */
-setTimeout(startPage, 30);
+setTimeout(async () => {
+  try {
+    startPage(await unpacked(document.getElementById('engine').textContent));
+  } catch (fault) {
+    const box = document.getElementById('trouble');
+    box.hidden = false;
+    box.textContent = typeof DecompressionStream === 'undefined' ? 'This browser is too old for this page; any made since 2023 will do.' : `This page cannot start: ${fault.message}`;
+    throw fault;
+  }
+}, 30);

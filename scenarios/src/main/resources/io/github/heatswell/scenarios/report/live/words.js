@@ -8,8 +8,16 @@ export function answerOf(live) {
   document.getElementById('alarms').replaceChildren(...said.alarms.map((alarm) => element('p', { class: 'alarm' }, element('strong', {}, alarm.word), `${alarm.what} ${alarm.advice}`)));
 }
 
+/** What a section says, so that it is built anew only for something else. */
+const advised = new WeakMap();
+
 export function adviceOf(section, live) {
   const { said } = live.run;
+  const key = JSON.stringify(said);
+  if (advised.get(section) === key) {
+    return;
+  }
+  advised.set(section, key);
   const told = said.verdict === '' ? [] : [`${said.headline}.`];
   const parts = [...told, ...said.remarks, said.facts].map((text) => element('p', {}, text));
   const findings = said.findings.filter((one) => one.severity !== 'note');
