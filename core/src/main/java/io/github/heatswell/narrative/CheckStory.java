@@ -6,11 +6,13 @@ import static io.github.heatswell.assessment.Measure.time;
 import static io.github.heatswell.assessment.Measure.volume;
 import static io.github.heatswell.assessment.Statement.plain;
 
+import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.checksheet.CheckSheet;
 import io.github.heatswell.checksheet.UncertainCheck;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.system.HotWaterSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,6 +24,8 @@ final class CheckStory {
     /** A charge further off (Pa) than a tyre gauge can tell. */
     private static final double OFF = 0.1e5;
 
+    private static final String STUCK_OPEN = "relief-valve-stuck-open";
+
     private final UncertainCheck check;
     private final HotWaterSystem house;
     private final double air;
@@ -30,6 +34,26 @@ final class CheckStory {
         this.check = check;
         this.house = house;
         this.air = house.site().atmosphere();
+    }
+
+    /** Why a house must not be heated before something is put right; empty if it may be. */
+    static Optional<Statement> heatingForbidden(List<Finding> findings) {
+        if (findings.stream().anyMatch(finding -> finding.severity() == Finding.Severity.HAZARD)) {
+            return Optional.of(plain("this house has a hazard, named at the top. Leave the heater off and call a licensed"
+                    + " professional."));
+        }
+        return findings.stream()
+                .filter(finding -> finding.id().equals(STUCK_OPEN))
+                .findFirst()
+                .map(finding ->
+                        plain("the heater must stay off until this is fixed: ").then(finding.sentence()));
+    }
+
+    /** Why no check sheet is given of a house in which the check itself ends in a hazard. */
+    static Statement endsIn(Event hazard) {
+        return plain("in the simulation the check itself ends in a hazard, "
+                + hazard.kind().description()
+                + ". Leave the heater off and call a licensed professional.");
     }
 
     List<Statement> remarks(boolean reseatVaries) {

@@ -10,6 +10,7 @@ import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.checksheet.UncertainCheck;
 import io.github.heatswell.narrative.Observer.Observed;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
 import io.github.heatswell.sizing.PeakMap;
@@ -294,6 +295,26 @@ public record Narrative(
      */
     public static List<Statement> remarks(UncertainCheck check, HotWaterSystem house, boolean reseatVaries) {
         return new CheckStory(check, house).remarks(reseatVaries);
+    }
+
+    /**
+     * Why a house must not be heated before something is put right.
+     *
+     * @param findings what rules found in it
+     * @return a clause with its full stop, and what to do; empty if it may be heated
+     */
+    public static Optional<Statement> heatingForbidden(List<Finding> findings) {
+        return CheckStory.heatingForbidden(findings);
+    }
+
+    /**
+     * Why no check sheet is given of a house in which the check itself ends in a hazard.
+     *
+     * @param hazard the hazard
+     * @return whole sentences
+     */
+    public static Statement checkEndsIn(Event hazard) {
+        return CheckStory.endsIn(hazard);
     }
 
     /**

@@ -1,5 +1,8 @@
 package io.github.heatswell.study;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.List;
 import org.hipparchus.random.SobolSequenceGenerator;
 
@@ -62,11 +65,20 @@ interface PointSource {
         private int next = -1;
 
         ScrambledSobol(int dimension, long seed) {
-            sequence = new SobolSequenceGenerator(dimension);
+            sequence = sequence(dimension);
             keys = new int[dimension];
             point = new double[dimension];
             for (int i = 0; i < dimension; i++) {
                 keys[i] = (int) (mixed(seed + (i + 1) * GOLDEN) >>> Integer.SIZE);
+            }
+        }
+
+        /** The library's own table has 21201 dimensions and two megabytes; it is read from as many as a study may need. */
+        private static SobolSequenceGenerator sequence(int dimension) {
+            try (InputStream directions = PointSource.class.getResourceAsStream("direction-numbers.txt")) {
+                return new SobolSequenceGenerator(dimension, directions);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
             }
         }
 

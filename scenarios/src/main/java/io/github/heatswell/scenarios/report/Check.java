@@ -127,9 +127,8 @@ record Check(List<String> steps, List<Reading> readings, List<String> remarks) {
                 count.add(sheet.balances());
                 return sheet.hazard()
                         .map(event ->
-                                none("No check sheet is given: in the simulation the check itself ends in a hazard, "
-                                        + event.kind().description()
-                                        + ". Leave the heater off and call a licensed professional."))
+                                none("No check sheet is given: "
+                                        + Narrative.checkEndsIn(event).text(shown)))
                         .orElseGet(() -> sheet(procedure, sheet));
             } catch (SimulationException e) {
                 return none("No check sheet is given: the check could not be simulated.");

@@ -5,6 +5,7 @@ import io.github.heatswell.assessment.Finding.Authority;
 import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +15,6 @@ import java.util.stream.Collectors;
 /** Findings as the printed report shows them. */
 final class PageFindings {
 
-    private static final String STUCK_OPEN = "relief-valve-stuck-open";
     private static final String ITS_WORK = "expansion-valve-works";
 
     /** So many characters of findings go on the first sheet beside answer and picture. */
@@ -60,15 +60,7 @@ final class PageFindings {
 
     /** Why the house must not be heated before something is put right; empty if it may be. */
     static Optional<String> notBefore(List<Finding> findings, QuantityFormat shown) {
-        if (hazardous(findings)) {
-            return Optional.of("this house has a hazard, named at the top. Leave the heater off and call a licensed"
-                    + " professional.");
-        }
-        return findings.stream()
-                .filter(finding -> finding.id().equals(STUCK_OPEN))
-                .findFirst()
-                .map(finding -> "the heater must stay off until this is fixed: "
-                        + finding.sentence().text(shown));
+        return Narrative.heatingForbidden(findings).map(why -> why.text(shown));
     }
 
     /** Hazards stand at the top of the screen. Notes are for those who read on, but that a valve drips because it is made to. */

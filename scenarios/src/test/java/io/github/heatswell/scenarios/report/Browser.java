@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.report;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import com.fasterxml.jackson.core.io.JsonStringEncoder;
 import java.io.BufferedInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.EOFException;
@@ -114,19 +115,34 @@ public final class Browser implements AutoCloseable {
     /** Loads a page and returns what has become of it. */
     public Outcome load(Path page) throws IOException {
         return with(page, session -> {
+            settle(session);
             Map<String, Object> evaluated =
                     order(session, "Runtime.evaluate", "{\"expression\":\"document.documentElement.outerHTML\"}");
             return new Outcome((String) part(evaluated, "result").get("value"), List.copyOf(said));
         });
     }
 
+    /** Loads a page and asks it: what comes of a promise, in as much time as it takes, in the place of the page. */
+    public Outcome ask(Path page, String promise) throws IOException {
+        String expression = "{\"awaitPromise\":true,\"expression\":\""
+                + String.valueOf(JsonStringEncoder.getInstance().quoteAsString(promise)) + "\"}";
+        return with(
+                page,
+                session -> new Outcome(
+                        (String) part(order(session, "Runtime.evaluate", expression), "result").get("value"),
+                        List.copyOf(said)));
+    }
+
     /** Prints a page. */
     public byte[] print(Path page) throws IOException {
         return with(
                 page,
-                session -> Base64.getDecoder().decode((String)
-                        order(session, "Page.printToPDF", "{\"printBackground\":true,\"preferCSSPageSize\":true}")
-                                .get("data")));
+                session -> {
+                    settle(session);
+                    return Base64.getDecoder().decode((String)
+                            order(session, "Page.printToPDF", "{\"printBackground\":true,\"preferCSSPageSize\":true}")
+                                    .get("data"));
+                });
     }
 
     @FunctionalInterface
@@ -154,17 +170,20 @@ public final class Browser implements AutoCloseable {
             }
             order(session, "Page.navigate", "{\"url\":\"" + page.toUri() + "\"}");
             await("Page.loadEventFired");
-            order(
-                    session,
-                    "Emulation.setVirtualTimePolicy",
-                    "{\"policy\":\"pauseIfNetworkFetchesPending\",\"budget\":" + AFTERWARDS + "}");
-            await("Emulation.virtualTimeBudgetExpired");
             T result = use.of(session);
             order("", "Target.disposeBrowserContext", "{\"browserContextId\":\"" + context + "\"}");
             return result;
         } finally {
             patience.cancel(false);
         }
+    }
+
+    private void settle(String session) throws IOException {
+        order(
+                session,
+                "Emulation.setVirtualTimePolicy",
+                "{\"policy\":\"pauseIfNetworkFetchesPending\",\"budget\":" + AFTERWARDS + "}");
+        await("Emulation.virtualTimeBudgetExpired");
     }
 
     private Map<String, Object> order(String session, String method, String parameters) throws IOException {

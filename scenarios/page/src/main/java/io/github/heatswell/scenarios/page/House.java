@@ -21,6 +21,15 @@ public interface House extends JSObject {
     /** {@return the run: its trace, events, figures and what is said of it} */
     JSObject run();
 
+    /** {@return the peaks of the worst heat-up over size and precharge of its vessel, and what is said of them} */
+    JSObject map();
+
+    /** {@return between which pressures nine of ten such houses lie over the run, and what is said of them} */
+    JSObject band();
+
+    /** {@return what a gauge should read at the moments of a check, and how it is done} */
+    JSObject check();
+
     /** {@return the house as a scenario file, all changes included} */
     String text();
 

@@ -47,6 +47,21 @@ final class ReadHouse implements House {
     }
 
     @Override
+    public JSObject map() {
+        return MappedPeaks.values(scenario).object();
+    }
+
+    @Override
+    public JSObject band() {
+        return SampledBand.values(scenario).object();
+    }
+
+    @Override
+    public JSObject check() {
+        return GaugeCheck.values(scenario).object();
+    }
+
+    @Override
     public String text() {
         return scenario.changedText();
     }

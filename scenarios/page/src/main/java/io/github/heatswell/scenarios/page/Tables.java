@@ -17,7 +17,8 @@ public final class Tables implements ResourcesPolicy {
             CORE + "place/rules.txt",
             CORE + "place/customs.txt",
             CORE + "system/us-draw-patterns.csv",
-            CORE + "system/eu-tapping-profiles.csv"
+            CORE + "system/eu-tapping-profiles.csv",
+            CORE + "study/direction-numbers.txt"
         };
     }
 }

@@ -150,7 +150,16 @@ export function controlsOf(form, live, tap) {
     } };
   }
 
-  return () => {
+  /** The changes of the house, and where it has no vessel, those that fit one: a map asks which it should be. */
+  function fitted() {
+    const changes = new Map(live.changes);
+    if (live.described.vessels.length === 0) {
+      changesFor(live, 'vessel', 'sound').forEach((value, field) => (value === null ? changes.delete(field) : changes.set(field, value)));
+    }
+    return changes;
+  }
+
+  function show() {
     const numbers = numbersOf(live);
     const kind = `${live.described.us} ${numbers.map((one) => one.field).join()}`;
     if (kind !== shown) {
@@ -165,5 +174,6 @@ export function controlsOf(form, live, tap) {
     CHOICES.forEach((one) => rows.get(one.field).show(chosen(live, one)));
     numbers.forEach((one) => rows.get(one.field).show(one));
     rows.get('tap').show();
-  };
+  }
+  return { show, fitted };
 }

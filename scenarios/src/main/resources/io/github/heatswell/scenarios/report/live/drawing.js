@@ -134,7 +134,7 @@ export function drawingOf(svg, live, tap) {
     const drops = [0, 1, 2].map(() => shape('ellipse', { cx: spout, cy: at + 28, rx: 3, ry: 5, class: 'drop', visibility: 'hidden' }));
     parts.drops.push({ drops, from: at + 26, to: jug.bottom - 8 });
     group.append(parts.jugs.at(-1).level, ...drops);
-    const volume = label(jug.x + 20, jug.top - 8, '', { class: 'value', 'text-anchor': 'middle', stroke: 'none' });
+    const volume = label(jug.x + 20, jug.top - 8, '', { class: 'value halo', 'text-anchor': 'middle' });
     parts.volumes.push(volume);
     group.append(volume);
     const name = valve.condition === 'sound' ? '' : `, ${valve.condition.replaceAll('-', ' ')}`;

@@ -2,7 +2,9 @@ import { drawingOf } from './drawing.js';
 import { traceOf } from './trace.js';
 import { controlsOf } from './controls.js';
 import { liveHouse, momentOf, stopsOf } from './house.js';
+import { labOf } from './lab.js';
 import { adviceOf, answerOf, numbersTable, sizesOf, stepsOf } from './words.js';
+import { questionsOf } from './questions.js';
 import { filesOf, readFragment } from './files.js';
 
 /* Puts the page together: one house, one moment, and everything that shows them. */
@@ -69,7 +71,7 @@ function startPage(script) {
     at('question').textContent = described.question;
     Object.assign(at('cursor'), { max: String(run.trace.end), step: String(Math.min(run.trace.step, run.trace.end / 200)) });
     answerOf(live);
-    parts.controls();
+    parts.controls.show();
     parts.drawing.draw();
     parts.trace.draw();
     adviceOf(at('advice'), live);
@@ -77,6 +79,7 @@ function startPage(script) {
       stepsOf(at('events'), live, goTo);
     }
     parts.sizes();
+    parts.questions();
     showMoment();
   }
 
@@ -128,6 +131,7 @@ function startPage(script) {
   parts = {
     drawing: drawingOf(at('drawing'), live, tap), trace: traceOf(at('trace'), live, goTo), controls: controlsOf(at('controls'), live, tap), sizes: sizesOf(at('sizes'), live),
   };
+  parts.questions = questionsOf(live, labOf(script), parts.controls.fitted, parts.trace.band);
   filesOf(live, own, (words) => {
     at('done').textContent = words;
   }, trouble);

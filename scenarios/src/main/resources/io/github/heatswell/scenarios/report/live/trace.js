@@ -46,6 +46,7 @@ export function traceOf(svg, live, goTo) {
   let now = null;
   let x = () => 0;
   let values = [];
+  let band = null;
   let right = BOX.right;
 
   /** The pressures of a run over time, with those of its events. */
@@ -79,7 +80,7 @@ export function traceOf(svg, live, goTo) {
     x = timeX;
     const indexX = (i) => timeX(i === last ? end : i * step);
     const pressure = scaleOf(live.house, 'GAUGE_PRESSURE');
-    const highest = Math.max(run.peak, ...run.limits.map((limit) => limit.pressure), before === run ? 0 : before.peak);
+    const highest = Math.max(run.peak, ...(band ? band.high.filter((si) => !Number.isNaN(si)) : []), ...run.limits.map((limit) => limit.pressure), before === run ? 0 : before.peak);
     const top = pressure.shown(highest) * 1.08;
     const first = panel('Pressure', BOX.top, BOX.between, pressure, 'pressure', 0, top);
     const temperature = scaleOf(live.house, 'TEMPERATURE');
@@ -101,6 +102,12 @@ export function traceOf(svg, live, goTo) {
     }
     if (before !== run) {
       all.push(path(pressures(before, (time) => Math.min(right, timeX(time)), first.y), 'curve before'), label(right, BOX.between - 8, 'dotted: before your changes', { class: 'small', 'text-anchor': 'end' }));
+    }
+    if (band) {
+      const at = (i) => timeX(Math.min(end, i * band.step)).toFixed(1);
+      const known = [...band.low.keys()].filter((i) => !Number.isNaN(band.low[i]));
+      const d = [...known.map((i) => `${at(i)} ${first.y(band.high[i]).toFixed(1)}`), ...known.reverse().map((i) => `${at(i)} ${first.y(band.low[i]).toFixed(1)}`)].join('L');
+      all.push(path(`M${d}z`, 'band'));
     }
     all.push(path(pressures(run, timeX, first.y), 'curve pressure'), path(curve(columns.WATER_TOP, indexX, second.y), 'curve temperature'));
     all.push(line(BOX.left, BOX.bottom + 8, right, BOX.bottom + 8, 'axis'));
@@ -137,5 +144,18 @@ export function traceOf(svg, live, goTo) {
       scrub(event);
     }
   });
-  return { draw, move };
+  return {
+    draw, move,
+    /** Draws between which pressures most houses of this kind lie, or, of null, takes that away. */
+    band: (answer) => {
+      if (answer !== band) {
+        band = answer;
+        const at = now.getAttribute('transform');
+        const height = now.lastChild.getAttribute('cy');
+        draw();
+        now.setAttribute('transform', at);
+        now.lastChild.setAttribute('cy', height);
+      }
+    },
+  };
 }

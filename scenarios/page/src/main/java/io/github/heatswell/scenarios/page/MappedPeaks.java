@@ -1,0 +1,44 @@
+package io.github.heatswell.scenarios.page;
+
+import io.github.heatswell.narrative.Narrative;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.sizing.PeakMap;
+import io.github.heatswell.sizing.PeakSurvey;
+import io.github.heatswell.units.QuantityFormat;
+
+/** The peak of the worst heat-up over size and precharge of the vessel a house has. */
+final class MappedPeaks {
+
+    private MappedPeaks() {}
+
+    /** Volumes (m3), precharges and peaks (Pa, gauge; row by row of one volume), and the smallest volume that does not drip, if any. */
+    static Values values(Scenario scenario) {
+        PeakMap map = PeakSurvey.builder(scenario.system()).build().map();
+        int rows = map.volumeCount();
+        int columns = map.prechargeCount();
+        double[] volumes = new double[rows];
+        double[] precharges = new double[columns];
+        double[] drips = new double[columns];
+        double[] peaks = new double[rows * columns];
+        for (int column = 0; column < columns; column++) {
+            precharges[column] = map.prechargeGauge(column);
+            drips[column] = map.dripVolume(column).orElse(Double.NaN);
+        }
+        for (int row = 0; row < rows; row++) {
+            volumes[row] = map.volume(row);
+            for (int column = 0; column < columns; column++) {
+                peaks[row * columns + column] = map.peakGauge(row, column);
+            }
+        }
+        Narrative narrative = Narrative.of(map);
+        QuantityFormat format = QuantityFormat.unicode(scenario.units());
+        return new Values()
+                .with("volumes", volumes)
+                .with("precharges", precharges)
+                .with("peaks", peaks)
+                .with("drips", drips)
+                .with("reliefSet", map.setting().reliefSetGauge().orElse(Double.NaN))
+                .with("headline", narrative.headline().text(format) + ".")
+                .with("facts", narrative.facts().text(format));
+    }
+}

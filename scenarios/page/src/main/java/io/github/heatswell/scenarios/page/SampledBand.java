@@ -1,0 +1,104 @@
+package io.github.heatswell.scenarios.page;
+
+import io.github.heatswell.narrative.Limit;
+import io.github.heatswell.narrative.Narrative;
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.spread.VariedHouse;
+import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.study.SampledPeaks;
+import io.github.heatswell.study.Study;
+import io.github.heatswell.study.StudyResult;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.QuantityFormat;
+import java.time.Duration;
+import java.util.Arrays;
+import java.util.stream.IntStream;
+
+/** The same run in many houses that differ from the one described as much as its numbers are uncertain. */
+final class SampledBand {
+
+    private static final int SAMPLES = 200;
+    private static final int MOMENTS = 60;
+    private static final double LOW = 0.05;
+    private static final double HIGH = 0.95;
+    private static final long SHORTEST = 1000;
+
+    private static final int PEAK = MOMENTS + 1;
+    private static final int RELIEVED = PEAK + 1;
+    private static final int HAZARD = RELIEVED + 1;
+    private static final int ANSWERS = HAZARD + 1;
+
+    private final Scenario scenario;
+    private final Duration step;
+
+    private SampledBand(Scenario scenario) {
+        this.scenario = scenario;
+        step = Duration.ofMillis(Math.max(SHORTEST, scenario.duration().toMillis() / MOMENTS));
+    }
+
+    /** Pressures (Pa, gauge) below which 5 % and 95 % of the houses lie, every {@code step} seconds, and what is said of all. */
+    static Values values(Scenario scenario) {
+        return new SampledBand(scenario).values();
+    }
+
+    private Values values() {
+        VariedHouse varied = VariedHouse.of(scenario);
+        StudyResult result = Study.builder()
+                .inputs(varied.inputs().stream().map(VariedHouse.Input::input).toList())
+                .outputs(IntStream.range(0, ANSWERS).mapToObj(Integer::toString).toList())
+                .model(deviations -> answers(Study.orFailed(() -> varied.house().apply(deviations))))
+                .samples(SAMPLES)
+                .build()
+                .run();
+        Narrative narrative = Narrative.of(sampled(result, varied));
+        QuantityFormat format = QuantityFormat.unicode(scenario.units());
+        return new Values()
+                .with("step", step.toMillis() / 1e3)
+                .with("low", quantiles(result, LOW))
+                .with("high", quantiles(result, HIGH))
+                .with("headline", narrative.headline().text(format) + ".")
+                .texts(
+                        "varied",
+                        varied.inputs().stream()
+                                .map(input -> input.label() + ": " + input.words())
+                                .toList())
+                .with("usual", varied.usual());
+    }
+
+    private double[] answers(HotWaterSystem house) {
+        RunResult run =
+                Simulation.of(house, scenario.duration()).sampledEvery(step).run();
+        double[] answers = new double[ANSWERS];
+        Arrays.fill(answers, Double.NaN);
+        double[] absolute = run.trace().values(Channel.PRESSURE_ABSOLUTE);
+        for (int i = 0; i < Math.min(absolute.length, PEAK); i++) {
+            answers[i] = run.gauge(absolute[i]);
+        }
+        answers[PEAK] = run.peak().value();
+        answers[RELIEVED] = run.totals().relieved();
+        answers[HAZARD] = run.hazard().isPresent() ? 1 : 0;
+        return answers;
+    }
+
+    private static double[] quantiles(StudyResult result, double share) {
+        return IntStream.range(0, PEAK)
+                .mapToDouble(moment -> result.spread(moment).quantile(share))
+                .toArray();
+    }
+
+    private SampledPeaks sampled(StudyResult result, VariedHouse varied) {
+        double[] peaks = IntStream.range(0, result.completed())
+                .mapToDouble(sample -> result.output(sample, PEAK))
+                .filter(peak -> !Double.isNaN(peak))
+                .toArray();
+        SampledPeaks.Builder sampled = SampledPeaks.builder(peaks)
+                .dripping(result.spread(RELIEVED).above(0).count())
+                .endedEarly(result.spread(HAZARD).above(1.0 / 2).count());
+        Limit.reliefSetGauge(scenario.system()).ifPresent(sampled::reliefSet);
+        return sampled.reliefVaries(
+                        varied.inputs().stream().anyMatch(input -> input.name().startsWith("relief")))
+                .build();
+    }
+}
