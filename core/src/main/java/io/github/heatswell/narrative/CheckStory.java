@@ -39,8 +39,9 @@ final class CheckStory {
     /** Why a house must not be heated before something is put right; empty if it may be. */
     static Optional<Statement> heatingForbidden(List<Finding> findings) {
         if (findings.stream().anyMatch(finding -> finding.severity() == Finding.Severity.HAZARD)) {
-            return Optional.of(plain("this house has a hazard, named at the top. Leave the heater off and call a licensed"
-                    + " professional."));
+            return Optional.of(
+                    plain("this house has a hazard, named at the top. Leave the heater off and call a licensed"
+                            + " professional."));
         }
         return findings.stream()
                 .filter(finding -> finding.id().equals(STUCK_OPEN))

@@ -126,9 +126,8 @@ record Check(List<String> steps, List<Reading> readings, List<String> remarks) {
                 CheckSheet sheet = procedure.simulate(house);
                 count.add(sheet.balances());
                 return sheet.hazard()
-                        .map(event ->
-                                none("No check sheet is given: "
-                                        + Narrative.checkEndsIn(event).text(shown)))
+                        .map(event -> none("No check sheet is given: "
+                                + Narrative.checkEndsIn(event).text(shown)))
                         .orElseGet(() -> sheet(procedure, sheet));
             } catch (SimulationException e) {
                 return none("No check sheet is given: the check could not be simulated.");

@@ -129,20 +129,19 @@ public final class Browser implements AutoCloseable {
         return with(
                 page,
                 session -> new Outcome(
-                        (String) part(order(session, "Runtime.evaluate", expression), "result").get("value"),
+                        (String) part(order(session, "Runtime.evaluate", expression), "result")
+                                .get("value"),
                         List.copyOf(said)));
     }
 
     /** Prints a page. */
     public byte[] print(Path page) throws IOException {
-        return with(
-                page,
-                session -> {
-                    settle(session);
-                    return Base64.getDecoder().decode((String)
-                            order(session, "Page.printToPDF", "{\"printBackground\":true,\"preferCSSPageSize\":true}")
-                                    .get("data"));
-                });
+        return with(page, session -> {
+            settle(session);
+            return Base64.getDecoder().decode((String)
+                    order(session, "Page.printToPDF", "{\"printBackground\":true,\"preferCSSPageSize\":true}")
+                            .get("data"));
+        });
     }
 
     @FunctionalInterface

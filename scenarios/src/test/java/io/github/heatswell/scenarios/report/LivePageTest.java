@@ -14,9 +14,11 @@ import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.scenarios.spread.HouseSpread;
 import io.github.heatswell.scenarios.spread.VariedHouse;
+import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.sizing.PeakSurvey;
 import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.VolumeUnit;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -159,6 +161,19 @@ class LivePageTest {
                 at('numbers').open = true;
                 document.querySelector('[data-field="heater.set-point"]').dispatchEvent(new KeyboardEvent('keydown', { key: 'End', bubbles: true }));
                 note(at('advice').textContent.includes('scald') || at('advice').textContent.includes('burns'));
+                const choose = (field, value) => {
+                  at('set-' + field).value = value;
+                  at('set-' + field).dispatchEvent(new Event('change'));
+                };
+                choose('tank.material', 'copper');
+                choose('supply.arrangement', 'reducing-valve');
+                choose('supply.reducing-valve.bypass-opens', 'open');
+                const { tank, supply, vessels } = heatswell.live.described;
+                note(tank.material + ' ' + supply.bypass);
+                at('fade').click();
+                note(at('fade').textContent + ' ' + (heatswell.live.described.vessels[0].precharge < vessels[0].precharge));
+                at('fade').click();
+                note(at('fade').textContent);
                 note([...document.querySelectorAll('[role=slider], [role=button], input, select, button')]
                     .filter(one => !(one.labels && one.labels.length) && !one.getAttribute('aria-label') && !one.textContent.trim())
                     .map(one => one.outerHTML).join() + ' without a name');
@@ -173,6 +188,9 @@ class LivePageTest {
                         "tank.volume: 'bar' is a unit of pressure; a volume is given in L, mL, m3, gal, qt or pt",
                         "1 h 3600",
                         "true",
+                        "copper 20000",
+                        "Stop true",
+                        "Let the precharge fade",
                         " without a name"),
                 found.lines().toList());
     }
@@ -207,7 +225,14 @@ class LivePageTest {
         assertEquals(List.of(), outcome.console());
         List<String> told = outcome.page().lines().toList();
         QuantityFormat format = QuantityFormat.unicode(scenario.units());
-        PeakMap map = PeakSurvey.builder(scenario.system()).build().map();
+        double[] sizes = scenario.costs().vessels().stream()
+                .mapToDouble(NominalSize::volume)
+                .sorted()
+                .toArray();
+        PeakMap map = PeakSurvey.builder(scenario.system())
+                .volumes(VolumeUnit.CUBIC_METRE, sizes)
+                .build()
+                .map();
         assertEquals(plain(Narrative.of(map).headline().text(format)) + ".", told.get(0));
         int dripping = HouseSpread.of(scenario)
                 .samples(200)

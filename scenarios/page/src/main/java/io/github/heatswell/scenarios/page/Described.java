@@ -41,15 +41,17 @@ final class Described {
                 .with("pressure", house.supplyAtStart().gauge(air))
                 .with("mains", house.supply().mains().absolute(house.start().timeOfDay(), air) - air)
                 .with("leaks", house.supply().seatLeakage() > 0);
-        house.supply()
-                .reducingValve()
-                .ifPresent(valve -> supply.with("set", valve.set().gauge(air)));
+        house.supply().reducingValve().ifPresent(valve -> {
+            supply.with("set", valve.set().gauge(air));
+            valve.bypassOpens().ifPresent(above -> supply.with("bypass", above));
+        });
         return supply;
     }
 
     private Values tank() {
         Values tank = new Values();
         house.tank().height().ifPresent(height -> tank.with("height", height));
+        house.tank().shell().material().ifPresent(material -> tank.with("material", material.name()));
         return tank.with("volume", house.tank().volume())
                 .with("workingPressure", house.tank().workingPressure().gauge(air));
     }

@@ -2,18 +2,27 @@ package io.github.heatswell.scenarios.page;
 
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.sizing.PeakSurvey;
 import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.VolumeUnit;
 
-/** The peak of the worst heat-up over size and precharge of the vessel a house has. */
+/** The peak of the worst heat-up over the sizes on sale and the precharge, for a vessel like the one a house has. */
 final class MappedPeaks {
 
     private MappedPeaks() {}
 
     /** Volumes (m3), precharges and peaks (Pa, gauge; row by row of one volume), and the smallest volume that does not drip, if any. */
     static Values values(Scenario scenario) {
-        PeakMap map = PeakSurvey.builder(scenario.system()).build().map();
+        double[] sizes = scenario.costs().vessels().stream()
+                .mapToDouble(NominalSize::volume)
+                .sorted()
+                .toArray();
+        PeakMap map = PeakSurvey.builder(scenario.system())
+                .volumes(VolumeUnit.CUBIC_METRE, sizes)
+                .build()
+                .map();
         int rows = map.volumeCount();
         int columns = map.prechargeCount();
         double[] volumes = new double[rows];

@@ -12,6 +12,8 @@ const NUMBERS = [
 
 const CHOICES = [
   { field: 'supply.arrangement', label: 'Cold feed', options: { direct: 'open to the mains', 'check-valve': 'check valve', 'reducing-valve': 'reducing valve' } },
+  { field: 'supply.reducing-valve.bypass-opens', label: 'Bypass of the reducing valve', options: { none: 'none', open: 'opens above the mains' } },
+  { field: 'tank.material', label: 'Tank made of', options: { steel: 'steel', 'stainless-steel': 'stainless steel', copper: 'copper' } },
   { field: 'vessel', label: 'Expansion vessel', options: { none: 'none', sound: 'sound', isolated: 'isolating valve shut', waterlogged: 'diaphragm failed' } },
 ];
 
@@ -36,11 +38,13 @@ export function written(number, shown) {
 }
 
 function chosen(live, choice) {
-  const { vessels, supply } = live.described;
-  if (choice.field === 'vessel') {
-    return vessels.length === 0 ? 'none' : vessels[0].condition;
+  const { vessels, supply, tank } = live.described;
+  switch (choice.field) {
+    case 'vessel': return vessels.length === 0 ? 'none' : vessels[0].condition;
+    case 'tank.material': return tank.material;
+    case 'supply.arrangement': return supply.arrangement;
+    default: return supply.bypass === undefined ? 'none' : 'open';
   }
-  return supply.arrangement;
 }
 
 /** The changes that make a choice, with what must come or go along. */
@@ -55,8 +59,17 @@ function changesFor(live, field, value) {
       changes.set('supply.reducing-valve.set', pressure(Math.min(described.supply.mains, 3.5e5)));
     } else if (described.supply.set !== undefined) {
       changes.set('supply.reducing-valve.set', null);
+      changes.set('supply.reducing-valve.bypass-opens', null);
       changes.set('supply.reducing-valve', base.described().supply.set === undefined ? null : 'none');
     }
+    return changes;
+  }
+  if (field === 'supply.reducing-valve.bypass-opens') {
+    changes.set(field, value === 'none' ? value : described.us ? '3 psi' : '0.2 bar');
+    return changes;
+  }
+  if (field === 'tank.material') {
+    changes.set(field, value);
     return changes;
   }
   const had = base.described().vessels.length > 0;
@@ -150,6 +163,38 @@ export function controlsOf(form, live, tap) {
     } };
   }
 
+  /** Lets the vessel lose its precharge step by step, as in years, until the relief valve opens or nothing is left. */
+  function fadeRow() {
+    const button = element('button', { type: 'button', id: 'fade' });
+    let timer = 0;
+    const stop = () => {
+      clearInterval(timer);
+      timer = 0;
+    };
+    button.addEventListener('click', () => {
+      if (timer) {
+        stop();
+      } else {
+        const dripped = live.run.discharged > 0;
+        const step = () => {
+          const now = numbersOf(live).find((one) => one.field === 'vessel.precharge');
+          const less = now && now.value - now.step;
+          if (!now || less < now.least || live.change(new Map([[now.field, written(now, less)]])).length > 0 || (!dripped && live.run.discharged > 0)) {
+            stop();
+            show();
+          }
+        };
+        timer = setInterval(step, 150);
+        step();
+      }
+      show();
+    });
+    return { row: element('p', { class: 'transport' }, button), show: () => {
+      button.parentNode.hidden = live.described.vessels[0]?.condition !== 'sound';
+      button.textContent = timer ? 'Stop' : live.house.spelled('Let the precharge fade');
+    } };
+  }
+
   /** The changes of the house, and where it has no vessel, those that fit one: a map asks which it should be. */
   function fitted() {
     const changes = new Map(live.changes);
@@ -161,18 +206,20 @@ export function controlsOf(form, live, tap) {
 
   function show() {
     const numbers = numbersOf(live);
-    const kind = `${live.described.us} ${numbers.map((one) => one.field).join()}`;
+    const choices = CHOICES.filter((one) => chosen(live, one) !== undefined && (one.options.open === undefined || live.described.supply.set !== undefined));
+    const kind = `${live.described.us} ${[...choices, ...numbers].map((one) => one.field).join()}`;
     if (kind !== shown) {
       shown = kind;
-      rows = new Map([...CHOICES.map((one) => [one.field, choiceRow(one)]), ...numbers.map((one) => [one.field, numberRow(one)]), ['tap', tapRow()]]);
+      rows = new Map([...choices.map((one) => [one.field, choiceRow(one)]), ...numbers.map((one) => [one.field, numberRow(one)]), ['fade', fadeRow()], ['tap', tapRow()]]);
       const focused = document.activeElement?.id;
       form.replaceChildren(element('h2', {}, 'Try it'), ...[...rows.values()].map((one) => one.row));
       if (focused?.startsWith('set-')) {
         document.getElementById(focused)?.focus();
       }
     }
-    CHOICES.forEach((one) => rows.get(one.field).show(chosen(live, one)));
+    choices.forEach((one) => rows.get(one.field).show(chosen(live, one)));
     numbers.forEach((one) => rows.get(one.field).show(one));
+    rows.get('fade').show();
     rows.get('tap').show();
   }
   return { show, fitted };

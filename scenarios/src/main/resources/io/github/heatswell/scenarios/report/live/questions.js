@@ -78,15 +78,16 @@ function mapOf(answer, live) {
     svg.append(line(left - 4, at, left, at, 'axis'), label(left - 7, at + 4, String(mark), { class: 'small', 'text-anchor': 'end' }));
   }
   let last = -100;
-  for (const mark of [1, 2, 3, 5, 8, 12, 18, 24, 35, 50, 80, 120, 200, 300, 500]) {
-    const at = x(volume.si(mark));
-    if (at >= left - 0.5 && at <= right + 0.5 && at - last > 34) {
-      svg.append(line(at, bottom, at, bottom + 4, 'axis'), label(at, bottom + 20, String(mark), { class: 'small', 'text-anchor': 'middle' }));
+  for (const si of volumes) {
+    const at = x(si);
+    svg.append(line(at, bottom, at, bottom + 4, 'axis'));
+    if (at - last > 26) {
+      svg.append(label(at, bottom + 20, live.said('VOLUME', si).split(/\s/u)[0], { class: 'small', 'text-anchor': 'middle' }));
       last = at;
     }
   }
   const mine = live.described.vessels[0];
-  svg.append(label(4, 14, `Precharge, ${pressure.symbol}`, { class: 'name' }), label(right, bottom + 40, live.house.spelled(`vessel size, ${volume.symbol}; darker: higher peak`), { class: 'small', 'text-anchor': 'end' }));
+  svg.append(label(4, 14, `Precharge, ${pressure.symbol}`, { class: 'name' }), label(right, bottom + 40, live.house.spelled(`vessel on sale, ${volume.symbol}; darker: higher peak`), { class: 'small', 'text-anchor': 'end' }));
   if (mine && mine.volume >= volumes[0] && mine.volume <= volumes.at(-1)) {
     svg.append(shape('circle', { cx: x(mine.volume), cy: y(mine.precharge), r: 8, class: 'pin' }, shape('title', {}, 'this house')), label(x(mine.volume), y(mine.precharge) - 14, 'yours', { class: 'value', 'text-anchor': 'middle' }));
   }
