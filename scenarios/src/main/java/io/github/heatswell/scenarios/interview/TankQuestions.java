@@ -78,7 +78,16 @@ final class TankQuestions {
                         "Heated by",
                         AnswerKind.Word.of("gas", "electric")
                                 .also("gas", "natural gas", "propane", "burner", "lpg", "oil", "erdgas", "öl")
-                                .also("electric", "electricity", "element", "strom", "elektrisch"))
+                                .also(
+                                        "electric",
+                                        "electricity",
+                                        "element",
+                                        "immersion",
+                                        "immersion heater",
+                                        "electric immersion",
+                                        "electric immersion heater",
+                                        "strom",
+                                        "elektrisch"))
                 .asks("What heats the water?")
                 .find(
                         "a burner under the tank means gas; an element in the water means electric.",

@@ -469,7 +469,7 @@ public final class SizingReport {
 
     /** What the house without the change is called; one with a lower supply and no vessel, where that was bought, never was. */
     private String asItIs() {
-        return answer.bought().isEmpty()
+        return answer.against().flatMap(VesselAnswer.Against::bought).isEmpty()
                 ? "as it is"
                 : answer.scenario().system().vessels().isEmpty() ? "without it" : "with the old one";
     }
