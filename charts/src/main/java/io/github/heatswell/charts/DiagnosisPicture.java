@@ -20,7 +20,7 @@ import java.util.stream.IntStream;
 /** Composes the picture of a diagnosis: the readings over the runs above, what is left unexplained below. */
 final class DiagnosisPicture {
 
-    /** A gap is so many times as long as the usual distance of two readings; own judgement. */
+    /** A gap is so many times as long as the usual distance of two readings; our own judgement. */
     private static final double GAP = 6;
     /** So few readings are shown one by one. */
     private static final int FEW = 60;

@@ -39,13 +39,13 @@ final class AssessmentContext {
     /** Prefix of the names of the draw patterns of US regulation. */
     private static final String US_DRAWS = "us-";
 
-    /** A supply below this (Pa, gauge) serves no house; own judgement. */
+    /** A supply below this (Pa, gauge) serves no house; our own judgement. */
     static final double MIN_SUPPLY = 1.5e5;
 
-    /** Colder than the thermostat ever lets it become by this (K), the tank starts cold: own judgement. */
+    /** Colder than the thermostat ever lets it become by this (K), the tank starts cold: our own judgement. */
     private static final double COLD_START = 10;
 
-    /** The least charge (Pa, gauge) that a tyre gauge can show; own judgement. */
+    /** The least charge (Pa, gauge) that a tyre gauge can show; our own judgement. */
     private static final double MIN_AT_VESSEL = 0.1e5;
 
     final HotWaterSystem house;

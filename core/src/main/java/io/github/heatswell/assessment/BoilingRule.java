@@ -15,7 +15,7 @@ import java.util.function.Consumer;
 final class BoilingRule implements Rule {
 
     private static final double OPEN_LIMIT = TemperatureUnit.CELSIUS.toSi(99);
-    /** Least distance from the boiling point in the tank (K); own judgement. */
+    /** Least distance from the boiling point in the tank (K); our own judgement. */
     private static final double MARGIN = 10;
 
     private static final double EQUAL = 1e-6;

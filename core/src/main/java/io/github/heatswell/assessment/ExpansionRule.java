@@ -37,7 +37,7 @@ final class ExpansionRule implements Rule {
     static final String MAY_END =
             " Before any work to stop that, turn the heater off, let it cool and relieve the pressure. " + HAVE_FITTED;
 
-    /** The share (-) of the estimated expansion that is counted on; own judgement. */
+    /** The share (-) of the estimated expansion that is counted on; our own judgement. */
     private static final double MARGIN = 0.9;
 
     static final String NEVER_PLUG =

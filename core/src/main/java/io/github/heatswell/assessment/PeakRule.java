@@ -18,7 +18,7 @@ final class PeakRule implements Rule {
     /** What a valve may let the tank exceed its working pressure by at full flow, as a share of it. */
     static final double OVERPRESSURE = 0.1;
 
-    /** Ratings that belong together lie no further apart than this (-): 150 psi are 3 % above 10 bar; own judgement. */
+    /** Ratings that belong together lie no further apart than this (-): 150 psi are 3 % above 10 bar; our own judgement. */
     private static final double APART = 1.05;
 
     private static final Authority WORKING_PRESSURE = Authority.computed(

@@ -16,10 +16,10 @@ final class PrechargeRule implements Rule {
 
     /** How exactly a hand-held gauge can be read (Pa); common practice, no source. */
     private static final double READING = 0.1e5;
-    /** A charge this far (Pa) out of its band is far off; own judgement. */
+    /** A charge this far (Pa) out of its band is far off; our own judgement. */
     private static final double FAR_OFF = 1e5;
 
-    /** A vessel higher than this above the drain cock (m) is said to be so; own judgement. */
+    /** A vessel higher than this above the drain cock (m) is said to be so; our own judgement. */
     private static final double CLEARLY_ABOVE = 1;
 
     private static final String EMPTY =

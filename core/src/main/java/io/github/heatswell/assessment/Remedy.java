@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
  */
 final class Remedy {
 
-    /** How far the estimate may be off, by warming gas, piping that warms or stretches, and hoses, as a factor; own judgement. */
+    /** How far the estimate may be off, by warming gas, piping that warms or stretches, and hoses, as a factor; our own judgement. */
     private static final double MARGIN = 1.1;
 
     /** No usual vessel is larger (m3): the largest of those beside {@link io.github.heatswell.place.Customs}. */

@@ -13,7 +13,7 @@ import java.util.function.Consumer;
 /** A supply pressure that is too high or too low, and a reducing valve whose seat leaks. */
 final class SupplyRule implements Rule {
 
-    /** A supply below this (Pa, gauge) is probably a typing error; own judgement. */
+    /** A supply below this (Pa, gauge) is probably a typing error; our own judgement. */
     private static final double HARDLY_ANY = 0.3e5;
 
     private static final String ASK = "Ask the local authority which static pressure it allows.";

@@ -18,13 +18,13 @@ import java.util.stream.DoubleStream;
 final class SurgeRule implements Rule {
 
     private static final double DAY = 86_400;
-    /** A smaller surge (Pa) is not worth mentioning; own judgement. */
+    /** A smaller surge (Pa) is not worth mentioning; our own judgement. */
     private static final double MIN_SURGE = 0.3e5;
-    /** A surge rises and falls within this (s) each; what takes longer is a night; own judgement. */
+    /** A surge rises and falls within this (s) each; what takes longer is a night; our own judgement. */
     private static final double SHORT = 1_800;
-    /** A rise or fall is over that is no more than so many times as large (-) in twice that time; own judgement. */
+    /** A rise or fall is over that is no more than so many times as large (-) in twice that time; our own judgement. */
     private static final double MAX = 1.25;
-    /** What lasts less than this (s) makes no difference; own judgement. */
+    /** What lasts less than this (s) makes no difference; our own judgement. */
     private static final double HELD = 600;
 
     /** What ends the time in which nothing but the surge keeps the pressure up. */

@@ -45,7 +45,7 @@ final class WaterTemperatureRule implements Rule {
     private static final double DELIVERED = TemperatureUnit.CELSIUS.toSi(49);
     /** Rounding of temperatures (K). */
     private static final double EQUAL = 1e-6;
-    /** Water stored hotter than {@link #STORED} by more than this (K) is hotter than it need be: own judgement. */
+    /** Water stored hotter than {@link #STORED} by more than this (K) is hotter than it need be: our own judgement. */
     private static final double HOTTER = 5;
     /** A run that ended this far (K) below the set point shows no tap at its hottest. */
     private static final double HEATED_THROUGH = 1;

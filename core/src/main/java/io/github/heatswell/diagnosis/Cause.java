@@ -98,7 +98,7 @@ public enum Cause {
     /**
      * Whether heated water has nowhere to go in it. A vessel that fails altogether shuts the house in; air, a way back to the mains and
      * a relief valve that stays open give the water room. A seat or a tap that loses water counts as none where the pressure rises all
-     * the same: own judgement. Of several vessels, one that fails leaves the others.
+     * the same: our own judgement. Of several vessels, one that fails leaves the others.
      *
      * @param shut whether it has nowhere to go in the house as described
      * @return true if it has nowhere to go

@@ -27,9 +27,9 @@ final class Circumstances {
     private static final double HEATING_SPREAD = 0.1;
     private static final double SET_POINT_SPREAD = 2.5;
     private static final double TANK_SPREAD = 0.06;
-    /** What is known of a tank's standing loss, as the logarithm of a share: 1.3 times more or less; own judgement. */
+    /** What is known of a tank's standing loss, as the logarithm of a share: 1.3 times more or less; our own judgement. */
     private static final double LOSS_SPREAD = 0.26;
-    /** Nobody takes more readings than this by hand; own judgement. */
+    /** Nobody takes more readings than this by hand; our own judgement. */
     private static final int BY_HAND = 40;
     /** Tanks that cool for less time (s) after the highest reading show little of their standing loss. */
     private static final double COOLING = 3_600;
@@ -46,7 +46,7 @@ final class Circumstances {
     private static final double THERMOMETER = 3 * THERMOMETER_SPREAD;
     /** The water at the start is at least so much (K) from what the first reading or the cold supply says before a search ends there. */
     private static final double ROOM = 3;
-    /** How much warmer (K) than cold a tank may be that nobody said was cold; own judgement. */
+    /** How much warmer (K) than cold a tank may be that nobody said was cold; our own judgement. */
     private static final double WARMTH_SPREAD = 15;
     /** A leak may hide the first hours of a rise (s). */
     private static final double START_RANGE = 3 * 3_600.0;
@@ -130,7 +130,7 @@ final class Circumstances {
         return List.copyOf(all);
     }
 
-    /** What is read of a gauge, and by how much a reducing valve locks up, anything from nothing to twice what is said: own judgement. */
+    /** What is read of a gauge, and by how much a reducing valve locks up, anything from nothing to twice what is said: our own judgement. */
     private double supplySpread() {
         double rise = house.supply()
                 .reducingValve()

@@ -57,7 +57,7 @@ final class Comparison {
     /** So many pairs are looked at closely. */
     private static final int CLOSEST_PAIRS = 3;
 
-    /** Of so many houses with a fault one has a second beside it (-), which makes two that much less likely beforehand; own judgement. */
+    /** Of so many houses with a fault one has a second beside it (-), which makes two that much less likely beforehand; our own judgement. */
     private static final double SECOND_FAULT = 20;
 
     /** So many readings that speak most for a hazard, and as many that stand most alone, are tried to count for nothing before it is called. */
@@ -67,7 +67,7 @@ final class Comparison {
     /** A gain in the sum of squares below this changes no conclusion. */
     private static final double WORTH_IT = 0.5;
 
-    /** Two faults whose sums of squares differ by less (-) fit equally well: odds of less than two to one; own judgement. */
+    /** Two faults whose sums of squares differ by less (-) fit equally well: odds of less than two to one; our own judgement. */
     private static final double EQUALLY_WELL = 1;
 
     private static final double LITTLE_CORRELATION = 0.1;

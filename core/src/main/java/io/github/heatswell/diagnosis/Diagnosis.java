@@ -29,7 +29,7 @@ public final class Diagnosis {
     private static final double COLDEST = 273.15;
     private static final double HOTTEST = 372.15;
     private static final int FIRST_TEMPERATURES = 5;
-    /** A first temperature so far (K) off the line of the next few is no measurement; own judgement. */
+    /** A first temperature so far (K) off the line of the next few is no measurement; our own judgement. */
     private static final double FAULTY = 5;
 
     private final HotWaterSystem house;

@@ -26,7 +26,7 @@ final class DrawMarks {
 
     /** Most (m3) that a draw is taken to be: two baths. */
     private static final double MOST = 0.3;
-    /** What a draw is taken to be at first (m3), and one standard deviation of it; own judgement. */
+    /** What a draw is taken to be at first (m3), and one standard deviation of it; our own judgement. */
     private static final double USUAL = 0.03;
     /** No draw is faster (m3/s): 30 L/min. */
     private static final double FASTEST = 0.03 / 60;
@@ -36,7 +36,7 @@ final class DrawMarks {
     private static final double DEEP = 0.2e5;
 
     private static final double CLEAR = 6;
-    /** A leak lets the pressure down by less than this share of its height in so short a time (-); own judgement. */
+    /** A leak lets the pressure down by less than this share of its height in so short a time (-); our own judgement. */
     private static final double MOST_OF_IT = 0.6;
 
     private static final double RECENT = 900;

@@ -28,7 +28,7 @@ final class Forecaster {
     /** Samples for readings by hand are no further apart than this (s): a peak seen once must not fall between two of them. */
     private static final double COARSEST = 15;
 
-    /** So many times the steepest change between two readings of a run no pressure rises and falls again; own judgement. */
+    /** So many times the steepest change between two readings of a run no pressure rises and falls again; our own judgement. */
     private static final double LONE = 3;
 
     /**
@@ -37,12 +37,12 @@ final class Forecaster {
      */
     private static final double PEAK_APART = 600;
 
-    /** A reading missed by so many times the error of gauges is explained by nothing that is called sure; own judgement. */
+    /** A reading missed by so many times the error of gauges is explained by nothing that is called sure; our own judgement. */
     private static final double FAR = 3;
-    /** The neighbours of a slip differ by no more than this share of how far it stands out (-); own judgement. */
+    /** The neighbours of a slip differ by no more than this share of how far it stands out (-); our own judgement. */
     private static final double GOES_ON = 0.25;
 
-    /** Between readings by hand so close (s) somebody stands by; own judgement. */
+    /** Between readings by hand so close (s) somebody stands by; our own judgement. */
     private static final double WATCHED = 1_800;
 
     private static final double SHORTEST = 60;

@@ -32,7 +32,7 @@ public record Misfit(
     private static final double TOO_MUCH = 2;
     /** So many standard deviations of chi-square above its mean is more than scatter makes of a few readings. */
     static final double MORE_THAN_SCATTER = 4;
-    /** A logger sends a wild value now and then, but no more often than this; own judgement. */
+    /** A logger sends a wild value now and then, but no more often than this; our own judgement. */
     static final double WILD = 0.05;
 
     /**

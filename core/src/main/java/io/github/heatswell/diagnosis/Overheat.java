@@ -27,9 +27,9 @@ public record Overheat(Level level, Device exceeded, double reading, double set,
      * quoted second-hand by Plumbing Engineer, June 2011.
      */
     private static final double STACKS = 30 / 1.8;
-    /** A dial is off by as much (K): own judgement. */
+    /** A dial is off by as much (K): our own judgement. */
     private static final double DIAL = 5;
-    /** A sound mixing valve is off its setting by no more than this (K): own judgement. */
+    /** A sound mixing valve is off its setting by no more than this (K): our own judgement. */
     private static final double MIXES_WITHIN = 10;
     /** So many standard uncertainties a reading may be off. */
     private static final double SURE = 2;

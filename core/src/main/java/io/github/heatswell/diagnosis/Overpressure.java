@@ -33,7 +33,7 @@ public record Overpressure(Level level, Plate plate, double reading, double mark
     private static final double FULL_OF_EXPANSION = 0.20;
     /** A reading this far above a plate (share of it) is none that the gauge's dial or the rounding of a page tells from it; own choice. */
     private static final double SHOWS = 0.005;
-    /** Between readings so close (s) no heater lets the pressure rise past a plate and fall again; own judgement. */
+    /** Between readings so close (s) no heater lets the pressure rise past a plate and fall again; our own judgement. */
     private static final double AT_ONCE = 5;
     /** Neighbours of a lone reading differ by no more than this share of its height above them (-); own choice. */
     private static final double GOES_ON = 0.25;

@@ -20,10 +20,10 @@ public final class PressureLog {
     /** A fall of so many standard uncertainties is none of a hundred scattered readings. */
     private static final double CLEAR_FALL = 6;
 
-    /** A log that rises by this (Pa) shows a heat-up; own judgement. */
+    /** A log that rises by this (Pa) shows a heat-up; our own judgement. */
     private static final double HEAT_UP = 0.5e5;
 
-    /** A gauge that moves less (Pa, difference) while water gets so much warmer (K), or the heater is on so long (s), does not move; own judgement. */
+    /** A gauge that moves less (Pa, difference) while water gets so much warmer (K), or the heater is on so long (s), does not move; our own judgement. */
     private static final double UNMOVED = 0.05e5;
 
     private static final double MUCH_WARMER = 20;
@@ -36,7 +36,7 @@ public final class PressureLog {
     /** How well the time of a reading by hand is known (s); common practice, no source. */
     static final double BY_HAND = 60;
 
-    /** How far (Pa, difference, one standard deviation) a reading may be off besides that is only about right; own judgement. */
+    /** How far (Pa, difference, one standard deviation) a reading may be off besides that is only about right; our own judgement. */
     public static final double ROUGH = 0.15e5;
 
     /** So much of a long log is used (s), and so many readings. */
@@ -208,7 +208,7 @@ public final class PressureLog {
     }
 
     /**
-     * Whether the pressure rises by more than gauges are off, as it does when water is heated; own judgement.
+     * Whether the pressure rises by more than gauges are off, as it does when water is heated; our own judgement.
      *
      * @return true if a reading lies half a bar above the first
      */
@@ -242,7 +242,7 @@ public final class PressureLog {
 
     /**
      * Whether the log shows that a valve opens: the pressure fell while burner or element were on. Heating alone raises it. A
-     * draw lets it fall to the supply, so a fall counts only where it leaves more than half of the rise; own judgement.
+     * draw lets it fall to the supply, so a fall counts only where it leaves more than half of the rise; our own judgement.
      *
      * @return true if it did; false too if the log does not say when the heater was on
      */

@@ -51,7 +51,7 @@ final class Search {
     private static final double BEGINNING = 0.3;
     /** How warm a tank may be, as shares of the range. */
     private static final List<Double> WARMTHS = List.of(0.06, 0.2, 0.35, 0.5, 0.65, 0.8);
-    /** A warmth is followed that at once comes so close, in terms of the best sum of squares and one for each residual; own judgement. */
+    /** A warmth is followed that at once comes so close, in terms of the best sum of squares and one for each residual; our own judgement. */
     private static final double WORTH_FOLLOWING = 2;
 
     private static final List<Double> FAR = List.of(-2.5, -1.2, -0.5, 0.5, 1.2);

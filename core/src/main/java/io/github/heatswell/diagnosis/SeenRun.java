@@ -12,7 +12,7 @@ import java.util.function.IntPredicate;
  */
 record SeenRun(double step, double[] discharged, boolean[] heating) {
 
-    /** How well it is known when something was seen, besides the times given (s, one standard deviation); own judgement. */
+    /** How well it is known when something was seen, besides the times given (s, one standard deviation); our own judgement. */
     private static final double WHEN = 300;
     /** Nobody sees less than this drip (m3/s): a drop in ten seconds. */
     private static final double VISIBLE = 0.3e-6 / 60;
@@ -20,7 +20,7 @@ record SeenRun(double step, double[] discharged, boolean[] heating) {
     private static final double JUG = 0.1e-3;
 
     private static final double JUG_SHARE = 0.1;
-    /** How often (-) what was seen is something else; own judgement. */
+    /** How often (-) what was seen is something else; our own judgement. */
     private static final double MISTAKEN = 0.01;
 
     /** What is asked of no sighting. */

@@ -31,9 +31,9 @@ final class Target {
     /** A difference of two readings (standard uncertainties) that scatter does not make. */
     private static final double JUMP = 8;
 
-    /** How far (Pa, difference, one standard deviation) a right description may be off for a while; own judgement. */
+    /** How far (Pa, difference, one standard deviation) a right description may be off for a while; our own judgement. */
     private static final double MODEL_ERROR = 3_000;
-    /** After so long (s) an error of the model is forgotten but for 1/e; own judgement. */
+    /** After so long (s) an error of the model is forgotten but for 1/e; our own judgement. */
     private static final double REMEMBERED = 1_800;
 
     /** No reading at all. */

@@ -35,10 +35,10 @@ public final class DiagnosisStory {
 
     private static final int MAX_NAMED = 3;
 
-    /** Weights are about equal down to this share of the greatest; own judgement. */
+    /** Weights are about equal down to this share of the greatest; our own judgement. */
     private static final double ABOUT_EQUAL = 0.9;
 
-    /** From these weights on a cause is called settled, or likely; own judgement. */
+    /** From these weights on a cause is called settled, or likely; our own judgement. */
     private static final double SETTLED = 0.9;
 
     private static final double LIKELY = 0.75;
@@ -50,7 +50,7 @@ public final class DiagnosisStory {
     private static final Set<String> IDLE_VESSEL =
             Set.of("vessel-isolated", "vessel-upstream-of-check", "vessel-waterlogged");
 
-    /** An assumed reseat pressure so much (share of the set pressure) from what fits decides something; own judgement. */
+    /** An assumed reseat pressure so much (share of the set pressure) from what fits decides something; our own judgement. */
     private static final double DECIDES = 0.05;
     /** Less water (m3) is no draw. */
     private static final double MIN_DRAW = 0.5e-3;
@@ -420,7 +420,7 @@ public final class DiagnosisStory {
                         .then(beginning())
                         .then(
                                 " is not known: it was assumed cold, or warmer where that fits better. For a surer answer, take"
-                                        + " readings from a cold tank on, or write into the file how warm it was"
+                                        + " readings starting from a cold tank, or write into the file how warm it was"
                                         + " (start.water)."));
     }
 

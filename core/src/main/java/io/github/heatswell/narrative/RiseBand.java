@@ -47,7 +47,7 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
     /** The latest opening is at least this many times as late as the earliest, or nobody needs to know. */
     private static final double WIDE = 1.25;
 
-    /** The amounts discharged are alike if they differ by less than this share; own judgement. */
+    /** The amounts discharged are alike if they differ by less than this share; our own judgement. */
     private static final double ALIKE = 0.1;
 
     private static final String PEAK = ". The peak is unaffected: the valve's set pressure determines it.";

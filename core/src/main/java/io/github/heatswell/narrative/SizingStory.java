@@ -23,7 +23,7 @@ import java.util.Optional;
 /** What a sizing found: the size to take, how sure that is, and what to do where no size will do. */
 final class SizingStory {
 
-    /** Less room than this share of the limit is why a vessel must be large: own judgement. */
+    /** Less room than this share of the limit is why a vessel must be large: our own judgement. */
     private static final double SMALL_ROOM = 0.05;
 
     private static final String NONE_SURE = "No size on the list is sure to be enough in nine of ten such houses.";

@@ -271,7 +271,7 @@ public record RunSummary(
     public record Extremes(
             Extreme highestPressure, Extreme lowestPressure, Extreme highestTemperature, Extreme mostVesselWater) {
 
-        /** A pressure that moves less than this (Pa) is steady: own judgement. */
+        /** A pressure that moves less than this (Pa) is steady: our own judgement. */
         private static final double STEADY = 5_000;
 
         /**

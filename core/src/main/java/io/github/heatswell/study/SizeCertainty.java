@@ -19,10 +19,10 @@ import java.util.OptionalDouble;
  */
 public record SizeCertainty(boolean usual, List<Tried> tried, Optional<Range> needed, Balances balances) {
 
-    /** A vessel passes if, with 95 % confidence, at most this share (-) of the houses exceeds the limit; own judgement. */
+    /** A vessel passes if, with 95 % confidence, at most this share (-) of the houses exceeds the limit; our own judgement. */
     public static final double HOLDS = 0.1;
 
-    /** No single size is named first where the largest that may be needed is more than so many times the smallest; own judgement. */
+    /** No single size is named first where the largest that may be needed is more than so many times the smallest; our own judgement. */
     private static final double VAGUE = 2.5;
 
     /**

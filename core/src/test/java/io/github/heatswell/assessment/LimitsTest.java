@@ -152,7 +152,7 @@ class LimitsTest {
                         bar -> of(house().vessel(vessel(18, bar).build()))),
                 above("working-pressure-exceeded", 10, 1e-4, bar -> Findings.of(run(sound, bar, 60))),
                 above("vessel-rating-exceeded", 6, 1e-4, bar -> Findings.of(run(rated(6), bar, 60))),
-                // the valve of the house opens at 7 bar; 5 % is own judgement
+                // the valve of the house opens at 7 bar; 5 % is our own judgement
                 below("vessel-rated-below-relief", 7 / 1.05, 1e-4, bar -> Findings.of(rated(bar))),
                 // reseat 6 bar less 3 % of 7 bar: 3 % is common practice, no source
                 above("peak-near-relief", 5.79, 1e-4, bar -> Findings.of(run(sound, bar, 60))),
@@ -184,7 +184,7 @@ class LimitsTest {
                                         .build(),
                                 bar,
                                 60))),
-                // own judgement, in the rule
+                // our own judgement, in the rule
                 below(
                         "static-pressure-low",
                         0.3,

@@ -188,7 +188,7 @@ class DiagnosisStoryTest {
                 Parameter.START_OF_HEATING, -1_620, -1_700, -1_500, Estimate.Standing.CARRIED, Optional.empty());
         String warm =
                 " is not known: it was assumed cold, or warmer where that fits better. For a surer answer, take readings"
-                        + " from a cold tank on, or write into the file how warm it was (start.water).";
+                        + " starting from a cold tank, or write into the file how warm it was (start.water).";
         assertEquals(
                 Optional.of(
                         "How warm the tank was when the heat-up began, about 27 min before the first reading" + warm),

@@ -35,7 +35,7 @@ final class LowerSupplies {
 
     /** Settings looked at. */
     private static final int MAX_SETTINGS = 6;
-    /** No lower setting (Pa, gauge): taps and showers need some pressure; own judgement. */
+    /** No lower setting (Pa, gauge): taps and showers need some pressure; our own judgement. */
     private static final double MIN_SETTING = 2e5;
     /** How far a small valve that is yet to be bought stands above its setting (Pa): as where a file leaves it out. */
     private static final double NEW_LOCK_UP = 0.3e5;

@@ -40,7 +40,7 @@ final class DiagnoseCommand implements ScenarioCommand {
     private static final String PRESSURE_UNIT = "--pressure-unit";
     private static final String SEEN = "--seen";
     private static final String COLUMNS = "--columns";
-    /** A difference this close (Pa) to the pressure of the air may be that; own judgement. */
+    /** A difference this close (Pa) to the pressure of the air may be that; our own judgement. */
     private static final double AS_AIR = 0.2e5;
     /** A vessel with more water (-) than this is called full of it. */
     private static final double HALF = 0.5;

@@ -12,7 +12,7 @@ import java.util.Optional;
 /** What a file says, question by question. */
 final class Lines {
 
-    /** How many times as far as a reading a guess may be off: own judgement, no source. */
+    /** How many times as far as a reading a guess may be off: our own judgement, no source. */
     private static final double GUESS = 2;
 
     private final Answers answers;

@@ -34,7 +34,7 @@ final class LogAssembly {
     /** Below this (Pa, gauge) no supply stands behind the water, as well as gauges show it. */
     private static final double NO_PRESSURE = 0.05e5;
 
-    /** So fast (Pa/s) no heater of a house lets the pressure rise for long: a bar in half a minute; own judgement. */
+    /** So fast (Pa/s) no heater of a house lets the pressure rise for long: a bar in half a minute; our own judgement. */
     private static final double FASTEST = 1e5 / 30;
 
     private static final double NEARLY_ALL = 0.9;

@@ -18,7 +18,7 @@ final class LogMarks {
 
     static final double MAX_PEAK = 40e5;
 
-    /** What a gauge on a house usually shows at its highest (Pa), where its unit is inferred from it; own judgement. */
+    /** What a gauge on a house usually shows at its highest (Pa), where its unit is inferred from it; our own judgement. */
     static final double USUAL_LEAST = 1.5e5;
 
     static final double USUAL_MOST = 25e5;

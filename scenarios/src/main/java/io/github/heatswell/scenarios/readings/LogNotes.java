@@ -27,10 +27,10 @@ final class LogNotes {
     private static final double MINUTE = 60;
 
     private static final double DAY = 86_400;
-    /** A tyre gauge that is this close (Pa) to the gauge of the water reads that; own judgement. */
+    /** A tyre gauge that is this close (Pa) to the gauge of the water reads that; our own judgement. */
     private static final double SAME_PRESSURE = 0.15e5;
 
-    /** A tap so hot (K) tells of the tank whenever it was read; own judgement. */
+    /** A tap so hot (K) tells of the tank whenever it was read; our own judgement. */
     private static final double HOT = TemperatureUnit.CELSIUS.toSi(75);
 
     private final List<Note> notes = new ArrayList<>();

@@ -21,7 +21,7 @@ import java.util.stream.Stream;
  */
 record SpotNote(SiteCheck check, double value, String words) {
 
-    /** How full a vessel is that is called heavy or dull (-), and one called light or hollow; own judgement. */
+    /** How full a vessel is that is called heavy or dull (-), and one called light or hollow; our own judgement. */
     private static final double HEAVILY = 0.9;
 
     private static final double LIGHTLY = 0.1;

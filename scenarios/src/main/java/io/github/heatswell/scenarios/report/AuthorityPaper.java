@@ -53,7 +53,7 @@ final class AuthorityPaper {
     /** The codes of a country that has several. */
     private static final Set<Place> CODES = EnumSet.of(Place.US_IPC, Place.US_UPC);
 
-    /** Where relief valves may close again, as shares of their set pressure (-); own judgement, as on the check sheet. */
+    /** Where relief valves may close again, as shares of their set pressure (-); our own judgement, as on the check sheet. */
     private static final double LOW_RESEAT = 0.7;
 
     private static final double HIGH_RESEAT = 0.9;

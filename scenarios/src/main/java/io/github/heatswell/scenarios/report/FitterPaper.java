@@ -19,7 +19,7 @@ import java.util.stream.IntStream;
  */
 final class FitterPaper {
 
-    /** Two ordinary gauges on one pipe differ by no more than this (Pa): own judgement, no source. */
+    /** Two ordinary gauges on one pipe differ by no more than this (Pa): our own judgement, no source. */
     private static final double GAUGES_DIFFER = 0.2e5;
 
     /** What water weighs, close enough for a bracket (kg/m3). */

@@ -36,7 +36,7 @@ import java.util.stream.IntStream;
 public final class SpreadReport {
 
     private static final int MIN_TO_DRAW = 2;
-    /** Two inputs that go together more than this in the samples make their correlations doubtful; own judgement. */
+    /** Two inputs that go together more than this in the samples make their correlations doubtful; our own judgement. */
     private static final double MAX_STRAY = 0.25;
 
     private static final double PERCENT = 100;

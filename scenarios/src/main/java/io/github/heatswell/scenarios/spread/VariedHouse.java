@@ -128,7 +128,7 @@ public record VariedHouse(List<Input> inputs, boolean usual, Function<double[], 
 
     /**
      * The same where the share of the vessel that water can fill, and how far a reducing valve stands above its setting without
-     * flow, lie anywhere between their usual ends where nobody has read or measured them: own judgement, no source.
+     * flow, lie anywhere between their usual ends where nobody has read or measured them: our own judgement, no source.
      *
      * @param scenario whose house it is
      * @return this, with one more input for each of them that was assumed

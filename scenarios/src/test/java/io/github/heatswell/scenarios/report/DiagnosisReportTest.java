@@ -35,7 +35,7 @@ class DiagnosisReportTest {
     private static final Misfit NONE = new Misfit(1, 0, 0, 0, 1, 100, List.of());
     private static final String WARMTH =
             "How warm the tank was at the first reading is not known: it was assumed cold, or warmer where that fits better. For a"
-                    + " surer answer, take readings from a cold tank on, or write into the file how warm it was (start.water).";
+                    + " surer answer, take readings starting from a cold tank, or write into the file how warm it was (start.water).";
 
     private static PressureLog.Builder log() {
         return PressureLog.builder(new double[] {0, 60, 120, 180, 240}, new double[] {4e5, 7e5, 10.3e5, 9.4e5, 9.6e5})

@@ -159,7 +159,7 @@ export function controlsOf(form, live, tap) {
     const row = element('p', { class: 'transport' }, button);
     return { row, show: () => {
       row.hidden = !tap.isOffered();
-      button.textContent = live.house.spelled(tap.isOpened() ? 'Take the tap out again' : 'Open a tap at this time');
+      button.textContent = live.house.spelled(tap.isOpened() ? 'Leave the tap shut' : 'Open a tap at this time');
     } };
   }
 

@@ -109,7 +109,7 @@ export function drawingOf(svg, live, tap) {
     }
     if (set) {
       group.append(path(`M${X.feed - 18} ${COLD - 12} v24 l36 -24 v24 z`, 'part'), spring(X.feed, COLD, COLD - 46, 8), line(X.feed, COLD - 46, X.feed, COLD - 150, 'thin'));
-      parts.rods['supply.reducing-valve.set'] = rod(set, X.feed, COLD - 58, COLD - 150, 'Screw of the reducing valve');
+      parts.rods['supply.reducing-valve.set'] = rod(set, X.feed, COLD - 58, COLD - 150, 'Adjusting screw of the reducing valve');
       group.append(parts.rods['supply.reducing-valve.set'].group, label(X.feed, COLD - 166, set.said, { 'text-anchor': 'middle', class: 'griptext' }));
       group.append(label(X.feed, COLD + 26, 'reducing valve', { class: 'small', 'text-anchor': 'middle' }));
     } else {
@@ -264,7 +264,7 @@ export function drawingOf(svg, live, tap) {
 
   /** The tap as a button. */
   function handleOf(box, valve) {
-    const words = live.house.spelled(tap.isOpened() ? 'Take the tap out again' : 'Open a tap at this time');
+    const words = live.house.spelled(tap.isOpened() ? 'Leave the tap shut' : 'Open a tap at this time');
     const reach = shape('rect', { x: X.tap - 22, y: box.y + 16, width: 46, height: 46, fill: 'transparent', stroke: 'none' });
     const handle = shape('g', { class: 'tap', tabindex: 0, role: 'button', 'aria-label': words }, ...valve, reach);
     handle.addEventListener('click', tap.toggle);

@@ -36,7 +36,7 @@ export function stepsOf(list, live, goTo) {
     const button = element('button', { type: 'button' }, `${live.said('TIME', event.time)}: ${event.words}, ${live.said('GAUGE_PRESSURE', event.pressure)}, ${live.said('TEMPERATURE', event.temperature)}`);
     button.addEventListener('click', () => goTo(event.time));
     return element('li', {}, button);
-  }), ...(events.length > many ? [element('li', {}, `${events.length - many} more events are in the saved trace's house.`)] : []));
+  }), ...(events.length > many ? [element('li', {}, `and ${events.length - many} more events.`)] : []));
 }
 
 /** Every number at the cursor and of the whole run, in the units of the house. */
