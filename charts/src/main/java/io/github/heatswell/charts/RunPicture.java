@@ -37,7 +37,7 @@ final class RunPicture {
     private static final double BEYOND_HAZARD = 1.12;
 
     /** A rise that is over within this share of the run looks like a stroke, and no band is drawn. */
-    private static final double LEAST_SEEN = 0.03;
+    private static final double MIN_SHARE = 0.03;
 
     private final RunResult result;
     private final Doubts doubts;
@@ -94,7 +94,7 @@ final class RunPicture {
         curves.add(new Curve(Curve.Role.PRESSURE, "", "", course.pressure()));
         Axis axis = PressureScale.around(range, levels, bands.size(), amounts);
         UncertainRise rise = UncertainRise.of(result.summary());
-        boolean seen = rise.instants().stream().anyMatch(instant -> instant.time() > LEAST_SEEN * result.end());
+        boolean seen = rise.instants().stream().anyMatch(instant -> instant.time() > MIN_SHARE * result.end());
         List<Area> areas = seen ? List.of(course.rise(rise)) : List.of();
         return new Panel(axis, areas, curves, levels, marks.all(), bands);
     }

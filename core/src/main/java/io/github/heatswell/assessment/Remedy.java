@@ -16,7 +16,7 @@ final class Remedy {
     private static final double MARGIN = 1.1;
 
     /** No usual vessel is larger (m3): the largest of those beside {@link io.github.heatswell.place.Customs}. */
-    private static final double LARGEST = 0.08;
+    private static final double MAX_VOLUME = 0.08;
 
     private static final String WATCH =
             " and watch a gauge through a full heat-up. If it still goes above {}, have a larger vessel fitted or the supply pressure"
@@ -108,7 +108,7 @@ final class Remedy {
     private boolean isForSale(ExpansionVessel vessel) {
         double supply = subject.highestStatic();
         return vessel.volume() * VesselSizeRule.needed(subject, supply, limit, subject.highestSetPoint())
-                <= MARGIN * LARGEST * room(vessel, supply);
+                <= MARGIN * MAX_VOLUME * room(vessel, supply);
     }
 
     /** Whether a vessel charged to match holds at a supply (Pa, gauge), unless the estimate is further off than it ever should be. */

@@ -36,8 +36,8 @@ final class Circumstances {
 
     private static final double SET_PRESSURE_SPREAD = 0.015;
     private static final double RESEAT_SPREAD = 0.2;
-    private static final double LEAST_RESEAT = 0.4;
-    private static final double MOST_RESEAT = 0.998;
+    private static final double MIN_RESEAT = 0.4;
+    private static final double MAX_RESEAT = 0.998;
     private static final double GAUGE_ZERO_SPREAD = 0.1e5;
     private static final double GAUGE_SCALE_SPREAD = 0.01;
     private static final double FREEZING = 273.15;
@@ -156,8 +156,8 @@ final class Circumstances {
                     all,
                     new FreeParameter(
                             Parameter.RESEAT_SHARE,
-                            Math.min(LEAST_RESEAT, share),
-                            Math.max(MOST_RESEAT, share),
+                            Math.min(MIN_RESEAT, share),
+                            Math.max(MAX_RESEAT, share),
                             List.of(share),
                             RESEAT_SPREAD));
         }

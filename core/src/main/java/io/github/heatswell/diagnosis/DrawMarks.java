@@ -22,10 +22,10 @@ final class DrawMarks {
             List.of(Parameter.DRAWN_FIRST, Parameter.DRAWN_SECOND, Parameter.DRAWN_THIRD);
 
     /** Less than this (m3) is no draw. */
-    static final double LEAST = 0.5e-3;
+    static final double MIN_VOLUME = 0.5e-3;
 
     /** Most (m3) that a draw is taken to be: two baths. */
-    private static final double MOST = 0.3;
+    private static final double MAX_VOLUME = 0.3;
     /** What a draw is taken to be at first (m3), and one standard deviation of it; our own judgement. */
     private static final double USUAL = 0.03;
     /** No draw is faster (m3/s): 30 L/min. */
@@ -243,7 +243,7 @@ final class DrawMarks {
     List<FreeParameter> open() {
         return IntStream.range(0, marks.size())
                 .mapToObj(i -> new FreeParameter(
-                        VOLUMES.get(i), marks.get(i).noted() ? LEAST : 0, MOST, List.of(USUAL), USUAL))
+                        VOLUMES.get(i), marks.get(i).noted() ? MIN_VOLUME : 0, MAX_VOLUME, List.of(USUAL), USUAL))
                 .toList();
     }
 
@@ -258,7 +258,7 @@ final class DrawMarks {
         List<Draw> draws = new ArrayList<>(house.draws().draws());
         for (int i = 0; i < volumes.length; i++) {
             Mark mark = marks.get(i);
-            if (volumes[i] >= LEAST && mark.from() > start) {
+            if (volumes[i] >= MIN_VOLUME && mark.from() > start) {
                 draws.add(mark.draw(volumes[i], house.start().timeOfDay() - start));
             }
         }

@@ -45,7 +45,7 @@ final class Forecaster {
     /** Between readings by hand so close (s) somebody stands by; our own judgement. */
     private static final double WATCHED = 1_800;
 
-    private static final double SHORTEST = 60;
+    private static final double MIN_RUN = 60;
     /** A run is made longer in steps of so much (s), to serve for several starts. */
     private static final double EARLIER = 1_800;
 
@@ -371,7 +371,7 @@ final class Forecaster {
             return last;
         }
         double earliest = Math.floor(Math.min(0, start) / EARLIER) * EARLIER;
-        last = runs.get(new Run(house, earliest), run -> run(house, Math.max(SHORTEST, log.lastSeen() - earliest)));
+        last = runs.get(new Run(house, earliest), run -> run(house, Math.max(MIN_RUN, log.lastSeen() - earliest)));
         lastHouse = house;
         lastStart = earliest;
         return last;

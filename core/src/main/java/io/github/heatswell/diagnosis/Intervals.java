@@ -18,8 +18,8 @@ final class Intervals {
     private static final double ALMOST_ALL = 0.6;
 
     private static final double HARDLY_BETTER = 0.75;
-    private static final double SHORTEST = 0.002;
-    private static final double LONGEST = 0.7;
+    private static final double MIN_STEP = 0.002;
+    private static final double MAX_STEP = 0.7;
 
     private final Trial trial;
     private final Search.End end;
@@ -93,7 +93,7 @@ final class Intervals {
         for (int i = 0; i < lengths.length; i++) {
             lengths[i] = deviations == null
                     ? Search.DIFFERENCE
-                    : Math.min(LONGEST, Math.max(SHORTEST, deviations[i] * Math.sqrt(inflation)));
+                    : Math.min(MAX_STEP, Math.max(MIN_STEP, deviations[i] * Math.sqrt(inflation)));
         }
         return lengths;
     }

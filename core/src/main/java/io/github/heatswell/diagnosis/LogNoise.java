@@ -18,10 +18,10 @@ import java.util.Arrays;
  */
 record LogNoise(double scatter, double noise, double step, boolean measured) {
 
-    private static final double MOST = 0.9;
+    private static final double QUANTILE = 0.9;
     private static final double HALF = 0.5;
     /** The standard deviation of the smallest 90 % and 50 % of normal scatter, in that of all (truncated normal distribution). */
-    private static final double OF_MOST = 0.7894;
+    private static final double OF_QUANTILE = 0.7894;
 
     private static final double OF_HALF = 0.3776;
     /** From so much less on, the quieter half shows that the rest is no scatter; scatter alone makes no such difference. */
@@ -29,7 +29,7 @@ record LogNoise(double scatter, double noise, double step, boolean measured) {
     /** So few readings are mostly taken by hand and far apart: what they do between two of them is not known. */
     private static final int FEW = 30;
     /** No gauge of a household, and no description of the house, is better than this (Pa); common practice, no source. */
-    private static final double LEAST = 1_000;
+    private static final double MIN_NOISE = 1_000;
     /** Scatter (Pa) taken where the log is too short to tell. */
     private static final double UNKNOWN = 5_000;
     /** Readings this close (Pa) are the same reading. */
@@ -39,13 +39,13 @@ record LogNoise(double scatter, double noise, double step, boolean measured) {
 
     private static final double MARKS = 2_000;
     /** Into no more parts is the smallest difference divided. */
-    private static final int MOST_PARTS = 4;
+    private static final int MAX_PARTS = 4;
 
     static LogNoise of(double[] times, double[] gauge) {
         double step = step(gauge);
         double scatter = scatter(times, gauge, step);
         double noise = Math.sqrt(Math.max(0, scatter * scatter - step * step / 12));
-        return new LogNoise(Math.max(scatter, LEAST), noise, step, times.length >= FEW);
+        return new LogNoise(Math.max(scatter, MIN_NOISE), noise, step, times.length >= FEW);
     }
 
     /** What is known of the scatter of a log, for so many of its readings. */
@@ -66,7 +66,7 @@ record LogNoise(double scatter, double noise, double step, boolean measured) {
     /** The standard deviation (Pa) of a reading about what lies within {@link #hidden} of the pressure; it averages out. */
     double error() {
         double averaged = (1 - constant() * constant()) * step * step / 12;
-        return Math.max(LEAST, Math.sqrt(noise * noise + averaged));
+        return Math.max(MIN_NOISE, Math.sqrt(noise * noise + averaged));
     }
 
     /**
@@ -88,7 +88,7 @@ record LogNoise(double scatter, double noise, double step, boolean measured) {
             squares[i - 1] = difference * difference / (1 + share * share + (1 - share) * (1 - share));
         }
         Arrays.sort(squares);
-        double all = root(squares, MOST) / OF_MOST;
+        double all = root(squares, QUANTILE) / OF_QUANTILE;
         double quiet = root(squares, HALF) / OF_HALF;
         // on coarse steps more than half of the readings may be the same
         return step == 0 && quiet < MUCH_LESS * all ? quiet : all;
@@ -118,7 +118,7 @@ record LogNoise(double scatter, double noise, double step, boolean measured) {
         }
         boolean repeated = levels > 1 && levels * 3 <= sorted.length + 3;
         // a few levels are multiples of some part by accident
-        for (int parts = 1; parts == 1 || parts <= MOST_PARTS && levels > 2 * parts; parts++) {
+        for (int parts = 1; parts == 1 || parts <= MAX_PARTS && levels > 2 * parts; parts++) {
             double step = smallest / parts;
             boolean coarse = repeated || levels >= MANY && step > MARKS;
             if (coarse && multiples(sorted, step)) {

@@ -12,9 +12,9 @@ import java.util.stream.IntStream;
  */
 public final class PressureLog {
 
-    private static final int FEWEST = 3;
+    private static final int MIN_READINGS = 3;
     /** A log in which no pressure reaches this (Pa, gauge) is from an unpressurised system, or not in pascal. */
-    private static final double LEAST_PRESSURE = 1e3;
+    private static final double MIN_PRESSURE = 1e3;
     /** A log in which no temperature reaches this (K) is in degC: a single reading may be a fault of the thermometer. */
     private static final double COLD = 200;
     /** A fall of so many standard uncertainties is none of a hundred scattered readings. */
@@ -359,14 +359,14 @@ public final class PressureLog {
             within++;
         }
         int stride = (within + MAX_USED - 1) / MAX_USED;
-        return within == count() && stride == 1 || within < FEWEST
+        return within == count() && stride == 1 || within < MIN_READINGS
                 ? this
                 : every(stride, (within + stride - 1) / stride).build();
     }
 
     /** Its first readings, at least as many as a log needs. */
     PressureLog first(int count) {
-        return count >= count() ? this : every(1, Math.max(FEWEST, count)).build();
+        return count >= count() ? this : every(1, Math.max(MIN_READINGS, count)).build();
     }
 
     private Builder every(int stride, int count) {
@@ -418,8 +418,9 @@ public final class PressureLog {
         private Builder(double[] times, double[] gauge) {
             this.times = Objects.requireNonNull(times, "times").clone();
             this.gauge = Objects.requireNonNull(gauge, "gauge").clone();
-            if (times.length < FEWEST) {
-                throw new IllegalArgumentException("a log needs at least " + FEWEST + " readings, not " + times.length);
+            if (times.length < MIN_READINGS) {
+                throw new IllegalArgumentException(
+                        "a log needs at least " + MIN_READINGS + " readings, not " + times.length);
             }
             sameNumber(gauge.length, "pressures");
             for (int i = 0; i < times.length; i++) {
@@ -433,7 +434,7 @@ public final class PressureLog {
                             "reading " + (i + 1) + ": a pressure must be a finite number, not " + gauge[i]);
                 }
             }
-            if (Arrays.stream(gauge).max().orElseThrow() < LEAST_PRESSURE) {
+            if (Arrays.stream(gauge).max().orElseThrow() < MIN_PRESSURE) {
                 throw new IllegalArgumentException(
                         "no pressure in the log reaches 0.01 bar (1000 Pa, gauge); either the unit is wrong,"
                                 + " or there is nothing to diagnose");

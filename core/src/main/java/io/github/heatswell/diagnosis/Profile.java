@@ -16,7 +16,7 @@ record Profile(int index, List<Node> nodes) {
 
     private static final double FIRST = 1.5;
     private static final double LONGER = 1.6;
-    private static final double SHORTEST = 0.004;
+    private static final double MIN_STEP = 0.004;
     /** Further from the least than this before the others follow, a place is not worth a search. */
     private static final double HOPELESS = 400;
     /** Further from the least than this with the others following, it is not taken as the start of the next. */
@@ -33,7 +33,7 @@ record Profile(int index, List<Node> nodes) {
     static Profile of(Trial trial, Search.End end, int index, Slopes slopes) {
         List<Node> nodes = new ArrayList<>();
         nodes.add(new Node(end.position()[index], end));
-        double first = FIRST * Math.max(SHORTEST, slopes.deviations()[index]);
+        double first = FIRST * Math.max(MIN_STEP, slopes.deviations()[index]);
         nodes.addAll(oneSide(trial, end, index, slopes, -first));
         nodes.addAll(oneSide(trial, end, index, slopes, first));
         nodes.sort(Comparator.comparingDouble(Node::at));
@@ -49,7 +49,7 @@ record Profile(int index, List<Node> nodes) {
         double[] before = end.position();
         double far = free.position(first < 0 ? free.low() : free.high());
         double offset = first;
-        boolean last = Math.abs(far - home) < SHORTEST;
+        boolean last = Math.abs(far - home) < MIN_STEP;
         while (!last) {
             last = Math.abs(offset) >= Math.abs(far - home);
             double at = last ? far : home + offset;

@@ -28,11 +28,11 @@ final class Search {
     static final double DIFFERENCE = 0.02;
 
     /** So many steps in a row are taken with slopes that only the step before has changed. */
-    private static final int MOST_UPDATES = 2;
+    private static final int MAX_UPDATES = 2;
     /** So many near the end of a search, where slopes change little. */
     private static final int NEAR_THE_END = 4;
 
-    private static final Effort SCREENING = new Effort(8, 2e-3, 0.3, MOST_UPDATES);
+    private static final Effort SCREENING = new Effort(8, 2e-3, 0.3, MAX_UPDATES);
     private static final Effort FINISHING = new Effort(20, 5e-5, 0.03, NEAR_THE_END);
     private static final Effort PROFILING = new Effort(5, 2e-3, 0.1, NEAR_THE_END);
     private static final int MAX_RENEWALS = 6;

@@ -19,7 +19,7 @@ final class Trial {
     /** What a gauge that is stuck still shows of a pressure (-): not nothing, which no reading could be traced back to. */
     private static final double UNMOVED = 1e-6;
     /** Further from the described value (standard deviations) no search begins. */
-    private static final double MOST_LIKELY = 3;
+    private static final double MAX_POSITION = 3;
     /** So many layers show when a tank calls for heat, in a tenth of the time that a dozen take. */
     private static final int FEW_LAYERS = 4;
 
@@ -126,7 +126,7 @@ final class Trial {
         double shown = circumstances.beginning();
         double above = described.head(described.gaugeHeight());
         double position = supply.position(Math.max(supply.low(), shown + above));
-        return supply.isOpen() ? position : Math.max(-MOST_LIKELY, Math.min(MOST_LIKELY, position));
+        return supply.isOpen() ? position : Math.max(-MAX_POSITION, Math.min(MAX_POSITION, position));
     }
 
     /**
@@ -178,7 +178,7 @@ final class Trial {
 
     /** Whether a number is the volume of a draw that was none. */
     private boolean isDry(int index, double[] position) {
-        return isVolume(index) && parameters.get(index).value(position[index]) < DrawMarks.LEAST;
+        return isVolume(index) && parameters.get(index).value(position[index]) < DrawMarks.MIN_VOLUME;
     }
 
     /** A position without one of the draws that nobody noted. */

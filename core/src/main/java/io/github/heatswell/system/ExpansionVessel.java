@@ -155,9 +155,9 @@ public final class ExpansionVessel {
         return Optional.ofNullable(parts.gasLaw);
     }
 
-    /** {@return the share (-) of the volume left to the gas at the acceptance limit, and at least {@link GasLaw#LEAST_SHARE}} */
+    /** {@return the share (-) of the volume left to the gas at the acceptance limit, and at least {@link GasLaw#MIN_SHARE}} */
     public double gasShareAtLimit() {
-        return Math.max(GasLaw.LEAST_SHARE, 1 - parts.acceptance);
+        return Math.max(GasLaw.MIN_SHARE, 1 - parts.acceptance);
     }
 
     /**

@@ -20,7 +20,7 @@ package io.github.heatswell.system;
  * <p>A law is a pure function that several threads may ask at once: the pressure depends on nothing but what is asked, so it
  * has no hysteresis. It is continuous, and its pressure rises without a pause as the gas is pressed together and does not
  * fall as the gas warms. At the volume of the vessel and the temperature of charging it is the precharge. It is asked from the
- * volume of the vessel down to what the acceptance limit leaves of it, and never below {@link #LEAST_SHARE}. The heat that
+ * volume of the vessel down to what the acceptance limit leaves of it, and never below {@link #MIN_SHARE}. The heat that
  * compression sets free warms the gas as if it had the heat capacity of a diatomic ideal gas of that charge.
  *
  * <p>A scenario file cannot hold a law: a vessel read from one has ideal gas. Nor does a result in JSON say which law it was. A
@@ -30,7 +30,7 @@ package io.github.heatswell.system;
 public interface GasLaw {
 
     /** The least share (-) of the vessel's volume at which a law is asked, in a vessel without acceptance limit. */
-    double LEAST_SHARE = 0.01;
+    double MIN_SHARE = 0.01;
 
     /**
      * Pressure of the gas.

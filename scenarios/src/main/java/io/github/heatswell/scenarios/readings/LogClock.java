@@ -32,7 +32,7 @@ final class LogClock {
     private static final Pattern SERIAL = Pattern.compile("([3-6]\\d{4}) (0(?:[.,]\\d+)?|\\d{1,2}:.+)");
 
     /** No time is written with so many characters, and of that many blanks some patterns try each. */
-    private static final int LONGEST = 100;
+    private static final int MAX_LENGTH = 100;
 
     private static final Pattern HOURS = Pattern.compile("\\b(\\d{1,2}) ?[hH] ?(\\d{2})\\b");
     private static final Pattern HALF = Pattern.compile("\\s*([apAP])\\.?\\s?[mM]\\b\\.?");
@@ -124,7 +124,7 @@ final class LogClock {
 
     /** A time as most write it: months as numbers, h for a colon, am and pm without points. */
     private static String plain(String text) {
-        if (text.length() > LONGEST) {
+        if (text.length() > MAX_LENGTH) {
             return text;
         }
         String plain = HOURS.matcher(text).replaceAll("$1:$2");

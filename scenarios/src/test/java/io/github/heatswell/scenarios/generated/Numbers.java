@@ -17,7 +17,7 @@ import java.util.List;
 final class Numbers {
 
     /** What is drawn of a range above 0 begins at this share of its end. */
-    private static final double LEAST_SHARE = 1e-5;
+    private static final double MIN_SHARE = 1e-5;
     /** Ranges over more than so many times their beginning are drawn evenly on logarithms. */
     private static final double WIDE = 30;
     /** A draw that no file needs more of has this end in SI, where the table names none. */
@@ -81,7 +81,7 @@ final class Numbers {
         if (!chance.with(wildness.anywhere())) {
             return Math.max(low, Math.min(high, near(single, exampleSi(single), high - low)));
         }
-        double first = low == 0 ? LEAST_SHARE * high : low;
+        double first = low == 0 ? MIN_SHARE * high : low;
         return first > 0 && high / first > WIDE ? chance.evenlyOnLogarithms(first, high) : chance.between(low, high);
     }
 
