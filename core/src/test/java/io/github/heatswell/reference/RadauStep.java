@@ -151,7 +151,7 @@ final class RadauStep {
         for (iterations = 1; iterations <= MAX_ITERATIONS; iterations++) {
             double size = improve(h, anew);
             double rate = iterations == 1 ? 1 : size / last;
-            if (small(size, rate)) {
+            if (small(size, rate, anew)) {
                 return true;
             }
             // A numerical Jacobian may let a correction exceed the last one for once.
@@ -165,10 +165,10 @@ final class RadauStep {
         return false;
     }
 
-    /** Whether what the next corrections could still bring is negligible, or lost in rounding. */
-    private static boolean small(double size, double rate) {
+    /** Whether what the next corrections could still bring is negligible, or, with Jacobians taken anew, lost in rounding. */
+    private static boolean small(double size, double rate, boolean anew) {
         double remainder = rate < 1 ? rate / (1 - rate) * size : size;
-        return remainder <= NEWTON_SHARE || rate > 0.5 && size <= ROUNDING_SHARE;
+        return remainder <= NEWTON_SHARE || anew && rate > 0.5 && size <= ROUNDING_SHARE;
     }
 
     private void fillStageSystem(double h) {
