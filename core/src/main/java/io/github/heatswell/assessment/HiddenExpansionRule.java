@@ -3,6 +3,7 @@ package io.github.heatswell.assessment;
 import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.assessment.Measure.Kind;
 import io.github.heatswell.place.PlaceRule.Topic;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.Supply;
@@ -25,7 +26,8 @@ final class HiddenExpansionRule implements Rule {
             found.accept(Finding.draft("check-valve-leaks", Severity.CAUTION)
                     .rests(NamedValue.ARRANGEMENT)
                     .says(
-                            "The supply check valve lets {} back at a difference of one bar, which hides the expansion.",
+                            "The supply check valve lets {} back at a difference of one bar, which hides "
+                                    + (opened(subject) ? "part of the expansion." : "the expansion."),
                             flow)
                     .found(flow)
                     .advisesWork("Have the check valve replaced" + provided(subject) + WATCH)
@@ -50,11 +52,24 @@ final class HiddenExpansionRule implements Rule {
         if (leaked > 0) {
             Measure flow = new Measure(Kind.FLOW, leaked);
             found.accept(Finding.draft("dripping-hides-expansion", Severity.CAUTION)
-                    .says("A dripping tap or joint, {} in all, releases the extra water and hides the expansion.", flow)
+                    .says(
+                            "A dripping tap or joint, {} in all, releases "
+                                    + (opened(subject)
+                                            ? "part of the extra water and hides part of the expansion."
+                                            : "the extra water and hides the expansion."),
+                            flow)
                     .found(flow)
                     .advisesWork("Have the drip stopped" + provided(subject) + WATCH)
                     .by(Codes.DESCRIPTION));
         }
+    }
+
+    /** Whether a relief valve showed in the run what the rest does not let away. */
+    private static boolean opened(AssessmentContext subject) {
+        return subject.run.isPresent()
+                && subject.house.reliefValves().stream()
+                        .anyMatch(valve ->
+                                subject.run.get().openings(valve.name()).anyMatch(Event::openedByPressure));
     }
 
     /** A vessel that works is expansion control, and is judged by findings of its own. */

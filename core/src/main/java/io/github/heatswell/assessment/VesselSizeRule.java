@@ -99,14 +99,17 @@ final class VesselSizeRule implements Rule {
         return vessels.size() == subject.house.vessels().size();
     }
 
+    private static final String OR_SUPPLY =
+            ", or the supply pressure lowered where no vessel on sale is large enough: 'heatswell size' says which.";
+
     /** What to do first: those that do nothing may be what is missing, or those that are charged wrong. */
     private static String advice(AssessmentContext subject, List<ExpansionVessel> vessels) {
         if (!isAll(subject, vessels)) {
             return "First have every vessel that takes no water fixed. If that is not enough, have the precharges checked. If those"
-                    + " are right, have a larger vessel fitted.";
+                    + " are right, have a larger vessel fitted" + OR_SUPPLY;
         }
         if (vessels.size() == 1) {
-            return "Have its precharge checked first. If that is right, have a larger vessel fitted.";
+            return "Have its precharge checked first. If that is right, have a larger vessel fitted" + OR_SUPPLY;
         }
         List<ExpansionVessel> wrong = vessels.stream()
                 .filter(vessel -> PrechargeRule.isWrong(subject, vessel))

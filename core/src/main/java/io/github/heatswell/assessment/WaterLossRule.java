@@ -19,6 +19,8 @@ final class WaterLossRule implements Rule {
 
     /** Nobody is to catch water hotter than this (K): it burns badly within seconds. */
     private static final double TOO_HOT = TemperatureUnit.CELSIUS.toSi(60);
+    /** Nobody catches more than this (m3) in a day, two buckets; own judgement. */
+    private static final double CAUGHT = 20e-3;
     /** Rounding of temperatures (K). */
     private static final double EQUAL = 1e-3;
 
@@ -40,7 +42,13 @@ final class WaterLossRule implements Rule {
                 .ifPresent(run -> found.accept(loss(subject, run)));
     }
 
-    private boolean mayBeCaught(AssessmentContext subject) {
+    private boolean mayBeCaught(AssessmentContext subject, RunSummary run) {
+        return isCoolEnough(subject)
+                && !runsOn(subject, run)
+                && run.totals().relieved() <= CAUGHT * Math.max(1, run.end() / DAY);
+    }
+
+    private boolean isCoolEnough(AssessmentContext subject) {
         return !hazard && !subject.overheats() && subject.dischargedAt() <= TOO_HOT + EQUAL;
     }
 
@@ -64,10 +72,12 @@ final class WaterLossRule implements Rule {
                 : draft.says(Statement.of(said, time(run.end()), given).then(inAYear(subject, run, given.value())));
         return draft.found(given)
                 .advises(
-                        mayBeCaught(subject)
+                        mayBeCaught(subject, run)
                                 ? caught
-                                : "Keep clear of the discharge pipe: what comes out may scald. Keep the pipe open and never"
-                                        + " plug the valve.")
+                                : (isCoolEnough(subject)
+                                                ? "It is too much to catch. "
+                                                : "Keep clear of the discharge pipe: what comes out may scald. ")
+                                        + "Keep the pipe open and never plug the valve.")
                 .by(Codes.RUN);
     }
 

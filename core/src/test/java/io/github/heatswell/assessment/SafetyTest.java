@@ -110,6 +110,23 @@ class SafetyTest {
                 .contains("bucket"));
     }
 
+    /** A valve that runs on, or more than two buckets a day, is caught by nobody either. */
+    @Test
+    void bucketsAreForWhatTheyHold() {
+        HotWaterSystem house = house().heater(heater(60).build()).build();
+        assertTrue(advised(Findings.of(run(house, 5, 4, 55, 10)), "relief-water-loss")
+                .contains("bucket"));
+        assertTrue(advised(Findings.of(run(house, 5, 4, 55, 21)), "relief-water-loss")
+                .startsWith("It is too much to catch. Keep the pipe open"));
+        HotWaterSystem stuck = unguarded()
+                .addReliefValve(valve(7, 6)
+                        .fault(ReliefFault.stuckOpen(4, RatioUnit.PERCENT))
+                        .build())
+                .build();
+        assertFalse(advised(Findings.of(run(stuck, 5, 4, 50, 2)), "relief-water-loss")
+                .contains("bucket"));
+    }
+
     /** What a valve in the cold branch discharges is cold. */
     @Test
     void coldBranchDischargesColdWater() {

@@ -78,6 +78,23 @@ class TrueOfTheHouseTest {
         assertTrue(advice(without, "trapped-air").contains("provide expansion control"));
     }
 
+    /** A leak hides no expansion that opens the relief valve all the same. */
+    @Test
+    void aLeakHidesNoMoreThanItLetsAway() {
+        HotWaterSystem leaks = house().withoutVessel()
+                .addLeak(Leak.of(0.005, FlowUnit.LITRE_PER_MINUTE, Pressure.gauge(4, BAR)))
+                .build();
+        String name = leaks.reliefValves().get(0).name();
+        assertTrue(said(leaks, "dripping-hides-expansion").contains("releases the extra water"));
+        String said = find(
+                        Findings.of(run(leaks, 7, 60, event(Event.Kind.RELIEF_OPENED, name, 7))),
+                        "dripping-hides-expansion")
+                .orElseThrow()
+                .sentence()
+                .text(UnitSystem.SI);
+        assertTrue(said.endsWith("releases part of the extra water and hides part of the expansion."), said);
+    }
+
     /** A valve that closes at less than any supply is cured by no supply, and its limit holds no vessel. */
     @Test
     void aValveThatClosesAtNoSupplyIsReplaced() {
