@@ -118,7 +118,15 @@ public record DiagnosisResult(
                 of(Cause.AS_DESCRIBED).map(HypothesisFit::sumOfSquares).orElse(Double.POSITIVE_INFINITY);
         return !fit.own().isEmpty()
                 && fit.own().stream().allMatch(own -> own.standing() == Estimate.Standing.NOT_CARRIED)
-                && fit.sumOfSquares() > described - NO_BETTER;
+                && fit.sumOfSquares() > described - NO_BETTER
+                && !isShown(fit.cause());
+    }
+
+    /** Whether a reading shows by itself what a cause says, whatever the rest of the readings make of it. */
+    private boolean isShown(Cause cause) {
+        Optional<Overheat.Device> passed = overheat().map(Overheat::exceeded);
+        return cause == Cause.WATER_TOO_HOT && passed.equals(Optional.of(Overheat.Device.THERMOSTAT))
+                || cause == Cause.MIXING_VALVE_PASSES && passed.equals(Optional.of(Overheat.Device.MIXING_VALVE));
     }
 
     /**

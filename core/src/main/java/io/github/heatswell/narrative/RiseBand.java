@@ -193,8 +193,8 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
 
     /** What is uncertain, how far, and what holds all the same. */
     Statement remark() {
-        Statement rise = plain("Without a vessel, how fast the pressure rises is uncertain. Depending on " + causes
-                        + ", it is ")
+        Statement rise = plain("Without a working vessel, how fast the pressure rises is uncertain. Depending on "
+                        + causes + ", it is ")
                 .then(slope(slowest))
                 .then(" to ")
                 .then(slope(fastest))

@@ -100,9 +100,13 @@ class DiagnosisResultTest {
     }
 
     private static HypothesisFit opensHigh(double sumOfSquares, double weight, Estimate.Standing standing) {
+        return open(Cause.RELIEF_OPENS_HIGH, sumOfSquares, weight, standing);
+    }
+
+    private static HypothesisFit open(Cause cause, double sumOfSquares, double weight, Estimate.Standing standing) {
         Estimate setPressure = new Estimate(Parameter.OPENING_PRESSURE, 8e5, 7e5, 9e5, standing, Optional.empty());
         return new HypothesisFit(
-                Cause.RELIEF_OPENS_HIGH,
+                cause,
                 "valve",
                 Optional.empty(),
                 sumOfSquares,
@@ -131,6 +135,22 @@ class DiagnosisResultTest {
         assertEquals(
                 List.of(),
                 result(best, opensHigh(3.9, 0.4, Estimate.Standing.NOT_CARRIED)).untested());
+    }
+
+    /** Water hotter than the thermostat lets it be tests what heats it, whatever the pressures say. */
+    @Test
+    void whatAReadingShowsIsTested() {
+        HypothesisFit best = Fits.with(Cause.AS_DESCRIBED, 0, 5, Optional.empty(), HOUSE);
+        HypothesisFit hot = open(Cause.WATER_TOO_HOT, 4.5, 0.4, Estimate.Standing.NOT_CARRIED);
+        Overheat overheat = Overheat.of(
+                        HOUSE,
+                        Optional.empty(),
+                        SpotReadings.none().with(SiteCheck.HOT_TAP, TemperatureUnit.CELSIUS.toSi(97)))
+                .orElseThrow();
+        assertEquals(List.of(hot), result(best, hot).untested());
+        DiagnosisResult shown = new DiagnosisResult(
+                List.of(best, hot), 50, Double.NaN, new Balances(0, 100), Optional.empty(), List.of(overheat));
+        assertEquals(List.of(), shown.untested());
     }
 
     /** Readings that fit another cause as well, or that nothing explains, show no hazard; it is not ruled out. */

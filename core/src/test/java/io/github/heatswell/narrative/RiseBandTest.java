@@ -227,7 +227,7 @@ class RiseBandTest {
         String remark = told.remarks().get(0).text(UnitSystem.US);
         assertTrue(
                 remark.matches(
-                        "Without an expansion tank, how fast the pressure rises is uncertain\\. Depending on how far the tank"
+                        "Without a working expansion tank, how fast the pressure rises is uncertain\\. Depending on how far the tank"
                                 + " stretches and how much air the tank holds, it is [\\d.]+ psi/°F to [\\d.]+ psi/°F, and the relief valve"
                                 + " opens after \\d+ min to \\d+ min\\. The peak is unaffected: the valve's set pressure"
                                 + " determines it\\. The amount discharged in the first heat-up barely changes: it depends mainly on"
