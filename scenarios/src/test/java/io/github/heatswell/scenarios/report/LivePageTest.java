@@ -10,6 +10,7 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.cli.CommandFactory;
+import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.scenarios.spread.HouseSpread;
@@ -198,7 +199,8 @@ class LivePageTest {
     /** Map, samples and check sheet come from a worker; what they say is what the command says of the same house. */
     @Test
     void longQuestionsAreAnsweredAsInJava() throws IOException {
-        Scenario scenario = Catalogue.read("mill-cottage-small-vessel");
+        Scenario scenario = Catalogue.read("orchard-lodge")
+                .with(List.of(new Change("vessel.volume", "12 L"), new Change("vessel.precharge", "2.6 bar")));
         Path file = folder.resolve("asked.html");
         Files.writeString(file, html(page, scenario));
         Browser.Outcome outcome = browser.ask(file, """

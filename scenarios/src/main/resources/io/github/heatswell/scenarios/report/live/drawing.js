@@ -212,8 +212,10 @@ export function drawingOf(svg, live, tap) {
     const precharge = numbers.find((number) => number.field === 'vessel.precharge');
     const pump = X.vessel + half + 22;
     group.append(path(`M${X.vessel + half} ${bottom - height / 2} H${pump}`, 'thin'), shape('rect', { x: pump - 7, y: bottom - 96, width: 14, height: 96, class: 'part' }));
+    const words = Math.min(pump + 38, X.tank - 8);
+    const over = Math.abs(top - 6 - (bottom - 194)) < 40 ? top - 42 : bottom - 194; // clear of the size above the vessel
     parts.rods['vessel.precharge'] = rod(precharge, pump, bottom - 100, bottom - 176, live.house.spelled('Precharge, by the pump'));
-    group.append(parts.rods['vessel.precharge'].group, label(pump, bottom - 214, 'precharge', { 'text-anchor': 'middle', class: 'small' }), label(pump, bottom - 194, precharge.said, { 'text-anchor': 'middle', class: 'griptext' }));
+    group.append(parts.rods['vessel.precharge'].group, label(words, over - 20, 'precharge', { 'text-anchor': 'end', class: 'small' }), label(words, over, precharge.said, { 'text-anchor': 'end', class: 'griptext' }));
     return group;
   }
 
@@ -288,7 +290,7 @@ export function drawingOf(svg, live, tap) {
     const write = (y, kelvin) => {
       const text = live.said('TEMPERATURE', kelvin);
       const width = Math.min(box.width, text.length * 9.5 + 8);
-      texts.push(shape('rect', { x: box.x + box.width / 2 - width / 2, y: y - 16, width, height: 22, class: 'part', stroke: 'none' }), label(box.x + box.width / 2, y, text, { class: 'value', 'text-anchor': 'middle' }));
+      texts.push(shape('rect', { x: box.x + box.width / 2 - width / 2, y: y - 16, width, height: 22, class: 'part', stroke: 'none' }), label(box.x + box.width / 2, y, text, { class: 'value fitted', 'text-anchor': 'middle' }));
     };
     if (mixed) {
       write(box.y + box.height / 2, mean);

@@ -124,7 +124,7 @@ function sheetOf(answer, live, typed) {
   const heads = ['Read the gauge', 'Expected', 'Agrees', `Yours, ${pressure.symbol}`, ''].map((head) => element('th', { scope: 'col' }, head));
   return [
     element('ol', {}, ...answer.steps.map((step) => element('li', {}, step))),
-    element('div', { class: 'scroll' }, element('table', { class: 'readings' }, element('thead', {}, element('tr', {}, ...heads)), element('tbody', {}, ...rows))),
+    element('div', { class: 'scroll', tabindex: '0', role: 'region', 'aria-label': 'What the gauge should read' }, element('table', { class: 'readings' }, element('thead', {}, element('tr', {}, ...heads)), element('tbody', {}, ...rows))),
     ...answer.remarks.map((remark) => element('p', { class: 'quiet' }, remark)),
   ];
 }
