@@ -110,8 +110,8 @@ class RandomComparisonTest {
 
     /**
      * The same with a circulation loop. A longer look went over 60 houses, and the reference ended in all of them. In 59 peaks agreed
-     * within 0.004 %, relieved volumes within 0.01 %, instants within 5 s; in one a thermostat that cycles all day drifts by 19 s, with its peak
-     * within 0.002 %.
+     * within 0.004 %, relieved volumes within 0.01 %, instants within 5 s; in the other one two instants of the
+     * thermostat lie 19 s apart, which is not explained; its peak agrees within 0.002 %.
      */
     @Test
     void libraryFollowsTheUnreducedEquationsWithALoop() {
