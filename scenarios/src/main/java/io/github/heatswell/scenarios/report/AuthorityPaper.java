@@ -127,9 +127,6 @@ final class AuthorityPaper {
         clauses(blocks);
         blocks.add(plates());
         blocks.add(new Block.Paragraph(method(), Block.Tone.PLAIN));
-        blocks.add(new Block.Paragraph(
-                "These are a model's figures. Local code and a licensed professional decide; no vessel replaces a relief valve.",
-                Block.Tone.PLAIN));
         return new Document.Section("For the authority: why this vessel", Document.Form.PAPER, blocks);
     }
 
@@ -443,9 +440,10 @@ final class AuthorityPaper {
     private String method() {
         return "How was it worked out? By simulation, with "
                 + PageMethods.version().get(1)
-                + ": cold water fills the tank and is heated to the set point with every tap closed. The relief valves are"
+                + ": cold water fills the tank and is heated to the set point with every tap closed, the relief valves"
                 + " left out, so that they cannot hide a peak. Also counted is "
                 + shown.time(answer.counted().toSeconds())
-                + " of ordinary use. The appendix lists every input with its origin, and says what is modelled and what is left out.";
+                + " of ordinary use. The appendix lists every input with its origin, and what is left out. These are a model's"
+                + " figures: local code and a licensed professional decide; no vessel replaces a relief valve.";
     }
 }

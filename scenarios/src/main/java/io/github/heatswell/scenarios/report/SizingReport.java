@@ -243,7 +243,8 @@ public final class SizingReport {
                     + lowered.map(supply -> " and " + supply.set(shown)).orElse("") + ".";
         }
         if (fitter) {
-            steps.add("Give the sheet \u201cFor the fitter\u201d to whoever does the work.");
+            steps.add("Give the sheet \u201c" + shown.units().spelled("For the fitter")
+                    + "\u201d to whoever does the work.");
         }
         if (!check.readings().isEmpty()) {
             steps.add((steps.isEmpty() ? "Check" : "Then check")
