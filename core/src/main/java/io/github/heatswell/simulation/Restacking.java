@@ -58,11 +58,19 @@ final class Restacking {
         boolean worth = follows && (!due || worth(y));
         Modes now = modes;
         if (due && worth && better(y, modes.moving)) {
+            double[] before = y.clone();
             now = modes.withJoined(new boolean[plant.layers - 1]);
             double all = audit.water(y, modes);
             double energy = audit.tankEnergy(y, modes);
             if (restack(y)) {
                 pressure = audit.settle(y, now, all, energy, balance);
+            }
+            if (y[StateVector.PRESSURE] <= plant.atmosphere + Valve.AT_ATMOSPHERE) {
+                // mixed water fills less room, and nothing in a stiff house without supply makes up for that: the flow
+                // mixes instead
+                System.arraycopy(before, 0, y, 0, y.length);
+                pressure = y[StateVector.PRESSURE];
+                now = modes;
             }
         }
         return now.withLayering(worth && !full(y), Layering.raises(y[vector.phase]));
