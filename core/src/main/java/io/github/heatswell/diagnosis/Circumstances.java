@@ -9,8 +9,8 @@ import java.util.stream.IntStream;
 
 /**
  * What the owner knows only roughly, whatever the cause: the pressure of the supply, the heating rate, the set point of
- * the thermostat, the volume of the tank, how warm the tank was, and when the heater came on. How roughly is common practice, no source: a household gauge
- * errs by a tenth of a bar, the output of a heater by a tenth, the dial of a thermostat by two and a half kelvin, and the volume of
+ * the thermostat, the volume of the tank, how far tank and pipes give way, how warm the tank was, and when the heater came on. How
+ * roughly is common practice, no source: a household gauge errs by a tenth of a bar, the output of a heater by a tenth, the dial of a thermostat by two and a half kelvin, and the volume of
  * a tank, which is sold by a round number, by six percent.
  *
  * <p>A relief valve opens within 3 % of its set pressure (ASME Boiler and Pressure Vessel Code, section VIII; from memory), taken as
@@ -27,6 +27,8 @@ final class Circumstances {
     private static final double HEATING_SPREAD = 0.1;
     private static final double SET_POINT_SPREAD = 2.5;
     private static final double TANK_SPREAD = 0.06;
+    /** What is known of how far tank and pipes give way, as the logarithm of a share: plastic pipes for copper double it; our own judgement. */
+    private static final double COMPLIANCE_SPREAD = 0.35;
     /** What is known of a tank's standing loss, as the logarithm of a share: 1.3 times more or less; our own judgement. */
     private static final double LOSS_SPREAD = 0.26;
     /** Nobody takes more readings than this by hand; our own judgement. */
@@ -99,6 +101,9 @@ final class Circumstances {
         relief(all);
         if (log != null) { // the few readings on site do not part it from the rate of heating
             all.add(FreeParameter.known(Parameter.TANK_VOLUME, 1, TANK_SPREAD));
+            if (house.tank().compliance() > 0) {
+                all.add(FreeParameter.known(Parameter.COMPLIANCE, 1, COMPLIANCE_SPREAD));
+            }
             if (showsCooling() && house.tank().standingLoss() > 0) {
                 all.add(FreeParameter.known(Parameter.STANDING_LOSS, 1, LOSS_SPREAD));
             }

@@ -10,6 +10,7 @@ import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
+import io.github.heatswell.units.ComplianceUnit;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.PowerUnit;
@@ -28,6 +29,8 @@ final class SuspectHouse {
 
     /** The largest standing loss (W/K) that a tank may have. */
     private static final double MAX_LOSS = 100;
+    /** A shell gives way at least by this share of what is described (-). */
+    private static final double LEAST_GIVE = 0.05;
 
     private final HotWaterSystem described;
     private final String valve;
@@ -122,6 +125,18 @@ final class SuspectHouse {
     void tankVolume(double share) {
         house.changeTank(tank -> tank.toBuilder()
                 .volume(share * tank.volume(), VolumeUnit.CUBIC_METRE)
+                .build());
+    }
+
+/** Tank and pipes give way so many times as far as described; the tank's shell takes the difference, for it matters not which does. */
+    void compliance(double share) {
+        double pipes = described.piping().stream()
+                .mapToDouble(pipe -> pipe.volume() * pipe.compliance())
+                .sum();
+        double shell = described.tank().compliance();
+        double give = Math.max(LEAST_GIVE * shell, share * (shell + pipes) - pipes);
+        house.changeTank(tank -> tank.toBuilder()
+                .compliance(give, ComplianceUnit.CUBIC_METRE_PER_PASCAL)
                 .build());
     }
 

@@ -56,6 +56,24 @@ class SuspectHouseTest {
         return house.supply().reducingValve().orElseThrow();
     }
 
+    /** Regression: pipes of plastic where copper was described were taken for a vessel with next to no gas. */
+    @Test
+    void tankAndPipesTogetherGiveWay() {
+        HotWaterSystem house = Abbey.plain().build();
+        double give = give(house);
+        assertEquals(2 * give, give(edited(house, edit -> edit.compliance(2))), 1e-9 * give);
+        HotWaterSystem stiff = edited(house, edit -> edit.compliance(0.01));
+        assertTrue(stiff.tank().compliance() > 0, "no tank is rigid");
+        assertEquals(house.piping(), stiff.piping());
+    }
+
+    private static double give(HotWaterSystem house) {
+        return house.tank().compliance()
+                + house.piping().stream()
+                        .mapToDouble(pipe -> pipe.volume() * pipe.compliance())
+                        .sum();
+    }
+
     /** Also what no simulation asks for, since findings about the house do. */
     @Test
     void nothingIsLostOfAHouseInWhichNothingIsWrong() {

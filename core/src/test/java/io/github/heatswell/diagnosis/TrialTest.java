@@ -92,7 +92,7 @@ class TrialTest {
                 "the cause comes first, and nothing twice");
         assertEquals(
                 Parameter.START_OF_HEATING,
-                open(trial(Cause.AS_DESCRIBED, log(50, i -> 3e5).build())).get(8));
+                open(trial(Cause.AS_DESCRIBED, log(50, i -> 3e5).build())).get(9));
     }
 
     /** Regression: a reseat pressure that was only assumed fixed the opening pressure, and a valve that held its reseat was accused. */
@@ -133,19 +133,19 @@ class TrialTest {
         PressureLog log = log(400, i -> i < 5 ? beginning[i] : i == 20 ? 5e5 : i < 100 ? 3e5 : 4e5)
                 .build();
         Trial trial = trial(Cause.AS_DESCRIBED, log);
-        FreeParameter start = trial.parameters().get(8);
+        FreeParameter start = trial.parameters().get(9);
         assertEquals(6_000 - 10_800, start.low(), 1e-6);
         assertEquals(6_000 + 10_800, start.high(), 1e-6);
         assertEquals(6_000, start.starts().get(0), 1e-6);
         assertEquals(3.01e5, new Circumstances(Abbey.plain().build(), log, false, DrawMarks.none()).beginning());
         FreeParameter flat = trial(Cause.AS_DESCRIBED, log(40, i -> 3e5).build())
                 .parameters()
-                .get(8);
+                .get(9);
         assertEquals(0, flat.starts().get(0), 1e-6, "no rise to be seen");
         PressureLog slight = log(40, i -> i < 9 ? 3e5 : 3e5 + 2_000).build();
         assertEquals(
                 0,
-                trial(Cause.AS_DESCRIBED, slight).parameters().get(8).starts().get(0),
+                trial(Cause.AS_DESCRIBED, slight).parameters().get(9).starts().get(0),
                 1e-6,
                 "two uncertainties are not above two");
     }
@@ -157,7 +157,7 @@ class TrialTest {
         Arrays.fill(on, 10, 20, true);
         PressureLog burner = log(50, i -> 3e5).burner(on).build();
         assertTrue(trial(Cause.AS_DESCRIBED, plain).startIsOpen());
-        FreeParameter between = trial(Cause.AS_DESCRIBED, burner).parameters().get(8);
+        FreeParameter between = trial(Cause.AS_DESCRIBED, burner).parameters().get(9);
         assertEquals(540, between.low(), 1e-6, "last seen off");
         assertEquals(600, between.high(), 1e-6, "first seen on");
         Arrays.fill(on, true);
@@ -200,7 +200,7 @@ class TrialTest {
     @Test
     void theRunMayBeginWithTheLogHoweverLateItRises() {
         PressureLog late = log(500, i -> i < 300 ? 3e5 : 4e5).build();
-        FreeParameter start = trial(Cause.AS_DESCRIBED, late).parameters().get(8);
+        FreeParameter start = trial(Cause.AS_DESCRIBED, late).parameters().get(9);
         assertEquals(0, start.low(), 1e-6);
         assertEquals(18_000 + 10_800, start.high(), 1e-6);
     }
@@ -210,16 +210,16 @@ class TrialTest {
         boolean[] on = new boolean[200];
         Arrays.fill(on, 100, 150, true);
         Trial known = trial(Cause.AS_DESCRIBED, log(200, i -> 3e5).burner(on).build());
-        Forecaster.Forecast forecast = known.forecast(new double[9]);
+        Forecaster.Forecast forecast = known.forecast(new double[10]);
         assertEquals(Trace.Regime.FED, forecast.regimes().apply(99));
         assertEquals(3e5, forecast.gauge()[99], 1);
         assertEquals(Trace.Regime.SEALED, forecast.regimes().apply(110));
         assertTrue(forecast.gauge()[150] > 3.01e5);
         Trial open = trial(Cause.AS_DESCRIBED, log(200, i -> 3e5).build());
-        double later = open.parameters().get(8).position(5_970);
+        double later = open.parameters().get(9).position(5_970);
         assertArrayEquals(
                 forecast.gauge(),
-                open.forecast(new double[] {0, 0, 0, 0, 0, 0, 0, 0, later}).gauge(),
+                open.forecast(new double[] {0, 0, 0, 0, 0, 0, 0, 0, 0, later}).gauge(),
                 3);
     }
 
@@ -230,8 +230,8 @@ class TrialTest {
         List<double[]> starts = trial(Cause.RELIEF_OPENS_LOW, log).starts();
         assertEquals(2 * 10 * 2 + 1, starts.size());
         assertEquals(1.5, starts.get(0)[2], 1e-9, "one and a half times a tenth of a bar");
-        assertArrayEquals(new double[] {0, 0, 1.5, 0, 0, 0, 0, 0, 0, 0}, starts.get(20), 1e-9);
-        assertArrayEquals(new double[] {0, 0, 0, 0, 0, 0, 5.0 / 3, 0, 0, 0}, starts.get(21), 1e-9, "25 K of 15 K");
+        assertArrayEquals(new double[] {0, 0, 1.5, 0, 0, 0, 0, 0, 0, 0, 0}, starts.get(20), 1e-9);
+        assertArrayEquals(new double[] {0, 0, 0, 0, 0, 0, 0, 5.0 / 3, 0, 0, 0}, starts.get(21), 1e-9, "25 K of 15 K");
         List<Double> own = starts.subList(21, 41).stream()
                 .map(start -> start[0])
                 .distinct()
@@ -262,14 +262,14 @@ class TrialTest {
     @Test
     void aHouseIsSimulatedOnceForEveryStartOfTheHeatUp() {
         Trial trial = trial(Cause.AS_DESCRIBED, log(50, i -> 3e5).build());
-        HotWaterSystem first = trial.house(new double[] {0, 0, 0, 0, 0, 0, 0, 0, 0});
-        assertSame(first, trial.house(new double[] {0, 0, 0, 0, 0, 0, 1, -1, 2}), "nor for another gauge");
-        assertNotSame(first, trial.house(new double[] {0.1, 0, 0, 0, 0, 0, 0, 0, 0}));
-        double[] position = new double[9];
+        HotWaterSystem first = trial.house(new double[] {0, 0, 0, 0, 0, 0, 0, 0, 0, 0});
+        assertSame(first, trial.house(new double[] {0, 0, 0, 0, 0, 0, 0, 1, -1, 2}), "nor for another gauge");
+        assertNotSame(first, trial.house(new double[] {0.1, 0, 0, 0, 0, 0, 0, 0, 0, 0}));
+        double[] position = new double[10];
         trial.forecast(position);
         trial.forecast(position);
         assertEquals(new Balances(0, 1), trial.target().balances().sum());
-        trial.coarse().forecast(new double[] {0.1, 0, 0, 0, 0, 0, 0, 0, 0});
+        trial.coarse().forecast(new double[] {0.1, 0, 0, 0, 0, 0, 0, 0, 0, 0});
         assertEquals(new Balances(0, 2), trial.target().balances().sum(), "those in long blocks too");
         assertSame(trial.hypothesis(), trial.coarse().hypothesis());
     }
