@@ -43,7 +43,7 @@ final class DrawMarks {
     /** A pressure rises again once it is so many standard uncertainties above where it fell to. */
     private static final double RESTS = 2;
 
-    /** A draw of which nothing but the heat-up shows is taken to have lasted so long (s); own judgement. */
+    /** A draw of which nothing but the heat-up shows is taken to have lasted so long (s); our own judgement. */
     private static final double UNSEEN = 300;
     /** A pressure that rises for want of room does so clearly within this time (s). */
     private static final double SOON = 1_800;

@@ -128,7 +128,7 @@ final class SuspectHouse {
                 .build());
     }
 
-/** Tank and pipes give way so many times as far as described; the tank's shell takes the difference, for it matters not which does. */
+    /** Tank and pipes give way so many times as far as described; the tank's shell takes the difference, for it matters not which does. */
     void compliance(double share) {
         double pipes = described.piping().stream()
                 .mapToDouble(pipe -> pipe.volume() * pipe.compliance())
