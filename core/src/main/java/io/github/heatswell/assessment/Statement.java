@@ -80,10 +80,28 @@ public record Statement(List<String> parts, List<Measure> measures) {
     public String text(QuantityFormat format) {
         Objects.requireNonNull(format, "format");
         StringBuilder text = new StringBuilder(format.units().spelled(parts.get(0)));
+        boolean alike = hasPressuresAlike(format);
         for (int i = 0; i < measures.size(); i++) {
-            text.append(measures.get(i).text(format)).append(format.units().spelled(parts.get(i + 1)));
+            Measure measure = measures.get(i);
+            text.append(alike && isPressure(measure) ? format.pressureInTenths(measure.value()) : measure.text(format))
+                    .append(format.units().spelled(parts.get(i + 1)));
         }
         return text.toString();
+    }
+
+    private static boolean isPressure(Measure measure) {
+        return measure.kind() == Measure.Kind.GAUGE_PRESSURE;
+    }
+
+    /** Two pressures that differ would be written the same, so that one would seem to exceed itself. */
+    private boolean hasPressuresAlike(QuantityFormat format) {
+        List<Measure> pressures =
+                measures.stream().filter(Statement::isPressure).toList();
+        return pressures.stream().map(one -> one.text(format)).distinct().count()
+                < pressures.stream()
+                        .map(one -> format.pressureInTenths(one.value()))
+                        .distinct()
+                        .count();
     }
 
     /**

@@ -115,6 +115,17 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
     }
 
     /**
+     * A pressure beside another that it would read like.
+     *
+     * @param pascal the pressure (Pa, gauge or absolute: it is not said here which)
+     * @return as {@link #pressure} has it, but with a decimal in psi, such as {@code 80.3 psi}
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public String pressureInTenths(double pascal) {
+        return shown(system -> number(pascal, system.pressure(), system == UnitSystem.SI ? 2 : 1, ANY));
+    }
+
+    /**
      * A pressure where its unit stands elsewhere, as in the caption of a table: in one unit system.
      *
      * @param pascal the pressure (Pa, gauge or absolute: it is not said here which)

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import io.github.heatswell.assessment.Measure.Kind;
+import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -51,6 +52,24 @@ class MeasureTest {
         Statement sentence =
                 Statement.of("gets as hot as {}, {} in the run", Measure.temperature(333.15), Measure.gauge(7e5));
         assertEquals("gets as hot as 60 degC, 7 bar in the run", sentence.toString());
+    }
+
+    /** A limit of 80 psi is passed by 80.3 psi, not by 80 psi. */
+    @Test
+    void pressuresThatDifferDoNotReadAlike() {
+        Measure limit = Measure.gauge(PressureUnit.PSI.toSi(80));
+        assertEquals(
+                "80.3 psi against 80 psi",
+                Statement.of("{} against {}", Measure.gauge(PressureUnit.PSI.toSi(80.32)), limit)
+                        .text(UnitSystem.US));
+        assertEquals(
+                "83 psi against 80 psi",
+                Statement.of("{} against {}", Measure.gauge(PressureUnit.PSI.toSi(83.32)), limit)
+                        .text(UnitSystem.US));
+        assertEquals(
+                "80 psi against 80 psi",
+                Statement.of("{} against {}", Measure.gauge(PressureUnit.PSI.toSi(80.03)), limit)
+                        .text(UnitSystem.US));
     }
 
     @ParameterizedTest
