@@ -532,8 +532,14 @@ final class Comparison {
         return faults && apart <= EQUALLY_WELL ? Math.min(behind, EQUALLY_WELL + apart) : behind;
     }
 
-    /** What tells the best from the first possible of those that the readings test but leave open, or else from the next. */
+    /**
+     * What tells the best from the first possible of those that the readings test but leave open, or else from the next. Where the
+     * gauge may be dead, another gauge comes before any check.
+     */
     private Optional<SeparatingCheck> check(DiagnosisResult found) {
+        if (found.mayBeDeadGauge()) {
+            return Optional.empty();
+        }
         List<HypothesisFit> untested = found.untested();
         List<HypothesisFit> open = found.alike().stream()
                 .skip(1)

@@ -76,6 +76,15 @@ public record DiagnosisResult(
     }
 
     /**
+     * Whether the gauge may be what is wrong: then no reading of it tells anything.
+     *
+     * @return true if a gauge that does not move is among the {@link #alike() alike}
+     */
+    public boolean mayBeDeadGauge() {
+        return alike().stream().anyMatch(fit -> fit.blames(Cause.GAUGE_STUCK));
+    }
+
+    /**
      * A number of the {@link #alike() causes alike} that the readings do not say and that a check on site would settle.
      *
      * @param done the checks already taken

@@ -57,8 +57,11 @@ public record SeparatingCheck(
         if (scalds(first.house()) || scalds(second.house())) {
             left.remove(SiteCheck.CAUGHT_VOLUME);
         }
-        Map<SiteCheck, Double> one = new Spots(first.house(), count).read(left);
-        Map<SiteCheck, Double> other = new Spots(second.house(), count).read(left);
+        Forecaster forecaster = new Forecaster(null, left, count);
+        Map<SiteCheck, Double> one =
+                forecaster.of(first.house(), 0, gauge(first)).spots();
+        Map<SiteCheck, Double> other =
+                forecaster.of(second.house(), 0, gauge(second)).spots();
         SeparatingCheck found = null;
         for (SiteCheck check : left) {
             double separation = Math.abs(one.get(check) - other.get(check)) / check.usualUncertainty();
@@ -69,6 +72,16 @@ public record SeparatingCheck(
             }
         }
         return Optional.ofNullable(found);
+    }
+
+    /** How the gauge of the log errs in an explanation: one that does not move shows what it showed, whatever the pressure. */
+    private static Forecaster.Instruments gauge(HypothesisFit fit) {
+        return fit.blames(Cause.GAUGE_STUCK)
+                ? new Forecaster.Instruments(fit.gauge().get(0), 0, 0)
+                : new Forecaster.Instruments(
+                        fit.estimate(Parameter.GAUGE_ZERO).map(Estimate::value).orElse(0.0),
+                        fit.estimate(Parameter.GAUGE_SCALE).map(Estimate::value).orElse(1.0),
+                        0);
     }
 
     /** Whether a relief valve may discharge water that is too hot to be caught. */

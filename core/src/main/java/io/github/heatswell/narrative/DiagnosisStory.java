@@ -455,9 +455,7 @@ public final class DiagnosisStory {
      */
     public Optional<Statement> next() {
         return isUnmoved() && !isHazardByReading()
-                ? Optional.of(plain(
-                        "Next, open the cock of the gauge, or screw another gauge onto a hose tap, and log a heat-up with"
-                                + " every tap shut."))
+                ? Optional.of(nextReading.otherGauge())
                 : nextReading.words(asDescribed());
     }
 

@@ -69,6 +69,9 @@ final class NextReading {
                     plain("Next, leave the heater off and call a licensed professional: what would make it surer takes"
                             + " heating."));
         }
+        if (result.mayBeDeadGauge() && !asDescribed) {
+            return Optional.of(otherGauge());
+        }
         Optional<Statement> check = result.check().map(this::check);
         return result.misfit()
                 ? Optional.of(plain(afresh()))
@@ -79,6 +82,13 @@ final class NextReading {
                                         + "' with a tyre gauge, with the heater off and cold and the water side empty. Put the"
                                         + " reading into the description as its precharge, and diagnose again."))
                                 .orElseGet(this::settling));
+    }
+
+    /** A gauge that may be dead shows the same whatever the pressure: no reading of it tells. */
+    Statement otherGauge() {
+        return plain(
+                "Next, open the cock of the gauge, or screw another gauge onto a hose tap, and log a heat-up with every tap"
+                        + " shut." + heating());
     }
 
     /** The reading that settles a number of theirs, where none tells the causes apart; of a seat, what paper shows. */

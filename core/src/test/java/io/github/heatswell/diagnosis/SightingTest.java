@@ -152,6 +152,7 @@ class SightingTest {
         assertTrue(stuck.weight() > weight(result, Cause.AS_DESCRIBED), "a gauge that works would have risen");
         assertTrue(log.restsWhileHeated(), "as the verdict says");
         assertTrue(diagnosed(house).of(Cause.GAUGE_STUCK).isEmpty(), "a gauge that moves");
+        assertTrue(result.mayBeDeadGauge() && result.check().isEmpty(), "no reading of it tells anything");
     }
 
     /** When the heater came on bounds the start of the run, as a column of the burner does. */

@@ -30,6 +30,7 @@ import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -221,6 +222,44 @@ class SiteCheckTest {
                 "no tyre gauge without a vessel");
         assertTrue(SeparatingCheck.between(waterlogged, isolated, Set.of(SiteCheck.TYRE_GAUGE), new Balances.Count())
                 .isEmpty());
+    }
+
+    /** A gauge that does not move shows what it showed, and one that reads off its zero does so in a check as well. */
+    @Test
+    void aCheckIsReadOffTheGaugeThatWasLogged() {
+        HotWaterSystem plan = Abbey.plain().build();
+        HotWaterSystem low = Abbey.plain().supply(Abbey.checkValve(2).build()).build();
+        HypothesisFit supply = shown(Cause.SUPPLY_PRESSURE, low);
+        HypothesisFit stuck = shown(Cause.GAUGE_STUCK, plan);
+        SeparatingCheck heated = SeparatingCheck.between(supply, stuck, Set.of(), new Balances.Count())
+                .orElseThrow();
+        assertEquals(SiteCheck.HEAT_UP_MAXIMUM, heated.check(), "after a draw both show 2 bar");
+        assertEquals(2e5, heated.expectedSecond(), 0);
+        Estimate zero =
+                new Estimate(Parameter.GAUGE_ZERO, 0.25e5, 0.1e5, 0.4e5, Estimate.Standing.CARRIED, Optional.empty());
+        HypothesisFit off = shown(Cause.SUPPLY_PRESSURE, low, zero);
+        SeparatingCheck cold = SeparatingCheck.between(
+                        off, shown(Cause.AS_DESCRIBED, plan), Set.of(), new Balances.Count())
+                .orElseThrow();
+        assertEquals(SiteCheck.COLD_STATIC, cold.check());
+        assertEquals(2.25e5, cold.expectedFirst(), 1);
+    }
+
+    private static HypothesisFit shown(Cause cause, HotWaterSystem house, Estimate... estimates) {
+        return new HypothesisFit(
+                cause,
+                "",
+                Optional.empty(),
+                10,
+                0,
+                0.5,
+                List.of(estimates),
+                0,
+                Optional.empty(),
+                List.of(),
+                house,
+                List.of(2e5, 2e5),
+                HypothesisFit.Course.NONE);
     }
 
     /** The checks agree with the run they are read off. */

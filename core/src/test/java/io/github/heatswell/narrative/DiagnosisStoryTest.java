@@ -146,6 +146,26 @@ class DiagnosisStoryTest {
                 .restsWhileHeated());
     }
 
+    /** It was told to read the gauge that may be dead once more, which would show what it always shows. */
+    @Test
+    void noReadingOfAGaugeThatMayBeDeadIsAskedFor() {
+        double[] times = {0, 3_600, 7_200};
+        PressureLog rests =
+                PressureLog.builder(times, new double[] {2e5, 2e5, 2e5}).build();
+        SeparatingCheck cold =
+                new SeparatingCheck(SiteCheck.COLD_STATIC, Cause.SUPPLY_PRESSURE, 2e5, Cause.TRAPPED_AIR, 4.2e5, 22);
+        HypothesisFit supply = fit(Cause.SUPPLY_PRESSURE, 0, 0.5, NONE);
+        HypothesisFit stuck = fit(Cause.GAUGE_STUCK, 0, 0.5, NONE);
+        assertEquals(
+                "Next, open the cock of the gauge, or screw another gauge onto a hose tap, and log a heat-up with every tap shut.",
+                text(story(WITHOUT_VESSEL, rests, Optional.of(cold), supply, stuck)
+                                .next())
+                        .orElseThrow());
+        assertTrue(text(story(WITHOUT_VESSEL, rests, Optional.of(cold), supply).next())
+                .orElseThrow()
+                .contains("read the gauge right after cold water was drawn"));
+    }
+
     @Test
     void readingsThatAreNotExplainedAreSaid() {
         Misfit.Stray low = new Misfit.Stray(3_600, 3.2e5, 5e5, false, false);
