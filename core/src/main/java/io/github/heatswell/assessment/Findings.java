@@ -30,6 +30,7 @@ public final class Findings {
             new ReliefSettingRule(),
             new ExpansionValveRule(),
             new PeakRule(),
+            new FrostRule(),
             new HiddenExpansionRule(),
             new HotBranchRule(),
             new CirculationRule(),

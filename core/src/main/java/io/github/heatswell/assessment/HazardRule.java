@@ -33,7 +33,7 @@ final class HazardRule implements Rule {
 
     private static final String THAW =
             "Turn the heater off and shut the cold feed. Leave it off until the room is warm, all ice has"
-                    + " thawed, and tank, pipes, relief valve and discharge pipe have been found whole and free. Then keep the room"
+                    + " thawed, and tank, vessel, pipes, relief valve and discharge pipe have been found whole and free. Then keep the room"
                     + " above freezing.";
 
     private static final String ASK =
@@ -87,7 +87,13 @@ final class HazardRule implements Rule {
                                 " the pressure has fallen to that of the air: " + Findings.whyEmptied(run) + ".")
                         .by(Codes.RUN);
             case WATER_FREEZES ->
-                draft("water-freezes", event, when, " the coldest water freezes.")
+                draft(
+                                "water-freezes",
+                                event,
+                                when,
+                                event.device().isEmpty()
+                                        ? " the coldest water in the tank freezes."
+                                        : " the water in the " + event.device() + " freezes.")
                         .by(Codes.RUN);
             default ->
                 draft(

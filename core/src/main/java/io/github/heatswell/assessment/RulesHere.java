@@ -21,7 +21,8 @@ import java.util.Set;
  * @param place the place
  * @param rules the rules that were read, in the order of their topics
  * @param unread the topics that matter and of which nobody read a rule of this place
- * @param vessel what the description alone shows to be wrong with a vessel, whatever the rules say of it: as in every other place
+ * @param vessel what the description alone shows to be wrong with a vessel, whatever the rules say of it: as in every other place; and
+ *     that it, the cold pipe and the relief valve stand in frost
  */
 public record RulesHere(Place place, List<Held> rules, List<Topic> unread, List<Finding> vessel) {
 
@@ -108,7 +109,7 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread, List<
      * @param place the place
      * @param rules the rules that were read, in the order of their topics
      * @param unread the topics that matter and of which nobody read a rule of this place
-     * @param vessel what the description alone shows to be wrong with a vessel
+     * @param vessel what the description alone shows to be wrong with a vessel, and frost
      */
     public RulesHere {
         Objects.requireNonNull(place, "place");
@@ -140,7 +141,9 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread, List<
                         .map(rule -> held(rule, house, findings))
                         .toList(),
                 topics.stream().filter(topic -> place.rules(topic).isEmpty()).toList(),
-                findings.stream().filter(RulesHere::isOfTheVessel).toList());
+                findings.stream()
+                        .filter(finding -> isOfTheVessel(finding) || finding.id().equals(FrostRule.LIKELY))
+                        .toList());
     }
 
     /**

@@ -72,7 +72,9 @@ final class HazardWords {
                     .then(gauge(summary.gauge(hazard.pressureAbsolute())));
         }
         String subject = switch (hazard.kind()) {
-            case VAPOUR_FORMS, WATER_OUT_OF_RANGE, WATER_FREEZES -> "water ";
+            case WATER_FREEZES ->
+                hazard.device().isEmpty() ? "water in the tank " : "water in the " + hazard.device() + " ";
+            case VAPOUR_FORMS, WATER_OUT_OF_RANGE -> "water ";
             case ATMOSPHERE_REACHED -> "pressure ";
             default -> "";
         };

@@ -32,6 +32,7 @@ final class HotPipe extends Device<Boolean> {
     /** Heat loss (W/K) to the room. */
     final double heatLoss;
 
+    private final String name;
     private final double atStart;
     private final double pumped;
     private boolean running;
@@ -45,6 +46,7 @@ final class HotPipe extends Device<Boolean> {
      */
     HotPipe(Slots slots, HotWaterSystem system, PipeRun.Carries what) {
         super(slots);
+        name = what == PipeRun.Carries.LOOP ? "circulation loop" : "hot branch";
         List<PipeRun> runs = system.piping(what);
         temperature = slots.temperature();
         volume = runs.stream().mapToDouble(PipeRun::volume).sum();
@@ -90,6 +92,6 @@ final class HotPipe extends Device<Boolean> {
 
     @Override
     void addDetectors(List<EventDetector> to, Segment now) {
-        to.add(EventDetector.of(Event.Kind.WATER_FREEZES, EventDetector.SAME, y -> y[temperature] - FREEZES));
+        to.add(EventDetector.of(Event.Kind.WATER_FREEZES, name, EventDetector.SAME, y -> y[temperature] - FREEZES));
     }
 }

@@ -151,6 +151,7 @@ final class Cases {
         changed("hot-branch-cools", h -> h.addPipe(FaultlessHouse.hotBranch(8)));
         changed("circulation-returns-cool", h -> FaultlessHouse.addLoop(h, 0.5, 0));
         changed("circulation-rests-long", h -> FaultlessHouse.addLoop(h, 10, 9));
+        changed("frost-likely", h -> h.site(FaultlessHouse.site(-15)));
         changed("hot-branch-long", h -> h.addPipe(FaultlessHouse.hotBranch(10)));
     }
 

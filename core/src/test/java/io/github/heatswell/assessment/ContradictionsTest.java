@@ -84,6 +84,7 @@ class ContradictionsTest {
                             "relief-valve-stuck-open",
                             "relief-water-loss",
                             "peak-near-relief")),
+            Map.entry("water-freezes", Set.of("frost-likely")),
             Map.entry("water-hotter-than-boiling", Set.of("boiling-margin-small", "vapour-forms")),
             Map.entry("supply-opens-relief-valve", Set.of("vessel-too-small")));
 

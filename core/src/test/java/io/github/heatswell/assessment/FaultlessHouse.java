@@ -35,13 +35,18 @@ public final class FaultlessHouse {
 
     private FaultlessHouse() {}
 
+    /** At sea level, with a room temperature (degC). */
+    static Site site(double room) {
+        return Site.builder()
+                .altitude(0, LengthUnit.METRE)
+                .room(room, TemperatureUnit.CELSIUS)
+                .build();
+    }
+
     /** Behind a check valve at 4 bar, with vessel, temperature and pressure relief valve, cut-out and mixing valve. */
     public static HotWaterSystem.Builder house() {
         return HotWaterSystem.builder()
-                .site(Site.builder()
-                        .altitude(0, LengthUnit.METRE)
-                        .room(20, TemperatureUnit.CELSIUS)
-                        .build())
+                .site(site(20))
                 .supply(supply(4).build())
                 .tank(tank(10))
                 .heater(heater(60).build())

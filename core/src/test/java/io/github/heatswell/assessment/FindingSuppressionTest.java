@@ -120,6 +120,14 @@ class FindingSuppressionTest {
                 new Row(OPENED, "expansion-control-missing", Cases.of(run(bare, 7, 60, opens()))),
                 // with the mains in doubt the bypass is a caution only, and leaves nothing out
                 new Row(OPENED, CODE, new AssessmentContext(late, Optional.of(opens), mains)),
+                new Row(
+                        "water-freezes",
+                        "frost-likely",
+                        Cases.of(run(
+                                house().site(FaultlessHouse.site(-15)).build(),
+                                5,
+                                5,
+                                event(Event.Kind.WATER_FREEZES, "", 5)))),
                 new Row(WORKS, CODE, Cases.of(drips)),
                 new Row(WORKS, "expansion-valve-provided", Cases.of(drips)),
                 new Row(WORKS, "relief-water-loss", Cases.of(drips)),

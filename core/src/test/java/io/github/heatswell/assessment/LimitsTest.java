@@ -77,6 +77,8 @@ class LimitsTest {
                 // times the flow
                 // times 5 K are the 6.912 W/K of 10 m of bare pipe times 35 K
                 above("circulation-rests-long", 8, 1 / 60.0, hours -> of(FaultlessHouse.addLoop(house(), 10, hours))),
+                // water freezes at 0 degC
+                below("frost-likely", 0, 1e-6, c -> of(house().site(FaultlessHouse.site(c)))),
                 below(
                         "circulation-returns-cool",
                         6.912 * 35 / (983.2 * 4185 * 5) * 60e3,

@@ -82,6 +82,12 @@ class OppositesTest {
         cause("mixing-valve-set-high", heater(60, 52));
         CAUSES.put("water-hotter-than-boiling", new Cause(house -> house, 4, 105, 0));
         CAUSES.put("boiling-margin-small", new Cause(heater(95, 45), 0.1, 98.9, 0));
+        cause(
+                "frost-likely",
+                house -> house.toBuilder().site(FaultlessHouse.site(-15)).build());
+        CAUSES.put(
+                "water-freezes",
+                new Cause(house -> house, 4, 60, 0, FaultlessHouse.event(Event.Kind.WATER_FREEZES, "", 4)));
         CAUSES.put(
                 "vapour-forms",
                 new Cause(house -> house, 4, 60, 0, FaultlessHouse.event(Event.Kind.VAPOUR_FORMS, "", 4)));

@@ -95,6 +95,30 @@ class TrueOfTheHouseTest {
         assertTrue(said.endsWith("releases part of the extra water and hides part of the expansion."), said);
     }
 
+    /** No pipe need be modelled for it: water stands in cold pipe, relief valve and vessel of every house. */
+    @Test
+    void frostIsSaidOfWhatStandsThere() {
+        HotWaterSystem room = house().site(FaultlessHouse.site(-15)).build();
+        assertTrue(
+                said(room, "frost-likely")
+                        .contains("°C: the cold pipe, expansion vessel and relief valve can freeze."),
+                () -> said(room, "frost-likely"));
+        assertTrue(
+                said(room.toBuilder().withoutVessel().build(), "frost-likely")
+                        .contains(": the cold pipe and relief valve can freeze."));
+        for (ExpansionVessel.Builder vessel : List.of(
+                vessel(18, 4).temperature(-5, TemperatureUnit.CELSIUS),
+                vessel(18, 4).chargedAt(-5, TemperatureUnit.CELSIUS))) {
+            assertTrue(
+                    said(house().vessel(vessel.build()).build(), "frost-likely")
+                            .contains("°C where the vessel is: the vessel, the"
+                                    + " cold pipe to it and a relief valve near it can freeze."));
+        }
+        assertEquals(
+                List.of("frost-likely"),
+                RulesHere.of(room, Doubts.NONE).vessel().stream().map(Finding::id).toList());
+    }
+
     /** A valve that closes at less than any supply is cured by no supply, and its limit holds no vessel. */
     @Test
     void aValveThatClosesAtNoSupplyIsReplaced() {

@@ -144,8 +144,11 @@ class HeadlineTest {
                         "Pressure falls to the pressure of the surrounding air after 22 min: the supply does not hold it higher",
                         RunByHand.run(ONE, 1320, 4.2, 0).event(1320, Event.Kind.ATMOSPHERE_REACHED, "", 0)),
                 Arguments.of(
-                        "Water begins to freeze after 22 min",
+                        "Water in the tank begins to freeze after 22 min",
                         RunByHand.run(ONE, 1320, 4.2, 5).event(1320, Event.Kind.WATER_FREEZES, "", 5)),
+                Arguments.of(
+                        "Water in the hot branch begins to freeze after 22 min",
+                        RunByHand.run(ONE, 1320, 4.2, 5).event(1320, Event.Kind.WATER_FREEZES, "hot branch", 5)),
                 Arguments.of(
                         "Water leaves the range of known water properties after 22 min, at 13 °C",
                         RunByHand.run(ONE, 1320, 4.2, 5).event(1320, Event.Kind.WATER_OUT_OF_RANGE, "", 5)));

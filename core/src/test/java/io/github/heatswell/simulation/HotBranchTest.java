@@ -180,6 +180,7 @@ class HotBranchTest {
                 .build();
         RunResult run = Simulation.of(cold, Duration.ofHours(12)).run();
         assertEquals(Event.Kind.WATER_FREEZES, run.hazard().orElseThrow().kind());
+        assertEquals("hot branch", run.hazard().orElseThrow().device());
     }
 
     /** Validation: ISO 12241's formula by hand, ln(40/22)/(2 pi 0.04) + 1/(pi 0.04 10) = 2.379 + 0.796 K m/W; bare 1/(pi 0.022 10). */

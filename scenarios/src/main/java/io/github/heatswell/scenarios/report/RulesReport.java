@@ -113,8 +113,11 @@ public final class RulesReport {
                 ? (hazards.isEmpty()
                                 ? rules.vessel().isEmpty()
                                         ? "Nothing in the description breaks a rule that was read: "
-                                        : "No rule that was read is broken by the description alone, but the vessel described has a"
-                                                + " fault: see the findings. The place: "
+                                        : "No rule that was read is broken by the description alone, but "
+                                                + (rules.vessel().get(0).severity() == Finding.Severity.FAULT
+                                                        ? "the vessel described has a fault"
+                                                        : "water can freeze there")
+                                                + ": see the findings. The place: "
                                 : "Deal with the hazard first; no rule that was read covers it: ")
                         + rules.place().title() + "." + open(rules)
                 : "This house does not meet the rules here: "
