@@ -30,6 +30,13 @@ final class PrechargeRule implements Rule {
             "Before the heater goes back on, close the drain, open the valve again, fill the tank and run a hot tap until no air"
                     + " comes.";
 
+    private static final String EMPTY_TANK =
+            "Turn the heater off and let it cool. Shut the cold feed, open a hot tap and empty the tank through its drain cock; leave"
+                    + " the drain open. Wait until the empty tank is as warm as the room. ";
+
+    private static final String BACK_IN_TANK =
+            "Before the heater goes back on, close the drain, fill the tank and run a hot tap until no air comes.";
+
     /** Where the supply stands above what vessel or tank are made for. */
     private static final String LOWER_SUPPLY =
             "Do not charge the vessel to the supply pressure of {}: the vessel or the tank is rated for only {}. Turn the"
@@ -132,10 +139,12 @@ final class PrechargeRule implements Rule {
         double charge = charge(subject, vessel);
         boolean high = tooHigh(subject, vessel);
         double supply = high ? highest(subject, vessel) : lowest(subject, vessel);
-        String measure =
-                "Turn the heater off and let it cool. Close the vessel's isolating valve, if it has one, drain its water side and"
-                        + " measure the precharge with a tyre gauge";
-        String again = " Then run again with that reading. " + BACK;
+        String measure = (vessel.isInTank()
+                        ? EMPTY_TANK + "Then measure"
+                        : "Turn the heater off and let it cool. Close the vessel's isolating valve, if it has one, drain its water"
+                                + " side and measure")
+                + " the precharge with a tyre gauge";
+        String again = " Then run again with that reading. " + back(vessel);
         Finding.Draft draft = Finding.draft("precharge-unknown", Severity.CAUTION)
                 .says(
                         "The precharge of " + subject.called(vessel)
@@ -147,7 +156,7 @@ final class PrechargeRule implements Rule {
                 .limit(gauge(supply));
         return (PrechargeTarget.of(subject, vessel).afterSupply()
                         ? draft.advises(measure + "." + again)
-                        : draft.advises(measure + ": it should show {}." + again, gauge(highest(subject, vessel))))
+                        : draft.advises(measure + ": it should show " + reading(vessel) + "." + again, shown(subject, vessel)))
                 .by(Codes.PRECHARGE);
     }
 
@@ -169,9 +178,10 @@ final class PrechargeRule implements Rule {
         return (waitsForSupply(subject, vessel)
                         ? lowerSupply(subject, vessel, draft)
                         : draft.advises(
-                                supplyFirst(subject) + EMPTY
-                                        + "Let air out at the vessel's air valve until a tyre gauge shows {}. " + BACK,
-                                gauge(high)))
+                                supplyFirst(subject) + empty(vessel)
+                                        + "Let air out at the vessel's air valve until a tyre gauge shows " + reading(vessel)
+                                        + ". " + back(vessel),
+                                shown(subject, vessel)))
                 .by(Codes.PRECHARGE);
     }
 
@@ -198,11 +208,37 @@ final class PrechargeRule implements Rule {
         return (waitsForSupply(subject, vessel)
                         ? lowerSupply(subject, vessel, draft)
                         : draft.advises(
-                                supplyFirst(subject) + EMPTY
-                                        + "Pump it up by hand until a tyre gauge shows {}, never above the pressure"
-                                        + " on the vessel's plate. If it does not hold, have it replaced. " + BACK,
-                                gauge(highest(subject, vessel))))
+                                supplyFirst(subject) + empty(vessel)
+                                        + "Pump it up by hand until a tyre gauge shows " + reading(vessel)
+                                        + ", never above the pressure on the vessel's plate. If it does not hold, have it"
+                                        + " replaced. " + back(vessel),
+                                shown(subject, vessel)))
                 .by(Codes.PRECHARGE);
+    }
+
+    /** A vessel in the tank has no valve and no drain of its own. */
+    private static String empty(ExpansionVessel vessel) {
+        return vessel.isInTank() ? EMPTY_TANK : EMPTY;
+    }
+
+    private static String back(ExpansionVessel vessel) {
+        return vessel.isInTank() ? BACK_IN_TANK : BACK;
+    }
+
+    /** The places of what a tyre gauge has to show: in a tank with the temperature at which it does. */
+    private static String reading(ExpansionVessel vessel) {
+        return vessel.isInTank() ? "{} with the gas at {}" : "{}";
+    }
+
+    /** That reading: the gas of a vessel in an empty tank is as warm as the room, and has the charge it should have in cold water. */
+    private static Measure[] shown(AssessmentContext subject, ExpansionVessel vessel) {
+        double charge = highest(subject, vessel);
+        if (!vessel.isInTank()) {
+            return new Measure[] {gauge(charge)};
+        }
+        double room = subject.house.site().roomTemperature();
+        double warm = (charge + subject.atmosphere) * room / subject.house.gasAtRest(vessel) - subject.atmosphere;
+        return new Measure[] {gauge(warm), Measure.temperature(room)};
     }
 
     private static boolean waitsForSupply(AssessmentContext subject, ExpansionVessel vessel) {

@@ -119,6 +119,23 @@ class TrueOfTheHouseTest {
                 RulesHere.of(room, Doubts.NONE).vessel().stream().map(Finding::id).toList());
     }
 
+    /** Emptied, a tank is as warm as the room, and so is the gas of the vessel in it: pumped up as told, it is told nothing more. */
+    @Test
+    void aVesselInTheTankIsChargedInAnEmptyTank() {
+        ExpansionVessel.Builder flat = vessel(18, 2).location(ExpansionVessel.Location.IN_TANK);
+        HotWaterSystem before = house().site(FaultlessHouse.site(30))
+                .supply(supply(3.8).water(4, TemperatureUnit.CELSIUS).build())
+                .vessel(flat.build())
+                .build();
+        String advice = advice(before, "precharge-below-static");
+        assertTrue(advice.contains("shows 4.25 bar with the gas at 30 °C"), advice); // 4.813 bar times 303.15 / 277.15
+        assertFalse(advice.contains("isolating valve") || advice.contains("water side"), advice);
+        HotWaterSystem after = before.toBuilder()
+                .vessel(flat.precharge(Pressure.gauge(4.25, BAR)).build())
+                .build();
+        assertFalse(Findings.of(after).stream().anyMatch(finding -> finding.id().startsWith("precharge-")));
+    }
+
     /** A valve that closes at less than any supply is cured by no supply, and its limit holds no vessel. */
     @Test
     void aValveThatClosesAtNoSupplyIsReplaced() {
