@@ -156,7 +156,8 @@ final class PrechargeRule implements Rule {
                 .limit(gauge(supply));
         return (PrechargeTarget.of(subject, vessel).afterSupply()
                         ? draft.advises(measure + "." + again)
-                        : draft.advises(measure + ": it should show " + reading(vessel) + "." + again, shown(subject, vessel)))
+                        : draft.advises(
+                                measure + ": it should show " + reading(vessel) + "." + again, shown(subject, vessel)))
                 .by(Codes.PRECHARGE);
     }
 
@@ -179,7 +180,8 @@ final class PrechargeRule implements Rule {
                         ? lowerSupply(subject, vessel, draft)
                         : draft.advises(
                                 supplyFirst(subject) + empty(vessel)
-                                        + "Let air out at the vessel's air valve until a tyre gauge shows " + reading(vessel)
+                                        + "Let air out at the vessel's air valve until a tyre gauge shows "
+                                        + reading(vessel)
                                         + ". " + back(vessel),
                                 shown(subject, vessel)))
                 .by(Codes.PRECHARGE);

@@ -142,7 +142,8 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread, List<
                         .toList(),
                 topics.stream().filter(topic -> place.rules(topic).isEmpty()).toList(),
                 findings.stream()
-                        .filter(finding -> isOfTheVessel(finding) || finding.id().equals(FrostRule.LIKELY))
+                        .filter(finding ->
+                                isOfTheVessel(finding) || finding.id().equals(FrostRule.LIKELY))
                         .toList());
     }
 

@@ -100,23 +100,22 @@ class TrueOfTheHouseTest {
     void frostIsSaidOfWhatStandsThere() {
         HotWaterSystem room = house().site(FaultlessHouse.site(-15)).build();
         assertTrue(
-                said(room, "frost-likely")
-                        .contains("°C: the cold pipe, expansion vessel and relief valve can freeze."),
+                said(room, "frost-likely").contains("°C: the cold pipe, expansion vessel and relief valve can freeze."),
                 () -> said(room, "frost-likely"));
-        assertTrue(
-                said(room.toBuilder().withoutVessel().build(), "frost-likely")
-                        .contains(": the cold pipe and relief valve can freeze."));
+        assertTrue(said(room.toBuilder().withoutVessel().build(), "frost-likely")
+                .contains(": the cold pipe and relief valve can freeze."));
         for (ExpansionVessel.Builder vessel : List.of(
                 vessel(18, 4).temperature(-5, TemperatureUnit.CELSIUS),
                 vessel(18, 4).chargedAt(-5, TemperatureUnit.CELSIUS))) {
-            assertTrue(
-                    said(house().vessel(vessel.build()).build(), "frost-likely")
-                            .contains("°C where the vessel is: the vessel, the"
-                                    + " cold pipe to it and a relief valve near it can freeze."));
+            assertTrue(said(house().vessel(vessel.build()).build(), "frost-likely")
+                    .contains("°C where the vessel is: the vessel, the"
+                            + " cold pipe to it and a relief valve near it can freeze."));
         }
         assertEquals(
                 List.of("frost-likely"),
-                RulesHere.of(room, Doubts.NONE).vessel().stream().map(Finding::id).toList());
+                RulesHere.of(room, Doubts.NONE).vessel().stream()
+                        .map(Finding::id)
+                        .toList());
     }
 
     /** Emptied, a tank is as warm as the room, and so is the gas of the vessel in it: pumped up as told, it is told nothing more. */

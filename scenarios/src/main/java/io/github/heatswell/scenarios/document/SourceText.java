@@ -79,10 +79,12 @@ public final class SourceText {
             throw refusal(file, "this is a pipe or a device, not a text file; give a file, or /dev/stdin");
         }
         if (Files.isSymbolicLink(file)) {
+            Path target = Files.readSymbolicLink(file);
+            boolean isLink = Files.isSymbolicLink(file.resolveSibling(target));
             throw refusal(
                     file,
-                    "this is a link to "
-                            + Printable.quote(Files.readSymbolicLink(file).toString()) + ", which does not exist");
+                    "this is a link to " + Printable.quote(target.toString())
+                            + (isLink ? ", a link that leads to no file either" : ", which does not exist"));
         }
         throw new NoSuchFileException(file.toString(), null, "there is no such file");
     }

@@ -25,9 +25,9 @@ enum DrawNote {
                     + "|(?:ge)?dusch(?:t|te|en)?|gebadet|abwasch|abgewaschen|gezapft|douche|douch\u00e9|gedoucht|bain|vaisselle|ducha|duchado|ba\u00f1o|afwas"
                     + "|flush(?:ed|ing)?)\\b",
             Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE | Pattern.UNICODE_CHARACTER_CLASS);
-    /** A tub that catches the drip, a room, or water that nobody drew. */
+    /** A tub that catches the drip, a room, or water that nobody drew, or has not drawn. */
     private static final Pattern OTHERWISE = Pattern.compile(
-            "\\b(?:no|not|nobody|none|without|never|drip(?:s|ping|ped)?|valve|into)\\b|n't\\b",
+            "\\b(?:no|not|nobody|none|without|never|drip(?:s|ping|ped)?|valve|into|wants?|wanted|maybe|perhaps|might|tomorrow)\\b|n't\\b",
             Pattern.CASE_INSENSITIVE);
 
     private static final Pattern NOTHING = Pattern.compile(

@@ -48,13 +48,17 @@ record SeenNote(Seen seen, double volume) {
             "\\bwet\\b|\\bdamp\\b|\\bnass\\b|\\bna\u00df\\b|feucht|mouill\u00e9\\w*|mojad\\w+|\\bnat\\b|bagnat\\w+");
     private static final Pattern DRY =
             pattern("\\bdry\\b|trocken|\\bsec\\b|\\bs\u00e8che\\b|\\bsec[oa]\\b|\\bdroog\\b|asciutt\\w+");
+    private static final Pattern NO_LONGER_DRY =
+            pattern("(?:\\b(?:no longer|not|nicht(?: mehr)?)|n't) (?:dry|trocken)\\b(?! yet)");
     private static final Pattern PAPER = pattern("paper|tissue|towel|papier|papel|carta|tuch");
     private static final Pattern NOT = pattern(
-            "\\b(?:no|not|never|none|nothing|without|stop(?:s|ped)?|ended|over|kein\\w*|nicht|nichts|aufgeh\u00f6rt"
+            "\\b(?:no|nope|nah|nein|not|never|none|nothing|without|stop(?:s|ped)?|ended|over|kein\\w*|nicht|nichts|aufgeh\u00f6rt"
                     + "|pas|plus|sans|rien|sin|nada|geen|niet|non|senza)\\b|n't\\b");
-    /** A tap that drips is no relief valve. */
-    private static final Pattern ELSEWHERE =
-            pattern("\\b(?:tap|taps|faucet|shower|sink|wasserhahn|hahn|robinet|grifo|kraan|rubinetto)\\b");
+    /** A question says nothing until it is answered. */
+    private static final Pattern YES = pattern("\\b(?:yes|yep|yeah|ja|oui|s\u00ed)\\b");
+    /** A tap that drips is no relief valve, nor is another house's. */
+    private static final Pattern ELSEWHERE = pattern(
+            "\\b(?:neighbou?r\\w*|next door|nachbar\\w*|voisin\\w*|vecin\\w*|tap|taps|faucet|shower|sink|wasserhahn|hahn|robinet|grifo|kraan|rubinetto)\\b");
 
     private static final Pattern HEATER =
             pattern("\\b(?:heaters?|burners?|boiler|elements?|flame|thermostat|furnace|gas|brenner|heizung|heizstab"
@@ -63,6 +67,11 @@ record SeenNote(Seen seen, double volume) {
     private static final Pattern OFF = pattern(
             "\\b(?:off|out|stop(?:s|ped)?|shuts?|aus|ausgeschaltet|ausgegangen|gestoppt|\u00e9teint\\w*|arr\u00eat\\w*"
                     + "|apagad[oa]|apaga|uit|spent[oa])\\b");
+    /** What is not off yet is on. */
+    private static final Pattern NOT_OFF = pattern(
+            "(?:\\b(?:not|never|no longer|nicht|niet)|n't) (?:(?:yet|been|gone?|going|turned|switch(?:ed)?|shut|click(?:ed)?|kick(?:ed)?|mehr) ){0,2}"
+                    + "(?:off|out|stop(?:ped)?|aus|ausgegangen|uit)\\b");
+
     private static final Pattern ON = pattern(
             "\\b(?:on|lit|fir(?:es|ed|ing)|start(?:s|ed)?|runs|running|heating|an|ein|l\u00e4uft|angesprungen|startet|heizt"
                     + "|allum\u00e9\\w*|marche|d\u00e9marre|encendid[oa]|enciende|aan|acces[oa])\\b");
@@ -101,6 +110,10 @@ record SeenNote(Seen seen, double volume) {
         for (String part : parts) {
             if (CATCH.matcher(part).find()) {
                 caught(part, all);
+            } else if (part.contains("?")
+                    && !isDenied(part)
+                    && !YES.matcher(part).find()) {
+                continue;
             } else if (HEATS.matcher(part).find()) {
                 all.add(new SeenNote(Seen.ON, 0));
             } else if (HEATER.matcher(part).find()) {
@@ -126,7 +139,9 @@ record SeenNote(Seen seen, double volume) {
     private static void heater(String part, List<SeenNote> all) {
         boolean just = JUST.matcher(part).find();
         boolean not = NOT.matcher(part.replaceAll("(?iu)stop\\w*", "")).find();
-        if (OFF.matcher(part).find()) {
+        if (NOT_OFF.matcher(part).find()) {
+            all.add(new SeenNote(Seen.ON, 0));
+        } else if (OFF.matcher(part).find()) {
             all.add(new SeenNote(just ? Seen.WENT_OFF : Seen.OFF, 0));
         } else if (ON.matcher(part).find()) {
             all.add(new SeenNote(not ? Seen.OFF : just ? Seen.CAME_ON : Seen.ON, 0));
@@ -137,7 +152,9 @@ record SeenNote(Seen seen, double volume) {
         boolean paper = PAPER.matcher(part).find();
         boolean not = NOT.matcher(part).find();
         boolean wet = DRIP.matcher(part).find() || WET.matcher(part).find();
-        if (wet && !not) {
+        if (paper && NO_LONGER_DRY.matcher(part).find()) {
+            all.add(new SeenNote(Seen.PAPER_WET, 0));
+        } else if (wet && !not) {
             all.add(new SeenNote(paper ? Seen.PAPER_WET : Seen.DRIPS, 0));
         } else if (wet || DRY.matcher(part).find() && !not) {
             all.add(new SeenNote(paper ? Seen.PAPER_DRY : Seen.DRY, 0));

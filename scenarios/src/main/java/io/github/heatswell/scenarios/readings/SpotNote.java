@@ -145,11 +145,12 @@ record SpotNote(SiteCheck check, double value, String words) {
                     "that much of the vessel is taken to be water"));
         }
         boolean light = LIGHT.matcher(part).find();
-        if (heavy == light) {
+        // what is not heavy need not be light
+        if (heavy == light || SeenNote.isDenied(part)) {
             return Optional.empty();
         }
         return Optional.of(
-                heavy != SeenNote.isDenied(part)
+                heavy
                         ? new SpotNote(SiteCheck.VESSEL_FULL, HEAVILY, "the vessel is taken to be nearly full of water")
                         : new SpotNote(SiteCheck.VESSEL_FULL, LIGHTLY, "the vessel is taken to hold almost no water"));
     }

@@ -47,6 +47,9 @@ class ReadableFileTest {
     void aLinkToNothingIsCalledOne() throws IOException {
         Path link = Files.createSymbolicLink(folder.resolve("link.yaml"), Path.of("gone.yaml"));
         assertEquals("this is a link to 'gone.yaml', which does not exist", refusal(link));
+        Path round = Files.createSymbolicLink(folder.resolve("round.yaml"), Path.of("about.yaml"));
+        Files.createSymbolicLink(folder.resolve("about.yaml"), Path.of("round.yaml"));
+        assertEquals("this is a link to 'about.yaml', a link that leads to no file either", refusal(round));
     }
 
     @Test

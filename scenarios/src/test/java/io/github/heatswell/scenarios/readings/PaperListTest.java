@@ -98,6 +98,8 @@ class PaperListTest {
             valve ran 2 gallons!NONE
             before shower!AFTER_THE_READING
             no showers, no laundry!NONE
+            wife wants a shower later!NONE
+            maybe a bath!NONE
             nobody ran the tap!NOTHING_DRAWN
             nobody used water 1-5 am!NOTHING_DRAWN
             no water used since!NOTHING_DRAWN
@@ -127,8 +129,21 @@ class PaperListTest {
             tropft nicht mehr!DRY
             goutte!DRIPS
             no drip!DRY
+            dripping? nope!DRY
+            dripping? yes!DRIPS
+            dripping?!
+            heater on?!
+            neighbour's valve is dripping!
+            neighbor's T&P valve opened!
+            heater not off yet!ON
+            burner hasn't gone off!ON
+            Heizung nicht aus!ON
+            heater off no drip!OFF
             paper wet!PAPER_WET
             Papier trocken!PAPER_DRY
+            paper no longer dry!PAPER_WET
+            paper not dry yet!
+            vessel doesn't feel heavy!
             caught 0.4 gal!CAUGHT
             2,8 L aufgefangen!CAUGHT
             water came out of the gas valve!
@@ -154,7 +169,8 @@ class PaperListTest {
             expansion tank heavy!VESSEL_FULL 0.9
             vessel sounds hollow!VESSEL_FULL 0.1
             Ausdehnungsgef\u00e4\u00df klingt dumpf!VESSEL_FULL 0.9
-            vessel not heavy!VESSEL_FULL 0.1
+            vessel not heavy!
+            vessel doesn't feel heavy!
             vessel 60 % full!VESSEL_FULL 0.6
             tire gauge 30 psi!TYRE_GAUGE 206843
             Vordruck 2,5 bar!TYRE_GAUGE 250000
