@@ -11,16 +11,17 @@ import java.util.stream.IntStream;
 /**
  * Gauge readings and the runs that may explain them.
  *
- * @param found what was found, in a sentence with its full stop
+ * @param found what was found, in short, with a full stop: the title
  * @param title what the house is called
  * @param house the house, for the pressures that its readings are compared with
  * @param log when the gauge was read, and what it showed
- * @param runs the runs, the best first, at most three
+ * @param runs the runs, the best first, at most two
  */
 public record LoggedRuns(
         Statement found, String title, HotWaterSystem house, PressureLog log, List<NamedReadings> runs) {
 
-    private static final int MAX_RUNS = 3;
+    /** So many runs are told apart beside the readings. */
+    public static final int MAX_RUNS = 2;
 
     /**
      * What the gauge would show in a run at the times of the readings.
@@ -48,12 +49,12 @@ public record LoggedRuns(
     /**
      * Copies the list.
      *
-     * @param found what was found, in a sentence with its full stop
+     * @param found what was found, in short, with a full stop: the title
      * @param title what the house is called
      * @param house the house, for the pressures that its readings are compared with
      * @param log when the gauge was read, and what it showed
-     * @param runs the runs, the best first, at most three
-     * @throws IllegalArgumentException if there is no run or more than three, or if one has more or fewer readings than the log
+     * @param runs the runs, the best first, at most two
+     * @throws IllegalArgumentException if there is no run or more than two, or if one has more or fewer readings than the log
      */
     public LoggedRuns {
         Objects.requireNonNull(found, "found");
@@ -62,7 +63,8 @@ public record LoggedRuns(
         Objects.requireNonNull(log, "log");
         runs = List.copyOf(Objects.requireNonNull(runs, "runs"));
         if (runs.isEmpty() || runs.size() > MAX_RUNS) {
-            throw new IllegalArgumentException("runs: " + runs.size() + " is outside the allowed range, 1 to 3");
+            throw new IllegalArgumentException(
+                    "runs: " + runs.size() + " is outside the allowed range, 1 to " + MAX_RUNS);
         }
         if (runs.stream().anyMatch(run -> run.gauge().size() != log.count())) {
             throw new IllegalArgumentException("runs: there must be one reading for each of the log");

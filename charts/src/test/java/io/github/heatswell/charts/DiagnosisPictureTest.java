@@ -1,6 +1,7 @@
 package io.github.heatswell.charts;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.assessment.Statement;
@@ -49,6 +50,18 @@ class DiagnosisPictureTest {
                                 + String.format(Locale.ROOT, "%.3g", level.value())
                                         .replaceAll("\\.?0+$", ""))
                         .toList());
+    }
+
+    /** Regression: three runs beside the readings, which agree about as well, could not be told apart. */
+    @Test
+    void theReadingsStandBesideTwoRunsAtMost() {
+        NamedReadings run = new NamedReadings("a run", List.of(4e5, 5e5, 6e5), HypothesisFit.Course.NONE);
+        PressureLog log = PressureLog.builder(new double[] {0, 60, 120}, new double[] {4e5, 5e5, 6e5})
+                .build();
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> new LoggedRuns(
+                        Statement.plain("Found."), "House", Plants.at(Place.US_UPC), log, List.of(run, run, run)));
     }
 
     private static List<Points> ofReadings(Panel panel) {

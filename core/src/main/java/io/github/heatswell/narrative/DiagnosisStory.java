@@ -149,6 +149,31 @@ public final class DiagnosisStory {
                 + (untested == 0 ? "." : ", " + untested + " of them hardly tested."));
     }
 
+    /**
+     * The verdict in short, for a title: what was found, and not what to do.
+     *
+     * @return whole sentences, two lines at most
+     */
+    public Statement headline() {
+        if (isUnmoved() && !isHazardByReading()) {
+            return plain("The gauge did not move while the tank was heated.");
+        }
+        if (isHazardByReading() || result.misfit()) {
+            return verdict();
+        }
+        String expansion = expansion().isEmpty() ? "" : expansion() + ". ";
+        if (asDescribed()) {
+            return plain((doubted || !heated() ? "Open. " : standing())
+                    + (expansion.isEmpty() ? "The readings agree with the house as described." : expansion.strip()));
+        }
+        if (isSettled() || isLikely()) {
+            return plain((doubted ? "Open. " : standing()) + "Best fit: "
+                    + result.best().inWords() + ".");
+        }
+        return plain("Open. " + (isShared() ? expansion : "") + result.alike().size()
+                + " causes would explain these readings.");
+    }
+
     /** How sure the answer is. */
     private String standing() {
         return doubted ? "Open until you have checked the points below. " : isSettled() ? "Settled. " : "Likely. ";
@@ -165,14 +190,18 @@ public final class DiagnosisStory {
 
     /** What several causes that would explain the readings have in common, as far as the readings test them; else nothing. */
     private String shared() {
-        int tested = result.tested().size();
-        return tested == 1 || !isShut()
+        return !isShared()
                 ? ""
                 : (ordinary().isEmpty()
                                 ? "The heated water has nowhere to go: the expansion vessel takes none. "
                                 : ordinary())
-                        + "That is true of each of the " + tested
+                        + "That is true of each of the " + result.tested().size()
                         + " causes these readings point to. ";
+    }
+
+    /** Whether several causes would explain the readings, and heated water has nowhere to go in any. */
+    private boolean isShared() {
+        return result.tested().size() > 1 && isShut();
     }
 
     /** Whether heated water has nowhere to go in any of the causes that would explain the readings. */
@@ -362,26 +391,43 @@ public final class DiagnosisStory {
                 .toList();
     }
 
-    /** Why the valve drips where nothing is wrong but that no vessel takes up the water; nothing where that is not so. */
+    /** Why the valve drips where nothing is wrong but that no vessel takes up the water, and what to do; nothing where that is not so. */
     private String ordinary() {
-        Set<String> found = Findings.of(house, doubts).stream().map(Finding::id).collect(Collectors.toSet());
-        if (!heated() || Stream.concat(NO_VESSEL.stream(), IDLE_VESSEL.stream()).noneMatch(found::contains)) {
-            return found.contains("expansion-valve-provided") && heated()
-                    ? "Ordinary expansion, which the valve on the cold inlet is there to discharge. An expansion vessel would"
-                            + " end that. "
-                    : "";
+        String expansion = expansion();
+        return expansion.isEmpty() ? "" : expansion + cure() + " ";
+    }
+
+    /** The same without what to do, and without a full stop. */
+    private String expansion() {
+        if (heated() && isFound(NO_VESSEL)) {
+            return "Ordinary expansion: the heated water has nowhere to go";
         }
-        return NO_VESSEL.stream().anyMatch(found::contains)
-                ? "Ordinary expansion: the heated water has nowhere to go"
-                        + (isUndescribed() ? " in the house as described. " : ". Fit an expansion vessel. ")
-                : "Ordinary expansion: the heated water has "
-                        + (house.vessels().stream().allMatch(one -> one.condition() != ExpansionVessel.Condition.SOUND)
-                                ? "nowhere to go"
-                                : "too little room")
-                        + ", because " + String.join(", and ", VesselVerdict.outOfServiceNamed(house))
+        if (heated() && isFound(IDLE_VESSEL)) {
+            return "Ordinary expansion: the heated water has "
+                    + (house.vessels().stream().allMatch(one -> one.condition() != ExpansionVessel.Condition.SOUND)
+                            ? "nowhere to go"
+                            : "too little room");
+        }
+        return heated() && isFound(Set.of("expansion-valve-provided"))
+                ? "Ordinary expansion, which the valve on the cold inlet is there to discharge"
+                : "";
+    }
+
+    /** What follows the words on expansion: what to do. */
+    private String cure() {
+        if (isFound(NO_VESSEL)) {
+            return isUndescribed() ? " in the house as described." : ". Fit an expansion vessel.";
+        }
+        return isFound(IDLE_VESSEL)
+                ? ", because " + String.join(", and ", VesselVerdict.outOfServiceNamed(house))
                         + (opened()
-                                ? ". With the heater off and the water cool, open that valve and secure it. "
-                                : ". Have that fixed. ");
+                                ? ". With the heater off and the water cool, open that valve and secure it."
+                                : ". Have that fixed.")
+                : ". An expansion vessel would end that.";
+    }
+
+    private boolean isFound(Set<String> ids) {
+        return Findings.of(house, doubts).stream().map(Finding::id).anyMatch(ids::contains);
     }
 
     /** Whether a vessel was read where none is described: then nobody is told to fit one. */

@@ -122,6 +122,30 @@ class DiagnosisStoryTest {
                 "nothing was heated");
     }
 
+    /** Regression: the title of the picture was the whole verdict, of four lines; two lines of it hold about 165 characters. */
+    @Test
+    void theTitleSaysWhatWasFoundAndNotWhatToDo() {
+        HypothesisFit described = fit(Cause.AS_DESCRIBED, 0, 0.9, NONE);
+        HypothesisFit leak = fit(Cause.LEAK, 0, 0.4, NONE);
+        HypothesisFit creeps = fit(Cause.REDUCING_VALVE_CREEPS, 1, 0.3, NONE);
+        String ordinary = "Ordinary expansion: the heated water has nowhere to go. ";
+        assertEquals("Settled. " + ordinary.strip(), headline(WITHOUT_VESSEL, described));
+        assertEquals("Settled. The readings agree with the house as described.", headline(VESSEL, described));
+        assertEquals(
+                "Open. " + ordinary + "2 causes would explain these readings.", headline(WITHOUT_VESSEL, leak, creeps));
+        assertEquals("Open. 2 causes would explain these readings.", headline(VESSEL, leak, creeps));
+        String longest = "Likely. Best fit: " + Cause.REDUCING_VALVE_CREEPS.words() + ", and "
+                + Cause.RELIEF_OPENS_HIGH.words() + ".";
+        assertTrue(longest.length() <= 165, longest);
+        assertEquals(
+                "Likely. Best fit: " + Cause.LEAK.words() + ".",
+                headline(VESSEL, fit(Cause.LEAK, 0, 0.8, NONE), creeps));
+    }
+
+    private static String headline(HotWaterSystem house, HypothesisFit... fits) {
+        return story(house, log().build(), fits).headline().text(UnitSystem.SI);
+    }
+
     /** A dead gauge was taken for a house as described: a log that lacks the rise its own temperatures call for acquits nobody. */
     @Test
     void aGaugeThatRestsWhileTheTankIsHeatedAcquitsNobody() {

@@ -27,8 +27,6 @@ import java.util.stream.Stream;
  */
 public final class DiagnosisReport {
 
-    private static final int MAX_RUNS = 3;
-
     private final DiagnosisAnswer answer;
     private final DiagnosisResult result;
     private final Optional<Chart> chart;
@@ -86,11 +84,11 @@ public final class DiagnosisReport {
 
     private static LoggedRuns logged(DiagnosisAnswer answer, PressureLog log) {
         List<NamedReadings> runs = answer.story().listed().stream()
-                .limit(MAX_RUNS)
+                .limit(LoggedRuns.MAX_RUNS)
                 .map(DiagnosisReport::run)
                 .toList();
         return new LoggedRuns(
-                answer.story().verdict(),
+                answer.story().headline(),
                 answer.scenario().title(),
                 answer.scenario().system(),
                 log,
