@@ -15,7 +15,8 @@ import java.util.stream.Stream;
  * <p>Above the top there may hang pipes full of hot water, one behind the other, each with one temperature: they exchange water with their
  * neighbours as layers do, but heat with the room alone.
  *
- * <p>A pump carries water from the highest layer to the first of them, and as much of its water back into a layer.
+ * <p>A pump carries water from the first of them back into a layer, and as much to it from the highest layer, less what the water in it
+ * expands by: in one pipe nothing flows against the pump.
  *
  * <p>The exchange is a smooth function, so that it needs no mode: it dies out within a tenth of a millikelvin.
  */
@@ -175,9 +176,15 @@ final class Column {
         return layers[layers.length - 1];
     }
 
-    /** {@return by how much the pressure below a boundary is above that over it (Pa), for the state settled last} */
-    double excess(int boundary) {
-        return layers[boundary].pressure() - layers[boundary + 1].pressure();
+    /** {@return the pressure difference (Pa) that would drive what flows up through a boundary, for the state settled last} */
+    double excess(int boundary, Mode mode) {
+        double pumping = boundary + 1 == count ? circulating(mode) / conductances.tank() : 0;
+        return layers[boundary].pressure() - layers[boundary + 1].pressure() + pumping;
+    }
+
+    /** What the pump carries (kg/s). */
+    private double circulating(Mode mode) {
+        return mode.day().pumping() ? pumped * layers[count].density() : 0;
     }
 
     /** Sets how thick the layers are in a state. */
@@ -227,19 +234,18 @@ final class Column {
         if (moves) {
             rates[phaseIndex()] = moved;
         }
-        if (mode.day().pumping()) {
+        double circulating = circulating(mode);
+        if (circulating > 0) {
             int returned = layerAt(returnLayer, mode);
-            double flow = pumped * layers[count].density();
-            massGains[count - 1] -= flow;
-            massGains[returned] += flow;
-            energyGains[count - 1] -= flow * top().enthalpy();
-            energyGains[count] += flow * (top().enthalpy() - layers[count].enthalpy());
-            energyGains[returned] += flow * layers[count].enthalpy();
+            massGains[count] -= circulating;
+            massGains[returned] += circulating;
+            energyGains[count] -= circulating * layers[count].enthalpy();
+            energyGains[returned] += circulating * layers[count].enthalpy();
         }
         for (int i = 0; i + 1 < layers.length; i++) {
             TankWater below = layers[i];
             TankWater above = layers[i + 1];
-            double up = conductances.tank() * (below.pressure() - above.pressure());
+            double up = conductances.tank() * excess(i, mode);
             double carried = up * (mode.rises(i) ? below : above).enthalpy();
             double warmer = below.temperature() - above.temperature();
             double upward = i + 1 < count

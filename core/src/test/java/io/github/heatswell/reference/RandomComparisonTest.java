@@ -4,9 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.result.Channel;
+import io.github.heatswell.result.RunResult;
+import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.water.GibbsPolynomialWater;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -40,18 +47,21 @@ class RandomComparisonTest {
     /** The reference takes longer for these first ones than for a dozen others. */
     private static final int LOOP_SKIPPED = 3;
 
+    /** This one heats cold water while its pump runs. */
+    private static final int LOOP_WARMS = 26;
+
     private static final double TOLERANCE = 1e-8;
     /** As for the chosen cases with taps: 15 Pa at 0.15 kg/s. */
     private static final Conductances CONDUCTANCES = new Conductances(1e-2, 1e-1);
 
     /** Highest pressure: 0.2 % of the gauge pressure, which is stricter than of the absolute one. */
     private static final double PEAK = 2e-3;
-    /** What each relief valve gave off: 0.5 %. */
+    /** What each relief valve gave off, and of the vessels' volume what they hold: 0.5 %. */
     private static final double SHARE = 5e-3;
     /** Mass (kg) below which a share says nothing: a drop. */
     private static final double DROP = 0.25e-3;
 
-    /** How far houses with a loop may lie apart: a tenth in the peak, a fifth in what valves gave off. */
+    /** How far houses with a loop may lie apart: a tenth in the peak, a fifth in volumes. */
     private static final double LOOP_PEAK = 2e-4;
 
     private static final double LOOP_SHARE = 1e-3;
@@ -59,6 +69,7 @@ class RandomComparisonTest {
     private static boolean agreesInAmounts(RandomComparison compared, double peak, double share) {
         return Math.abs(compared.peak()) <= peak
                 && compared.relieved(DROP) <= share
+                && compared.agreement().vesselWater() <= share
                 && compared.library().audit().closes();
     }
 
@@ -109,9 +120,9 @@ class RandomComparisonTest {
     }
 
     /**
-     * The same with a circulation loop. A longer look went over 60 houses, and the reference ended in all of them. In 59 peaks agreed
-     * within 0.004 %, relieved volumes within 0.01 %, instants within 5 s; in the other one two instants of the
-     * thermostat lie 19 s apart, which is not explained; its peak agrees within 0.002 %.
+     * The same with a circulation loop. A longer look went over 60 houses, and the reference ended in all of them: peaks agreed within
+     * 0.004 %, relieved volumes within 0.01 %, instants within 5 s. Too little mixing in the reference lets the layer of a thermostat run
+     * ahead of those above it, three seconds a cycle in one house; with ten times as much, its instants agree within 2.1 s.
      */
     @Test
     void libraryFollowsTheUnreducedEquationsWithALoop() {
@@ -120,6 +131,28 @@ class RandomComparisonTest {
             cases.nextWithLoop();
         }
         follow(cases::nextWithLoop, FEWER, LOOP_PEAK, LOOP_SHARE);
+    }
+
+    /**
+     * While water in the loop warms and expands, nothing flows against the pump; if it did, this loop would be two millikelvins warmer.
+     */
+    @Test
+    void aLoopWarmsAlike() {
+        RandomCases cases = new RandomCases(FROM + LOOP_FROM);
+        HotWaterSystem house = Stream.generate(cases::nextWithLoop)
+                .skip(LOOP_WARMS)
+                .findFirst()
+                .orElseThrow()
+                .system();
+        RunResult library = Simulation.of(house, Duration.ofMinutes(10)).run();
+        UnreducedSystem equations = new UnreducedSystem(house, GibbsPolynomialWater.instance(), CONDUCTANCES);
+        ReferenceRun reference = ReferenceRun.of(equations, library.end(), library.end(), 10 * TOLERANCE);
+        Column column = equations.column();
+        column.settle(reference.state());
+        assertEquals(
+                column.layer(column.count()).temperature(),
+                library.trace().value(Channel.WATER_IN_LOOP, library.trace().count() - 1),
+                5e-4); // K: of a warming by 35 K
     }
 
     private static void follow(Supplier<ComparisonCase> cases, int systems) {

@@ -140,7 +140,7 @@ record Transition(
         return kink(
                 (t, y) -> {
                     system.column().settle(y);
-                    return sign * system.column().excess(boundary) - TURNING;
+                    return sign * system.column().excess(boundary, mode) - TURNING;
                 },
                 mode.withTurned(boundary));
     }
