@@ -4,6 +4,7 @@ import io.github.heatswell.place.Place;
 import io.github.heatswell.place.PlaceRule;
 import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
@@ -53,10 +54,15 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread, List<
     /** How the findings begin that are about a vessel. */
     private static final List<String> OF_THE_VESSEL = List.of("precharge-", "vessel-");
 
+    /** Verdicts that a house does not meet a rule. */
+    private static final Set<Verdict> BROKEN = EnumSet.of(Verdict.AGAINST, Verdict.NO_CUT_OUT);
+
     /** What became of a rule. */
     public enum Verdict {
         /** The house has something against it. */
         AGAINST,
+        /** It asks for a cut-out besides the thermostat, and none is described. */
+        NO_CUT_OUT,
         /** Nothing in the description is against it. */
         KEPT,
         /** It leaves the matter open. */
@@ -65,6 +71,8 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread, List<
         BY_A_RUN,
         /** It has to be looked at in the house. */
         ON_SITE,
+        /** It asks for a cut-out that does not reset itself; which kind the one described is, nobody has said. */
+        CUT_OUT_ON_SITE,
         /** Water can flow back to the mains, and once a check valve is fitted it holds in full. */
         ONCE_CLOSED,
         /** It holds in a smaller region, which it names. */
@@ -138,7 +146,7 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread, List<
                         .filter(rule -> place.isKnown()
                                 || rule.limit().isPresent()
                                 || rule.demand().isPresent())
-                        .map(rule -> held(rule, house, findings))
+                        .map(rule -> withCutOut(held(rule, house, findings), house, doubts))
                         .toList(),
                 topics.stream().filter(topic -> place.rules(topic).isEmpty()).toList(),
                 findings.stream()
@@ -153,7 +161,7 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread, List<
      * @return the rules with their findings, possibly none
      */
     public List<Held> against() {
-        return rules.stream().filter(held -> held.verdict() == Verdict.AGAINST).toList();
+        return rules.stream().filter(held -> BROKEN.contains(held.verdict())).toList();
     }
 
     private static Held held(PlaceRule rule, HotWaterSystem house, List<Finding> findings) {
@@ -184,6 +192,19 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread, List<
         return verdict == Verdict.KEPT && rule.topic() == Topic.HEAT_RELIEF && missing.isPresent()
                 ? new Held(rule, Verdict.ON_SITE, missing)
                 : new Held(rule, verdict, Optional.empty());
+    }
+
+    /** A rule that asks for a cut-out besides the valve is not kept by the valve alone, nor by a cut-out of which no more is known. */
+    private static Held withCutOut(Held held, HotWaterSystem house, Doubts doubts) {
+        PlaceRule rule = held.rule();
+        boolean asked = rule.topic() == Topic.HEAT_RELIEF && rule.place() == Place.UK;
+        if (!asked || held.verdict() != Verdict.KEPT && held.verdict() != Verdict.ON_SITE) {
+            return held;
+        }
+        if (house.heater().cutOut().isEmpty() && !doubts.has(NamedValue.CUT_OUT)) {
+            return new Held(rule, Verdict.NO_CUT_OUT, held.finding());
+        }
+        return held.finding().isPresent() ? held : new Held(rule, Verdict.CUT_OUT_ON_SITE, Optional.empty());
     }
 
     /**

@@ -15,12 +15,17 @@ import io.github.heatswell.assessment.RulesHere.Verdict;
 import io.github.heatswell.place.Place;
 import io.github.heatswell.place.PlaceRule;
 import io.github.heatswell.place.PlaceRule.Topic;
+import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Site;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.LengthUnit;
+import io.github.heatswell.units.PowerUnit;
+import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
@@ -89,9 +94,32 @@ class RulesHereTest {
         HotWaterSystem.Builder second = house().addReliefValve(
                         guard(7, 6).name("second").fault(ReliefFault.blocked()).build());
         assertEquals(
-                Verdict.KEPT,
+                place == Place.UK ? Verdict.CUT_OUT_ON_SITE : Verdict.KEPT,
                 held(RulesHere.of(at(second, place), Doubts.NONE), Topic.HEAT_RELIEF)
                         .verdict());
+    }
+
+    /** Two guards besides the thermostat: a house without a cut-out was said to have nothing against it. */
+    @Test
+    void aCutOutThatIsAskedForIsMissedWhereNoneIsDescribed() {
+        HotWaterSystem without = at(
+                house().heater(Heater.builder()
+                        .energy(Heater.Energy.ELECTRIC)
+                        .input(3, PowerUnit.KILOWATT)
+                        .recoveryEfficiency(100, RatioUnit.PERCENT)
+                        .setPoint(60, TemperatureUnit.CELSIUS)
+                        .differential(4, TemperatureDifferenceUnit.KELVIN)
+                        .mixedTo(45, TemperatureUnit.CELSIUS)
+                        .build()),
+                Place.UK);
+        RulesHere rules = RulesHere.of(without, Doubts.NONE);
+        assertEquals(Verdict.NO_CUT_OUT, held(rules, Topic.HEAT_RELIEF).verdict());
+        assertTrue(rules.against().contains(held(rules, Topic.HEAT_RELIEF)));
+        Doubts unknown = Doubts.of(
+                List.of(Doubts.Doubt.ofChoice(NamedValue.CUT_OUT.field(), "none")), changes -> Optional.empty());
+        assertEquals(
+                Verdict.CUT_OUT_ON_SITE,
+                held(RulesHere.of(without, unknown), Topic.HEAT_RELIEF).verdict());
     }
 
     /** Whether a relief valve described without a temperature is a T&P valve, the description cannot tell. */

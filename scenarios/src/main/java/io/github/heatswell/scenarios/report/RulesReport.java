@@ -13,6 +13,7 @@ import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -136,7 +137,8 @@ public final class RulesReport {
                 .distinct()
                 .toList();
         long site = rules.rules().stream()
-                .filter(held -> held.verdict() == RulesHere.Verdict.ON_SITE)
+                .map(Held::verdict)
+                .filter(EnumSet.of(RulesHere.Verdict.ON_SITE, RulesHere.Verdict.CUT_OUT_ON_SITE)::contains)
                 .count();
         StringBuilder said = new StringBuilder();
         if (!run.isEmpty()) {
@@ -229,10 +231,12 @@ public final class RulesReport {
     static String word(RulesHere.Verdict verdict) {
         return switch (verdict) {
             case AGAINST -> "does not meet the rule";
+            case NO_CUT_OUT -> "does not meet the rule: no cut-out is described";
             case KEPT -> "nothing in the description breaks it";
             case OPEN -> "leaves it to the owner";
             case BY_A_RUN -> "run it to see";
             case ON_SITE -> "for you to check";
+            case CUT_OUT_ON_SITE -> "for you to check: the cut-out must be hand-reset";
             case ONCE_CLOSED -> "for you to check, and to keep in full once a check valve is fitted";
             case ELSEWHERE -> "applies only in the place named";
             case TOO_LARGE -> "does not apply: this heater is larger";
