@@ -307,19 +307,31 @@ final class FitterPaper {
     }
 
     private List<String> before(QuantityFormat shown) {
-        List<String> steps = new ArrayList<>(List.of(
-                "Ask the local authority whether the work needs a permit or must be notified, and who may do it. Gas and electrical work is"
-                        + " for licensed people.",
-                "Use only fittings and hose that are suitable for drinking water and rated for the working pressure of the system.",
-                "Before the vessel is connected, read its precharge with a tyre gauge. Set it with a hand pump to "
-                        + charge
-                        + ", never above the pressure on the vessel's plate, or let gas out. If a gauge"
-                        + " beside it, cold and with no water running, shows up to "
-                        + shown.pressureDifference(GAUGES_DIFFER)
-                        + " more or less, charge to that. If more, stop: this sheet is for another supply.",
-                "Turn the heater off, shut off its gas or power, and let it cool. Shut the cold feed and"
-                        + " relieve the pressure at a hot tap, slowly: what comes out may scald. Drain the pipe"
-                        + " that is to be cut: relieving the pressure does not empty it."));
+        boolean recharged = work.filter(vessel -> !vessel.isNew()).isPresent();
+        boolean cut = !recharged || lowered.filter(LoweredSupply::isFitted).isPresent();
+        List<String> steps = new ArrayList<>();
+        steps.add("Ask the local authority whether the work needs a permit or must be notified, and who may do it."
+                + " Gas and electrical work is for licensed people.");
+        steps.add(
+                "Use only fittings and hose that are suitable for drinking water and rated for the working pressure of the system.");
+        if (!recharged) {
+            steps.add("Before the vessel is connected, read its precharge with a tyre gauge. " + pump(shown));
+        }
+        steps.add("Turn the heater off, shut off its gas or power, and let it cool. Shut the cold feed and"
+                + " relieve the pressure at a hot tap, slowly: what comes out may scald."
+                + (cut ? " Drain the pipe that is to be cut: relieving the pressure does not empty it." : ""));
+        if (recharged) {
+            steps.add(
+                    "Open a drain on the vessel's side of the cold feed and leave it open until the vessel is charged. A precharge"
+                            + " read against water pressure tells you nothing.");
+            steps.add(
+                    "Press the pin of the vessel's air valve. If water comes, the diaphragm has failed: have the vessel replaced,"
+                            + " and do not pump it up.");
+            steps.add("Read its precharge with a tyre gauge. " + pump(shown));
+            steps.add(
+                    "Read it again after a quarter of an hour. If it has fallen, the vessel does not hold its charge: have air valve"
+                            + " and vessel checked. If it holds, close the drain.");
+        }
         lowered.filter(supply -> !supply.isFitted())
                 .ifPresent(supply -> steps.add(2, "Have " + supply.set(shown) + setting(supply, shown)));
         lowered.filter(LoweredSupply::isFitted)
@@ -327,6 +339,17 @@ final class FitterPaper {
                         steps.add("Have the reducing valve fitted on the cold feed, upstream of the vessel and of"
                                 + " every safety group, relief valve and mixing valve."));
         return steps;
+    }
+
+    /** How far, and for which supply. */
+    private String pump(QuantityFormat shown) {
+        return "Set it with a hand pump to " + charge
+                + ", never above the pressure on the vessel's plate, or let gas out. If a gauge"
+                + " beside it"
+                + (work.filter(vessel -> !vessel.isNew()).isPresent() ? ", read before the cold feed was shut" : "")
+                + ", cold and with no water running, shows up to "
+                + shown.pressureDifference(GAUGES_DIFFER)
+                + " more or less, charge to that. If more, stop: this sheet is for another supply.";
     }
 
     private static String setting(LoweredSupply supply, QuantityFormat shown) {

@@ -155,6 +155,22 @@ class FitterPaperTest {
                 .contains("heatswell size"));
     }
 
+    /** Regression: a vessel that is in the house was read and pumped up before the heater was off and its water side drained. */
+    @Test
+    void theVesselThatIsThereIsReadOnlyOnceItsWaterSideIsDrained() {
+        HotWaterSystem house = Catalogue.read("orchard-lodge-lost-charge").system();
+        List<String> before = FitterPaper.of(house, SHOWN).stages(SHOWN).get(0).steps();
+        List<Integer> order = List.of(
+                place(before, "turn the heater off", "let it cool", "shut the cold feed"),
+                place(before, "open a drain", "leave it open"),
+                place(before, "if water comes", "diaphragm has failed", "do not pump"),
+                place(before, "tyre gauge", "hand pump to 4.2 bar", "read before the cold feed was shut"),
+                place(before, "if it has fallen", "close the drain"));
+        assertEquals(order.stream().sorted().toList(), order);
+        String all = before.toString();
+        assertTrue(!all.contains("to be cut") && !all.contains("is connected"), all);
+    }
+
     /** Regression: of several vessels only the first had a line and a tag. */
     @Test
     void eachOfSeveralVesselsHasItsLineAndItsTag() {
