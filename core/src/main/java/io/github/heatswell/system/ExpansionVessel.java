@@ -420,7 +420,7 @@ public final class ExpansionVessel {
 
         /**
          * Sets where the vessel is; by default, on the cold branch. The water it holds counts as cold in either place: in a tank it is as
-         * warm as the tank's, and takes up to 2 % more room.
+         * warm as the tank's and takes 2 % more room at 60 to 65 degC, so the true peak is slightly higher.
          *
          * @param value the location
          * @return this builder
