@@ -13,8 +13,8 @@ import java.util.Optional;
  *
  * @param time since the start of the run (s), 0 or more, located by root finding and not rounded to a sample
  * @param kind what happened
- * @param device the name of the relief valve, or of the element or vessel where there are several; empty for all other
- *     kinds
+ * @param device the name of the relief valve, or of the element or vessel where there are several, or the pipe whose water freezes;
+ *     empty for all other kinds
  * @param pressureAbsolute the pressure at that moment at the tank's drain cock (Pa, absolute), above 0; a device higher
  *     up sees less ({@link io.github.heatswell.system.HotWaterSystem#head})
  * @param waterTemperature the mean water temperature at that moment (K), above 0

@@ -156,7 +156,7 @@ public final class SizingReport {
         }
         hotter(shown).ifPresent(said::add);
         withoutAir().ifPresent(said::add);
-        inTank().ifPresent(said::add);
+        inTank(shown).ifPresent(said::add);
         said.add(Block.Picture.beside(chart, String.join(" ", sentences)));
         Optional<Document.Section> authority =
                 AuthorityPaper.of(work, lowered, run.system(), fitted().withUnreadLockUp(work.scenario()), shown);
@@ -351,16 +351,27 @@ public final class SizingReport {
     }
 
     /** The gas of a vessel in the tank is as hot as the water when it has to hold most. */
-    private Optional<Block> inTank() {
-        return answer.scenario()
-                .system()
-                .vessel()
+    private Optional<Block> inTank(QuantityFormat shown) {
+        HotWaterSystem house = run.system();
+        double room = house.site().roomTemperature();
+        return house.vessels().stream()
+                .reduce((one, last) -> last)
                 .filter(ExpansionVessel::isInTank)
                 .map(vessel -> new Block.Paragraph(
-                        "These vessels are built into the tank like the first one there. Check and set the precharge while the"
-                                + " tank is cold: the gas warms with the water and presses harder, so the vessel takes less"
-                                + " than one outside the tank. That is in the sizes, but not in the formulas.",
+                        "These vessels are built into the tank like the first one there. The gas warms with the water and presses"
+                                + " harder, so the vessel takes less than one outside the tank. That is in the sizes, but not in"
+                                + " the formulas. The precharges are for gas as cold as the cold water. To check or set one, empty the"
+                                + " tank and wait until it is as warm as the room: with the gas at "
+                                + shown.temperature(room) + " a tyre gauge must show "
+                                + charge(vessel, room, shown) + " where "
+                                + charge(vessel, house.gasAtRest(vessel), shown) + " is meant.",
                         Block.Tone.PLAIN));
+    }
+
+    /** What a tyre gauge shows of a precharge with the gas at a temperature (K). */
+    private String charge(ExpansionVessel vessel, double kelvin, QuantityFormat shown) {
+        double room = run.system().site().roomTemperature();
+        return shown.pressure(vessel.chargeAbsolute(atmosphere, room, kelvin) - atmosphere);
     }
 
     private VariedHouse varied() {
