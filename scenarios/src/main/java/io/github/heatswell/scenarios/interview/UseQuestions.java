@@ -99,6 +99,10 @@ final class UseQuestions {
                                         "during heating",
                                         "morning",
                                         "mornings",
+                                        "in the morning",
+                                        "in the mornings",
+                                        "in the morning after showers",
+                                        "in the mornings after showers",
                                         "after showers",
                                         "after a shower",
                                         "after hot water use")

@@ -21,6 +21,9 @@ import java.util.stream.IntStream;
 /** Turns dates and times on a clock into seconds; times on a clock go on past midnight. */
 final class LogClock {
 
+    /** Stands before a time of the day after that comes more than half a day after the one before. */
+    static final String NEXT_DAY = "next day ";
+
     private static final double DAY = 86_400;
     private static final double HALF_A_DAY = 0.5 * DAY;
     private static final int MONTHS = 12;
@@ -227,7 +230,9 @@ final class LogClock {
     }
 
     private double onTheClock(String text) {
-        return onTheClock(clockTime(text));
+        boolean next = text.startsWith(NEXT_DAY);
+        last = next ? Double.POSITIVE_INFINITY : last;
+        return onTheClock(clockTime(next ? text.substring(NEXT_DAY.length()) : text));
     }
 
     private double onTheClock(double time) {

@@ -14,6 +14,11 @@ final class PaperClock {
     private static final int HALF_A_DAY = 43_200;
     private static final int DAY = 2 * HALF_A_DAY;
     private static final int HOUR = 3_600;
+    /** A time that is certain follows within so long (s); later than that it is rather one out of order. Our own judgement. */
+    private static final int LATEST = 18 * HOUR;
+    /** At night a clock without am or pm that shows so much (s) or more is before midnight. */
+    private static final int EVENING = 6 * HOUR;
+
     private static final int MINUTE = 60;
     private static final int NOON = 12;
 
@@ -47,20 +52,24 @@ final class PaperClock {
         day = parts.group("day") == null
                 ? seconds < last ? "" : day
                 : parts.group("day").toLowerCase(Locale.ROOT);
+        boolean next = on.isEmpty() && seconds < last && last - seconds <= HALF_A_DAY;
         date = on;
         last = seconds;
         int whole = (int) seconds;
         String clock =
                 String.format(Locale.ROOT, "%02d:%02d:%02d", whole / HOUR, whole / MINUTE % MINUTE, whole % MINUTE);
-        return on.isEmpty() ? clock : on + " " + clock;
+        return on.isEmpty() ? (next ? LogClock.NEXT_DAY : "") + clock : on + " " + clock;
     }
 
     /** Without a date a list goes on from one reading to the next within hours; a day of the week must say the same. */
     private void followDay(Matcher parts, double seconds) {
-        if (parts.group("day") == null || day.isEmpty() || parts.group("date") != null) {
+        boolean next = isOfNextDay(parts) && !Double.isNaN(last);
+        if (!next && (parts.group("day") == null || day.isEmpty()) || parts.group("date") != null) {
             return;
         }
-        int later = Math.floorMod(DAYS.indexOf(parts.group("day").toLowerCase(Locale.ROOT)) - DAYS.indexOf(day), 7);
+        int later = next
+                ? 1
+                : Math.floorMod(DAYS.indexOf(parts.group("day").toLowerCase(Locale.ROOT)) - DAYS.indexOf(day), 7);
         if (later != (seconds < last ? 1 : 0)) {
             throw new IllegalArgumentException(
                     "this reading is not within a day of the one before; write the date before each time, such as"
@@ -68,7 +77,31 @@ final class PaperClock {
         }
     }
 
+    private static boolean isOfNextDay(Matcher parts) {
+        return parts.group("part") != null
+                && parts.group("part").toLowerCase(Locale.ROOT).startsWith("next");
+    }
+
+    /** Whether a time can be no other half of the day than it says. */
+    private boolean isCertain(Matcher parts, double seconds) {
+        return parts.group("half") != null
+                || parts.group("word") != null
+                || parts.group("part") != null
+                        && !parts.group("part").toLowerCase(Locale.ROOT).endsWith("day")
+                || seconds >= (NOON + 1) * HOUR
+                || !twelveHours && last >= (NOON + 1) * HOUR;
+    }
+
+    /** The time of day (s), in the half of the day that the words before it name. */
     private double clock(Matcher parts) {
+        double seconds = written(parts);
+        boolean late = parts.group("part") != null
+                && parts.group("half") == null
+                && parts.group("part").toLowerCase(Locale.ROOT).endsWith("night");
+        return late && seconds >= EVENING && seconds < NOON * HOUR ? seconds + HALF_A_DAY : seconds;
+    }
+
+    private static double written(Matcher parts) {
         if (parts.group("minutes") != null) {
             return Integer.parseInt(parts.group("minutes")) * MINUTE;
         }
@@ -92,10 +125,7 @@ final class PaperClock {
 
     /** In a list with am and pm, a time without goes on from the one before: after 11:50 am, 12:10 is past noon. */
     private double afterLast(Matcher parts, double seconds) {
-        boolean open = twelveHours
-                && parts.group("half") == null
-                && parts.group("word") == null
-                && seconds < (NOON + 1) * HOUR;
+        boolean open = twelveHours && !isCertain(parts, seconds);
         if (open && Double.isNaN(last)) {
             throw new IllegalArgumentException("write am or pm after the first time, as after others");
         }
@@ -104,10 +134,10 @@ final class PaperClock {
             double other = (seconds + HALF_A_DAY) % DAY;
             return ahead(other) < ahead(seconds) ? other : seconds;
         }
-        if (ahead(seconds) > HALF_A_DAY) {
+        if (ahead(seconds) > (isCertain(parts, seconds) ? LATEST : HALF_A_DAY) && !isOfNextDay(parts)) {
             throw new IllegalArgumentException(
                     "this time is earlier than the one before; put the readings in order, and write am or pm, or"
-                            + " hours from 0 to 23");
+                            + " hours from 0 to 23; of the day after, write 'next day' before it");
         }
         return seconds;
     }

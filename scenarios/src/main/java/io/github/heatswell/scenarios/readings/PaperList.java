@@ -28,7 +28,8 @@ final class PaperList {
     private static final Map<String, String> ROUGHLY = Map.of("psi", "4 psi", "kPa", "30 kPa");
 
     private static final Pattern LINE = Pattern.compile(
-            "(?:(?<day>mon|tue|wed|thu|fri|sat|sun)(?:s|nes|rs|ur)?(?:day)?\\b[.,]?\\s+)?(?:(?<date>\\d{1,4}[-./]\\d{1,2}[-./]\\d{1,4})[,\\s]+)?"
+            "(?:(?:in the |the )?(?<part>next (?:morning|day)|(?:last thing )?at night|morning)(?:, before anybody uses water)?[.,:]?\\s+)?"
+                    + "(?:(?<day>mon|tue|wed|thu|fri|sat|sun)(?:s|nes|rs|ur)?(?:day)?\\b[.,]?\\s+)?(?:(?<date>\\d{1,4}[-./]\\d{1,2}[-./]\\d{1,4})[,\\s]+)?"
                     + "(?:(?<hour>\\d{1,2})(?:[:.]?(?<minute>\\d{2})(?::(?<second>\\d{2}))?)?"
                     + "\\s?(?<half>[ap]\\.?m\\b\\.?)|(?<clock>\\d{1,2}[:hH]\\d{2}(?::\\d{2})?|\\d{1,2}\\.\\d{2}(?=\\s))(?:\\s?(?:h|hrs|uhr)\\b)?"
                     + "|(?<minutes>\\d{1,4})\\s?min(?:utes|uten|utos|uti)?\\b"
@@ -51,7 +52,7 @@ final class PaperList {
 
     private static final Pattern PRESSURE = Pattern.compile(
             "(?<about>(?:~|\u2248|(?:about|around|approx|approximately|roughly|circa|ca)\\b\\.?)\\s*)?"
-                    + "(?<number>\\d{1,5}(?:[.,]\\d{1,3})?)(?<behind>.*)",
+                    + "(?<number>\\d{1,5}(?:[.,]\\d{1,3})?)!*(?<behind>.*)",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern NEGATIVE = Pattern.compile("[-\u2212\u2013]\\d.*");
     /** Halves and quarters behind a whole number, but for what measures a pipe or the turn of a valve. */

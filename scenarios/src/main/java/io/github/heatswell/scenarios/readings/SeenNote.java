@@ -73,7 +73,7 @@ record SeenNote(Seen seen, double volume) {
                     + "(?:off|out|stop(?:ped)?|aus|ausgegangen|uit)\\b");
 
     private static final Pattern ON = pattern(
-            "\\b(?:on|lit|fir(?:es|ed|ing)|start(?:s|ed)?|runs|running|heating|an|ein|l\u00e4uft|angesprungen|startet|heizt"
+            "\\b(?:on|lit|fir(?:es|ed|ing)|start(?:s|ed)?|runs|running|going(?! to)|heating|an|ein|l\u00e4uft|angesprungen|startet|heizt"
                     + "|allum\u00e9\\w*|marche|d\u00e9marre|encendid[oa]|enciende|aan|acces[oa])\\b");
     private static final Pattern HEATS =
             pattern("^\\W*(?:heats?|heating(?: up)?|heizt|aufheizen|chauffe|calienta|calentando|warmt op)\\W*$");

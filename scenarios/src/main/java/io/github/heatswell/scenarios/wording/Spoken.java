@@ -61,7 +61,8 @@ public record Spoken(String plain, Doubt doubt) {
             "\\s+(?:in|inside|at|on|by|near|behind)\\s+(?:the|my|our)(?:\\s+(?!and\\b|or\\b|but\\b|not\\b)[a-z]+){1,3}$");
     private static final Pattern YES =
             pattern("^(?:y|yes|yeah|yep|yup|sure(?: thing)?|of course|right|correct|go on|ok|okay)$");
-    private static final Pattern NO = pattern("^(?:n|no|nope|nah|not really|none of (?:that|those|them))$");
+    private static final Pattern NO = pattern("^(?:n|no|nope|nah|not really|none of (?:that|those|them)"
+            + "|(?:no,? )?(?:not|none|nothing) (?:that|as far as) (?:i|we) (?:know|am aware|'?m aware)(?: of)?)$");
 
     /** Where a number was found, or what else there is to say of it. */
     private static final Pattern ASIDE =

@@ -67,6 +67,14 @@ class ReadingsTalkTest {
         assertEquals(5.6e5, LogReader.read(file(), 101_325).log().highest(), 1, "5.8 was taken back");
     }
 
+    /** Regression: the sheet's own words for its last rows made notes of two readings. */
+    @Test
+    void theRowsOfTheSheetAreTypedAsTheyStand() throws IOException, OutputException {
+        String said = said("6:30 am 78 psi|8:30 am 85|10:30 pm 79|next morning 6:15 78|done|");
+        assertTrue(said.contains("-> 22:30, 79 psi -> 06:15, 78 psi"), said);
+        assertEquals(4, LogReader.read(file(), 101_325).log().count());
+    }
+
     /** Regression: help and undo became notes, a bell stood in the file, and 1000 psi passed without a word. */
     @Test
     void wordsToTheProgramAndSlipsAreNoNotes() throws IOException, OutputException {
