@@ -188,7 +188,7 @@ public record DiagnosisResult(
     public List<HypothesisFit> hazardousCauses() {
         List<HypothesisFit> tested = tested();
         boolean all = tested.stream().allMatch(HypothesisFit::isHazard);
-        return all && !misfit() ? tested : List.of();
+        return all && !isUnexplained() ? tested : List.of();
     }
 
     /**
@@ -228,16 +228,25 @@ public record DiagnosisResult(
     }
 
     /**
-     * Whether even the best explanation misses the readings by more than their uncertainty. Then none of the causes
-     * examined is the full explanation.
+     * Whether even the best explanation misses a reading on which the answer depends, or several, by more than their uncertainty.
      *
-     * @return true if the readings are not explained
+     * @return true if not all readings are explained
      */
     public boolean misfit() {
-        return best().misfit()
-                .map(Misfit::isSerious)
-                .orElseGet(
-                        () -> best().sumOfSquares() > readings + Misfit.MORE_THAN_SCATTER * Math.sqrt(2.0 * readings));
+        return best().misfit().map(Misfit::isSerious).orElseGet(this::exceedsScatter);
+    }
+
+    /**
+     * Whether even the best explanation misses more than a single reading. Then none of the causes examined is the full explanation.
+     *
+     * @return true if the readings are not explained; false if all but one are
+     */
+    public boolean isUnexplained() {
+        return best().misfit().map(Misfit::isLarge).orElseGet(this::exceedsScatter);
+    }
+
+    private boolean exceedsScatter() {
+        return best().sumOfSquares() > readings + Misfit.MORE_THAN_SCATTER * Math.sqrt(2.0 * readings);
     }
 
     /**

@@ -79,10 +79,24 @@ public record Misfit(
      * @return true if the readings are not explained
      */
     public boolean isSerious() {
-        return reduced > Math.max(TOO_MUCH, 1 + MORE_THAN_SCATTER * Math.sqrt(2.0 / readings))
-                || systematic > tolerated
+        return isLarge()
                 || strays.size() > WILD * readings
                 || strays.stream().anyMatch(stray -> stray.highest() || stray.far());
+    }
+
+    /**
+     * Whether more than a single reading is missed by more than its uncertainty allows.
+     *
+     * @return false if all but one are explained
+     */
+    public boolean isLarge() {
+        return reduced > Math.max(TOO_MUCH, 1 + MORE_THAN_SCATTER * Math.sqrt(2.0 / readings))
+                || systematic > tolerated
+                || strays.size() > Math.max(1, WILD * readings)
+                || strays.stream()
+                                .filter(stray -> stray.highest() || stray.far())
+                                .count()
+                        > 1;
     }
 
     /** Looks at what a forecast leaves of a log, and whether it looks like scatter. */

@@ -126,12 +126,11 @@ public final class DiagnosisStory {
                     "The gauge did not move while the tank was heated. Either it is dead or shut off, or the water has a way back"
                             + " to the mains: these readings can't tell which.");
         }
-        if (result.misfit()) {
+        if (result.isUnexplained()) {
             return plain("Open. These readings don't settle it: none of the causes considered explains them.");
         }
         if (asDescribed()) {
-            return plain((!heated() ? "Open. " : standing()) + ordinary()
-                    + "The readings agree with the house as described.");
+            return plain((!heated() ? "Open. " : standing()) + ordinary() + agreeing());
         }
         String shared = shared();
         if (isSettled() || isLikely()) {
@@ -158,13 +157,13 @@ public final class DiagnosisStory {
         if (isUnmoved() && !isHazardByReading()) {
             return plain("The gauge did not move while the tank was heated.");
         }
-        if (isHazardByReading() || result.misfit()) {
+        if (isHazardByReading() || result.isUnexplained()) {
             return verdict();
         }
         String expansion = expansion().isEmpty() ? "" : expansion() + ". ";
         if (asDescribed()) {
             return plain((doubted || !heated() ? "Open. " : standing())
-                    + (expansion.isEmpty() ? "The readings agree with the house as described." : expansion.strip()));
+                    + (expansion.isEmpty() ? agreeing() : expansion.strip()));
         }
         if (isSettled() || isLikely()) {
             return plain((doubted ? "Open. " : standing()) + "Best fit: "
@@ -172,6 +171,11 @@ public final class DiagnosisStory {
         }
         return plain("Open. " + (isShared() ? expansion : "") + result.alike().size()
                 + " causes would explain these readings.");
+    }
+
+    private String agreeing() {
+        return (result.misfit() ? "All readings but one agree" : "The readings agree")
+                + " with the house as described.";
     }
 
     /** How sure the answer is. */
@@ -221,7 +225,7 @@ public final class DiagnosisStory {
                 && !doubted
                 && !isUndescribed()
                 && !isUnmoved()
-                && !result.misfit()
+                && !result.isUnexplained()
                 && !opened()
                 && !ordinary().isEmpty()
                 && (asDescribed() || isShut());
@@ -241,8 +245,14 @@ public final class DiagnosisStory {
         if (asDescribed() && log.isPresent() && !heated()) {
             all.add(plain("They show no heat-up, so they say nothing about one."));
         }
-        if (result.misfit()) {
+        if (result.isUnexplained()) {
             all.add(plain(closest(tested)));
+            result.best()
+                    .misfit()
+                    .filter(misfit -> misfit.systematic() > misfit.tolerated())
+                    .ifPresent(misfit -> all.add(plain("Over a stretch of the log it is at least ")
+                            .then(new Measure(Measure.Kind.PRESSURE_DIFFERENCE, misfit.systematic()))
+                            .then(" off.")));
             all.add(plain(
                     "A value in the description may be wrong, water may have been drawn without a note, or the cause may be one not"
                             + " considered here."));
@@ -254,7 +264,7 @@ public final class DiagnosisStory {
             others.stream().findFirst().ifPresent(any -> all.add(plain(said + named(others) + ".")));
         }
         strays().ifPresent(all::add);
-        if (!result.misfit() && asDescribed() && tested.size() > 1) {
+        if (!result.isUnexplained() && asDescribed() && tested.size() > 1) {
             all.add(plain("They would not show a slight case of one of these: "
                     + named(tested.stream()
                             .filter(fit -> fit.cause() != Cause.AS_DESCRIBED)
@@ -387,7 +397,7 @@ public final class DiagnosisStory {
     public List<HypothesisFit> listed() {
         return result.fits().stream()
                 .sorted(Comparator.comparing(
-                        fit -> result.misfit() || !asDescribed() || fit.cause() != Cause.AS_DESCRIBED))
+                        fit -> result.isUnexplained() || !asDescribed() || fit.cause() != Cause.AS_DESCRIBED))
                 .toList();
     }
 

@@ -40,7 +40,9 @@ final class DiagnosisTables {
     /** How the causes are ordered; where none explains the readings, a weight tells them apart and no more. */
     String order() {
         return result.misfit()
-                ? "Causes, the best fit first; none explains the readings, so the weights only compare them"
+                ? "Causes, the best fit first; "
+                        + (result.isUnexplained() ? "none explains the readings" : "one reading is not explained")
+                        + ", so the weights only compare them"
                 : isAsDescribedBefore()
                         ? "Causes: the house as described, which explains the readings, then the likeliest first"
                         : "Causes, the likeliest first";
@@ -129,7 +131,7 @@ final class DiagnosisTables {
     }
 
     private List<HypothesisFit> explaining() {
-        return result.misfit()
+        return result.isUnexplained()
                 ? List.of()
                 : story.listed().stream().filter(result.alike()::contains).toList();
     }
