@@ -54,8 +54,6 @@ class LivePageTest {
 
     private static final long MOST_BYTES = 900_000;
 
-    private static final int[] WIDTHS = {320, 1200};
-
     @TempDir
     Path folder;
 
@@ -87,10 +85,8 @@ class LivePageTest {
             all.append("<pre class=\"one\" id=\"" + name + "\">" + Html.escaped(Catalogue.text(name)) + "</pre>");
         }
         String found = seen(html("orchard-lodge"), all, """
-                const engine = {};
-                new Function('exports', heatswell.script)(engine);
                 for (const one of document.querySelectorAll('.one')) {
-                  const { peak, discharged, times } = engine.open(one.id, one.textContent).house.summary();
+                  const { peak, discharged, times } = heatswell.engine.open(one.id, one.textContent).house.summary();
                   note([one.id, peak, discharged, ...times].join(' '));
                 }
                 done();
@@ -196,13 +192,30 @@ class LivePageTest {
                 found.lines().toList());
     }
 
-    /** Map, samples and check sheet come from a worker; what they say is what the command says of the same house. */
+    /** The command writes the page; its map, samples and check sheet come from workers and say what Java says of the same house. */
     @Test
-    void longQuestionsAreAnsweredAsInJava() throws IOException {
+    void theCommandWritesAPageThatAnswersLongQuestionsAsInJava() throws IOException {
         Scenario scenario = Catalogue.read("orchard-lodge")
-                .with(List.of(new Change("vessel.volume", "12 L"), new Change("vessel.precharge", "2.6 bar")));
+                .with(List.of(
+                        new Change("vessel.volume", "12 L"),
+                        new Change("vessel.precharge", "2.6 bar"),
+                        new Change("units", "us")));
         Path file = folder.resolve("asked.html");
-        Files.writeString(file, html(page, scenario));
+        StringWriter out = new StringWriter();
+        PrintWriter writer = new PrintWriter(out);
+        int status = CommandFactory.heatswell(writer, writer)
+                .execute(
+                        "page",
+                        "orchard-lodge",
+                        "--set",
+                        "vessel.volume=12 L",
+                        "--set",
+                        "vessel.precharge=2.6 bar",
+                        "--units",
+                        "us",
+                        "--out",
+                        file.toString());
+        assertEquals(0, status, out::toString);
         Browser.Outcome outcome = browser.ask(file, """
                 (async () => {
                   const until = async done => { while (!done()) { await new Promise(r => setTimeout(r, 20)); } };
@@ -218,14 +231,16 @@ class LivePageTest {
                     typed.dispatchEvent(new Event('input'));
                     return first.lastChild.textContent.replace(/,.*/, '');
                   });
-                  return [bodies[0].querySelector('p').textContent, bodies[1].querySelector('p').textContent,
+                  return [document.getElementById('set-vessel.volume').value, heatswell.live.described.name, bodies[0].querySelector('p').textContent, bodies[1].querySelector('p').textContent,
                       document.querySelectorAll('.band').length + ' band',
                       ...[...document.querySelectorAll('.readings tbody tr')].map(row => [...row.children].slice(1, 3).map(cell => cell.textContent).join(', ')),
                       judged.join()].join('\\n').replaceAll(/\\u00a0|\\u202f/gu, ' ');
                 })()
                 """);
         assertEquals(List.of(), outcome.console());
-        List<String> told = outcome.page().lines().toList();
+        List<String> all = outcome.page().lines().toList();
+        assertEquals(List.of("3.17 gal", "orchard-lodge"), all.subList(0, 2));
+        List<String> told = all.subList(2, all.size());
         QuantityFormat format = QuantityFormat.unicode(scenario.units());
         double[] sizes = scenario.costs().vessels().stream()
                 .mapToDouble(NominalSize::volume)
@@ -255,30 +270,6 @@ class LivePageTest {
 
     private static String plain(String text) {
         return text.replace('\u00a0', ' ').replace('\u202f', ' ');
-    }
-
-    @Test
-    void theCommandPutsAHouseIntoThePage() throws IOException {
-        Path file = folder.resolve("mine.html");
-        StringWriter out = new StringWriter();
-        PrintWriter writer = new PrintWriter(out);
-        int status = CommandFactory.heatswell(writer, writer)
-                .execute(
-                        "page",
-                        "orchard-lodge",
-                        "--set",
-                        "tank.volume=150 L",
-                        "--units",
-                        "us",
-                        "--out",
-                        file.toString());
-        assertEquals(0, status, out::toString);
-        String found = seen(Files.readString(file), "", """
-                note(document.getElementById('set-tank.volume').value.replace(/\\s/u, ' '));
-                note(heatswell.live.described.name);
-                done();
-                """);
-        assertEquals(List.of("39.6 gal", "orchard-lodge"), found.lines().toList());
     }
 
     @Test
@@ -316,29 +307,69 @@ class LivePageTest {
                 found.lines().toList());
     }
 
+    /** What the drawing cannot show where it is, or at all, is told below it; and no words in it lie over others or beyond its edge. */
     @Test
-    void fitsEveryWidthAndIsSmall() throws IOException {
+    void fitsEveryWidthIsSmallAndTellsWhatItDoesNotDraw() throws IOException {
         String html = html("mill-cottage-small-vessel");
         assertTrue(html.getBytes(StandardCharsets.UTF_8).length < MOST_BYTES, "the file must be below 0.9 MB");
         Files.writeString(folder.resolve("live.html"), html);
-        StringBuilder frames = new StringBuilder();
-        for (int width : WIDTHS) {
-            frames.append("<iframe src=\"live.html\" style=\"border:0;height:800px;width:" + width + "px\"></iframe>");
-        }
+        String several = """
+                tank: { volume: 210 L, material: steel, working-pressure: 10 bar }
+                supply: { arrangement: check-valve, pressure: 3.8 bar, water: 8 degC }
+                heater: { energy: electric, input: 3 kW, set-point: 62 degC }
+                relief:
+                  - { name: T&P valve, opens: 7 bar, opens-at: 95 degC, height: 1.3 m }
+                  - { name: low valve, opens: 6 bar, kind: expansion-valve, height: -4 m }
+                vessel: { name: lower, volume: 8 L, precharge: 3.8 bar, height: -6 m }
+                vessels:
+                  - { name: upper, volume: 12 L, precharge: 3 bar, height: 12 m }
+                  - { volume: 5 L, precharge: 3.5 bar, location: in-tank }
+                gauge: { height: 2 m }
+                run: { duration: 2 h, sample: 1 min }
+                """;
         String found = seen(
-                "<!DOCTYPE html><html><body>" + frames + "</body></html>",
-                "",
+                "<!DOCTYPE html><html><body><iframe src=\"live.html\" style=\"border:0;height:800px;width:1200px\"></iframe></body></html>",
+                "<pre id=\"several\">" + Html.escaped(several) + "</pre>",
                 """
-                for (const frame of document.querySelectorAll('iframe')) {
-                  const root = frame.contentDocument.documentElement;
+                const frame = document.querySelector('iframe');
+                const page = frame.contentDocument;
+                const root = page.documentElement;
+                const over = (a, b) => Math.min(a.right, b.right) - Math.max(a.left, b.left) > 1 && Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > a.height / 4;
+                const outside = (a, b) => a.left < b.left - 1 || a.right > b.right + 1 || a.top < b.top - 1 || a.bottom > b.bottom + 1;
+                const look = () => {
                   note(frame.clientWidth + ': ' + (root.scrollWidth <= root.clientWidth ? 'fits' : root.scrollWidth) + ', '
                       + frame.contentWindow.performance.getEntriesByType('resource').length + ' asked for');
+                  const edge = page.getElementById('drawing').getBoundingClientRect();
+                  const words = [...page.querySelectorAll('#drawing text')].filter(one => one.textContent).map(one => [one.textContent, one.getBoundingClientRect()]);
+                  note(words.flatMap(([one, a], i) => [...(outside(a, edge) ? [one + ' is cut'] : []),
+                      ...words.slice(0, i).filter(([, b]) => over(a, b)).map(([other]) => one + ' lies over ' + other)]).join());
+                };
+                const { live } = frame.contentWindow.heatswell;
+                for (const width of [1200, 320]) {
+                  frame.style.width = width + 'px';
+                  live.open('mill', live.text);
+                  look();
                 }
+                note(live.open('several', document.getElementById('several').textContent).map(fault => fault.message).join());
+                look();
+                note(page.getElementById('notes').textContent.replaceAll('. ', '.\\n').replaceAll(/[\\u00a0\\u202f]/gu, ' '));
+                note(page.querySelector('[for="set-vessel.volume"]').textContent);
                 done();
                 """,
-                "[...document.querySelectorAll('iframe')].every(frame => frame.contentWindow.heatswell)");
+                "document.querySelector('iframe').contentWindow.heatswell");
         assertEquals(
-                List.of("320: fits, 0 asked for", "1200: fits, 0 asked for"),
+                List.of(
+                        "1200: fits, 0 asked for",
+                        "",
+                        "320: fits, 0 asked for",
+                        "",
+                        "",
+                        "320: fits, 0 asked for",
+                        "",
+                        "Not drawn, but simulated: the expansion vessel “upper” (12 L, 12 m above the drain cock); the expansion vessel (5 L, in the tank).",
+                        "Not at its height in the drawing, on a broken pipe: the relief valve “low valve” (4 m below the drain cock); the expansion vessel “lower” (6 m below the drain cock).",
+                        "Drops and jugs show all relief valves together.",
+                        "Vessel size (“lower”)"),
                 found.lines().toList());
     }
 

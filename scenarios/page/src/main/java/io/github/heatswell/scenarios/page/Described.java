@@ -75,7 +75,9 @@ final class Described {
 
     private Values vessel(ExpansionVessel vessel) {
         return new Values()
+                .with("name", vessel.name().orElse(""))
                 .with("volume", vessel.volume())
+                .with("inTank", vessel.isInTank())
                 .with("precharge", vessel.precharge().gauge(air))
                 .with("acceptance", vessel.acceptance())
                 .with("height", vessel.height())

@@ -96,6 +96,13 @@ function optionsOf(choice, value) {
   return Object.entries(choice.options[value] === undefined ? { ...choice.options, [value]: value.replaceAll('-', ' ') } : choice.options);
 }
 
+/** What a value is called; of several vessels it is the first that is changed. */
+function labelOf(live, { field, label }) {
+  const [first, ...others] = live.described.vessels;
+  const which = !field.startsWith('vessel') || others.length === 0 ? '' : ` (${first.name ? `“${first.name}”` : 'the first'})`;
+  return live.house.spelled(label) + which;
+}
+
 function wrong(row, faults) {
   row.querySelector('.wrong')?.remove();
   const input = row.querySelector('input[type="text"]');
@@ -113,8 +120,9 @@ export function controlsOf(form, live, tap) {
   function numberRow(number) {
     const id = `set-${number.field}`;
     const typed = element('input', { type: 'text', id, autocomplete: 'off', spellcheck: 'false' });
-    const slid = element('input', { type: 'range', 'aria-label': live.house.spelled(number.label) });
-    const row = element('div', { class: 'control' }, element('label', { for: id }, live.house.spelled(number.label)), typed, slid);
+    const words = labelOf(live, number);
+    const slid = element('input', { type: 'range', 'aria-label': words });
+    const row = element('div', { class: 'control' }, element('label', { for: id }, words), typed, slid);
     const change = (text) => wrong(row, live.change(new Map([[number.field, text]])));
     slid.addEventListener('input', () => change(written(number, Number(slid.value))));
     typed.addEventListener('change', () => {
@@ -142,7 +150,7 @@ export function controlsOf(form, live, tap) {
   function choiceRow(choice) {
     const id = `set-${choice.field}`;
     const select = element('select', { id });
-    const row = element('div', { class: 'control' }, element('label', { for: id }, live.house.spelled(choice.label)), select);
+    const row = element('div', { class: 'control' }, element('label', { for: id }, labelOf(live, choice)), select);
     select.addEventListener('change', () => wrong(row, live.change(changesFor(live, choice.field, select.value))));
     return { row, show: (value) => {
       if (select.value !== value) {
@@ -207,7 +215,7 @@ export function controlsOf(form, live, tap) {
   function show() {
     const numbers = numbersOf(live);
     const choices = CHOICES.filter((one) => chosen(live, one) !== undefined && (one.options.open === undefined || live.described.supply.set !== undefined));
-    const kind = `${live.described.us} ${[...choices, ...numbers].map((one) => one.field).join()}`;
+    const kind = `${live.described.us} ${[...choices, ...numbers].map((one) => one.field + labelOf(live, one)).join()}`;
     if (kind !== shown) {
       shown = kind;
       rows = new Map([...choices.map((one) => [one.field, choiceRow(one)]), ...numbers.map((one) => [one.field, numberRow(one)]), ['fade', fadeRow()], ['tap', tapRow()]]);

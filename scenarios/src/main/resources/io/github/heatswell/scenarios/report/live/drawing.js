@@ -2,16 +2,16 @@ import { label, line, path, scaleOf, shape } from './shapes.js';
 import { numbersOf, written } from './controls.js';
 
 /*
- * A true elevation with a ruler of heights above the drain cock. Beside it stands what moves: layers hatched by temperature, a
- * diaphragm, a needle, drops and a jug. Symbols for valves are those of ISO 14617; the gauge has a plain face by EN 837.
+ * An elevation with a ruler of heights above the drain cock; what is too low or too high for it hangs on a broken pipe with its height,
+ * and words below the drawing name it. Beside it stands what moves: layers hatched by temperature, a diaphragm, a needle, drops and a jug. Symbols for valves are those of ISO 14617; the gauge has a plain face by EN 837.
  */
 
 const COLD = 400; // where the cold feed lies, at the height of the drain cock (px)
 const FLOOR = 478;
-const TOP = 62;
+const TOP = 92;
 /** Where things stand from left to right (px), on a wide screen and on a phone. */
-const WIDE = { width: 740, ruler: 24, mains: 76, feed: 156, relief: 228, gauge: 346, vessel: 448, tank: 560, shell: 92, rod: 34, tap: 706 };
-const NARROW = { width: 610, ruler: 8, mains: 52, feed: 126, relief: 174, gauge: 288, vessel: 378, tank: 464, shell: 78, rod: 36, tap: 588 };
+const WIDE = { width: 780, ruler: 24, mains: 76, feed: 156, relief: 228, gauge: 346, vessel: 448, tank: 560, shell: 92, rod: 34, tap: 742 };
+const NARROW = { width: 640, ruler: 8, mains: 52, feed: 126, relief: 174, gauge: 288, vessel: 378, tank: 464, shell: 78, rod: 30, tap: 614 };
 
 /** The height of a tank of usual proportions, three times its diameter (m), where none is given. */
 function heightOf(tank) {
@@ -20,7 +20,7 @@ function heightOf(tank) {
 
 function elevationOf(described) {
   const heights = [heightOf(described.tank), described.gaugeHeight + 0.4, ...described.relief.map((one) => one.height + 0.4), ...described.vessels.map((one) => one.height + 0.8)];
-  const most = Math.max(1, ...heights);
+  const most = Math.min(Math.max(1, ...heights), 1.7 * heightOf(described.tank));
   const metre = (COLD - TOP) / most;
   return { most, metre, y: (height) => COLD - height * metre };
 }
@@ -85,11 +85,52 @@ function spring(x, bottom, top, width) {
   return path(`${d} L${x} ${top}`, 'thin');
 }
 
+const aboveOrBelow = (live, height) => `${live.said('LENGTH', Math.abs(height))} ${height > 0 ? 'above' : 'below'}`;
+const called = (one) => (one.name ? ` “${one.name}”` : '');
+const vesselWords = (live, one) => `${live.house.spelled('the expansion vessel')}${called(one)}`;
+const valveWords = (live, one) => `${live.house.spelled('the relief valve')}${called(one)}`;
+
+/** What the drawing leaves out or does not show where it is, in sentences. */
+function notesOf(live, moved, drawnValves) {
+  const { relief, vessels } = live.described;
+  const place = (one) => (one.inTank ? 'in the tank' : one.height === 0 ? '' : `${aboveOrBelow(live, one.height)} the drain cock`);
+  const missing = [
+    ...vessels.slice(1).map((one) => `${vesselWords(live, one)} (${[live.said('VOLUME', one.volume), place(one)].filter(Boolean).join(', ')})`),
+    ...relief.filter((one) => !drawnValves.includes(one)).map((one) => `${valveWords(live, one)} (${live.said('GAUGE_PRESSURE', one.opens)})`),
+  ];
+  return [
+    missing.length > 0 && `Not drawn, but simulated: ${missing.join('; ')}.`,
+    moved.length > 0 && `Not at its height in the drawing, on a broken pipe: ${moved.join('; ')}.`,
+    vessels[0]?.inTank && `Drawn beside the tank, but built into it: ${vesselWords(live, vessels[0])}.`,
+    relief.length > 1 && live.house.spelled('Drops and jugs show all relief valves together.'),
+  ].filter(Boolean);
+}
+
 /** Sets up the drawing; returns what draws a house as it was described, and what moves it to a moment. */
-export function drawingOf(svg, live, tap) {
+export function drawingOf(svg, notes, live, tap) {
   let parts = {};
   let dragged = null;
   let X = WIDE;
+
+  /** Where a thing stands between the highest and lowest place it can be drawn at; at 0, which is what a file leaves out, at the usual one. */
+  function placed(elevation, { words, height }, usual, highest, lowest) {
+    if (height === 0) {
+      return { y: usual, broken: '' };
+    }
+    const y = Math.min(lowest, Math.max(highest, elevation.y(height)));
+    const broken = Math.abs(y - elevation.y(height)) < 1 ? '' : aboveOrBelow(live, height);
+    if (broken) {
+      parts.moved.push(`${words} (${broken} the drain cock)`);
+    }
+    return { y, broken };
+  }
+
+  /** Two strokes across a pipe that is not drawn at its length, and where its end is. */
+  function breakOf(x, broken, below = 46) {
+    const y = COLD - 12;
+    return broken ? shape('g', {}, shape('rect', { x: x - 4, y: y - 4, width: 8, height: 8, class: 'gap' }), line(x - 8, y + 1, x + 8, y - 7, 'thin'), line(x - 8, y + 7, x + 8, y - 1, 'thin'),
+      label(x, COLD + below, broken, { class: 'small', 'text-anchor': 'middle' })) : '';
+  }
 
   function feed(described, numbers) {
     const group = shape('g');
@@ -111,7 +152,7 @@ export function drawingOf(svg, live, tap) {
       group.append(path(`M${X.feed - 18} ${COLD - 12} v24 l36 -24 v24 z`, 'part'), spring(X.feed, COLD, COLD - 46, 8), line(X.feed, COLD - 46, X.feed, COLD - 150, 'thin'));
       parts.rods['supply.reducing-valve.set'] = rod(set, X.feed, COLD - 58, COLD - 150, 'Adjusting screw of the reducing valve');
       group.append(parts.rods['supply.reducing-valve.set'].group, label(X.feed, COLD - 166, set.said, { 'text-anchor': 'middle', class: 'griptext' }));
-      group.append(label(X.feed, COLD + 26, 'reducing valve', { class: 'small', 'text-anchor': 'middle' }));
+      group.append(label(X.feed + 6, COLD + 26, 'reducing valve', { class: 'small', 'text-anchor': 'middle' }));
     } else {
       group.append(shape('rect', { x: X.feed - 16, y: COLD - 13, width: 32, height: 26, class: 'part' }), line(X.feed - 16, COLD + 13, X.feed + 16, COLD - 13, 'thin'));
       group.append(label(X.feed, X === NARROW ? COLD - 22 : COLD + 30, 'check valve', { class: 'small', 'text-anchor': 'middle' }));
@@ -122,10 +163,10 @@ export function drawingOf(svg, live, tap) {
   }
 
   /** A relief valve as an angle valve with its spring; its water runs down into a jug. */
-  function relief(valve, x, from, at, jugBottom) {
+  function relief(valve, x, from, { y: at, broken }, jugBottom) {
     const group = shape('g');
     const out = valve.onTank ? -1 : 1;
-    group.append(line(x, from, x, at + 14, 'pipe'), path(`M${x - 11} ${at + 16} h22 l-11 -16 z`, 'part'), path(`M${x} ${at} l${16 * out} -11 v22 z`, 'part'), spring(x, at, at - 34, 7), line(x - 9, at - 34, x + 9, at - 34, 'thin'));
+    group.append(line(x, from, x, at + 14, 'pipe'), breakOf(x, broken), path(`M${x - 11} ${at + 16} h22 l-11 -16 z`, 'part'), path(`M${x} ${at} l${16 * out} -11 v22 z`, 'part'), spring(x, at, at - 34, 7), line(x - 9, at - 34, x + 9, at - 34, 'thin'));
     const spout = x + 30 * out;
     group.append(path(`M${x + 16 * out} ${at} H${spout} V${at + 20}`, 'pipe'));
     const jug = { x: spout - 20, top: jugBottom - 62, bottom: jugBottom };
@@ -134,21 +175,23 @@ export function drawingOf(svg, live, tap) {
     const drops = [0, 1, 2].map(() => shape('ellipse', { cx: spout, cy: at + 28, rx: 3, ry: 5, class: 'drop', visibility: 'hidden' }));
     parts.drops.push({ drops, from: at + 26, to: jug.bottom - 8 });
     group.append(parts.jugs.at(-1).level, ...drops);
-    const volume = label(jug.x + 20, jug.top - 8, '', { class: 'value halo', 'text-anchor': 'middle' });
+    const volume = valve.onTank ? label(jug.x - 8, jug.bottom - 8, '', { class: 'value halo', 'text-anchor': 'end' }) : label(jug.x + 20, jug.top - 8, '', { class: 'value halo', 'text-anchor': 'middle' });
     parts.volumes.push(volume);
     group.append(volume);
     const name = valve.condition === 'sound' ? '' : `, ${valve.condition.replaceAll('-', ' ')}`;
-    group.append(label(x + (valve.onTank ? 12 : 0), at - 56, live.house.spelled(`relief valve${name}`), { class: 'small', 'text-anchor': 'middle' }), label(x + (valve.onTank ? 12 : 0), at - 40, live.said('GAUGE_PRESSURE', valve.opens), { class: 'small', 'text-anchor': 'middle' }));
+    const words = { class: 'small', 'text-anchor': valve.onTank ? 'start' : 'middle' };
+    const left = x - (valve.onTank ? 20 : 0);
+    group.append(label(left, at - 56, live.house.spelled(`relief valve${name}`), words), label(left, at - 40, live.said('GAUGE_PRESSURE', valve.opens), words));
     return group;
   }
 
   function gauge(described, elevation) {
-    const y = described.gaugeHeight > 0 ? elevation.y(described.gaugeHeight) : COLD - 96;
+    const { y, broken } = placed(elevation, { words: 'the gauge', height: described.gaugeHeight }, COLD - 96, 78, COLD - 62);
     const scale = scaleOf(live.house, 'GAUGE_PRESSURE');
     const most = described.us ? 200 : 16;
     const angle = (shown) => ((225 - (270 * Math.min(most * 1.03, Math.max(0, shown))) / most) * Math.PI) / 180;
     const point = (shown, radius) => [X.gauge + radius * Math.cos(angle(shown)), y - radius * Math.sin(angle(shown))];
-    const group = shape('g', {}, line(X.gauge, COLD, X.gauge, y + 44, 'pipe'), shape('circle', { cx: X.gauge, cy: y, r: 45, class: 'part' }));
+    const group = shape('g', {}, line(X.gauge, COLD, X.gauge, y + 44, 'pipe'), breakOf(X.gauge, broken), shape('circle', { cx: X.gauge, cy: y, r: 45, class: 'part' }));
     for (let i = 0; i <= 8; i += 1) {
       const shown = (most * i) / 8;
       group.append(line(...point(shown, 38), ...point(shown, 44), 'thin'));
@@ -180,12 +223,13 @@ export function drawingOf(svg, live, tap) {
       parts.vesselAt = () => {};
       return group;
     }
-    const bottom = (one.height > 0 ? elevation.y(one.height) : COLD) - 34;
     const height = vesselHeight(one.volume);
+    const { y: foot, broken } = placed(elevation, { words: vesselWords(live, one), height: one.height }, COLD, Math.max(height, 194) + 76, COLD);
+    const bottom = foot - 34;
     const top = bottom - height;
     const half = Math.min(48, 16 + height / 4.4);
     const box = { x: X.vessel - half, width: 2 * half };
-    group.append(line(X.vessel, COLD, X.vessel, bottom, 'pipe'));
+    group.append(line(X.vessel, COLD, X.vessel, bottom, 'pipe'), breakOf(X.vessel, broken, 26));
     if (one.condition === 'isolated') {
       group.append(path(`M${X.vessel - 10} ${bottom + 8} h20 l-20 20 h20 z`, 'part'), line(X.vessel - 14, bottom + 18, X.vessel + 14, bottom + 18, 'closed'));
     }
@@ -255,12 +299,12 @@ export function drawingOf(svg, live, tap) {
     const set = numbers.find((one) => one.field === 'heater.set-point');
     const foot = Math.max(bottom - 24, COLD - 60);
     parts.rods['heater.set-point'] = rod(set, right + X.rod, foot, foot - 150, 'Thermostat');
-    group.append(parts.rods['heater.set-point'].group, label(right + X.rod, foot + 26, set.said, { 'text-anchor': 'middle', class: 'griptext' }), label(X.width - 4, foot + 46, 'thermostat', { 'text-anchor': 'end', class: 'small' }));
+    group.append(parts.rods['heater.set-point'].group, label(right + X.rod, foot + 26, set.said, { 'text-anchor': 'middle', class: 'griptext' }), label(right + X.rod, foot + 46, 'thermostat', { 'text-anchor': 'middle', class: 'small' }));
     parts.tankAt = (moment) => layers(box, moment);
-    parts.stream = line(X.tap, box.y + 46, X.tap, FLOOR, 'pipe');
+    parts.stream = line(X.tap, box.y + 46, X.tap, box.y + 84, 'pipe');
     const valve = [path(`M${X.tap - 12} ${box.y + 34} h24 l-24 14 h24 z`, 'part'), line(X.tap, box.y + 40, X.tap + 20, box.y + 40, 'pipe')];
     const handle = tap.isOffered() ? handleOf(box, valve) : shape('g', {}, ...valve);
-    group.append(parts.stream, handle, label(X.tap, box.y + 78, live.house.spelled('tap'), { class: 'small', 'text-anchor': 'middle' }));
+    group.append(parts.stream, path(`M${X.tap - 16} ${box.y + 80} q0 12 16 12 t16 -12`, 'thin'), handle, label(X.tap, box.y + 110, live.house.spelled('tap'), { class: 'small', 'text-anchor': 'middle' }));
     return group;
   }
 
@@ -316,22 +360,23 @@ export function drawingOf(svg, live, tap) {
     const numbers = numbersOf(live);
     const focused = svg.contains(document.activeElement) ? document.activeElement.getAttribute('data-field') : null;
     const elevation = elevationOf(described);
-    parts = { rods: {}, jugs: [], drops: [], volumes: [], numbers };
+    parts = { rods: {}, jugs: [], drops: [], volumes: [], moved: [], numbers };
     const branch = described.relief.find((one) => !one.onTank);
     const onTank = described.relief.find((one) => one.onTank);
     const tankTop = COLD + 14 - heightOf(described.tank) * elevation.metre;
     const reliefs = [];
     if (branch) {
-      reliefs.push(relief(branch, X.relief, COLD, branch.height > 0 ? Math.min(COLD - 130, elevation.y(branch.height)) : COLD - 152, COLD - 14));
+      reliefs.push(relief(branch, X.relief, COLD, placed(elevation, { words: valveWords(live, branch), height: branch.height }, COLD - 152, 74, COLD - 130), COLD - 14));
     }
     if (onTank) {
-      reliefs.push(relief(onTank, X.tank + 20, tankTop, Math.max(60, tankTop - 34), FLOOR));
+      reliefs.push(relief(onTank, X.tank + 20, tankTop, { y: tankTop - 34, broken: '' }, FLOOR));
     }
     svg.replaceChildren(
       line(0, FLOOR, X.width, FLOOR, 'thin'), ruler(elevation, described.us, X.ruler), tank(described, elevation, numbers), feed(described, numbers),
       gauge(described, elevation), vessel(described, elevation, numbers), ...reliefs,
     );
     parts.jug = jugSize();
+    notes.textContent = notesOf(live, parts.moved, [branch, onTank]).join(' ');
     if (focused) {
       svg.querySelector(`[data-field="${focused}"]`)?.focus();
     }
@@ -360,7 +405,7 @@ export function drawingOf(svg, live, tap) {
       const height = (jug.bottom - jug.top - 6) * Math.min(1, moment.RELIEVED_TOTAL / parts.jug);
       jug.level.setAttribute('y', String(jug.bottom - 1 - height));
       jug.level.setAttribute('height', String(height));
-      parts.volumes[i].textContent = live.said('VOLUME', moment.RELIEVED_TOTAL);
+      parts.volumes[i].textContent = `${live.said('VOLUME', moment.RELIEVED_TOTAL)}${X === WIDE && described.relief.length > 1 ? ' in all' : ''}`;
     }
     const drips = moment.RELIEF_FLOW > 0;
     for (const { drops, from, to } of parts.drops) {

@@ -129,7 +129,7 @@ function startPage(script) {
   }
 
   parts = {
-    drawing: drawingOf(at('drawing'), live, tap), trace: traceOf(at('trace'), live, goTo), controls: controlsOf(at('controls'), live, tap), sizes: sizesOf(at('sizes'), live),
+    drawing: drawingOf(at('drawing'), at('notes'), live, tap), trace: traceOf(at('trace'), live, goTo), controls: controlsOf(at('controls'), live, tap), sizes: sizesOf(at('sizes'), live),
   };
   parts.questions = questionsOf(live, labOf(script), parts.controls.fitted, parts.trace.band);
   filesOf(live, own, (words) => {
