@@ -514,6 +514,7 @@ public final class Guide {
                                 .filter(unit -> !unit.isEmpty())
                                 .orElse(interviewer.units().pressure().symbol())));
             }
+            say("Comparing every cause with the readings takes a minute or two.");
             run("diagnose", files.toArray(String[]::new));
             if (status == 0) {
                 FoundCause cause = new FoundCause(

@@ -252,6 +252,10 @@ class InterviewTest {
             draws              | we are two people, i guess     | us-low
             drip               | in the morning                 | heating
             drip               | after showers                  | heating
+            drip               | in the mornings                | heating
+            drip               | in the mornings after showers  | heating
+            drip               | not that I know                | no
+            heater.cut-out     | not that i know of             | none
             drip               | at night                       | night
             drip               | yes mostly at night            | night
             drip               | at night mostly                | night
