@@ -21,6 +21,8 @@ final class LogHeader {
 
     /** So many columns that are not used are named one by one. */
     private static final int MAX_NAMED = 5;
+    /** As many columns as a log may have. */
+    private static final int MAX_COLUMNS = 500;
 
     private static final List<String> KNOWN = List.of("time", "pressure", "temperature", "burner");
 
@@ -58,6 +60,10 @@ final class LogHeader {
     LogHeader(List<String> header, double atmosphere, Optional<String> asked) {
         this.asked = asked;
         names = withoutEmptyEnd(header);
+        if (names.size() > MAX_COLUMNS) {
+            throw new IllegalArgumentException("this line has " + names.size() + " cells; up to " + MAX_COLUMNS
+                    + " columns are allowed, so the ends of its lines may be missing");
+        }
         for (int i = 0; i < names.size(); i++) {
             named(i, atmosphere);
         }
