@@ -1,6 +1,7 @@
 package io.github.heatswell.narrative;
 
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import java.util.Arrays;
@@ -116,8 +117,17 @@ enum OwnersQuestion {
         return Arrays.stream(values())
                 .filter(one -> asked.contains(one.words))
                 .findFirst()
-                .map(one -> one.answer(cause, run.system()))
+                .map(one -> one == NEW_VESSEL && cause == ReliefWords.Cause.NONE && isAboveCap(run)
+                        ? "It stays shut, as described, but the pressure climbs above the limit that the rules set here."
+                        : one.answer(cause, run.system()))
                 .map(said -> known ? said : supposed(said));
+    }
+
+    private static boolean isAboveCap(RunSummary run) {
+        return SizingTarget.cap(run.system())
+                .filter(rule -> run.system().site().place().isKnown())
+                .filter(rule -> run.peak().value() > rule.limit().orElseThrow())
+                .isPresent();
     }
 
     /** The question as one of these words it, where a person words it a little otherwise. */

@@ -28,6 +28,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * What whoever enforces the rules is given about a proposed vessel, each part under the question it answers. What was not checked
@@ -194,22 +195,48 @@ final class AuthorityPaper {
 
     /** How the sampled houses differ, and who said by how much. */
     static String sure(Scenario scenario, VariedHouse varied, boolean lowered, QuantityFormat shown) {
-        String given = varied.inputs().stream()
+        List<VariedHouse.Input> inputs = varied.inputs().stream()
+                .filter(input -> !isReplaced(input, scenario, varied))
+                .toList();
+        String given = inputs.stream()
                 .filter(input -> isGiven(input, scenario))
                 // how closely a valve is set that is yet to be set is nobody's to give
                 .filter(input -> !(lowered && input.name().startsWith("supply.reducing-valve")))
                 .map(VariedHouse.Input::label)
                 .collect(Collectors.joining("; "));
-        return "The sampled houses differ within what is uncertain. Each is followed from the day its vessel is charged until a"
-                + " year later: "
-                + varied.inputs().stream()
+        return "Each sampled house is followed for a year from the day its vessel is charged. They differ in "
+                + inputs.stream()
                         .map(input -> input.label() + " " + PageWords.inUnits(input.words(), shown))
                         .collect(Collectors.joining("; "))
                 + "; and how fast a vessel loses precharge. "
                 + (given.isEmpty()
                         ? "These ranges were not given: they are common practice, no source."
                         : "These were given: " + given + "; the others are common practice, no source.")
+                + notVaried(scenario, varied)
                 + " A size is recommended if, with 95 % confidence, it is enough in nine of ten such houses.";
+    }
+
+    /** Whether the vessel proposed, with its charge, stands in every sampled house in place of what was uncertain of the old one. */
+    private static boolean isReplaced(VariedHouse.Input input, Scenario scenario, VariedHouse varied) {
+        return !varied.usual()
+                && input.name().startsWith("vessel.")
+                && !scenario.system().hasSeveralVessels();
+    }
+
+    /** Which numbers that move the size are the same in every sampled house. */
+    private static String notVaried(Scenario scenario, VariedHouse varied) {
+        List<String> same = Stream.of(
+                        "supply.reducing-valve.set", NamedValue.LOCK_UP.field(), NamedValue.SET_POINT.field())
+                .filter(field -> scenario.system().supply().reducingValve().isPresent()
+                        || !field.startsWith("supply.reducing-valve"))
+                .filter(field ->
+                        varied.inputs().stream().noneMatch(input -> input.name().equals(field)))
+                .map(field -> NamedValue.of(field).map(NamedValue::label).orElse("reducing valve's setting"))
+                .collect(Collectors.toCollection(ArrayList::new));
+        if (!varied.usual()) {
+            same.add("volume and precharge of the vessel fitted");
+        }
+        return same.isEmpty() ? "" : " Not varied: " + String.join("; ", same) + ".";
     }
 
     /** Whether whoever described the house said how far a value may be off. */

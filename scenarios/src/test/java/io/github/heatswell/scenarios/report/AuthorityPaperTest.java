@@ -233,6 +233,27 @@ class AuthorityPaperTest {
         assertTrue(sure.contains("These were given: supply pressure; the others are common practice"), sure);
     }
 
+    /** Regression: the range of the old precharge was said to be sampled, which the recommended one replaces in every house. */
+    @Test
+    void whatIsTheSameInEverySampledHouseIsNamed() {
+        Scenario house = ScenarioReader.read("h", """
+                supply: { arrangement: reducing-valve, pressure: 4 bar to 5.5 bar, reducing-valve: { set: 3 bar } }
+                tank: { volume: 250 L, material: steel, working-pressure: 10 bar }
+                heater: { energy: electric, input: 3 kW, set-point: 62 degC +- 5 K }
+                relief: [{ opens: 10 bar, opens-at: 90 degC }]
+                vessel: { volume: 18 L, precharge: 0.5 bar to 3 bar }
+                """);
+        VariedHouse varied = VariedHouse.with(house, house.system().vessel().orElseThrow());
+        String sure = AuthorityPaper.sure(house, varied, false, QuantityFormat.ascii(UnitSystem.SI));
+        assertFalse(sure.contains("0.5"), sure);
+        String same = sure.substring(sure.indexOf("Not varied"));
+        assertTrue(
+                same.matches(
+                        "Not varied: reducing valve's set pressure; lock-up rise of the reducing valve; volume and precharge of the vessel fitted\\..*"),
+                same);
+        assertFalse(same.contains("set point"), same);
+    }
+
     /** Regression: that a size counts only once the vessels that are there are put right was said on the first sheet alone. */
     @Test
     void whatIsToBePutRightFirstStandsOnEverySheetThatGoesByTheSize() {

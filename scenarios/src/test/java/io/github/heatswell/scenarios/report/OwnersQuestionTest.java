@@ -140,4 +140,27 @@ class OwnersQuestionTest {
         assertEquals("Not with the assumed values: the valve stays shut.", said(house, run, EXPANSION));
         assertFalse(said(house, run, DRY).contains("as described"));
     }
+
+    /** Regression: a vessel that lets the pressure rise to 89 psi, where the code allows 80, was answered with a plain yes. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "us-ipc | 2.5 gal | It stays shut, as described, but the pressure climbs above the limit that the rules set here.",
+                "us-ipc | 12 gal  | Yes: as described, it stays shut.",
+                "en     | 2.5 gal | Yes: as described, it stays shut."
+            })
+    void aVesselThatIsTooSmallForTheRulesIsNoPlainYes(String place, String volume, String answer) {
+        Scenario house = Catalogue.read("orchard-lodge-vessel")
+                .with(List.of(
+                        new Change("site.place", place),
+                        new Change("vessel.volume", volume),
+                        new Change("relief[0].opens", "10 bar"),
+                        new Change("relief[0].full-lift", "11 bar"),
+                        new Change("relief[0].reseats", "8 bar"),
+                        new Change("tank.working-pressure", "12 bar")));
+        assertEquals(
+                answer,
+                said(house, house.simulation().run().summary(), "Does the relief valve stay shut after the change?"));
+    }
 }
