@@ -126,21 +126,34 @@ final class BalanceAudit {
 
     /**
      * Adds back the water that mixing took from the highest layers: their air took on another temperature and so another
-     * volume. The pressure takes up what that water needs, unless the feed holds it.
+     * volume. The pressure takes up what that water needs, unless the feed holds it; at the seat or the limit of a diaphragm it goes on
+     * as {@link #settle} does.
      *
      * @param y the state after the mixing
      * @param modes the modes from now on
      * @param before the water of the tank (kg) before it
      * @param pressure the pressure (Pa, absolute) before it
-     * @param stiffness what the system takes up per pascal (kg/Pa)
+     * @param balance tells what the system takes up per pascal
      * @return the pressure (Pa, absolute) with that water, which the state has too if nothing else has set it
      */
-    double giveBack(double[] y, Modes modes, double before, double pressure, double stiffness) {
+    double giveBack(double[] y, Modes modes, double before, double pressure, Balance balance) {
         double target = y[StateVector.PRESSURE];
         y[StateVector.PRESSURE] = pressure;
-        double displaced = before - inventory.tankMass(y, modes);
+        double missing = before - inventory.tankMass(y, modes);
         double carried = y[StateVector.CARRIED];
-        inventory.press(y, modes, displaced / stiffness, -displaced);
+        Modes now = modes;
+        for (int n = 0; n < MAX_SETTLINGS && missing != 0; n++) {
+            double whole = missing / balance.stiffness();
+            double step = plant.reach(now, y, whole);
+            double taken = Double.compare(step, whole) == 0 ? missing : step * balance.stiffness();
+            inventory.press(y, now, step, -taken);
+            missing -= taken;
+            Modes moved = plant.moved(now, y);
+            if (!moved.sameDevices(now)) {
+                now = moved;
+                balance.evaluate(y, now, new double[vector.length]);
+            }
+        }
         y[StateVector.CARRIED] = carried;
         double with = y[StateVector.PRESSURE];
         if (target != pressure || modes.rule == PressureRegime.HELD || modes.rule == PressureRegime.RETURNING) {

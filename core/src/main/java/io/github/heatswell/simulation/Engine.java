@@ -355,7 +355,7 @@ final class Engine {
         double water = underAir ? audit.tankWater(state, modes) : 0;
         modes = chooser.choose(wanted, conditions, state, maySettle);
         if (underAir && state[vector.highest] != top) {
-            pressure = audit.giveBack(state, modes, water, pressure, balance.stiffness());
+            pressure = audit.giveBack(state, modes, water, pressure, balance);
         }
         if (state[StateVector.PRESSURE] != pressure) {
             audit.adjust(state, modes, plant.moved(modes, state), pressure);

@@ -73,7 +73,8 @@ class DifficultHousesTest {
                 "firings-in-a-flood",
                 "hammering-behind-a-reducing-valve",
                 "warm-soft-pipe-on-a-small-tank",
-                "kilometres-of-warm-soft-pipe"
+                "kilometres-of-warm-soft-pipe",
+                "full-vessel-under-mixing"
             })
     void theirRunEndsWithItsBooksClosed(String name) throws IOException {
         Scenario house = house(name);
