@@ -1,0 +1,86 @@
+package io.github.heatswell.narrative;
+
+import io.github.heatswell.diagnosis.Cause;
+import io.github.heatswell.diagnosis.DiagnosisResult;
+import io.github.heatswell.diagnosis.Misfit;
+import io.github.heatswell.diagnosis.PressureLog;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Supply;
+import java.util.Optional;
+
+/** How far readings settle the cause. Immutable. */
+final class Conclusion {
+
+    /** From these weights on a cause is called settled, or likely; our own judgement. */
+    private static final double SETTLED = 0.9;
+
+    private static final double LIKELY = 0.75;
+    private static final double EVEN = 0.5;
+
+    private final DiagnosisResult result;
+    private final HotWaterSystem house;
+    private final Optional<PressureLog> log;
+    private final OrdinaryExpansion expansion;
+    private final boolean doubted;
+
+    Conclusion(
+            DiagnosisResult result,
+            HotWaterSystem house,
+            Optional<PressureLog> log,
+            OrdinaryExpansion expansion,
+            boolean doubted) {
+        this.result = result;
+        this.house = house;
+        this.log = log;
+        this.expansion = expansion;
+        this.doubted = doubted;
+    }
+
+    boolean isSettled() {
+        return !doubted && result.isDecided() && result.best().weight() >= SETTLED;
+    }
+
+    /** Whether one cause stands out: it is likelier than all others together, or far likelier if others explain the readings too. */
+    boolean isLikely() {
+        return result.best().weight() > (result.tested().size() == 1 ? EVEN : LIKELY);
+    }
+
+    /** Whether several causes would explain the readings, and heated water has nowhere to go in any. */
+    boolean isShared() {
+        return result.tested().size() > 1 && isShut();
+    }
+
+    /** Whether heated water has nowhere to go in any of the causes that would explain the readings. */
+    boolean isShut() {
+        boolean described = expansion.isAnswer();
+        boolean alone = house.vessels().size() == 1 && house.supply().arrangement() != Supply.Arrangement.DIRECT;
+        return expansion.isHeated()
+                && (described || alone)
+                && result.tested().stream().allMatch(fit -> fit.shutsIn(described));
+    }
+
+    /**
+     * Whether the readings are explained without any fault: by the house as described, which comes first, or which explains them about
+     * as well as the first and lets heated water go nowhere.
+     */
+    boolean isAsDescribed() {
+        return result.best().cause() == Cause.AS_DESCRIBED
+                || result.tested().stream()
+                                .anyMatch(fit -> fit.cause() == Cause.AS_DESCRIBED
+                                        && fit.misfit()
+                                                .filter(Misfit::isSerious)
+                                                .isEmpty())
+                        && expansion.isAnswer();
+    }
+
+    /** Whether there is a log, and neither it nor any reading shows a heat-up. */
+    boolean isWithoutHeatUp() {
+        return log.isPresent() && !expansion.isHeated();
+    }
+
+    /** Whether the gauge of a house that is shut in rests although the log says that the tank was heated. */
+    boolean isUnmoved() {
+        return house.supply().arrangement() != Supply.Arrangement.DIRECT
+                && log.filter(PressureLog::restsWhileHeated).isPresent();
+    }
+}
