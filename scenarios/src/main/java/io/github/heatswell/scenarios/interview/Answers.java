@@ -67,24 +67,34 @@ final class Answers {
                 && !given.get(id).value().equals(AnswerKind.Quantity.NONE);
     }
 
+    /** Whether the answer to a question said that there are two such things. */
+    boolean nameTwo(String id) {
+        return given.containsKey(id) && given.get(id).two();
+    }
+
     /**
      * One answer.
      *
      * @param value the value as a file writes it, without uncertainty; empty if it is not known
      * @param spread whether the file gives the uncertainty of the reading
      * @param guessed whether it was said roughly, or as a guess; of a place, whether its code was only taken from a state or a country
+     * @param two whether it was said that there are two such things
      */
-    record Answer(String value, boolean spread, boolean guessed) {
+    record Answer(String value, boolean spread, boolean guessed, boolean two) {
 
         /** Nobody knows. */
-        static final Answer UNKNOWN = new Answer("", false, false);
+        static final Answer UNKNOWN = new Answer("", false, false, false);
+
+        Answer(String value, boolean spread, boolean guessed) {
+            this(value, spread, guessed, false);
+        }
 
         boolean known() {
             return !value.isEmpty();
         }
 
         Answer withoutSpread() {
-            return new Answer(value, false, guessed);
+            return new Answer(value, false, guessed, two);
         }
     }
 }

@@ -32,6 +32,8 @@ final class Interviewer {
     private final Optional<UnitSystem> asked;
     private Answers answers = Answers.none();
     private boolean alone;
+    /** Whether it was said of what is asked about that there are two. */
+    private boolean two;
 
     /** An interview whose examples are in these units, or else in those of the place. */
     Interviewer(Dialogue dialogue, Optional<UnitSystem> asked) {
@@ -135,8 +137,9 @@ final class Interviewer {
     }
 
     private void put(Question question, String number) {
+        two = false;
         dialogue.blankLine();
-        dialogue.say(units().spelled(question.text()), number, INDENT);
+        dialogue.say(units().spelled(question.text(answers)), number, INDENT);
         dialogue.say("To find out: " + units().spelled(question.hint()), INDENT, INDENT);
         dialogue.say("Type " + question.kind(answers).offer(units()) + "; or dk, ?, back, quit.", INDENT, INDENT);
     }
@@ -206,10 +209,13 @@ final class Interviewer {
             throw new IllegalArgumentException(
                     "an empty line is not an answer; type dk if you don't know, or ? to see how to find out");
         }
-        String value = question.kind(answers).understand(line, units());
+        boolean names = ReliefQuestions.namesTwo(question, line);
+        two |= names;
+        String said = names ? ReliefQuestions.ofOne(line) : line;
+        String value = question.kind(answers).understand(said, units());
         boolean guessed = question.id().equals(PlaceQuestion.PLACE) && PlaceQuestion.isAssumed(line, value)
                 || doubt == Spoken.Doubt.GUESS && !(question.kind() instanceof AnswerKind.Text);
-        return sound(question, new Answer(value, true, guessed));
+        return sound(question, new Answer(value, true, guessed, two));
     }
 
     private Answer unknown(Question question) {
@@ -294,7 +300,9 @@ final class Interviewer {
         /** The field a message is about, without the places in lists; nothing if it is about none. */
         private static String field(String message) {
             String field = message.substring(0, Math.max(0, message.indexOf(": ")));
-            return NIGHT_ENTRY.matcher(field).matches() ? SupplyQuestions.NIGHT : field.replaceAll("\\[\\d+]", "");
+            return NIGHT_ENTRY.matcher(field).matches()
+                    ? SupplyQuestions.NIGHT
+                    : field.replaceFirst("^relief\\[1]", ReliefQuestions.OTHER).replaceAll("\\[\\d+]", "");
         }
 
         private static String sentence(String message, Question asked) {

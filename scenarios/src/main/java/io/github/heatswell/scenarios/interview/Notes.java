@@ -40,7 +40,9 @@ final class Notes {
 
     /** An answer in words that are understood as the same answer. */
     private static String spoken(Answers.Answer answer) {
-        return answer.known() ? (answer.guessed() ? "maybe " : "") + answer.value() : "dk";
+        return answer.known()
+                ? (answer.two() ? "two, " : "") + (answer.guessed() ? "maybe " : "") + answer.value()
+                : "dk";
     }
 
     /** A note as a line of comment. */

@@ -11,7 +11,7 @@ final class Question {
     private final String id;
     private final String label;
     private final AnswerKind kind;
-    private final String text;
+    private final Function<Answers, String> text;
     private final String hint;
     private final String help;
     private final Spread spread;
@@ -62,9 +62,9 @@ final class Question {
         return elsewhere.test(answers) ? otherKind : kind;
     }
 
-    /** The question itself. */
-    String text() {
-        return text;
+    /** The question itself, given the answers before it. */
+    String text(Answers answers) {
+        return text.apply(answers);
     }
 
     /** How to find out, in one short sentence. */
@@ -97,7 +97,7 @@ final class Question {
         private final String id;
         private final String label;
         private final AnswerKind kind;
-        private String text;
+        private Function<Answers, String> text;
         private String hint = "";
         private String help;
         private Spread spread = Spread.none();
@@ -121,6 +121,10 @@ final class Question {
         }
 
         Builder asks(String value) {
+            return asks(answers -> value);
+        }
+
+        Builder asks(Function<Answers, String> value) {
             text = value;
             return this;
         }

@@ -26,14 +26,20 @@ final class ScenarioText {
             TankQuestions.MATERIAL, NamedValue.MATERIAL.field(),
             TankQuestions.ENERGY, NamedValue.ENERGY.field(),
             ReliefQuestions.OPENS_AT, NamedValue.SET_TEMPERATURE.field(),
+            ReliefQuestions.OTHER_OPENS_AT, NamedValue.SET_TEMPERATURE.field(),
             ReliefQuestions.PRESENT, NamedValue.VESSEL.field()));
 
     /** Questions that say nothing about the house. */
     private static final Set<String> ABOUT = Set.of(SupplyQuestions.TITLE, UseQuestions.DRIP);
 
     /** The fields of questions that have none of their own name. */
-    private static final Map<String, String> OTHER_FIELD =
-            Map.of(SupplyQuestions.NIGHT, SupplyQuestions.PRESSURE, ReliefQuestions.PRESENT, NamedValue.VESSEL.field());
+    private static final Map<String, String> OTHER_FIELD = Map.of(
+            SupplyQuestions.NIGHT, SupplyQuestions.PRESSURE,
+            ReliefQuestions.OTHER_OPENS, ReliefQuestions.OPENS,
+            ReliefQuestions.OTHER_OPENS_AT, ReliefQuestions.OPENS_AT,
+            ReliefQuestions.PRESENT, NamedValue.VESSEL.field());
+
+    private static final String EXPANSION_VALVE = "expansion valve";
 
     private static final List<String> SECTIONS = List.of("site", "supply", "tank", "heater", "relief", "vessel");
 
@@ -76,6 +82,7 @@ final class ScenarioText {
                         .filter(answer -> !answer.known())
                         .isPresent())
                 .map(Map.Entry::getValue)
+                .distinct()
                 .toList();
         if (!notKnown.isEmpty()) {
             comment("", "Nobody has checked these: what is said about them below is an assumption.");
@@ -114,8 +121,7 @@ final class ScenarioText {
     }
 
     private void section(String name) {
-        List<Lines.Line> part = lines.all().stream()
-                .filter(line -> line.section().equals(name))
+        List<Lines.Line> part = part(name).stream()
                 .filter(line -> !line.path().equals(ReliefQuestions.PRESENT))
                 .filter(line -> !line.path().equals(SupplyQuestions.NIGHT))
                 .filter(line -> !line.path().equals(SupplyQuestions.BYPASS))
@@ -132,10 +138,53 @@ final class ScenarioText {
             return;
         }
         text.append(name).append(":\n");
-        boolean list = name.equals("relief");
-        for (int i = 0; i < part.size(); i++) {
-            entry(part.get(i), list ? INDENT + (i == 0 ? "- " : INDENT) : INDENT);
+        if (name.equals("relief")) {
+            valves(part, part(ReliefQuestions.OTHER));
+        } else {
+            part.forEach(line -> entry(line, INDENT));
         }
+    }
+
+    private List<Lines.Line> part(String section) {
+        return lines.all().stream()
+                .filter(line -> line.section().equals(section))
+                .toList();
+    }
+
+    /** A list of one valve, or of two that are told apart by name. */
+    private void valves(List<Lines.Line> first, List<Lines.Line> other) {
+        if (!answers.know(ReliefQuestions.OTHER_OPENS)) {
+            for (int i = 0; i < first.size(); i++) {
+                entry(first.get(i), INDENT + (i == 0 ? "- " : INDENT));
+            }
+            other.forEach(line -> entry(line, INDENT + INDENT));
+            return;
+        }
+        String name = name(ReliefQuestions.OPENS_AT, ReliefQuestions.OTHER_OPENS_AT);
+        String second = name(ReliefQuestions.OTHER_OPENS_AT, ReliefQuestions.OPENS_AT);
+        valve(name, first);
+        valve(name.equals(second) ? "other " + second : second, other);
+    }
+
+    private void valve(String name, List<Lines.Line> part) {
+        text.append(INDENT).append("- name: ").append(name).append('\n');
+        if (name.equals(EXPANSION_VALVE)) {
+            comment(
+                    INDENT + INDENT,
+                    "No temperature, beside a T&P valve: taken as an expansion valve on the cold pipe.");
+            text.append(INDENT).append(INDENT).append("kind: expansion-valve\n");
+        }
+        part.forEach(line -> entry(line, INDENT + INDENT));
+    }
+
+    /** What a valve is called, by its temperature and that of the other one. */
+    private String name(String temperature, String others) {
+        if (answers.know(temperature)) {
+            return "T&P valve";
+        }
+        return answers.say(temperature, AnswerKind.Quantity.NONE) && answers.know(others)
+                ? EXPANSION_VALVE
+                : "relief valve";
     }
 
     private void vesselLeftOut(String name) {

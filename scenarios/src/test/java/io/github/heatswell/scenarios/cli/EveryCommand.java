@@ -31,6 +31,7 @@ public final class EveryCommand {
             60 degC
             7 bar
             none
+            none
             no
             none
             heating

@@ -87,7 +87,7 @@ class InterviewCommandTest {
 
     @Test
     void aHouseWithoutReliefValveEndsInAHazard() throws IOException {
-        Outcome interview = interview(EveryCommand.ANSWERS.replace("7 bar\nnone\n", "none\n"));
+        Outcome interview = interview(EveryCommand.ANSWERS.replace("7 bar\nnone\nnone\n", "none\n"));
         assertEquals(3, interview.status(), interview.out() + interview.err());
         assertTrue(interview.out().contains("-> HAZARD: there is no relief valve."), interview.out());
     }

@@ -25,6 +25,7 @@ final class Answering {
                 "58 °C",
                 "7 bar",
                 "none",
+                "none",
                 "yes",
                 "12 L",
                 "3.5 bar",
@@ -64,7 +65,7 @@ final class Answering {
     static List<String> nothing() {
         return List.of(
                 "dk", "", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk", "dk",
-                "dk");
+                "dk", "dk");
     }
 
     /** The answers with one line put in front of the answer of this number, 0 being the first. */

@@ -27,8 +27,11 @@ class DialogueTest {
     @Test
     void theInterviewReadsAsItWasLookedAt() throws IOException {
         List<String> answers = new ArrayList<>(Answering.si());
-        answers.set(18, "dk");
-        answers.addAll(16, List.of("?", "12 bar", "back", "12 L", "dk", "back"));
+        answers.set(19, "dk");
+        answers.addAll(17, List.of("?", "12 bar", "back", "12 L", "dk", "back"));
+        answers.set(14, "90 degC");
+        answers.addAll(14, List.of("?", "back", "none", "7 bar"));
+        answers.set(12, "6 bar");
         answers.set(5, "dk");
         answers.addAll(3, List.of("?", "4.2 L"));
         Talk talk = Talk.hold(folder.resolve("my-house.yaml"), UnitSystem.SI, answers);
