@@ -3,12 +3,12 @@ package io.github.heatswell.scenarios.cli;
 import io.github.heatswell.place.Place;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.report.NextStep;
+import io.github.heatswell.scenarios.wording.Typed;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** The last line of a command: the next command, to be pasted, about the same house with the same place, changes and units. */
 final class NextLine {
@@ -17,8 +17,7 @@ final class NextLine {
 
     /** The line of a command that is about no house, or whose words are all there. */
     static String of(String... words) {
-        return "\nNext: heatswell "
-                + List.of(words).stream().map(NextLine::quoted).collect(Collectors.joining(" ")) + "\n";
+        return "\nNext: " + Typed.command(List.of(words)) + "\n";
     }
 
     /**
@@ -46,13 +45,5 @@ final class NextLine {
         Optional.ofNullable(request.option(Specs.UNITS, (UnitSystem) null))
                 .ifPresent(units -> words.addAll(List.of("-u", units.name().toLowerCase(Locale.ROOT))));
         return words;
-    }
-
-    /** A word as a shell takes it for one: as it is, or in quotation marks. */
-    private static String quoted(String word) {
-        if (word.matches("[A-Za-z0-9_./:=,+%-]+") && !word.isEmpty()) {
-            return word;
-        }
-        return word.matches("[^\"$`\\\\!]*") ? '"' + word + '"' : "'" + word.replace("'", "'\\''") + "'";
     }
 }

@@ -9,6 +9,7 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.units.UnitSystem;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -392,6 +393,26 @@ public final class Scenario {
      */
     public String source() {
         return reading.origin().text();
+    }
+
+    /**
+     * What a command line names to read this scenario again, in the folder of its file: the file or the bundled scenario, what was
+     * changed but for the question asked, and the units, where they are said.
+     *
+     * @return the words of a command line; none if a program made the scenario
+     */
+    public List<String> words() {
+        String from = reading.origin().source();
+        if (from.isEmpty()) {
+            return List.of();
+        }
+        List<String> words =
+                new ArrayList<>(List.of(from.substring(1 + Math.max(from.lastIndexOf('/'), from.lastIndexOf('\\')))));
+        changes().stream()
+                .filter(change -> !change.field().equals("question"))
+                .forEach(change -> words.addAll(List.of("--set", change.toString())));
+        Optional.ofNullable(given().get("units")).ifPresent(said -> words.addAll(List.of("--units", said)));
+        return List.copyOf(words);
     }
 
     /** Takes a scenario key by key, as a file has them. */

@@ -173,7 +173,7 @@ interface Block {
         }
     }
 
-    /** A formula in its letters, behind whose it is and before what follows from it. */
+    /** A formula or a command in its letters, behind whose or what for it is and before what follows from it. */
     record Formula(String name, String expression, String rest) implements Block {
         @Override
         public void show(Renderer renderer) {

@@ -1,14 +1,17 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.scenarios.spread.VariedHouse;
+import io.github.heatswell.scenarios.wording.Typed;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What a result rests on beside what its scenario says, as the printed report shows it. */
 final class PageBasis {
@@ -36,6 +39,7 @@ final class PageBasis {
 
     private static Document.Section of(Scenario scenario, String usual, QuantityFormat shown) {
         List<Block> blocks = new ArrayList<>();
+        live(scenario).map(Block::onPage).ifPresent(blocks::add);
         PageInputs.of(scenario, shown).forEach(block -> blocks.add(block.onPage()));
         assumed(scenario, shown).ifPresent(blocks::add);
         if (!scenario.changes().isEmpty()) {
@@ -56,6 +60,19 @@ final class PageBasis {
             blocks.add(new Block.Paragraph(usual, Block.Tone.PLAIN).onPage());
         }
         return new Document.Section("Inputs and assumptions", blocks);
+    }
+
+    /** The command that writes this very house as a page in which its values can be changed. */
+    private static Optional<Block> live(Scenario scenario) {
+        List<String> house = scenario.words();
+        return house.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Block.Formula(
+                        "Try other values and watch what happens",
+                        Typed.command(
+                                Stream.concat(Stream.of("page"), house.stream()).toList()),
+                        (Catalogue.names().contains(house.get(0)) ? "" : ", typed where its file is,")
+                                + " writes this house as one page for a browser, on a phone too."));
     }
 
     private static Grid ranges(String caption, List<List<String>> rows) {

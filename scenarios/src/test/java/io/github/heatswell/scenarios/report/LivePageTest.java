@@ -19,6 +19,7 @@ import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.sizing.PeakSurvey;
 import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -196,25 +197,15 @@ class LivePageTest {
     @Test
     void theCommandWritesAPageThatAnswersLongQuestionsAsInJava() throws IOException {
         Scenario scenario = Catalogue.read("orchard-lodge")
-                .with(List.of(
-                        new Change("vessel.volume", "12 L"),
-                        new Change("vessel.precharge", "2.6 bar"),
-                        new Change("units", "us")));
+                .with(List.of(new Change("vessel.volume", "12 L"), new Change("vessel.precharge", "2.6 bar")))
+                .in(UnitSystem.US);
         Path file = folder.resolve("asked.html");
         StringWriter out = new StringWriter();
         PrintWriter writer = new PrintWriter(out);
-        int status = CommandFactory.heatswell(writer, writer)
-                .execute(
-                        "page",
-                        "orchard-lodge",
-                        "--set",
-                        "vessel.volume=12 L",
-                        "--set",
-                        "vessel.precharge=2.6 bar",
-                        "--units",
-                        "us",
-                        "--out",
-                        file.toString());
+        List<String> words = new ArrayList<>(scenario.words()); // as every report names them
+        words.add(0, "page");
+        words.addAll(List.of("--out", file.toString()));
+        int status = CommandFactory.heatswell(writer, writer).execute(words.toArray(String[]::new));
         assertEquals(0, status, out::toString);
         Browser.Outcome outcome = browser.ask(file, """
                 (async () => {

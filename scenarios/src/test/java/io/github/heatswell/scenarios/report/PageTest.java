@@ -22,6 +22,7 @@ import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /** What goes into the printed report of runs and sizings. */
@@ -117,6 +118,29 @@ class PageTest {
             assertTrue(
                     said.get(1).text().contains("sampled houses"), said.get(1).text());
         }
+    }
+
+    /** Typed in the folder of the file, it makes the page of this very house: its changes and units go along. */
+    @Test
+    void theReportNamesTheCommandThatMakesALivePageOfTheHouse() throws IOException {
+        Scenario changed = Catalogue.read("orchard-lodge")
+                .with(List.of(Change.of("vessel.volume=12 L"), Change.of("vessel.precharge=4.2 bar")))
+                .in(UnitSystem.US);
+        assertEquals(
+                "heatswell page orchard-lodge --set \"vessel.volume=12 L\" --set \"vessel.precharge=4.2 bar\" --units us",
+                live(page(changed, UnitSystem.US)));
+        VesselAnswer answer =
+                VesselChoice.of(Catalogue.read("orchard-lodge")).build().answer();
+        assertEquals(
+                "heatswell page orchard-lodge",
+                live(new SizingReport(answer, UnitSystem.SI).content(CommandResult.onPage(UnitSystem.SI))));
+    }
+
+    private static String live(Document document) {
+        return Pages.onPage(section(document, "Inputs and assumptions")).stream()
+                .filter(Block.Formula.class::isInstance)
+                .map(block -> ((Block.Formula) block).expression())
+                .collect(Collectors.joining("; "));
     }
 
     @Test
