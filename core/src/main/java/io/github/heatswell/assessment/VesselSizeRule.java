@@ -169,8 +169,8 @@ final class VesselSizeRule implements Rule {
     }
 
     /**
-     * What the vessel takes between the supply's pressure and the first limit (m3), with its gas at one temperature, or in a tank as hot
-     * in the end as the thermostat lets the water be.
+     * What the vessel takes between the supply's pressure and the first limit (m3 of cold water), with its gas at one temperature, or in
+     * a tank with gas and water as hot in the end as the thermostat lets the water be.
      */
     static double room(AssessmentContext subject, ExpansionVessel vessel, double charge) {
         return room(subject, vessel, charge, subject.highestStatic(), subject.firstLimit());
@@ -179,10 +179,11 @@ final class VesselSizeRule implements Rule {
     /** The same between two pressures (Pa, gauge) at the drain cock. */
     static double room(AssessmentContext subject, ExpansionVessel vessel, double charge, double from, double to) {
         double lift = subject.lift(vessel.height());
-        double warmth =
-                vessel.isInTank() ? Math.max(1, subject.highestSetPoint() / subject.house.gasAtRest(vessel)) : 1;
+        double around = subject.house.gasAtRest(vessel);
+        double hot = vessel.isInTank() ? Math.max(around, subject.highestSetPoint()) : around;
+        double asCold = density(hot, to + subject.atmosphere) / density(around, to + subject.atmosphere);
         double low = water(subject, vessel, charge, from - lift, 1);
-        return Math.max(0, water(subject, vessel, charge, to - lift, warmth) - low);
+        return Math.max(0, asCold * water(subject, vessel, charge, to - lift, hot / around) - low);
     }
 
     private static double water(

@@ -151,7 +151,7 @@ final class CompiledSystem {
         describedVessels = system.vessels().size();
         vessels = IntStream.range(0, system.vessels().size())
                 .filter(i -> system.vessels().get(i).condition() == ExpansionVessel.Condition.SOUND)
-                .mapToObj(i -> new GasCushion(slots, system, i, layers))
+                .mapToObj(i -> new GasCushion(slots, system, i, layers, water))
                 .toArray(GasCushion[]::new);
         hotPipes = hotPipes(slots, system);
         looped = system.circulation().isPresent();

@@ -142,7 +142,7 @@ final class Contributions {
     /**
      * Adds water held in the cold branch.
      *
-     * @param held its volume (m3)
+     * @param held its volume (m3) if it were cold
      * @param byPressure how its room grows with pressure (m3/Pa)
      * @param byItself how its room grows at constant pressure (m3/s)
      */

@@ -111,7 +111,7 @@ abstract class Device<M> {
         // see contributes
     }
 
-    /** Water (m3) it holds in the cold branch. */
+    /** Water (m3) it holds in the cold branch, as much as it would fill if it were cold. */
     double volume(double[] y, Modes modes) {
         return 0;
     }

@@ -7,14 +7,16 @@ import io.github.heatswell.simulation.Schedule.Conditions;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Tank;
+import io.github.heatswell.water.LiquidWater;
 import java.util.List;
 import java.util.function.BiConsumer;
 import java.util.function.UnaryOperator;
 
 /**
  * An expansion vessel: gas ({@link CushionGas}), charged with the water side empty, behind a diaphragm. Pressures are those
- * (Pa, absolute) at the height of the drain cock. Around it is a room, or the tank's layer at its height; the water behind its
- * diaphragm counts as that of the cold branch.
+ * (Pa, absolute) at the height of the drain cock. Around it is a room, or the tank's layer at its height. In a room the water behind
+ * its diaphragm counts as that of the cold branch. In a tank it takes the temperature of that layer as fast as the gas does, whatever
+ * compression does to the gas, and grows as it warms; what it takes for that from the layer's heat is left out.
  */
 final class GasCushion extends Device<Diaphragm> {
 
@@ -44,6 +46,13 @@ final class GasCushion extends Device<Diaphragm> {
     final double temperature;
     /** Which layer of the tank is around the vessel, counted from the highest; -1 for none. */
     private final int below;
+    /** The slot of the temperature (K) of the water behind the diaphragm in a tank; -1 elsewhere. */
+    private final int inside;
+
+    private final LiquidWater water;
+    private final LiquidWater.State within = new LiquidWater.State();
+    private final double coldPressure;
+    private final double coldDensity;
 
     /**
      * How far (Pa) beyond its seat or limit the pressure moves the diaphragm. Physics has one threshold there; two,
@@ -67,8 +76,9 @@ final class GasCushion extends Device<Diaphragm> {
      * @param system the system
      * @param index its place among the vessels described
      * @param layers the layers of the tank
+     * @param water the properties of water
      */
-    GasCushion(StateVector.Slots slots, HotWaterSystem system, int index, int layers) {
+    GasCushion(StateVector.Slots slots, HotWaterSystem system, int index, int layers, LiquidWater water) {
         super(slots);
         ExpansionVessel described = system.vessels().get(index);
         double roomTemperature = system.site().roomTemperature();
@@ -86,6 +96,11 @@ final class GasCushion extends Device<Diaphragm> {
         temperature = below < 0
                 ? system.gasAtRest(described)
                 : system.start().waterTemperature().orElse(system.coldAtStart());
+        inside = below < 0 ? -1 : slots.temperature();
+        this.water = water;
+        coldPressure = system.supplyAtStart().absolute(atmosphere);
+        water.evaluate(system.coldAtStart(), coldPressure, within);
+        coldDensity = within.density();
         double seat = pressureWith(0, temperature);
         gap = Math.min(MAX_GAP, Math.min(PART_GAP * Math.abs(seat), law.stiffnessAtSeat(temperature) * WATER_GAP));
     }
@@ -103,6 +118,9 @@ final class GasCushion extends Device<Diaphragm> {
     @Override
     void start(double[] y) {
         y[gas] = temperature;
+        if (inside >= 0) {
+            y[inside] = temperature;
+        }
     }
 
     @Override
@@ -128,27 +146,41 @@ final class GasCushion extends Device<Diaphragm> {
 
     @Override
     void contribute(double[] y, Modes modes, Contributions to) {
+        double asCold = asCold(y);
         if (modes.of(this) == Diaphragm.BOTTOMED_OUT) {
-            to.store(largestWater, 0, 0);
+            to.store(asCold * largestWater, 0, asCold * largestWater * shrinking(y));
             return;
         }
         double p = gasPressure(y[StateVector.PRESSURE]);
         double gasVolume = law.volume(p, y[gas]);
-        to.store(
-                volume - gasVolume,
-                law.give(p, gasVolume, y[gas]),
-                timeConstant > 0 ? -law.growth(p, gasVolume, y[gas]) * relaxation(y) : 0);
+        double held = volume - gasVolume;
+        double growth = timeConstant > 0 ? -law.growth(p, gasVolume, y[gas]) * relaxation(y, gas) : 0;
+        to.store(asCold * held, asCold * law.give(p, gasVolume, y[gas]), asCold * (growth + held * shrinking(y)));
     }
 
-    /** How fast (K/s) the surroundings alone cool the gas or warm it. */
-    private double relaxation(double[] y) {
+    /** The volume (-) that the water behind the diaphragm would have if it were cold; whatever the pressure, as both yield alike. */
+    private double asCold(double[] y) {
+        if (inside < 0) {
+            return 1;
+        }
+        water.evaluate(y[inside], coldPressure, within);
+        return within.density() / coldDensity;
+    }
+
+    /** How fast (1/s) that changes, as last looked at. */
+    private double shrinking(double[] y) {
+        return inside < 0 ? 0 : -within.expansivity() * relaxation(y, inside);
+    }
+
+    /** How fast (K/s) the surroundings alone cool what has a temperature of its own, or warm it. */
+    private double relaxation(double[] y, int slot) {
         double around = below < 0 ? temperature : y[y.length - 1 - below];
-        return timeConstant > 0 ? (around - y[gas]) / timeConstant : 0;
+        return timeConstant > 0 ? (around - y[slot]) / timeConstant : 0;
     }
 
     @Override
     double volume(double[] y, Modes modes) {
-        return water(modes.of(this), y[StateVector.PRESSURE], y[gas]);
+        return asCold(y) * water(modes.of(this), y[StateVector.PRESSURE], y[gas]);
     }
 
     @Override
@@ -167,10 +199,13 @@ final class GasCushion extends Device<Diaphragm> {
         if (modes.of(this) == Diaphragm.FLOATING) {
             double p = gasPressure(y[StateVector.PRESSURE]);
             double gasVolume = law.volume(p, y[gas]);
-            rates[gas] =
-                    law.warming(p, gasVolume, y[gas]) * pressureRate + law.share(gasVolume, y[gas]) * relaxation(y);
+            rates[gas] = law.warming(p, gasVolume, y[gas]) * pressureRate
+                    + law.share(gasVolume, y[gas]) * relaxation(y, gas);
         } else {
-            rates[gas] = relaxation(y);
+            rates[gas] = relaxation(y, gas);
+        }
+        if (inside >= 0) {
+            rates[inside] = relaxation(y, inside);
         }
     }
 

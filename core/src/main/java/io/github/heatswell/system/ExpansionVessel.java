@@ -419,8 +419,8 @@ public final class ExpansionVessel {
         }
 
         /**
-         * Sets where the vessel is; by default, on the cold branch. The water it holds counts as cold in either place: in a tank it is as
-         * warm as the tank's and takes 2 % more room at 60 to 65 degC, so the true peak is slightly higher.
+         * Sets where the vessel is; by default, on the cold branch. In the tank, the gas and the water it holds are as warm as the
+         * tank's water at its height; what that water takes of the tank's heat is left out.
          *
          * @param value the location
          * @return this builder

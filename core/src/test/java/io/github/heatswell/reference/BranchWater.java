@@ -6,6 +6,7 @@ import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.Site;
 import io.github.heatswell.water.LiquidWater;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
@@ -13,7 +14,8 @@ import java.util.stream.IntStream;
  * The cold water outside the tank, in pipes and vessels, at the temperature of the supply. Its pressure follows from its
  * mass: {@code rho(T_s, p) [sum V_i (1 + C_i (p - p_ref)) + sum V_w(p - rho g z) - V_air p_0/p] = m}. Trapped air is
  * isothermal; a vessel above the drain cock stands under a column of cold water less. A vessel full of water is so much more
- * of rigid pipe, and one that is cut off is none. Only one vessel may have gas with a temperature of its own.
+ * of rigid pipe, and one that is cut off is none. Only one vessel may have gas with a temperature of its own. The water of one in the
+ * tank has a temperature of its own, and so a density.
  *
  * <p>A rigid fitting of a millionth of the tank's volume stands in for the branch where there is neither pipe nor vessel;
  * it takes part in everything, at an effect of 1e-6.
@@ -43,6 +45,10 @@ final class BranchWater {
     /** What the pressure was found for, if it was. */
     private boolean settled;
 
+    /** The temperature (K) of the water in a vessel in the tank. */
+    private double inside;
+
+    private final LiquidWater.State within = new LiquidWater.State();
     private double settledMass;
     private double settledAdiabat;
     private List<Mode.Diaphragm> settledPositions = List.of();
@@ -103,7 +109,8 @@ final class BranchWater {
                 system.vesselNames().get(index),
                 new VesselGas(described, air, room, atFirst),
                 column(described.height(), air),
-                column -> inTank ? column.atShare(share) : atFirst);
+                column -> inTank ? column.atShare(share) : atFirst,
+                inTank);
     }
 
     /**
@@ -113,8 +120,14 @@ final class BranchWater {
      * @param gas its gas
      * @param offset what the column of water up to it weighs (Pa)
      * @param around the temperature around it (K), with the tank's layers as they are
+     * @param inTank whether it is built into the tank
      */
-    record Vessel(String name, VesselGas gas, double offset, ToDoubleFunction<Column> around) {
+    record Vessel(String name, VesselGas gas, double offset, ToDoubleFunction<Column> around, boolean inTank) {
+
+        /** {@return how fast (K/s) its water, at a temperature (K), warms in the tank} */
+        double warming(double water, Column column) {
+            return (around.applyAsDouble(column) - water) / gas.timeConstant();
+        }
 
         Mode.Diaphragm position(double p, double s) {
             if (p - offset <= gas.seatPressure(s)) {
@@ -158,6 +171,35 @@ final class BranchWater {
         return vessels;
     }
 
+    /** {@return the vessel in the tank, if any} */
+    Optional<Vessel> inTank() {
+        return vessels.stream().filter(Vessel::inTank).findFirst();
+    }
+
+    /** Sets the temperature (K) of the water in the vessel in the tank. */
+    void warm(double waterInTank) {
+        settled &= waterInTank == inside;
+        inside = waterInTank;
+    }
+
+    /** {@return the volume (-) that the water in a vessel would have if it were that of the branch} */
+    private double asCold(Vessel vessel, double p) {
+        if (!vessel.inTank()) {
+            return 1;
+        }
+        water.evaluate(inside, p, within);
+        return within.density() / density(p);
+    }
+
+    private double cold(double p, double s, List<Mode.Diaphragm> positions) {
+        double sum = 0;
+        for (int i = 0; i < vessels.size(); i++) {
+            Vessel v = vessels.get(i);
+            sum += asCold(v, p) * v.gas().waterVolume(p - v.offset(), s, positions.get(i));
+        }
+        return sum;
+    }
+
     /** {@return the water in all vessels (m3)} */
     double vesselWater(double p, double s, List<Mode.Diaphragm> positions) {
         double sum = 0;
@@ -169,7 +211,7 @@ final class BranchWater {
     }
 
     private double volumeAt(double p, double s, List<Mode.Diaphragm> positions) {
-        return volume + give * (p - referencePressure) - airVolume * airPressure / p + vesselWater(p, s, positions);
+        return volume + give * (p - referencePressure) - airVolume * airPressure / p + cold(p, s, positions);
     }
 
     /** {@return the density (kg/m3) at an absolute pressure (Pa)} */
@@ -236,7 +278,7 @@ final class BranchWater {
         double sum = 0;
         for (int i = 0; i < vessels.size(); i++) {
             Vessel v = vessels.get(i);
-            sum += v.gas().waterVolumeByPressure(p - v.offset(), s, positions.get(i));
+            sum += asCold(v, p) * v.gas().waterVolumeByPressure(p - v.offset(), s, positions.get(i));
         }
         return sum;
     }

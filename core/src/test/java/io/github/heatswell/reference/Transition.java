@@ -203,9 +203,9 @@ record Transition(
     }
 
     private static void addDiaphragm(List<Transition> list, UnreducedSystem system, Mode mode, int vessel) {
-        Trigger aboveSeat = (t, y) -> system.branch()
+        Trigger aboveSeat = (t, y) -> system.branch(y)
                 .fillAboveSeat(y[UnreducedSystem.BRANCH_MASS], y[UnreducedSystem.ADIABAT], mode.diaphragms(), vessel);
-        Trigger aboveStop = (t, y) -> system.branch()
+        Trigger aboveStop = (t, y) -> system.branch(y)
                 .fillAboveStop(y[UnreducedSystem.BRANCH_MASS], y[UnreducedSystem.ADIABAT], mode.diaphragms(), vessel);
         Mode floating = mode.withDiaphragm(vessel, Mode.Diaphragm.FLOATING);
         String name = system.branch().vessels().get(vessel).name();

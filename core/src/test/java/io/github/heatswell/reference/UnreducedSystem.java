@@ -20,6 +20,7 @@ import java.util.List;
  *   tank energy    U' = heat - UA (T - T_room) - F h - (D + R) h_top - p V'
  *   branch mass    m' = F + S - sum q_i rho        S = G_s (p_supply - p_branch), forward only behind a check valve
  *   gas            s' = (T_around - T_g)/(tau T_g)
+ *   vessel in the tank: its water T_w' = (T_around - T_w)/tau
  * </pre>
  *
  * h is the enthalpy of the tank's water while F flows out, of supply water while it flows in: the branch keeps the
@@ -49,6 +50,9 @@ final class UnreducedSystem {
     private final Agenda agenda;
     private final int heatedLayer;
     private final int integrals;
+    /** Where the temperature of the water in a vessel in the tank stands; -1 without one. */
+    private final int inside;
+
     private final double[] magnitudes;
     private final double vesselMagnitude;
     private final double[] start;
@@ -105,7 +109,9 @@ final class UnreducedSystem {
             throw new IllegalArgumentException("no power curve was written here");
         }
         heatedLayer = (int) (system.heater().elements().get(0).height() * column.count());
-        integrals = UPPER_LAYERS + 2 * (column.waters() - 1) + (column.moves() ? 1 : 0);
+        int layered = UPPER_LAYERS + 2 * (column.waters() - 1) + (column.moves() ? 1 : 0);
+        inside = branch.inTank().isPresent() ? layered : -1;
+        integrals = layered + (inside < 0 ? 0 : 1);
         double t = system.start().waterTemperature().orElse(system.coldAtStart());
         double p = system.start().pressure().map(q -> q.absolute(air)).orElse(fill);
         double s = branch.adiabatAtRest(p);
@@ -121,7 +127,10 @@ final class UnreducedSystem {
         if (column.moves()) {
             start[column.phaseIndex()] = 1;
         }
-        start[BRANCH_MASS] = branch.massAt(p, s, firstMode.diaphragms());
+        if (inside >= 0) {
+            start[inside] = t;
+        }
+        start[BRANCH_MASS] = branch(start).massAt(p, s, firstMode.diaphragms());
         start[ADIABAT] = s;
         magnitudes = magnitudes();
         vesselMagnitude = 0.1
@@ -152,6 +161,9 @@ final class UnreducedSystem {
             sizes[i] = energy ? mass * 4.2e3 : state ? Math.max(start[i], 1e-9) : mass * 1e-3;
         }
         sizes[ADIABAT] = 1;
+        if (inside >= 0) {
+            sizes[inside] = 1;
+        }
         return sizes;
     }
 
@@ -172,6 +184,14 @@ final class UnreducedSystem {
     }
 
     BranchWater branch() {
+        return branch;
+    }
+
+    /** {@return the branch, with the water of a vessel in the tank as warm as in a state} */
+    BranchWater branch(double[] y) {
+        if (inside >= 0) {
+            branch.warm(y[inside]);
+        }
         return branch;
     }
 
@@ -233,7 +253,7 @@ final class UnreducedSystem {
 
     /** {@return the pressure of the branch (Pa, absolute) in a state} */
     double pressure(double[] y, Mode mode) {
-        return branch.settle(y[BRANCH_MASS], y[ADIABAT], mode.diaphragms());
+        return branch(y).settle(y[BRANCH_MASS], y[ADIABAT], mode.diaphragms());
     }
 
     /** {@return by how much the pressure in the tank is above that of the branch (Pa) in a state} */
@@ -295,6 +315,9 @@ final class UnreducedSystem {
             }
             rates[BRANCH_MASS] = out + in - offBranch;
             rates[ADIABAT] = branch.adiabatRate(p, y[ADIABAT], mode.diaphragms(), column);
+            if (inside >= 0) {
+                rates[inside] = branch.inTank().orElseThrow().warming(y[inside], column);
+            }
             rates[indexOf(Integral.LET_IN)] = Math.max(in, 0);
             rates[indexOf(Integral.RETURNED)] = Math.max(-in, 0);
             rates[indexOf(Integral.LEAKED)] = leaked;

@@ -55,6 +55,11 @@ final class VesselGas {
         return timeConstant > 0;
     }
 
+    /** {@return the time (s) in which it takes the temperature around it} */
+    double timeConstant() {
+        return timeConstant;
+    }
+
     /** {@return s of gas that has rested against water at an absolute pressure (Pa)} */
     double adiabatAtRest(double p) {
         double gas = Math.min(volume, Math.max(leastGas, amount * atFirst / p));

@@ -105,9 +105,9 @@ class VesselTest {
                 .value();
     }
 
-    /** Cold water (kg) in a vessel without limit. */
+    /** Water (kg) in a vessel without limit, as warm as its gas. */
     private static double held(double volume, double amount, double temperature, double pressure) {
-        return Math.max(0, volume - amount * temperature / pressure) * density(Systems.celsius(10), pressure);
+        return Math.max(0, volume - amount * temperature / pressure) * density(temperature, pressure);
     }
 
     private static double density(double temperature, double pressure) {

@@ -76,9 +76,8 @@ final class VesselSections {
                             .leftOutFreely(),
                     word(
                                     "location",
-                                    "in-tank: built into the tank, so that its gas is as warm as the tank's water at its"
-                                            + " height. The water in it counts as cold: at 60 to 65 degC it takes 2 % more"
-                                            + " room, so the true peak is slightly higher; branch if left out",
+                                    "in-tank: built into the tank, so that its gas and the water in it are as warm as the"
+                                            + " tank's water at its height; branch if left out",
                                     "in-tank",
                                     Words.of(ExpansionVessel.Location.values()),
                                     ExpansionVessel.Builder::location)
