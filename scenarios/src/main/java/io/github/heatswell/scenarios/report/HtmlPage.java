@@ -93,7 +93,7 @@ final class HtmlPage implements Block.Renderer {
         html.empty("meta", "charset", "utf-8");
         html.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
         html.empty("meta", "name", "color-scheme", "content", "light");
-        html.leaf("title", document.title() + " – pressure report");
+        html.leaf("title", document.title() + " – Heatswell");
         html.style(document.place()
                         .customs()
                         .map(customs -> "@page { size: " + customs.paper() + "; }\n")

@@ -117,7 +117,7 @@ public final class OutlookReport {
                     shown.pressure(last.prechargeGauge()),
                     shown.pressure(course.highestInYear(year)),
                     shown.volume(course.relievedInYear(year)),
-                    PageSizes.money(answer.cost(course, year), costs().currency())));
+                    PageSizes.money(answer.cost(course, year), costs().currency(), shown)));
         }
         return new Grid(
                 "Year by year at the expected loss of precharge, gauge pressures. Every day counts as the worst of its"
@@ -171,7 +171,7 @@ public final class OutlookReport {
                         .map(OutlookStory::month)
                         .orElse(relieves() ? "not within " + years() : "no working relief valve"),
                 shown.volume(course.relieved()),
-                PageSizes.money(answer.cost(course), costs().currency()));
+                PageSizes.money(answer.cost(course), costs().currency(), shown));
     }
 
     private String years() {

@@ -88,7 +88,7 @@ final class PageBasis {
                                 scenario.assumptions().stream()
                                         .map(value -> List.of(
                                                 value.field(),
-                                                PageWords.inUnits(PageWords.asWritten(value.value()), shown)))
+                                                PageWords.typical(PageWords.asWritten(value.value()), shown)))
                                         .toList(),
                                 true)
                         .onScreen());

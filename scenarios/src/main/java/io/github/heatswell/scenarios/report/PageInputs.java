@@ -55,7 +55,7 @@ final class PageInputs {
                 Block.ListKind.QUOTED_BULLETS));
         List<String> assumed = scenario.assumptions().stream()
                 .filter(made -> !ABOUT.matcher(made.field()).matches())
-                .map(made -> name(made.field()) + ": " + value(made.value(), shown) + " ("
+                .map(made -> name(made.field()) + ": " + typical(made.value(), shown) + " ("
                         + PageWords.inUnits(made.basis(), shown) + ")")
                 .toList();
         if (!assumed.isEmpty()) {
@@ -112,7 +112,19 @@ final class PageInputs {
 
     /** A value in units of the reader, and a choice without its hyphens. */
     private static String value(String value, QuantityFormat shown) {
-        boolean choice = value.chars().noneMatch(Character::isDigit);
-        return choice ? PageWords.asWritten(value).replace('-', ' ') : PageWords.inUnits(value, shown);
+        return isChoice(value) ? choice(value) : PageWords.inUnits(value, shown);
+    }
+
+    /** The same of a value that nobody gave. */
+    private static String typical(String value, QuantityFormat shown) {
+        return isChoice(value) ? choice(value) : PageWords.typical(value, shown);
+    }
+
+    private static boolean isChoice(String value) {
+        return value.chars().noneMatch(Character::isDigit);
+    }
+
+    private static String choice(String value) {
+        return PageWords.asWritten(value).replace('-', ' ');
     }
 }

@@ -24,6 +24,7 @@ import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.Symbols;
 import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
 import java.math.BigDecimal;
@@ -40,6 +41,8 @@ import java.util.stream.Stream;
 final class PageSizes {
 
     private static final int DECIMALS = 2;
+
+    private static final Map<String, String> SIGNS = Map.of("USD", "$", "GBP", "\u00a3", "EUR", "\u20ac");
     /** Sizes are the same within this share of one. */
     private static final double SAME_SIZE = 1e-9;
 
@@ -135,9 +138,7 @@ final class PageSizes {
                 row.add(precharge(size, atmosphere, shown));
             }
             if (priced) {
-                row.add(size.price()
-                        .map(price -> money(price.amount().doubleValue(), price.currency()))
-                        .orElse("not given"));
+                row.add(size.price().map(price -> money(price, shown)).orElse("not given"));
             }
             row.add(enough.apply(size));
             houses.ifPresent(counted -> row.add(counted.apply(size)));
@@ -246,7 +247,7 @@ final class PageSizes {
                                     .orElse("as it is")
                             + charge.map(to -> " and the vessel recharged to " + shown.pressure(to.gauge(atmosphere)))
                                     .orElse("")
-                            + price.map(some -> ", " + money(some)).orElse(", nothing to buy");
+                            + price.map(some -> ", " + money(some, shown)).orElse(", nothing to buy");
         }
     }
 
@@ -292,7 +293,7 @@ final class PageSizes {
                 .ifPresent(vessel -> rows.add(choice(
                         "A vessel of " + shown.volume(vessel.volume()) + madeFor(answer, shown),
                         "stays within the limit",
-                        vessel.price().map(PageSizes::money).orElse("not given"),
+                        vessel.price().map(price -> money(price, shown)).orElse("not given"),
                         answer.waterProposed(),
                         answer,
                         shown)));
@@ -308,7 +309,7 @@ final class PageSizes {
                                     .map(reseat -> ", that closes again at " + shown.pressure(reseat.gauge(atmosphere)))
                                     .orElse(""),
                     does(valve, answer),
-                    valve.room() ? money(valve.price()) : "-",
+                    valve.room() ? money(valve.price(), shown) : "-",
                     valve.water(),
                     answer,
                     shown));
@@ -422,9 +423,9 @@ final class PageSizes {
                                 : ", a vessel of " + shown.volume(lower.volume()) + ", precharged to ")
                         + shown.pressure(lower.precharge().gauge(atmosphere)),
                 "stays within the limit, with less pressure at the taps",
-                lower.price().map(PageSizes::money).orElse("nothing"),
+                lower.price().map(price -> money(price, shown)).orElse("nothing"),
                 unknown ? NOT_KNOWN : shown.largeVolume(0),
-                unknown ? NOT_KNOWN : money(0, answer.scenario().costs().currency()));
+                unknown ? NOT_KNOWN : money(0, answer.scenario().costs().currency(), shown));
     }
 
     private static List<String> choice(
@@ -440,12 +441,12 @@ final class PageSizes {
                 does,
                 price,
                 water.map(each -> shown.largeVolume(each.volume())).orElse(NOT_KNOWN),
-                water.map(each -> money(costs.ofWater(each.volume()), costs.currency()))
+                water.map(each -> money(costs.ofWater(each.volume()), costs.currency(), shown))
                         .orElse(NOT_KNOWN));
     }
 
-    private static String money(NominalSize.Price price) {
-        return money(price.amount().doubleValue(), price.currency());
+    private static String money(NominalSize.Price price, QuantityFormat shown) {
+        return money(price.amount().doubleValue(), price.currency(), shown);
     }
 
     private static String precharge(SizingResult.Vessel size, double atmosphere, QuantityFormat shown) {
@@ -466,9 +467,13 @@ final class PageSizes {
         return new Document.Section("Sizes, alternatives and cost", blocks);
     }
 
-    /** An amount as reports show it: two decimals, then the currency. */
-    static String money(double amount, String currency) {
-        return Decimals.fixed(amount, DECIMALS) + " " + currency;
+    /** An amount as reports show it, with two decimals: {@code $39.00}, {@code 39.00 AUD}; other signs than the dollar on pages alone. */
+    static String money(double amount, String currency, QuantityFormat shown) {
+        String digits = Decimals.fixed(amount, DECIMALS);
+        String sign = SIGNS.getOrDefault(currency, "");
+        return sign.isEmpty() || shown.symbols() == Symbols.ASCII && !sign.equals("$")
+                ? digits + " " + currency
+                : sign + digits;
     }
 
     /** What is to be said of a bill that no vessel changes. */
@@ -493,7 +498,9 @@ final class PageSizes {
         }
         List<List<String>> rows = new ArrayList<>();
         houses.forEach((house, water) -> rows.add(List.of(
-                house, shown.largeVolume(water.volume()), money(costs.ofWater(water.volume()), costs.currency()))));
+                house,
+                shown.largeVolume(water.volume()),
+                money(costs.ofWater(water.volume()), costs.currency(), shown))));
         return List.of(
                 new Grid("Water discharged in a year", List.of("House", "Water", "Price"), rows),
                 new Block.Paragraph(basis(scenario, shown), Block.Tone.QUIET));
@@ -502,8 +509,8 @@ final class PageSizes {
     /** What water costs, by the volume that bills of a place count in. */
     static String ofWater(Costs costs, QuantityFormat shown) {
         return shown.units() == UnitSystem.SI
-                ? money(costs.ofWater(1), costs.currency()) + " per cubic metre"
-                : money(costs.ofWater(VolumeUnit.US_GALLON.toSi(1000)), costs.currency()) + " per 1000 gallons";
+                ? money(costs.ofWater(1), costs.currency(), shown) + " per cubic metre"
+                : money(costs.ofWater(VolumeUnit.US_GALLON.toSi(1000)), costs.currency(), shown) + " per 1000 gallons";
     }
 
     private static String basis(Scenario scenario, QuantityFormat shown) {

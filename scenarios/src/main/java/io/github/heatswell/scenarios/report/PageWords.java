@@ -19,6 +19,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
@@ -138,6 +139,49 @@ final class PageWords {
     static String inUnits(String words, QuantityFormat shown) {
         String read = QUANTITY.matcher(words).replaceAll(found -> Matcher.quoteReplacement(quantity(found, shown)));
         return shown.symbols() == Symbols.ASCII ? read : read.replace("+- ", "\u00b1 ");
+    }
+
+    /**
+     * A typical value, which nobody gave: with no more digits than its kind deserves.
+     *
+     * @param value such as {@code 20 L/min} or {@code 190.2 degF}
+     * @param shown the units
+     * @return such as {@code 5.3 gal/min} or {@code 190 degF}
+     */
+    static String typical(String value, QuantityFormat shown) {
+        Matcher found = QUANTITY.matcher(value);
+        if (!found.matches() || found.group(1) != null || found.group(2) != null) {
+            return inUnits(value, shown);
+        }
+        Unit unit = UNITS.get(found.group(5).toLowerCase(Locale.ROOT)).unit();
+        double si = unit.toSi(Double.parseDouble(found.group(4)));
+        if (unit instanceof TemperatureUnit) {
+            return shown.temperature(si);
+        }
+        boolean converted = shown.units() == UnitSystem.US
+                && UnitSystem.of(unit).filter(UnitSystem.SI::equals).isPresent();
+        return (converted ? american(unit, si) : Optional.<Unit>empty())
+                .map(each -> shown.given(each.fromSi(si), each, coarse(each.fromSi(si))))
+                .orElseGet(() -> inUnits(value, shown));
+    }
+
+    /** The US unit for what nobody measured; none where others write it. */
+    private static Optional<Unit> american(Unit unit, double si) {
+        if (unit instanceof FlowUnit) {
+            return Optional.of(FlowUnit.US_GALLON_PER_MINUTE);
+        }
+        if (unit instanceof PressureUnit) {
+            return Optional.of(PressureUnit.PSI);
+        }
+        if (unit instanceof ConductanceUnit) {
+            return Optional.of(ConductanceUnit.BTU_PER_HOUR_FAHRENHEIT);
+        }
+        return unit instanceof LengthUnit && si > 0 && si < LONG ? Optional.of(LengthUnit.INCH) : Optional.empty();
+    }
+
+    /** Two significant digits, and all that stand before the point. */
+    private static int coarse(double value) {
+        return Math.max(2, (int) Math.floor(Math.log10(Math.abs(value))) + 1);
     }
 
     /**

@@ -60,4 +60,40 @@ class PageWordsTest {
     void valuesAreShownInUnitsOfTheScreen(String value, String shown) {
         assertEquals(shown, PageWords.inUnits(value, QuantityFormat.ascii(UnitSystem.US)));
     }
+
+    /** Nobody gave a typical value, so no digit of a conversion counts in it. */
+    @ParameterizedTest
+    @CsvSource({
+        "20 L/min, 5.3 gal/min",
+        "0.7 bar, 10 psi",
+        "0.3 bar, 4.4 psi",
+        "430 mm, 17 in",
+        "2.2 mm, 0.087 in",
+        "6.3 W/K, 12 Btu/h/degF",
+        "10 bar, 145 psi",
+        "190.2 degF, 190 degF",
+        "20 degC, 68 degF",
+        "5 K, 9 degF",
+        "0 m, 0 ft",
+        "165 psi, 165 psi",
+        "modulating, modulating"
+    })
+    void typicalValuesHaveTheDigitsTheyDeserve(String value, String shown) {
+        assertEquals(shown, PageWords.typical(value, QuantityFormat.ascii(UnitSystem.US)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "39, USD, US, false, $39.00",
+        "39, USD, SI, true, $39.00",
+        "4.5, GBP, SI, true, \u00a34.50",
+        "4.5, GBP, SI, false, 4.50 GBP",
+        "4.5, EUR, SI, true, \u20ac4.50",
+        "4.5, AUD, SI, true, 4.50 AUD"
+    })
+    void moneyHasTheSignOfItsCountry(double amount, String currency, UnitSystem units, boolean page, String shown) {
+        assertEquals(
+                shown,
+                PageSizes.money(amount, currency, page ? QuantityFormat.printed(units) : QuantityFormat.ascii(units)));
+    }
 }
