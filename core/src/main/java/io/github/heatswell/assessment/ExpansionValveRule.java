@@ -4,7 +4,9 @@ import static io.github.heatswell.assessment.Measure.gauge;
 import static io.github.heatswell.assessment.Measure.volume;
 
 import io.github.heatswell.assessment.Finding.Severity;
+import io.github.heatswell.place.PlaceRule;
 import io.github.heatswell.place.PlaceRule.Topic;
+import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
 import io.github.heatswell.system.NamedValue;
@@ -16,17 +18,49 @@ import java.util.function.Consumer;
 /** A safety group or expansion valve on the cold inlet: its job is to discharge the expansion, and it has to open first. */
 final class ExpansionValveRule implements Rule {
 
+    static final String MISSING = "expansion-valve-missing";
+
     @Override
     public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
         List<ReliefValve> guards = subject.working().stream()
                 .filter(valve -> valve.setTemperature().isPresent())
                 .toList();
+        boolean asked = subject.place
+                .demand(Topic.EXPANSION_MEANS)
+                .filter(PlaceRule::requires)
+                .isPresent();
+        if (asked && !guards.isEmpty() && guards.size() == subject.working().size() && !subject.open()) {
+            found.accept(missing(subject, guards.get(0)));
+        }
         subject.working().stream()
                 .filter(valve -> valve.kind().takesExpansion())
                 .forEach(valve -> guards.stream()
                         .filter(guard -> subject.setPressure(guard) <= subject.setPressure(valve) + SAME)
                         .findFirst()
                         .ifPresent(guard -> found.accept(opensAfter(subject, valve, guard))));
+    }
+
+    /** Only valves that open on temperature are described: whatever a vessel does not take, they have to discharge. */
+    private static CandidateFinding missing(AssessmentContext subject, ReliefValve guard) {
+        boolean opened = !subject.drivenUp()
+                && subject.run
+                        .filter(run -> run.openings(guard.name()).anyMatch(Event::openedByPressure))
+                        .isPresent();
+        boolean sound = subject.soundVessel().isPresent();
+        String last = Rule.quoted(guard.name()) + ", the last safeguard, ";
+        return Finding.draft(MISSING, opened || !sound ? Severity.FAULT : Severity.CAUTION)
+                .compares(NamedValue.SET_TEMPERATURE)
+                .about(guard)
+                .says("No expansion valve is described, and the rules here name one besides the vessel. "
+                        + (opened
+                                ? "So " + last + "discharged the expansion in the run. It must not be left to that."
+                                : (sound ? "Should the vessel fail, lose its precharge or be too small, " : "So ")
+                                        + last + "would discharge the expansion. It must not be left to that."))
+                .advisesWork(
+                        "Look for an expansion valve on the cold feed and add it to the description: it opens at a lower"
+                                + " pressure, so the vessel may have to be larger. If there is none, have one fitted."
+                                + " Never plug, cap or alter the temperature and pressure relief valve.")
+                .by(subject.by(Topic.EXPANSION_MEANS, Codes.MADE_FOR_EXPANSION));
     }
 
     /** What is expected of such a valve in a house without a vessel, before a run. */

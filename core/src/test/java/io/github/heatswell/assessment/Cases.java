@@ -17,6 +17,7 @@ import static io.github.heatswell.assessment.FaultlessHouse.vessel;
 import static io.github.heatswell.units.PressureUnit.BAR;
 
 import io.github.heatswell.assessment.Doubts.Doubt;
+import io.github.heatswell.place.Place;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.Draw;
@@ -140,6 +141,9 @@ final class Cases {
                 h -> h.supply(
                         supply(4).seatLeakage(0.1, FlowUnit.LITRE_PER_MINUTE).build()));
         ALL.put("expansion-valve-provided", () -> of(grouped(6, 5).build()));
+        ALL.put(
+                "expansion-valve-missing",
+                () -> of(PlaceFindingsTest.at(house(), Place.UK).build()));
         ALL.put("expansion-valve-opens-late", () -> of(grouped(7, 6).build()));
         ALL.put(
                 "expansion-valve-works",

@@ -42,6 +42,7 @@ class FindingsTest {
             "dripping-hides-expansion",
             "expansion-control-missing",
             "expansion-returns-to-mains",
+            "expansion-valve-missing",
             "expansion-valve-opens-late",
             "expansion-valve-provided",
             "expansion-valve-works",

@@ -9,6 +9,7 @@ import static io.github.heatswell.assessment.FaultlessHouse.supply;
 import static io.github.heatswell.assessment.FaultlessHouse.unguarded;
 import static io.github.heatswell.assessment.FaultlessHouse.unmixed;
 import static io.github.heatswell.assessment.FaultlessHouse.valve;
+import static io.github.heatswell.assessment.FaultlessHouse.vessel;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -22,6 +23,7 @@ import io.github.heatswell.place.Place;
 import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Site;
@@ -266,6 +268,41 @@ class PlaceFindingsTest {
         }
     }
 
+    /**
+     * BS EN 1490 has the temperature and pressure relief valve "not intended to act as an expansion valve" (its scope, read in a
+     * catalogue), and one stands in the UK beside the vessel: without it, a flat, cut off or missing vessel leaves all to the last guard.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "UK, SOUND, false, CAUTION",
+        "UK, SOUND, true, FAULT",
+        "UK, ISOLATED, false, FAULT",
+        "UK, WATERLOGGED, true, FAULT",
+        "US_IPC, ISOLATED, true, ",
+        "EN, SOUND, true, ",
+        "AU_NZ, SOUND, true, ",
+        "NOT_KNOWN, SOUND, true, "
+    })
+    void theLastSafeguardIsNoExpansionValve(
+            Place place, ExpansionVessel.Condition condition, boolean opens, Severity severity) {
+        HotWaterSystem here = at(house(), place)
+                .vessel(vessel(18, 4).condition(condition).build())
+                .build();
+        List<Finding> found = opens
+                ? Findings.of(run(here, 7, 4, 60, 1, event(Event.Kind.RELIEF_OPENED, "T&P valve", 7)))
+                : Findings.of(here);
+        Optional<Finding> missing = found.stream()
+                .filter(one -> one.id().equals(ExpansionValveRule.MISSING))
+                .findFirst();
+        assertEquals(Optional.ofNullable(severity), missing.map(Finding::severity));
+        missing.ifPresent(one -> {
+            String said = one.sentence().text(UnitSystem.SI);
+            assertTrue(said.contains("'T&P valve', the last safeguard, " + (opens ? "discharged" : "would")), said);
+            assertTrue(one.authority().source().text().startsWith("BS EN 1491"), one::toString);
+        });
+        assertEquals(Optional.empty(), find(FaultlessHouse.grouped(6, 5), Place.UK, ExpansionValveRule.MISSING));
+    }
+
     /** EN 806-2, 16.1, by a trade paper: 75 % of the set pressure, 5.25 bar of 7, also at a safety group. */
     @ParameterizedTest
     @CsvSource({"5.2, false", "5.3, true"})
@@ -316,7 +353,7 @@ class PlaceFindingsTest {
         return findings.stream().anyMatch(finding -> finding.id().equals(id));
     }
 
-    private static HotWaterSystem.Builder at(HotWaterSystem.Builder house, Place place) {
+    static HotWaterSystem.Builder at(HotWaterSystem.Builder house, Place place) {
         return house.site(Site.builder()
                 .altitude(0, LengthUnit.METRE)
                 .room(20, TemperatureUnit.CELSIUS)

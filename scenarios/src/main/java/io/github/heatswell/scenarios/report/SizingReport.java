@@ -154,6 +154,9 @@ public final class SizingReport {
                     .onScreen()));
             AuthorityPaper.comparison(work, shown).map(Block::onScreen).ifPresent(said::add);
         }
+        expansionValve()
+                .ifPresent(missing -> said.add(new Block.Paragraph(
+                        missing.sentence().text(shown) + " " + missing.advice().text(shown), Block.Tone.PLAIN)));
         hotter(shown).ifPresent(said::add);
         withoutAir().ifPresent(said::add);
         inTank(shown).ifPresent(said::add);
@@ -199,8 +202,9 @@ public final class SizingReport {
 
     /** What is to be minded before a size is bought or allowed, on the sheets that go by it. */
     private List<String> first(QuantityFormat shown) {
-        return Stream.concat(
+        return Stream.of(
                         Narrative.first(work.advice()).map(said -> said.text(shown)).stream(),
+                        expansionValve().map(missing -> missing.sentence().text(shown)).stream(),
                         work
                                 .tooSmall()
                                 .map(small -> "The vessel of "
@@ -211,6 +215,7 @@ public final class SizingReport {
                                                 .orElse("")
                                         + ".")
                                 .stream())
+                .flatMap(each -> each)
                 .toList();
     }
 
@@ -316,6 +321,13 @@ public final class SizingReport {
                 : Optional.of(new Block.Paragraph(
                         "More pressure at the taps takes a larger vessel: " + String.join(", ", ways) + ".",
                         Block.Tone.PLAIN));
+    }
+
+    /** The size is found for the valves described, and one that is missing opens lower. */
+    private Optional<Finding> expansionValve() {
+        return found.stream()
+                .filter(finding -> finding.id().equals("expansion-valve-missing"))
+                .findFirst();
     }
 
     /** A store that is to be made hotter, as the findings advise, needs another vessel. */
