@@ -47,9 +47,9 @@ class MapChartTest {
     void saysThatTheValveDripsAlready() {
         String headline = Chart.of(Maps.dripping(), UnitSystem.SI).headline();
         assertTrue(
-                headline.startsWith("With 5 L at 2 bar the relief valve drips; if it stayed shut, the peak would be"),
+                headline.matches(
+                        "With 5 L at 2 bar the relief valve drips; below .* L the valve drips at every precharge"),
                 headline);
-        assertTrue(headline.contains("at least 20 bar"), headline);
     }
 
     @Test

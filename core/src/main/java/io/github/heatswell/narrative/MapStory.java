@@ -97,6 +97,7 @@ final class MapStory {
                                 ? " While nothing is drawn, what leaks in past the reducing valve raises the pressure further,"
                                         + " whatever the vessel: have its seat cleaned or replaced first."
                                 : ""))
+                .then(hidden())
                 .then(outOfReach());
     }
 
@@ -122,12 +123,30 @@ final class MapStory {
     }
 
     private Statement finding(PeakMap.Point point) {
-        OptionalDouble set = map.setting().reliefSetGauge();
-        boolean drips = set.isPresent() && point.peakGauge() >= set.getAsDouble();
-        return plain(drips ? " the relief valve drips; if it stayed shut, the peak would be " : " the peak is ")
-                .then(point.atLeast() ? "at least " : "")
+        return drips(point)
+                ? plain(" the relief valve drips")
+                : plain(" the peak is ").then(peak(point));
+    }
+
+    /** What a relief valve that drips hides; empty where none does. */
+    private Statement hidden() {
+        return map.present()
+                .filter(this::drips)
+                .map(point -> plain(" If the relief valve stayed shut, the peak would be ")
+                        .then(peak(point))
+                        .then("."))
+                .orElse(plain(""));
+    }
+
+    private Statement peak(PeakMap.Point point) {
+        return plain(point.atLeast() ? "at least " : "")
                 .then(gauge(point.peakGauge()))
                 .then(limit(point));
+    }
+
+    private boolean drips(PeakMap.Point point) {
+        OptionalDouble set = map.setting().reliefSetGauge();
+        return set.isPresent() && point.peakGauge() >= set.getAsDouble();
     }
 
     /** How a peak stands to what a sizing would keep it below. */

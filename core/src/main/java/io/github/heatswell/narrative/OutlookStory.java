@@ -129,6 +129,13 @@ public final class OutlookStory {
                 .findFirst();
     }
 
+    /** How soon the pressure exceeds a limit (Pa, gauge) that it exceeds in a year. */
+    private String when(int year, double limit) {
+        return Limit.passes(result.expected().months().get(0).peakGauge(), limit)
+                ? " from the first month on"
+                : " from year " + (year + 1) + " on";
+    }
+
     /** That a valve which stays shut is not all. */
     private Statement passing(OptionalDouble cap) {
         return cap.isEmpty()
@@ -136,7 +143,7 @@ public final class OutlookStory {
                 : yearAbove(cap.getAsDouble())
                         .map(year -> plain(", but the pressure exceeds the limit of ")
                                 .then(gauge(cap.getAsDouble()))
-                                .then(" in year " + (year + 1)))
+                                .then(when(year, cap.getAsDouble())))
                         .orElse(plain(""));
     }
 
@@ -144,9 +151,9 @@ public final class OutlookStory {
     List<Statement> limit(Yardstick yardstick) {
         List<Statement> said = new ArrayList<>();
         yearAbove(yardstick.limitGauge())
-                .map(year -> plain("The pressure first exceeds ")
+                .map(year -> plain("The pressure exceeds ")
                         .then(gauge(yardstick.limitGauge()))
-                        .then(", the limit that 'heatswell size' works to, in year " + (year + 1) + "."))
+                        .then(", the limit that 'heatswell size' works to," + when(year, yardstick.limitGauge()) + "."))
                 .ifPresent(said::add);
         double today = result.expected().months().get(0).peakGauge();
         yardstick.joined("The first day", today).ifPresent(said::add);
@@ -162,9 +169,9 @@ public final class OutlookStory {
         }
         double cap = rule.getAsDouble();
         return yearAbove(cap)
-                .map(year -> plain("The pressure first exceeds ")
+                .map(year -> plain("The pressure exceeds ")
                         .then(gauge(cap))
-                        .then(" in year " + (year + 1) + ". That is the cap of "
+                        .then(when(year, cap) + ". That is the cap of "
                                 + (house.site().place().isKnown() ? "the rules here" : "a model code (UPC 608.2)")
                                 + " that 'heatswell size' works to unless told otherwise."));
     }

@@ -3,6 +3,7 @@ package io.github.heatswell.narrative;
 import static io.github.heatswell.assessment.Measure.gauge;
 import static io.github.heatswell.assessment.Statement.plain;
 
+import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.system.HotWaterSystem;
@@ -96,6 +97,18 @@ public record Yardstick(
      */
     public Statement worst() {
         return drips() ? plain("would drip") : plain(bursts() ? "over " : "").then(gauge(worstGauge));
+    }
+
+    /**
+     * How the worst heat-up stands to the limit.
+     *
+     * @return such as {@code met by 0.3 bar}; without a number where the relief valve or the tank's end hides it
+     */
+    public Statement standing() {
+        return drips() || bursts()
+                ? plain(holds() ? "met" : "exceeded")
+                : plain(holds() ? "met by " : "exceeded by ")
+                        .then(new Measure(Measure.Kind.PRESSURE_DIFFERENCE, Math.abs(limitGauge - worstGauge)));
     }
 
     private boolean drips() {

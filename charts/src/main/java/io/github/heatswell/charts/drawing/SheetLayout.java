@@ -164,13 +164,15 @@ record SheetLayout(double width, double height, Header header, Box panels, doubl
         /** The room above them for the name of the axis upwards. */
         static final double HEADING = 23;
 
-        private static final double ROW = 18;
+        private static final double ROW_GAP = 2;
         private static final double BETWEEN = 10;
 
         private final List<Named> names;
+        private final double height;
 
-        private UprightNames(List<Named> names) {
+        private UprightNames(List<Named> names, double height) {
             this.names = names;
+            this.height = height;
         }
 
         /**
@@ -179,14 +181,17 @@ record SheetLayout(double width, double height, Header header, Box panels, doubl
          * @param line the line
          * @param text its words
          * @param box the room they take
-         * @param row the number of the row, counted from the plot upwards
          */
-        record Named(Curve line, TextBlock text, Box box, int row) {}
+        record Named(Curve line, TextBlock text, Box box) {
+
+            private Named at(double top) {
+                return new Named(line, text, new Box(box.x(), top, box.width(), box.height()));
+            }
+        }
 
         /** Places the names over a plot of which only left and right edge need to be right. */
         static UprightNames of(Panel panel, Frame frame) {
-            List<Named> names = new ArrayList<>();
-            List<Double> ends = new ArrayList<>();
+            List<Row> rows = new ArrayList<>();
             List<Curve> upright = panel.curves().stream()
                     .filter(line -> line.points().isUpright() && !line.label().isEmpty())
                     .sorted(Comparator.comparingDouble(line -> line.points().across(0)))
@@ -199,18 +204,40 @@ record SheetLayout(double width, double height, Header header, Box panels, doubl
                         Math.min(
                                 frame.x(line.points().across(0)) - text.width() / 2,
                                 frame.area().right() - text.width()));
-                int row = 0;
-                while (row < ends.size() && ends.get(row) > x - BETWEEN) {
-                    row++;
+                if (rows.stream().noneMatch(row -> row.hasRoomAt(x))) {
+                    rows.add(new Row());
                 }
-                if (row == ends.size()) {
-                    ends.add(0.0);
-                }
-                ends.set(row, x + text.width());
-                double y = frame.area().y() - ROW * (row + 1);
-                names.add(new Named(line, text, new Box(x, y, text.width(), text.height()), row));
+                rows.stream()
+                        .filter(row -> row.hasRoomAt(x))
+                        .findFirst()
+                        .orElseThrow()
+                        .add(line, text, x);
             }
-            return new UprightNames(names);
+            List<Named> names = new ArrayList<>();
+            double height = 0;
+            for (Row row : rows) {
+                height += row.height;
+                double top = frame.area().y() - height;
+                row.names.forEach(name -> names.add(name.at(top)));
+            }
+            return new UprightNames(names, height);
+        }
+
+        /** Names beside each other. */
+        private static final class Row {
+            private final List<Named> names = new ArrayList<>();
+            private double end = Double.NEGATIVE_INFINITY;
+            private double height;
+
+            private boolean hasRoomAt(double x) {
+                return end <= x - BETWEEN;
+            }
+
+            private void add(Curve line, TextBlock text, double x) {
+                names.add(new Named(line, text, new Box(x, 0, text.width(), text.height())));
+                end = x + text.width();
+                height = Math.max(height, text.height() + ROW_GAP);
+            }
         }
 
         List<Named> names() {
@@ -218,7 +245,7 @@ record SheetLayout(double width, double height, Header header, Box panels, doubl
         }
 
         double height() {
-            return ROW * names.stream().mapToInt(name -> name.row() + 1).max().orElse(0);
+            return height;
         }
 
         void draw(Graphics2D g, Frame frame) {

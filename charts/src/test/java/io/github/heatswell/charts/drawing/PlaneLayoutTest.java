@@ -24,6 +24,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Where the words of a single panel stand: never on each other, never outside. */
 class PlaneLayoutTest {
@@ -74,12 +76,17 @@ class PlaneLayoutTest {
         return overlay.places(overlay.notes());
     }
 
-    @Test
-    void namesOfUprightLinesStandInRows() {
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                ": so many words that they take more than the one line the plot is wide enough for, and then some"
+            })
+    void namesOfUprightLinesStandInRows(String more) {
         List<Curve> lines = List.of(
-                upright(5, "the set pressure of the relief valve, 7.0 bar"),
-                upright(5.2, "the working pressure of the tank, 10.0 bar"),
-                upright(10, "the last of them, at the very edge of the plot"));
+                upright(5, "the set pressure of the relief valve, 7.0 bar" + more),
+                upright(5.2, "the working pressure of the tank, 10.0 bar" + more),
+                upright(10, "the last of them, at the very edge of the plot" + more));
         List<UprightNames.Named> names =
                 UprightNames.of(panel(lines, List.of()), FRAME).names();
         assertEquals(3, names.size());

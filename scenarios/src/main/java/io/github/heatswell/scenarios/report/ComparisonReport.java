@@ -201,16 +201,14 @@ public final class ComparisonReport {
                             name,
                             yardstick.worst().text(shown),
                             shown.pressure(yardstick.limitGauge()),
-                            (yardstick.holds() ? "met by " : "exceeded by ")
-                                    + shown.pressureDifference(
-                                            Math.abs(yardstick.limitGauge() - yardstick.worstGauge()))))
+                            yardstick.standing().text(shown)))
                     .orElseGet(() -> List.of(name, "-", "-", "not judged: " + notJudged(house))));
         }
         return yardsticks.stream().allMatch(Optional::isEmpty)
                 ? Optional.empty()
                 : Optional.of(new Grid(
                         "The worst heat-up of each, from a cold fill with every tap closed, against the limit of 'heatswell"
-                                + " size', by the best estimates: it says for each size in how many uncertain houses",
+                                + " size', by the best estimates",
                         List.of("Run", "Peak", "Limit", "The limit is"),
                         rows));
     }

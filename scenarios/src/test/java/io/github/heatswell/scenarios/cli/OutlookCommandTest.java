@@ -32,7 +32,7 @@ class OutlookCommandTest {
         assertTrue(out.contains("The basis is weak"), out);
         assertTrue(
                 out.contains(
-                        "The pressure first exceeds 5.39 bar, the limit that 'heatswell size' works to, in year 1."),
+                        "The pressure exceeds 5.39 bar, the limit that 'heatswell size' works to, from the first month on."),
                 out);
         assertTrue(out.contains("Pump it up to 4.2 bar when it reads less than 3.8 bar"), out);
         assertTrue(out.contains("an invented price"), out);
