@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.diagnosis.DiagnosisResult;
 import io.github.heatswell.diagnosis.Estimate;
+import io.github.heatswell.diagnosis.Evidence;
 import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.SiteCheck;
 import io.github.heatswell.units.QuantityFormat;
@@ -33,11 +34,23 @@ final class DiagnosisCells {
                 : weight < HARDLY ? "under " + shown.share(HARDLY) : shown.share(weight);
     }
 
-    /** What stands behind a cause in a list: whether the readings say anything of it, or rule it out. */
+    /** What stands behind a cause in a list: whether the readings say anything of it, rule it out, or do without it. */
     String standing(HypothesisFit fit) {
-        return result.untested().contains(fit)
-                ? ", not tested by these readings"
-                : result.misfit() || result.alike().contains(fit) ? "" : ", as good as ruled out";
+        if (result.untested().contains(fit)) {
+            return ", not tested by these readings";
+        }
+        if (result.misfit() || result.alike().contains(fit)) {
+            return "";
+        }
+        return isNeedless(fit) ? ", not needed to explain the readings" : ", as good as ruled out";
+    }
+
+    /** Whether no part of the readings speaks against a cause, and yet it is far less likely than one that assumes less. */
+    boolean isNeedless(HypothesisFit fit) {
+        return !result.misfit()
+                && !result.alike().contains(fit)
+                && !fit.evidence().isEmpty()
+                && fit.evidence().stream().noneMatch(Evidence::against);
     }
 
     String value(SiteCheck check, double value) {

@@ -105,7 +105,12 @@ final class DiagnosisTables {
                 .filter(part -> part.against() == against)
                 .map(part -> against ? part(part) : part.words())
                 .collect(Collectors.joining("; "));
-        return parts.isEmpty() ? "nothing" : parts;
+        if (!parts.isEmpty()) {
+            return parts;
+        }
+        return against && cells.isNeedless(fit)
+                ? "nothing but that a cause which assumes less explains the readings too"
+                : "nothing";
     }
 
     private String part(Evidence part) {

@@ -8,6 +8,7 @@ import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.diagnosis.Cause;
 import io.github.heatswell.diagnosis.DiagnosisResult;
 import io.github.heatswell.diagnosis.Estimate;
+import io.github.heatswell.diagnosis.Evidence;
 import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.Misfit;
 import io.github.heatswell.diagnosis.Parameter;
@@ -43,6 +44,11 @@ class DiagnosisReportTest {
     }
 
     private static HypothesisFit fit(Cause cause, double criterion, double weight, Misfit misfit) {
+        return fit(cause, criterion, weight, misfit, List.of());
+    }
+
+    private static HypothesisFit fit(
+            Cause cause, double criterion, double weight, Misfit misfit, List<Evidence> evidence) {
         return new HypothesisFit(
                 cause,
                 "",
@@ -53,7 +59,7 @@ class DiagnosisReportTest {
                 List.of(),
                 0,
                 Optional.of(misfit),
-                List.of(),
+                evidence,
                 OPEN_ENDED.system(),
                 List.of(4e5),
                 HypothesisFit.Course.NONE);
@@ -240,6 +246,24 @@ class DiagnosisReportTest {
                 text);
         assertTrue(text.contains("Next, read the plates of tank, heater and relief valve again"), text);
         assertFalse(text.contains("agree"), text);
+    }
+
+    /** Regression: a cause with nothing against it stood as good as ruled out. */
+    @Test
+    void aCauseThatFitsAsWellButAssumesMoreIsNotRuledOut() throws IOException {
+        Evidence fits = new Evidence(Evidence.Part.RISE, Optional.empty(), 0, 5, 0, 0.5, false);
+        Evidence misses = new Evidence(Evidence.Part.RISE, Optional.empty(), 0, 5, 1e4, 30, true);
+        String page = page(answer(
+                OPEN_ENDED,
+                log().build(),
+                fit(Cause.AS_DESCRIBED, 0, 0.97, NONE, List.of(fits)),
+                fit(Cause.TRAPPED_AIR, 8, 0.02, NONE, List.of(fits)),
+                fit(Cause.LEAK, 30, 0.01, NONE, List.of(misses))));
+        assertTrue(page.contains("Air is trapped in the piping, not needed to explain the readings"), page);
+        assertTrue(
+                page.contains("Against it: nothing but that a cause which assumes less explains the readings too."),
+                page);
+        assertTrue(page.contains("Water is lost at a tap or elsewhere, as good as ruled out"), page);
     }
 
     /** Where nothing fits no cause has 95 %, and weights are said to be a comparison only, on the screen and on the page. */
