@@ -45,6 +45,9 @@ final class Forecaster {
     /** Between readings by hand so close (s) somebody stands by; our own judgement. */
     private static final double WATCHED = 1_800;
 
+    /** A time may be off by so many standard deviations before a reading counts as missed. */
+    private static final double TWO_DEVIATIONS = 2;
+
     private static final double MIN_RUN = 60;
     /** A run is made longer in steps of so much (s), to serve for several starts. */
     private static final double EARLIER = 1_800;
@@ -255,7 +258,7 @@ final class Forecaster {
 
     /**
      * Readings of the log that a house does not show about their time, however its events fall between them: within one interval of
-     * a logger, within a minute of readings by hand, whose times are read off a clock.
+     * a logger, within two minutes of readings by hand, whose times are read off a clock.
      *
      * @param house the house
      * @param start the time of the log (s) at which the run starts
@@ -263,7 +266,8 @@ final class Forecaster {
      */
     List<Misfit.Stray> strays(HotWaterSystem house, double start, Instruments shown) {
         Course course = course(house, start);
-        double around = log.tellsItsScatter() ? log.interval() : Math.min(PressureLog.BY_HAND, log.interval());
+        double around =
+                log.tellsItsScatter() ? log.interval() : Math.min(TWO_DEVIATIONS * PressureLog.BY_HAND, log.interval());
         double[] forecast = of(house, start, shown).gauge();
         double highest = highest(forecast);
         List<Misfit.Stray> strays = new ArrayList<>();

@@ -30,8 +30,11 @@ record LogNoise(double scatter, double noise, double step, boolean measured) {
     private static final int FEW = 30;
     /** No gauge of a household, and no description of the house, is better than this (Pa); common practice, no source. */
     private static final double MIN_NOISE = 1_000;
-    /** Scatter (Pa) taken where the log is too short to tell. */
-    private static final double UNKNOWN = 5_000;
+    /**
+     * Scatter (Pa) taken where the log is too short to tell: half a mark of a dial to 14 bar or 200 psi, which are 0.2 bar or 2 psi apart,
+     * is 1 psi; common practice, no source. What such a gauge is off all along is left open besides.
+     */
+    private static final double UNKNOWN = 7_000;
     /** Readings this close (Pa) are the same reading. */
     private static final double SAME = 1;
     /** So many different readings, all on marks this far apart (Pa) or further, are on them by no accident. */

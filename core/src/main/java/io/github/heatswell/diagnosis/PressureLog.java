@@ -33,7 +33,7 @@ public final class PressureLog {
     private static final double AFTER = 12 * 3_600.0;
 
     private static final double HALF = 0.5;
-    /** How well the time of a reading by hand is known (s); common practice, no source. */
+    /** How well the time of a reading by hand is known (s), one standard deviation: clocks on walls differ; common practice, no source. */
     static final double BY_HAND = 60;
 
     /** How far (Pa, difference, one standard deviation) a reading may be off besides that is only about right; our own judgement. */

@@ -42,8 +42,8 @@ final class ReadingWeights {
     }
 
     /**
-     * How much less a reading tells than one of a pressure at rest (-, at least 1): the time of a reading by hand is known to the
-     * minute only, in which a pressure moves that changes both before and after. A given uncertainty counts as it is.
+     * How much less a reading tells than one of a pressure at rest (-, at least 1): the time of a reading by hand may be a minute off, in
+     * which a pressure moves that changes both before and after. A given uncertainty counts as it is.
      */
     double looseness(int index) {
         return roughness(index) * slack(index);
@@ -57,7 +57,7 @@ final class ReadingWeights {
     private double slack(int index) {
         double before = index == 0 ? Double.POSITIVE_INFINITY : slope(index);
         double after = index == log.count() - 1 ? Double.POSITIVE_INFINITY : slope(index + 1);
-        double moved = Math.min(before, after) * PressureLog.BY_HAND / Math.sqrt(12);
+        double moved = Math.min(before, after) * PressureLog.BY_HAND;
         return given != null || log.tellsItsScatter() ? 1 : Math.hypot(1, moved / log.uncertainty());
     }
 

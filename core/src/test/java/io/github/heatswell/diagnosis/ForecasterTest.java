@@ -232,6 +232,26 @@ class ForecasterTest {
         assertEquals(gauge[at], strays.get(0).read());
     }
 
+    /** Regression: a clock that was off by a minute and a half while the pressure rose accused a sound house. */
+    @ParameterizedTest
+    @CsvSource({"90, 0", "240, 1"})
+    void aTimeReadOffAClockMayBeAMinuteOff(int late, int missed) {
+        HotWaterSystem house = Abbey.plain().withoutVessel().build();
+        Trace trace = run(house, 1).trace();
+        int rising = IntStream.range(0, trace.count())
+                .filter(i -> trace.value(Channel.GAUGE_READING, i) > trace.value(Channel.GAUGE_READING, 0) + 1e5)
+                .findFirst()
+                .orElseThrow();
+        double[] times = {0, 15.0 * rising, 15.0 * rising + 600, 15.0 * rising + 1_200};
+        double[] gauge = new double[times.length];
+        Arrays.setAll(gauge, i -> trace.value(Channel.GAUGE_READING, (int) Math.min(times[i] / 15, trace.count() - 1)));
+        gauge[1] = trace.value(Channel.GAUGE_READING, rising - late / 15);
+        PressureLog log = PressureLog.builder(times, gauge).uncertainty(1_000).build();
+        List<Misfit.Stray> strays =
+                new Forecaster(log, Set.of(), new Balances.Count()).strays(house, 0, Forecaster.Instruments.PERFECT);
+        assertEquals(missed, strays.size());
+    }
+
     /** Between two readings ten minutes apart a valve opens and closes: what is drawn shows it, and ends with the log. */
     @Test
     void theCourseShowsWhatHappensBetweenReadings() {

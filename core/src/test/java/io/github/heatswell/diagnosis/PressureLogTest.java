@@ -73,7 +73,7 @@ class PressureLogTest {
         assertFalse(log.hasBurner());
         assertFalse(log.burnerOn(0));
         assertEquals(OptionalDouble.empty(), log.timeOfDay());
-        assertEquals(5_000, log.uncertainty(), "too short to tell");
+        assertEquals(7_000, log.uncertainty(), "too short to tell");
         assertEquals(700, three().uncertainty(700).build().uncertainty());
     }
 
@@ -129,7 +129,7 @@ class PressureLogTest {
         double[] gauge = {61, 62, 95, 128, 101, 92, 90, 86, 84, 80};
         Arrays.setAll(gauge, i -> gauge[i] * psi);
         assertEquals(
-                5_000, PressureLog.builder(minutes(10), gauge).build().uncertainty(), "what a gauge read by hand has");
+                7_000, PressureLog.builder(minutes(10), gauge).build().uncertainty(), "what a gauge read by hand has");
     }
 
     /** Validation: where one reading in seven stands at or beside an event, what was put in comes out of the others. */
@@ -336,6 +336,17 @@ class PressureLogTest {
         assertEquals(1.5, fine.weights().beyond(0, 5.03e5), 1e-9);
         assertEquals(1e4, log.step(), 1e-6);
         assertTrue(Math.abs(log.weights().beyond(0, 5.03e5)) < 1.5);
+    }
+
+    /** A pressure that moves 0.25 bar a minute before a reading and 0.5 bar after it: a clock a minute off is 0.25 bar off at least. */
+    @Test
+    void aReadingByHandOfASteepRiseTellsLess() {
+        double[] times = {0, 120, 240};
+        double[] gauge = {3e5, 3.5e5, 4.5e5};
+        PressureLog log = PressureLog.builder(times, gauge).build();
+        assertEquals(Math.hypot(1, 0.25e5 / log.uncertainty()), log.weights().looseness(1), 1e-12);
+        PressureLog sure = PressureLog.builder(times, gauge).uncertainty(5_000).build();
+        assertEquals(1, sure.weights().looseness(1), "who gives an uncertainty means all of it");
     }
 
     /** A reading that is only about right tells less, by 0.15 bar beside what a gauge read by hand is off. */

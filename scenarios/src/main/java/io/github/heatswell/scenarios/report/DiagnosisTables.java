@@ -57,16 +57,34 @@ final class DiagnosisTables {
     Grid causes() {
         return new Grid(
                 order()
-                        + ". A weight is a cause's share among those considered: it falls with the misfit, and with each value the"
-                        + " cause leaves open. The misfit is the typical difference between prediction and reading,"
-                        + " relative to the uncertainty of a reading: about 1 is as good as it gets.",
-                List.of("Cause", result.misfit() ? "Relative weight" : "Weight", "Misfit"),
+                        + ". A weight is a cause's share among those considered: it falls with how far off the"
+                        + " cause is, and with each value the cause leaves open. "
+                        + answer.log()
+                                .map(log ->
+                                        "Off by is the typical difference between prediction and reading (root mean square)."
+                                                + (log.tellsItsScatter()
+                                                        ? ""
+                                                        : " Where the pressure moved fast a reading counts less, for its time may be a minute"
+                                                                + " off."))
+                                .orElse(
+                                        "Off by is how far predictions are from what was read, in uncertainties of a reading."),
+                List.of("Cause", result.misfit() ? "Relative weight" : "Weight", "Off by"),
                 ranked().stream()
                         .map(fit -> List.of(
                                 PageWords.capitalised(fit.inWords() + cells.standing(fit)),
                                 cells.weight(fit),
-                                Decimals.fixed(Math.sqrt(fit.sumOfSquares() / result.readings()), 1)))
+                                offBy(fit)))
                         .toList());
+    }
+
+    /** The root mean square of prediction less reading; without a log that of the residuals. */
+    private String offBy(HypothesisFit fit) {
+        return answer.log()
+                .map(log -> shown.pressureDifference(Math.sqrt(IntStream.range(0, log.count())
+                        .mapToDouble(i -> Math.pow(fit.gauge().get(i) - log.gauge(i), 2))
+                        .average()
+                        .orElseThrow())))
+                .orElseGet(() -> Decimals.fixed(Math.sqrt(fit.sumOfSquares() / result.readings()), 1));
     }
 
     /** What parts of the log speak for and against each cause; empty without a log. */

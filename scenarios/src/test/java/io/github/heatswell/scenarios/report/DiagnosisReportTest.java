@@ -61,7 +61,7 @@ class DiagnosisReportTest {
                 Optional.of(misfit),
                 evidence,
                 OPEN_ENDED.system(),
-                List.of(4e5),
+                List.of(4.2e5, 6.8e5, 10.5e5, 9.6e5, 9.4e5),
                 HypothesisFit.Course.NONE);
     }
 
@@ -144,7 +144,8 @@ class DiagnosisReportTest {
         assertFalse(report(nothing, CommandResult.onScreen(UnitSystem.SI)).isHazard());
         assertTrue(text.contains("These readings don't settle it: none of the causes"), text);
         assertFalse(text.contains("explained best"), text);
-        assertTrue(text.contains("The relief valve opens at a higher pressure than nearly all 1.0 described"), text);
+        assertTrue(
+                text.contains("The relief valve opens at a higher pressure than nearly all 0.2 bar described"), text);
         assertTrue(text.contains("Everything is as described under 5 %"), text);
         assertTrue(text.contains("Not ruled out by these readings: the relief valve opens at a higher"), text);
         assertFalse(text.contains("not at all"), "the log shows that it opens: " + text);
