@@ -6,6 +6,7 @@ import static io.github.heatswell.assessment.Measure.time;
 import static io.github.heatswell.assessment.Measure.volume;
 import static io.github.heatswell.assessment.Statement.plain;
 
+import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.PrechargeTarget;
@@ -20,9 +21,6 @@ import java.util.Optional;
 
 /** What to bear in mind with a check sheet. */
 final class CheckStory {
-
-    /** A charge further off (Pa) than a tyre gauge can tell. */
-    private static final double OFF = 0.1e5;
 
     private static final String STUCK_OPEN = "relief-valve-stuck-open";
 
@@ -128,9 +126,7 @@ final class CheckStory {
                 .filter(target -> house.vessels().size() == 1)
                 .filter(PrechargeTarget::isAllowed)
                 .filter(target -> !PrechargeTarget.maySupplyComeDown(house))
-                .filter(target -> Math.abs(target.pumpToGauge()
-                                - house.vessel().orElseThrow().precharge().gauge(air))
-                        > OFF)
+                .filter(target -> !PrechargeTarget.isMet(house, Doubts.NONE))
                 .map(target -> plain("The vessel should be charged to ")
                         .then(gauge(target.pumpToGauge()))
                         .then("; once it is, this sheet no longer applies and a new run is needed."));

@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.report;
 import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.charts.table.SizeTable;
@@ -37,6 +38,9 @@ public final class SizingReport {
     private static final String HAZARD_FIRST =
             "First have the hazard named above dealt with, and leave the heater off until"
                     + " then: no vessel cures it.";
+
+    /** A difference in precharge (Pa) that a tyre gauge shows; our own judgement. */
+    private static final double FELT = 0.1e5;
 
     private final VesselAnswer answer;
     private final VesselAnswer work;
@@ -154,6 +158,7 @@ public final class SizingReport {
                     .onScreen()));
             AuthorityPaper.comparison(work, shown).map(Block::onScreen).ifPresent(said::add);
         }
+        charged(shown).ifPresent(said::add);
         expansionValve()
                 .ifPresent(missing -> said.add(new Block.Paragraph(
                         missing.sentence().text(shown) + " " + missing.advice().text(shown), Block.Tone.PLAIN)));
@@ -320,6 +325,25 @@ public final class SizingReport {
                 ? Optional.empty()
                 : Optional.of(new Block.Paragraph(
                         "More pressure at the taps takes a larger vessel: " + String.join(", ", ways) + ".",
+                        Block.Tone.PLAIN));
+    }
+
+    /** A charge below the supply's pressure, as asked for, is not the one that findings name. */
+    private Optional<Block> charged(QuantityFormat shown) {
+        return fitted(work)
+                .flatMap(with -> PrechargeTarget.of(
+                        with.system(), with.system().vessels().size() - 1))
+                .map(target -> target.pumpToGauge()
+                        - fitted(work).orElseThrow().system().vessels().stream()
+                                .reduce((one, last) -> last)
+                                .orElseThrow()
+                                .precharge()
+                                .gauge(atmosphere))
+                .filter(below -> below > FELT)
+                .map(below -> new Block.Paragraph(
+                        "The precharge is set " + shown.pressureDifference(below)
+                                + " below the supply's pressure, as asked for. The other commands name the supply's own"
+                                + " pressure; the trade takes either.",
                         Block.Tone.PLAIN));
     }
 

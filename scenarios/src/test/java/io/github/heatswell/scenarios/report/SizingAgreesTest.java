@@ -15,6 +15,7 @@ import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.sizing.VesselSizing;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
@@ -119,6 +120,21 @@ class SizingAgreesTest {
         double meant = Double.parseDouble(said.group(2)) + atmosphere;
         // digits shown
         assertEquals(meant * warmer, Double.parseDouble(said.group(1)) + atmosphere, 0.011);
+    }
+
+    /** Regression: the check sheet of a report whose answer, tag and sheets say 0.2 bar less asked for the supply's own pressure. */
+    @Test
+    void oneReportAsksForOnePrecharge() throws IOException {
+        VesselAnswer answer = VesselChoice.of(Catalogue.read("orchard-lodge")
+                        .with(List.of(Change.of("vessel={ volume: 50 L, precharge: 2.5 bar }"))))
+                .precharge(VesselSizing.Precharge.STATIC_LESS_FIFTH_BAR)
+                .build()
+                .answer();
+        String page = Pages.text(new SizingReport(answer, UnitSystem.SI).content(CommandResult.onPage(UnitSystem.SI)))
+                .replaceAll("[\\s\u00a0]+", " ");
+        assertTrue(page.contains("charged to 4 bar"), page);
+        assertFalse(page.contains("The vessel should be charged to"), page);
+        assertTrue(page.contains("The precharge is set 0.2 bar below the supply's pressure, as asked for."), page);
     }
 
     private static boolean isAny(VesselAnswer answer, ReliefFault.Condition condition) {
