@@ -87,11 +87,7 @@ final class CheckStory {
                 .then(temperature(sheet.heatUp().hottest()))
                 .then("; take care when it is drawn."));
         remarks.add(drips(sheet.drips()));
-        int dripping = check.dripping().count();
-        if (dripping > 0 && dripping < check.dripping().of()) {
-            remarks.add(plain("In " + dripping + " of " + check.dripping().of()
-                    + " houses that differ from this one within the uncertainties, a relief valve discharges."));
-        }
+        mixed().ifPresent(remarks::add);
         remarks.add(range(reseatVaries));
         return remarks;
     }
@@ -103,6 +99,15 @@ final class CheckStory {
                 .orElse(Double.NEGATIVE_INFINITY);
         return house.tank().workingPressureGiven()
                 && Limit.passes(highest, house.tank().workingPressure().gauge(air));
+    }
+
+    /** That some of the houses within what is uncertain drip and others do not; empty where all do the same. */
+    Optional<Statement> mixed() {
+        int dripping = check.dripping().count();
+        return Optional.of(dripping)
+                .filter(some -> some > 0 && some < check.dripping().of())
+                .map(some -> plain("In " + some + " of " + check.dripping().of()
+                        + " houses that differ from this one within the uncertainties, a relief valve discharges."));
     }
 
     private Statement range(boolean reseatVaries) {

@@ -45,10 +45,21 @@ public record Limit(String name, double gauge, double margin) {
      * @return the pressure (Pa, gauge), or empty without a working valve
      */
     public static OptionalDouble reliefSetGauge(HotWaterSystem house) {
+        return firstRelief(house).stream()
+                .mapToDouble(valve -> setPressure(valve, house))
+                .findFirst();
+    }
+
+    /**
+     * The working relief valve of a house that opens first.
+     *
+     * @param house the house
+     * @return the valve with the lowest set pressure as seen at the drain cock, or empty without a working one
+     */
+    public static Optional<ReliefValve> firstRelief(HotWaterSystem house) {
         return house.reliefValves().stream()
                 .filter(ReliefValve::relieves)
-                .mapToDouble(valve -> setPressure(valve, house))
-                .min();
+                .min(Comparator.comparingDouble(valve -> setPressure(valve, house)));
     }
 
     /** The gauge pressure (Pa) at the drain cock at which a valve opens: a valve above it sees less. */

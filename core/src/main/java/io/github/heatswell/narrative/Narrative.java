@@ -298,6 +298,17 @@ public record Narrative(
     }
 
     /**
+     * That the houses within what is uncertain differ in whether a relief valve discharges.
+     *
+     * @param check the check, sampled
+     * @param house the house that is checked
+     * @return in how many of them a valve discharges, a whole sentence; empty if in all or in none
+     */
+    public static Optional<Statement> mixed(UncertainCheck check, HotWaterSystem house) {
+        return new CheckStory(check, house).mixed();
+    }
+
+    /**
      * Why a house must not be heated before something is put right.
      *
      * @param findings what rules found in it

@@ -1,6 +1,8 @@
 package io.github.heatswell.scenarios.choice;
 
 import io.github.heatswell.place.Customs;
+import io.github.heatswell.place.PlaceRule;
+import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
@@ -89,9 +91,16 @@ final class Alternatives {
                         DischargingValve.Kind.SAFETY_GROUP, Math.min(Math.min(GROUP, first), most), SAFETY_GROUP));
     }
 
-    /** A house that needs no such valve, or whose own runs whatever is fitted beside it. */
+    /** A house that needs no such valve, that may have one only besides a vessel, or whose own runs whatever is fitted beside it. */
     private boolean isMoot() {
-        return scenario.system().reliefValves().stream()
+        boolean besides = scenario.system()
+                .site()
+                .place()
+                .demand(Topic.EXPANSION_MEANS)
+                .filter(PlaceRule::requires)
+                .isPresent();
+        return besides
+                || scenario.system().reliefValves().stream()
                         .anyMatch(valve -> valve.condition() == ReliefFault.Condition.STUCK_OPEN)
                 || scenario.system().supply().arrangement() == Supply.Arrangement.DIRECT
                 || scenario.system().hasSeveralVessels()

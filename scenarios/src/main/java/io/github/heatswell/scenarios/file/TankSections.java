@@ -253,7 +253,7 @@ final class TankSections {
             () -> List.of(
                     word(
                             NamedValue.ENERGY.key(),
-                            "where the heat comes from",
+                            "where the heat comes from; electric also for a coil that a boiler feeds, with the coil's power as input",
                             "gas",
                             Words.of(Heater.Energy.values()),
                             Heater.Builder::energy),

@@ -1,6 +1,8 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.assessment.Doubts;
 import io.github.heatswell.assessment.RulesHere;
+import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.citation.Citation;
 import io.github.heatswell.place.Place;
 import io.github.heatswell.place.PlaceRule;
@@ -123,6 +125,8 @@ final class AuthorityPaper {
         comparison(answer, shown).ifPresent(blocks::add);
         blocks.add(new Block.Paragraph(
                 "How sure is that? " + sure(answer.scenario(), varied, lowered.isPresent(), shown), Block.Tone.PLAIN));
+        unseen().map(said -> new Block.Paragraph(said.text(shown), Block.Tone.PLAIN))
+                .ifPresent(blocks::add);
         rests().map(said -> new Block.Paragraph(said, Block.Tone.PLAIN)).ifPresent(blocks::add);
         blocks.add(limits());
         clauses(blocks);
@@ -251,7 +255,13 @@ final class AuthorityPaper {
             String name = answer.advice().name(bound) + edition(bound);
             rows.add(List.of(shown.pressure(bound.absolute() - atmosphere), name, standing(bound, name)));
         }
-        return new Grid("Which limit? The lowest of these governs", List.of("Limit", "What it is", "Source"), rows);
+        Place place = house.site().place();
+        boolean none = place.isKnown() && place.limits(Topic.PEAK_LIMIT).isEmpty();
+        return new Grid(
+                "Which limit? The lowest of these governs"
+                        + (none ? "; no clause that limits the pressure after a heat-up was found for this place" : ""),
+                List.of("Limit", "What it is", "Source"),
+                rows);
     }
 
     /** Who says so, and how far that was checked. */
@@ -294,6 +304,15 @@ final class AuthorityPaper {
 
     private double reseatShare(ReliefValve valve) {
         return valve.reseatPressure().gauge(atmosphere) / valve.setPressure().gauge(atmosphere);
+    }
+
+    /** What of the present vessel nobody has checked, where it is to stay; its charge is set anew. */
+    private Optional<Statement> unseen() {
+        Doubts doubts = answer.scenario().doubts();
+        return doubts.without(NamedValue.PRECHARGE.field())
+                .sentence()
+                .filter(said -> answer.advice().kept().isPresent()
+                        && !Optional.of(said).equals(doubts.without("vessel").sentence()));
     }
 
     /** What the size would be if the limit that governs were another; empty where it is given or read. */
@@ -391,6 +410,18 @@ final class AuthorityPaper {
                 "Which clauses? For: " + rules.place().title() + ". Read: the original; quoted: elsewhere",
                 List.of("Clause and edition", "What it says", "Here"),
                 rows));
+        String left = rules.rules().stream()
+                .map(RulesHere.Held::rule)
+                .filter(rule -> !matters(rule))
+                .map(rule -> rule.topic().label())
+                .distinct()
+                .collect(Collectors.joining(", "));
+        if (!left.isEmpty()) {
+            blocks.add(new Block.Paragraph(
+                    "Not on this sheet, since no size turns on them: the clauses read on " + left
+                            + ". The command 'heatswell rules' lists them.",
+                    Block.Tone.PLAIN));
+        }
         code().ifPresent(why -> blocks.add(new Block.Paragraph(why, Block.Tone.PLAIN)));
     }
 

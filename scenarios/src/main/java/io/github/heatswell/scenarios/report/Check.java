@@ -24,8 +24,9 @@ import java.util.stream.Stream;
  * @param steps the procedure in plain words, in its order
  * @param readings the lines of the check sheet, in the order of time; none if there is nothing to read
  * @param remarks what to bear in mind, or why there is nothing to read
+ * @param mixed that a relief valve discharges in some of the houses within what is uncertain; empty if in all or none
  */
-record Check(List<String> steps, List<Reading> readings, List<String> remarks) {
+record Check(List<String> steps, List<Reading> readings, List<String> remarks, Optional<String> mixed) {
 
     /** The readings that a diagnosis takes, under the names of their kinds. */
     private static final Set<CheckSheet.Reading.Kind> READ_BACK = Set.of(
@@ -111,7 +112,7 @@ record Check(List<String> steps, List<Reading> readings, List<String> remarks) {
     }
 
     private static Check none(String reason) {
-        return new Check(List.of(), List.of(), List.of(reason));
+        return new Check(List.of(), List.of(), List.of(reason), Optional.empty());
     }
 
     /** The check of a house as it is simulated. */
@@ -153,7 +154,8 @@ record Check(List<String> steps, List<Reading> readings, List<String> remarks) {
                     check.readings().stream()
                             .map(read -> reading(read, check.gauge().error()))
                             .toList(),
-                    remarks(check));
+                    remarks(check),
+                    Narrative.mixed(check, house).map(said -> said.text(shown)));
         }
 
         private Check.Reading reading(UncertainCheck.ToleratedReading tolerated, double error) {

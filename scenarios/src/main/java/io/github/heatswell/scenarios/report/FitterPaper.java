@@ -2,15 +2,22 @@ package io.github.heatswell.scenarios.report;
 
 import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.narrative.Limit;
+import io.github.heatswell.place.Place;
+import io.github.heatswell.place.PlaceRule;
+import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -25,22 +32,26 @@ final class FitterPaper {
     /** What water weighs, close enough for a bracket (kg/m3). */
     private static final double WATER_WEIGHS = 1000;
 
+    /** Where more is asked of the work than is good practice everywhere; what the vessel and the pipe in the US need is said anyway. */
+    private static final Map<Place, List<Topic>> ASKED =
+            Map.of(Place.UK, List.of(Topic.VESSEL, Topic.DISCHARGE_PIPE), Place.EN, List.of(Topic.VESSEL));
+
     /** What is set where no report names a number. */
     private static final String STATIC = "the highest supply pressure at the vessel";
 
-    private final boolean unsized;
+    private final Optional<HotWaterSystem> house;
     private final String charge;
     private final String fallen;
     private final Optional<Work> work;
     private final Optional<LoweredSupply> lowered;
 
-    private FitterPaper(boolean unsized, String charge, String fallen, Optional<Work> work) {
-        this(unsized, charge, fallen, work, Optional.empty());
-    }
-
     private FitterPaper(
-            boolean unsized, String charge, String fallen, Optional<Work> work, Optional<LoweredSupply> lowered) {
-        this.unsized = unsized;
+            Optional<HotWaterSystem> house,
+            String charge,
+            String fallen,
+            Optional<Work> work,
+            Optional<LoweredSupply> lowered) {
+        this.house = house;
         this.charge = charge;
         this.fallen = fallen;
         this.work = work;
@@ -128,11 +139,8 @@ final class FitterPaper {
 
         /** What to buy, in words. */
         private Block toBuy(Optional<LoweredSupply> lowered, QuantityFormat shown) {
-            String stands = Limit.reliefSetGauge(house).stream()
-                    .mapToObj(set ->
-                            " and rated for at least " + shown.pressure(set) + ", the set pressure of the relief valve")
-                    .findFirst()
-                    .orElse("");
+            String stands =
+                    valveSet(shown).map(set -> " and rated for at least " + set).orElse("");
             String volume = shown.volume(vessel.volume());
             List<String> things = new ArrayList<>(
                     List.of(
@@ -141,7 +149,10 @@ final class FitterPaper {
                                             : "One expansion vessel of " + volume + " or the next size up,")
                                     + " suitable for drinking water"
                                     + stands + ". Its plate must allow a precharge of " + charge(shown) + ".",
-                            "A tee for the cold pipe, in the size of that pipe, and fittings for the vessel's thread: usually"
+                            (house.site().place() == Place.EN
+                                            ? "A fitting that leads the cold water through the vessel"
+                                            : "A tee for the cold pipe")
+                                    + ", in the size of that pipe, and fittings for the vessel's thread: usually"
                                     + " 3/4 in, but read its plate or papers before you buy.",
                             "A bracket or a floor stand. Full of water, the vessel weighs up to "
                                     + shown.weight(vessel.volume() * WATER_WEIGHS) + " more than empty.",
@@ -174,7 +185,11 @@ final class FitterPaper {
                     .ifPresent(peak -> lines.add(new Block.Blanks.Line(
                             "Highest pressure of the first heat-up", "about " + peak + never(shown), true)));
             if (coldPeakGauge.isPresent() || isNew()) {
-                lines.add(new Block.Blanks.Line("Relief valve during the first heat-up", "stays shut", true));
+                boolean several = house.reliefValves().size() > 1;
+                lines.add(new Block.Blanks.Line(
+                        (several ? "Relief valves" : "Relief valve") + " during the first heat-up",
+                        several ? "stay shut" : "stays shut",
+                        true));
             }
             lines.add(Block.Blanks.Line.open(isNew() ? "Fitted by, and the date" : "Set by, and the date"));
             return new Block.Blanks("As left: what should be, and what was read", lines, false);
@@ -189,23 +204,29 @@ final class FitterPaper {
                             new Block.Blanks.Line("Precharge", charge(shown), false),
                             new Block.Blanks.Line("Supply", shown.pressure(supplyGauge), false),
                             new Block.Blanks.Line(
-                                    "Set at", shown.temperature(house.heater().setPoint()), false),
+                                    "Thermostat",
+                                    shown.temperature(house.heater().setPoint()),
+                                    false),
                             Block.Blanks.Line.open("Next check")),
                     true);
         }
 
         /** What no test by pump may reach. */
         private String testedBelow(QuantityFormat shown) {
-            return Limit.reliefSetGauge(house).stream()
-                    .mapToObj(set -> " and below " + shown.pressure(set) + ", the set pressure of the relief valve")
-                    .findFirst()
-                    .orElse("");
+            return valveSet(shown).map(set -> " and below " + set).orElse("");
+        }
+
+        /** At what pressure the first relief valve opens, and which that is. */
+        private Optional<String> valveSet(QuantityFormat shown) {
+            return Limit.firstRelief(house)
+                    .map(valve -> shown.pressure(Limit.reliefSetGauge(house).orElseThrow()) + ", the set pressure of "
+                            + (house.reliefValves().size() == 1 ? "the relief valve" : quoted(valve)));
         }
     }
 
     /** The paper for no house in particular. */
     static FitterPaper general() {
-        return new FitterPaper(false, STATIC, "has fallen", Optional.empty());
+        return new FitterPaper(Optional.empty(), STATIC, "has fallen", Optional.empty(), Optional.empty());
     }
 
     /**
@@ -216,14 +237,15 @@ final class FitterPaper {
         return PrechargeTarget.of(house)
                 .filter(PrechargeTarget::isAllowed)
                 .map(target -> new FitterPaper(
-                        false,
+                        Optional.of(house),
                         shown.pressure(target.pumpToGauge()),
                         fallen(target, shown),
                         house.vessel()
                                 .flatMap(vessel ->
-                                        Work.present(house, house.vessels().indexOf(vessel)))))
-                .orElseGet(
-                        () -> new FitterPaper(house.vessels().isEmpty(), STATIC, general().fallen, Optional.empty()));
+                                        Work.present(house, house.vessels().indexOf(vessel))),
+                        Optional.empty()))
+                .orElseGet(() -> new FitterPaper(
+                        Optional.of(house), STATIC, general().fallen, Optional.empty(), Optional.empty()));
     }
 
     private static String fallen(PrechargeTarget target, QuantityFormat shown) {
@@ -244,7 +266,7 @@ final class FitterPaper {
         double charge = vessel.precharge().gauge(house.site().atmosphere());
         boolean cold = house.start().waterTemperature().isEmpty();
         return new FitterPaper(
-                false,
+                Optional.of(house),
                 shown.pressure(charge),
                 of(house, shown).fallen,
                 Optional.of(new Work(
@@ -255,7 +277,8 @@ final class FitterPaper {
                         sizing.supplyStatic().gauge(house.site().atmosphere()),
                         state,
                         OptionalDouble.of(sizing.target().gauge()),
-                        cold ? OptionalDouble.of(run.peak().value()) : OptionalDouble.empty())));
+                        cold ? OptionalDouble.of(run.peak().value()) : OptionalDouble.empty())),
+                Optional.empty());
     }
 
     /**
@@ -270,7 +293,7 @@ final class FitterPaper {
     Document.Section section(QuantityFormat shown) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Paragraph(
-                (unsized
+                (house.filter(one -> one.vessels().isEmpty()).isPresent()
                                 ? "The size and its precharge are found by heatswell size, whose page has them in this list. "
                                 : "")
                         + "In working order. Common practice, not taken from a standard: the manufacturer's instructions and local"
@@ -296,22 +319,26 @@ final class FitterPaper {
     List<Stage> stages(QuantityFormat shown) {
         return List.of(
                 new Stage("Before the work", before(shown)),
-                new Stage("The place", place()),
+                new Stage("The place", place(shown)),
                 new Stage("Filling and the first heat-up", firstHeat(shown)),
-                new Stage("Every year", everyYear()));
+                new Stage("Every year", everyYear(shown)));
     }
 
     /** The paper for a vessel that goes with a lower supply, which comes first. */
     FitterPaper at(Optional<LoweredSupply> supply) {
-        return new FitterPaper(unsized, charge, fallen, work, supply);
+        return new FitterPaper(house, charge, fallen, work, supply);
     }
 
     private List<String> before(QuantityFormat shown) {
         boolean recharged = work.filter(vessel -> !vessel.isNew()).isPresent();
         boolean cut = !recharged || lowered.filter(LoweredSupply::isFitted).isPresent();
         List<String> steps = new ArrayList<>();
-        steps.add("Ask the local authority whether the work needs a permit or must be notified, and who may do it."
-                + " Gas and electrical work is for licensed people.");
+        steps.add(
+                isIn(Place.UK)
+                        ? "Give building control notice of the work before it begins, or leave that to an installer registered to"
+                                + " certify it. Ask which applies here, and who may do the work."
+                        : "Ask the local authority whether the work needs a permit or must be notified, and who may do it."
+                                + " Gas and electrical work is for licensed people.");
         steps.add(
                 "Use only fittings and hose that are suitable for drinking water and rated for the working pressure of the system.");
         if (!recharged) {
@@ -357,34 +384,82 @@ final class FitterPaper {
                 + ": the precharge is for that supply.";
     }
 
-    private static List<String> place() {
-        return List.of(
+    private boolean isIn(Place place) {
+        return house.filter(one -> one.site().place() == place).isPresent();
+    }
+
+    private boolean hasSeveralValves() {
+        return house.filter(one -> one.reliefValves().size() > 1).isPresent();
+    }
+
+    private static String quoted(ReliefValve valve) {
+        return "\u201c" + valve.name() + "\u201d";
+    }
+
+    /** Every valve by its name and what it is set to, or the only one. */
+    private String valves(QuantityFormat shown) {
+        return house.filter(one -> hasSeveralValves())
+                .map(one -> one.reliefValves().stream()
+                        .map(valve -> quoted(valve) + " ("
+                                + shown.pressure(
+                                        valve.setPressure().gauge(one.site().atmosphere())) + ")")
+                        .collect(Collectors.joining(" and ")))
+                .orElse("the relief valve");
+    }
+
+    /** What the rules of the place were read to ask of the work, each with its clause. */
+    private List<String> asked(QuantityFormat shown) {
+        return house.stream()
+                .map(one -> one.site().place())
+                .flatMap(place -> ASKED.getOrDefault(place, List.of()).stream()
+                        .flatMap(topic -> place.rules(topic).stream().limit(1))
+                        .filter(PlaceRule::isRead)
+                        .map(rule -> PageWords.capitalised(rule.topic().label()) + ": "
+                                + PageWords.typeset(rule.words(), shown) + " (" + rule.cited() + ")."))
+                .toList();
+    }
+
+    private List<String> place(QuantityFormat shown) {
+        boolean several = hasSeveralValves();
+        List<String> steps = new ArrayList<>(List.of(
                 "The vessel sits in place of any old one on the cold pipe between heater and feed, downstream of every check valve, reducing valve"
                         + " and backflow preventer.",
                 "There is no valve between the vessel and the heater that somebody could shut unnoticed. If the manufacturer asks for"
                         + " one, its handle is taken off or it is sealed open, and labelled.",
-                "The relief valve stays as it is: same place, same setting, same size, its outlet open and leading where"
-                        + " it cannot injure anyone. Never plug or cap it, or replace it with a smaller one.",
+                several
+                        ? PageWords.capitalised(valves(shown))
+                                + " stay as they are: same place, same setting, same size, the"
+                                + " outlets open and leading where they cannot injure anyone. Never plug or cap one, or replace it"
+                                + " with a smaller one."
+                        : "The relief valve stays as it is: same place, same setting, same size, its outlet open and leading where"
+                                + " it cannot injure anyone. Never plug or cap it, or replace it with a smaller one.",
                 "The vessel is carried by a bracket or stands on the floor; full of water it is heavy, and the pipe alone must not"
                         + " carry it.",
                 "There is room to reach its air valve with a gauge. Nothing there can freeze: not the vessel, the cold pipe or the"
-                        + " outlet of the relief valve.",
-                "Where a leak would do harm, there is a pan with a drain under the heater. Where earthquakes are likely, heater and vessel"
-                        + " are strapped as local code says.",
-                "Pipes that bang when a tap is shut need a shock arrester near that tap: the vessel is not one.");
+                        + " outlet of " + (several ? "a" : "the") + " relief valve."));
+        steps.addAll(asked(shown));
+        if (!isIn(Place.UK)) {
+            steps.add(
+                    "Where a leak would do harm, there is a pan with a drain under the heater. Where earthquakes are likely, heater and"
+                            + " vessel are strapped as local code says.");
+        }
+        steps.add("Pipes that bang when a tap is shut need a shock arrester near that tap: the vessel is not one.");
+        return steps;
     }
 
     private List<String> firstHeat(QuantityFormat shown) {
         List<String> steps = new ArrayList<>(List.of(
                 "Open the vessel's isolating valve, if it has one. Then open the cold feed slowly, with a hot tap open.",
-                "Before any power or gas: run the hot tap until no air comes, then close it. An electric element"
-                        + " burns out in air; a gas heater is relit as its label says.",
+                "Before any power or gas: run the hot tap until no air comes, then close it."
+                        + (heatedBy(Heater.Energy.ELECTRIC) ? " An electric element burns out in air." : "")
+                        + (heatedBy(Heater.Energy.GAS) ? " A gas heater is relit as its label says." : ""),
                 "Test every joint for leaks, cold, at "
                         + work.map(vessel -> "the supply's " + shown.pressure(vessel.supplyGauge()))
                                 .orElse("the pressure of the supply")
                         + "; look again when it is hot. Keep any test by pump below the pressure on every plate"
                         + work.map(vessel -> vessel.testedBelow(shown)).orElse("") + ".",
-                "Before the heater is switched on: the tank is full, the relief valve was tested as its"
+                "Before the heater is switched on: the tank is full, "
+                        + (hasSeveralValves() ? "each" : "the") + " relief valve was tested as its"
                         + " manufacturer says, by somebody who stands clear of the outlet.",
                 "Watch the first heat-up from cold to the end. The check sheet does not apply to it: it is for a heat-up of only"
                         + " part of the water. "
@@ -394,17 +469,20 @@ final class FitterPaper {
                                                 .mapToObj(limit -> shown.pressure(limit) + ", the limit,")
                                                 .findFirst()
                                                 .orElse("that")
-                                        + " or the relief valve opens,")
-                                .orElse("If the relief valve opens,")
+                                        + " or " + (hasSeveralValves() ? "a" : "the") + " relief valve opens,")
+                                .orElse("If " + (hasSeveralValves() ? "a" : "the") + " relief valve opens,")
                         + " turn the heater off and find out why.",
-                "Write the precharge and the date on the vessel."));
+                "Write the precharge and the date on the vessel."
+                        + (isIn(Place.UK)
+                                ? " Enter the values below in the cylinder's commissioning record, and leave it with the user."
+                                : "")));
         lowered.filter(LoweredSupply::isFitted)
                 .ifPresent(supply ->
                         steps.add(2, "Have the reducing valve set to " + supply.valve(shown) + setting(supply, shown)));
         return steps;
     }
 
-    private List<String> everyYear() {
+    private List<String> everyYear(QuantityFormat shown) {
         return List.of(
                 "With the heater off and cool, shut the cold feed and let the water side of the vessel empty itself at a"
                         + " tap. A precharge read against water pressure tells you nothing.",
@@ -415,8 +493,19 @@ final class FitterPaper {
                         + " replaced.",
                 "Open every valve that was shut, the vessel's included. Run a hot tap until no air comes, and only then switch"
                         + " the heater on.",
-                "Have the relief valve tested as its manufacturer says. If it does not close again, have it replaced with one set"
-                        + " no higher than the pressure on the tank's plate, with a capacity of at least the heater's input. Hard"
-                        + " water leaves scale on its seat: where the water is hard, have it checked more often.");
+                (hasSeveralValves()
+                                ? "Have " + valves(shown)
+                                        + " tested as their manufacturers say. If one does not close again, have it"
+                                        + " replaced like for like: the same kind, set to the same pressure, never higher. One that also"
+                                        + " opens on temperature must have a capacity of at least the heater's input. Hard"
+                                : "Have the relief valve tested as its manufacturer says. If it does not close again, have it replaced"
+                                        + " with one set to the same pressure, no higher than the pressure on the tank's plate, with a"
+                                        + " capacity of at least the heater's input. Hard")
+                        + " water leaves scale on the seat: where the water is hard, have it checked more often.");
+    }
+
+    /** Whether the heater may be of that kind: of no house in particular, each may. */
+    private boolean heatedBy(Heater.Energy energy) {
+        return house.filter(one -> one.heater().energy() != energy).isEmpty();
     }
 }

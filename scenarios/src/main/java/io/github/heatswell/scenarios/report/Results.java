@@ -109,6 +109,11 @@ public final class Results {
         Optional<String> small =
                 mayBeFitted(shown) ? advice.tooSmall(result.system()).map(told -> told.text(shown)) : Optional.empty();
         small.filter(first -> result.system().vessels().isEmpty()).ifPresent(first -> remarks.add(0, first));
+        // a range that was given may hold both answers
+        advice.check()
+                .mixed()
+                .filter(both -> !scenario.uncertain().isEmpty())
+                .ifPresent(both -> remarks.add(0, "The answer differs within what is not known. " + both));
         List<AlarmNote> alarms = new ArrayList<>(AlarmNote.notes(narrative.alarms(), "", shown));
         alarms.addAll(AlarmNote.notes(
                 Alarm.open(advice.balances(), "the check sheet and the sizes").stream()

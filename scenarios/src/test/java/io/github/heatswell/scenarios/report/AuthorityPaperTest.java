@@ -180,6 +180,19 @@ class AuthorityPaperTest {
         assertTrue(en.contains("at 70 \u00b0C or less") || en.contains("at 70 degC or less"), en);
     }
 
+    /** Regression: an inspector asked which clause sets the limit, which clauses were left out, and whether anybody saw the vessel. */
+    @Test
+    void whatTheSheetDoesNotHaveIsSaid() {
+        String none = "no clause that limits the pressure after a heat-up was found for this place";
+        String uk = paper("site.place=uk", "vessel={ volume: 50 L, precharge: 1.5 bar to 2 bar }", "not-known=vessel");
+        assertTrue(uk.contains(none), uk);
+        assertTrue(uk.matches("(?s).*Not on this sheet[^.]*storage temperature[^.]*\\..*"), uk);
+        assertTrue(uk.matches("(?s).*Not known: [^.]*the expansion vessel, taken as present.*"), uk);
+        assertFalse(uk.contains("precharge of the vessel, taken"), uk);
+        String us = paper("site.place=us-upc");
+        assertFalse(us.contains(none) || us.contains("taken as present"), us);
+    }
+
     private static String paper(String... changes) {
         Scenario house = ScenarioReader.read("elm", """
                 units: si

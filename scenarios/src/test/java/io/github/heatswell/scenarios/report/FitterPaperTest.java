@@ -1,10 +1,12 @@
 package io.github.heatswell.scenarios.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.narrative.SizeAdvice;
+import io.github.heatswell.place.Place;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.report.FitterPaper.Stage;
@@ -13,10 +15,16 @@ import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.sizing.VesselSizing;
 import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.system.Site;
+import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.UnitSystem;
 import java.time.Duration;
 import java.util.List;
@@ -299,7 +307,7 @@ class FitterPaperTest {
                                             .gauge(run.system().site().atmosphere())),
                                     false),
                             new Block.Blanks.Line(
-                                    "Set at",
+                                    "Thermostat",
                                     shown.temperature(run.system().heater().setPoint()),
                                     false),
                             new Block.Blanks.Line("Next check", "", true)),
@@ -309,6 +317,50 @@ class FitterPaperTest {
         }
         assertTrue(FitterPaper.general().section(QuantityFormat.printed(UnitSystem.SI)).blocks().stream()
                 .noneMatch(Block.Blanks.class::isInstance));
+    }
+
+    /**
+     * Regression: of two valves none was named, a valve of the T&P's pressure passed for the expansion valve's successor, and a UK sheet
+     * spoke of pans and earthquakes, but not of the tundish.
+     */
+    @Test
+    void aSheetForTwoValvesSaysWhichIsMeant() {
+        HotWaterSystem lodge = Catalogue.read("orchard-lodge-lost-charge").system();
+        HotWaterSystem.Builder two = lodge.toBuilder().withoutReliefValves();
+        for (double bar : new double[] {6, 9}) {
+            two.addReliefValve(ReliefValve.builder()
+                    .name(bar < 7 ? "expansion valve" : "T&P valve")
+                    .setPressure(Pressure.gauge(bar, PressureUnit.BAR))
+                    .fullLiftPressure(Pressure.gauge(1.1 * bar, PressureUnit.BAR))
+                    .reseatPressure(Pressure.gauge(0.8 * bar, PressureUnit.BAR))
+                    .fullFlow(20, FlowUnit.LITRE_PER_MINUTE)
+                    .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING)
+                    .build());
+        }
+        HotWaterSystem uk = two.site(Site.builder()
+                        .altitude(0, LengthUnit.METRE)
+                        .room(15, TemperatureUnit.CELSIUS)
+                        .place(Place.UK)
+                        .build())
+                .build();
+        List<Block> blocks = FitterPaper.of(uk, SHOWN).section(SHOWN).blocks();
+        String said = blocks.toString();
+        assertFalse(said.contains("he relief valve"), said);
+        assertTrue(said.contains("below 6 bar, the set pressure of \u201cexpansion valve\u201d"), said);
+        List<String> all = FitterPaper.of(uk, SHOWN).stages(SHOWN).stream()
+                .flatMap(stage -> stage.steps().stream())
+                .toList();
+        place(all, "\u201cexpansion valve\u201d (6 bar) and \u201ct&p valve\u201d (9 bar) stay as they are");
+        place(all, "like for like", "set to the same pressure, never higher", "opens on temperature", "heater's input");
+        assertFalse(said.contains("no higher than the pressure on the tank's plate"), said);
+        place(all, "discharge pipe: to the tundish", "300 mm", "fall 1:200");
+        place(all, "upright, fed from below");
+        place(all, "building control notice");
+        place(all, "commissioning record");
+        assertFalse(said.contains("earthquake") || said.contains("pan with"), said);
+        boolean gas = uk.heater().energy() == Heater.Energy.GAS;
+        assertEquals(gas, said.contains("relit"), said);
+        assertEquals(!gas, said.contains("burns out"), said);
     }
 
     /** Cold and off before the work; no valve plugged, capped or exchanged for a smaller one. */

@@ -154,7 +154,7 @@ class OneNarrativeTest {
     }
 
     private static Results report(Scenario scenario, RunFindings findings, Chart chart) {
-        Check nothing = new Check(List.of(), List.of(), List.of());
+        Check nothing = new Check(List.of(), List.of(), List.of(), Optional.empty());
         return new Results(
                 scenario, findings, new Advice(nothing, Optional.empty(), Optional.empty(), Balances.NONE), chart);
     }

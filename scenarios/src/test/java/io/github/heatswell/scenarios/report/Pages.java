@@ -46,7 +46,10 @@ final class Pages {
     /** What the screen shows of a run, without the runs its page adds. */
     static Report onScreen(Scenario scenario, RunResult run, UnitSystem units) {
         Advice none = new Advice(
-                new Check(List.of(), List.of(), List.of()), Optional.empty(), Optional.empty(), Balances.NONE);
+                new Check(List.of(), List.of(), List.of(), Optional.empty()),
+                Optional.empty(),
+                Optional.empty(),
+                Balances.NONE);
         Results report = new Results(scenario, RunFindings.of(run), none, Chart.of(run, units));
         return Report.of(report.content(CommandResult.onScreen(units)), Balances.of(run.summary()));
     }

@@ -4,6 +4,7 @@ import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
+import java.util.Optional;
 
 /** Reports with every section filled. Their numbers are invented and mean nothing. */
 final class Samples {
@@ -56,7 +57,7 @@ final class Samples {
                 List.of(
                         Document.answer(text, "The valve named " + text + " opens.", List.of(text)),
                         Document.pictures(List.of(picture, picture), List.of(few, many)),
-                        new Check(List.of("Read the gauge."), readings(text), List.of(text))
+                        new Check(List.of("Read the gauge."), readings(text), List.of(text), Optional.empty())
                                 .section(shown)
                                 .orElseThrow(),
                         FitterPaper.general().section(shown),
