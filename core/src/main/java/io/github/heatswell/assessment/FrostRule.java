@@ -19,7 +19,7 @@ final class FrostRule implements Rule {
     private static final double FREEZES = TemperatureUnit.CELSIUS.toSi(0);
 
     private static final String DAMAGE =
-            " Ice bursts pipes and vessels, and a relief valve that is blocked by it relieves nothing. A run does not show that.";
+            " Ice bursts pipes and vessels, and a relief valve blocked by ice relieves nothing. No run shows that.";
 
     @Override
     public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
@@ -42,7 +42,7 @@ final class FrostRule implements Rule {
                 found.accept(draft(
                         cold,
                         Statement.of(
-                                "By the description, it gets as cold as {} where " + vessel
+                                "As described, it gets as cold as {} where " + vessel
                                         + " is: the vessel, the cold pipe to it and a relief valve near it can freeze.",
                                 Measure.temperature(cold))));
                 return;

@@ -31,7 +31,7 @@ final class MixedWaterRule implements Rule {
                     "mixed-draw-below-feed",
                     coolest.getAsDouble(),
                     feed,
-                    "A tap is asked for {}, but the cold feed comes at up to {}: no tap can run that cool, and such a draw takes no"
+                    "A tap is asked for {}, but the cold feed can be as warm as {}: no tap can run that cool, and such a draw takes no"
                             + " hot water.",
                     "Check the temperature of the draw and that of the feed."));
         }
@@ -41,7 +41,7 @@ final class MixedWaterRule implements Rule {
                     "mixing-valve-below-feed",
                     valve.getAsDouble(),
                     feed,
-                    "The mixing valve is set to {}, but the cold feed comes at up to {}: it cannot deliver water that cool.",
+                    "The mixing valve is set to {}, but the cold feed can be as warm as {}: it cannot deliver water that cool.",
                     "Check the setting of the mixing valve and the temperature of the feed."));
         }
     }

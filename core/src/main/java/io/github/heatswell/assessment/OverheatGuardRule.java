@@ -220,7 +220,7 @@ final class OverheatGuardRule implements Rule {
                 .found(set)
                 .limit(highest)
                 .advisesWork(
-                        "Have the valve replaced by one with the right setting; a setting must not be altered by hand.")
+                        "Have the valve replaced by one with the right setting. Never alter the setting of a relief valve.")
                 .asks(ASK)
                 .by(subject.by(Topic.RELIEF_PRESSURE, Codes.RELIEF_SETTING));
     }

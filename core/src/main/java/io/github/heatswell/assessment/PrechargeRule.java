@@ -148,7 +148,7 @@ final class PrechargeRule implements Rule {
         Finding.Draft draft = Finding.draft("precharge-unknown", Severity.CAUTION)
                 .says(
                         "The precharge of " + subject.called(vessel)
-                                + " is not known. At {}, assumed instead, it would be " + (high ? "above" : "below")
+                                + " is not known. Assumed to be {}, it would be " + (high ? "above" : "below")
                                 + " the {} supply pressure there.",
                         gauge(charge),
                         gauge(supply))

@@ -201,8 +201,8 @@ final class VesselSizeRule implements Rule {
                 .says(
                         called(subject, vessels)
                                 + (vessels.size() > 1
-                                        ? " were full: their diaphragms had reached their ends with {} of water behind them."
-                                        : " was full: its diaphragm had reached its end with {} of water behind it."),
+                                        ? " were full: their diaphragms had reached their stops with {} of water behind them."
+                                        : " was full: its diaphragm had reached its stop with {} of water behind it."),
                         all(vessels),
                         most)
                 .found(most)

@@ -113,14 +113,14 @@ final class WaterLossRule implements Rule {
         boolean used = !subject.house.draws().draws().isEmpty();
         boolean ordinary = used && !subject.startsCold();
         String repeated = runsOn
-                ? "; if it went on like this run, a year would come to {}."
+                ? "; at this rate a year would come to {}."
                 : ordinary
                         ? (days ? "; at this rate a year comes to {}" : "; once a day, a year comes to {}")
                                 + cushioned(subject)
                         : used
                                 ? "; a year of such runs, each with a heat-up from cold, would come to {}: ordinary days give less."
                                 : days
-                                        ? "; if it went on like this run, a year would come to {}."
+                                        ? "; at this rate a year would come to {}."
                                         : "; if every day were like this run, a year would come to {}.";
         return Statement.of(repeated, volume(volume * (days ? DAYS * DAY / run.end() : DAYS)));
     }

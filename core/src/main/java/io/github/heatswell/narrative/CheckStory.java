@@ -112,7 +112,7 @@ final class CheckStory {
 
     private Statement range(boolean reseatVaries) {
         return plain(
-                        "The range holds nine of ten of " + check.result().completed()
+                        "The range covers nine in ten of " + check.result().completed()
                                 + " simulated houses within the uncertainties that the report lists, and the error of a dial gauge that reads to ")
                 .then(gauge(check.gauge().span()))
                 .then(" (class 1.6 of EN 837-1)."
@@ -143,7 +143,7 @@ final class CheckStory {
         }
         Statement volume = plain("Relief valves are expected to discharge ")
                 .then(volume(drips.volume()))
-                .then(" from the closing of the taps to the next morning");
+                .then(" between closing the taps and the next morning");
         Statement first = drips.firstAfter().isPresent()
                 ? volume.then(", first after ").then(time(drips.firstAfter().getAsDouble()))
                 : volume;

@@ -162,8 +162,8 @@ final class FitDetails {
     private static Statement missed(Misfit.Stray stray) {
         return (stray.time() == 0
                         ? plain("at first")
-                        : plain("").then(Measure.time(stray.time())).then(" after the first"))
-                .then(" the gauge read ")
+                        : plain("").then(Measure.time(stray.time())).then(" after the first reading"))
+                .then(", the gauge showed ")
                 .then(Measure.gauge(stray.read()))
                 .then(", where ")
                 .then(Measure.gauge(stray.expected()))

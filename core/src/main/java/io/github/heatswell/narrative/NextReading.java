@@ -66,7 +66,7 @@ final class NextReading {
                         .filter(check -> HEATED.contains(check.check()))
                         .isPresent()) {
             return Optional.of(
-                    plain("Next, leave the heater off and call a licensed professional: what would make it surer takes"
+                    plain("Next, leave the heater off and call a licensed professional: a surer answer would take"
                             + " heating."));
         }
         if (result.mayBeDeadGauge() && !asDescribed) {

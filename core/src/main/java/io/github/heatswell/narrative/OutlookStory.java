@@ -331,7 +331,7 @@ public final class OutlookStory {
                 ? plain(" By trade custom it counts as underpumped below ")
                         .then(gauge(target.tooLowGauge()))
                         .then(".")
-                : plain(" By trade custom it counts as underpumped then.");
+                : plain(" By trade custom that counts as underpumped.");
     }
 
     /**
@@ -356,7 +356,7 @@ public final class OutlookStory {
                 .then(
                         range.equals(PrechargeLoss.Range.usual())
                                 ? ". The basis is weak: " + PrechargeLoss.SOURCE.text()
-                                        + "; no source was checked for it. Two readings of the drained vessel, a year apart, are better."
+                                        + ". No source was checked for it. Better: measure the precharge of the drained vessel twice, a year apart."
                                 : ". This rate was given.");
     }
 

@@ -20,7 +20,7 @@ enum OwnersQuestion {
                 case EXPANSION -> "Yes, as described: " + why(house);
                 case KEPT_OPEN -> "Yes, as described: heating opens the valve, and then the supply keeps it open.";
                 case CREEP -> CREEPS;
-                default -> "No: in the house as described something else makes it run.";
+                default -> "No: in the house as described, something else makes it run.";
             };
         }
     },
@@ -54,7 +54,7 @@ enum OwnersQuestion {
         String answer(ReliefWords.Cause cause, HotWaterSystem house) {
             return switch (cause) {
                 case NONE -> DRY;
-                case SUPPLY -> "The supply, as described: it opens the valve by itself.";
+                case SUPPLY -> "The supply, as described: it opens the valve on its own.";
                 case EXPANSION -> "Thermal expansion, as described: " + why(house);
                 case KEPT_OPEN -> "Both, as described: heating opens the valve, and then the supply keeps it open.";
                 case CREEP -> CREEPS;

@@ -148,7 +148,7 @@ final class SizingStory {
             return "the rules here ask for expansion control behind it all the same.";
         }
         return place.isKnown()
-                ? "no rule of this place on that was read, so ask the local authority whether it will do."
+                ? "no rule on that was read for this place, so ask the local authority whether it will do."
                 : "US model codes ask for expansion control behind it all the same, so ask the local authority.";
     }
 

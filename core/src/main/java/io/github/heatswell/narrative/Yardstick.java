@@ -135,7 +135,7 @@ public record Yardstick(
                 || judged.stream().mapToDouble(Yardstick::limitGauge).distinct().count() > 1) {
             return Optional.empty();
         }
-        String who = beyond.size() == runs.size() ? "all of them" : named(beyond);
+        String who = beyond.size() == runs.size() ? (runs.size() == 2 ? "both" : "all of them") : named(beyond);
         return Optional.of(
                 plain("In the worst heat-up " + who + (beyond.size() == 1 ? " exceeds" : " exceed") + " the limit of ")
                         .then(gauge(judged.get(0).limitGauge()))

@@ -175,8 +175,8 @@ class NumbersTest {
     @CsvSource({
         "43200, 0, 'In 12 h the relief valves discharged 2 L without opening; if every day were like this run, a year would come to 730 L.'",
         "43200, 1, 'In 12 h the relief valves discharged 2 L in 1 opening; if every day were like this run, a year would come to 730 L.'",
-        "86400, 3, 'In 24 h the relief valves discharged 2 L in 3 openings; if it went on like this run, a year would come to 730 L.'",
-        "172800, 2, 'In 2 d the relief valves discharged 2 L in 2 openings; if it went on like this run, a year would come to 365 L.'"
+        "86400, 3, 'In 24 h the relief valves discharged 2 L in 3 openings; at this rate a year would come to 730 L.'",
+        "172800, 2, 'In 2 d the relief valves discharged 2 L in 2 openings; at this rate a year would come to 365 L.'"
     })
     void yearlyLossFollowsFromTheRun(double end, int openings, String said) {
         Event[] events = new Event[openings];
@@ -191,7 +191,7 @@ class NumbersTest {
      * 24 a day, 8760 a year; where the valve has closed by the end, the run stands for a day.
      */
     @ParameterizedTest
-    @CsvSource({"false, '; if it went on like this run, a year would come to 8760 L.'", "true, 730 L."})
+    @CsvSource({"false, '; at this rate a year would come to 8760 L.'", "true, 730 L."})
     void aValveThatRunsOnRunsAllDay(boolean closes, String year) {
         List<Event> events = new ArrayList<>(
                 List.of(event(Event.Kind.SUPPLY_OPENED, "", 7), event(Event.Kind.RELIEF_OPENED, "T&P valve", 7)));
@@ -350,7 +350,7 @@ class NumbersTest {
                 .isEmpty());
         String said = said(Findings.of(fullFromTheStart()), "vessel-bottomed-out");
         assertEquals(
-                "The 18 L vessel was full: its diaphragm had reached its end with 10.8 L of water behind it.", said);
+                "The 18 L vessel was full: its diaphragm had reached its stop with 10.8 L of water behind it.", said);
     }
 
     /** Only the first valve's own opening by pressure says that the vessel is too small. */

@@ -196,20 +196,20 @@ class DiagnosisStoryTest {
         Misfit one = new Misfit(1, 0, 0, 0, 1, 100, List.of(low));
         assertEquals(
                 "Settled. The readings agree with the house as described. One of 100 readings is not explained: 1 h after the first"
-                        + " the gauge read 3.2 bar, where 5 bar was expected.",
+                        + " reading, the gauge showed 3.2 bar, where 5 bar was expected.",
                 answer(VESSEL, fit(Cause.AS_DESCRIBED, 0, 0.9, one)));
         Misfit first = new Misfit(1, 0, 0, 0, 1, 100, List.of(new Misfit.Stray(0, 4e5, 3e5, false, false)));
         String said = answer(WITHOUT_VESSEL, fit(Cause.AS_DESCRIBED, 0, 0.9, first));
         assertTrue(
                 said.endsWith(
-                        "One of 100 readings is not explained: at first the gauge read 4 bar, where 3 bar was expected."),
+                        "One of 100 readings is not explained: at first, the gauge showed 4 bar, where 3 bar was expected."),
                 said);
         Misfit two = new Misfit(1, 0, 0, 0, 1, 10, List.of(new Misfit.Stray(60, 4e5, 3e5, false, false), low));
         String unsettled = answer(WITHOUT_VESSEL, fit(Cause.AS_DESCRIBED, 0, 0.9, two));
         assertTrue(unsettled.contains("none of the causes considered explains them."), unsettled);
         assertTrue(
                 unsettled.contains(
-                        "The furthest off: 1 h after the first the gauge read 3.2 bar, where 5 bar was expected."),
+                        "The furthest off: 1 h after the first reading, the gauge showed 3.2 bar, where 5 bar was expected."),
                 unsettled);
         assertFalse(unsettled.contains("agree"), unsettled);
     }
@@ -425,7 +425,7 @@ class DiagnosisStoryTest {
                         .next())
                 .orElseThrow();
         assertEquals(
-                "Next, leave the heater off and call a licensed professional: what would make it surer takes heating.",
+                "Next, leave the heater off and call a licensed professional: a surer answer would take heating.",
                 hazard);
     }
 
@@ -500,7 +500,7 @@ class DiagnosisStoryTest {
         Misfit.Stray peak = new Misfit.Stray(480, 7e5, 5.4e5, true, false);
         Misfit one = new Misfit(1, 0, 0, 0, 1, 10, List.of(peak));
         String missed =
-                " The highest reading that was used is not explained: 8 min after the first the gauge read 7 bar, where 5.4 bar was"
+                " The highest reading that was used is not explained: 8 min after the first reading, the gauge showed 7 bar, where 5.4 bar was"
                         + " expected.";
         assertEquals(
                 "Likely. The cause that fits best is this: " + Cause.RELIEF_OPENS_LOW.words() + "." + missed,

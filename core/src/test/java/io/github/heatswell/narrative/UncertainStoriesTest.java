@@ -282,7 +282,7 @@ class UncertainStoriesTest {
         assertEquals("Use a gauge that reads from 0 to 10 bar or the next usual range.", kept.get(1));
         assertTrue(kept.contains("No relief valve is expected to discharge."), kept::toString);
         String range = kept.get(kept.size() - 1);
-        assertTrue(range.startsWith("The range holds nine of ten of 16 simulated houses"), range);
+        assertTrue(range.startsWith("The range covers nine in ten of 16 simulated houses"), range);
         assertFalse(range.contains("reseat pressure is assumed"), range);
 
         List<String> low = remarks(house(35, 3), true);
@@ -305,8 +305,8 @@ class UncertainStoriesTest {
         assertEquals("This sheet is for the house without an expansion vessel.", dripping.get(0));
         assertTrue(
                 dripping.stream()
-                        .anyMatch(said -> said.matches("Relief valves are expected to discharge .* from the"
-                                + " closing of the taps to the next morning, first after .*\\.")),
+                        .anyMatch(said -> said.matches("Relief valves are expected to discharge .* between"
+                                + " closing the taps and the next morning, first after .*\\.")),
                 dripping::toString);
     }
 }

@@ -37,7 +37,7 @@ final class PageCommand implements CliCommand {
                 spec,
                 "Write a house as one page that simulates it in a browser.",
                 "The page works offline, on a phone too: change the vessel, the precharge, the supply or the thermostat and"
-                        + " watch the pressure, the relief valve and the gauge. It can be sent as it is.");
+                        + " watch the pressure, the relief valve and the gauge. Send it to anybody as it is.");
     }
 
     @Override

@@ -43,7 +43,7 @@ final class ReadingsCommand implements CliCommand {
                 "Takes them as written, one per line or pasted: a time, a pressure, and what",
                 "you saw, such as 6:45 am 61 psi heater came on, or 18:45 4,2 bar tropft. Says at",
                 "once how each line was understood, or why it was not. Writes a list that",
-                "heatswell diagnose reads. Type done after the last line, back to take one back,",
+                "heatswell diagnose reads. Type done after the last line, back to remove one,",
                 "? for how to take readings, or quit to continue another time.");
     }
 

@@ -20,7 +20,7 @@ final class RulesCommand implements ScenarioCommand {
         Specs.describe(
                 spec,
                 "List the code rules that apply to the house.",
-                "Lists the rules of the place that matter for the house, each with its clause, its own words where they were"
+                "Lists the rules of the place that matter for the house, each with its clause, its wording where it was"
                         + " read, and how far it was checked. Shows which of them the house does not meet, and what to ask the authority where no rule was read. Simulates nothing. Writes to a folder:",
                 "  rules.json, report.html");
     }

@@ -124,7 +124,7 @@ final class SupplyQuestions {
         return Question.about(NIGHT, "Pressure at night", AnswerKind.Quantity.of(Kind.PRESSURE, PRESSURE_EXAMPLE))
                 .asks("What is the mains pressure at night?")
                 .find(
-                        "the same gauge, between midnight and 5 a.m.",
+                        "the same gauge, between midnight and 5 am.",
                         "Mains pressure is often higher when few people use water. A gauge with a maximum pointer"
                                 + " (maximum hand) shows the night's highest reading; behind a check valve, only"
                                 + " if the heater was off. Without such a reading, answer dk: the daytime pressure"

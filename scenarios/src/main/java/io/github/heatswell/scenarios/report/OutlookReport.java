@@ -64,7 +64,7 @@ public final class OutlookReport {
 
     private Document content(QuantityFormat shown) {
         String basis = OutlookStory.basis(answer.fading()).text(shown)
-                + (answer.fading().equals(PrechargeLoss.Range.usual()) ? " Give their result with --fade." : "");
+                + (answer.fading().equals(PrechargeLoss.Range.usual()) ? " Give the result with --fade." : "");
         List<Finding> found =
                 Findings.of(answer.scenario().system(), answer.scenario().doubts());
         String title = answer.scenario().title() + ": the next " + (result.years() == 1 ? "year" : years());

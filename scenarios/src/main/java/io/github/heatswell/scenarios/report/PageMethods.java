@@ -35,7 +35,7 @@ final class PageMethods {
     /** Of several runs. */
     static Document.Section of(List<NamedRun> runs) {
         List<List<String>> notes = new ArrayList<>(model());
-        notes.add(List.of("Assumptions", "What was filled in is listed in the report of each scenario's own run."));
+        notes.add(List.of("Assumptions", "Each scenario's own report lists what was filled in."));
         notes.add(version());
         return withAudit(
                 notes,

@@ -193,9 +193,9 @@ final class PageSizes {
             }
         }
         return Optional.of(new Grid(
-                "Peak of the worst heat-up at every lower supply, set exactly so, each vessel precharged to match, in "
+                "Peak of the worst heat-up at every lower supply, if set exactly, each vessel precharged to match, in "
                         + shown.symbol(shown.units().pressure())
-                        + "; ok: sure to stay within the limit in nine of ten such houses until a year after charging; drips: the"
+                        + "; ok: stays within the limit in nine of ten such houses for a year after charging; drips: the"
                         + " relief valve would open"
                         + cheapest.said(shown, atmosphere),
                 heads,
@@ -457,7 +457,7 @@ final class PageSizes {
     static List<Block> prices(VesselAnswer answer) {
         return answer.scenario().costs().vesselsInvented()
                 ? List.of(new Block.Paragraph(
-                        "The prices of vessels and valves are invented; give your own of vessels under 'costs'.",
+                        "The prices of vessels and valves are invented. Give your own prices of vessels under 'costs'.",
                         Block.Tone.QUIET))
                 : List.of();
     }

@@ -187,9 +187,9 @@ public final class Results {
                         + NextStep.shut(QuantityFormat.ascii(shown.units()).volume(present.volume())));
         return mayBeFitted(shown) && (against.isPresent() || advice.sizing().isPresent())
                 ? Optional.of(new Block.Paragraph(
-                        "An inspector will ask for more: 'heatswell size" + against.orElse("")
-                                + "' and the file of this house make the sheet"
-                                + " \u201cFor the authority\u201d, with clauses, plates and two sizes compared with the limit.",
+                        "An inspector will ask for more. 'heatswell size" + against.orElse("")
+                                + "' with the file of this house makes the sheet \u201cFor the authority\u201d: the clauses, the plates,"
+                                + " and two sizes compared with the limit.",
                         Block.Tone.QUIET))
                 : Optional.empty();
     }

@@ -142,7 +142,9 @@ public final class RulesReport {
                 .count();
         StringBuilder said = new StringBuilder();
         if (!run.isEmpty()) {
-            said.append(" Not judged here: ").append(String.join(", ", run)).append("; a run shows it.");
+            said.append(" Not judged here, since only a run shows it: ")
+                    .append(String.join(", ", run))
+                    .append(".");
         }
         if (rules.rules().stream().anyMatch(held -> held.verdict() == RulesHere.Verdict.ONCE_CLOSED)) {
             said.append(" Water can flow back to the mains here. Once a check valve is fitted, the expansion must have"
@@ -233,7 +235,7 @@ public final class RulesReport {
             case AGAINST -> "does not meet the rule";
             case NO_CUT_OUT -> "does not meet the rule: no cut-out is described";
             case KEPT -> "nothing in the description breaks it";
-            case OPEN -> "leaves it to the owner";
+            case OPEN -> "for the owner to choose";
             case BY_A_RUN -> "run it to see";
             case ON_SITE -> "for you to check";
             case CUT_OUT_ON_SITE -> "for you to check: the cut-out must be hand-reset";

@@ -211,7 +211,7 @@ class SizeCertaintyTest {
         String uk = said(VesselChoice.of(scenario.with(List.of(Change.of("site.place=uk"))))
                 .build()
                 .answer());
-        assertTrue(uk.contains("no rule of this place on that was read"), uk);
+        assertTrue(uk.contains("no rule on that was read for this place"), uk);
     }
 
     /** One heat-up of the vessel recommended peaks where the sizing says. */

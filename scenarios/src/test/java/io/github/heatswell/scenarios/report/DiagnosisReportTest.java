@@ -243,7 +243,7 @@ class DiagnosisReportTest {
         assertTrue(text.contains("These readings don't settle it: none of the causes considered explains them."), text);
         assertTrue(
                 text.contains(
-                        "2 of 10 readings are not explained. The furthest off: 1 h after the first the gauge read"),
+                        "2 of 10 readings are not explained. The furthest off: 1 h after the first reading, the gauge showed"),
                 text);
         assertTrue(text.contains("Next, read the plates of tank, heater and relief valve again"), text);
         assertFalse(text.contains("agree"), text);

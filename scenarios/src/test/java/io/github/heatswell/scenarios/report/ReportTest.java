@@ -104,8 +104,8 @@ class ReportTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             mill-cottage              | heating | Yes, as described: the heated water has nowhere else to go. The relief valve opens
-            mill-cottage-night-mains | heating | No: in the house as described something else makes it run.
-            mill-cottage-night-mains | night   | The supply, as described: it opens the valve by itself.
+            mill-cottage-night-mains | heating | No: in the house as described, something else makes it run.
+            mill-cottage-night-mains | night   | The supply, as described: it opens the valve on its own.
             orchard-lodge-vessel      | night   | No: the house as described does not drip.
             mill-cottage              | always  | Yes, but not all the time
             orchard-lodge-vessel      | always  | No: in the house as described a sound valve stays shut.

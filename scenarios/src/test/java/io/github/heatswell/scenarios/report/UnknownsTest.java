@@ -32,7 +32,7 @@ class UnknownsTest {
         String text = report(unknown);
         assertTrue(
                 text.contains(
-                        "Caution: The precharge of the expansion tank is not known. At 37.5 psi, assumed instead, it would"
+                        "Caution: The precharge of the expansion tank is not known. Assumed to be 37.5 psi, it would"
                                 + " be below the"),
                 text);
         assertTrue(text.contains("measure the precharge with a tire gauge"), text);

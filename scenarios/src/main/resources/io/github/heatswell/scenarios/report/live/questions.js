@@ -132,7 +132,7 @@ function sheetOf(answer, live, typed) {
 function bandOf(answer) {
   return [
     element('p', {}, answer.headline),
-    element('p', {}, 'The shaded band on the pressure curve holds nine of ten of these houses at each moment.'),
+    element('p', {}, 'The shaded band on the pressure curve covers nine in ten of these houses at each moment.'),
     element('p', { class: 'quiet' }, answer.usual ? 'The scenario gives no uncertain values, so these usual ones were varied (common practice, no source):' : 'Varied as the scenario says:'),
     element('ul', { class: 'quiet' }, ...answer.varied.map((one) => element('li', {}, one))),
   ];
