@@ -188,7 +188,7 @@ class LivePageTest {
                         "true",
                         "copper 20000",
                         "Stop true",
-                        "Let the precharge fade",
+                        "Let the precharge fall",
                         " without a name"),
                 found.lines().toList());
     }

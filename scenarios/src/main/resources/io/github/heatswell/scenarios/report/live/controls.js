@@ -199,7 +199,7 @@ export function controlsOf(form, live, tap) {
     });
     return { row: element('p', { class: 'transport' }, button), show: () => {
       button.parentNode.hidden = live.described.vessels[0]?.condition !== 'sound';
-      button.textContent = timer ? 'Stop' : live.house.spelled('Let the precharge fade');
+      button.textContent = timer ? 'Stop' : live.house.spelled('Let the precharge fall');
     } };
   }
 
