@@ -23,7 +23,7 @@ import java.util.zip.DeflaterOutputStream;
 public final class LivePage {
 
     /** The modules of the script, each after those it uses. */
-    private static final List<String> MODULES =
+    static final List<String> MODULES =
             List.of("shapes", "house", "lab", "controls", "drawing", "trace", "words", "questions", "files", "main");
 
     private static final Pattern IMPORT = Pattern.compile("(?m)^import (.*) from '\\./(\\w+)\\.js';$");

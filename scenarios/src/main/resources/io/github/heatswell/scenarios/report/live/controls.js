@@ -1,6 +1,10 @@
 import { element, scaleOf } from './shapes.js';
 
-/** What can be changed by a number: its field, its range in either unit system, and what it is now. */
+/**
+ * What can be changed by a number: its field, its range in either unit system, and what it is now.
+ *
+ * @type {{ field: string, label: string, kind: import('./house.js').Shown, si: number[], us: number[], of: (described: any) => number | undefined }[]}
+ */
 const NUMBERS = [
   { field: 'vessel.volume', label: 'Vessel size', kind: 'VOLUME', si: [2, 60, 0.5], us: [1, 20, 0.5], of: (d) => d.vessels[0]?.volume },
   { field: 'vessel.precharge', label: 'Precharge', kind: 'GAUGE_PRESSURE', si: [0.5, 8, 0.1], us: [10, 115, 1], of: (d) => d.vessels[0]?.precharge },
@@ -17,7 +21,11 @@ const CHOICES = [
   { field: 'vessel', label: 'Expansion vessel', options: { none: 'none', sound: 'sound', isolated: 'isolating valve shut', waterlogged: 'diaphragm failed' } },
 ];
 
-/** The numbers of a house as it is: range, step and value in its units. */
+/**
+ * The numbers of a house as it is: range, step and value in its units.
+ *
+ * @param {import('./house.js').Live} live
+ */
 export function numbersOf(live) {
   return NUMBERS.flatMap((one) => {
     const si = one.of(live.described);
@@ -37,6 +45,7 @@ export function written(number, shown) {
   return `${Number(shown.toFixed(places))} ${number.scale.unit}`;
 }
 
+/** @param {import('./house.js').Live} live */
 function chosen(live, choice) {
   const { vessels, supply, tank } = live.described;
   switch (choice.field) {
@@ -47,7 +56,11 @@ function chosen(live, choice) {
   }
 }
 
-/** The changes that make a choice, with what must come or go along. */
+/**
+ * The changes that make a choice, with what must come or go along.
+ *
+ * @param {import('./house.js').Live} live
+ */
 function changesFor(live, field, value) {
   const { described, base, house } = live;
   const pressure = (si) => `${Number(scaleOf(house, 'GAUGE_PRESSURE').shown(si).toFixed(1))} ${house.unit('GAUGE_PRESSURE')}`;
@@ -96,7 +109,11 @@ function optionsOf(choice, value) {
   return Object.entries(choice.options[value] === undefined ? { ...choice.options, [value]: value.replaceAll('-', ' ') } : choice.options);
 }
 
-/** What a value is called; of several vessels it is the first that is changed. */
+/**
+ * What a value is called; of several vessels it is the first that is changed.
+ *
+ * @param {import('./house.js').Live} live
+ */
 function labelOf(live, { field, label }) {
   const [first, ...others] = live.described.vessels;
   const which = !field.startsWith('vessel') || others.length === 0 ? '' : ` (${first.name ? `“${first.name}”` : 'the first'})`;
@@ -112,7 +129,11 @@ function wrong(row, faults) {
   }
 }
 
-/** The form beside the drawing: it is built anew where other things can be set, else only its values change. */
+/**
+ * The form beside the drawing: it is built anew where other things can be set, else only its values change.
+ *
+ * @param {import('./house.js').Live} live
+ */
 export function controlsOf(form, live, tap) {
   let shown = '';
   let rows = new Map();
@@ -218,7 +239,10 @@ export function controlsOf(form, live, tap) {
     const kind = `${live.described.us} ${[...choices, ...numbers].map((one) => one.field + labelOf(live, one)).join()}`;
     if (kind !== shown) {
       shown = kind;
-      rows = new Map([...choices.map((one) => [one.field, choiceRow(one)]), ...numbers.map((one) => [one.field, numberRow(one)]), ['fade', fadeRow()], ['tap', tapRow()]]);
+      rows = new Map();
+      choices.forEach((one) => rows.set(one.field, choiceRow(one)));
+      numbers.forEach((one) => rows.set(one.field, numberRow(one)));
+      rows.set('fade', fadeRow()).set('tap', tapRow());
       const focused = document.activeElement?.id;
       form.replaceChildren(element('h2', {}, 'Try it'), ...[...rows.values()].map((one) => one.row));
       if (focused?.startsWith('set-')) {

@@ -90,7 +90,11 @@ const called = (one) => (one.name ? ` “${one.name}”` : '');
 const vesselWords = (live, one) => `${live.house.spelled('the expansion vessel')}${called(one)}`;
 const valveWords = (live, one) => `${live.house.spelled('the relief valve')}${called(one)}`;
 
-/** What the drawing leaves out or does not show where it is, in sentences. */
+/**
+ * What the drawing leaves out or does not show where it is, in sentences.
+ *
+ * @param {import('./house.js').Live} live
+ */
 function notesOf(live, moved, drawnValves) {
   const { relief, vessels } = live.described;
   const place = (one) => (one.inTank ? 'in the tank' : one.height === 0 ? '' : `${aboveOrBelow(live, one.height)} the drain cock`);
@@ -106,7 +110,11 @@ function notesOf(live, moved, drawnValves) {
   ].filter(Boolean);
 }
 
-/** Sets up the drawing; returns what draws a house as it was described, and what moves it to a moment. */
+/**
+ * Sets up the drawing; returns what draws a house as it was described, and what moves it to a moment.
+ *
+ * @param {import('./house.js').Live} live
+ */
 export function drawingOf(svg, notes, live, tap) {
   let parts = {};
   let dragged = null;

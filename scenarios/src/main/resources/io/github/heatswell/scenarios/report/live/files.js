@@ -8,7 +8,11 @@ function save(name, type, content) {
   setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
 }
 
-/** The settings as the fragment of an address; the file goes along where it is not the one this page came with. */
+/**
+ * The settings as the fragment of an address; the file goes along where it is not the one this page came with.
+ *
+ * @param {import('./house.js').Live} live
+ */
 export function fragmentOf(live, own) {
   const parts = [...live.changes].map(([field, value]) => `${encodeURIComponent(field)}=${encodeURIComponent(value)}`);
   if (live.text !== own) {
@@ -78,7 +82,11 @@ async function pixelsOf(text) {
   });
 }
 
-/** Wires the buttons below the page. */
+/**
+ * Wires the buttons below the page.
+ *
+ * @param {import('./house.js').Live} live
+ */
 export function filesOf(live, own, say, trouble) {
   const at = (id) => document.getElementById(id);
   const on = (id, work) => at(id).addEventListener('click', work);
@@ -99,11 +107,12 @@ export function filesOf(live, own, say, trouble) {
       say('The address of this page now carries your changes: copy it from there.');
     }
   });
-  at('open').addEventListener('change', async (event) => {
-    const [file] = event.target.files;
+  const open = /** @type {HTMLInputElement} */ (at('open'));
+  open.addEventListener('change', async () => {
+    const [file] = open.files;
     if (file) {
       trouble(live.open(file.name.replace(/\.ya?ml$/i, ''), await file.text()));
-      event.target.value = '';
+      open.value = '';
     }
   });
 }

@@ -1,5 +1,38 @@
 /** The house on the page: the file it came from, what was changed since, and the run of it as it is now. */
 
+/**
+ * A house as the simulation holds it; `House` of the module that is compiled for this page says more.
+ *
+ * @typedef {'GAUGE_PRESSURE' | 'TEMPERATURE' | 'VOLUME'} Shown kinds of quantities that have an axis or a control
+ * @typedef {Shown | 'TIME' | 'POWER' | 'FLOW' | 'LENGTH'} Kind kinds of quantities
+ * @typedef {object} House
+ * @property {(fields: string[], values: string[]) => { house?: House, faults?: Fault[] }} with
+ * @property {() => any} described
+ * @property {() => any} run
+ * @property {() => { peak: number, discharged: number }} summary
+ * @property {() => string} text
+ * @property {(kind: Kind, si: number) => string} said
+ * @property {(kind: Shown, si: number) => number} number
+ * @property {(kind: Shown) => string} unit
+ * @property {(kind: Shown) => string} symbol
+ * @property {(words: string) => string} spelled
+ *
+ * @typedef {{ line: number, column: number, message: string }} Fault
+ *
+ * @typedef {object} Live the house on the page
+ * @property {string} name
+ * @property {string} text the file it came from
+ * @property {Map<string, string>} changes
+ * @property {House} base the house of the file
+ * @property {House} house the house as it is now
+ * @property {any} described
+ * @property {any} run
+ * @property {any} before the run of the file
+ * @property {(name: string, text: string, changes?: Map<string, string>) => Fault[]} open
+ * @property {(some: Map<string, string | null>, quietly?: boolean) => Fault[]} change
+ * @property {(kind: Kind, si: number) => string} said
+ */
+
 /** What a run shows at a time: every channel, between its samples along straight lines. */
 export function momentOf(run, time) {
   const { step, end, count, columns, regimes } = run.trace;
@@ -37,7 +70,7 @@ export function stopsOf(run) {
 
 /** A house and its changes; `told` hears of every new run. */
 export function liveHouse(engine, told) {
-  const live = { name: '', text: '', changes: new Map(), base: null, house: null, described: null, run: null, before: null };
+  const live = /** @type {Live} */ ({ name: '', text: '', changes: new Map(), base: null, house: null, described: null, run: null, before: null });
 
   function take(house) {
     const run = house.run();

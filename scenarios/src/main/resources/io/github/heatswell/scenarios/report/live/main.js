@@ -17,13 +17,17 @@ async function unpacked(letters) {
 
 function startPage(script) {
   const at = (id) => document.getElementById(id);
+  const cursor = /** @type {HTMLInputElement} */ (at('cursor'));
+  const speed = /** @type {HTMLSelectElement} */ (at('speed'));
+  const [steps, numbers] = ['steps', 'numbers'].map((id) => /** @type {HTMLDetailsElement} */ (at(id)));
   const engine = {};
   new Function('exports', script)(engine);
   const own = at('scenario').textContent;
   const still = matchMedia('(prefers-reduced-motion: reduce)');
   let time = 0;
   let playing = 0;
-  let parts = null;
+  /** What shows the house: each part with what draws or moves it. */
+  const parts = {};
 
   const live = liveHouse(engine, () => {
     time = Math.min(time, live.run.trace.end);
@@ -53,13 +57,13 @@ function startPage(script) {
     parts.drawing.move(moment, still.matches || playing === 0);
     parts.trace.move(moment);
     const clock = live.said('TIME', time);
-    at('cursor').value = String(time);
-    at('cursor').setAttribute('aria-valuetext', clock);
+    cursor.value = String(time);
+    cursor.setAttribute('aria-valuetext', clock);
     at('clock').textContent = clock;
     const gauge = live.said('GAUGE_PRESSURE', moment.PRESSURE_ABSOLUTE - live.run.trace.atmosphere);
     const open = moment.RELIEF_FLOW > 0 ? ', relief valve open' : '';
     at('moment').textContent = `${clock}: ${gauge}, ${live.said('TEMPERATURE', moment.WATER_TOP)} at the top of the tank${open}, ${live.said('VOLUME', moment.RELIEVED_TOTAL)} discharged`;
-    if (at('numbers').open) {
+    if (numbers.open) {
       numbersTable(at('table'), live, moment);
     }
   }
@@ -69,13 +73,13 @@ function startPage(script) {
     document.title = `Heatswell: ${described.title}`;
     at('title').textContent = described.title;
     at('question').textContent = described.question;
-    Object.assign(at('cursor'), { max: String(run.trace.end), step: String(Math.min(run.trace.step, run.trace.end / 200)) });
+    Object.assign(cursor, { max: String(run.trace.end), step: String(Math.min(run.trace.step, run.trace.end / 200)) });
     answerOf(live);
     parts.controls.show();
     parts.drawing.draw();
     parts.trace.draw();
     adviceOf(at('advice'), live);
-    if (at('steps').open) {
+    if (steps.open) {
       stepsOf(at('events'), live, goTo);
     }
     parts.sizes();
@@ -116,7 +120,7 @@ function startPage(script) {
     at('play').textContent = 'Stop';
     let last = performance.now();
     const frame = (now) => {
-      time = Math.min(until, time + ((now - last) / 1000) * Number(at('speed').value));
+      time = Math.min(until, time + ((now - last) / 1000) * Number(speed.value));
       last = now;
       if (time >= until) {
         stop();
@@ -128,20 +132,20 @@ function startPage(script) {
     playing = requestAnimationFrame(frame);
   }
 
-  parts = {
+  Object.assign(parts, {
     drawing: drawingOf(at('drawing'), at('notes'), live, tap), trace: traceOf(at('trace'), live, goTo), controls: controlsOf(at('controls'), live, tap), sizes: sizesOf(at('sizes'), live),
-  };
+  });
   parts.questions = questionsOf(live, labOf(script), parts.controls.fitted, parts.trace.band);
   filesOf(live, own, (words) => {
     at('done').textContent = words;
   }, trouble);
   at('controls').addEventListener('submit', (event) => event.preventDefault());
-  at('cursor').addEventListener('input', () => goTo(Number(at('cursor').value)));
+  cursor.addEventListener('input', () => goTo(Number(cursor.value)));
   at('play').addEventListener('click', play);
   at('on').addEventListener('click', () => goTo(later()));
   at('back').addEventListener('click', () => goTo(stopsOf(live.run).filter((event) => event.time < time - 1e-6).at(-1)?.time ?? 0));
-  at('steps').addEventListener('toggle', () => stepsOf(at('events'), live, goTo));
-  at('numbers').addEventListener('toggle', showMoment);
+  steps.addEventListener('toggle', () => stepsOf(at('events'), live, goTo));
+  numbers.addEventListener('toggle', showMoment);
 
   function openAddress() {
     const { name } = at('scenario').dataset;
@@ -160,7 +164,7 @@ function startPage(script) {
   matchMedia('screen and (max-width: 38rem)').addEventListener('change', showHouse);
   window.addEventListener('hashchange', openAddress);
   openAddress();
-  window.heatswell = { engine, script, live, goTo };
+  Object.assign(window, { heatswell: { engine, script, live, goTo } });
 }
 
 /* The page is painted first, which takes a frame or two; then the program in it starts. */

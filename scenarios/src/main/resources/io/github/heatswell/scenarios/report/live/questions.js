@@ -43,7 +43,11 @@ function partOf(details, ask, show, closed = () => {}) {
   };
 }
 
-/** Peaks as fields of one colour, the darker the higher; where the valve drips they are hatched. */
+/**
+ * Peaks as fields of one colour, the darker the higher; where the valve drips they are hatched.
+ *
+ * @param {import('./house.js').Live} live
+ */
 function mapOf(answer, live) {
   const [volumes, precharges, peaks, drips] = ['volumes', 'precharges', 'peaks', 'drips'].map((name) => Array.from(answer[name]));
   const { reliefSet } = answer;
@@ -94,7 +98,11 @@ function mapOf(answer, live) {
   return [element('p', {}, answer.headline), svg, element('p', { class: 'quiet' }, answer.facts)];
 }
 
-/** A table of what the gauge should read, with a place for what it does read. */
+/**
+ * A table of what the gauge should read, with a place for what it does read.
+ *
+ * @param {import('./house.js').Live} live
+ */
 function sheetOf(answer, live, typed) {
   if (answer.refused) {
     return [element('p', {}, `No check: it takes heating, and ${answer.refused}`)];
@@ -138,18 +146,22 @@ function bandOf(answer) {
   ];
 }
 
-/** Sets the parts up; what it returns hears of every change of the house. `band` is given what the trace shows, or null. */
+/**
+ * Sets the parts up; what it returns hears of every change of the house. `band` is given what the trace shows, or null.
+ *
+ * @param {import('./house.js').Live} live
+ */
 export function questionsOf(live, ask, fitted, band) {
-  const at = (id) => document.getElementById(id);
+  const at = (id) => /** @type {HTMLDetailsElement} */ (document.getElementById(id));
   const typed = new Map();
-  const parts = [
-    ['map', partOf(at('map'), () => ask('map', live, fitted()), mapOf)],
-    ['sure', partOf(at('sure'), () => ask('band', live), (answer) => {
+  const parts = Object.entries({
+    map: partOf(at('map'), () => ask('map', live, fitted()), mapOf),
+    sure: partOf(at('sure'), () => ask('band', live), (answer) => {
       band(answer);
       return bandOf(answer);
-    }, () => band(null))],
-    ['check', partOf(at('check'), () => ask('check', live), (answer) => sheetOf(answer, live, typed))],
-  ];
+    }, () => band(null)),
+    check: partOf(at('check'), () => ask('check', live), (answer) => sheetOf(answer, live, typed)),
+  });
   const hidden = { map: () => live.described.vessels.length > 1, sure: () => live.run.trace.end > LONGEST, check: () => false };
   for (const [id, part] of parts) {
     at(id).addEventListener('toggle', () => part(live, 0));

@@ -47,7 +47,12 @@ export function ticks(least, most, wanted) {
   return marks;
 }
 
-/** From SI to the units of the house and back, for one kind of quantity. */
+/**
+ * From SI to the units of the house and back, for one kind of quantity.
+ *
+ * @param {import('./house.js').House} house
+ * @param {import('./house.js').Shown} kind
+ */
 export function scaleOf(house, kind) {
   const zero = house.number(kind, 0);
   const factor = (house.number(kind, 1e5) - zero) / 1e5;

@@ -41,11 +41,15 @@ function timeMarks(end, most) {
   return marks;
 }
 
-/** Sets up the trace; returns what draws a run, and what moves its cursor. */
+/**
+ * Sets up the trace; returns what draws a run, and what moves its cursor.
+ *
+ * @param {import('./house.js').Live} live
+ */
 export function traceOf(svg, live, goTo) {
   let now = null;
-  let x = () => 0;
-  let values = [];
+  let x = (_) => 0;
+  let values = { gauge: (_) => 0, atmosphere: 0 };
   let band = null;
   let right = BOX.right;
 

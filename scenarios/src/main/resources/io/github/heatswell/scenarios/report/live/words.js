@@ -2,6 +2,7 @@ import { element, label, line, path, scaleOf, shape, ticks } from './shapes.js';
 
 /* What is said of the run: every sentence comes from the same narrative as on the command line; here they get their places. */
 
+/** @param {import('./house.js').Live} live */
 export function answerOf(live) {
   const { said } = live.run;
   document.getElementById('headline').textContent = said.verdict === '' ? `${said.headline}.` : said.verdict;
@@ -11,6 +12,7 @@ export function answerOf(live) {
 /** What a section says, so that it is built anew only for something else. */
 const advised = new WeakMap();
 
+/** @param {import('./house.js').Live} live */
 export function adviceOf(section, live) {
   const { said } = live.run;
   const key = JSON.stringify(said);
@@ -28,7 +30,11 @@ export function adviceOf(section, live) {
   section.replaceChildren(element('h2', {}, 'Why, and what to do'), ...parts, ...findings.map(shown), ...(notes.length > 0 ? [rest] : []));
 }
 
-/** The step list beside the drawing, for readers who do not see it and for whoever wants to go straight to a moment. */
+/**
+ * The step list beside the drawing, for readers who do not see it and for whoever wants to go straight to a moment.
+ *
+ * @param {import('./house.js').Live} live
+ */
 export function stepsOf(list, live, goTo) {
   const many = 400;
   const { events } = live.run;
@@ -39,7 +45,11 @@ export function stepsOf(list, live, goTo) {
   }), ...(events.length > many ? [element('li', {}, `and ${events.length - many} more events.`)] : []));
 }
 
-/** Every number at the cursor and of the whole run, in the units of the house. */
+/**
+ * Every number at the cursor and of the whole run, in the units of the house.
+ *
+ * @param {import('./house.js').Live} live
+ */
 export function numbersTable(table, live, moment) {
   const { run } = live;
   const air = run.trace.atmosphere;
@@ -67,7 +77,11 @@ export function numbersTable(table, live, moment) {
   table.replaceChildren(element('tbody', {}, ...rows.map(([what, value]) => element('tr', {}, element('th', { scope: 'row' }, live.house.spelled(what)), element('td', {}, value)))));
 }
 
-/** The peak over the size of the vessel, with the sizes on sale: a run of this house with each. */
+/**
+ * The peak over the size of the vessel, with the sizes on sale: a run of this house with each.
+ *
+ * @param {import('./house.js').Live} live
+ */
 export function sizesOf(section, live) {
   let turn = 0;
   const found = [];
