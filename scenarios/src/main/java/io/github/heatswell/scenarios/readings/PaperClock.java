@@ -16,6 +16,8 @@ final class PaperClock {
     private static final int HOUR = 3_600;
     /** A time that is certain follows within so long (s); later than that it is rather one out of order. Our own judgement. */
     private static final int LATEST = 18 * HOUR;
+    /** A time without am or pm that would come later than this (s) is rather one out of order. Our own judgement. */
+    private static final int FAR_AHEAD = 10 * HOUR;
     /** At night a clock without am or pm that shows so much (s) or more is before midnight. */
     private static final int EVENING = 6 * HOUR;
 
@@ -132,7 +134,13 @@ final class PaperClock {
         if (open) {
             inferred = true;
             double other = (seconds + HALF_A_DAY) % DAY;
-            return ahead(other) < ahead(seconds) ? other : seconds;
+            double next = ahead(other) < ahead(seconds) ? other : seconds;
+            if (ahead(next) > FAR_AHEAD) {
+                throw new IllegalArgumentException(
+                        "this time is either earlier than the one before or more than ten hours later; put the readings in order, or"
+                                + " write am or pm after it");
+            }
+            return next;
         }
         if (ahead(seconds) > (isCertain(parts, seconds) ? LATEST : HALF_A_DAY) && !isOfNextDay(parts)) {
             throw new IllegalArgumentException(
