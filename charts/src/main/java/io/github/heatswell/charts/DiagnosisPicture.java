@@ -1,6 +1,5 @@
 package io.github.heatswell.charts;
 
-import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.charts.LoggedRuns.NamedReadings;
 import io.github.heatswell.charts.ValueScale.PressureScale;
 import io.github.heatswell.charts.picture.Axis;
@@ -20,24 +19,19 @@ import java.util.stream.IntStream;
 /** Composes the picture of a diagnosis: the readings over the runs above, what is left unexplained below. */
 final class DiagnosisPicture {
 
-    /** A gap is so many times as long as the usual distance of two readings; our own judgement. */
-    private static final double GAP = 6;
-    /** So few readings are shown one by one. */
-    private static final int FEW = 60;
-    /** How long the stroke of a reading is (-), as a share of the log. */
+    /** How long the stroke of a reading is (-), as a share of the axis. */
     private static final double STROKE = 0.008;
 
     private final LoggedRuns logged;
     private final QuantityFormat amounts;
     private final Size size;
-    private final TimeScale scale;
+    private final LogTimes scale;
 
     DiagnosisPicture(LoggedRuns logged, UnitSystem units, Size size) {
         this.logged = logged;
         this.amounts = QuantityFormat.unicode(units);
         this.size = size;
-        double end = logged.log().end();
-        this.scale = TimeScale.of(Moments.sinceStart(), end, size.mostTicks());
+        this.scale = new LogTimes(logged.log(), logged.house(), size.mostTicks());
     }
 
     Picture compose() {
@@ -46,7 +40,8 @@ final class DiagnosisPicture {
                 "",
                 found.substring(0, found.length() - 1),
                 logged.title()
-                        + ". Above: the readings and what comes closest to them. Below: what each leaves unexplained.");
+                        + ". Above: the readings and what comes closest to them. Below: what each leaves unexplained."
+                        + (scale.shown().size() > 1 ? " Hours without readings are cut out." : ""));
         return new Picture(size, caption, scale.axis(), OptionalDouble.empty(), readings(), residuals());
     }
 
@@ -57,11 +52,12 @@ final class DiagnosisPicture {
         ValueScale.Range range = new ValueScale.Range(log.lowest(), log.highest());
         for (int i = 0; i < logged.runs().size(); i++) {
             NamedReadings run = logged.runs().get(i);
-            Points points = run.course().times().isEmpty()
-                    ? points(run.gauge())
-                    : points(run.course().times(), run.course().gauge());
-            range = range.with(new ValueScale.Range(points.lowest(), points.highest()));
-            curves.add(new Curve(Curve.Role.ofRun(i + 1), amounts.units().spelled(run.name()), "", points));
+            for (Curve curve :
+                    course(run, Curve.Role.ofRun(i + 1), amounts.units().spelled(run.name()))) {
+                range = range.with(new ValueScale.Range(
+                        curve.points().lowest(), curve.points().highest()));
+                curves.add(curve);
+            }
         }
         List<Panel.Level> levels = Levels.limits(logged.house(), amounts);
         return new Panel(PressureScale.around(range, levels, 0, amounts), curves, levels, List.of());
@@ -98,27 +94,40 @@ final class DiagnosisPicture {
         return differences;
     }
 
+    /** What the gauge shows in a run, as far as the axis shows that time; at the readings, if no more is known. */
+    private List<Curve> course(NamedReadings run, Curve.Role role, String name) {
+        boolean known = !run.course().times().isEmpty();
+        List<Double> times = known ? run.course().times() : logged.times();
+        List<Double> gauge = known ? run.course().gauge() : run.gauge();
+        List<Points> lines = new ArrayList<>();
+        for (LogTimes.Window window : scale.shown()) {
+            int[] within = IntStream.range(0, times.size())
+                    .filter(i -> window.holds(times.get(i)))
+                    .toArray();
+            if (within.length > 0) {
+                int end = within[within.length - 1] + 1;
+                lines.add(points(times.subList(within[0], end), gauge.subList(within[0], end)));
+            }
+        }
+        return curves(lines, role, name);
+    }
+
     /**
      * What is known at the readings, as lines between neighbours and nothing across a gap: nobody saw what the gauge did meanwhile. Few
      * readings are each a short stroke besides, for a person took them one by one.
      */
     private List<Curve> pieces(List<Double> pascal, Curve.Role role, String name) {
         List<Double> times = logged.times();
-        double[] steps = IntStream.range(1, times.size())
-                .mapToDouble(i -> times.get(i) - times.get(i - 1))
-                .sorted()
-                .toArray();
-        double longest = steps.length == 0 ? 0 : GAP * steps[steps.length / 2];
-        double end = times.get(times.size() - 1);
-        double half = STROKE * end;
+        Axis axis = scale.axis();
+        double half = STROKE * axis.to();
         List<Points> lines = new ArrayList<>();
         int first = 0;
         for (int i = 0; i < times.size(); i++) {
-            boolean ends = i == times.size() - 1 || times.get(i + 1) - times.get(i) > longest;
-            if (times.size() <= FEW || ends && first == i) {
-                lines.add(points(
-                        List.of(Math.max(0, times.get(i) - half), Math.min(end, times.get(i) + half)),
-                        List.of(pascal.get(i), pascal.get(i))));
+            boolean ends = i == times.size() - 1 || scale.isGapBefore(i + 1);
+            if (scale.areFew() || ends && first == i) {
+                double at = scale.of(times.get(i));
+                double up = amounts.units().pressure().fromSi(pascal.get(i));
+                lines.add(Points.straight(Math.max(0, at - half), up, Math.min(axis.to(), at + half), up));
             }
             if (ends) {
                 if (first < i) {
@@ -127,6 +136,11 @@ final class DiagnosisPicture {
                 first = i + 1;
             }
         }
+        return curves(lines, role, name);
+    }
+
+    /** Lines of one kind, of which the last bears the name. */
+    private static List<Curve> curves(List<Points> lines, Curve.Role role, String name) {
         return IntStream.range(0, lines.size())
                 .mapToObj(i -> new Curve(role, i == lines.size() - 1 ? name : "", "", lines.get(i)))
                 .toList();

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.charts.LoggedRuns.NamedReadings;
+import io.github.heatswell.charts.picture.Axis;
 import io.github.heatswell.charts.picture.Curve;
 import io.github.heatswell.charts.picture.Panel;
 import io.github.heatswell.charts.picture.Points;
@@ -14,6 +15,7 @@ import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.place.Place;
 import io.github.heatswell.units.UnitSystem;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
@@ -78,7 +80,7 @@ class DiagnosisPictureTest {
         List<Points> lines = ofReadings(panel);
         assertEquals(6 + 1, lines.size(), "each reading, and the line of the evening");
         assertTrue(
-                lines.stream().allMatch(line -> line.across(line.count() - 1) - line.across(0) < 0.6),
+                lines.stream().allMatch(line -> line.across(line.count() - 1) - line.across(0) < 2_100),
                 "half an hour is the longest");
         assertEquals(
                 List.of("readings"),
@@ -87,6 +89,31 @@ class DiagnosisPictureTest {
                         .map(Curve::name)
                         .filter(name -> !name.isEmpty())
                         .toList());
+    }
+
+    /**
+     * Regression: a heat-up of two hours, read again at night and in the morning, took up a twelfth of an axis in hours since the start,
+     * though clock times had been typed.
+     */
+    @Test
+    void theAxisShowsWhenTheGaugeWasRead() {
+        double[] times = {0, 2_100, 2_280, 2_520, 2_760, 3_120, 3_660, 7_200, 23_400, 57_600, 85_500};
+        double[] gauge = new double[times.length];
+        Arrays.setAll(gauge, i -> 5e5);
+        PressureLog log = PressureLog.builder(times, gauge).timeOfDay(23_400.0).build();
+        LogTimes axis = new LogTimes(log, Plants.at(Place.US_UPC), 12);
+        assertEquals("time of day", axis.axis().label());
+        List<String> names = axis.axis().ticks().stream().map(Axis.Tick::name).toList();
+        assertTrue(names.containsAll(List.of("7 am", "8 am", "1 pm", "10:30 pm", "6:15 am")), names.toString());
+        assertEquals(4, axis.shown().size());
+        assertTrue(axis.of(7_200) > 0.6 * axis.axis().to(), "the heat-up fills most of it");
+        assertEquals(axis.axis().to(), axis.of(85_500), 1e-9);
+        for (int i = 1; i < times.length; i++) {
+            assertTrue(axis.of(times[i]) > axis.of(times[i - 1]), "reading " + i);
+        }
+        PressureLog elapsed = PressureLog.builder(times, gauge).build();
+        assertTrue(new LogTimes(elapsed, Plants.at(Place.US_UPC), 12)
+                .axis().ticks().stream().map(Axis.Tick::name).toList().contains("0:30"));
     }
 
     @Test

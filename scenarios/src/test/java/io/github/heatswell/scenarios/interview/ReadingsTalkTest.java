@@ -79,7 +79,9 @@ class ReadingsTalkTest {
     @Test
     void aTimeBeforeTheLastWithoutAmOrPmIsAskedAbout() throws IOException, OutputException {
         String said = said("7:12 am 125 psi|8:30 85|7:16 148 dripping|1:00 80|10:30 79|6:15 78|done|");
-        assertTrue(said.contains("Not kept: this time is either earlier than the one before or more than ten hours later"), said);
+        assertTrue(
+                said.contains("Not kept: this time is either earlier than the one before or more than ten hours later"),
+                said);
         assertTrue(said.contains("-> 13:00, 80 psi -> 22:30, 79 psi -> 06:15, 78 psi"), said);
         assertEquals(5, LogReader.read(file(), 101_325).log().count());
     }
