@@ -112,6 +112,20 @@ final class Comparison {
             return trial.hypothesis().also().isPresent();
         }
 
+        /** The same cause at the same place in a trial that leaves draws open as well, none of which was. */
+        Ended within(Trial drawn) {
+            double[] position = new double[drawn.parameters().size()];
+            int own = drawn.hypothesis().open().size();
+            System.arraycopy(end.position(), 0, position, 0, own);
+            double[] circumstances = circumstances(drawn);
+            System.arraycopy(circumstances, 0, position, own, circumstances.length);
+            for (int draw : drawn.guessed().toArray()) {
+                position = drawn.without(draw, position);
+            }
+            double cost = Trial.sumOfSquares(drawn.residuals(position));
+            return new Ended(drawn, new Search.End(position, cost, false, end.rough()), List.of());
+        }
+
         /** With another cause beside it, which is still to be searched. */
         Ended beside(Ended other) {
             Trial both = trial.of(trial.hypothesis().and(other.trial.hypothesis()));
@@ -137,27 +151,61 @@ final class Comparison {
         }
     }
 
-    /**
-     * Of few readings by hand nobody knows what was drawn between two of them, least of all by a usual day of the description: they are
-     * first read without it, with the draws they show themselves. A logger's readings show draws that nobody described only where nothing
-     * else explains them.
-     */
+    /** Every cause compared with the readings. */
     DiagnosisResult of(List<Hypothesis> hypotheses) {
         try {
             HotWaterSystem undrawn = undrawn();
-            boolean replaced = undrawn != house;
-            List<Ended> first = searched(hypotheses, undrawn, replaced ? target : target.asNoted(), replaced);
-            boolean explained = replaced
-                    ? first.stream().anyMatch(end -> end.isContained() && isAlike(end, first, 1) && !leavesOff(end))
-                    : first(first).isContained() && !leavesOff(first(first));
-            if (explained || !replaced && !target.draws().anyGuessed()) {
-                return compared(withPairs(first));
-            }
-            List<Ended> second = searched(hypotheses, house, replaced ? target.asNoted() : target, !replaced);
-            return compared(withPairs(better(first, second)));
+            return compared(withPairs(undrawn == house ? ofLogger(hypotheses) : byHand(hypotheses, undrawn)));
         } catch (CancellationException stop) {
             throw new IllegalStateException("the diagnosis was interrupted", stop);
         }
+    }
+
+    /**
+     * Of few readings by hand nobody knows what was drawn between two of them, least of all by a usual day of the description: they are
+     * first read without it, with the draws they show themselves.
+     */
+    private List<Ended> byHand(List<Hypothesis> hypotheses, HotWaterSystem undrawn) {
+        List<Ended> first = followed(screened(hypotheses, undrawn, target, beforeDraws(hypotheses, undrawn)));
+        boolean explained =
+                first.stream().anyMatch(end -> end.isContained() && isAlike(end, first, 1) && !leavesOff(end));
+        if (explained) {
+            return first;
+        }
+        List<Ended> second = followed(screened(hypotheses, house, target.asNoted(), Optional.empty()));
+        return better(first, second);
+    }
+
+    /**
+     * A logger's readings show draws that nobody described only where nothing else explains them: where ordinary expansion does without,
+     * there are none. Every cause may do without too.
+     */
+    private List<Ended> ofLogger(List<Hypothesis> hypotheses) {
+        List<Ended> screened = screened(hypotheses, house, target.asNoted(), Optional.empty());
+        if (!target.draws().anyGuessed()) {
+            return followed(screened);
+        }
+        boolean ordinary = isOrdinary(screened);
+        List<Ended> dry = ordinary ? followed(screened) : screened;
+        if (ordinary && first(dry).isContained() && !leavesOff(first(dry))) {
+            return dry;
+        }
+        List<Ended> drawn = screened(hypotheses, house, target, beforeDraws(hypotheses, house));
+        return followed(IntStream.range(0, dry.size())
+                .mapToObj(i -> first(List.of(drawn.get(i), dry.get(i).within(drawn.get(i).trial))))
+                .toList());
+    }
+
+    /** Whether the house as described explains the readings as it is, and no cause comes clearly closer at a first look. */
+    private boolean isOrdinary(List<Ended> screened) {
+        Ended described = screened.get(0);
+        if (!described.isContained()) {
+            return false;
+        }
+        double[] circumstances = closest(screened).circumstances(described.trial);
+        Ended closer = described.at(Search.widely(described.trial, described.end, circumstances));
+        return !leavesOff(closer)
+                && screened.stream().allMatch(other -> closer.criterion(1) < other.criterion(1) + WORTH_IT);
     }
 
     /**
@@ -229,34 +277,29 @@ final class Comparison {
             return Optional.empty();
         }
         Ended quick = search(hypotheses.get(0), described, target.beforeDraws(), Optional.empty());
-        return Optional.of(quick.at(Search.closer(quick.trial, quick.end, new double[0])));
+        return Optional.of(quick.at(Search.widely(quick.trial, quick.end, new double[0])));
     }
 
-    /**
-     * The ends of all searches, closer where a cause may still win; with draws that only the log shows begun from the readings before them
-     * too.
-     */
-    private List<Ended> searched(
-            List<Hypothesis> hypotheses, HotWaterSystem described, Target readings, boolean guessed) {
-        Optional<Ended> earlier = guessed ? beforeDraws(hypotheses, described) : Optional.empty();
-        List<Ended> screened = workers.map(hypotheses, hypothesis -> search(hypothesis, described, readings, earlier));
-        Ended least = screened.stream()
-                .min(Comparator.comparingDouble(e -> e.end.cost()))
-                .orElseThrow();
-        if (!guessed && readings.count() * LOST < least.end.cost() && mayBeDrawn()) {
-            return screened;
-        }
+    /** A first look at every cause, begun from what others say of the circumstances too. */
+    private List<Ended> screened(
+            List<Hypothesis> hypotheses, HotWaterSystem described, Target readings, Optional<Ended> earlier) {
+        return workers.map(hypotheses, hypothesis -> search(hypothesis, described, readings, earlier));
+    }
+
+    private static Ended closest(List<Ended> all) {
+        return all.stream().min(Comparator.comparingDouble(e -> e.end.cost())).orElseThrow();
+    }
+
+    /** The ends of all searches, closer where a cause may still win. */
+    private List<Ended> followed(List<Ended> screened) {
+        Ended least = closest(screened);
         double lost = CLOSE
                 + LOST * screened.stream().mapToDouble(e -> e.end.rough()).min().orElseThrow();
         List<Ended> alone = again(screened, least, lost);
-        Ended nearest = alone.stream()
-                .min(Comparator.comparingDouble(e -> e.end.cost()))
-                .orElseThrow();
+        Ended nearest = closest(alone);
         List<Ended> second = workers.map(
                 alone, ended -> ended.at(Search.sharing(ended.trial, ended.end, nearest.circumstances(ended.trial))));
-        Ended better = second.stream()
-                .min(Comparator.comparingDouble(e -> e.end.cost()))
-                .orElseThrow();
+        Ended better = closest(second);
         double among = first(second).isContained()
                 ? Double.NEGATIVE_INFINITY
                 : second.stream()
@@ -269,10 +312,11 @@ final class Comparison {
                 second,
                 ended -> ended.end.rough() < lost && (ended.isContained() || ended.criterion(1) <= among)
                                 || ended.end.cost() < CONTENDING * better.end.cost() + CLOSE
-                        ? ended.at(Search.closer(ended.trial, ended.end, better.circumstances(ended.trial)))
+                        ? ended.at(Search.widely(ended.trial, ended.end, better.circumstances(ended.trial)))
                         : ended);
         double worth = contending(all);
-        boolean hopeless = first(all).end.cost() > HOPELESS * readings.count();
+        boolean hopeless =
+                first(all).end.cost() > HOPELESS * better.trial.target().count();
         List<Ended> profiled =
                 workers.map(all, ended -> ended.criterion(1) < worth && !hopeless ? profiled(ended) : ended);
         List<Ended> near =
@@ -309,11 +353,6 @@ final class Comparison {
         return shared == ended.end || shared.cost() > CONTENDING * best.end.cost() + CLOSE
                 ? ended.at(shared)
                 : profiled(ended.at(Search.closer(ended.trial, shared, new double[0])));
-    }
-
-    /** Whether a log that nothing explains is searched once more with the draws that it shows. */
-    private boolean mayBeDrawn() {
-        return target.draws().anyGuessed() && target.log().tellsItsScatter();
     }
 
     private static Ended search(

@@ -12,7 +12,7 @@ import java.util.stream.IntStream;
 
 /**
  * Hot-water use that a log notes, or shows: while water is drawn the supply feeds the house, so the pressure falls within minutes to
- * the lowest of the log and stays there. Where the pressure rests there already, a draw shows only by the heat-up that follows it: the
+ * the lowest of the log and stays there, or part of the way if a vessel gives all that is drawn. Where the pressure rests there already, a draw shows only by the heat-up that follows it: the
  * pressure rises anew as the tap is shut. How much was drawn is left open. Immutable.
  */
 final class DrawMarks {
@@ -30,12 +30,16 @@ final class DrawMarks {
     private static final double USUAL = 0.03;
     /** No draw is faster (m3/s): 30 L/min. */
     private static final double FASTEST = 0.03 / 60;
+    /** A tap that is opened lets at least this much through (m3/s): 5 L/min; common practice, no source. */
+    private static final double SLOWEST = 0.005 / 60;
     /** A fall to the supply's pressure takes no longer (s), unless readings are further apart. */
     private static final double QUICK = 120;
     /** It is as deep as this (Pa), and as so many standard uncertainties. */
     private static final double DEEP = 0.2e5;
 
     private static final double CLEAR = 6;
+    /** So many where two readings on either side show it. */
+    private static final double PLAIN = 4;
     /** A leak lets the pressure down by less than this share of its height in so short a time (-); our own judgement. */
     private static final double MOST_OF_IT = 0.6;
 
@@ -71,19 +75,21 @@ final class DrawMarks {
      * @param from when it began (s, in the time of the log), about
      * @param until when it ended (s), about
      * @param noted whether somebody noted it
+     * @param fell whether the log shows it begin, and not only what came after it
      */
-    record Mark(int reading, double from, double until, boolean noted) {
+    record Mark(int reading, double from, double until, boolean noted, boolean fell) {
 
         /** The same draw, over by a time (s) at which the next has not begun. */
         private Mark overBy(double time) {
-            return new Mark(reading, from, Math.min(until, time), noted);
+            return new Mark(reading, from, Math.min(until, time), noted, fell);
         }
 
-        /** Begins and ends as the log shows, unless so much water takes longer. */
+        /** Begins and ends as the log shows, unless so much water takes longer, or so little less time: a tap is not opened by a hair. */
         private Draw draw(double volume, double clock) {
-            double flow = Math.min(FASTEST, volume / (until - from));
+            double flow = Math.min(FASTEST, Math.max(SLOWEST, volume / (until - from)));
+            double begins = fell ? from : Math.max(from, until - volume / flow);
             return Draw.builder()
-                    .timeOfDay(((from + clock) % DAY + DAY) % DAY, DurationUnit.SECOND)
+                    .timeOfDay(((begins + clock) % DAY + DAY) % DAY, DurationUnit.SECOND)
                     .volume(volume, VolumeUnit.CUBIC_METRE)
                     .flow(flow, FlowUnit.CUBIC_METRE_PER_SECOND)
                     .build();
@@ -114,6 +120,7 @@ final class DrawMarks {
         double level = lowest + AT_SUPPLY + log.step();
         List<Mark> marks = new ArrayList<>();
         boolean heated = false;
+        boolean opens = opensAgain(log);
         for (int i = 1; i < log.count(); i++) {
             boolean rises = log.tellsItsScatter() && isRise(log, i, level);
             if (rises && heated && !noted && !described && !log.isShutBefore(i)) {
@@ -125,7 +132,9 @@ final class DrawMarks {
             }
             heated |= rises || log.gauge(0) > level;
             boolean goesOn = !marks.isEmpty() && marks.get(marks.size() - 1).reading() == i - 1;
-            boolean shown = !goesOn && (noted || !described) && !log.isShutBefore(i) && isFall(log, i, level);
+            boolean falls = isFall(log, i, level)
+                    || isSmallDraw(log, i) && !isRecent(marks, log.time(i)) && !(opens && isFromTheTop(log, i));
+            boolean shown = !goesOn && (noted || !described) && !log.isShutBefore(i) && falls;
             if (log.isDrawnBefore(i) || shown) {
                 if (!marks.isEmpty()) {
                     marks.add(marks.remove(marks.size() - 1).overBy(log.time(i - 1)));
@@ -159,6 +168,44 @@ final class DrawMarks {
         return fall > Math.max(DEEP, CLEAR * log.uncertainty()) && fall > MOST_OF_IT * (highest - log.gauge(at));
     }
 
+    /**
+     * Whether the pressure comes down part of the way with a reading of a logger, at once and for good: a vessel gives what is drawn from
+     * the water it has taken in, and the supply feeds only what goes beyond that.
+     */
+    private static boolean isSmallDraw(PressureLog log, int at) {
+        if (!log.tellsItsScatter() || at < 2 || at + 1 >= log.count() || log.time(at) - log.time(at - 1) > RECENT) {
+            return false;
+        }
+        double before = Math.min(log.gauge(at - 1), log.gauge(at - 2));
+        double after = Math.max(log.gauge(at), log.gauge(at + 1));
+        return before - after > plain(log);
+    }
+
+    /** A change (Pa) that readings on both sides show. */
+    private static double plain(PressureLog log) {
+        return Math.max(DEEP, PLAIN * log.uncertainty());
+    }
+
+    private static boolean isFromTheTop(PressureLog log, int at) {
+        double top =
+                IntStream.range(0, log.count()).mapToDouble(log::gauge).max().orElseThrow();
+        return Math.max(log.gauge(at - 1), log.gauge(at - 2)) > top - plain(log);
+    }
+
+    /** Whether the pressure falls from the top of the log more than once: that is a relief valve, and not a tap. */
+    private static boolean opensAgain(PressureLog log) {
+        double[] falls = IntStream.range(1, log.count())
+                .filter(i -> isSmallDraw(log, i) && isFromTheTop(log, i))
+                .mapToDouble(log::time)
+                .toArray();
+        return falls.length > 0 && falls[falls.length - 1] - falls[0] > RECENT;
+    }
+
+    /** Whether the last draw has only begun at a time (s). */
+    private static boolean isRecent(List<Mark> marks, double time) {
+        return !marks.isEmpty() && time - marks.get(marks.size() - 1).from() < RECENT;
+    }
+
     /** Whether the pressure has rested at the supply's for a while, and with a reading rises from there, soon and far. */
     private static boolean isRise(PressureLog log, int at, double level) {
         int last = at + IN_A_ROW - 1;
@@ -177,13 +224,17 @@ final class DrawMarks {
                 .mapToDouble(log::gauge)
                 .max()
                 .orElseThrow();
-        return risen - log.gauge(at - 1) > Math.max(DEEP, CLEAR * log.uncertainty());
+        double rest = IntStream.range(rested + 1, at)
+                .mapToDouble(log::gauge)
+                .average()
+                .orElseThrow();
+        return risen - rest > Math.max(DEEP, CLEAR * log.uncertainty());
     }
 
     /** A draw that ended as the pressure began to rise. */
     private static Mark unseen(PressureLog log, int at) {
         double ended = 0.5 * (log.time(at - 1) + log.time(at));
-        return new Mark(at, ended - UNSEEN, ended, false);
+        return new Mark(at, ended - UNSEEN, ended, false, false);
     }
 
     private static Mark mark(PressureLog log, int at, double level) {
@@ -197,7 +248,7 @@ final class DrawMarks {
         double ends = log.gauge(at) <= level
                 ? log.time(last) + Math.min(half, PressureLog.BY_HAND)
                 : 0.5 * (begins + log.time(at));
-        return new Mark(at, begins, ends, log.isDrawnBefore(at));
+        return new Mark(at, begins, ends, log.isDrawnBefore(at), true);
     }
 
     /** How many readings there are before the first draw. */

@@ -11,6 +11,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -395,9 +396,16 @@ final class Forecaster {
         boolean looked = !log.sightings().isEmpty();
         double[] discharged = new double[looked ? most : 0];
         boolean[] heating = new boolean[looked ? most : 0];
+        Set<Channel> followed = EnumSet.of(Channel.GAUGE_READING);
+        if (asked) {
+            followed.addAll(EnumSet.of(Channel.WATER_BOTTOM, Channel.WATER_TOP));
+        }
+        if (looked) {
+            followed.addAll(EnumSet.of(Channel.RELIEVED_TOTAL, Channel.HEATER_POWER));
+        }
         int[] count = new int[1];
-        RunSummary summary =
-                Simulation.of(house, millis(duration)).sampledEvery(millis(used)).stream((time, values, regime) -> {
+        RunSummary summary = Simulation.of(house, millis(duration)).sampledEvery(millis(used)).stream(
+                followed, (time, values, regime) -> {
                     int i = count[0]++;
                     gauge[i] = values[Channel.GAUGE_READING.ordinal()];
                     if (asked) {

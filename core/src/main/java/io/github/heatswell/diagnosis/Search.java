@@ -51,8 +51,10 @@ final class Search {
     private static final double BEGINNING = 0.3;
     /** How warm a tank may be, as shares of the range. */
     private static final List<Double> WARMTHS = List.of(0.06, 0.2, 0.35, 0.5, 0.65, 0.8);
-    /** A warmth is followed that at once comes so close, in terms of the best sum of squares and one for each residual; our own judgement. */
-    private static final double WORTH_FOLLOWING = 2;
+    /** A place is followed that at once comes so close, in terms of the best sum of squares and one for each residual; our own judgement. */
+    private static final double WORTH_FOLLOWING = 8;
+    /** What a vessel may give alone (m3); our own judgement. */
+    private static final double LITTLE = 0.002;
 
     private static final List<Double> FAR = List.of(-2.5, -1.2, -0.5, 0.5, 1.2);
     private static final List<Double> NEAR = List.of(-0.6, -0.15, 0.15, 0.6);
@@ -158,7 +160,7 @@ final class Search {
     static End sharing(Trial trial, End from, double[] circumstances) {
         Search search = new Search(trial, -1, SCREENING);
         double[] shared = with(from.position(), circumstances);
-        search.cost(search.begun(shared));
+        search.begun(shared);
         trial.starts(shared).forEach(search::cost);
         return search.bestCost < from.cost()
                 ? new End(search.bestPosition, search.bestCost, false, from.rough())
@@ -176,10 +178,10 @@ final class Search {
     private static End everywhere(Trial trial, List<double[]> starts, Breadth breadth, double worth) {
         Trial coarse = trial.coarse();
         Search first = new Search(coarse, -1, SCREENING);
-        List<End> promising = first.ends(starts.stream().map(first::begun))
+        List<End> promising = closest(starts.stream().map(first::begun))
                 .limit(breadth.promising)
                 .toList();
-        List<End> followed = first.ends(promising.stream().map(start -> first.scanned(start.position(), FAR)))
+        List<End> followed = closest(promising.stream().map(start -> first.scanned(start, FAR)))
                 .limit(breadth.followed)
                 .toList();
         Search search = new Search(trial, -1, SCREENING);
@@ -196,34 +198,34 @@ final class Search {
         return new End(search.bestPosition, search.bestCost, false, rough);
     }
 
-    /** Positions, the closest to the readings first. Each is simulated once, right after it was found, and not at each comparison. */
-    private Stream<End> ends(Stream<double[]> positions) {
-        return positions
-                .map(position -> new End(position, cost(position)))
-                .sorted(Comparator.comparingDouble(End::cost));
+    /** The closest to the readings first. */
+    private static Stream<End> closest(Stream<End> ends) {
+        return ends.sorted(Comparator.comparingDouble(End::cost));
     }
 
     /** A start with the best start of the heat-up, and the best errors of the instruments for that, neither of which costs a run. */
-    private double[] begun(double[] start) {
-        double[] best = shown(start);
+    private End begun(double[] start) {
+        End best = shown(new End(start, cost(start)));
         if (!trial.startCostsNothing(start)) {
             return best;
         }
-        int last = best.length - 1;
-        double[] home = best;
+        int last = start.length - 1;
+        double[] home = best.position();
         for (int i = -BEGINNINGS; i <= BEGINNINGS; i++) {
             best = better(best, with(home, last, BEGINNING * i));
         }
         best = shown(best);
         for (double step = BEGINNING / 2; step > DIFFERENCE / 2; step /= 2) {
-            double middle = best[last];
-            best = better(better(best, with(best, last, middle - step)), with(best, last, middle + step));
+            double middle = best.position()[last];
+            best = better(best, with(best.position(), last, middle - step));
+            best = better(best, with(best.position(), last, middle + step));
         }
         return shown(best);
     }
 
-    private double[] better(double[] one, double[] other) {
-        return cost(other) < cost(one) ? other : one;
+    private End better(End one, double[] other) {
+        double cost = cost(other);
+        return cost < one.cost() ? new End(other, cost) : one;
     }
 
     private static double[] with(double[] position, int index, double value) {
@@ -233,7 +235,8 @@ final class Search {
     }
 
     /** A position with the errors of gauge and thermometer that suit it, by one step of Gauss and Newton: but for outliers they are linear. */
-    private double[] shown(double[] position) {
+    private End shown(End end) {
+        double[] position = end.position();
         int[] errors = IntStream.range(0, position.length)
                 .filter(i -> trial.parameters().get(i).parameter().isOfInstrument())
                 .toArray();
@@ -247,36 +250,29 @@ final class Search {
         }
         DecompositionSolver solver = new QRDecomposition(slopes).getSolver();
         if (!solver.isNonSingular()) {
-            return position;
+            return end;
         }
         RealVector step = solver.solve(new ArrayRealVector(here, false));
         double[] moved = position.clone();
         for (int k = 0; k < errors.length; k++) {
             moved[errors[k]] -= step.getEntry(k);
         }
-        return better(position, trial.clamp(moved));
+        return better(end, trial.clamp(moved));
     }
 
     /**
      * The best of the positions around a start, one coordinate after the other, the last first: when the heat-up began. What is roughly
      * known is left where it is: from there small steps lead on.
      */
-    private double[] scanned(double[] start, List<Double> steps) {
-        double[] best = start.clone();
-        double least = cost(best);
-        for (int i = best.length - 1; i >= 0; i--) {
+    private End scanned(End start, List<Double> steps) {
+        End best = start;
+        for (int i = start.position().length - 1; i >= 0; i--) {
             if (trial.parameters().get(i).isRoughlyKnown()) {
                 continue;
             }
-            double home = best[i];
+            double home = best.position()[i];
             for (double step : steps) {
-                double[] aside = best.clone();
-                aside[i] = home + step;
-                double cost = cost(aside);
-                if (cost < least) {
-                    least = cost;
-                    best = aside;
-                }
+                best = better(best, with(best.position(), i, home + step));
             }
         }
         return best;
@@ -290,17 +286,28 @@ final class Search {
      * @param circumstances the last coordinates of a better search, with which it may go on as well
      */
     static End closer(Trial trial, End from, double[] circumstances) {
+        return closer(trial, from, circumstances, false);
+    }
+
+    /** The same, where it has not yet been looked for {@linkplain #elsewhere() elsewhere}. */
+    static End widely(Trial trial, End from, double[] circumstances) {
+        return closer(trial, from, circumstances, true);
+    }
+
+    private static End closer(Trial trial, End from, double[] circumstances, boolean widely) {
         Search search = new Search(trial, -1, FINISHING);
         search.cost(from.position());
         if (circumstances.length > 0) {
-            search.cost(search.begun(with(from.position(), circumstances)));
+            search.begun(with(from.position(), circumstances));
         }
         double[] start = search.bestPosition;
         boolean same = Arrays.equals(start, from.position());
         if (same && from.settled()) {
             return from;
         }
-        search.warmed();
+        if (widely) {
+            search.elsewhere();
+        }
         for (int i = 0; i < MAX_RENEWALS && search.bestCost > WORTH_IT; i++) {
             if (i == 0) {
                 search.followed(Double.POSITIVE_INFINITY);
@@ -314,7 +321,7 @@ final class Search {
                 search.ridges();
             }
             if (i == 0 || followed - search.bestCost > WORTH_IT) {
-                search.scanned(search.bestPosition, NEAR);
+                search.scanned(new End(search.bestPosition, search.bestCost), NEAR);
             }
             search.begun(search.bestPosition);
             if (followed - search.bestCost < WORTH_IT) {
@@ -326,28 +333,43 @@ final class Search {
     }
 
     /**
-     * A tank that was warm when the log began, and one that was heated before from cold, show nearly the same, but no search gets from
-     * one to the other by small steps. So other warmths are tried, each with its best start of the heat-up, and the best is followed.
+     * A tank that was warm when the log began, and one that was heated before from cold, show nearly the same, and so do a draw that a
+     * vessel gives all of and a long one; but no search gets from one to the other by small steps. So other warmths are tried, begun with
+     * the log and, where that costs no run, at their best start, and each draw as a small one. The best of each kind is followed.
      */
-    private void warmed() {
-        int warmth = trial.index(Parameter.START_TEMPERATURE);
-        if (warmth < 0 || trial.parameters().get(warmth).isOpen() || !trial.startCostsNothing(bestPosition)) {
-            return;
-        }
-        FreeParameter water = trial.parameters().get(warmth);
+    private void elsewhere() {
         double[] home = bestPosition;
         double worth = WORTH_FOLLOWING * (bestCost + trial.target().count());
+        List<End> starts = new ArrayList<>();
+        closest(warmths(home).map(place -> shown(new End(place, cost(place)))))
+                .limit(1)
+                .forEach(starts::add);
+        if (trial.startCostsNothing(home)) {
+            closest(warmths(home).map(this::begun)).limit(1).forEach(starts::add);
+        }
+        trial.drawn()
+                .filter(draw -> trial.parameters().get(draw).value(home[draw]) > 2 * LITTLE)
+                .mapToObj(draw -> with(home, draw, trial.parameters().get(draw).position(LITTLE)))
+                .forEach(place -> starts.add(new End(place, cost(place))));
         Search other = new Search(trial, -1, SCREENING);
-        ends(WARMTHS.stream()
-                        .map(share -> water.position(water.low() + share * (water.high() - water.low())))
-                        .filter(position -> Math.abs(position - home[warmth]) > BEGINNING / 2)
-                        .map(position -> begun(with(home, warmth, position))))
-                .findFirst()
-                .filter(start -> start.cost() < worth)
-                .ifPresent(start -> other.follow(start.position()));
+        starts.stream().filter(start -> start.cost() < worth).forEach(start -> other.follow(start.position()));
         if (other.bestCost < bestCost) {
             cost(other.bestPosition);
         }
+    }
+
+    /** Other warmths of the tank, all begun with the log. */
+    private Stream<double[]> warmths(double[] home) {
+        int warmth = trial.index(Parameter.START_TEMPERATURE);
+        if (warmth < 0 || trial.parameters().get(warmth).isOpen() || !trial.startIsOpen()) {
+            return Stream.empty();
+        }
+        FreeParameter water = trial.parameters().get(warmth);
+        int last = home.length - 1;
+        double[] begun = with(home, last, trial.parameters().get(last).position(0));
+        return WARMTHS.stream()
+                .map(share -> water.position(water.low() + share * (water.high() - water.low())))
+                .map(position -> with(begun, warmth, position));
     }
 
     /** Without those draws that nobody noted and that explain no more than such a number costs. */

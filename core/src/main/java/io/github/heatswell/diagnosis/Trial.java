@@ -165,11 +165,14 @@ final class Trial {
         return (int) guessed().filter(i -> !isDry(i, position)).count();
     }
 
-    /** Where the draws stand that the log shows and nobody noted. */
+    /** Where the draws stand. */
+    IntStream drawn() {
+        return IntStream.range(0, parameters.size()).filter(this::isVolume);
+    }
+
+    /** Where those stand that the log shows and nobody noted. */
     IntStream guessed() {
-        return IntStream.range(0, parameters.size())
-                .filter(this::isVolume)
-                .filter(i -> !target.draws().isNoted(parameters.get(i).parameter()));
+        return drawn().filter(i -> !target.draws().isNoted(parameters.get(i).parameter()));
     }
 
     private boolean isVolume(int index) {

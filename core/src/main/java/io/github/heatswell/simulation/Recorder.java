@@ -6,7 +6,10 @@ import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Trace;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Records a run: samples on the grid, events at their located times, extremes of the continuous solution.
@@ -17,6 +20,11 @@ import java.util.List;
 final class Recorder {
 
     private static final int CHANNELS = Channel.values().length;
+    private static final Set<Channel> TEMPERATURES = EnumSet.of(
+            Channel.WATER_TOP, Channel.WATER_MEAN, Channel.WATER_BOTTOM, Channel.WATER_IN_LOOP, Channel.WATER_AT_TAP);
+    private static final Set<Channel> TOTALS =
+            EnumSet.of(Channel.RELIEVED_TOTAL, Channel.INFLOW_TOTAL, Channel.DRAWN_TOTAL, Channel.RETURNED_TOTAL);
+    private static final Set<Channel> FLOWS = EnumSet.of(Channel.RELIEF_FLOW, Channel.DRAW_FLOW);
     /** Maximum number of samples computed together. */
     private static final int BATCH = 64;
 
@@ -26,6 +34,11 @@ final class Recorder {
     private final double interval;
     private final double specificVolume;
     private final SampleSink sink;
+    private final boolean temperatures;
+    private final boolean totalled;
+    private final boolean flows;
+    private final boolean heat;
+    private final boolean vessels;
     private final double[] times = new double[BATCH];
     private final double[] parts = new double[BATCH];
     private final double[] gas = new double[BATCH];
@@ -54,6 +67,11 @@ final class Recorder {
         this.balance = balance;
         this.interval = interval;
         this.sink = sink;
+        temperatures = sink.wantsAny(TEMPERATURES);
+        totalled = sink.wantsAny(TOTALS);
+        flows = sink.wantsAny(FLOWS);
+        heat = sink.wantsAny(EnumSet.of(Channel.HEATER_POWER));
+        vessels = sink.wantsAny(EnumSet.of(Channel.VESSEL_WATER));
         specificVolume = 1 / plant.coldDensity;
         channels = new double[Trace.columns(plant.describedVessels)][BATCH];
         for (int i = CHANNELS; i < channels.length; i++) {
@@ -172,6 +190,34 @@ final class Recorder {
 
     /** Takes the samples for the times gathered, channel by channel. */
     private void sample(DenseOutput step, int count) {
+        if (temperatures) {
+            putTemperatures(step, count);
+        }
+        put(step, count, Channel.PRESSURE_ABSOLUTE, StateVector.PRESSURE, StateVector.PRESSURE, 1);
+        put(step, count, Channel.MAINS_ABSOLUTE, StateVector.MAINS, StateVector.MAINS, 1);
+        if (totalled) {
+            putTotals(step, count);
+        }
+        if (heat) {
+            putPower(step, count);
+        }
+        if (flows) {
+            putFlows(step, count);
+        }
+        double[] pressure = channel(Channel.PRESSURE_ABSOLUTE);
+        if (vessels) {
+            putVessels(step, count, pressure);
+        }
+        double[] reading = channel(Channel.GAUGE_READING);
+        double zero = plant.atmosphere + plant.gaugeOffset;
+        for (int i = 0; i < count; i++) {
+            reading[i] = pressure[i] - zero;
+        }
+        sampled += count;
+        sink.take(count, times, channels, regime);
+    }
+
+    private void putTemperatures(DenseOutput step, int count) {
         put(step, count, Channel.WATER_TOP, vector.highest, vector.highest, 1);
         if (plant.layers > 1) {
             put(step, count, Channel.WATER_MEAN, vector.lowest, vector.highest, 1.0 / plant.layers);
@@ -180,17 +226,18 @@ final class Recorder {
         putUnshared(step, count, Channel.WATER_BOTTOM, vector.lowest);
         putUnshared(step, count, Channel.WATER_IN_LOOP, plant.inLoop());
         putUnshared(step, count, Channel.WATER_AT_TAP, plant.atTap());
-        put(step, count, Channel.PRESSURE_ABSOLUTE, StateVector.PRESSURE, StateVector.PRESSURE, 1);
-        put(step, count, Channel.MAINS_ABSOLUTE, StateVector.MAINS, StateVector.MAINS, 1);
+    }
+
+    private void putTotals(DenseOutput step, int count) {
         int valves = plant.valves.length;
         int first = valves == 0 ? 0 : plant.valves[0].relieved;
         putTotal(step, count, Channel.RELIEVED_TOTAL, first, first + valves - 1);
         putTotal(step, count, Channel.INFLOW_TOTAL, StateVector.LET_IN, StateVector.LET_IN);
         putTotal(step, count, Channel.DRAWN_TOTAL, StateVector.DRAWN, StateVector.DRAWN);
         putTotal(step, count, Channel.RETURNED_TOTAL, StateVector.RETURNED, StateVector.RETURNED);
-        putPower(step, count);
-        putFlows(step, count);
-        double[] pressure = channel(Channel.PRESSURE_ABSOLUTE);
+    }
+
+    private void putVessels(DenseOutput step, int count, double[] pressure) {
         Arrays.fill(channel(Channel.VESSEL_WATER), 0, count, 0);
         for (GasCushion vessel : plant.vessels) {
             step.fill(vessel.gas, vessel.gas, 1, parts, count, gas);
@@ -203,13 +250,6 @@ final class Recorder {
                 vessel.putGasPressure(water, gas, count, channels[Trace.vesselGas(vessel.index, several)]);
             }
         }
-        double[] reading = channel(Channel.GAUGE_READING);
-        double zero = plant.atmosphere + plant.gaugeOffset;
-        for (int i = 0; i < count; i++) {
-            reading[i] = pressure[i] - zero;
-        }
-        sampled += count;
-        sink.take(count, times, channels, regime);
     }
 
     /** The lowest and the highest layer may be thicker or thinner than the others. */
@@ -356,6 +396,11 @@ final class Recorder {
          */
         void take(int count, double[] times, double[][] channels, Trace.Regime regime);
 
+        /** Whether any of these channels is looked at; the pressures always are. */
+        default boolean wantsAny(Set<Channel> channels) {
+            return true;
+        }
+
         /** A sink that hands on samples one by one. */
         static SampleSink to(Simulation.SampleListener listener, int channels) {
             double[] values = new double[channels];
@@ -365,6 +410,29 @@ final class Recorder {
                         values[channel] = columns[channel][i];
                     }
                     listener.sample(times[i], values, regime);
+                }
+            };
+        }
+
+        /** A sink that hands on these channels alone, one sample after the other. */
+        static SampleSink to(Simulation.SampleListener listener, Set<Channel> wanted) {
+            double[] values = new double[CHANNELS];
+            Arrays.fill(values, Double.NaN);
+            int[] places = wanted.stream().mapToInt(Channel::ordinal).toArray();
+            return new SampleSink() {
+                @Override
+                public void take(int count, double[] times, double[][] columns, Trace.Regime regime) {
+                    for (int i = 0; i < count; i++) {
+                        for (int channel : places) {
+                            values[channel] = columns[channel][i];
+                        }
+                        listener.sample(times[i], values, regime);
+                    }
+                }
+
+                @Override
+                public boolean wantsAny(Set<Channel> channels) {
+                    return !Collections.disjoint(wanted, channels);
                 }
             };
         }

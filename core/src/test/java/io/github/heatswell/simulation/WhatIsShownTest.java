@@ -1,6 +1,7 @@
 package io.github.heatswell.simulation;
 
 import static io.github.heatswell.units.PressureUnit.BAR;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -23,7 +24,9 @@ import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** What a run shows of its continuous solution: samples, extremes and totals. */
@@ -65,6 +68,26 @@ class WhatIsShownTest {
             for (Channel channel : Channel.values()) {
                 assertEquals(trace.value(channel, i), values.get(i)[channel.ordinal()]);
             }
+        }
+    }
+
+    /** Contract: a quantity asked for is as in the whole trace, whatever else is left out, and so is what the run found. */
+    @Test
+    void streamsOnlyWhatIsAskedFor() {
+        Simulation run = Simulation.of(withDraws(), HALF_DAY);
+        RunResult whole = run.run();
+        for (Channel asked : Channel.values()) {
+            List<Double> values = new ArrayList<>();
+            RunSummary summary = run.stream(Set.of(asked), (time, row, regime) -> {
+                values.add(row[asked.ordinal()]);
+                assertEquals(
+                        Channel.values().length - 1,
+                        Arrays.stream(row).filter(Double::isNaN).count());
+            });
+            assertEquals(whole.summary(), summary);
+            assertArrayEquals(
+                    whole.trace().values(asked),
+                    values.stream().mapToDouble(v -> v).toArray());
         }
     }
 
