@@ -1,10 +1,8 @@
 package io.github.heatswell.reference;
 
 import static io.github.heatswell.units.PressureUnit.BAR;
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.heatswell.result.Totals;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
@@ -12,7 +10,6 @@ import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.TemperatureUnit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Tag;
@@ -25,17 +22,10 @@ import org.junit.jupiter.api.Test;
 @Tag("validation")
 class ColdInletTest {
 
-    private static final int SYSTEMS = Integer.getInteger("reference.systems", 3);
     private static final Conductances AMPLE = new Conductances(1e-1, 1);
     private static final double TOLERANCE = 1e-9;
 
-    /** Highest gauge pressure: 0.02 %. */
-    private static final double PEAK = 2e-4;
-    /** Volumes: 0.1 %. */
-    private static final double SHARE = 1e-3;
-    /** A drop (kg) more or less may hang on a seat. */
-    private static final double DROP = 0.25e-3;
-
+    private final RandomLook look = new RandomLook(ColdInletTest::compared);
     private final Random random = new Random(11);
 
     private double between(double low, double high) {
@@ -86,57 +76,17 @@ class ColdInletTest {
     /** Where both differ, the reference is integrated anew with ten times as ample conductances: its error is then less. */
     private static RandomComparison compared(ComparisonCase house) {
         RandomComparison compared = new RandomComparison(house, AMPLE, TOLERANCE);
-        return agrees(compared) ? compared : new RandomComparison(house, AMPLE.finer(), TOLERANCE);
+        return RandomLook.agrees(compared) ? compared : new RandomComparison(house, AMPLE.finer(), TOLERANCE);
     }
 
-    private static boolean agrees(RandomComparison compared) {
-        return Math.abs(compared.peak()) <= PEAK
-                && compared.relieved(DROP) <= SHARE
-                && compared.library().audit().closes();
-    }
-
-    /**
-     * Pressures and volumes agree in every house, and instants within seconds, but for one house of forty. A house in which
-     * the steps of the reference become too short is none to compare with; there are few.
-     */
+    /** Pressures and volumes agree in every house, and instants within seconds. */
     @Test
     void theInletOpensFirstAndDischargesWhatTheEquationsSay() {
         RandomCases cases = new RandomCases(3);
-        List<String> wrong = new ArrayList<>();
-        List<String> apart = new ArrayList<>();
-        double peak = 0;
-        double volume = 0;
-        int dripping = 0;
-        List<String> lost = new ArrayList<>();
-        int houses = 0;
-        while (houses < SYSTEMS) {
-            ComparisonCase house = onTheInlet(cases.next());
-            RandomComparison compared;
-            try {
-                compared = compared(house);
-            } catch (ArithmeticException notIntegrated) {
-                lost.add(house.name() + ": " + notIntegrated.getMessage());
-                assertTrue(lost.size() <= 1 + SYSTEMS / 20, lost::toString);
-                continue;
-            }
-            houses++;
-            List<Totals.Relief> relief = compared.library().totals().relief();
-            peak = Math.max(peak, Math.abs(compared.peak()));
-            volume = Math.max(volume, compared.relieved(DROP));
-            dripping += relief.get(0).openings() > 0 ? 1 : 0;
-            if (!agrees(compared)) {
-                wrong.add(compared.toString());
-            } else if (!compared.instants().apart().isEmpty()) {
-                apart.add(compared.toString());
-            }
-        }
-        if (SYSTEMS > 6) {
-            // a long look is for reading
-            System.out.println(SYSTEMS + " houses, " + dripping + " that drip; widest differences: peak " + peak
-                    + ", discharged " + volume + "; apart in an instant: " + apart + "; not integrated: " + lost);
-        }
-        assertEquals(List.of(), wrong);
-        assertTrue(apart.size() <= SYSTEMS / 40, apart::toString);
-        assertTrue(dripping > SYSTEMS / 4, "houses that drip: " + dripping);
+        List<RandomComparison> houses = look.follow(() -> onTheInlet(cases.next()), 2, 4, 7, 8, 9, 12, 17);
+        long dripping = houses.stream()
+                .filter(house -> house.library().totals().relief().get(0).openings() > 0)
+                .count();
+        assertTrue(dripping > houses.size() / 4, "houses that drip: " + dripping);
     }
 }

@@ -1,8 +1,6 @@
 package io.github.heatswell.reference;
 
-import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunResult;
@@ -10,9 +8,6 @@ import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import java.time.Duration;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Tag;
@@ -20,7 +15,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Validation of the library against the unreduced equations for houses drawn at random. More of them are looked at with
- * {@code -Dtest.jvm.options=-Dreference.systems=200}, and others from another {@code reference.from} on.
+ * {@code -Dtest.jvm.options=-Dreference.systems=40}, and others from another {@code reference.from} on.
  *
  * <p>Most peaks are thresholds that both sides know: the set pressure of a valve, the mains, the start. They say that both
  * get there; how much they share otherwise, the relieved water, the instants and the remaining peaks say.
@@ -29,23 +24,15 @@ import org.junit.jupiter.api.Test;
 @Order(1)
 class RandomComparisonTest {
 
-    private static final int ORDINARY = 2;
-    private static final int SYSTEMS = Integer.getInteger("reference.systems", ORDINARY);
-    private static final int FEWER = Integer.getInteger("reference.systems", ORDINARY / 2);
     private static final long FROM = Long.getLong("reference.from", 1);
 
-    /** Where houses with air begin; the reference takes minutes for some of the first ones of this sequence. */
+    /** Where houses with air begin. */
     private static final long AIR_FROM = 50;
-
-    private static final int AIR_SKIPPED = 19;
 
     /** Where houses with a hot branch begin. */
     private static final long HOT_FROM = 100;
     /** Where houses with a circulation loop begin. */
     private static final long LOOP_FROM = 200;
-
-    /** The reference takes longer for these first ones than for a dozen others. */
-    private static final int LOOP_SKIPPED = 3;
 
     /** This one heats cold water while its pump runs. */
     private static final int LOOP_WARMS = 26;
@@ -54,60 +41,26 @@ class RandomComparisonTest {
     /** As for the chosen cases with taps: 15 Pa at 0.15 kg/s. */
     private static final Conductances CONDUCTANCES = new Conductances(1e-2, 1e-1);
 
-    /** Highest pressure: 0.2 % of the gauge pressure, which is stricter than of the absolute one. */
-    private static final double PEAK = 2e-3;
-    /** What each relief valve gave off, and of the vessels' volume what they hold: 0.5 %. */
-    private static final double SHARE = 5e-3;
-    /** Mass (kg) below which a share says nothing: a drop. */
-    private static final double DROP = 0.25e-3;
-
-    /** How far houses with a loop may lie apart: a tenth in the peak, a fifth in volumes. */
-    private static final double LOOP_PEAK = 2e-4;
-
-    private static final double LOOP_SHARE = 1e-3;
-
-    private static boolean agreesInAmounts(RandomComparison compared, double peak, double share) {
-        return Math.abs(compared.peak()) <= peak
-                && compared.relieved(DROP) <= share
-                && compared.agreement().vesselWater() <= share
-                && compared.library().audit().closes();
-    }
-
-    private static boolean agreesInInstants(RandomComparison compared) {
-        return Math.abs(compared.end()) <= RandomComparison.SECONDS
-                && compared.instants().apart().isEmpty();
-    }
+    private final RandomLook look = new RandomLook(RandomComparisonTest::compared);
 
     /** Where both differ, the reference is integrated anew with ten times as ample conductances: its error is then less. */
-    private static RandomComparison compared(ComparisonCase house, double peak, double share) {
+    private static RandomComparison compared(ComparisonCase house) {
         RandomComparison compared = new RandomComparison(house, CONDUCTANCES, TOLERANCE);
-        return agreesInAmounts(compared, peak, share) && agreesInInstants(compared)
-                ? compared
-                : new RandomComparison(house, CONDUCTANCES.finer(), TOLERANCE);
+        return RandomLook.agrees(compared) ? compared : new RandomComparison(house, CONDUCTANCES.finer(), TOLERANCE);
     }
 
-    /**
-     * Pressures and volumes agree in every house. Of a hundred houses one may differ in an instant: where a thermostat is
-     * approached at a hundredth of a millikelvin a second, the reference itself puts it minutes elsewhere with ampler
-     * conductances.
-     */
     @Test
     void libraryFollowsTheUnreducedEquations() {
-        follow(new RandomCases(FROM)::next, SYSTEMS);
+        look.follow(new RandomCases(FROM)::next, 1, 5, 9, 11, 14, 21);
     }
 
     /**
-     * The same with air under the top of the tank. A longer look went over 65 houses: peaks within 0.01 %, relieved volumes within
-     * 0.06 %, instants within 5 s; one more, whose weeping valve comes to rest on its seat, agrees as well. Left out is one that the
-     * reference could not follow within a minute.
+     * The same with air under the top of the tank. A longer look went over 66 houses: in 65 peaks agreed within 0.007 %, relieved and
+     * held volumes within 0.07 %, instants within 5 s; with the third one, the reference did not end within a minute.
      */
     @Test
     void libraryFollowsTheUnreducedEquationsWithAir() {
-        RandomCases cases = new RandomCases(FROM + AIR_FROM);
-        for (int i = 0; i < AIR_SKIPPED; i++) {
-            cases.nextWithAir();
-        }
-        follow(cases::nextWithAir, SYSTEMS);
+        look.follow(new RandomCases(FROM + AIR_FROM)::nextWithAir, 3, 8, 14, 16, 17, 24);
     }
 
     /**
@@ -116,7 +69,7 @@ class RandomComparisonTest {
      */
     @Test
     void libraryFollowsTheUnreducedEquationsWithAHotBranch() {
-        follow(new RandomCases(FROM + HOT_FROM)::nextWithHotBranch, FEWER);
+        look.follow(new RandomCases(FROM + HOT_FROM)::nextWithHotBranch, 2, 15, 16, 17, 18, 20);
     }
 
     /**
@@ -126,11 +79,7 @@ class RandomComparisonTest {
      */
     @Test
     void libraryFollowsTheUnreducedEquationsWithALoop() {
-        RandomCases cases = new RandomCases(FROM + LOOP_FROM);
-        for (int i = 0; i < LOOP_SKIPPED; i++) {
-            cases.nextWithLoop();
-        }
-        follow(cases::nextWithLoop, FEWER, LOOP_PEAK, LOOP_SHARE);
+        look.follow(new RandomCases(FROM + LOOP_FROM)::nextWithLoop, 13, 14, 18, 29, 35, 36);
     }
 
     /**
@@ -153,38 +102,5 @@ class RandomComparisonTest {
                 column.layer(column.count()).temperature(),
                 library.trace().value(Channel.WATER_IN_LOOP, library.trace().count() - 1),
                 5e-4); // K: of a warming by 35 K
-    }
-
-    private static void follow(Supplier<ComparisonCase> cases, int systems) {
-        follow(cases, systems, PEAK, SHARE);
-    }
-
-    private static void follow(Supplier<ComparisonCase> cases, int systems, double most, double share) {
-        List<String> wrong = new ArrayList<>();
-        List<String> apart = new ArrayList<>();
-        double peak = 0;
-        double relieved = 0;
-        double end = 0;
-        double instants = 0;
-        for (int i = 0; i < systems; i++) {
-            ComparisonCase house = cases.get();
-            RandomComparison compared = assertDoesNotThrow(() -> compared(house, most, share), house::name);
-            peak = Math.max(peak, Math.abs(compared.peak()));
-            relieved = Math.max(relieved, compared.relieved(DROP));
-            end = Math.max(end, Math.abs(compared.end()));
-            instants = Math.max(instants, compared.instants().widest());
-            if (!agreesInAmounts(compared, most, share)) {
-                wrong.add(compared.toString());
-            } else if (!agreesInInstants(compared)) {
-                apart.add(compared.toString());
-            }
-        }
-        if (systems > ORDINARY) {
-            // a long look is for reading
-            System.out.println(systems + " houses; widest differences: peak " + peak + ", relieved " + relieved
-                    + ", end " + end + " s, instants " + instants + " s");
-        }
-        assertEquals(List.of(), wrong);
-        assertTrue(apart.size() <= systems / 100, apart::toString);
     }
 }

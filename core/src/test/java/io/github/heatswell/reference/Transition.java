@@ -36,7 +36,7 @@ record Transition(
     private static final double FILL_BAND = 1e-12;
 
     /**
-     * The pressure difference (Pa) between tank and branch that must have turned to count, a few times its rounding.
+     * The pressure difference (Pa) between tank and branch, or along a bypass, that must have turned to count, a few times its rounding.
      * With ample conductances the flow is then 1e-8 kg/s, and what it carries the wrong way until then is 2 mW.
      */
     private static final double TURNING = 1e-6;
@@ -111,8 +111,10 @@ record Transition(
         MainsPort mains = system.mains();
         Trigger aboveFeed = (t, y) -> system.pressure(y, mode) - mains.feed(t);
         Trigger belowFeed = (t, y) -> -aboveFeed.value(t, y) - DEAD_BAND;
-        Trigger aboveBack = (t, y) -> system.pressure(y, mode) - mains.back(t);
-        Trigger belowBack = (t, y) -> -aboveBack.value(t, y) - DEAD_BAND;
+        // nothing comes in through a bypass: what would hold the pressure of a house that cools is less than the usual
+        // band lets by
+        Trigger aboveBack = (t, y) -> system.pressure(y, mode) - mains.back(t) - DEAD_BAND;
+        Trigger belowBack = (t, y) -> mains.back(t) - system.pressure(y, mode) - TURNING;
         Mode in = mode.withMains(Mode.Mains.IN);
         Mode shut = mode.withMains(Mode.Mains.SHUT);
         Mode back = mode.withMains(Mode.Mains.BACK);
