@@ -110,7 +110,7 @@ public final class DiagnosisStory {
                     + result.best().inWords() + ".");
         }
         if (!shared.isEmpty()) {
-            return plain(shared + (doubted ? standing() : "") + "Which one it is remains open.");
+            return plain(shared + (doubted ? standing() : "") + "Which one remains open.");
         }
         int alike = result.alike().size();
         int untested = result.untested().size();
@@ -162,8 +162,8 @@ public final class DiagnosisStory {
                 : (!expansion.isAnswer()
                                 ? "The heated water has nowhere to go: the expansion vessel takes none. "
                                 : expansion.answer())
-                        + "That is true of each of the " + result.tested().size()
-                        + " causes these readings point to. ";
+                        + "That holds whichever of the " + result.tested().size()
+                        + " possible causes it is. ";
     }
 
     /**

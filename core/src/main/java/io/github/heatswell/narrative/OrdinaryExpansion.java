@@ -20,6 +20,9 @@ final class OrdinaryExpansion {
     private static final Set<String> IDLE_VESSEL =
             Set.of("vessel-isolated", "vessel-upstream-of-check", "vessel-waterlogged");
 
+    /** The findings that the supply leaves the expansion too little room below a relief valve. */
+    private static final Set<String> HIGH_SUPPLY = Set.of("supply-near-relief-set", "supply-opens-relief-valve");
+
     private final HotWaterSystem house;
     private final Set<SiteCheck> read;
     private final boolean heated;
@@ -70,7 +73,11 @@ final class OrdinaryExpansion {
     /** What follows the words on expansion: what to do. */
     private String cure() {
         if (isFound(NO_VESSEL)) {
-            return isUndescribed() ? " in the house as described." : ". Fit an expansion vessel.";
+            return isUndescribed()
+                    ? " in the house as described."
+                    : isFound(HIGH_SUPPLY)
+                            ? ". First have the supply pressure lowered, then fit an expansion vessel."
+                            : ". Fit an expansion vessel.";
         }
         return isFound(IDLE_VESSEL)
                 ? ", because " + String.join(", and ", VesselVerdict.outOfServiceNamed(house))

@@ -466,8 +466,8 @@ class DiagnosisStoryTest {
         };
         DiagnosisStory story = story(WITHOUT_VESSEL, log().build(), shut);
         assertEquals(
-                "Ordinary expansion: the heated water has nowhere to go. Fit an expansion vessel. That is true of each of the 3"
-                        + " causes these readings point to. Which one it is remains open.",
+                "Ordinary expansion: the heated water has nowhere to go. Fit an expansion vessel. That holds whichever of"
+                        + " the 3 possible causes it is. Which one remains open.",
                 story.verdict().text(UnitSystem.SI));
         assertTrue(story.asksForVessel());
         String open = "Open. These readings don't settle it: 2 causes would explain them.";
@@ -484,14 +484,27 @@ class DiagnosisStoryTest {
                 cut.verdict()
                         .text(UnitSystem.SI)
                         .startsWith(
-                                "The heated water has nowhere to go: the expansion vessel takes none. That is true of each of"
-                                        + " the 2 causes"),
+                                "The heated water has nowhere to go: the expansion vessel takes none. That holds whichever"
+                                        + " of the 2 possible causes it is. "),
                 cut.verdict().text(UnitSystem.SI));
         assertFalse(cut.asksForVessel(), "its valve may only be shut");
         HotWaterSystem two = VESSEL.toBuilder()
                 .addVessel(FaultlessHouse.vessel(8, 4).build())
                 .build();
         assertEquals(open, story(two, log().build(), idle).verdict().text(UnitSystem.SI));
+    }
+
+    /** Regression: a vessel was asked for in the verdict, and only behind it that the supply leaves it no room. */
+    @Test
+    void aSupplyNearTheValveComesDownBeforeAVesselIsFitted() {
+        HotWaterSystem high = FaultlessHouse.house()
+                .supply(FaultlessHouse.supply(5.7).build())
+                .withoutVessel()
+                .build();
+        assertEquals(
+                "Settled. Ordinary expansion: the heated water has nowhere to go. First have the supply pressure lowered, then fit an"
+                        + " expansion vessel. The readings agree with the house as described.",
+                answer(high, fit(Cause.AS_DESCRIBED, 0, 0.99, NONE)));
     }
 
     /** Regression: a cause that left the highest reading unexplained was called over 95 % sure; then none was said to explain any. */
