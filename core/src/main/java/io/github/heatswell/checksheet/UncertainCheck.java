@@ -296,12 +296,13 @@ public record UncertainCheck(CheckSheet sheet, Gauge gauge, StudyResult result) 
          *     for a dial to 10 bar
          */
         public static Gauge dialFor(double highest, UnitSystem units) {
-            List<Double> dials = units == UnitSystem.US ? PSI_DIALS : BAR_DIALS;
+            List<Double> dials = units.isMetric() ? BAR_DIALS : PSI_DIALS;
+            PressureUnit unit = units.isMetric() ? PressureUnit.BAR : PressureUnit.PSI;
             double span = dials.stream()
-                    .map(units.pressure()::toSi)
+                    .map(unit::toSi)
                     .filter(dial -> dial >= 1.1 * highest)
                     .findFirst()
-                    .orElse(units.pressure().toSi(dials.get(dials.size() - 1)));
+                    .orElse(unit.toSi(dials.get(dials.size() - 1)));
             return new Gauge(span, 1.6);
         }
 

@@ -90,8 +90,7 @@ public record NominalSize(double volume, Optional<Price> price) {
      * @return the sizes, the smallest first
      */
     public static List<NominalSize> common(UnitSystem units) {
-        return common(
-                (units == UnitSystem.SI ? Place.EN : Place.US_IPC).customs().orElseThrow());
+        return common((units.isMetric() ? Place.EN : Place.US_IPC).customs().orElseThrow());
     }
 
     /**

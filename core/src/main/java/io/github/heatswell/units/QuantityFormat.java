@@ -122,7 +122,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
      * @throws IllegalArgumentException if it is NaN or infinite
      */
     public String pressureInTenths(double pascal) {
-        return shown(system -> number(pascal, system.pressure(), system == UnitSystem.SI ? 2 : 1, ANY));
+        return shown(system -> number(pascal, system.pressure(), Math.max(1, system.pressureDecimals()), ANY));
     }
 
     /**
@@ -180,7 +180,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
         return shown(system -> {
             double degree = system.temperatureDifference().toSi(1);
             double risen = system.pressure().fromSi(pascalPerKelvin * degree);
-            return symbols.digits(Decimals.rounded(Decimals.exact(risen), system == UnitSystem.SI ? 2 : 1, THREE))
+            return symbols.digits(Decimals.rounded(Decimals.exact(risen), system.pressureDecimals(), THREE))
                     + symbols.behind(system.pressure().symbol() + "/"
                             + system.temperatureDifference().symbol());
         });
@@ -195,7 +195,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
      */
     public String setting(double pascal) {
         return shown(system -> {
-            double step = system == UnitSystem.SI ? 0.5 : 5;
+            double step = system.pressure().fromSi(system.settingStep());
             double steps = Math.floor(system.pressure().fromSi(pascal) / step + 1e-9);
             return given(steps * step, system.pressure(), 4);
         });
@@ -221,7 +221,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
      * @throws IllegalArgumentException if it is NaN or infinite
      */
     public String temperature(double kelvin) {
-        return shown(system -> number(kelvin, system.temperature(), system == UnitSystem.SI ? 1 : 0, ANY));
+        return shown(system -> number(kelvin, system.temperature(), system.isMetric() ? 1 : 0, ANY));
     }
 
     /**
@@ -255,7 +255,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
      */
     public String largeVolume(double cubicMetres) {
         return shown(system ->
-                small(cubicMetres, system == UnitSystem.SI ? VolumeUnit.CUBIC_METRE : VolumeUnit.US_GALLON, 2, THREE));
+                small(cubicMetres, system.isMetric() ? VolumeUnit.CUBIC_METRE : VolumeUnit.US_GALLON, 2, THREE));
     }
 
     /**
@@ -267,7 +267,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
      */
     public String flow(double cubicMetresPerSecond) {
         return shown(system -> {
-            boolean drips = system == UnitSystem.SI
+            boolean drips = system.isMetric()
                     && cubicMetresPerSecond != 0
                     && Math.abs(FlowUnit.LITRE_PER_MINUTE.fromSi(cubicMetresPerSecond)) < 0.09995;
             FlowUnit unit = drips ? FlowUnit.MILLILITRE_PER_MINUTE : system.flow();
@@ -294,8 +294,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
      * @throws IllegalArgumentException if it is NaN or infinite
      */
     public String energy(double joule) {
-        return shown(
-                system -> number(joule, system == UnitSystem.SI ? EnergyUnit.KILOWATT_HOUR : EnergyUnit.BTU, 2, THREE));
+        return shown(system -> number(joule, system.isMetric() ? EnergyUnit.KILOWATT_HOUR : EnergyUnit.BTU, 2, THREE));
     }
 
     /**
@@ -340,7 +339,7 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
     }
 
     private static LengthUnit lengthUnit(double metre, UnitSystem system) {
-        if (system == UnitSystem.SI) {
+        if (system.isMetric()) {
             return LengthUnit.METRE;
         }
         return Math.abs(LengthUnit.FOOT.fromSi(metre)) < 9.995 ? LengthUnit.INCH : LengthUnit.FOOT;
@@ -427,8 +426,8 @@ public record QuantityFormat(UnitSystem units, Symbols symbols, boolean both) {
     }
 
     private static int pressureDecimals(double pascal, UnitSystem system) {
-        if (system == UnitSystem.SI) {
-            return 2;
+        if (system.isMetric()) {
+            return system.pressureDecimals();
         }
         double psi = PressureUnit.PSI.fromSi(pascal);
         boolean given = Math.abs(10 * psi - Math.round(10 * psi)) < AS_GIVEN;

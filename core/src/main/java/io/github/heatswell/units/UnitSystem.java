@@ -15,26 +15,37 @@ import java.util.regex.Pattern;
 public enum UnitSystem {
     /** Bar, degrees Celsius, litres, kilowatts, kilograms. */
     SI(
-            PressureUnit.BAR,
             TemperatureUnit.CELSIUS,
             TemperatureDifferenceUnit.KELVIN,
             VolumeUnit.LITRE,
             FlowUnit.LITRE_PER_MINUTE,
             PowerUnit.KILOWATT,
             MassUnit.KILOGRAM,
-            MomentUnit.NEWTON_METRE),
+            MomentUnit.NEWTON_METRE,
+            new Pressures(PressureUnit.BAR, 2, 0.5)),
     /** Pounds per square inch, degrees Fahrenheit, US gallons, Btu an hour, pounds. */
     US(
-            PressureUnit.PSI,
             TemperatureUnit.FAHRENHEIT,
             TemperatureDifferenceUnit.FAHRENHEIT_DEGREE,
             VolumeUnit.US_GALLON,
             FlowUnit.US_GALLON_PER_MINUTE,
             PowerUnit.BTU_PER_HOUR,
             MassUnit.POUND,
-            MomentUnit.POUND_FORCE_FOOT);
+            MomentUnit.POUND_FORCE_FOOT,
+            new Pressures(PressureUnit.PSI, 1, 5)),
+    /** As {@link #SI}, with pressures in kilopascals, as gauges of Australia and New Zealand show them. */
+    KPA(SI, new Pressures(PressureUnit.KILOPASCAL, 0, 50));
 
-    private final PressureUnit pressure;
+    /**
+     * How pressures are shown.
+     *
+     * @param unit their unit
+     * @param decimals how many decimals tell two readings of a gauge apart
+     * @param step to what a reducing valve is set by hand, in the unit
+     */
+    private record Pressures(PressureUnit unit, int decimals, double step) {}
+
+    private final Pressures pressures;
     private final TemperatureUnit temperature;
     private final TemperatureDifferenceUnit temperatureDifference;
     private final VolumeUnit volume;
@@ -44,15 +55,14 @@ public enum UnitSystem {
     private final MomentUnit moment;
 
     UnitSystem(
-            PressureUnit pressure,
             TemperatureUnit temperature,
             TemperatureDifferenceUnit temperatureDifference,
             VolumeUnit volume,
             FlowUnit flow,
             PowerUnit power,
             MassUnit mass,
-            MomentUnit moment) {
-        this.pressure = pressure;
+            MomentUnit moment,
+            Pressures pressures) {
         this.temperature = temperature;
         this.temperatureDifference = temperatureDifference;
         this.volume = volume;
@@ -60,6 +70,19 @@ public enum UnitSystem {
         this.power = power;
         this.mass = mass;
         this.moment = moment;
+        this.pressures = pressures;
+    }
+
+    UnitSystem(UnitSystem other, Pressures pressures) {
+        this(
+                other.temperature,
+                other.temperatureDifference,
+                other.volume,
+                other.flow,
+                other.power,
+                other.mass,
+                other.moment,
+                pressures);
     }
 
     /** Units of both systems, so that using one says nothing. */
@@ -134,7 +157,7 @@ public enum UnitSystem {
      * @return the same in the words of the place
      */
     public String spelled(String words) {
-        if (this == SI) {
+        if (isMetric()) {
             return words;
         }
         StringBuilder spelled = new StringBuilder();
@@ -171,35 +194,88 @@ public enum UnitSystem {
     }
 
     /**
+     * Whether whoever reads these units knows another unit, so that what is written in it can stay.
+     *
+     * @param unit the unit
+     * @return true for a unit of both systems or of this one; of the metric units of pressure, kilopascals are read by those who use them
+     */
+    public boolean uses(Unit unit) {
+        boolean kilopascal = unit == PressureUnit.KILOPASCAL;
+        return of(unit).map(system -> system.isMetric() == isMetric()).orElse(true)
+                && (!(unit instanceof PressureUnit) || kilopascal == (this == KPA));
+    }
+
+    /**
      * The system of somebody who uses certain units.
      *
      * @param units the units, as often as each was used
-     * @return US if more of them are of that system than of the other, SI otherwise
+     * @return US if more of them are of that system than of the other; otherwise SI, or KPA if most pressures are in kilopascals
      */
     public static UnitSystem ofMost(List<Unit> units) {
         int balance = units.stream()
                 .flatMap(unit -> of(unit).stream())
                 .mapToInt(system -> system == US ? 1 : -1)
                 .sum();
-        return balance > 0 ? US : SI;
+        return balance > 0 ? US : SI.withPressuresOf(units);
     }
 
     /**
-     * The other system of the two.
+     * The same units, with pressures in the metric unit that somebody uses.
      *
-     * @return US for SI, and SI for US
+     * @param units the units used, as often as each was
+     * @return US for US; else KPA if more pressures are in kilopascals than in other units, and SI if not
+     */
+    public UnitSystem withPressuresOf(List<Unit> units) {
+        int balance = units.stream()
+                .filter(PressureUnit.class::isInstance)
+                .mapToInt(unit -> unit == PressureUnit.KILOPASCAL ? 1 : -1)
+                .sum();
+        return this == US ? US : balance > 0 ? KPA : SI;
+    }
+
+    /**
+     * Whether these units are metric, whatever that of pressure.
+     *
+     * @return false for US
+     */
+    public boolean isMetric() {
+        return this != US;
+    }
+
+    /**
+     * The system of those who use the other units.
+     *
+     * @return US for metric units, and SI for US
      */
     public UnitSystem other() {
-        return this == SI ? US : SI;
+        return isMetric() ? US : SI;
     }
 
     /**
      * The unit for pressures.
      *
-     * @return bar or psi
+     * @return bar, psi or kPa
      */
     public PressureUnit pressure() {
-        return pressure;
+        return pressures.unit();
+    }
+
+    /**
+     * How many decimals of that unit tell two readings of a gauge apart.
+     *
+     * @return such as 2 for bar
+     */
+    public int pressureDecimals() {
+        return pressures.decimals();
+    }
+
+    /**
+     * The steps in which a reducing valve is set by hand.
+     *
+     * @return 0.5 bar or 5 psi (Pa, difference)
+     */
+    public double settingStep() {
+        return pressures.unit().toSi(pressures.step());
     }
 
     /**

@@ -62,6 +62,34 @@ class QuantityFormatTest {
         assertEquals(text, US.pressure(PressureUnit.PSI.toSi(psi)));
     }
 
+    /** One kilopascal is a hundredth of a bar, as fine as bars are shown. */
+    @Test
+    void pressuresAreWholeInKilopascals() {
+        QuantityFormat shown = QuantityFormat.ascii(UnitSystem.KPA);
+        assertEquals("584 kPa", shown.pressure(584_400));
+        assertEquals("585 kPa", shown.pressure(584_500));
+        assertEquals("39 kPa", shown.pressureDifference(38_900));
+        assertEquals("584.4 kPa", shown.pressureInTenths(584_400));
+        assertEquals("550 kPa", shown.setting(599_000));
+        assertEquals("24 L", shown.volume(0.024));
+        assertEquals("505 to 584 kPa", shown.pressures(505_000, 584_400));
+        assertEquals("584 kPa (85 psi)", shown.inBoth().pressure(584_400));
+        assertEquals("a tap on the mains", UnitSystem.KPA.spelled("a tap on the mains"));
+    }
+
+    /** Whoever uses kilopascals reads no bar, and the other way round; the units beside pressures are common to both. */
+    @Test
+    void theUnitOfPressuresIsThatOfMost() {
+        List<Unit> kilopascals = List.of(PressureUnit.KILOPASCAL, PressureUnit.KILOPASCAL, PressureUnit.BAR);
+        assertEquals(UnitSystem.KPA, UnitSystem.ofMost(kilopascals));
+        assertEquals(UnitSystem.SI, UnitSystem.ofMost(kilopascals.subList(1, 3)));
+        assertEquals(UnitSystem.US, UnitSystem.US.withPressuresOf(kilopascals));
+        assertEquals(UnitSystem.SI, UnitSystem.KPA.withPressuresOf(List.of(VolumeUnit.LITRE)));
+        assertTrue(UnitSystem.KPA.uses(VolumeUnit.LITRE) && UnitSystem.KPA.uses(PressureUnit.KILOPASCAL));
+        assertFalse(UnitSystem.KPA.uses(PressureUnit.BAR) || UnitSystem.SI.uses(PressureUnit.KILOPASCAL));
+        assertFalse(UnitSystem.KPA.uses(PressureUnit.PSI) || UnitSystem.US.uses(PressureUnit.KILOPASCAL));
+    }
+
     @ParameterizedTest
     @CsvSource({"5.32, 5 bar, 75 psi", "5.5, 5.5 bar, 75 psi", "1.04, 1 bar, 15 psi"})
     void aSettingIsRoundedDownToWhatCanBeSet(double bar, String si, String us) {

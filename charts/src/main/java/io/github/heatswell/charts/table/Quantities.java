@@ -16,7 +16,7 @@ final class Quantities {
 
     Quantities(UnitSystem units) {
         this.units = units;
-        this.metric = units == UnitSystem.SI;
+        this.metric = units.isMetric();
     }
 
     String pressureUnit() {
@@ -40,7 +40,7 @@ final class Quantities {
     }
 
     int pressureDecimals() {
-        return metric ? 5 : 4;
+        return units.pressureDecimals() + 3;
     }
 
     int temperatureDecimals() {

@@ -68,7 +68,7 @@ final class Alternatives {
         if (isMoot()) {
             return Optional.empty();
         }
-        double step = scenario.units() == UnitSystem.SI ? 0.5e5 : PressureUnit.PSI.toSi(5);
+        double step = scenario.units().settingStep();
         double setting = step * Math.floor(sizing.target().gauge() / FULL_LIFT / step + 1e-6);
         return Optional.of(valve(DischargingValve.Kind.COLD_RELIEF, setting, COLD_RELIEF));
     }

@@ -101,7 +101,7 @@ final class LowerSupplies {
 
     /** The next settings in steps of 5 psi or 0.5 bar below what stands now and must not be passed. */
     private List<Pressure> settings() {
-        double step = units == UnitSystem.SI ? 0.5e5 : PressureUnit.PSI.toSi(5);
+        double step = units.settingStep();
         double standing =
                 Math.min(present.supplyStatic().gauge(air), present.target().gauge());
         double top = valve().map(valve ->

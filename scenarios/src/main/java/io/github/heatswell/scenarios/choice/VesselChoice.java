@@ -22,13 +22,11 @@ import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.TemperatureUnit;
-import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -49,8 +47,9 @@ public final class VesselChoice {
     private static final Duration MAX_COUNTED = Duration.ofDays(7);
 
     /** Common markings of vessels; no source. */
-    private static final Map<UnitSystem, Pressure> USUAL_RATING = Map.of(
-            UnitSystem.SI, Pressure.gauge(10, PressureUnit.BAR), UnitSystem.US, Pressure.gauge(150, PressureUnit.PSI));
+    private static final Pressure METRIC_RATING = Pressure.gauge(10, PressureUnit.BAR);
+
+    private static final Pressure US_RATING = Pressure.gauge(150, PressureUnit.PSI);
 
     private static final double USUAL_ACCEPTANCE = 60;
     private static final int MAP_VOLUMES = 40;
@@ -326,7 +325,7 @@ public final class VesselChoice {
     public SizingTarget target() {
         SizingTarget.Builder target = SizingTarget.builder(scenario.system());
         if (rating == null) {
-            target.assumedVesselRating(USUAL_RATING.get(scenario.units()));
+            target.assumedVesselRating(scenario.units().isMetric() ? METRIC_RATING : US_RATING);
         } else {
             target.vesselRating(rating);
         }

@@ -83,7 +83,7 @@ final class DiagnoseCommand implements ScenarioCommand {
         spec.addOption(Specs.place());
         spec.addOption(Specs.set());
         spec.addOption(Specs.units(
-                "Units of report, tables and charts: si (bar, degC, L) or us (psi, degF, gal). Default: those of the"
+                "Units of report, tables and charts: si (bar, degC, L), us (psi, degF, gal) or kpa (si with kPa). Default: those of the"
                         + " scenario file; for a bundled scenario those of the log."));
         Specs.describe(
                 spec,
@@ -181,12 +181,13 @@ final class DiagnoseCommand implements ScenarioCommand {
     }
 
     private static OwnersReadings withHint(OwnersReadings readings, UnitSystem units, Request request) {
-        boolean other = readings.units().filter(logged -> logged != units).isPresent();
-        return other && request.option(Specs.UNITS, null) == null
-                ? readings.remarked("the log is in " + units.other().pressure().symbol() + ", the house in "
-                        + units.pressure().symbol() + "; for an answer in the units of the log, add --units "
-                        + units.other().name().toLowerCase(Locale.ROOT))
-                : readings;
+        return readings.units()
+                .filter(logged -> logged != units && request.option(Specs.UNITS, null) == null)
+                .map(logged ->
+                        readings.remarked("the log is in " + logged.pressure().symbol() + ", the house in "
+                                + units.pressure().symbol() + "; for an answer in the units of the log, add --units "
+                                + logged.name().toLowerCase(Locale.ROOT)))
+                .orElse(readings);
     }
 
     private static OwnersReadings readings(double atmosphere, Request request) throws NoAnswerException {

@@ -19,8 +19,9 @@ final class GuideCommand implements CliCommand {
         spec.addOption(InterviewCommand.house("File of the house; if there is none, you describe the house first."));
         spec.addOption(Specs.folder(
                 "Default: heatswell-out/NAME, heatswell-out/NAME-sizing and so on.", "-r", InterviewCommand.RESULTS));
-        spec.addOption(Specs.units("Units of examples and reports: si (bar, degC, L) or us (psi, degF, gal)."
-                + " Default: those of the place, or si."));
+        spec.addOption(Specs.units(
+                "Units of examples and reports: si (bar, degC, L), us (psi, degF, gal) or kpa (si with kPa)."
+                        + " Default: those of the place, or si."));
         Specs.describe(
                 spec,
                 "Go through the whole job, from the drip to a vessel that stops it.",

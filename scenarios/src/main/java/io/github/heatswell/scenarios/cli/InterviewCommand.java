@@ -21,8 +21,8 @@ final class InterviewCommand implements CliCommand {
     public void describe(CommandSpec spec) {
         spec.addOption(house("File for the answers. An existing file is replaced only if you agree."));
         spec.addOption(Specs.folder("Default: heatswell-out/NAME.", "-r", RESULTS));
-        spec.addOption(
-                Specs.units("Units of examples, usual ranges and report: si (bar, degC, L) or us (psi, degF, gal)."
+        spec.addOption(Specs.units(
+                "Units of examples, usual ranges and report: si (bar, degC, L), us (psi, degF, gal) or kpa (si with kPa)."
                         + " Default: those of the place, or si. Answers may use any unit."));
         Specs.describe(
                 spec,

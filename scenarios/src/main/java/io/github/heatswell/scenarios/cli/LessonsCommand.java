@@ -41,7 +41,7 @@ final class LessonsCommand implements CliCommand {
         ResultFolder folder = ResultFolder.at(request.out().orElse(Path.of(FOLDER)));
         Balances.Count count = new Balances.Count();
         Course course = Course.bundled();
-        List<ResultFile> files = course.pages(count, request.units());
+        List<ResultFile> files = course.pages(count, request.units().isMetric() ? UnitSystem.SI : UnitSystem.US);
         List<String> kept;
         try {
             kept = folder.write(files);

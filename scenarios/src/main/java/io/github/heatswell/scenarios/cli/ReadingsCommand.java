@@ -34,8 +34,8 @@ final class ReadingsCommand implements CliCommand {
                 .type(Path.class)
                 .description("Write a blank sheet to print and take to the gauge, and ask nothing.")
                 .build());
-        spec.addOption(
-                Specs.units("Units of sheet and examples: si (bar, degC, L) or us (psi, degF, gal). Default: those of "
+        spec.addOption(Specs.units(
+                "Units of sheet and examples: si (bar, degC, L), us (psi, degF, gal) or kpa (si with kPa). Default: those of "
                         + InterviewCommand.DEFAULT_FILE + ", if it is here; else si."));
         Specs.describe(
                 spec,

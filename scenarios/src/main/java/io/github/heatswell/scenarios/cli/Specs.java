@@ -42,7 +42,8 @@ final class Specs {
     /** Where results go if nothing else is said. */
     static final String DEFAULT_OUT = "heatswell-out";
 
-    private static final Map<String, UnitSystem> UNIT_SYSTEMS = Map.of("si", UnitSystem.SI, "us", UnitSystem.US);
+    private static final Map<String, UnitSystem> UNIT_SYSTEMS =
+            Map.of("si", UnitSystem.SI, "us", UnitSystem.US, "kpa", UnitSystem.KPA);
 
     private static final String PLACES =
             Arrays.stream(Place.values()).map(Place::key).collect(Collectors.joining(", "));
@@ -134,13 +135,13 @@ final class Specs {
 
     static OptionSpec units() {
         return units(
-                "Units of report, tables and charts: si (bar, degC, L) or us (psi, degF, gal). Default: those of the"
+                "Units of report, tables and charts: si (bar, degC, L), us (psi, degF, gal) or kpa (si with kPa). Default: those of the"
                         + " scenario file.");
     }
 
     static OptionSpec units(String description) {
         return OptionSpec.builder("-u", UNITS)
-                .paramLabel("si|us")
+                .paramLabel("si|us|kpa")
                 .type(UnitSystem.class)
                 .converters(by(Specs::unitSystem))
                 .description(description)
@@ -245,7 +246,7 @@ final class Specs {
     private static UnitSystem unitSystem(String text) {
         UnitSystem units = UNIT_SYSTEMS.get(text.toLowerCase(Locale.ROOT));
         if (units == null) {
-            throw new TypeConversionException(Printable.quote(text) + " is neither si nor us");
+            throw new TypeConversionException(Printable.quote(text) + " is not si, us or kpa");
         }
         return units;
     }

@@ -37,7 +37,7 @@ public record Costs(
         }
 
         private static Market of(UnitSystem units) {
-            return units == UnitSystem.SI
+            return units.isMetric()
                     ? new Market("EUR", new BigDecimal("4.50"), new BigDecimal("28"), new BigDecimal("2"))
                     : new Market("USD", perCubicMetre(new BigDecimal("17")), new BigDecimal("30"), new BigDecimal("9"));
         }

@@ -57,11 +57,13 @@ record Reading(
                 List.of());
     }
 
-    /** The unit system of the place, or else that of most quantities in the text. */
+    /** The unit system of the place, or else that of most quantities in the text; kilopascals where the text has them. */
     UnitSystem units(Place place) {
+        List<Unit> used = units(tree).toList();
         return place.customs()
                 .map(Customs::units)
-                .orElseGet(() -> UnitSystem.ofMost(units(tree).toList()));
+                .orElse(UnitSystem.ofMost(used))
+                .withPressuresOf(used);
     }
 
     private static Stream<Unit> units(Node node) {

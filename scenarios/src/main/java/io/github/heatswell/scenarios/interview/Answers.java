@@ -1,5 +1,7 @@
 package io.github.heatswell.scenarios.interview;
 
+import io.github.heatswell.scenarios.quantity.QuantityReader;
+import io.github.heatswell.units.Unit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -53,6 +55,13 @@ final class Answers {
 
     boolean has(Question question) {
         return given.containsKey(question.id());
+    }
+
+    /** The units of all answers, as often as each was used. */
+    List<Unit> units() {
+        return given.values().stream()
+                .flatMap(answer -> QuantityReader.units(answer.value()).stream())
+                .toList();
     }
 
     /** Whether a question got this answer. */

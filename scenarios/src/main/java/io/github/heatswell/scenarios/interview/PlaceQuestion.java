@@ -6,6 +6,7 @@ import io.github.heatswell.scenarios.interview.Answers.Answer;
 import io.github.heatswell.scenarios.interview.Question.Unknown;
 import io.github.heatswell.units.UnitSystem;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -101,12 +102,13 @@ final class PlaceQuestion {
         return US.contains(place);
     }
 
-    /** The units asked for, or else those of the place, or else bar and litres. */
+    /** The units asked for, or else those of the place, or else bar and litres; kilopascals once answers are given in them. */
     static UnitSystem units(Optional<UnitSystem> asked, Answers answers) {
         return asked.or(() -> answers.to(question())
                         .filter(Answer::known)
                         .flatMap(answer -> Place.of(answer.value()).customs())
                         .map(Customs::units))
-                .orElse(UnitSystem.SI);
+                .orElse(UnitSystem.SI)
+                .withPressuresOf(asked.isPresent() ? List.of(asked.get().pressure()) : answers.units());
     }
 }

@@ -1,9 +1,12 @@
 package io.github.heatswell.scenarios.interview;
 
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.Objects;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 
 /** One question, with all that is needed to ask it and to write its answer down. Immutable. */
 final class Question {
@@ -195,8 +198,11 @@ final class Question {
         }
     }
 
+    /** A pressure within what is said in bar. */
+    private static final Pattern BAR = Pattern.compile("(\\d+(?:\\.\\d+)?) bar\\b");
+
     /**
-     * The same thing said in both systems of units.
+     * The same thing said in both systems of units; kilopascals come from the metric one.
      *
      * @param si with bar, degrees Celsius, litres and kilowatts
      * @param us with psi, degrees Fahrenheit, gallons and Btu an hour
@@ -204,7 +210,12 @@ final class Question {
     record Choice(String si, String us) {
 
         String in(UnitSystem units) {
-            return units == UnitSystem.US ? us : si;
+            QuantityFormat shown = QuantityFormat.ascii(units);
+            return units.isMetric()
+                    ? BAR.matcher(si)
+                            .replaceAll(
+                                    found -> shown.pressure(PressureUnit.BAR.toSi(Double.parseDouble(found.group(1)))))
+                    : us;
         }
     }
 }

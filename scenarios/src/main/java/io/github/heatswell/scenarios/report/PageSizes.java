@@ -508,7 +508,7 @@ final class PageSizes {
 
     /** What water costs, by the volume that bills of a place count in. */
     static String ofWater(Costs costs, QuantityFormat shown) {
-        return shown.units() == UnitSystem.SI
+        return shown.units().isMetric()
                 ? money(costs.ofWater(1), costs.currency(), shown) + " per cubic metre"
                 : money(costs.ofWater(VolumeUnit.US_GALLON.toSi(1000)), costs.currency(), shown) + " per 1000 gallons";
     }

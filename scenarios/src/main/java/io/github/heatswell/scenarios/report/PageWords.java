@@ -60,7 +60,7 @@ final class PageWords {
         /** As it was written if the reader uses the unit, and else in one that the reader does use. */
         String shown(String number, boolean difference, QuantityFormat shown) {
             double value = Double.parseDouble(number);
-            if (UnitSystem.of(unit).orElse(shown.units()) == shown.units()) {
+            if (shown.units().uses(unit)) {
                 return shown.given(value, unit, DIGITS);
             }
             return difference && unit instanceof TemperatureUnit

@@ -3,13 +3,13 @@ package io.github.heatswell.scenarios.teaching;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.units.UnitSystem;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * A lesson with everything computed that its pages show.
@@ -60,7 +60,7 @@ record SolvedLesson(LessonRun run, Map<UnitSystem, List<LessonPicture>> pictures
     private static SolvedLesson of(LessonRun run, List<SliderGrid.Step> steps) {
         return new SolvedLesson(
                 run,
-                Arrays.stream(UnitSystem.values())
+                Stream.of(UnitSystem.SI, UnitSystem.US)
                         .collect(Collectors.toMap(Function.identity(), units -> LessonPicture.all(run, units))),
                 run.lesson()
                         .slider()

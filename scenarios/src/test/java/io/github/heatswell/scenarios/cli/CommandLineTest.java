@@ -81,7 +81,7 @@ class CommandLineTest {
             run --sample 1e30h orchard-lodge | heatswell: Invalid value for option '--sample': '1e30h' is longer than any run can be
             run --sample 5h orchard-lodge    | orchard-lodge: --sample: 18000 s is longer than the run, 14400 s
             run --sample 0.1s orchard-lodge  | orchard-lodge: --sample: 0.1 s is shorter than the shortest interval, 1 s
-            run --units uk orchard-lodge     | heatswell: Invalid value for option '--units': 'uk' is neither si nor us
+            run --units uk orchard-lodge     | heatswell: Invalid value for option '--units': 'uk' is not si, us or kpa
             run orchard-lodg                 | orchard-lodg: there is no such file or bundled scenario; did you mean the bundled scenario orchard-lodge?
             run ./orchard-lodge.yaml         | ./orchard-lodge.yaml: there is no such file; did you mean the bundled scenario orchard-lodge?
             run nowhere.yaml                 | nowhere.yaml: there is no such file; for the bundled scenarios, run: heatswell list

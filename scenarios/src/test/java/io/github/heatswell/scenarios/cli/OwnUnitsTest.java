@@ -85,6 +85,29 @@ class OwnUnitsTest {
         assertEquals(List.of(), american(said));
     }
 
+    /** Regression: whoever wrote kilopascals, as gauges of Australia and New Zealand show them, was answered in bar. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "run",
+                "size",
+                "map",
+                "spread --samples 16",
+                "outlook --years 1",
+                "compare --vary vessel.volume=8L,12L",
+                "diagnose --readings LOG"
+            })
+    void aFileInKilopascalsIsAnsweredInThem(String command) throws IOException {
+        String house = "site: { place: au-nz }\n"
+                + METRIC.replace("6 bar +- 0.3 bar", "600 kPa +- 30 kPa")
+                        .replace("4.5 to 5 bar", "450 to 500 kPa")
+                        .replace("10 bar", "1000 kPa")
+                        .replace("2.8 bar", "280 kPa");
+        String said = answered(command, house, markup -> quantities(markup, "bar|psi"));
+        assertTrue(said.contains(" kPa"), said);
+        assertEquals(List.of(), quantities(said, "bar|psi"));
+    }
+
     /** What a command says; every file it writes is in the units of the house. */
     private String answered(String command, String house, Function<String, List<String>> foreign) throws IOException {
         Path elm = Files.writeString(folder.resolve("elm.yaml"), house);
@@ -213,7 +236,13 @@ class OwnUnitsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"60 psi, 50 gal, US", "4 bar, 200 L, SI", "60 psi, 200 L, SI", "60 to 70 psig, 50 gal, US"})
+    @CsvSource({
+        "60 psi, 50 gal, US",
+        "400 kPa, 200 L, KPA",
+        "4 bar, 200 L, SI",
+        "60 psi, 200 L, SI",
+        "60 to 70 psig, 50 gal, US"
+    })
     void theSystemOfMostQuantitiesIsTheOwners(String pressure, String volume, UnitSystem units) {
         String text = "supply: { arrangement: check-valve, pressure: " + pressure + " }\ntank: { volume: " + volume
                 + ", material: rigid, standing-loss: 0 W/K }\nheater: { energy: electric, input: 3 kW, set-point: 60 degC }\n";

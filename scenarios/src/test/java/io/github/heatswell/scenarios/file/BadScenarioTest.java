@@ -25,7 +25,7 @@ class BadScenarioTest {
             room: 17 degC             | room:17 degC            | 2:26 | site.room:17 degC: is not a key; put a space after the colon
             room: 17 degC             | room: [17 degC]         | 2:26 | site.room: needs a single value, not a list; write, for example, 'room: 17 degC'
             room: 17 degC             | room: {a: 1}            | 2:26 | site.room: needs a single value, not keys and values; write, for example, 'room: 17 degC'
-            title: House by the brook | units: metric           | 1:8  | units: 'metric' is not one of si, us
+            title: House by the brook | units: metric           | 1:8  | units: 'metric' is not one of si, us, kpa
             title: House by the brook | question: [1]           | 1:1  | question: needs a single value, not a list; write, for example, 'question: Why does the relief valve drip?'
             room: 17 degC             | room:                   | 2:26 | site.room: needs a single value, not nothing; write, for example, 'room: 17 degC'
             room: 17 degC             | room: 17 degC, colour: red | 2:41 | site.colour: is not a known key here; the known keys are altitude, room

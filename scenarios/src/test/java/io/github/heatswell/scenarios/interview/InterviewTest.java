@@ -500,6 +500,17 @@ class InterviewTest {
         american.add(16, "none");
         assertTrue(said(Optional.empty(), american).contains("such as 4.2 bar"), "no place");
         assertTrue(Files.readString(file).contains("  place: not-known\n"));
+        Files.delete(file);
+        List<String> australian = new ArrayList<>(Answering.si());
+        australian.set(0, "au-nz");
+        australian.set(3, "420 kPa");
+        String kilopascals = said(Optional.empty(), australian);
+        assertTrue(
+                kilopascals.contains("such as 4.2 bar") && kilopascals.contains("such as 420 kPa"),
+                "from the first answer in them on: " + kilopascals);
+        Files.delete(file);
+        australian.set(3, "4.2 bar");
+        assertFalse(said(Optional.of(UnitSystem.KPA), australian).contains("such as 4.2 bar"), "asked for");
     }
 
     private String said(Optional<UnitSystem> units, List<String> answers) throws IOException {

@@ -33,7 +33,7 @@ export function numbersOf(live) {
       return [];
     }
     const scale = scaleOf(live.house, one.kind);
-    const [least, most, step] = live.described.us ? one.us : one.si;
+    const [least, most, step] = (live.described.us ? one.us : one.si).map((number) => (scale.unit === 'kPa' ? 100 * number : number));
     const value = Number(scale.shown(si).toFixed(4));
     return [{ ...one, scale, step, value, least: Math.min(least, value), most: Math.max(most, Math.ceil(value * 1.2)), said: live.said(one.kind, si) }];
   });

@@ -196,7 +196,7 @@ export function drawingOf(svg, notes, live, tap) {
   function gauge(described, elevation) {
     const { y, broken } = placed(elevation, { words: 'the gauge', height: described.gaugeHeight }, COLD - 96, 78, COLD - 62);
     const scale = scaleOf(live.house, 'GAUGE_PRESSURE');
-    const most = described.us ? 200 : 16;
+    const most = described.us ? 200 : scale.unit === 'kPa' ? 1600 : 16;
     const angle = (shown) => ((225 - (270 * Math.min(most * 1.03, Math.max(0, shown))) / most) * Math.PI) / 180;
     const point = (shown, radius) => [X.gauge + radius * Math.cos(angle(shown)), y - radius * Math.sin(angle(shown))];
     const group = shape('g', {}, line(X.gauge, COLD, X.gauge, y + 44, 'pipe'), breakOf(X.gauge, broken), shape('circle', { cx: X.gauge, cy: y, r: 45, class: 'part' }));
