@@ -172,6 +172,30 @@ class LivePageTest {
                 note(at('fade').textContent + ' ' + (heatswell.live.described.vessels[0].precharge < vessels[0].precharge));
                 at('fade').click();
                 note(at('fade').textContent);
+                const svg = at('drawing');
+                svg.setPointerCapture = () => {};
+                const now = field => [at('set-' + field).value, at('headline').textContent, document.querySelector('.curve.pressure').getAttribute('d'), svg.innerHTML];
+                for (const field of ['vessel.volume', 'vessel.precharge', 'supply.reducing-valve.set', 'heater.set-point']) {
+                  const grip = document.querySelector(`rect[data-field="${field}"]`);
+                  const { x, y, width, height } = grip.getBoundingClientRect();
+                  const point = (type, down) => new PointerEvent(type, { bubbles: true, clientX: x + width / 2, clientY: y + height / 2 + down });
+                  const before = now(field);
+                  grip.dispatchEvent(point('pointerdown', 0));
+                  svg.dispatchEvent(point('pointermove', 30));
+                  svg.dispatchEvent(point('pointerup', 30));
+                  note(field + ' ' + now(field).map((one, i) => one !== before[i]).join());
+                }
+                const press = field => {
+                  const button = document.querySelector(`.switch[data-field="${field}"]`);
+                  const words = button.getAttribute('aria-label');
+                  button.focus();
+                  button.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter', bubbles: true }));
+                  return words + ', then ' + document.activeElement.getAttribute('aria-label');
+                };
+                note(press('vessel') + ': ' + heatswell.live.described.vessels[0].condition);
+                note(press('supply.reducing-valve.bypass-opens') + ': ' + heatswell.live.described.supply.bypass);
+                choose('supply.arrangement', 'check-valve');
+                note(press('supply.arrangement') + ': ' + heatswell.live.described.supply.arrangement);
                 note([...document.querySelectorAll('[role=slider], [role=button], input, select, button')]
                     .filter(one => !(one.labels && one.labels.length) && !one.getAttribute('aria-label') && !one.textContent.trim())
                     .map(one => one.outerHTML).join() + ' without a name');
@@ -189,6 +213,13 @@ class LivePageTest {
                         "copper 20000",
                         "Stop true",
                         "Let the precharge fall",
+                        "vessel.volume true,true,true,true",
+                        "vessel.precharge true,true,true,true",
+                        "supply.reducing-valve.set true,true,true,true",
+                        "heater.set-point true,true,true,true",
+                        "Shut the isolating valve of the expansion vessel, then Open the isolating valve of the expansion vessel: isolated",
+                        "Close the bypass of the reducing valve, then Open the bypass of the reducing valve: undefined",
+                        "Take the check valve out, then Fit a check valve: direct",
                         " without a name"),
                 found.lines().toList());
     }
@@ -211,6 +242,12 @@ class LivePageTest {
                 (async () => {
                   const until = async done => { while (!done()) { await new Promise(r => setTimeout(r, 20)); } };
                   await until(() => window.heatswell);
+                  const at = id => document.getElementById(id);
+                  at('speed').value = '3600';
+                  at('play').click();
+                  await until(() => at('play').getAttribute('aria-pressed') === 'false');
+                  const pin = heatswell.live.run.events.find(event => event.time > 1);
+                  const ran = at('clock').textContent === heatswell.live.said('TIME', pin.time);
                   const parts = ['map', 'sure', 'check'].map(id => document.getElementById(id));
                   parts.forEach(part => { part.open = true; });
                   const bodies = parts.map(part => part.querySelector('div'));
@@ -222,7 +259,7 @@ class LivePageTest {
                     typed.dispatchEvent(new Event('input'));
                     return first.lastChild.textContent.replace(/,.*/, '');
                   });
-                  return [document.getElementById('set-vessel.volume').value, heatswell.live.described.name, bodies[0].querySelector('p').textContent, bodies[1].querySelector('p').textContent,
+                  return [document.getElementById('set-vessel.volume').value, heatswell.live.described.name, 'ran to its first pin: ' + ran, bodies[0].querySelector('p').textContent, bodies[1].querySelector('p').textContent,
                       document.querySelectorAll('.band').length + ' band',
                       ...[...document.querySelectorAll('.readings tbody tr')].map(row => [...row.children].slice(1, 3).map(cell => cell.textContent).join(', ')),
                       judged.join()].join('\\n').replaceAll(/\\u00a0|\\u202f/gu, ' ');
@@ -230,8 +267,8 @@ class LivePageTest {
                 """);
         assertEquals(List.of(), outcome.console());
         List<String> all = outcome.page().lines().toList();
-        assertEquals(List.of("3.17 gal", "orchard-lodge"), all.subList(0, 2));
-        List<String> told = all.subList(2, all.size());
+        assertEquals(List.of("3.17 gal", "orchard-lodge", "ran to its first pin: true"), all.subList(0, 3));
+        List<String> told = all.subList(3, all.size());
         QuantityFormat format = QuantityFormat.unicode(scenario.units());
         double[] sizes = scenario.costs().vessels().stream()
                 .mapToDouble(NominalSize::volume)

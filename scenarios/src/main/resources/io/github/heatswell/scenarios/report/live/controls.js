@@ -61,7 +61,7 @@ function chosen(live, choice) {
  *
  * @param {import('./house.js').Live} live
  */
-function changesFor(live, field, value) {
+export function changesFor(live, field, value) {
   const { described, base, house } = live;
   const pressure = (si) => `${Number(scaleOf(house, 'GAUGE_PRESSURE').shown(si).toFixed(1))} ${house.unit('GAUGE_PRESSURE')}`;
   const changes = new Map();

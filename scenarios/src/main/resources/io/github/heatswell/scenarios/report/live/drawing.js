@@ -1,5 +1,5 @@
 import { label, line, path, scaleOf, shape } from './shapes.js';
-import { numbersOf, written } from './controls.js';
+import { changesFor, numbersOf, written } from './controls.js';
 
 /*
  * An elevation with a ruler of heights above the drain cock; what is too low or too high for it hangs on a broken pipe with its height,
@@ -153,20 +153,26 @@ export function drawingOf(svg, notes, live, tap) {
       group.append(parts.rods['supply.pressure'].group);
     }
     const set = numbers.find((one) => one.field === 'supply.reducing-valve.set');
+    const around = [X.feed - 24, COLD - 24, 48, 40];
     if (arrangement === 'direct') {
+      group.append(chooser('supply.arrangement', 'check-valve', 'Fit a check valve', around, [shape('rect', { x: X.feed - 16, y: COLD - 13, width: 32, height: 26, class: 'ghost' })]));
+      group.append(label(X.feed, X === NARROW ? COLD - 22 : COLD + 30, 'open feed', { class: 'small', 'text-anchor': 'middle' }));
       return group;
     }
+    parts.flap = line(X.feed + 16, COLD - 13, X.feed + 16, COLD + 13, 'closed');
     if (set) {
+      const bypassed = described.supply.bypass !== undefined;
+      group.append(chooser('supply.reducing-valve.bypass-opens', bypassed ? 'none' : 'open', bypassed ? 'Close the bypass of the reducing valve' : 'Open the bypass of the reducing valve',
+        [X.feed - 34, COLD + 2, 68, 30], [path(`M${X.feed - 30} ${COLD} v16 h60 v-16`, bypassed ? 'thin' : 'ghost')]));
       group.append(path(`M${X.feed - 18} ${COLD - 12} v24 l36 -24 v24 z`, 'part'), spring(X.feed, COLD, COLD - 46, 8), line(X.feed, COLD - 46, X.feed, COLD - 150, 'thin'));
       parts.rods['supply.reducing-valve.set'] = rod(set, X.feed, COLD - 58, COLD - 150, 'Adjusting screw of the reducing valve');
       group.append(parts.rods['supply.reducing-valve.set'].group, label(X.feed, COLD - 166, set.said, { 'text-anchor': 'middle', class: 'griptext' }));
-      group.append(label(X.feed + 6, COLD + 26, 'reducing valve', { class: 'small', 'text-anchor': 'middle' }));
+      group.append(label(X.feed + 6, COLD + 32, 'reducing valve', { class: 'small', 'text-anchor': 'middle' }), parts.flap);
     } else {
-      group.append(shape('rect', { x: X.feed - 16, y: COLD - 13, width: 32, height: 26, class: 'part' }), line(X.feed - 16, COLD + 13, X.feed + 16, COLD - 13, 'thin'));
+      group.append(chooser('supply.arrangement', 'direct', 'Take the check valve out', around,
+        [shape('rect', { x: X.feed - 16, y: COLD - 13, width: 32, height: 26, class: 'part' }), line(X.feed - 16, COLD + 13, X.feed + 16, COLD - 13, 'thin'), parts.flap]));
       group.append(label(X.feed, X === NARROW ? COLD - 22 : COLD + 30, 'check valve', { class: 'small', 'text-anchor': 'middle' }));
     }
-    parts.flap = line(X.feed + 16, COLD - 13, X.feed + 16, COLD + 13, 'closed');
-    group.append(parts.flap);
     return group;
   }
 
@@ -238,8 +244,10 @@ export function drawingOf(svg, notes, live, tap) {
     const half = Math.min(48, 16 + height / 4.4);
     const box = { x: X.vessel - half, width: 2 * half };
     group.append(line(X.vessel, COLD, X.vessel, bottom, 'pipe'), breakOf(X.vessel, broken, 26));
-    if (one.condition === 'isolated') {
-      group.append(path(`M${X.vessel - 10} ${bottom + 8} h20 l-20 20 h20 z`, 'part'), line(X.vessel - 14, bottom + 18, X.vessel + 14, bottom + 18, 'closed'));
+    const shut = one.condition === 'isolated';
+    if (shut || (one.condition === 'sound' && !one.inTank)) {
+      group.append(chooser('vessel', shut ? 'sound' : 'isolated', `${shut ? 'Open' : 'Shut'} the isolating valve of the expansion vessel`, [X.vessel - 24, bottom, 48, 34],
+        [path(`M${X.vessel - 9} ${bottom + 7} h18 l-18 18 h18 z`, 'part'), ...(shut ? [line(X.vessel - 14, bottom + 16, X.vessel + 14, bottom + 16, 'closed')] : [])]));
     }
     const clip = shape('clipPath', { id: 'shell' }, shape('rect', { ...box, y: top, height, rx: half * 0.7 }));
     parts.vesselWater = path('', 'water');
@@ -255,7 +263,7 @@ export function drawingOf(svg, notes, live, tap) {
       dots(parts.gas, box, top, y, moment.gas);
       parts.held.textContent = live.said('VOLUME', moment.VESSEL_WATER);
     };
-    parts.held = label(X.vessel, bottom - 8, '', { class: 'small', 'text-anchor': 'middle' });
+    parts.held = label(X.vessel, bottom - 8, '', { class: 'small halo', 'text-anchor': 'middle' });
     group.append(parts.held);
     const volume = numbers.find((number) => number.field === 'vessel.volume');
     const scale = volume.scale;
@@ -307,29 +315,34 @@ export function drawingOf(svg, notes, live, tap) {
     const set = numbers.find((one) => one.field === 'heater.set-point');
     const foot = Math.max(bottom - 24, COLD - 60);
     parts.rods['heater.set-point'] = rod(set, right + X.rod, foot, foot - 150, 'Thermostat');
-    group.append(parts.rods['heater.set-point'].group, label(right + X.rod, foot + 26, set.said, { 'text-anchor': 'middle', class: 'griptext' }), label(right + X.rod, foot + 46, 'thermostat', { 'text-anchor': 'middle', class: 'small' }));
+    const words = X === NARROW ? [right + 4, 'start'] : [right + X.rod, 'middle'];
+    group.append(parts.rods['heater.set-point'].group, label(words[0], foot + 26, set.said, { 'text-anchor': words[1], class: 'griptext' }), label(words[0], foot + 46, 'thermostat', { 'text-anchor': words[1], class: 'small' }));
     parts.tankAt = (moment) => layers(box, moment);
     parts.stream = line(X.tap, box.y + 46, X.tap, box.y + 84, 'pipe');
     const valve = [path(`M${X.tap - 12} ${box.y + 34} h24 l-24 14 h24 z`, 'part'), line(X.tap, box.y + 40, X.tap + 20, box.y + 40, 'pipe')];
-    const handle = tap.isOffered() ? handleOf(box, valve) : shape('g', {}, ...valve);
+    const handle = tap.isOffered()
+      ? switchOf('draws', tap.isOpened() ? 'Leave the tap shut' : 'Open a tap at this time', [X.tap - 22, box.y + 16, 46, 46], valve, tap.toggle) : shape('g', {}, ...valve);
     group.append(parts.stream, path(`M${X.tap - 16} ${box.y + 80} q0 12 16 12 t16 -12`, 'thin'), handle, label(X.tap, box.y + 110, live.house.spelled('tap'), { class: 'small', 'text-anchor': 'middle' }));
     return group;
   }
 
-  /** The tap as a button. */
-  function handleOf(box, valve) {
-    const words = live.house.spelled(tap.isOpened() ? 'Leave the tap shut' : 'Open a tap at this time');
-    const reach = shape('rect', { x: X.tap - 22, y: box.y + 16, width: 46, height: 46, fill: 'transparent', stroke: 'none' });
-    const handle = shape('g', { class: 'tap', tabindex: 0, role: 'button', 'aria-label': words }, ...valve, reach);
-    handle.addEventListener('click', tap.toggle);
-    handle.addEventListener('keydown', (event) => {
+  /** Something in the drawing that is opened or shut as a button: it stands over its reach, `at` x and y, so wide and so high. */
+  function switchOf(field, words, at, shapes, toggle) {
+    const [x, y, width, height] = at;
+    const reach = shape('rect', { x, y, width, height, fill: 'transparent', stroke: 'none' });
+    const button = shape('g', { class: 'switch', tabindex: 0, role: 'button', 'data-field': field, 'aria-label': live.house.spelled(words) }, ...shapes, reach);
+    button.addEventListener('click', toggle);
+    button.addEventListener('keydown', (event) => {
       if (event.key === 'Enter' || event.key === ' ') {
         event.preventDefault();
-        tap.toggle();
+        toggle();
       }
     });
-    return handle;
+    return button;
   }
+
+  /** A switch that makes a choice of the form. */
+  const chooser = (field, value, words, at, shapes) => switchOf(field, words, at, shapes, () => live.change(changesFor(live, field, value)));
 
   /** Two layers that hold the heat of all: as hot as the top and as cold as the bottom, and their mean is that of the tank. */
   function layers(box, moment) {
