@@ -1,5 +1,5 @@
 /**
- * How a house with an expansion vessel ages: it loses precharge, the seasons change, and some day the relief valve
- * drips again. {@link io.github.heatswell.ageing.Outlook} is where to begin.
+ * How a house with an expansion vessel ages: it loses precharge, the seasons change, and one day the relief valve
+ * drips again. Start at {@link io.github.heatswell.ageing.Outlook}.
  */
 package io.github.heatswell.ageing;

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
-/** Findings of a house or a run, by every rule. */
+/** Applies every rule to a house or a run. */
 public final class Findings {
 
     /** All rules, in the order in which findings of the same severity are listed. */
@@ -45,7 +45,7 @@ public final class Findings {
      * What can be said of a house without running it.
      *
      * @param house the house
-     * @return the findings, the gravest first, then in an order that never changes; never changed
+     * @return the findings, the gravest first and otherwise in a fixed order; unmodifiable
      */
     public static List<Finding> of(HotWaterSystem house) {
         return of(new AssessmentContext(Objects.requireNonNull(house, "house"), Optional.empty()));
@@ -55,7 +55,7 @@ public final class Findings {
      * What can be said of a run and of the house that was run.
      *
      * @param run what the run found
-     * @return the findings, the gravest first, then in an order that never changes; never changed
+     * @return the findings, the gravest first and otherwise in a fixed order; unmodifiable
      */
     public static List<Finding> of(RunSummary run) {
         Objects.requireNonNull(run, "run");
@@ -67,7 +67,7 @@ public final class Findings {
      *
      * @param house the house
      * @param doubts what is not known: findings that rest on it say so
-     * @return the findings, the gravest first, then in an order that never changes; never changed
+     * @return the findings, the gravest first and otherwise in a fixed order; unmodifiable
      */
     public static List<Finding> of(HotWaterSystem house, Doubts doubts) {
         return of(new AssessmentContext(
@@ -79,7 +79,7 @@ public final class Findings {
      *
      * @param run what the run found
      * @param doubts what is not known: findings that rest on it say so
-     * @return the findings, the gravest first, then in an order that never changes; never changed
+     * @return the findings, the gravest first and otherwise in a fixed order; unmodifiable
      */
     public static List<Finding> of(RunSummary run, Doubts doubts) {
         Objects.requireNonNull(run, "run");
@@ -87,7 +87,7 @@ public final class Findings {
     }
 
     /**
-     * Tells whether the seat of a reducing valve leaks, so that the pressure climbs while nothing is drawn, whatever the vessel.
+     * Whether the seat of a reducing valve leaks, so that the pressure climbs while nothing is drawn, whatever the vessel.
      *
      * @param house the house
      * @return whether it does
@@ -97,8 +97,8 @@ public final class Findings {
     }
 
     /**
-     * Tells how much cold water the expansion of a full heat-up from cold amounts to, the thermal growth of the tank taken off: the most
-     * that a relief valve discharges in one.
+     * The expansion in a full heat-up from cold, as cold water and less the thermal growth of the tank: the most that
+     * a relief valve discharges in one.
      *
      * @param house the house
      * @return the volume (m3)
@@ -108,7 +108,7 @@ public final class Findings {
     }
 
     /**
-     * Tells what to do about water hotter than boils in the open, which is still held under pressure.
+     * What to do about water above its boiling point that pressure still keeps liquid.
      *
      * @return whole sentences
      */
@@ -117,7 +117,7 @@ public final class Findings {
     }
 
     /**
-     * Tells why the pressure of a house has fallen to that of the air.
+     * Why the pressure of a house has fallen to that of the air.
      *
      * @param run a run that ended so
      * @return a clause, such as {@code a tap is open while the supply is shut off}

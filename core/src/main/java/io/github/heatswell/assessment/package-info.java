@@ -1,9 +1,9 @@
 /**
- * Findings of a house and of a run, by rules. Each rule says in one place when a finding holds, in which words, by which source,
- * on which values it rests and which graver findings replace it.
+ * Rules that find what is wrong or noteworthy in a house and in a run. Each rule keeps in one place when its finding
+ * holds, its words, its source, the values it rests on and the graver findings that replace it.
  *
- * <p>{@link io.github.heatswell.assessment.Findings#of(io.github.heatswell.system.HotWaterSystem)} looks at what is described,
- * {@link io.github.heatswell.assessment.Findings#of(io.github.heatswell.result.RunSummary)} at the run as well. A {@link
+ * <p>{@link io.github.heatswell.assessment.Findings#of(io.github.heatswell.system.HotWaterSystem)} judges the
+ * description, {@link io.github.heatswell.assessment.Findings#of(io.github.heatswell.result.RunSummary)} the run as well. A {@link
  * io.github.heatswell.assessment.Finding} says in one sentence what was found, what to do about it, on whose authority, and
  * whom to ask. Its numbers keep their kind ({@link io.github.heatswell.assessment.Measure}), so that the sentence can be
  * shown in either system of units and a program can read them. A rule that does not apply says nothing. Of several

@@ -372,7 +372,7 @@ public record Narrative(
     }
 
     /**
-     * What of several vessels is to be put right before a size counts: for every sheet that relies on that size.
+     * What to put right on several vessels before a size counts: for every sheet that relies on that size.
      *
      * @param advice the sizing
      * @return the sentences; empty where there are no several, or all are right

@@ -23,7 +23,7 @@ import java.util.function.BiConsumer;
  *
  * <p>It may hold cold water under the system's pressure, and pass water out of the cold branch or the top of the tank. A
  * {@code HotPipe} holds hot water beyond that top, on its way to the tap or round a loop: its balances, {@code HotPipes}, are solved with
- * those of the tank. What goes on inside the tank (layers, heat, the shell) is that of {@code TankColumn}; what fixes the pressure
+ * those of the tank. What goes on inside the tank (layers, heat, the shell) belongs to {@code TankColumn}; what fixes the pressure
  * is a {@code PressureRegime}.
  *
  * <p>A device computes from state and mode and remembers nothing about either. So a mode holds whatever must outlast a

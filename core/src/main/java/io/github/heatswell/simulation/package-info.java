@@ -16,13 +16,13 @@
  * energy balances are integrated until the first event detector reaches zero or the schedule changes a boundary
  * condition; then the modes are selected anew.
  *
- * <p>From outside, a relief valve may have a lift curve of its own
- * ({@link io.github.heatswell.system.ReliefValve.LiftCurve}), a vessel a law of its own for its gas
- * ({@link io.github.heatswell.system.GasLaw}), and a burner or element a curve of what it gives over time and temperature
- * ({@link io.github.heatswell.system.PowerCurve}): pure functions, checked where they are set and where they are asked.
- * Devices stay closed: one must keep the conserved mass and energy, the state's slots and the modes in step with the balances,
- * and a mistake in it would show as physics.
- * What switches a source stays its thermostat, because switching is a mode.
+ * <p>Other programs may supply the lift curve of a relief valve
+ * ({@link io.github.heatswell.system.ReliefValve.LiftCurve}), the gas law of a vessel
+ * ({@link io.github.heatswell.system.GasLaw}), and the output of a burner or element over time and temperature
+ * ({@link io.github.heatswell.system.PowerCurve}): pure functions, checked when they are set and whenever they are
+ * evaluated. Devices stay closed: a device must keep the conserved mass and energy, its slots of the state and its
+ * modes in step with the balances, and a mistake there would pass for physics. A source is always switched by its
+ * thermostat, because switching is a mode.
  *
  * <p>Internally, all quantities are in SI units, pressures are absolute at the height of the tank's drain cock, and
  * mass flows are positive in the direction of their name.

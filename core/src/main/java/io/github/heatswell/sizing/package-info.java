@@ -8,7 +8,7 @@
  * the {@link io.github.heatswell.sizing.SizingTarget}. {@link io.github.heatswell.sizing.SizingReconciliation} then
  * explains, effect by effect, why the two answers differ.
  *
- * <p>In the order of use:
+ * <p>In order of use:
  *
  * <pre>
  *   SizingTarget target = SizingTarget.builder(house).vesselRating(Pressure.gauge(10, BAR)).build();
@@ -17,11 +17,11 @@
  *   SizingReconciliation why = SizingReconciliation.fromHandbook(sizing, VesselFormula.NetExpansion.HANDBOOK_STEEL);
  * </pre>
  *
- * <p>{@link io.github.heatswell.sizing.PeakSurvey} shows the surroundings of the answer: the peaks over vessel volume
+ * <p>{@link io.github.heatswell.sizing.PeakSurvey} shows what lies around the answer: the peaks over vessel volume
  * and precharge, as a {@link io.github.heatswell.sizing.PeakMap}, with the line below which the relief valve drips.
  *
  * <p>A peak can never be lower than the static supply pressure. If that is not below the target, no vessel helps, and
- * the result tells how far the supply pressure must be lowered first.
+ * the result says how far the supply pressure must be lowered first.
  *
  * <p>All volumes are in m3, all pressures in Pa and named absolute or gauge, or of the type
  * {@link io.github.heatswell.units.Pressure}. Pressures of the system are those at the height of the tank's drain cock.

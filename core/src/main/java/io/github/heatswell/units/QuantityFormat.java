@@ -12,7 +12,7 @@ import java.util.function.Function;
  *
  * <ul>
  * <li>pressures and their differences: at most two decimals in bar; in psi whole from 20 psi on, as gauges can be read
- * and vessels charged, and at most one decimal below. What is a number of tenths of a psi was given so, and stays;
+ * and vessels charged, and at most one decimal below. A pressure in exact tenths of a psi was given so, and stays;
  * <li>temperatures: at most one decimal in degrees Celsius, none in Fahrenheit;
  * <li>differences of temperatures and moments: at most one decimal; masses also three significant digits;
  * <li>volumes and energies: three significant digits and at most two decimals;

@@ -59,7 +59,7 @@
  *       bar. Very cold water shrinks when warmed. Nothing is clamped.
  *   <li>The formulations return liquid properties below the saturation pressure as well. These are the metastable
  *       states of a liquid that should boil but has not yet; a solver's trial steps visit them. Whether the water
- *       really is liquid is for the caller to ask, of {@link io.github.heatswell.water.Saturation}.
+ * really is liquid is for the caller to check, with {@link io.github.heatswell.water.Saturation}.
  * </ul>
  *
  * <h2>Which call to use</h2>

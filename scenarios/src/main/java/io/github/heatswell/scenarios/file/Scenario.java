@@ -113,7 +113,7 @@ public final class Scenario {
                 : ScenarioReader.read(name, reading.origin().changed(withQuestion(changes)));
     }
 
-    /** With another vessel or supply setting the owner no longer sees what the question tells of. */
+    /** With another vessel or supply setting the owner no longer sees what the question describes. */
     private List<Change> withQuestion(List<Change> changes) {
         boolean cure = changes.stream()
                 .map(Change::field)

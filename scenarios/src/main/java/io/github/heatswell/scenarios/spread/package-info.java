@@ -1,5 +1,5 @@
 /**
- * Uncertainty of an answer: many houses are simulated that differ in the scenario's uncertain values.
- * {@link io.github.heatswell.scenarios.spread.HouseSpread} is where to begin.
+ * Uncertainty of an answer: simulates many houses that differ in the scenario's uncertain values.
+ * Start at {@link io.github.heatswell.scenarios.spread.HouseSpread}.
  */
 package io.github.heatswell.scenarios.spread;

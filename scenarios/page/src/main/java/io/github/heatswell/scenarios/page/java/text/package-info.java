@@ -1,2 +1,2 @@
-/** What the compiler to script lacks of {@code java.text}, under names it knows how to find. */
+/** The parts of {@code java.text} that the compiler to script lacks, under the names it looks for. */
 package io.github.heatswell.scenarios.page.java.text;

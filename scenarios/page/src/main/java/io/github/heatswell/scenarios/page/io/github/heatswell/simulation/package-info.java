@@ -1,2 +1,2 @@
-/** What takes the place of classes of core in script. */
+/** Substitutes in script for classes of core. */
 package io.github.heatswell.scenarios.page.io.github.heatswell.simulation;
