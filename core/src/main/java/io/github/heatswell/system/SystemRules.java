@@ -251,7 +251,7 @@ final class SystemRules {
                 stretch <= MAX_STRETCH,
                 field,
                 () -> "with this " + field.substring(field.lastIndexOf('.') + 1) + " the " + part + " would grow by "
-                        + Limits.quantity(RatioUnit.PERCENT.fromSi(stretch), RatioUnit.PERCENT)
+                        + Limits.quantity(Math.round(10 * RatioUnit.PERCENT.fromSi(stretch)) / 10.0, RatioUnit.PERCENT)
                         + (supply > working
                                 ? " at the supply pressure of " + system.supplyAtStart()
                                 : " at the tank's working pressure of " + tank.workingPressure())

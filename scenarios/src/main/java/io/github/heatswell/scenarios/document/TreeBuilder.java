@@ -170,7 +170,7 @@ final class TreeBuilder {
         if (first != null) {
             faults.add(
                     entry.key().at(),
-                    Printable.line(entry.key().text()) + ": is given twice, first on line "
+                    Printable.line(entry.key().text()) + ": appears twice, first on line "
                             + first.key().at().line());
         }
     }

@@ -2,9 +2,10 @@ package io.github.heatswell.scenarios.file;
 
 import io.github.heatswell.system.InvalidDescriptionException;
 import io.github.heatswell.system.Start;
-import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.Limits;
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -53,18 +54,18 @@ record Run(Duration duration, Duration sample, double begins, int day, double to
         double length = duration.toNanos() * 1e-9;
         double step = sample.toNanos() * 1e-9;
         if (step < MIN_SAMPLE) {
-            return Optional.of(seconds(step) + " is shorter than the shortest interval, 1 s");
+            return Optional.of(time(step) + " is shorter than the shortest interval, 1 s");
         }
         if (step > length) {
-            return Optional.of(seconds(step) + " is longer than the run, " + seconds(length));
+            return Optional.of(time(step) + " is longer than the run of " + time(length));
         }
         return length / step > MAX_SAMPLES
-                ? Optional.of(seconds(step) + " gives more than 20 million samples; take a longer interval")
+                ? Optional.of(time(step) + " gives more than 20 million samples; take a longer interval")
                 : Optional.empty();
     }
 
-    private static String seconds(double value) {
-        return Decimals.significant(value, 6) + " " + DurationUnit.SECOND.symbol();
+    private static String time(double seconds) {
+        return QuantityFormat.ascii(UnitSystem.SI).time(seconds);
     }
 
     /** Takes a run key by key, as a file has them. */

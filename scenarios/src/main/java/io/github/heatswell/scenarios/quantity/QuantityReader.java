@@ -106,16 +106,15 @@ public final class QuantityReader {
 
     private static <U extends Unit> U unit(QuantityText parts, String text, Kind<U> kind) {
         if (text.isEmpty()) {
-            throw new IllegalArgumentException("'" + parts.digits() + "' has no unit; " + article(kind) + kind.noun()
-                    + " is given in " + kind.symbols());
+            throw new IllegalArgumentException("'" + parts.digits() + "' has no unit; " + giveIn(kind));
         }
         return kind.unit(text)
-                .orElseThrow(() -> new IllegalArgumentException(Printable.quote(text) + " is " + misfit(text) + "; "
-                        + article(kind) + kind.noun() + " is given in " + kind.symbols() + suggestion(text, kind)));
+                .orElseThrow(() -> new IllegalArgumentException(
+                        Printable.quote(text) + " is " + misfit(text) + "; " + giveIn(kind) + suggestion(text, kind)));
     }
 
-    private static String article(Kind<?> kind) {
-        return kind.noun().startsWith("e") ? "an " : "a ";
+    private static String giveIn(Kind<?> kind) {
+        return "give " + (kind.noun().startsWith("e") ? "an " : "a ") + kind.noun() + " in " + kind.symbols();
     }
 
     private static String misfit(String text) {

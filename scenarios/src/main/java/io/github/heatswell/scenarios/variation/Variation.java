@@ -40,7 +40,7 @@ public record Variation(String field, List<String> values) {
                 throw new IllegalArgumentException(field + ": a value is missing before or after a comma");
             }
             if (!seen.add(value)) {
-                throw new IllegalArgumentException(field + ": " + Printable.quote(value) + " is given twice");
+                throw new IllegalArgumentException(field + ": " + Printable.quote(value) + " appears twice");
             }
         }
     }

@@ -77,9 +77,9 @@ class CommandLineTest {
             rum                              | heatswell: there is no command 'rum'; did you mean run?
             run                              | heatswell: Missing required parameter: 'SCENARIO'
             run --sampel 3s orchard-lodge    | heatswell: there is no option '--sampel'; did you mean --sample?
-            run --sample 10 orchard-lodge    | heatswell: Invalid value for option '--sample': '10' has no unit; a time is given in s, min, h or d
+            run --sample 10 orchard-lodge    | heatswell: Invalid value for option '--sample': '10' has no unit; give a time in s, min, h or d
             run --sample 1e30h orchard-lodge | heatswell: Invalid value for option '--sample': '1e30h' is longer than any run can be
-            run --sample 5h orchard-lodge    | orchard-lodge: --sample: 18000 s is longer than the run, 14400 s
+            run --sample 5h orchard-lodge    | orchard-lodge: --sample: 5 h is longer than the run of 4 h
             run --sample 0.1s orchard-lodge  | orchard-lodge: --sample: 0.1 s is shorter than the shortest interval, 1 s
             run --units uk orchard-lodge     | heatswell: Invalid value for option '--units': 'uk' is not si, us or kpa
             run orchard-lodg                 | orchard-lodg: there is no such file or bundled scenario; did you mean the bundled scenario orchard-lodge?

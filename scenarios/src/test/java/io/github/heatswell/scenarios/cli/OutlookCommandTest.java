@@ -227,7 +227,7 @@ class OutlookCommandTest {
             orchard-lodge-waterlogged               | orchard-lodge-waterlogged: the vessel of this house does not work, so there is no precharge to lose; 'heatswell run' says what to do
             orchard-lodge-vessel --years 0          | heatswell: Invalid value for option '--years': '0' is not a number of years from 1 to 40
             orchard-lodge-vessel --years 41         | heatswell: Invalid value for option '--years': '41' is not a number of years from 1 to 40
-            orchard-lodge-vessel --fade 8           | heatswell: Invalid value for option '--fade': '8' has no unit; a ratio is given in %
+            orchard-lodge-vessel --fade 8           | heatswell: Invalid value for option '--fade': '8' has no unit; give a ratio in %
             orchard-lodge-vessel --fade 900%        | heatswell: Invalid value for option '--fade': '900%' is more than all of it; a year takes 100 % at most
             orchard-lodge-vessel --mains-swing 11bar | orchard-lodge-vessel: cannot look ahead: mains-swing: 11 bar is outside the allowed range, 0 bar to 10 bar
             orchard-lodge-vessel --mains-swing 9bar | orchard-lodge-vessel: cannot look ahead: mains-swing: with it, the mains' pressure: -0.3 bar is outside the allowed range, above 0 bar to 25 bar

@@ -142,8 +142,8 @@ class SizeCommandTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
             size                                  | heatswell: Missing required parameter: 'SCENARIO'
-            size orchard-lodge --limit 5          | heatswell: Invalid value for option '--limit': '5' has no unit; a pressure is given in {pressures}
-            size orchard-lodge --against 8bar     | heatswell: Invalid value for option '--against': 'bar' is a unit of pressure; a volume is given in {volumes}
+            size orchard-lodge --limit 5          | heatswell: Invalid value for option '--limit': '5' has no unit; give a pressure in {pressures}
+            size orchard-lodge --against 8bar     | heatswell: Invalid value for option '--against': 'bar' is a unit of pressure; give a volume in {volumes}
             size orchard-lodge --precharge guess  | heatswell: Invalid value for option '--precharge': 'guess' is neither static nor din
             size orchard-lodge --limit 40bar      | orchard-lodge: cannot size a vessel: limit: 40 bar is outside the allowed range, above 0 bar to 25 bar
             """)

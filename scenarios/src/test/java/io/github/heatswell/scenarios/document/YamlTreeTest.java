@@ -49,8 +49,8 @@ class YamlTreeTest {
             a: *x                           | 1:4  | references (*) are not supported
             a: !!str 1                      | 1:4  | tags (!) are not supported
             a: !mine {}                     | 1:4  | tags (!) are not supported
-            a: 1\\na: 2                     | 2:1  | a: is given twice, first on line 1
-            a: {b: 1, b: 2}                 | 1:11 | b: is given twice, first on line 1
+            a: 1\\na: 2                     | 2:1  | a: appears twice, first on line 1
+            a: {b: 1, b: 2}                 | 1:11 | b: appears twice, first on line 1
             a:\\n  b: 1\\n c: 2             | 3:2  | this line is not indented like those it belongs with; indent them all the same
             ? [1]\\n: 2                     | 1:3  | a key must be a word, not a list
             a: 1\\n---\\nb: 1               | 2:1  | a second document begins here

@@ -25,7 +25,7 @@ class BadRichScenarioTest {
             [{ at: 06:00, pressure: 5 bar }, | [5 bar, | 3:14 | supply.pressure[0]: needs keys and values, not a single value; its keys are at, pressure
             annual-mean: 10 degC, | | 4:3 | supply.water.annual-mean: is missing; write, for example, 'annual-mean: 10 degC'
             annual-mean: 10 degC | annual-mean: 50 degC | 4:25 | supply.water.annual-mean: 50 degC is outside the allowed range, -10 degC to 35 degC
-            monthly-swing: 18 K | monthly-swing: 18 bar | 4:49 | supply.water.monthly-swing: 'bar' is a unit of pressure; a temperature difference is given in K or degF
+            monthly-swing: 18 K | monthly-swing: 18 bar | 4:49 | supply.water.monthly-swing: 'bar' is a unit of pressure; give a temperature difference in K or degF
             monthly-swing: 18 K | monthly-swing: 51 K | 4:49 | supply.water.monthly-swing: 51 K is outside the allowed range, 0 K to 50 K
             hemisphere: south | hemisphere: west | 4:67 | supply.water.hemisphere: 'west' is not one of north, south
             seat-leakage: 5 mL/min | seat-leakage: 11 L/min | 5:17 | supply.seat-leakage: 11 L/min is outside the allowed range, 0 L/min to 10 L/min
@@ -63,7 +63,7 @@ class BadRichScenarioTest {
             air: 0.2 L | air: 0 L | 8:129 | tank.air: 0 L is outside the allowed range, above 0 L to 100 L
             air: 0.2 L | air: 3 L | 8:129 | tank.air: 3 L is more than the highest layer of the tank has room for once the pressure is lost; up to 1.4
             expansion: 12 ppm/K | expansion: 301 ppm/K | 8:114 | tank.expansion: 301 ppm/K is outside the allowed range, 0 ppm/K to 300 ppm/K
-            expansion: 12 ppm/K | expansion: 12 mm | 8:114 | tank.expansion: 'mm' is a unit of length; a linear expansion is given in ppm/K, mm/(m K) or ppm/degF
+            expansion: 12 ppm/K | expansion: 12 mm | 8:114 | tank.expansion: 'mm' is a unit of length; give a linear expansion in ppm/K, mm/(m K) or ppm/degF
             material: steel, diameter: 480 mm, | material: rigid, | 8:96 | tank.expansion: does not apply to a rigid tank; remove it
             stiffness-at: 60 degC | stiffness-at: 96 degC | 11:92 | piping[0].stiffness-at: 96 degC is outside the allowed range, 0 degC to 95 degC
             loaded-for: 1 h | loaded-for: 2000 h | 11:113 | piping[0].loaded-for: 2000 h is outside the allowed range, 0.1 h to 1000 h
@@ -73,8 +73,8 @@ class BadRichScenarioTest {
             carries: hot, | | 11:203 | piping[1].insulation: makes no difference for a pipe that carries cold water; remove it, or say 'carries: hot' or 'carries: loop'
             insulation: 13 mm | insulation: -1 mm | 11:216 | piping[1].insulation: -1 mm is outside the allowed range, 0 mm to 200 mm
             insulation: 13 mm | insulation: 0.3 m | 11:216 | piping[1].insulation: 0.3 m is outside the allowed range, 0 m to 0.2 m
-            insulation: 13 mm | insulation: 13 | 11:216 | piping[1].insulation: '13' has no unit; a length is given in
-            insulation: 13 mm | insulation: 1 W/K | 11:216 | piping[1].insulation: 'W/K' is a unit of heat loss per degree; a length is given in
+            insulation: 13 mm | insulation: 13 | 11:216 | piping[1].insulation: '13' has no unit; give a length in
+            insulation: 13 mm | insulation: 1 W/K | 11:216 | piping[1].insulation: 'W/K' is a unit of heat loss per degree; give a length in
             flow: 3 L/min | flow: 0 L/min | 23:22 | circulation.flow: 0 L/min is outside the allowed range, above 0 L/min to 100 L/min
             flow: 3 L/min, | | 23:1 | circulation.flow: is missing; write, for example, 'flow: 3 L/min'
             from: 05:30, to: 22:00 | from: 05:30, to: 05:30 | 23:57 | circulation.pump[0].to: is the same time as from; leave pump out for one that always runs
@@ -114,7 +114,7 @@ class BadRichScenarioTest {
             opens-at: 99 degC | opens-at: 120 degC | 15:64 | relief[2].opens-at: 120 degC is outside the allowed range, 50 degC to 110 degC
             opens-at: 99 degC, | | 15:5 | relief[2].opens-at: is missing
             reseats-at: 88 degC | reseats-at: 99 degC | 15:85 | relief[2].reseats-at: must be below the temperature at which the valve opens
-            charged-at: 5 degC | charged-at: 5 | 16:57 | vessel.charged-at: '5' has no unit; a temperature is given in degC, degF or K
+            charged-at: 5 degC | charged-at: 5 | 16:57 | vessel.charged-at: '5' has no unit; give a temperature in degC, degF or K
             charged-at: 5 degC | charged-at: 61 degC | 16:57 | vessel.charged-at: 61 degC is outside the allowed range, -30 degC to 60 degC
             temperature: 30 degC | temperature: 71 degC | 16:78 | vessel.temperature: 71 degC is outside the allowed range, -30 degC to 70 degC
             height: 1.8 m | height: 31 m | 16:95 | vessel.height: 31 m is outside the allowed range, -30 m to 30 m
@@ -135,7 +135,7 @@ class BadRichScenarioTest {
             volume: 40 L, | | 19:9 | draws[0].volume: is missing; write, for example, 'volume: 40 L'
             volume: 40 L, flow: 6 L/min | volume: 40 L, flow: 1e-3 L/min | 19:30 | draws[0].volume: takes longer than a day at this flow
             volume: 40 L, | volume: 40 L, energy: 1 kWh, | 19:44 | draws[0].energy: cannot be combined with volume; give one of them
-            energy: 1.4 kWh | energy: 1.4 kW | 19:93 | draws[1].energy: 'kW' is a unit of power; an energy is given in kWh, MJ, J or Btu
+            energy: 1.4 kWh | energy: 1.4 kW | 19:93 | draws[1].energy: 'kW' is a unit of power; give an energy in kWh, MJ, J or Btu
             energy: 1.4 kWh | energy: -1 MJ | 19:93 | draws[1].energy: -1 MJ is outside the allowed range, above 0 MJ to 9997.2 MJ
             flow: 8 L/min | flow: 201 L/min | 19:108 | draws[1].flow: 201 L/min is outside the allowed range, above 0 L/min to 200 L/min
             mixed: 40 degC | mixed: 10 degC | 19:58 | draws[0].mixed: 10 degC is outside the allowed range, 20 degC to 95 degC

@@ -14,10 +14,10 @@ class BadScenarioTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
-            altitude: 310 m           | altitude: 310           | 2:19 | site.altitude: '310' has no unit; a length is given in mm, m, in or ft
+            altitude: 310 m           | altitude: 310           | 2:19 | site.altitude: '310' has no unit; give a length in mm, m, in or ft
             altitude: 310 m           | altitude: 9000 m        | 2:19 | site.altitude: 9000 m is outside the allowed range, -430 m to 5500 m
-            altitude: 310 m           | altitude: 310 bar       | 2:19 | site.altitude: 'bar' is a unit of pressure; a length is given in mm, m, in or ft
-            room: 17 degC             | room: 17 degX           | 2:32 | site.room: 'degX' is not a known unit; a temperature is given in degC, degF or K; did you mean degC?
+            altitude: 310 m           | altitude: 310 bar       | 2:19 | site.altitude: 'bar' is a unit of pressure; give a length in mm, m, in or ft
+            room: 17 degC             | room: 17 degX           | 2:32 | site.room: 'degX' is not a known unit; give a temperature in degC, degF or K; did you mean degC?
             room: 17 degC             | room: 170 degC          | 2:32 | site.room: 170 degC is outside the allowed range, -30 degC to 60 degC
             room: 17 degC             | room: 290 F             | 2:32 | site.room: 290 degF is outside the allowed range, -22 degF to 140 degF (written as 290 F)
             room: 17 degC             | rom: 17 degC            | 2:26 | site.rom: is not a known key here; did you mean room?
@@ -29,11 +29,11 @@ class BadScenarioTest {
             title: House by the brook | question: [1]           | 1:1  | question: needs a single value, not a list; write, for example, 'question: Why does the relief valve drip?'
             room: 17 degC             | room:                   | 2:26 | site.room: needs a single value, not nothing; write, for example, 'room: 17 degC'
             room: 17 degC             | room: 17 degC, colour: red | 2:41 | site.colour: is not a known key here; the known keys are altitude, room
-            room: 17 degC             | room: 17 degC, room: 18 degC | 2:41 | room: is given twice, first on line 2
+            room: 17 degC             | room: 17 degC, room: 18 degC | 2:41 | room: appears twice, first on line 2
             arrangement: check-valve  | arrangement: chek-valve | 3:24 | supply.arrangement: 'chek-valve' is not one of direct, check-valve, reducing-valve, backflow-preventer; did you mean check-valve?
             arrangement: check-valve  | arrangement: open       | 3:24 | supply.arrangement: 'open' is not one of direct, check-valve, reducing-valve, backflow-preventer
             pressure: 4.2 bar, water  | pressure: 4,2 bar, water | 3:47 | supply.pressure: '4,2 bar' has a comma in the number; use a decimal point: 4.2 bar
-            pressure: 4.2 bar, water  | pressure: 4.2, water    | 3:47 | supply.pressure: '4.2' has no unit; a pressure is given in
+            pressure: 4.2 bar, water  | pressure: 4.2, water    | 3:47 | supply.pressure: '4.2' has no unit; give a pressure in
             pressure: 4.2 bar, water  | pressure: 0 bar, water  | 3:47 | supply.pressure: 0 bar is outside the allowed range, above 0 bar to 25 bar
             pressure: 4.2 bar, water  | pressure: -1 bar, water | 3:47 | supply.pressure: -1 bar is outside the allowed range, above 0 bar to 25 bar
             pressure: 4.2 bar, water  | pressure: 400 psi, water | 3:47 | supply.pressure: 400 psi is outside the allowed range, above 0 psi to 362 psi
@@ -51,33 +51,33 @@ class BadScenarioTest {
             diameter: 480 mm          | diameter: 4.8 mm        | 4:51 | tank.diameter: 4.8 mm is outside the allowed range, 50 mm to 3000 mm
             wall: 2.2 mm              | wall: 2.2 m             | 4:65 | tank.wall: 2.2 m is outside the allowed range, 0.0002 m to 0.05 m
             wall: 2.2 mm              | wall: 49 mm             | 4:65 | tank.wall: 49 mm is more than a tenth of the diameter of 480 mm
-            steel, diameter: 480 mm, wall: 2.2 mm | pe, compliance: 28 mL | 4:50 | tank.compliance: 'mL' is a unit of volume; a volume per pressure is given in mL/bar, L/bar or fl oz/psi
+            steel, diameter: 480 mm, wall: 2.2 mm | pe, compliance: 28 mL | 4:50 | tank.compliance: 'mL' is a unit of volume; give a volume per pressure in mL/bar, L/bar or fl oz/psi
             steel, diameter: 480 mm, wall: 2.2 mm | pe, compliance: 0 mL/bar | 4:50 | tank.compliance: 0 mL/bar is outside the allowed range, 0.001 mL/bar to 10000 mL/bar
             steel, diameter: 480 mm, wall: 2.2 mm | pe, compliance: 30 fl oz/psi | 4:50 | tank.compliance: 30 fl oz/psi is outside the allowed range, 0.00000234 fl oz/psi to 23.3 fl oz/psi
             volume: 230 L, material: steel, diameter: 480 mm, wall: 2.2 mm | volume: 100 L, material: pe, compliance: 9 L/bar | 4:50 | tank.compliance: with this compliance the tank would grow by 90 %
             diameter: 480 mm,         | compliance: 28 mL/bar,  | 4:70 | tank.wall: does not apply to a tank of given compliance; remove it
             wall: 2.2 mm              | wall: 2.2 mm, heads: 25 % | 4:80 | tank.heads: 25 % is outside the allowed range, 33 % to 100 %
-            wall: 2.2 mm              | wall: 2.2 mm, heads: 0.5 | 4:80 | tank.heads: '0.5' has no unit; a ratio is given in %
+            wall: 2.2 mm              | wall: 2.2 mm, heads: 0.5 | 4:80 | tank.heads: '0.5' has no unit; give a ratio in %
             wall: 2.2 mm              | wall: 2.2 mm, heads: elipsoidal | 4:80 | tank.heads: 'elipsoidal' is neither a number with a unit nor one of flat, torispherical, ellipsoidal, hemispherical; did you mean ellipsoidal?
             diameter: 480 mm, wall: 2.2 mm | diameter: 800 mm, wall: 4 mm, heads: hemispherical | 4:78 | tank.heads: heads as deep as 400 mm alone hold more than the tank of 230 L; check its diameter
             wall: 2.2 mm              | wall: 2.2 mm, flue: 300 mm | 4:79 | tank.flue: 300 mm is more than half of the tank's diameter of 480 mm
             wall: 2.2 mm              | wall: 2.2 mm, flue: 10 mm | 4:79 | tank.flue: 10 mm is outside the allowed range, 20 mm to 1000 mm
             diameter: 480 mm, wall: 2.2 mm | compliance: 28 mL/bar, flue: 90 mm | 4:70 | tank.flue: does not apply to a tank of given compliance; remove it
             diameter: 480 mm, wall: 2.2 mm | compliance: 28 mL/bar, heads: 50 % | 4:71 | tank.heads: does not apply to a tank of given compliance; remove it
-            standing-loss: 2.4 W/K    | standing-loss: 2.4 W    | 4:88 | tank.standing-loss: 'W' is a unit of power; a heat loss per degree is given in W/K or Btu/h/degF
+            standing-loss: 2.4 W/K    | standing-loss: 2.4 W    | 4:88 | tank.standing-loss: 'W' is a unit of power; give a heat loss per degree in W/K or Btu/h/degF
             working-pressure: 10 bar  | working-pressure: 20 bar | 4:115 | tank.working-pressure: 20 bar is outside the allowed range, 0.5 bar to 12.5 bar
             energy: gas               | energy: wood            | 5:19 | heater.energy: 'wood' is not one of gas, electric
             steel, diameter: 480 mm, wall: 2.2 mm | pe, diameter: 480 mm, wall: 0.5 mm | 4:62 | tank.wall: with this wall the tank would grow by 94.8 %
             input: 11.2 kW            | input: 0 kW             | 5:31 | heater.input: 0 kW is outside the allowed range, above 0 kW to 500 kW
-            recovery-efficiency: 78 % | recovery-efficiency: 0.78 | 5:61 | heater.recovery-efficiency: '0.78' has no unit; a ratio is given in %
+            recovery-efficiency: 78 % | recovery-efficiency: 0.78 | 5:61 | heater.recovery-efficiency: '0.78' has no unit; give a ratio in %
             recovery-efficiency: 78 % | recovery-efficiency: 110 % | 5:61 | heater.recovery-efficiency: 110 % is outside the allowed range, 10 % to 100 %
-            recovery-efficiency: 78 % | recovery-efficiency: 78 degC | 5:61 | heater.recovery-efficiency: 'degC' is a unit of temperature or temperature difference; a ratio is given in %
+            recovery-efficiency: 78 % | recovery-efficiency: 78 degC | 5:61 | heater.recovery-efficiency: 'degC' is a unit of temperature or temperature difference; give a ratio in %
             set-point: 58 degC        | set-point: 100 degC     | 5:78 | heater.set-point: 100 degC is outside the allowed range, 10 degC to 99 degC
-            set-point: 58 degC, differential: 6 K | set-point: 58 degC, differential: 6 | 5:101 | heater.differential: '6' has no unit; a temperature difference is given in K or degF
+            set-point: 58 degC, differential: 6 K | set-point: 58 degC, differential: 6 | 5:101 | heater.differential: '6' has no unit; give a temperature difference in K or degF
             set-point: 58 degC, differential: 6 K | set-point: 12 degC, differential: 20 K | 5:101 | heater.differential: 20 K would let the water cool to freezing
             outside-diameter: 22 mm   | outside-diameter: 22    | 7:43 | piping[0].outside-diameter: '22' has no unit
             wall: 0.9 mm              | wall: 11 mm             | 7:56 | piping[0].wall: 11 mm leaves no bore in a pipe of 22 mm outside diameter
-            copper, outside-diameter: 22 mm, wall: 0.9 mm | pb, outside-diameter: 60 mm, wall: 0.1 mm | 7:52 | piping[0].wall: with this wall the pipe would grow by 106.778 % at the tank's working pressure of 10 bar gauge; at most 75 % is allowed
+            copper, outside-diameter: 22 mm, wall: 0.9 mm | pb, outside-diameter: 60 mm, wall: 0.1 mm | 7:52 | piping[0].wall: with this wall the pipe would grow by 106.8 % at the tank's working pressure of 10 bar gauge; at most 75 % is allowed
             material: copper          | material: rigid         | 7:17 | piping[0].material: 'rigid' is not one of steel, stainless-steel, copper, pex, pe, pp-r, pb, pvc-c
             , length: 14 m            |                         | 7:5  | piping[0].length: is missing; write, for example, 'length: 14 m'
             length: 14 m              | lenght: 14 m            | 7:64 | piping[0].lenght: is not a known key here; did you mean length?
@@ -88,7 +88,7 @@ class BadScenarioTest {
             pressure: 4.5 bar         | pressure: 60.915 psi    | 11:36 | start.pressure: 4.1999 bar gauge is below the supply pressure of 4.2 bar gauge
             reseats: 5.6 bar          | reseats: 7.2 bar        | 9:73 | relief[0].reseats: 7.2 bar gauge must be below the set pressure of 7 bar gauge
             reseats: 5.6 bar          | reseats: 0.5 bar abs    | 9:73 | relief[0].reseats: 0.5 bar abs must be above ambient pressure
-            full-flow: 20 L/min       | full-flow: 20 L         | 9:93 | relief[0].full-flow: 'L' is a unit of volume; a flow is given in L/min, mL/min, L/h, gal/min or m3/s
+            full-flow: 20 L/min       | full-flow: 20 L         | 9:93 | relief[0].full-flow: 'L' is a unit of volume; give a flow in L/min, mL/min, L/h, gal/min or m3/s
             character: snap           | character: lazy         | 9:114 | relief[0].character: 'lazy' is not one of modulating, snap
             name: expansion valve     | name: "a\\u001b[2Jb"    | 9:13 | relief[0].name: contains invisible characters; write plain text
             name: expansion valve     | name: " "               | 9:7  | relief[0].name: needs a single value, not nothing
@@ -99,10 +99,10 @@ class BadScenarioTest {
             water: 40 degC            | water: 140 degC         | 11:17 | start.water: 140 degC is outside the allowed range
             pressure: 4.5 bar         | pressure: 3 bar         | 11:36 | start.pressure: 3 bar gauge is below the supply pressure of 4.2 bar gauge
             duration: 4 h             | duration: 0 h           | 12:18 | run.duration: 0 h is outside the allowed range, 1 s to 36525 d
-            duration: 4 h             | duration: 200 years     | 12:18 | run.duration: 'years' is not a known unit; a time is given in s, min, h or d
-            duration: 4 h             | duration: 4 m           | 12:18 | run.duration: 'm' is a unit of length; a time is given in s, min, h or d
+            duration: 4 h             | duration: 200 years     | 12:18 | run.duration: 'years' is not a known unit; give a time in s, min, h or d
+            duration: 4 h             | duration: 4 m           | 12:18 | run.duration: 'm' is a unit of length; give a time in s, min, h or d
             sample: 1 min             | sample: 0.5 s           | 12:31 | run.sample: 0.5 s is outside the allowed range, 1 s to the duration of the run
-            sample: 1 min             | sample: 5 h             | 12:31 | run.sample: 18000 s is longer than the run, 14400 s
+            sample: 1 min             | sample: 5 h             | 12:31 | run.sample: 5 h is longer than the run of 4 h
             duration: 4 h, sample: 1 min | duration: 20000 d, sample: 1 s | 12:35 | run.sample: 1 s gives more than 20 million samples
             """)
     void oneSlip(String piece, String replacement, String at, String message) {
@@ -121,7 +121,7 @@ class BadScenarioTest {
             vessel:  | vessel: none         | 10:9 | vessel: needs keys and values, not a single value
             start:   | start: ~             | 11:8 | start: needs keys and values, not a single value
             title:   | title: "a\\tb\\u0000" | 1:8 | title: contains invisible characters
-            run:     | run: { }\\nrun: { }  | 13:1 | run: is given twice, first on line 12
+            run:     | run: { }\\nrun: { }  | 13:1 | run: appears twice, first on line 12
             """)
     void wrongKinds(String line, String replacement, String at, String message) {
         List<Fault> faults = Sources.faults(Sources.withLine(line, replacement.replace("\\n", "\n")));

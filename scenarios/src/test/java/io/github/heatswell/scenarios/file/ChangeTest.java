@@ -123,7 +123,7 @@ class ChangeTest {
     @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
             tank.volum=3 L             | tank.volum: is not a known key here; did you mean volume?
             tank.volume=-3 L           | tank.volume: -3 L is outside the allowed range, 1 L to 20000 L
-            tank.volume=150            | tank.volume: '150' has no unit; a volume is given in
+            tank.volume=150            | tank.volume: '150' has no unit; give a volume in
             tank..volume=3 L           | tank..volume: is not a field; write a field like tank.volume or relief[0].opens
             tank[0].volume=3 L         | tank: needs keys and values, not a list; its keys are volume, material, compliance, diameter, wall, heads, flue, expansion, standing-loss, working-pressure, air, never-fails, layers, height
             relief[4].opens=3 bar      | relief[4].opens: the list has 1 item; numbering starts at 0, so the next is number 1

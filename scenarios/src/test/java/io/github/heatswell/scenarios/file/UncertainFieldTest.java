@@ -97,14 +97,14 @@ class UncertainFieldTest {
     @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
             supply.pressure=4 bar +- 0          | supply.pressure: the uncertainty '0' must be above 0; leave it out if there is none
             supply.pressure=4 bar +- -1 bar     | supply.pressure: the uncertainty '-1 bar' must be above 0; leave it out if there is none
-            supply.pressure=4 +- 1              | supply.pressure: '4' has no unit; a pressure is given in {pressures}
+            supply.pressure=4 +- 1              | supply.pressure: '4' has no unit; give a pressure in {pressures}
             supply.pressure=5 bar to 4 bar      | supply.pressure: '5 bar to 4 bar' must start with its lower end
             supply.pressure=50 psi to 4 bar     | supply.pressure: both ends of a range must have the same unit
             supply.pressure=4 bar to 5 bar abs  | supply.pressure: both ends of a range must have the same unit
             supply.pressure=0.1 bar +- 0.2 bar  | supply.pressure: -0.2 bar is outside the allowed range, above 0 bar to 25 bar (written as 0.1 bar +- 0.2 bar)
             heater.set-point=90 degC to 120 degC | heater.set-point: 120 degC is outside the allowed range, 10 degC to 99 degC (written as 90 degC to 120 degC)
             heater.set-point=60 degC +- 5 %     | heater.set-point: a percentage of a temperature is meaningless; write, for example, '+- 3 K'
-            tank.volume=150 L +- 3 K            | tank.volume: 'K' is a unit of temperature or temperature difference; a volume is given in {volumes}
+            tank.volume=150 L +- 3 K            | tank.volume: 'K' is a unit of temperature or temperature difference; give a volume in {volumes}
             tank.volume=150 L +- lots           | tank.volume: 'lots' does not start with a number; write a number and a unit
             tank.layers=3 to 5                  | tank.layers: '3 to 5' is not a whole number
             run.duration=3 h +- 1 h             | run.duration: is a choice of words and cannot be uncertain; write one value

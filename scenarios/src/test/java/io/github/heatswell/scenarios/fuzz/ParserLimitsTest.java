@@ -190,7 +190,7 @@ class ParserLimitsTest {
     @Test
     void noKeyHidesAnother() {
         String twice = refusal(Sources.FULL + "title: Another house\n");
-        assertTrue(twice.contains("title: is given twice, first on line 1"), twice);
+        assertTrue(twice.contains("title: appears twice, first on line 1"), twice);
         String merged = refusal(Sources.FULL + "<<: { title: Another house }\n");
         assertTrue(merged.contains("13:1: <<: "), merged);
     }

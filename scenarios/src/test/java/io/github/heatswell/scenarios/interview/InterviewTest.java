@@ -99,7 +99,7 @@ class InterviewTest {
             2  | gate valve     | 'gate valve' is not one of check-valve, reducing-valve, backflow-preventer, nothing.
             2  | chekc-valve    | did you mean check-valve?
             3  | 4.2 furlongs   | 'furlongs' is
-            3  | 4.2 L          | 'L' is a unit of volume; a pressure is given in
+            3  | 4.2 L          | 'L' is a unit of volume; give a pressure in
             3  | 5.2 bar abs    | give the pressure as the gauge shows it, without 'abs'.
             3  | 40 bar         | 40 bar is outside the allowed range, above 0 bar to 25 bar.
             3  | much           | 'much' does not start with a number; write a number and a unit.
@@ -110,7 +110,7 @@ class InterviewTest {
             8  | 100 bar        | 100 bar is outside the allowed range, 0.5 bar to 12.5 bar.
             8  | 40000 psi      | 40000 psi is outside the allowed range, 7.26 psi to 181 psi.
             8  | 2 bar          | Mains pressure: 5.1 bar gauge must be above ambient pressure and below the tank's test pressure, twice its working pressure of 2 bar gauge.
-            10  | 3 kWh          | 'kWh' is a unit of energy; a power is given in kW, W or Btu/h.
+            10  | 3 kWh          | 'kWh' is a unit of energy; give a power in kW, W or Btu/h.
             11 | none           | 'none' does not start with a number; write a number and a unit.
             12 | 0.1 bar        | 0.1 bar is outside the allowed range, 0.2 bar to 25 bar.
             13 | 10 degC        | 10 degC is outside the allowed range, 50 degC to 110 degC.

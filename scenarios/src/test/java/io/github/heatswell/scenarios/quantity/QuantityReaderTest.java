@@ -106,7 +106,7 @@ class QuantityReaderTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '\0', textBlock = """
-            4.2           | '4.2' has no unit; a pressure is given in bar, kPa, MPa, psi or Pa
+            4.2           | '4.2' has no unit; give a pressure in bar, kPa, MPa, psi or Pa
             4,2 bar       | '4,2 bar' has a comma in the number; use a decimal point: 4.2 bar
             1,200 kPa     | '1,200 kPa' has a comma in the number; write 1.200 kPa or 1200 kPa, whichever you mean
             1.200,5 kPa   | '1.200,5 kPa' has a comma in the number; use a decimal point and no thousands separator
@@ -122,11 +122,11 @@ class QuantityReaderTest {
             1e999 bar     | '1e999 bar' is not a finite number
             warm          | 'warm' does not start with a number; write a number and a unit
             bar 4         | 'bar 4' does not start with a number; write a number and a unit
-            4 degC        | 'degC' is a unit of temperature or temperature difference; a pressure is given in {pressures}
-            4 brr         | 'brr' is not a known unit; a pressure is given in {pressures}; did you mean bar?
-            4 atm         | 'atm' is not a known unit; a pressure is given in {pressures}
-            4-5 bar       | '-5 bar' is not a known unit; a pressure is given in {pressures}
-            0x10 bar      | 'x10 bar' is not a known unit; a pressure is given in {pressures}
+            4 degC        | 'degC' is a unit of temperature or temperature difference; give a pressure in {pressures}
+            4 brr         | 'brr' is not a known unit; give a pressure in {pressures}; did you mean bar?
+            4 atm         | 'atm' is not a known unit; give a pressure in {pressures}
+            4-5 bar       | '-5 bar' is not a known unit; give a pressure in {pressures}
+            0x10 bar      | 'x10 bar' is not a known unit; give a pressure in {pressures}
             """)
     void whatIsNoPressureSaysHowToWriteOne(String text, String message) {
         assertEquals(message.replace("{pressures}", Kind.PRESSURE.symbols()), refusal(text));
@@ -149,7 +149,7 @@ class QuantityReaderTest {
     void aBareNumberIsNoRatio() {
         String message = assertThrows(IllegalArgumentException.class, () -> QuantityReader.read("0.78", Kind.RATIO))
                 .getMessage();
-        assertEquals("'0.78' has no unit; a ratio is given in %", message);
+        assertEquals("'0.78' has no unit; give a ratio in %", message);
     }
 
     @Test

@@ -207,7 +207,7 @@ class LivePageTest {
                         "4 traces",
                         "17 L",
                         "focus stays: true",
-                        "tank.volume: 'bar' is a unit of pressure; a volume is given in L, mL, m3, gal, qt or pt",
+                        "tank.volume: 'bar' is a unit of pressure; give a volume in L, mL, m3, gal, qt or pt",
                         "1 h 3600",
                         "true",
                         "copper 20000",
