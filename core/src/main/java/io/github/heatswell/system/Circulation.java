@@ -18,7 +18,7 @@ import java.util.Optional;
 public record Circulation(double flow, List<Hours> hours, double returnHeight) {
 
     private static final Limits FLOW = Limits.above("flow", 0, 100.0 / 60e3);
-    private static final Limits RETURN = Limits.between("return", 0, 0.95);
+    private static final Limits RETURN = Limits.between("returnHeight", 0, 0.95);
     private static final double DAY = 86_400;
 
     /**

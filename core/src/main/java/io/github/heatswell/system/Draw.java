@@ -26,11 +26,11 @@ public final class Draw {
     static final double DAY = 86_400;
 
     private static final Limits FLOW = Limits.above("flow", 0, 200e-3 / 60);
-    private static final Limits MIXED = Limits.between("mixed", 293.15, 368.15);
+    private static final Limits MIXED = Limits.between("mixedTo", 293.15, 368.15);
     /** The largest flow (L/min). */
     private static final double MAX_FLOW = 200;
     /** 2777 kWh (J). */
-    private static final Limits HEAT = Limits.above("energy", 0, 2777 * 3.6e6);
+    private static final Limits HEAT = Limits.above("heat", 0, 2777 * 3.6e6);
 
     private final double time;
     private final double flow;

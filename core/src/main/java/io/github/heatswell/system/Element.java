@@ -16,7 +16,7 @@ public final class Element {
 
     private static final Limits INPUT = Limits.above("input", 0, 500e3);
     private static final Limits HEIGHT = Limits.between("height", 0, 0.95);
-    private static final Limits SET_POINT = Limits.between("set-point", 283.15, 372.15);
+    private static final Limits SET_POINT = Limits.between("setPoint", 283.15, 372.15);
     private static final Limits DIFFERENTIAL = Limits.between("differential", 0.1, 40);
 
     /** A power curve is looked at so many times, */
@@ -198,14 +198,14 @@ public final class Element {
                         next = value.nextChange(clock);
                     } catch (RuntimeException failed) {
                         throw new IllegalArgumentException(
-                                "power-curve: fails at " + clock + " s and " + degrees + " degC: " + failed, failed);
+                                "powerCurve: fails at " + clock + " s and " + degrees + " degC: " + failed, failed);
                     }
                     if (!(share >= 0 && share <= 1)) {
-                        throw new IllegalArgumentException("power-curve: at " + clock + " s and " + degrees
+                        throw new IllegalArgumentException("powerCurve: at " + clock + " s and " + degrees
                                 + " degC it gives " + share + ", where 0 to 1 is needed");
                     }
                     if (!(next > clock)) {
-                        throw new IllegalArgumentException("power-curve: at " + clock + " s it names " + next
+                        throw new IllegalArgumentException("powerCurve: at " + clock + " s it names " + next
                                 + " s as its next change, where a later time is needed");
                     }
                 }
@@ -224,7 +224,7 @@ public final class Element {
         public Element build() {
             Requirements requirements = new Requirements()
                     .present("input", input)
-                    .present("set-point", "setPoint", setPoint)
+                    .present("set-point", setPoint)
                     .present("differential", differential);
             if (requirements.met()) {
                 requirements.rule(

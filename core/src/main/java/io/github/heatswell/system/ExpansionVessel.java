@@ -23,8 +23,8 @@ public final class ExpansionVessel {
     private static final Limits VOLUME = Limits.between("volume", 0.1e-3, 5.0);
     private static final Limits PRECHARGE = Limits.above("precharge", 0, 16e5);
     private static final Limits ACCEPTANCE = Limits.between("acceptance", 0.05, 1.0);
-    private static final Limits GAS_TIME_CONSTANT = Limits.between("gas-time-constant", 1, 3_600);
-    private static final Limits CHARGED_AT = Limits.between("charged-at", 243.15, 333.15);
+    private static final Limits GAS_TIME_CONSTANT = Limits.between("gasTimeConstant", 1, 3_600);
+    private static final Limits CHARGED_AT = Limits.between("chargedAt", 243.15, 333.15);
     private static final Limits TEMPERATURE = Limits.between("temperature", 243.15, 343.15);
     private static final Limits HEIGHT = Limits.between("height", -30, 30);
     /**
@@ -34,7 +34,7 @@ public final class ExpansionVessel {
     private static final double IN_TANK_TIME_CONSTANT = 30;
 
     private static final Limits RATING = Limits.between("rating", 0.5e5, 25e5);
-    private static final Limits EMPTY_MASS = Limits.above("empty-mass", 0, 2_000);
+    private static final Limits EMPTY_MASS = Limits.above("emptyMass", 0, 2_000);
     private static final Limits LENGTH = Limits.between("length", 0.05, 5);
 
     /** What it consists of: a copy that nobody else has and nothing changes. */

@@ -20,9 +20,9 @@ import java.util.function.UnaryOperator;
  */
 public final class Heater {
 
-    private static final Limits RECOVERY_EFFICIENCY = Limits.between("recovery-efficiency", 0.1, 1.0);
-    private static final Limits MIXED_TO = Limits.between("mixed-to", 303.15, 353.15);
-    private static final Limits CUT_OUT = Limits.between("cut-out", 323.15, 403.15);
+    private static final Limits RECOVERY_EFFICIENCY = Limits.between("recoveryEfficiency", 0.1, 1.0);
+    private static final Limits MIXED_TO = Limits.between("mixedTo", 303.15, 353.15);
+    private static final Limits CUT_OUT = Limits.between("cutOut", 323.15, 403.15);
 
     private final Energy energy;
     private final double recoveryEfficiency;
@@ -376,9 +376,8 @@ public final class Heater {
          * @throws InvalidDescriptionException if something is missing or does not belong together
          */
         public Heater build() {
-            Requirements requirements = new Requirements()
-                    .present("energy", energy)
-                    .present("recovery-efficiency", "recoveryEfficiency", recoveryEfficiency);
+            Requirements requirements =
+                    new Requirements().present("energy", energy).present("recovery-efficiency", recoveryEfficiency);
             List<Element> elements = new ArrayList<>();
             requirements.absorb(() -> elements.add(lower.build()));
             if (upper != null) {

@@ -27,8 +27,8 @@ import java.util.stream.IntStream;
  */
 public final class HotWaterSystem {
 
-    private static final Limits TRAPPED_AIR = Limits.above("trapped-air", 0, 0.1);
-    private static final Limits GAUGE_HEIGHT = Limits.between("height", -30, 30);
+    private static final Limits TRAPPED_AIR = Limits.above("trappedAir", 0, 0.1);
+    private static final Limits GAUGE_HEIGHT = Limits.between("gaugeHeight", -30, 30);
 
     /** What it consists of: a copy that nobody else has and nothing changes. */
     private final SystemParts parts;

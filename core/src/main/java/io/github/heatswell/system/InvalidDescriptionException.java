@@ -60,10 +60,10 @@ public final class InvalidDescriptionException extends IllegalArgumentException 
             Objects.requireNonNull(message, "message");
         }
 
-        /** {@return the field and what is wrong with it, in one line} */
+        /** {@return the field as its builder calls it, here {@code reseatPressure}, and what is wrong with it, in one line} */
         @Override
         public String toString() {
-            return field + ": " + message;
+            return Property.of(field) + ": " + message;
         }
     }
 }

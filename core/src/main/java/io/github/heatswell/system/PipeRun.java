@@ -13,12 +13,12 @@ import java.util.Objects;
  */
 public final class PipeRun {
 
-    private static final Limits OUTSIDE_DIAMETER = Limits.between("outside-diameter", 3e-3, 0.2);
+    private static final Limits OUTSIDE_DIAMETER = Limits.between("outsideDiameter", 3e-3, 0.2);
     private static final Limits WALL = Limits.between("wall", 0.1e-3, 20e-3);
     private static final Limits LENGTH = Limits.above("length", 0, 5_000);
     private static final Limits INSULATION = Limits.between("insulation", 0, 0.2);
-    private static final Limits STIFFNESS_AT = Limits.between("stiffness-at", 273.15, 368.15);
-    private static final Limits LOADED_FOR = Limits.between("loaded-for", 360, 3.6e6);
+    private static final Limits STIFFNESS_AT = Limits.between("stiffnessAt", 273.15, 368.15);
+    private static final Limits LOADED_FOR = Limits.between("loadedFor", 360, 3.6e6);
 
     /** The test that gives the modulus of a plastic in tables: its temperature (K) and how long it lasts (s). */
     private static final double TEST_TEMPERATURE = 296.15;
@@ -268,7 +268,7 @@ public final class PipeRun {
         public PipeRun build() {
             Requirements requirements = new Requirements()
                     .present("material", material)
-                    .present("outside-diameter", "outsideDiameter", outsideDiameter)
+                    .present("outside-diameter", outsideDiameter)
                     .present("wall", wall)
                     .present("length", length);
             if (requirements.met()) {

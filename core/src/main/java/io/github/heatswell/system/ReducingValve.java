@@ -14,10 +14,10 @@ import java.util.OptionalDouble;
 public final class ReducingValve {
 
     private static final Limits SET = Limits.between("set", 0.5e5, 12e5);
-    private static final Limits LOCK_UP_RISE = Limits.between("lock-up-rise", 0, 2e5);
+    private static final Limits LOCK_UP_RISE = Limits.between("lockUpRise", 0, 2e5);
     private static final Limits DROOP = Limits.between("droop", 0, 4e5);
-    private static final Limits RATED_FLOW = Limits.between("rated-flow", 1e-3 / 60, 1e-3 / 60 * 500);
-    private static final Limits BYPASS_OPENS = Limits.between("bypass-opens", 0, 2e5);
+    private static final Limits RATED_FLOW = Limits.between("ratedFlow", 1e-3 / 60, 1e-3 / 60 * 500);
+    private static final Limits BYPASS_OPENS = Limits.between("bypassOpens", 0, 2e5);
 
     /** What it consists of: a copy that nobody else has and nothing changes. */
     private final Builder parts;
@@ -180,9 +180,9 @@ public final class ReducingValve {
         public ReducingValve build() {
             new Requirements()
                     .present("set", set)
-                    .present("lock-up-rise", "lockUpRise", lockUpRise)
+                    .present("lock-up-rise", lockUpRise)
                     .present("droop", droop)
-                    .present("rated-flow", "ratedFlow", ratedFlow)
+                    .present("rated-flow", ratedFlow)
                     .orThrow();
             return new ReducingValve(this);
         }

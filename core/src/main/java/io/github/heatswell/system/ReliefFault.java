@@ -11,7 +11,7 @@ import java.util.Optional;
  */
 public final class ReliefFault {
 
-    private static final Limits STUCK_LIFT = Limits.between("stuck-open", 1e-4, 1);
+    private static final Limits STUCK_LIFT = Limits.between("stuckOpen", 1e-4, 1);
     /** What state a valve is in. */
     public enum Condition {
         /** It works. */
@@ -24,7 +24,7 @@ public final class ReliefFault {
         BLOCKED
     }
 
-    private static final Limits LEAKS_FROM = Limits.between("leaks-from", 0, 20e5);
+    private static final Limits LEAKS_FROM = Limits.between("leaksFrom", 0, 20e5);
     private static final Limits LEAKAGE = Limits.above("leakage", 0, 10e-3 / 60);
 
     private static final ReliefFault NONE = new ReliefFault(Condition.SOUND, new Builder());

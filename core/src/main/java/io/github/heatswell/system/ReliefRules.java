@@ -45,7 +45,7 @@ record ReliefRules(Pressure set, Pressure fullLift, Pressure reseats, Optional<P
         requirements.rule(
                 ratedInput == null || opensAt != null,
                 "rated-input",
-                "needs a valve that opens at a temperature; give opens-at too");
+                "needs a valve that opens at a temperature; give that temperature too");
     }
 
     /** Notes what contradicts itself in a valve that is made to discharge the expansion, which stands on the cold inlet. */
@@ -54,7 +54,7 @@ record ReliefRules(Pressure set, Pressure fullLift, Pressure reseats, Optional<P
                 !kind.takesExpansion() || opensAt == null,
                 "kind",
                 "a valve that opens at a temperature is no expansion valve and no safety group, which respond to pressure"
-                        + " only; leave opens-at or kind out");
+                        + " only; leave the temperature or the kind out");
         requirements.rule(
                 !kind.takesExpansion() || opensAt != null || place == ReliefValve.Location.BRANCH,
                 "location",

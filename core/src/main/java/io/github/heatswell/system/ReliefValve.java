@@ -23,14 +23,14 @@ public final class ReliefValve {
     /** and may leave its range by this (-): rounding. */
     private static final double CURVE_TOLERANCE = 1e-9;
 
-    private static final Limits OPENS = Limits.between("opens", 0.2e5, 25e5);
-    private static final Limits FULL_LIFT = Limits.between("full-lift", 0.2e5, 27.5e5);
-    private static final Limits RESEATS = Limits.above("reseats", 0, 25e5);
+    private static final Limits OPENS = Limits.between("setPressure", 0.2e5, 25e5);
+    private static final Limits FULL_LIFT = Limits.between("fullLiftPressure", 0.2e5, 27.5e5);
+    private static final Limits RESEATS = Limits.above("reseatPressure", 0, 25e5);
     private static final Limits HEIGHT = Limits.between("height", -30, 30);
-    private static final Limits OPENS_AT = Limits.between("opens-at", 323.15, 383.15);
-    private static final Limits RESEATS_AT = Limits.between("reseats-at", 313.15, 382.15);
-    private static final Limits RATED_INPUT = Limits.above("rated-input", 0, 2e6);
-    private static final Limits FULL_FLOW = Limits.between("full-flow", 0.1e-3 / 60, 1_000e-3 / 60);
+    private static final Limits OPENS_AT = Limits.between("opensAt", 323.15, 383.15);
+    private static final Limits RESEATS_AT = Limits.between("reseatsAt", 313.15, 382.15);
+    private static final Limits RATED_INPUT = Limits.above("ratedInput", 0, 2e6);
+    private static final Limits FULL_FLOW = Limits.between("fullFlow", 0.1e-3 / 60, 1_000e-3 / 60);
 
     /** What it consists of: a copy that nobody else has and nothing changes. */
     private final Builder parts;
@@ -375,10 +375,10 @@ public final class ReliefValve {
                 broken = broken(value);
             } catch (RuntimeException failed) {
                 throw new IllegalArgumentException(
-                        "lift-curve: fails between reseat (0) and full lift (1): " + failed, failed);
+                        "liftCurve: fails between reseat (0) and full lift (1): " + failed, failed);
             }
             if (broken.isPresent()) {
-                throw new IllegalArgumentException("lift-curve: " + broken.get());
+                throw new IllegalArgumentException("liftCurve: " + broken.get());
             }
             liftCurve = value;
             return this;
@@ -507,11 +507,11 @@ public final class ReliefValve {
         public ReliefValve build() {
             Requirements requirements = new Requirements()
                     .present("name", name)
-                    .present("opens", "setPressure", setPressure)
-                    .present("full-lift", "fullLiftPressure", fullLiftPressure)
-                    .present("reseats", "reseatPressure", reseatPressure)
-                    .present("full-flow", "fullFlow", fullFlow)
-                    .present("character", "liftCharacteristic(...) or liftCurve", liftCurve);
+                    .present("opens", setPressure)
+                    .present("full-lift", fullLiftPressure)
+                    .present("reseats", reseatPressure)
+                    .present("full-flow", fullFlow)
+                    .present("character", liftCurve);
             ReliefRules.device(requirements, setTemperature, reseatTemperature, location, ratedInput);
             ReliefRules.inlet(requirements, kind, setTemperature, location);
             if (setPressure != null && fullLiftPressure != null && reseatPressure != null) {

@@ -19,14 +19,6 @@ final class Requirements {
         return this;
     }
 
-    /** Notes a field that was never set, by the method of its builder where that has another name. */
-    Requirements present(String field, String method, Object value) {
-        if (value == null) {
-            problems.add(new InvalidDescriptionException.Problem(field, "is missing; set by " + method + "(...)"));
-        }
-        return this;
-    }
-
     /** Notes a rule that does not hold; a rule on values that are missing must be given as {@code true}. */
     void rule(boolean holds, String field, String message) {
         if (!holds) {

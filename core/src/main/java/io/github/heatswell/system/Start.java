@@ -16,7 +16,7 @@ public final class Start {
     private static final Limits PRESSURE = Limits.above("pressure", 0, 25e5);
     private static final Start COLD_FILL = new Start(new Builder());
 
-    private static final Limits TIME_OF_DAY = Limits.between("time", 0, 86_399);
+    private static final Limits TIME_OF_DAY = Limits.between("timeOfDay", 0, 86_399);
     private static final int DAYS = 366;
 
     /** What it consists of: a copy that nobody else has and nothing changes. */
@@ -170,7 +170,7 @@ public final class Start {
          * @throws IllegalArgumentException if the day is outside its range
          */
         public Builder dayOfYear(int number) {
-            dayOfYear = Limits.whole("day", number, 1, DAYS);
+            dayOfYear = Limits.whole("dayOfYear", number, 1, DAYS);
             return this;
         }
 

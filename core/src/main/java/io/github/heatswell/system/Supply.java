@@ -19,7 +19,7 @@ import java.util.stream.Collectors;
  */
 public final class Supply {
 
-    private static final Limits SEAT_LEAKAGE = Limits.between("seat-leakage", 0, 10e-3 / 60);
+    private static final Limits SEAT_LEAKAGE = Limits.between("seatLeakage", 0, 10e-3 / 60);
 
     /** What it consists of: a copy that nobody else has and nothing changes. */
     private final Builder parts;
@@ -313,7 +313,7 @@ public final class Supply {
         public Outage {
             if (!(from >= 0 && to > from && to < Double.POSITIVE_INFINITY)) {
                 throw new IllegalArgumentException(
-                        "shut-off: from " + from + " s to " + to + " s does not run forward from the start of the run");
+                        "shutOff: from " + from + " s to " + to + " s does not run forward from the start of the run");
             }
         }
 

@@ -20,8 +20,8 @@ import java.util.Objects;
 public final class SupplyTemperature {
 
     private static final Limits WATER = Limits.between("water", 273.15, 313.15);
-    private static final Limits ANNUAL_MEAN = Limits.between("annual-mean", 263.15, 308.15);
-    private static final Limits MONTHLY_SWING = Limits.between("monthly-swing", 0, 50);
+    private static final Limits ANNUAL_MEAN = Limits.between("annualMean", 263.15, 308.15);
+    private static final Limits MONTHLY_SWING = Limits.between("monthlySwing", 0, 50);
     private static final double MIN_TEMPERATURE = 273.15;
 
     private final double mean;
@@ -182,8 +182,8 @@ public final class SupplyTemperature {
          */
         public SupplyTemperature build() {
             new Requirements()
-                    .present("annual-mean", "annualMean", annualMean)
-                    .present("monthly-swing", "monthlySwing", monthlySwing)
+                    .present("annual-mean", annualMean)
+                    .present("monthly-swing", monthlySwing)
                     .orThrow();
             SupplyTemperature seasons =
                     seasonal(annualMean, TemperatureUnit.KELVIN, monthlySwing, TemperatureDifferenceUnit.KELVIN);

@@ -172,16 +172,16 @@ final class SystemRules {
         requirements.rule(
                 system.supply().arrangement() != Supply.Arrangement.DIRECT,
                 field,
-                "a safety group holds a check valve, so supply.arrangement cannot be direct; give check-valve, or kind"
-                        + " expansion-valve if there is none");
+                "a safety group holds a check valve, so the supply cannot be direct: it has a check valve, or this is an expansion"
+                        + " valve");
         requirements.rule(
                 system.supply()
                         .reducingValve()
                         .filter(valve -> valve.bypassOpens().isPresent())
                         .isEmpty(),
                 field,
-                "the check valve in a safety group closes the way to the bypass; leave"
-                        + " supply.reducing-valve.bypass-opens out");
+                "the check valve in a safety group closes the way to the bypass of the"
+                        + " reducing valve; leave the bypass out");
     }
 
     /** Trapped air is in the cold piping and cannot exceed its volume. */
@@ -202,11 +202,11 @@ final class SystemRules {
         requirements.rule(
                 !pipes || system.circulation().isPresent(),
                 "circulation",
-                "is missing, though piping carries a loop; write, for example, 'circulation: { flow: 3 L/min }'");
+                "is missing, though piping carries a loop; give the flow of its pump, such as 3 L/min");
         requirements.rule(
                 pipes || system.circulation().isEmpty(),
                 "circulation",
-                "needs pipes; describe flow and return under piping with 'carries: loop'");
+                "needs pipes; describe flow and return as piping that carries a loop");
     }
 
     /** Without pressure the air must not fill the highest layer. */

@@ -25,8 +25,8 @@ public final class Tank {
     public static final double MAX_WORKING_PRESSURE = 12.5e5;
 
     private static final Limits VOLUME = Limits.between("volume", 1e-3, 20.0);
-    private static final Limits STANDING_LOSS = Limits.between("standing-loss", 0, 100);
-    private static final Limits WORKING_PRESSURE = Limits.between("working-pressure", 0.5e5, MAX_WORKING_PRESSURE);
+    private static final Limits STANDING_LOSS = Limits.between("standingLoss", 0, 100);
+    private static final Limits WORKING_PRESSURE = Limits.between("workingPressure", 0.5e5, MAX_WORKING_PRESSURE);
 
     /**
      * Range of the compliance (m3/Pa): from less than the thickest wall of stainless steel gives a litre (0.005 mL/bar) to three
@@ -45,7 +45,7 @@ public final class Tank {
 
     private static final Limits HEIGHT = Limits.between("height", 0.1, 10);
     private static final int MAX_LAYERS = 50;
-    private static final Limits INLET_MIXING = Limits.between("inlet-mixing", 0, 1);
+    private static final Limits INLET_MIXING = Limits.between("inletMixing", 0, 1);
 
     private final double volume;
     private final Shell shell;
@@ -605,8 +605,8 @@ public final class Tank {
             Requirements requirements = new Requirements()
                     .present("volume", volume)
                     .present("shell", shell == null && compliance == null && cylinder.isEmpty() ? null : cylinder)
-                    .present("standing-loss", "standingLoss", standingLoss)
-                    .present("working-pressure", "workingPressure", workingPressure);
+                    .present("standing-loss", standingLoss)
+                    .present("working-pressure", workingPressure);
             if (layers > 1) {
                 requirements.present("height", height);
             }

@@ -9,7 +9,7 @@ import java.util.Objects;
  * The range a number may have, checked once where the number enters. The comparison is written so that NaN fails it. A value
  * that misses a limit by no more than the rounding of a change of units (1e-9 of the limit) is that limit.
  *
- * @param field the field as scenario files write it
+ * @param field the field as its builder calls it
  * @param low the lowest value, in the SI unit
  * @param lowAllowed whether the lowest value itself is allowed
  * @param high the highest value, in the SI unit, allowed
@@ -27,7 +27,7 @@ public record Limits(String field, double low, boolean lowAllowed, double high) 
     /**
      * A range that includes both ends.
      *
-     * @param field the field as scenario files write it
+     * @param field the field as its builder calls it
      * @param low the lowest value, in the SI unit
      * @param high the highest value, in the SI unit
      * @return the range
@@ -39,7 +39,7 @@ public record Limits(String field, double low, boolean lowAllowed, double high) 
     /**
      * A range above, but not including, its lower end.
      *
-     * @param field the field as scenario files write it
+     * @param field the field as its builder calls it
      * @param low what every value must exceed, in the SI unit
      * @param high the highest value, in the SI unit
      * @return the range
@@ -51,7 +51,7 @@ public record Limits(String field, double low, boolean lowAllowed, double high) 
     /**
      * Checks a whole number.
      *
-     * @param field the field as scenario files write it
+     * @param field the field as its builder calls it
      * @param value the number
      * @param low the lowest it may be
      * @param high the highest it may be

@@ -88,7 +88,7 @@ class UncertainCheckTest {
         UncertainCheck check = check(house, 2);
 
         assertTrue(check.result().failed() > 0);
-        assertTrue(check.result().firstFailure().orElseThrow().startsWith("set-point: "));
+        assertTrue(check.result().firstFailure().orElseThrow().startsWith("setPoint: "));
         assertEquals(1, check.hazardous().value());
         assertTrue(check.sheet().hazard().isPresent());
     }

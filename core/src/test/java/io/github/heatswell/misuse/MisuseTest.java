@@ -98,7 +98,7 @@ class MisuseTest {
                 refused(() -> Tank.builder().layers(0).build(), "layers: 0 is outside the allowed range, 1 to 50"),
                 missing(() -> Supply.builder().pressure(null), "pressure"),
                 missing(() -> ExpansionVessel.builder().precharge(null), "precharge"),
-                missing(() -> ReliefValve.builder().setPressure(null), "opens"),
+                missing(() -> ReliefValve.builder().setPressure(null), "setPressure"),
                 missing(() -> ReliefValve.builder().name(null), "name"),
                 missing(() -> Leak.of(1, FlowUnit.LITRE_PER_MINUTE, null), "at"),
                 refused(
@@ -107,7 +107,7 @@ class MisuseTest {
                         "water: NaN K is not a finite difference"),
                 refused(
                         () -> new Supply.Outage(60, 30),
-                        "shut-off: from 60.0 s to 30.0 s does not run forward from the start of the run"),
+                        "shutOff: from 60.0 s to 30.0 s does not run forward from the start of the run"),
                 missing(() -> Draw.ofVolume(0, 10, null, 5, FlowUnit.LITRE_PER_MINUTE), "volume: its unit"),
                 missing(() -> Draw.ofHeat(0, 1, EnergyUnit.MEGAJOULE, 5, null), "flow: its unit"),
                 refused(
@@ -139,15 +139,14 @@ class MisuseTest {
         return Stream.of(
                 refused(
                         () -> Tank.builder().volume(200, LITRE).build(),
-                        "shell: is missing; standing-loss: is missing; set by standingLoss(...); working-pressure: is missing; set by"
-                                + " workingPressure(...)"),
+                        "shell: is missing; standingLoss: is missing; workingPressure: is missing"),
                 refused(
                         () -> HotWaterSystem.builder().build(),
                         "site: is missing; supply: is missing; tank: is missing; heater: is missing"),
                 missing(() -> HotWaterSystem.builder().vessel(null), "vessel"),
                 refused(
                         () -> HotWaterSystem.builder().gaugeHeight(100, METRE),
-                        "height: 100 m is outside the allowed range, -30 m to 30 m"),
+                        "gaugeHeight: 100 m is outside the allowed range, -30 m to 30 m"),
                 missing(() -> Findings.of((HotWaterSystem) null), "house"),
                 missing(() -> Findings.of((RunSummary) null), "run"));
     }

@@ -213,7 +213,7 @@ class OwnLiftCurveTest {
         String steep = assertThrows(
                         IllegalArgumentException.class, () -> with(curve(Math::sqrt, share -> 0.5 / Math.sqrt(share))))
                 .getMessage();
-        assertEquals("lift-curve: lift and slope must be finite at reseat (0), and are 0.0 and Infinity", steep);
+        assertEquals("liftCurve: lift and slope must be finite at reseat (0), and are 0.0 and Infinity", steep);
         assertThrows(
                 IllegalArgumentException.class,
                 () -> with(curve(
@@ -230,7 +230,7 @@ class OwnLiftCurveTest {
                 curve(share -> share < where ? share : Math.min(1, share + 1e-3), share -> share < 1 - 1e-3 ? 1 : 0))) {
             String message = assertThrows(IllegalArgumentException.class, () -> with(jumping))
                     .getMessage();
-            assertTrue(message.startsWith("lift-curve: between "), message);
+            assertTrue(message.startsWith("liftCurve: between "), message);
             double from = Double.parseDouble(message.split(" ")[2]);
             assertTrue(from <= where && where <= from + 0.01, message);
         }
@@ -277,7 +277,7 @@ class OwnLiftCurveTest {
                         },
                         share -> 1)));
         assertEquals(
-                "lift-curve: fails between reseat (0) and full lift (1): java.lang.IllegalStateException: mine",
+                "liftCurve: fails between reseat (0) and full lift (1): java.lang.IllegalStateException: mine",
                 refused.getMessage());
         assertEquals(mine, refused.getCause());
     }

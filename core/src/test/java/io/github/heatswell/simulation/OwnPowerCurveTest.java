@@ -240,7 +240,7 @@ class OwnPowerCurveTest {
     private static void assertRefused(PowerCurve curve, String message) {
         String found =
                 assertThrows(IllegalArgumentException.class, () -> with(curve)).getMessage();
-        assertTrue(found.startsWith("power-curve: ") && found.contains(message), found);
+        assertTrue(found.startsWith("powerCurve: ") && found.contains(message), found);
     }
 
     /** Contract: where a curve fails between the points at which it was checked, the run ends with its name and the place. */

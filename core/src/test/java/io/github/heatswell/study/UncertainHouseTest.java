@@ -267,6 +267,6 @@ class UncertainHouseTest {
                 .run();
 
         assertTrue(result.failed() > 0 && result.failed() < 32);
-        assertTrue(result.firstFailure().orElseThrow().startsWith("set-point: "));
+        assertTrue(result.firstFailure().orElseThrow().startsWith("setPoint: "));
     }
 }

@@ -197,8 +197,8 @@ class BelongTogetherTest {
                 onlyProblem(house.supply(RefusalTest.supply(Supply.Arrangement.DIRECT, 4)));
         assertEquals("relief[0].kind", direct.field());
         assertEquals(
-                "a safety group holds a check valve, so supply.arrangement cannot be direct; give check-valve, or kind"
-                        + " expansion-valve if there is none",
+                "a safety group holds a check valve, so the supply cannot be direct: it has a check valve, or this is an expansion"
+                        + " valve",
                 direct.message());
         ReliefValve open =
                 group.toBuilder().kind(ReliefValve.Kind.EXPANSION_VALVE).build();
@@ -221,7 +221,7 @@ class BelongTogetherTest {
         assertDoesNotThrow(() -> Shell.cylinder(Material.STEEL, 480, 48, LengthUnit.MILLIMETRE));
         InvalidDescriptionException missing = assertThrows(
                 InvalidDescriptionException.class, () -> RefusalTest.supply(Supply.Arrangement.REDUCING_VALVE, 4));
-        assertEquals("reducing-valve: is missing", missing.getMessage());
+        assertEquals("reducingValve: is missing", missing.getMessage());
     }
 
     private static InvalidDescriptionException.Problem onlyProblem(HotWaterSystem.Builder house) {

@@ -45,9 +45,9 @@ class BuildersTest {
                 .stuckOpen(5, RatioUnit.PERCENT)
                 .leaksFrom(three)
                 .leakage(1, FlowUnit.LITRE_PER_HOUR);
-        assertRefused("stuck-open: cannot be combined with leaks-from; describe one fault", both::build);
+        assertRefused("stuckOpen: cannot be combined with leaks-from; describe one fault", both::build);
         assertRefused("leakage: is missing", ReliefFault.builder().leaksFrom(three)::build);
-        assertRefused("stuck-open: is missing, and so is the leakage", ReliefFault.builder()::build);
+        assertRefused("stuckOpen: is missing, and so is the leakage", ReliefFault.builder()::build);
     }
 
     @Test
@@ -80,9 +80,8 @@ class BuildersTest {
         assertRefused("at: is missing", Leak.builder().flow(1, FlowUnit.LITRE_PER_HOUR)::build);
         assertEquals(
                 List.of(
-                        new InvalidDescriptionException.Problem("annual-mean", "is missing; set by annualMean(...)"),
-                        new InvalidDescriptionException.Problem(
-                                "monthly-swing", "is missing; set by monthlySwing(...)")),
+                        new InvalidDescriptionException.Problem("annual-mean", "is missing"),
+                        new InvalidDescriptionException.Problem("monthly-swing", "is missing")),
                 assertThrows(InvalidDescriptionException.class, SupplyTemperature.seasons()::build)
                         .problems());
     }

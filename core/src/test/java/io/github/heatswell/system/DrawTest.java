@@ -66,11 +66,11 @@ class DrawTest {
 
     @Test
     void whatIsBeyondTheLimitsIsRefused() {
-        refused("mixed: ", () -> mixed(19.999));
-        refused("mixed: ", () -> mixed(95.001));
+        refused("mixedTo: ", () -> mixed(19.999));
+        refused("mixedTo: ", () -> mixed(95.001));
         refused("flow: ", () -> Draw.ofHeat(0, 1, MEGAJOULE, 200.001, LITRE_PER_MINUTE));
         refused("flow: ", () -> Draw.ofHeat(0, 1, MEGAJOULE, 0, LITRE_PER_MINUTE));
-        refused("energy: ", () -> Draw.ofHeat(0, 2778, KILOWATT_HOUR, 5, LITRE_PER_MINUTE));
+        refused("heat: ", () -> Draw.ofHeat(0, 2778, KILOWATT_HOUR, 5, LITRE_PER_MINUTE));
         refused("volume: ", () -> Draw.ofVolume(0, 86_400, LITRE, 60, LITRE_PER_MINUTE)); // a whole day, to the second
         refused("volume: ", () -> Draw.ofVolume(0, 30_000, LITRE, 20, LITRE_PER_MINUTE)); // 25 hours
     }

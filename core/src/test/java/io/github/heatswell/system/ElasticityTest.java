@@ -107,7 +107,7 @@ class ElasticityTest {
                 InvalidDescriptionException.class,
                 () -> pipe.material(Material.COPPER).build());
         assertEquals(
-                "stiffness-at: makes no difference for metal; remove it; loaded-for: makes no difference for metal; remove it",
+                "stiffnessAt: makes no difference for metal; remove it; loadedFor: makes no difference for metal; remove it",
                 refused.getMessage());
     }
 

@@ -31,7 +31,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What a description refuses, and how it says so. */
 class RefusalTest {
 
-    /** Every number of every part, with what lies just inside and just outside its range, in its first unit. */
+    /** Every number of every part, by its method, with what lies just inside and just outside its range, in its first unit. */
     static Stream<Arguments> numbers() {
         return Stream.of(
                 number("altitude", v -> Site.builder().altitude(v, LengthUnit.METRE), -430, 5500, "m"),
@@ -40,7 +40,7 @@ class RefusalTest {
                 number("water", v -> Supply.builder().water(v, TemperatureUnit.CELSIUS), 0, 40, "degC"),
                 number("volume", v -> Tank.builder().volume(v, VolumeUnit.LITRE), 1, 20_000, "L"),
                 number(
-                        "standing-loss",
+                        "standingLoss",
                         v -> Tank.builder().standingLoss(v, ConductanceUnit.WATT_PER_KELVIN),
                         0,
                         100,
@@ -51,9 +51,9 @@ class RefusalTest {
                         0,
                         300,
                         "ppm/K"),
-                number("inlet-mixing", v -> Tank.builder().inletMixing(v, RatioUnit.PERCENT), 0, 100, "%"),
-                number("stiffness-at", v -> PipeRun.builder().stiffnessAt(v, TemperatureUnit.CELSIUS), 0, 95, "degC"),
-                number("loaded-for", v -> PipeRun.builder().loadedFor(v, DurationUnit.HOUR), 0.1, 1000, "h"),
+                number("inletMixing", v -> Tank.builder().inletMixing(v, RatioUnit.PERCENT), 0, 100, "%"),
+                number("stiffnessAt", v -> PipeRun.builder().stiffnessAt(v, TemperatureUnit.CELSIUS), 0, 95, "degC"),
+                number("loadedFor", v -> PipeRun.builder().loadedFor(v, DurationUnit.HOUR), 0.1, 1000, "h"),
                 number(
                         "compliance",
                         v -> Tank.builder().compliance(v, ComplianceUnit.MILLILITRE_PER_BAR),
@@ -61,19 +61,19 @@ class RefusalTest {
                         10_000,
                         "mL/bar"),
                 number(
-                        "working-pressure",
+                        "workingPressure",
                         v -> Tank.builder().workingPressure(Pressure.gauge(v, BAR)),
                         0.5,
                         12.5,
                         "bar"),
                 number("input", v -> Heater.builder().input(v, PowerUnit.KILOWATT), 1e-6, 500, "kW"),
                 number(
-                        "recovery-efficiency",
+                        "recoveryEfficiency",
                         v -> Heater.builder().recoveryEfficiency(v, RatioUnit.PERCENT),
                         10,
                         100,
                         "%"),
-                number("set-point", v -> Heater.builder().setPoint(v, TemperatureUnit.CELSIUS), 10, 99, "degC"),
+                number("setPoint", v -> Heater.builder().setPoint(v, TemperatureUnit.CELSIUS), 10, 99, "degC"),
                 number(
                         "differential",
                         v -> Heater.builder().differential(v, TemperatureDifferenceUnit.KELVIN),
@@ -81,23 +81,28 @@ class RefusalTest {
                         40,
                         "K"),
                 number(
-                        "outside-diameter",
+                        "outsideDiameter",
                         v -> PipeRun.builder().outsideDiameter(v, LengthUnit.MILLIMETRE),
                         3,
                         200,
                         "mm"),
                 number("wall", v -> PipeRun.builder().wall(v, LengthUnit.MILLIMETRE), 0.1, 20, "mm"),
                 number("length", v -> PipeRun.builder().length(v, LengthUnit.METRE), 1e-6, 5000, "m"),
-                number("opens", v -> ReliefValve.builder().setPressure(Pressure.gauge(v, BAR)), 0.2, 25, "bar"),
+                number("setPressure", v -> ReliefValve.builder().setPressure(Pressure.gauge(v, BAR)), 0.2, 25, "bar"),
                 number(
-                        "full-lift",
+                        "fullLiftPressure",
                         v -> ReliefValve.builder().fullLiftPressure(Pressure.gauge(v, BAR)),
                         0.2,
                         27.5,
                         "bar"),
-                number("reseats", v -> ReliefValve.builder().reseatPressure(Pressure.gauge(v, BAR)), 1e-6, 25, "bar"),
                 number(
-                        "full-flow",
+                        "reseatPressure",
+                        v -> ReliefValve.builder().reseatPressure(Pressure.gauge(v, BAR)),
+                        1e-6,
+                        25,
+                        "bar"),
+                number(
+                        "fullFlow",
                         v -> ReliefValve.builder().fullFlow(v, FlowUnit.LITRE_PER_MINUTE),
                         0.1,
                         1000,
@@ -106,15 +111,15 @@ class RefusalTest {
                 number("precharge", v -> ExpansionVessel.builder().precharge(Pressure.gauge(v, BAR)), 1e-6, 16, "bar"),
                 number("acceptance", v -> ExpansionVessel.builder().acceptance(v, RatioUnit.PERCENT), 5, 100, "%"),
                 number(
-                        "gas-time-constant",
+                        "gasTimeConstant",
                         v -> ExpansionVessel.builder().gasTimeConstant(v, DurationUnit.SECOND),
                         1,
                         3600,
                         "s"),
-                number("rated-input", v -> ReliefValve.builder().ratedInput(v, PowerUnit.KILOWATT), 1e-6, 2000, "kW"),
-                number("mixed-to", v -> Heater.builder().mixedTo(v, TemperatureUnit.CELSIUS), 30, 80, "degC"),
+                number("ratedInput", v -> ReliefValve.builder().ratedInput(v, PowerUnit.KILOWATT), 1e-6, 2000, "kW"),
+                number("mixedTo", v -> Heater.builder().mixedTo(v, TemperatureUnit.CELSIUS), 30, 80, "degC"),
                 number("rating", v -> ExpansionVessel.builder().rating(Pressure.gauge(v, BAR)), 0.5, 25, "bar"),
-                number("empty-mass", v -> ExpansionVessel.builder().emptyMass(v, MassUnit.KILOGRAM), 1e-6, 2000, "kg"),
+                number("emptyMass", v -> ExpansionVessel.builder().emptyMass(v, MassUnit.KILOGRAM), 1e-6, 2000, "kg"),
                 number("length", v -> ExpansionVessel.builder().length(v, LengthUnit.METRE), 0.05, 5, "m"),
                 number("water", v -> Start.builder().water(v, TemperatureUnit.CELSIUS), 0, 99, "degC"),
                 number("pressure", v -> Start.builder().pressure(Pressure.gauge(v, BAR)), 1e-6, 25, "bar"));
@@ -205,9 +210,8 @@ class RefusalTest {
                         InvalidDescriptionException.class,
                         () -> ReliefValve.builder().build())
                 .getMessage();
-        assertTrue(message.contains("opens: is missing; set by setPressure(...)"), message);
-        assertTrue(
-                message.contains("character: is missing; set by liftCharacteristic(...) or liftCurve(...)"), message);
+        assertTrue(message.contains("setPressure: is missing"), message);
+        assertTrue(message.contains("liftCharacteristic: is missing"), message);
     }
 
     /** A change that gives nothing is refused where it is made, and says of which part. */
@@ -306,9 +310,9 @@ class RefusalTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-                    7 | 7.7 | 7   | reseats: 7 bar gauge must be below the set pressure of 7 bar gauge
-                    7 | 7.7 | 7.5 | reseats: 7.5 bar gauge must be below the set pressure of 7 bar gauge
-                    7 | 6.9 | 5   | full-lift: 6.9 bar gauge must not be below the set pressure of 7 bar gauge
+                    7 | 7.7 | 7   | reseatPressure: 7 bar gauge must be below the set pressure of 7 bar gauge
+                    7 | 7.7 | 7.5 | reseatPressure: 7.5 bar gauge must be below the set pressure of 7 bar gauge
+                    7 | 6.9 | 5   | fullLiftPressure: 6.9 bar gauge must not be below the set pressure of 7 bar gauge
                     """)
     void aValveWhosePressuresContradictEachOtherIsRefusedByItself(
             double opens, double fullLift, double reseats, String message) {
@@ -369,7 +373,7 @@ class RefusalTest {
     void airNeedsRoomInThePiping() {
         HotWaterSystem.Builder builder = whole(4, 10).trappedAir(0.5, VolumeUnit.LITRE);
         InvalidDescriptionException refused = assertThrows(InvalidDescriptionException.class, builder::build);
-        assertEquals("trapped-air: 0.5 L is more than the cold piping holds, 0 L", refused.getMessage());
+        assertEquals("trappedAir: 0.5 L is more than the cold piping holds, 0 L", refused.getMessage());
     }
 
     @Test

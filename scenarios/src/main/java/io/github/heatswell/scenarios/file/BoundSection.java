@@ -115,8 +115,8 @@ record BoundSection<B, T>(Section<B, T> section, Place place, T value, Map<Strin
         } catch (InvalidScenarioException e) {
             throw e;
         } catch (IllegalArgumentException e) {
-            throw refused(List.of(new InvalidDescriptionException.Problem(
-                    step.key(), SectionBinder.bare(step.key(), e.getMessage()))));
+            throw refused(
+                    List.of(new InvalidDescriptionException.Problem(step.key(), SectionBinder.bare(e.getMessage()))));
         }
     }
 
@@ -124,7 +124,8 @@ record BoundSection<B, T>(Section<B, T> section, Place place, T value, Map<Strin
         return new InvalidScenarioException(
                 "some values",
                 problems.stream()
-                        .map(problem -> new Fault(Location.outside(1), place.of(problem.toString())))
+                        .map(problem ->
+                                new Fault(Location.outside(1), place.of(problem.field() + ": " + problem.message())))
                         .toList());
     }
 }

@@ -45,6 +45,9 @@ final class SectionBinder<B, T> {
     private static final Pattern IN_BAR =
             Pattern.compile("\\S+ bar is outside the allowed range, (above )?(\\S+) bar to (\\S+) bar");
 
+    /** What a builder calls the field, in front of what is wrong with it. */
+    private static final Pattern PROPERTY = Pattern.compile("^[a-z][A-Za-z]*: ");
+
     private final Section<B, T> section;
     private final Place place;
     private final Map<String, Node> written;
@@ -323,7 +326,7 @@ final class SectionBinder<B, T> {
 
     /** The builder's message without the field it begins with, and with the value as written if it shows another. */
     private static String complaint(Field<?> field, String text, String message) {
-        String bare = inUnitOf(text, bare(field.key(), message));
+        String bare = inUnitOf(text, bare(message));
         boolean converted = bare.contains("allowed range") && !unspaced(bare).contains(unspaced(text));
         return converted ? bare + " (written as " + text.strip().replaceAll("\\s+", " ") + ")" : bare;
     }
@@ -344,10 +347,9 @@ final class SectionBinder<B, T> {
         return PressureUnit.BAR.toSi(Double.parseDouble(number));
     }
 
-    /** A builder's message without the field it begins with. */
-    static String bare(String key, String message) {
-        String prefix = key + ": ";
-        return message.startsWith(prefix) ? message.substring(prefix.length()) : message;
+    /** A builder's message without its own name of the field, with which it begins. */
+    static String bare(String message) {
+        return PROPERTY.matcher(message).replaceFirst("");
     }
 
     private static String unspaced(String text) {

@@ -81,8 +81,8 @@ class BadRichScenarioTest {
             from: 05:30, to: 22:00 | from: 05:30 | 23:38 | circulation.pump[0].to: is missing; write, for example, 'to: 22:00'
             from: 05:30, to: 22:00 | from: 05:30, to: 24:00 | 23:57 | circulation.pump[0].to: 24:00 is outside the allowed range, 00:00 to 23:59:59; midnight is 00:00
             return: 30 % | return: 96 % | 23:75 | circulation.return: 96 % is outside the allowed range, 0 % to 95 %
-            carries: loop | carries: hot | 23:1 | circulation: needs pipes; describe flow and return under piping with 'carries: loop'
-            circulation: { flow: 3 L/min, pump: [{ from: 05:30, to: 22:00 }], return: 30 % } | | 1:1 | circulation: is missing, though piping carries a loop; write, for example, 'circulation: { flow: 3 L/min }'
+            carries: loop | carries: hot | 23:1 | circulation: needs pipes; describe flow and return as piping that carries a loop
+            circulation: { flow: 3 L/min, pump: [{ from: 05:30, to: 22:00 }], return: 30 % } | | 1:1 | circulation: is missing, though piping carries a loop; give the flow of its pump, such as 3 L/min
             never-fails: no | never-fails: true | 8:99 | tank.never-fails: 'true' is not one of yes, no
             tolerance: 1e-9 | tolerance: 1e-13 | 21:62 | run.tolerance: '1e-13' is not one of 1e-4, 1e-5, 1e-6, 1e-7, 1e-8, 1e-9, 1e-10, 1e-11, 1e-12
             height: 10 % | height: 96 % | 9:70 | heater.height: 96 % is outside the allowed range, 0 % to 95 %
@@ -109,8 +109,8 @@ class BadRichScenarioTest {
             location: tank-top | location: top | 15:44 | relief[2].location: 'top' is not one of branch, tank-top
             kind: expansion-valve | kind: group | 13:103 | relief[0].kind: 'group' is not one of relief-valve, expansion-valve, safety-group
             kind: expansion-valve | kind: expansion-valve, location: tank-top | 13:130 | relief[0].location: must be branch for an expansion valve or a safety group, which sit on the cold inlet
-            kind: expansion-valve | kind: safety-group | 13:103 | relief[0].kind: the check valve in a safety group closes the way to the bypass; leave supply.reducing-valve.bypass-opens out
-            location: tank-top, opens-at | location: tank-top, kind: safety-group, opens-at | 15:60 | relief[2].kind: a valve that opens at a temperature is no expansion valve and no safety group, which respond to pressure only; leave opens-at or kind out
+            kind: expansion-valve | kind: safety-group | 13:103 | relief[0].kind: the check valve in a safety group closes the way to the bypass of the reducing valve; leave the bypass out
+            location: tank-top, opens-at | location: tank-top, kind: safety-group, opens-at | 15:60 | relief[2].kind: a valve that opens at a temperature is no expansion valve and no safety group, which respond to pressure only; leave the temperature or the kind out
             opens-at: 99 degC | opens-at: 120 degC | 15:64 | relief[2].opens-at: 120 degC is outside the allowed range, 50 degC to 110 degC
             opens-at: 99 degC, | | 15:5 | relief[2].opens-at: is missing
             reseats-at: 88 degC | reseats-at: 99 degC | 15:85 | relief[2].reseats-at: must be below the temperature at which the valve opens
