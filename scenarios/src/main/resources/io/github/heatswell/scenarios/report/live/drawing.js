@@ -370,20 +370,22 @@ export function drawingOf(svg, notes, live, tap) {
 
   /** How much the jugs hold: the next round size above what is discharged in all. */
   function jugSize() {
-    const litres = live.run.discharged * 1e3;
-    return (litres <= 1 ? 1 : 10 ** Math.ceil(Math.log10(litres)) / (litres <= 10 ** Math.ceil(Math.log10(litres)) / 2 ? 2 : 1)) / 1e3;
+    const litres = Math.max(1, live.run.discharged * 1e3);
+    const ten = 10 ** Math.floor(Math.log10(litres));
+    return ([1, 2, 5].find((size) => size * ten >= litres) ?? 10) * ten / 1e3;
   }
 
   function draw() {
     const { described } = live;
     X = matchMedia('screen and (max-width: 38rem)').matches ? NARROW : WIDE;
-    svg.setAttribute('viewBox', `0 0 ${X.width} 500`);
     const numbers = numbersOf(live);
     const focused = svg.contains(document.activeElement) ? document.activeElement.getAttribute('data-field') : null;
     const elevation = elevationOf(described);
     parts = { rods: {}, jugs: [], drops: [], volumes: [], moved: [], numbers };
     const branch = described.relief.find((one) => !one.onTank);
     const onTank = described.relief.find((one) => one.onTank);
+    const high = onTank || [described.gaugeHeight, branch?.height ?? 0, described.vessels[0]?.height ?? 0].some((height) => height > 0) ? 0 : 56;
+    svg.setAttribute('viewBox', `0 ${high} ${X.width} ${500 - high}`);
     const tankTop = COLD + 14 - heightOf(described.tank) * elevation.metre;
     const reliefs = [];
     if (branch) {
