@@ -1,6 +1,7 @@
 package io.github.heatswell.diagnosis;
 
 import io.github.heatswell.result.Balances;
+import io.github.heatswell.units.Decimals;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -55,6 +56,13 @@ public record DiagnosisResult(
         if (fits.isEmpty()) {
             throw new IllegalArgumentException("a diagnosis needs at least one cause");
         }
+    }
+
+    /** {@return the best explanation with its share, in one line} */
+    @Override
+    public String toString() {
+        return best().inWords() + ", weight " + Decimals.significant(best().weight(), 2) + " among " + fits.size()
+                + (isUnexplained() ? ", unexplained" : "");
     }
 
     /**

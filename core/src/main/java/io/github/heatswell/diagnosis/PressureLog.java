@@ -1,5 +1,9 @@
 package io.github.heatswell.diagnosis;
 
+import io.github.heatswell.units.Decimals;
+import io.github.heatswell.units.Limits;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.TemperatureUnit;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
@@ -12,6 +16,16 @@ import java.util.stream.IntStream;
  */
 public final class PressureLog {
 
+    /**
+     * What a logger may record at all (Pa, gauge): not below a vacuum, beyond what a sensor may be off; so much besides that it can only
+     * be what a broken sensor sends.
+     */
+    public static final Limits PRESSURES = Limits.between("pressure", -1.2e5, 1e9);
+
+    /** The same of temperatures (K). */
+    public static final Limits TEMPERATURES = Limits.between("temperature", 23.15, 1_273.15);
+
+    private static final int SHOWN_DIGITS = 3;
     private static final int MIN_READINGS = 3;
     /** A log in which no pressure reaches this (Pa, gauge) is from an unpressurised system, or not in pascal. */
     private static final double MIN_PRESSURE = 1e3;
@@ -77,7 +91,7 @@ public final class PressureLog {
      * @param times when each reading was taken (s), from 0, each later than the one before; at least 3
      * @param gauge the readings (Pa, gauge), one for each time
      * @return a builder with nothing but the pressure
-     * @throws IllegalArgumentException if there are too few readings, their numbers differ, a value is not finite, none
+     * @throws IllegalArgumentException if there are too few readings, their numbers differ, a pressure is outside {@link #PRESSURES}, none
      *     reaches 0.01 bar, or time does not run forward from 0
      */
     public static Builder builder(double[] times, double[] gauge) {
@@ -401,6 +415,13 @@ public final class PressureLog {
         return builder;
     }
 
+    /** {@return the number of readings, the length and the highest, in one line} */
+    @Override
+    public String toString() {
+        return count() + " readings over " + Decimals.significant(end() / 3_600, SHOWN_DIGITS) + " h, highest "
+                + Decimals.significant(highest() / 1e5, SHOWN_DIGITS) + " bar gauge";
+    }
+
     /** Builds a {@link PressureLog}. */
     public static final class Builder {
         private final double[] times;
@@ -429,9 +450,9 @@ public final class PressureLog {
                     throw new IllegalArgumentException("reading " + (i + 1)
                             + ": time must begin at 0 s and run forward, but here it is " + times[i] + " s");
                 }
-                if (!Double.isFinite(gauge[i])) {
+                if (!PRESSURES.contains(gauge[i])) {
                     throw new IllegalArgumentException(
-                            "reading " + (i + 1) + ": a pressure must be a finite number, not " + gauge[i]);
+                            "reading " + (i + 1) + ": " + PRESSURES.complaint(gauge[i] / 1e5, PressureUnit.BAR));
                 }
             }
             if (Arrays.stream(gauge).max().orElseThrow() < MIN_PRESSURE) {
@@ -454,7 +475,8 @@ public final class PressureLog {
          *
          * @param values the temperatures (K), one for each time; NaN where none was read
          * @return this builder
-         * @throws IllegalArgumentException if their number differs from that of the times, or if none reaches 200 K
+         * @throws IllegalArgumentException if their number differs from that of the times, one is outside {@link #TEMPERATURES}, or if none reaches
+         *     200 K
          */
         public Builder temperature(double... values) {
             Objects.requireNonNull(values, "temperature");
@@ -464,6 +486,12 @@ public final class PressureLog {
             if (highest < COLD) {
                 throw new IllegalArgumentException(
                         "no temperature of the log reaches " + COLD + " K; temperatures are given in K, not in degC");
+            }
+            for (int i = 0; i < values.length; i++) {
+                if (!Double.isNaN(values[i]) && !TEMPERATURES.contains(values[i])) {
+                    throw new IllegalArgumentException(
+                            "reading " + (i + 1) + ": " + TEMPERATURES.complaint(values[i], TemperatureUnit.KELVIN));
+                }
             }
             temperature = values.clone();
             return this;

@@ -3,6 +3,7 @@ package io.github.heatswell.diagnosis;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.Limits;
+import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.Unit;
@@ -20,6 +21,8 @@ public final class SpotReadings {
     static final double UNTIL_MORNING = 12 * 3_600.0;
 
     private static final int SHOWN_DIGITS = 6;
+    /** A pressure above 0 and below this (Pa, gauge) is not in pascal. */
+    private static final double MIN_PRESSURE = 1e3;
 
     private static final SpotReadings NONE = new SpotReadings(new EnumMap<>(SiteCheck.class));
 
@@ -44,11 +47,37 @@ public final class SpotReadings {
      * @param check what was read
      * @param value the reading, in the SI unit of the check; pressures are gauge
      * @return the readings; an earlier one of the same kind is replaced
-     * @throws IllegalArgumentException if the value is not finite or outside the {@link SiteCheck#limits() limits} of the check
+     * @throws IllegalArgumentException if the value is not finite or outside the {@link SiteCheck#limits() limits} of the check, or a
+     *     pressure between 0 and 1000 Pa, which no gauge tells from 0: it is in another unit
      */
     public SpotReadings with(SiteCheck check, double value) {
         Objects.requireNonNull(check, "check");
+        if (check.customaryUnit() instanceof PressureUnit && value > 0 && value < MIN_PRESSURE) {
+            throw new IllegalArgumentException(check.limits().field() + ": " + value
+                    + " Pa is hardly a pressure; name the unit if it is not in pascal");
+        }
         return with(check, new SpotReading(value, check.usualUncertainty()));
+    }
+
+    /**
+     * These readings and one more in the unit it was read in, with the usual uncertainty of its kind.
+     *
+     * @param check what was read
+     * @param value the reading; pressures are gauge
+     * @param unit its unit, such as {@code PSI}
+     * @return the readings; an earlier one of the same kind is replaced
+     * @throws IllegalArgumentException if the unit is none of the check, or the value is not finite or outside the
+     *     {@link SiteCheck#limits() limits} of the check
+     */
+    public SpotReadings with(SiteCheck check, double value, Unit unit) {
+        Objects.requireNonNull(check, "check");
+        Class<? extends Unit> kind = check.customaryUnit().getClass();
+        if (!kind.isInstance(Objects.requireNonNull(unit, "unit"))) {
+            throw new IllegalArgumentException(
+                    check.limits().field() + ": " + unit.symbol() + " is no unit of it; its usual one is "
+                            + check.customaryUnit().symbol());
+        }
+        return with(check, new SpotReading(unit.toSi(value), check.usualUncertainty()));
     }
 
     /**

@@ -21,6 +21,9 @@ import java.util.OptionalDouble;
  */
 public record Limit(String name, double gauge, double margin) {
 
+    /** So close (Pa) to a limit a run ends where it is held at the limit. */
+    private static final double ROUNDING = 1e-3;
+
     /** Pressures closer than this (Pa) are one and the same: events are located to about this. */
     private static final double SAME = 1;
 
@@ -150,8 +153,8 @@ public record Limit(String name, double gauge, double margin) {
     }
 
     private static Limit of(String name, double gauge, RunSummary result) {
-        double peak = result.peak().value();
-        return new Limit(name, gauge, gauge - peak);
+        double margin = gauge - result.peak().value();
+        return new Limit(name, gauge, Math.abs(margin) < ROUNDING ? 0 : margin);
     }
 
     /**

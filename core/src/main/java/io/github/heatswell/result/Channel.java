@@ -1,7 +1,7 @@
 package io.github.heatswell.result;
 
 /**
- * A quantity followed over time. Values are in the SI unit named here; pressure is absolute.
+ * A quantity followed over time. Values are in the SI unit named here; pressures are absolute unless the channel's own words say gauge.
  */
 public enum Channel {
     /** Mean temperature of the water in the tank, weighted by volume (K). */

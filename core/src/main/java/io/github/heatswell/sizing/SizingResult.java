@@ -62,6 +62,12 @@ public record SizingResult(
         Objects.requireNonNull(balances, "balances");
     }
 
+    /** {@return the outcome, and the smallest vessel with its precharge, in one line} */
+    @Override
+    public String toString() {
+        return outcome + smallest.map(vessel -> ", " + vessel).orElse("");
+    }
+
     /**
      * The smallest size on sale that suffices for the given numbers. Their uncertainty is not considered here: a size
      * that barely meets its target fails in many slightly different houses.

@@ -82,7 +82,7 @@ public final class PipeRun {
     }
 
     /**
-     * Starts a description; everything must be set.
+     * Starts a description; material, outside diameter, wall and length must be set.
      *
      * @return an empty builder
      */

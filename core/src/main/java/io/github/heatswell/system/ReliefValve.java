@@ -39,7 +39,7 @@ public final class ReliefValve {
         parts = new Builder(from);
     }
 
-    /** {@return an empty builder; everything must be set} */
+    /** {@return an empty builder; name, set, full-lift and reseat pressure, full flow and lift characteristic must be set} */
     public static Builder builder() {
         return new Builder();
     }

@@ -226,7 +226,7 @@ class PressureLogTest {
                         "reading 3: time must begin at 0 s and run forward, but here it is Infinity s"),
                 bad(
                         () -> PressureLog.builder(times, new double[] {4e5, Double.NaN, 4e5}),
-                        "reading 2: a pressure must be a finite number, not NaN"),
+                        "reading 2: NaN bar is outside the allowed range, -1.2 bar to 10000 bar"),
                 bad(
                         () -> PressureLog.builder(times, new double[] {4, 4.2, 5}),
                         "no pressure in the log reaches 0.01 bar (1000 Pa, gauge); either the unit is wrong,"
@@ -235,6 +235,12 @@ class PressureLogTest {
                 bad(
                         () -> three().temperature(20, 40, 60),
                         "no temperature of the log reaches 200.0 K; temperatures are given in K, not in degC"),
+                bad(
+                        () -> PressureLog.builder(times, new double[] {4e5, 3e9, 4e5}),
+                        "reading 2: 30000 bar is outside the allowed range, -1.2 bar to 10000 bar"),
+                bad(
+                        () -> three().temperature(290, 1e6, 300),
+                        "reading 2: 1000000 K is outside the allowed range, 23.15 K to 1273.15 K"),
                 bad(() -> three().burner(true), "a log of 3 times needs as many burner states, not 1"),
                 bad(
                         () -> three().timeOfDay(86_400),

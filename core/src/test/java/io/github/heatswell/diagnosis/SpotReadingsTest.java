@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import io.github.heatswell.units.Limits;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.TemperatureUnit;
 import java.util.EnumSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,7 +18,7 @@ class SpotReadingsTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             COLD_STATIC     | 420e5    | cold-static: 420 bar is outside the allowed range, 0 bar to 25 bar
-            COLD_STATIC     | 420      |
+            COLD_STATIC     | 4200     |
             COLD_STATIC     | -1e5     | cold-static: -1 bar is outside the allowed range, 0 bar to 25 bar
             TYRE_GAUGE      | 26e5     | tyre-gauge: 26 bar is outside the allowed range, 0 bar to 25 bar
             HEAT_UP_MAXIMUM | 51e5     | heat-up-maximum: 51 bar is outside the allowed range, 0 bar to 50 bar
@@ -59,6 +61,30 @@ class SpotReadingsTest {
         assertThrows(
                 IllegalArgumentException.class,
                 () -> SpotReadings.none().with(check, Math.nextUp(1.001 * limits.high())));
+    }
+
+    /** Regression: a tyre gauge's 3.4 bar, given without its unit, was a vessel without charge. */
+    @Test
+    void aReadingIsGivenInPascalOrWithItsUnit() {
+        SpotReadings none = SpotReadings.none();
+        assertEquals(
+                "tyre-gauge: 3.4 Pa is hardly a pressure; name the unit if it is not in pascal",
+                assertThrows(IllegalArgumentException.class, () -> none.with(SiteCheck.TYRE_GAUGE, 3.4))
+                        .getMessage());
+        assertEquals(
+                "tyre-gauge: degC is no unit of it; its usual one is bar",
+                assertThrows(
+                                IllegalArgumentException.class,
+                                () -> none.with(SiteCheck.TYRE_GAUGE, 3.4, TemperatureUnit.CELSIUS))
+                        .getMessage());
+        SpotReadings read = none.with(SiteCheck.TYRE_GAUGE, 3.4, PressureUnit.BAR);
+        assertEquals(3.4e5, read.all().get(SiteCheck.TYRE_GAUGE).value(), 1e-9);
+        assertEquals(
+                0,
+                none.with(SiteCheck.TYRE_GAUGE, 0)
+                        .all()
+                        .get(SiteCheck.TYRE_GAUGE)
+                        .value());
     }
 
     private static void refused(SiteCheck check, double value, double uncertainty, String message) {

@@ -98,6 +98,26 @@ class DeviceCurvesTest {
         assertEquals(60e-6 / 60, atSet, 1e-6 * atSet); // just below the set pressure
     }
 
+    /** What is refused of a lift curve from outside is true of our own, too. */
+    @ParameterizedTest
+    @EnumSource(LiftCharacteristic.class)
+    void everyCharacteristicIsALiftCurveAsOneFromOutsideMustBe(LiftCharacteristic character) {
+        ReliefValve.LiftCurve same = new ReliefValve.LiftCurve() {
+            @Override
+            public double lift(double share) {
+                return character.lift(share);
+            }
+
+            @Override
+            public double slope(double share) {
+                return character.slope(share);
+            }
+        };
+        assertEquals(
+                same,
+                Systems.valve(character).toBuilder().liftCurve(same).build().liftCurve());
+    }
+
     /** At the pressure of the air nothing flows, whatever lifts the valve and whatever is wrong with it. */
     @ParameterizedTest
     @EnumSource(Valve.Lift.class)

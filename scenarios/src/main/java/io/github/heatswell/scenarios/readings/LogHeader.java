@@ -228,11 +228,8 @@ final class LogHeader {
     /** In which other unit a highest reading (Pa) would be one of a house; a question with a space before it, or nothing. */
     String fitting(double peak) {
         double number = peak / QuantityReader.pressure("1 " + pressureUnit).value();
-        List<String> fitting = Stream.of("psi", "bar", "kPa")
-                .filter(unit -> {
-                    double meant = number * QuantityReader.pressure("1 " + unit).value();
-                    return meant >= LogMarks.USUAL_LEAST && meant <= LogMarks.USUAL_MOST && !isInUnit(unit);
-                })
+        List<String> fitting = GaugeUnits.fitting(number).stream()
+                .filter(unit -> !isInUnit(unit))
                 .toList();
         return fitting.isEmpty() ? "" : " The numbers would fit " + String.join(" or ", fitting) + ".";
     }

@@ -18,11 +18,6 @@ final class LogMarks {
 
     static final double MAX_PEAK = 40e5;
 
-    /** What a gauge on a house usually shows at its highest (Pa), where its unit is inferred from it; our own judgement. */
-    static final double USUAL_LEAST = 1.5e5;
-
-    static final double USUAL_MOST = 25e5;
-
     /** A time whose thousands a comma has cut off, and what was cut off. */
     static final Pattern SPLIT_THOUSANDS = Pattern.compile("[1-9]\\d{0,2},\\d{3}");
 

@@ -65,7 +65,7 @@ final class PaperList {
             Pattern.compile("\\s*(?:-?ish\\b|or so\\b|\\?)(?<rest>.*)", Pattern.CASE_INSENSITIVE);
 
     private static final Pattern UNIT =
-            Pattern.compile("\\s?(?<unit>\\p{L}+(?:/\\p{L}+\u00b2?)?)(?<rest>.*)", Pattern.CASE_INSENSITIVE);
+            Pattern.compile("\\s?(?<unit>\\p{L}+(?:/\\p{L}+[2\u00b2]?)?)(?<rest>.*)", Pattern.CASE_INSENSITIVE);
     private static final Pattern ABSOLUTE =
             Pattern.compile("\\s+abs(?:olute)?\\b(?<rest>.*)", Pattern.CASE_INSENSITIVE);
 
@@ -331,12 +331,7 @@ final class PaperList {
 
     private String unitMissing() {
         double highest = numbers.stream().mapToDouble(number -> number).max().orElseThrow();
-        List<String> fitting = List.of("psi", "bar", "kPa").stream()
-                .filter(name -> {
-                    double peak = highest * QuantityReader.pressure("1 " + name).value();
-                    return peak >= LogMarks.USUAL_LEAST && peak <= LogMarks.USUAL_MOST;
-                })
-                .toList();
+        List<String> fitting = GaugeUnits.fitting(highest);
         String advice = fitting.size() == 1
                 ? "; a highest reading of " + plain(highest) + " only makes sense in " + fitting.get(0)
                         + ": if the gauge shows " + fitting.get(0) + ", write it after the first pressure"

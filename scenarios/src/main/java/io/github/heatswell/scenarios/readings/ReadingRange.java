@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.readings;
 
+import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.diagnosis.SiteCheck;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.units.Limits;
@@ -9,25 +10,18 @@ import io.github.heatswell.units.Unit;
 
 /**
  * Plausible range of a number in a file of readings. The ranges of readings on site are those of {@link SiteCheck};
- * those of loggers only reject the output of broken sensors; no source.
+ * those of loggers only reject the output of broken sensors, no source.
  *
  * @param limits the range; pressures are gauge
  * @param unit the unit in which it is given
  */
 record ReadingRange(Limits limits, Unit unit) {
 
-    /**
-     * For a logger, which also writes what its sensor sends on the way to a reading; not below a vacuum, beyond what a sensor may
-     * be off.
-     */
-    static final ReadingRange LOGGED_PRESSURE = between("pressure", -1.2, 10_000, PressureUnit.BAR);
+    /** For a logger, which also writes what its sensor sends on the way to a reading. */
+    static final ReadingRange LOGGED_PRESSURE = new ReadingRange(PressureLog.PRESSURES, PressureUnit.BAR);
 
     /** The same for a thermometer. */
-    static final ReadingRange LOGGED_TEMPERATURE = between("temperature", -250, 1_000, TemperatureUnit.CELSIUS);
-
-    private static ReadingRange between(String field, double low, double high, Unit unit) {
-        return new ReadingRange(Limits.between(field, unit.toSi(low), unit.toSi(high)), unit);
-    }
+    static final ReadingRange LOGGED_TEMPERATURE = new ReadingRange(PressureLog.TEMPERATURES, TemperatureUnit.CELSIUS);
 
     /** The range of a reading on site. */
     static ReadingRange of(SiteCheck check) {

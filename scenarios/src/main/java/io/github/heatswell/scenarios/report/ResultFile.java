@@ -33,6 +33,12 @@ public final class ResultFile {
         this.toBeChanged = toBeChanged;
     }
 
+    /** {@return the name of the file} */
+    @Override
+    public String toString() {
+        return name;
+    }
+
     /** Refuses the name of a file or folder that would not stay in the folder it is written into. */
     static String requirePlain(String name, String what) {
         if (!isPlain(Objects.requireNonNull(name, "name"))) {

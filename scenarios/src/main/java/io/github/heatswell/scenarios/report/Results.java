@@ -178,14 +178,16 @@ public final class Results {
                 : document.withinWorkingPressure(result.system().tank().workingPressureGiven());
     }
 
-    /** Which command makes the sheet that an inspector wants; of a house whose vessel there is, or could be. */
+    /** Which command makes the sheet that an inspector wants; of a house in a file whose vessel there is, or could be. */
     private Optional<Block> forTheAuthority(QuantityFormat shown) {
         Optional<String> against = result.system()
                 .vessel()
                 .filter(present -> !result.system().hasSeveralVessels())
                 .map(present -> " --against "
                         + NextStep.shut(QuantityFormat.ascii(shown.units()).volume(present.volume())));
-        return mayBeFitted(shown) && (against.isPresent() || advice.sizing().isPresent())
+        return !scenario.source().isEmpty()
+                        && mayBeFitted(shown)
+                        && (against.isPresent() || advice.sizing().isPresent())
                 ? Optional.of(new Block.Paragraph(
                         "An inspector will ask for more. 'heatswell size" + against.orElse("")
                                 + "' with the file of this house makes the sheet \u201cFor the authority\u201d: the clauses, the plates,"

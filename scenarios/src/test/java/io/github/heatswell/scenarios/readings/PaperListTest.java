@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** Regression: lists of readings as people type them, each with what it says or why it is refused. */
 class PaperListTest {
@@ -29,6 +30,17 @@ class PaperListTest {
     private LogReader.LogFile read(String text, String unit) throws IOException {
         Path file = Files.writeString(folder.resolve("paper.txt"), text.replace("|", "\n"));
         return LogReader.read(file, AIR, new LogHints(Optional.ofNullable(unit), Optional.empty()));
+    }
+
+    /** A unit that files know is known on paper, in every spelling. */
+    @ParameterizedTest
+    @EnumSource(PressureUnit.class)
+    void everyUnitIsReadInEverySpelling(PressureUnit unit) throws IOException {
+        for (String spelling : unit.spellings()) {
+            long first = Math.max(1, Math.min(99_000, Math.round(unit.fromSi(4e5))));
+            String text = "10:00 %d %s|10:10 %d|10:20 %d".formatted(first, spelling, first + 1, first + 2);
+            assertEquals(unit.toSi(first), read(text, null).log().gauge(0), 1e-6, text);
+        }
     }
 
     /** Each list ends 1200 s after its first reading, at 4 bar to a thousandth (58 psi, 400 kPa). */
