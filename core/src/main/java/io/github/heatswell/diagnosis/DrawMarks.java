@@ -130,7 +130,7 @@ final class DrawMarks {
                 }
                 marks.add(unseen);
             }
-            heated |= rises || log.gauge(0) > level;
+            heated |= rises || log.gauge(0) > level || isAbove(log, i, level);
             boolean goesOn = !marks.isEmpty() && marks.get(marks.size() - 1).reading() == i - 1;
             boolean falls = isFall(log, i, level)
                     || isSmallDraw(log, i) && !isRecent(marks, log.time(i)) && !(opens && isFromTheTop(log, i));
@@ -229,6 +229,11 @@ final class DrawMarks {
                 .average()
                 .orElseThrow();
         return risen - rest > Math.max(DEEP, CLEAR * log.uncertainty());
+    }
+
+    /** Whether a reading and those before it are no scatter above a pressure: the tank was heated, perhaps from the first reading on. */
+    private static boolean isAbove(PressureLog log, int at, double level) {
+        return at + 1 >= IN_A_ROW && IntStream.range(at + 1 - IN_A_ROW, at + 1).allMatch(i -> log.gauge(i) > level);
     }
 
     /** A draw that ended as the pressure began to rise. */

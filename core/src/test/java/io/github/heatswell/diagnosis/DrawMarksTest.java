@@ -77,6 +77,9 @@ class DrawMarksTest {
                 .get(0);
         assertEquals(109 * 60, draw.timeOfDay() + 0.03 / draw.flow(), 1e-6, "shut as the pressure rises");
         assertTrue(DrawMarks.of(log(2, Arrays.copyOfRange(bar, 35, 60)), false).isEmpty(), "the first heat-up");
+        assertFalse(
+                DrawMarks.of(log(2, Arrays.copyOfRange(bar, 13, 60)), false).isEmpty(),
+                "the first heat-up began minutes after the log");
         assertTrue(DrawMarks.of(log(2, bar).seen(List.of(Sighting.of(Sighting.Kind.TAPS_SHUT, 0, 7_200))), false)
                 .isEmpty());
     }
