@@ -410,19 +410,13 @@ final class AuthorityPaper {
                 "Which clauses? For: " + rules.place().title() + ". Read: the original; quoted: elsewhere",
                 List.of("Clause and edition", "What it says", "Here"),
                 rows));
-        String left = rules.rules().stream()
-                .map(RulesHere.Held::rule)
-                .filter(rule -> !matters(rule))
-                .map(rule -> rule.topic().label())
-                .distinct()
-                .collect(Collectors.joining(", "));
-        if (!left.isEmpty()) {
-            blocks.add(new Block.Paragraph(
-                    "Not on this sheet, since no size turns on them: the clauses read on " + left
-                            + ". The command 'heatswell rules' lists them.",
-                    Block.Tone.PLAIN));
+        // one paragraph: on the lower of the two papers every line counts
+        boolean all = rules.rules().stream().map(RulesHere.Held::rule).allMatch(AuthorityPaper::matters);
+        String said = code().map(why -> why + " ").orElse("")
+                + (all ? "" : "Clauses on which no size turns are left out; the command 'heatswell rules' lists them.");
+        if (!said.isEmpty()) {
+            blocks.add(new Block.Paragraph(said.strip(), Block.Tone.PLAIN));
         }
-        code().ifPresent(why -> blocks.add(new Block.Paragraph(why, Block.Tone.PLAIN)));
     }
 
     private static boolean matters(PlaceRule rule) {
