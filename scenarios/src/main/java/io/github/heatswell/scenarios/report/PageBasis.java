@@ -76,7 +76,7 @@ final class PageBasis {
     }
 
     private static Grid ranges(String caption, List<List<String>> rows) {
-        return new Grid(caption, List.of("Input", "Range", "What that means"), rows, true);
+        return new Grid(caption, List.of("Input", "Range", "In this run"), rows, true);
     }
 
     private static Optional<Block> assumed(Scenario scenario, QuantityFormat shown) {

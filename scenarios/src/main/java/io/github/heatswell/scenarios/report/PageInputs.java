@@ -1,7 +1,9 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.scenarios.file.Origin;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.quantity.ClockTime;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
@@ -24,6 +26,8 @@ final class PageInputs {
     private static final Map<String, String> PARTS =
             Map.of("relief", "relief valve", "piping", "pipe", "draws", "draw");
 
+    private static final Pattern CLOCK = Pattern.compile("\\d{1,2}:\\d{2}");
+
     private PageInputs() {}
 
     /** The values given, those of a part of the house together, and then those filled in, each with its reason. */
@@ -41,7 +45,9 @@ final class PageInputs {
                                                         .site()
                                                         .place()
                                                         .title()
-                                                : field.startsWith("draws") ? use(value) : value(value, shown)))
+                                                : CLOCK.matcher(value).matches()
+                                                        ? clock(value, scenario)
+                                                        : field.startsWith("draws") ? use(value) : value(value, shown)))
                                 .strip());
             }
         });
@@ -103,10 +109,15 @@ final class PageInputs {
         return PARTS.getOrDefault(name, name.replace('-', ' ')) + number;
     }
 
+    /** A time of day as the place of the house tells it. */
+    private static String clock(String value, Scenario scenario) {
+        return Moments.of(scenario.system(), 0).clock(Math.round(ClockTime.read(value) / 60));
+    }
+
     /** For whom a published profile stands, with its name. */
     private static String use(String profile) {
         return DrawProfile.people(profile)
-                .map(people -> "as used by " + people + " (published day " + profile + ")")
+                .map(people -> "for " + people + " (published day " + profile + ")")
                 .orElse(profile);
     }
 

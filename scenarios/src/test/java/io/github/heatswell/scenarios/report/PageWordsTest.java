@@ -1,19 +1,24 @@
 package io.github.heatswell.scenarios.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.file.Change;
+import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
+import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class PageWordsTest {
 
-    /** On a page in SI units; what is written in one of them keeps its digits. */
+    /** On a page in bar; what is written in one of its units keeps its digits. */
     @ParameterizedTest
     @CsvSource({
         "10 bar, 10_bar",
-        "500 kPa, 500_kPa",
+        "500 kPa, 5_bar",
         "20 degC, 20_°C",
         "5 K, 5_K",
         "165 psi, 11.38_bar",
@@ -95,5 +100,16 @@ class PageWordsTest {
         assertEquals(
                 shown,
                 PageSizes.money(amount, currency, page ? QuantityFormat.printed(units) : QuantityFormat.ascii(units)));
+    }
+
+    /** Regression: a page whose every clock said "11 pm" gave the beginning of its run as 22:00. */
+    @ParameterizedTest
+    @CsvSource({"us-ipc, 10 pm", "uk, 22:00"})
+    void timesOfDayAreToldAsAtThePlace(String place, String told) {
+        Scenario night = Catalogue.read("orchard-lodge")
+                .with(List.of(new Change("site.place", place), new Change("run.begins", "22:00")));
+        String given =
+                PageInputs.of(night, QuantityFormat.printed(UnitSystem.SI)).toString();
+        assertTrue(given.contains("begins " + told), given);
     }
 }
