@@ -111,11 +111,10 @@ class OneNarrativeTest {
             "the run ends early: ",
             "Unaccounted for: %.0e of the mass that moved and %.0e of the energy; a sound run stays below %.0e. The",
             "The relief valve stays as it is: same place, same setting, same size, its outlet open and leading where",
-            "Before the heater is switched on: the tank is full, the relief valve was tested as its",
+            "Before the heater is switched on: the tank is full, ",
             "The pressure rises by ",
             "The water reaches ",
-            " or the relief valve opens,",
-            "If the relief valve opens,");
+            " relief valve opens,");
 
     @Test
     void nobodyElseSaysWhatARunCameTo() throws IOException {

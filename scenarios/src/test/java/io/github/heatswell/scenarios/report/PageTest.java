@@ -202,7 +202,7 @@ class PageTest {
     void theRunOfACuredHouseTellsHowToMakeTheSheetForTheAuthority() throws IOException {
         String cured = Pages.text(page(Catalogue.read("orchard-lodge-vessel"), UnitSystem.SI));
         assertTrue(
-                cured.contains("heatswell size --against 12L&#39; and the file of this house"),
+                cured.contains("heatswell size --against 12L&#39; with the file of this house"),
                 "the vessel that is there");
         String open = Pages.text(page(Catalogue.read("ferry-cottage"), UnitSystem.SI));
         assertFalse(open.contains("For the authority"), "a house that needs no vessel");
