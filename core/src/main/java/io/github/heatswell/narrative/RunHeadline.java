@@ -9,9 +9,12 @@ import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.sizing.SizingTarget;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** What one run found, in one sentence: the answer first, a hazard before everything else. Pressures are gauge readings. */
 final class RunHeadline {
@@ -163,11 +166,18 @@ final class RunHeadline {
         return Statement.joined("; ", said);
     }
 
-    /** The peak against the lowest set pressure of the valves that can open. */
+    /** The peak against the limit of the place where it exceeds that, or else the lowest set pressure of the valves that can open. */
     private Statement peakSentence() {
         boolean steady = summary.extremes().isSteady();
         Statement peak = plain(steady ? "the pressure stays at about " : "the pressure peaks at ")
                 .then(gauge(highest()));
+        OptionalDouble limit = overLimitHere();
+        if (limit.isPresent()) {
+            return peak.then(", ")
+                    .then(against(limit.getAsDouble()))
+                    .then(" the limit here, ")
+                    .then(gauge(limit.getAsDouble()));
+        }
         return Limit.reliefSet(summary)
                 .map(set -> peak.then(", ").then(against(set.gauge())).then(" the relief set pressure"))
                 .orElseGet(() -> peak.then(
@@ -176,6 +186,16 @@ final class RunHeadline {
                                 : summary.system().reliefValves().size() == 1
                                         ? "; the relief valve is blocked"
                                         : "; no relief valve can open"));
+    }
+
+    /** What the rules of the place allow (Pa, gauge), where the peak exceeds it. */
+    private OptionalDouble overLimitHere() {
+        return Stream.of(summary.system())
+                .filter(house -> house.site().place().isKnown())
+                .flatMap(house -> SizingTarget.cap(house).stream())
+                .mapToDouble(rule -> rule.limit().orElseThrow())
+                .filter(limit -> highest() > limit)
+                .findFirst();
     }
 
     /** The peak against what the tank's maker allows. */

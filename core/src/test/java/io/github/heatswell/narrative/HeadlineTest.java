@@ -6,11 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.assessment.FaultlessHouse;
 import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.place.Place;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefFault;
+import io.github.heatswell.system.Site;
+import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.List;
@@ -43,6 +47,19 @@ class HeadlineTest {
                 Arguments.of(
                         "The pressure peaks at 5.44 bar, 1.56 bar below the relief set pressure",
                         RunByHand.run(ONE, 60, 4.2, 5.44, 4.2)),
+                Arguments.of(
+                        "The pressure peaks at 6.2 bar, 0.68 bar above the limit here, 5.52 bar",
+                        RunByHand.run(
+                                ONE.toBuilder()
+                                        .site(Site.builder()
+                                                .altitude(0, LengthUnit.METRE)
+                                                .room(20, TemperatureUnit.CELSIUS)
+                                                .place(Place.US_UPC)
+                                                .build())
+                                        .build(),
+                                60,
+                                4.2,
+                                6.2)),
                 Arguments.of(
                         "The pressure peaks at 6.97 bar, 0.03 bar below the relief set pressure",
                         RunByHand.run(ONE, 60, 4.2, 6.97)),

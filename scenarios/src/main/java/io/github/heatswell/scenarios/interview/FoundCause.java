@@ -56,10 +56,10 @@ record FoundCause(Optional<Cause> cause, boolean shut) {
     private String remedy() {
         if (cause.isEmpty()) {
             return shut
-                    ? "The readings do not settle the cause for sure. But whichever it is, the heated water has nowhere to go. The next step"
+                    ? "The readings do not settle the cause. But whichever it is, the heated water has nowhere to go. The next step"
                             + " says which vessel the house needs."
-                    : "The readings leave the cause open. The guide goes by the description of the house; a vessel helps only if"
-                            + " the cause is expansion.";
+                    : "The readings leave the cause open. From here the guide uses the description of the house. A vessel helps only"
+                            + " if the cause is expansion.";
         }
         return switch (cause.get()) {
             case AS_DESCRIBED ->
@@ -128,9 +128,8 @@ record FoundCause(Optional<Cause> cause, boolean shut) {
     /** What is still to be done about it once there is a vessel; empty if the vessel was all. */
     Optional<String> left() {
         if (cause.isEmpty()) {
-            return Optional.of(
-                    (shut ? "The readings did not settle the cause for sure." : "The readings left the cause open.")
-                            + " If the relief valve still drips with the vessel, take readings again.");
+            return Optional.of((shut ? "The readings did not settle the cause." : "The readings left the cause open.")
+                    + " If the relief valve still drips with the vessel, take readings again.");
         }
         return isMended()
                 ? cause.map(one -> "Also fix what the readings found: " + one.words() + ". " + remedy())

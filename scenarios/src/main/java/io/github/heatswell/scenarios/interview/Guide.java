@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.interview;
 
+import io.github.heatswell.checksheet.CheckSheet;
 import io.github.heatswell.narrative.SizeAdvice.LowerSupply;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.ScenarioReader;
@@ -10,6 +11,7 @@ import io.github.heatswell.scenarios.interview.Question.Unknown;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.report.NextStep;
 import io.github.heatswell.scenarios.report.OutputException;
+import io.github.heatswell.scenarios.report.ReadingsAfter;
 import io.github.heatswell.scenarios.wording.Spoken;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.units.UnitSystem;
@@ -41,16 +43,15 @@ public final class Guide {
     private static final Question READINGS = Question.about(
                     "readings",
                     "Readings",
-                    new AnswerKind.Text(
-                            500,
-                            "a file name, or several with commas between; paper to type them in; no if there are none"))
+                    new AnswerKind.Text(500, "a file name, or several with commas between; paper; or no"))
             .asks(
-                    "Have you written down what a pressure gauge showed? Name the file, or type paper to type the readings in here, or no.")
+                    "Have you written down what a pressure gauge showed? Type the file's name, or paper to type the readings in here, or"
+                            + " no.")
             .find(
-                    "the check sheet in report.html says when to read, and what the gauge should show.",
+                    "'heatswell readings --sheet' writes a blank sheet that says when to read.",
                     "A handwritten list will do, with a time and a pressure on each line, such as 6:45 am 61 psi showered. So will"
                             + " a gauge log in CSV. Without readings, the guide goes by the description of the house.")
-            .ifUnknown(Unknown.leftOut("the guide goes by the description of the house"))
+            .ifUnknown(Unknown.leftOut("the guide uses the description of the house"))
             .build();
 
     /** Under which the guide remembers that a larger vessel is recommended than was bought. */
@@ -74,7 +75,7 @@ public final class Guide {
             .find(
                     "its plate, as the maximum working pressure.",
                     "It must be at least the set pressure of the relief valve. If the plate does not say, ask the seller.")
-            .ifUnknown(Unknown.leftOut("read its plate before it is fitted"))
+            .ifUnknown(Unknown.leftOut("the plate must be read before the vessel is fitted"))
             .build();
 
     /** In place of what a plate says that nobody could read. */
@@ -86,6 +87,12 @@ public final class Guide {
 
     /** Under which the guide remembers that a lower supply is still to come. */
     private static final String CURE = "cure";
+
+    /** Under which the guide remembers that run and papers of the house with its vessel are there. */
+    private static final String PRINTED = "printed";
+
+    /** Under which the guide remembers that nobody read the gauge after the change. */
+    private static final String UNREAD = "unread";
 
     /** What is changed about the supply, in the order in which a file takes it. */
     private static final List<String> SUPPLY =
@@ -104,12 +111,12 @@ public final class Guide {
 
     /** The steps in their order. */
     private enum Step {
-        DRIP("The drip: does the house, as described, drip, and how much?"),
+        DRIP("The drip: does this house drip, and how much?"),
         CAUSE("The cause: what do gauge readings say?"),
         SIZE("The size: which vessel, and what charge?"),
-        BUY("The vessel: which one did you buy? Type dk if you have none yet."),
+        BUY("The vessel: which one did you buy?"),
         CHARGE("The charge: what is it pumped up to?"),
-        VERIFY("The check: what should the gauge read now?"),
+        VERIFY("The check: does the gauge read what it should now?"),
         KEEP("The years: when should the charge be checked?");
 
         private final String title;
@@ -131,6 +138,7 @@ public final class Guide {
     private final Path house;
     private final Dialogue dialogue;
     private final Interviewer interviewer;
+    private final NewVessel fitting;
     private final HouseFile kept;
     private final Map<String, String> vessel;
     private final Function<List<String>, Done> commands;
@@ -149,11 +157,13 @@ public final class Guide {
         this.house = house;
         this.dialogue = dialogue;
         this.interviewer = new Interviewer(dialogue, units.or(() -> unitsOf(house)));
+        this.fitting = new NewVessel(house, interviewer.units());
         this.kept = kept(house);
         this.commands = commands;
         this.vessel = new LinkedHashMap<>();
         for (String kept : Stream.concat(
-                        Stream.concat(SUPPLY.stream(), VESSEL.stream()), Stream.of(RECOMMENDED, FOUND, CURE))
+                        Stream.concat(SUPPLY.stream(), VESSEL.stream()),
+                        Stream.of(RECOMMENDED, FOUND, CURE, PRINTED, UNREAD))
                 .toList()) {
             notes.said(kept).ifPresent(said -> vessel.put(kept, said));
         }
@@ -284,8 +294,8 @@ public final class Guide {
             if (way != Way.ON) {
                 dialogue.blankLine();
                 remember();
-                dialogue.say("Left at step " + (at.ordinal() + 1) + " of " + steps.length
-                        + ". Everything is saved: start the guide again to go on from there.");
+                dialogue.say("Stopped at step " + (at.ordinal() + 1) + " of " + steps.length
+                        + ". Everything is saved: start the guide again, and it picks up there.");
                 return new Ending(way == Way.LEFT ? Outcome.Ending.LEFT : Outcome.Ending.ENDED, status, List.of());
             }
         }
@@ -294,13 +304,14 @@ public final class Guide {
     /** What is left to do, and what to write down. */
     private void close() throws OutputException {
         // a charge for a supply that is to be lowered is nothing to bring about
-        Optional<String> wrong =
-                vessel.containsKey(CURE) ? Optional.empty() : fitting().wrongCharge(values());
+        Optional<String> wrong = vessel.containsKey(CURE) ? Optional.empty() : fitting.wrongCharge(values());
         List<String> left = Stream.of(
                         Optional.ofNullable(vessel.get(RECOMMENDED)),
                         Optional.ofNullable(vessel.get(CURE)),
-                        fitting().weak(values()),
-                        wrong)
+                        fitting.weak(values()),
+                        wrong,
+                        Optional.ofNullable(vessel.get(UNREAD))
+                                .map(any -> "Take the readings of the check sheet, and compare them with it."))
                 .flatMap(Optional::stream)
                 .map(interviewer.units()::spelled)
                 .toList();
@@ -311,7 +322,7 @@ public final class Guide {
             return;
         }
         HouseFile changed = new HouseFile(house.resolveSibling(name(house) + "-with-vessel.yaml"));
-        Optional<String> text = changed.exists() ? Optional.empty() : fitting().described(values());
+        Optional<String> text = changed.exists() ? Optional.empty() : fitting.described(values());
         if (text.isPresent()) {
             changed.write(text.get());
             described = Optional.of(changed.path());
@@ -328,7 +339,7 @@ public final class Guide {
                         .filter(entry -> wrong.isEmpty() || !entry.getKey().equals(NamedValue.PRECHARGE.field()))
                         .map(entry -> entry.getKey() + " " + entry.getValue())
                         .collect(Collectors.joining(", "))
-                + (wrong.isEmpty() ? "" : ", vessel.precharge as the gauge then shows it") + ".");
+                + (wrong.isEmpty() ? "" : ", and as vessel.precharge what the gauge then shows") + ".");
     }
 
     private void remember() throws OutputException {
@@ -341,8 +352,7 @@ public final class Guide {
     private Way goOn() {
         dialogue.blankLine();
         dialogue.say(
-                "Press Enter to go on. Or type quit to stop here until next time, back to repeat the last step, or new to start"
-                        + " over at step 1.");
+                "Press Enter to go on, or type: quit to stop for now, back to repeat the last step, new to start over.");
         for (int asked = 0; asked < Interviewer.PATIENCE; asked++) {
             Optional<String> line = dialogue.hear();
             if (line.isEmpty()) {
@@ -366,8 +376,7 @@ public final class Guide {
                     if (Interview.LEAVE.contains(word)) {
                         return Way.LEFT;
                     }
-                    dialogue.say(
-                            "There is no question here, so that was ignored. Press Enter to go on, or type quit, back or new.");
+                    dialogue.say("Ignored: nothing was asked. Press Enter to go on, or type quit, back or new.");
                 }
             }
         }
@@ -445,22 +454,74 @@ public final class Guide {
         return Way.ON;
     }
 
-    /** Does the valve stay shut? And the papers for the vessel that was bought: its limit, its tag, what is to be written down. */
-    private Way verify() {
+    /**
+     * Does the valve stay shut, and what are the papers for the work? The gauge then tells whether the change did what it should; the
+     * readings may come days later.
+     */
+    private Way verify() throws OutputException {
+        if (!vessel.containsKey(PRINTED)) {
+            print();
+            if (status != 0) {
+                return Way.ON;
+            }
+            vessel.put(PRINTED, "yes");
+            remember();
+        }
+        Optional<ReadingsAfter> sheet =
+                fitting.isOne(values()) ? fitting.sheet(values(), interviewer.units()) : Optional.empty();
+        if (sheet.isEmpty()) {
+            return Way.ON;
+        }
+        dialogue.blankLine();
+        say("Once the vessel is fitted, print the check sheet in " + Path.of(folder("-with-vessel"), "report.html")
+                + ", and read the gauge as it says. It is for this vessel and charge; one in other papers is not.");
+        CheckTalk talk =
+                new CheckTalk(dialogue, interviewer.units(), sheet.get().moments());
+        CheckTalk.Ending ending = talk.hold();
+        if (ending != CheckTalk.Ending.DONE) {
+            return ending == CheckTalk.Ending.LATER ? Way.LEFT : Way.ENDED;
+        }
+        if (talk.read().isEmpty()) {
+            say("Without readings nobody knows whether the change worked. Take them when you can.");
+            vessel.put(UNREAD, "yes");
+            return Way.ON;
+        }
+        vessel.remove(UNREAD);
+        dialogue.blankLine();
+        sheet.get().answer(talk.read()).forEach(this::say);
+        return sheet.get().agrees(talk.read()) ? Way.ON : look(talk.read());
+    }
+
+    /** Readings that are off are what a diagnosis is for, as far as it takes them; the guide waits for what it says. */
+    private Way look(Map<CheckSheet.Reading.Kind, Double> read) throws OutputException {
+        String lines = ReadingsAfter.forDiagnosis(read);
+        if (!lines.isEmpty()) {
+            HouseFile list = new HouseFile(house.resolveSibling(name(house) + "-check.yaml"));
+            list.write(lines);
+            dialogue.blankLine();
+            say("What these readings say about the cause takes a minute or two.");
+            run("diagnose", "--readings", list.path().toString(), "--out", folder("-check"));
+            status = 0;
+        }
+        dialogue.blankLine();
+        say("Put that right, read again, and type the new readings here: the guide picks up at this step.");
+        return Way.LEFT;
+    }
+
+    private void print() {
         run("run", "--set", "question=" + STAYS_SHUT, "--out", folder("-with-vessel"));
-        if (status == 0 && fitting().isOne(values())) {
+        if (status == 0 && fitting.isOne(values())) {
             dialogue.blankLine();
-            say("Print the check sheet in " + Path.of(folder("-with-vessel"), "report.html")
-                    + ": it says when to read the gauge, and what it should show with this vessel and charge.");
-            dialogue.blankLine();
-            say("The papers for the work, and how the vessel you bought compares with the limit:");
+            say(
+                    vessel.containsKey(RECOMMENDED)
+                            ? "The papers for the work, with the size that the sizing recommends:"
+                            : "The papers for the work with this vessel:");
             dialogue.blankLine();
             List<String> words = new ArrayList<>(List.of("size", house.toString()));
             supply().forEach((field, value) -> words.addAll(List.of("--set", field + "=" + value)));
             words.addAll(List.of("--bought", vessel.get(NamedValue.VESSEL_VOLUME.field()), "--out", folder("-papers")));
             status = commands.apply(words).status();
         }
-        return Way.ON;
     }
 
     private void say(String sentence) {
@@ -522,7 +583,7 @@ public final class Guide {
                         next.filter(step -> step.command().equals("size")).isPresent());
                 vessel.put(FOUND, cause.word());
                 dialogue.blankLine();
-                boolean closed = fitting().isClosed();
+                boolean closed = fitting.isClosed();
                 say(cause.first(closed));
                 return !closed && cause.isMended() ? Way.DONE : cause.holds() ? Way.LEFT : Way.ON;
             }
@@ -578,23 +639,21 @@ public final class Guide {
                 return way;
             }
             boolean lowered = !supply().isEmpty();
+            fitting.toBuy(supply()).ifPresent(this::say);
             way = ask(Questions.named(ReliefQuestions.VOLUME));
             if (way == Way.BACK && lowered) {
                 vessel.keySet().removeAll(SUPPLY);
                 continue;
             }
-            if (way == Way.LEFT) {
-                fitting().toBuy(supply()).ifPresent(this::say);
-            }
             if (way == Way.ON) {
                 vessel.remove(RECOMMENDED);
                 // the size on its label is the one it is sold by
                 vessel.computeIfPresent(ReliefQuestions.VOLUME, (field, value) -> value.replaceFirst(" \\+- .*", ""));
-                fitting().tooSmall(supply(), values()).ifPresent(said -> {
+                fitting.tooSmall(supply(), values()).ifPresent(said -> {
                     vessel.put(RECOMMENDED, said);
                     say(said);
                 });
-                vessel.remove(RATING.id());
+                vessel.keySet().removeAll(List.of(RATING.id(), PRINTED));
             }
             return way;
         }
@@ -611,7 +670,7 @@ public final class Guide {
             String value = interviewer.answers().to(RATING).map(Answer::value).orElse("");
             vessel.put(RATING.id(), value.isEmpty() ? NOT_READ : value);
             remember();
-            fitting().weak(values()).ifPresent(this::say);
+            fitting.weak(values()).ifPresent(this::say);
         }
         return way;
     }
@@ -622,7 +681,7 @@ public final class Guide {
             return Way.ON;
         }
         vessel.remove(CURE);
-        Optional<LowerSupply> cure = fitting().cure(Map.of());
+        Optional<LowerSupply> cure = fitting.cure(Map.of());
         if (cure.isEmpty()) {
             return Way.ON;
         }
@@ -631,7 +690,7 @@ public final class Guide {
                         "Reducing valve set to",
                         AnswerKind.Quantity.of(Kind.PRESSURE, new Choice("3.5 bar", "50 psi"))
                                 .orNone("if that is not done yet"))
-                .asks("The sizing says to have " + fitting().set(cure.get())
+                .asks("The sizing says to have " + fitting.set(cure.get())
                         + ". Is that done, and what does a gauge downstream of it read?")
                 .find(
                         "read the gauge while a little water runs.",
@@ -655,7 +714,7 @@ public final class Guide {
         } else {
             vessel.put(SupplyQuestions.REDUCED, value);
         }
-        fitting().cure(supply()).map(fitting()::told).ifPresent(said -> {
+        fitting.cure(supply()).map(fitting::told).ifPresent(said -> {
             vessel.put(CURE, said);
             say(said);
         });
@@ -675,12 +734,14 @@ public final class Guide {
         if (plate != Way.ON) {
             return plate;
         }
-        fitting().target(values()).map(interviewer.units()::spelled).ifPresent(dialogue::say);
+        vessel.remove(PRINTED);
+        Optional.ofNullable(vessel.get(RECOMMENDED)).ifPresent(this::say);
+        fitting.target(values()).map(interviewer.units()::spelled).ifPresent(dialogue::say);
         Question question = Questions.named(ReliefQuestions.PRECHARGE);
         String before = "";
         for (int asked = 0; asked < Interviewer.PATIENCE; asked++) {
             Way way = ask(question);
-            Optional<String> wrong = way == Way.ON ? fitting().wrongCharge(values()) : Optional.empty();
+            Optional<String> wrong = way == Way.ON ? fitting.wrongCharge(values()) : Optional.empty();
             if (wrong.isEmpty() || vessel.get(question.id()).equals(before)) {
                 return way;
             }
@@ -689,10 +750,6 @@ public final class Guide {
                     + " Then type what the gauge shows. To go on with this charge, type it again.");
         }
         return Way.ENDED;
-    }
-
-    private NewVessel fitting() {
-        return new NewVessel(house, interviewer.units());
     }
 
     /** What is to be written into the file of the house. */

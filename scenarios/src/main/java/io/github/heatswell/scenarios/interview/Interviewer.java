@@ -121,7 +121,11 @@ final class Interviewer {
                         dialogue.say("This is the first question.");
                         continue;
                     }
-                    answers = answers.withoutLast();
+                    Answers before = answers.withoutLast();
+                    Questions.next(before)
+                            .ifPresent(last -> dialogue.say(
+                                    "You said: " + Interview.Summary.of(last, answers, units()), INDENT, INDENT));
+                    answers = before;
                     return Ending.FINISHED;
                 }
                 case "?", "help" -> explain(question);

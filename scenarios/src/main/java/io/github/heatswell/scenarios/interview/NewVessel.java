@@ -8,13 +8,18 @@ import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
+import io.github.heatswell.scenarios.report.ReadingsAfter;
 import io.github.heatswell.simulation.SimulationException;
+import io.github.heatswell.sizing.NominalSize;
+import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
+import io.github.heatswell.units.VolumeUnit;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -34,6 +39,8 @@ final class NewVessel {
 
     private final Path house;
     private final QuantityFormat shown;
+    private Sized sized;
+    private VesselAnswer answer;
 
     NewVessel(Path house, UnitSystem units) {
         this.house = house;
@@ -51,8 +58,24 @@ final class NewVessel {
         }
     }
 
+    /** The sizing at a supply; the same as before while neither that nor the file changes. */
     private VesselAnswer answer(Map<String, String> supply) throws IOException {
+        Sized now = new Sized(Files.readString(house), Map.copyOf(supply));
+        if (!now.equals(sized)) {
+            answer = VesselChoice.of(ScenarioReader.read(house).with(changes(supply)))
+                    .build()
+                    .answer();
+            sized = now;
+        }
+        return answer;
+    }
+
+    /** What a sizing is about: the text of a file, and what is changed about the supply. */
+    private record Sized(String text, Map<String, String> supply) {}
+
+    private VesselAnswer bought(Map<String, String> supply, double volume) throws IOException {
         return VesselChoice.of(ScenarioReader.read(house).with(changes(supply)))
+                .bought(NominalSize.of(VolumeUnit.LITRE.fromSi(volume), VolumeUnit.LITRE))
                 .build()
                 .answer();
     }
@@ -88,18 +111,34 @@ final class NewVessel {
     Optional<String> tooSmall(Map<String, String> supply, Map<String, String> vessel) {
         try {
             Optional<Scenario> fitted = fitted(vessel);
-            return fitted.isEmpty()
-                    ? Optional.empty()
-                    : answer(supply)
-                            .recommended()
-                            .filter(wanted -> wanted.volume() > volume(fitted.get()) * (1 + 1e-9))
-                            .map(wanted -> "The sizing recommends " + shown.volume(wanted.volume()) + ": "
-                                    + shown.volume(volume(fitted.get()))
-                                    + " leaves too little margin for what is uncertain and for a year's loss of charge."
-                                    + " Exchange it if you can.");
+            if (fitted.isEmpty()) {
+                return Optional.empty();
+            }
+            VesselAnswer answer = bought(supply, volume(fitted.get()));
+            return answer.tooSmall().map(small -> enough(answer) + tooSmall(small.vessel(), answer));
         } catch (IOException | IllegalArgumentException | SimulationException unsized) {
             return Optional.empty();
         }
+    }
+
+    private String enough(VesselAnswer answer) {
+        return answer.recommended()
+                .map(wanted -> "The sizing recommends " + shown.volume(wanted.volume()) + ". ")
+                .orElse("");
+    }
+
+    /** What a vessel that is too small would do: too little margin is said only of one that keeps the limit. */
+    private String tooSmall(SizingResult.Vessel vessel, VesselAnswer answer) {
+        String volume = shown.volume(vessel.volume());
+        return vessel.suffices()
+                ? "With " + volume
+                        + " too little margin is left for a year's loss of charge and for what is uncertain. Exchange it if"
+                        + " you can."
+                : "With " + volume + " the pressure would go to "
+                        + shown.pressure(vessel.peakAbsolute() - atmosphere()) + (vessel.higher() ? " and beyond" : "")
+                        + ", over the limit of "
+                        + shown.pressure(answer.sizing().target().gauge())
+                        + ". Exchange it before anybody connects it.";
     }
 
     /** Which size to buy, in a sentence; empty if none is recommended. */
@@ -111,9 +150,9 @@ final class NewVessel {
                             + shown.pressure(wanted.precharge().gauge(atmosphere())) + "."
                             + supply.values().stream()
                                     .filter(set -> set.contains(" +- "))
-                                    .map(set -> " That allows for a setting that is off by "
-                                            + set.replaceFirst(".* \\+- ", "") + ": one that is read closely may take"
-                                            + " less.")
+                                    .map(set -> " That allows for a setting that is "
+                                            + set.replaceFirst(".* \\+- ", "") + " off: read it closely, and a smaller"
+                                            + " one may do.")
                                     .findFirst()
                                     .orElse(""));
         } catch (IOException | IllegalArgumentException | SimulationException unsized) {
@@ -166,6 +205,15 @@ final class NewVessel {
     /** Whether the house has this vessel alone, so that a sizing may be compared with it. */
     boolean isOne(Map<String, String> vessel) {
         return fitted(vessel).isPresent();
+    }
+
+    /** What readings of the house with this vessel are held against; empty if its check sheet asks for none. */
+    Optional<ReadingsAfter> sheet(Map<String, String> vessel, UnitSystem units) {
+        try {
+            return fitted(vessel).flatMap(scenario -> ReadingsAfter.of(scenario, units));
+        } catch (IllegalArgumentException | SimulationException unchecked) {
+            return Optional.empty();
+        }
     }
 
     /** Whether water that expands cannot go back to the mains; true of a house that cannot be read. */

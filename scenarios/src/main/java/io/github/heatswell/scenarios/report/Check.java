@@ -44,13 +44,20 @@ record Check(List<String> steps, List<Reading> readings, List<String> remarks, O
     /**
      * What a gauge should read at some moment.
      *
-     * @param when the moment
+     * @param kind the moment
+     * @param when the moment in words
      * @param expectedGauge what the gauge should read (Pa, gauge)
      * @param lowestGauge the lowest reading that agrees with that (Pa, gauge)
      * @param highestGauge the highest reading that agrees with that (Pa, gauge)
      * @param note what to mind, possibly nothing
      */
-    record Reading(String when, double expectedGauge, double lowestGauge, double highestGauge, String note) {}
+    record Reading(
+            CheckSheet.Reading.Kind kind,
+            String when,
+            double expectedGauge,
+            double lowestGauge,
+            double highestGauge,
+            String note) {}
 
     /** What the gauge should read, and when, with room for what it does read; empty if there is nothing to read. */
     Optional<Document.Section> section(QuantityFormat shown) {
@@ -170,6 +177,7 @@ record Check(List<String> steps, List<Reading> readings, List<String> remarks, O
             boolean sampled = tolerated.samples() > 0;
             double gauge = expected.expectedGauge();
             return new Check.Reading(
+                    expected.kind(),
                     PageWords.capitalised(expected.when()),
                     gauge,
                     sampled ? tolerated.lowest() : gauge - error,

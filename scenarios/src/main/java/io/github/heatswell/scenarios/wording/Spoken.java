@@ -41,7 +41,7 @@ public record Spoken(String plain, Doubt doubt) {
     private static final String FILLER =
             "h+m+|u+h+m*|u+m+|well|oh|okay|ok|(?:it|there)(?: is|'?s)(?: got)?|that'?s|we are|we'?re|there are|(?:it|i|we)(?:'?ve| has| have)(?: got)?(?! (?:no|not) )"
                     + "|mostly|mainly|usually|normally|(?:the |my |its )?(?:[a-z-]+ )?(?:t ?& ?p(?: valve)?|valve|tank|heater|burner|thermostat|regulator)(?: is)?(?=[ ,:]+~?\\d)|(?:the |my )?(?:label|tag|plate|gauge|dial|sticker) (?:says|said|reads|shows)"
-                    + "|it (?:says|reads|shows)|set (?:to|at)|between|only|just|an?|the|in|at(?= ?~?\\d)|(?:yes|yeah|yep)(?=\\W+(?:[a-z' ]+ )?~?\\d)";
+                    + "|it (?:says|reads|shows)|set (?:to|at)|(?:it )?came (?:at|with) \\d+[^,;]*(?=[,;])|(?:and )?(?:i |we )?(?:have |had |'ve )?(?:then )?(?:turned|set|pumped|charged|brought|lowered|filled)(?: it| them)?(?: down| up| back)? (?:to|at)|between|only|just|an?|the|in|at(?= ?~?\\d)|(?:yes|yeah|yep)(?=\\W+(?:[a-z' ]+ )?~?\\d)";
 
     private static final Pattern FRONT = pattern("^(?:(?<not>" + IGNORANT + ")|(?<hedge>" + HEDGE + "|~)|(?:" + FILLER
             + "))(?:[\\s,;:.!\u2026-]+|(?<=~)|$)");
@@ -52,7 +52,8 @@ public record Spoken(String plain, Doubt doubt) {
                     + IGNORANT + ")[).]*$");
 
     /** What is said behind what counts and adds nothing to it. */
-    private static final Pattern AFTER = pattern("[\\s,;]+(?:mostly|mainly|usually|normally|please|thanks)$");
+    private static final Pattern AFTER =
+            pattern("[\\s,;]+(?:max(?:imum|\\.)?|mostly|mainly|usually|normally|please|thanks)$");
     /** What a number belongs to. */
     private static final Pattern THING =
             pattern("(?<=[a-z])\\s+(?:one|tank|heater|water|valve|vessel|unit|model|electric|gas)$");

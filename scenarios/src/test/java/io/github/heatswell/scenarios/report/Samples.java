@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.checksheet.CheckSheet;
 import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -94,7 +95,7 @@ final class Samples {
     }
 
     private static Check.Reading reading(String when, double gauge, String note) {
-        return new Check.Reading(when, gauge, gauge - 0.2e5, gauge + 0.1e5, note);
+        return new Check.Reading(CheckSheet.Reading.Kind.PEAK, when, gauge, gauge - 0.2e5, gauge + 0.1e5, note);
     }
 
     private static List<Block> options(String text, Grid sizes) {

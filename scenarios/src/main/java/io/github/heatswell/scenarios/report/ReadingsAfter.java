@@ -1,0 +1,188 @@
+package io.github.heatswell.scenarios.report;
+
+import io.github.heatswell.assessment.Findings;
+import io.github.heatswell.checksheet.CheckSheet;
+import io.github.heatswell.diagnosis.SiteCheck;
+import io.github.heatswell.narrative.Limit;
+import io.github.heatswell.result.Balances;
+import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.spread.VariedHouse;
+import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** What the gauge of a changed house showed, held against its check sheet. What a deviation means is common practice, no source. */
+public final class ReadingsAfter {
+
+    private final List<Check.Reading> sheet;
+    private final double relief;
+    private final QuantityFormat shown;
+
+    private ReadingsAfter(List<Check.Reading> sheet, double relief, QuantityFormat shown) {
+        this.sheet = sheet;
+        this.relief = relief;
+        this.shown = shown;
+    }
+
+    /**
+     * What the check sheet of a house says.
+     *
+     * @param scenario the house as changed
+     * @param units the units of the answer
+     * @return what readings are held against; empty where the sheet asks for none
+     */
+    public static Optional<ReadingsAfter> of(Scenario scenario, UnitSystem units) {
+        QuantityFormat shown = QuantityFormat.ascii(units);
+        Check check = Check.of(
+                scenario.system(),
+                Check.unread(VariedHouse.of(scenario), scenario),
+                PageFindings.notBefore(Findings.of(scenario.system(), scenario.doubts()), shown),
+                new Balances.Count(),
+                shown);
+        return Optional.of(check.readings())
+                .filter(readings -> !readings.isEmpty())
+                .map(readings -> new ReadingsAfter(
+                        readings, Limit.reliefSetGauge(scenario.system()).orElse(Double.POSITIVE_INFINITY), shown));
+    }
+
+    /**
+     * When the gauge is to be read.
+     *
+     * @return the moments, in their order
+     */
+    public List<CheckSheet.Reading.Kind> moments() {
+        return sheet.stream().map(Check.Reading::kind).toList();
+    }
+
+    /**
+     * Whether a reading lies within what the sheet allows.
+     *
+     * @param moment when it was taken
+     * @param gauge what the gauge showed (Pa, gauge)
+     * @return true if it agrees
+     */
+    public boolean agrees(CheckSheet.Reading.Kind moment, double gauge) {
+        return above(moment, gauge) == 0;
+    }
+
+    /**
+     * Whether all readings do.
+     *
+     * @param read what the gauge showed (Pa, gauge)
+     * @return true if each agrees
+     */
+    public boolean agrees(Map<CheckSheet.Reading.Kind, Double> read) {
+        return read.entrySet().stream().allMatch(one -> agrees(one.getKey(), one.getValue()));
+    }
+
+    /** How far (Pa) a reading lies above the highest that agrees, or, negative, below the lowest. */
+    private double above(CheckSheet.Reading.Kind moment, double gauge) {
+        Check.Reading line = line(moment);
+        return gauge > line.highestGauge() ? gauge - line.highestGauge() : Math.min(0, gauge - line.lowestGauge());
+    }
+
+    private Check.Reading line(CheckSheet.Reading.Kind moment) {
+        return sheet.stream().filter(one -> one.kind() == moment).findFirst().orElseThrow();
+    }
+
+    /**
+     * What readings say: whether they agree, which do not, and what that means.
+     *
+     * @param read what the gauge showed (Pa, gauge), at least one of {@link #moments()}
+     * @return whole sentences, in paragraphs
+     */
+    public List<String> answer(Map<CheckSheet.Reading.Kind, Double> read) {
+        List<String> said = new ArrayList<>();
+        double highest =
+                read.values().stream().mapToDouble(gauge -> gauge).max().orElseThrow();
+        if (highest > relief + tolerance(highest)) {
+            said.add("The gauge read " + shown.pressure(highest)
+                    + ", above the relief valve's set pressure. Turn the heater off and have" + " the valve replaced.");
+        }
+        Map<CheckSheet.Reading.Kind, Double> off = new EnumMap<>(CheckSheet.Reading.Kind.class);
+        read.forEach((moment, gauge) -> {
+            if (!agrees(moment, gauge)) {
+                off.put(moment, above(moment, gauge));
+            }
+        });
+        if (off.isEmpty()) {
+            said.add((read.size() == 1 ? "The reading agrees" : "All " + read.size() + " readings agree")
+                    + " with the check sheet"
+                    + (read.containsKey(CheckSheet.Reading.Kind.PEAK)
+                            ? ": the vessel takes up the expansion. Keep the sheet for the next check."
+                            : ". But the highest reading of a heat-up, on which the answer depends, was not taken."));
+            return said;
+        }
+        said.add("Not yet as it should be: " + off.size() + " of " + read.size()
+                + (read.size() == 1 ? " reading is" : " readings")
+                + (read.size() == 1 ? "" : off.size() == 1 ? " is" : " are")
+                + " off the check sheet.");
+        off.forEach((moment, above) -> said.add(line(moment).when() + ": "
+                + shown.pressure(read.get(moment)) + " is too " + (above > 0 ? "high" : "low") + "; "
+                + shown.pressures(line(moment).lowestGauge(), line(moment).highestGauge()) + " agrees."));
+        said.add(meaning(off));
+        return said;
+    }
+
+    /** How far (Pa) a gauge at a pressure is off: as far as the sheet allows at its peak. */
+    private double tolerance(double pressure) {
+        return 0.05 * pressure;
+    }
+
+    /** What the first of the deviations that count most means, and what to do. */
+    private static String meaning(Map<CheckSheet.Reading.Kind, Double> off) {
+        if (off.containsKey(CheckSheet.Reading.Kind.COLD_STATIC)) {
+            return "The supply comes first, for all the other readings move with it. Check the reducing valve, or correct the supply in"
+                    + " the file. Then charge the vessel to what the gauge shows cold, and read again.";
+        }
+        double heated = Arrays.asList(
+                        CheckSheet.Reading.Kind.PEAK,
+                        CheckSheet.Reading.Kind.HALF_HOUR,
+                        CheckSheet.Reading.Kind.QUARTER_HOUR)
+                .stream()
+                .filter(off::containsKey)
+                .mapToDouble(off::get)
+                .findFirst()
+                .orElse(0);
+        if (heated > 0) {
+            return "The vessel takes too little water. See that its valve stands open. With the heater off and its water side empty,"
+                    + " check its charge with a tyre gauge. If both are right, the vessel is too small.";
+        }
+        if (heated < 0) {
+            return "The water expands less than it should, or finds a way out. See that the heater came on and went off, and that no tap"
+                    + " was opened. Then look for a leak, and at the check valve.";
+        }
+        if (off.containsKey(CheckSheet.Reading.Kind.NEXT_MORNING)) {
+            return off.get(CheckSheet.Reading.Kind.NEXT_MORNING) > 0
+                    ? "The pressure stayed up. The heater may have come on again in the night; if not, the reducing valve does not close"
+                            + " tight."
+                    : "Water was lost in the night: at a tap, at a leak, or back through the check valve.";
+        }
+        return "It was read too early or too late, or the supply changed. Read it again.";
+    }
+
+    /**
+     * The readings that a diagnosis takes, as a file of readings on site.
+     *
+     * @param read what the gauge showed (Pa, gauge)
+     * @return its lines, possibly none
+     */
+    public static String forDiagnosis(Map<CheckSheet.Reading.Kind, Double> read) {
+        StringBuilder lines = new StringBuilder();
+        read.forEach((moment, gauge) -> {
+            boolean taken = Arrays.stream(SiteCheck.values())
+                    .map(check -> check.name().toLowerCase(Locale.ROOT).replace('_', '-'))
+                    .anyMatch(moment.id()::equals);
+            if (taken) {
+                lines.append(moment.id()).append(": ").append(Math.round(gauge)).append(" Pa\n");
+            }
+        });
+        return lines.toString();
+    }
+}
