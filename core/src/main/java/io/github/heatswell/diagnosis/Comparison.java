@@ -321,19 +321,30 @@ final class Comparison {
                 workers.map(all, ended -> ended.criterion(1) < worth && !hopeless ? profiled(ended) : ended);
         List<Ended> near =
                 workers.map(profiled, ended -> ended.isContained() ? nearTheBest(ended, profiled, worth) : ended);
-        Ended described = near.get(0);
-        List<Ended> good = described.isContained()
-                ? workers.map(
-                        near, ended -> ended.trial.hypothesis().open().isEmpty() ? ended : asGoodAs(described, ended))
-                : near;
+        List<Ended> good = workers.map(near, ended -> asGoodAsDescribed(ended, near));
         Ended best = first(good);
         return workers.map(good, ended -> ended == best ? ended : asGoodAs(best, ended));
     }
 
     /**
-     * The slightest case of most faults is the house as described, and the gravest of some is another fault: each is tried with what such
-     * a one makes of everything else, and followed where that helps.
+     * The slightest case of most faults is the house as described, so that none with a number of its own is left behind that one for want
+     * of a search: such a one is tried with what the house as described makes of everything else.
      */
+    private static Ended asGoodAsDescribed(Ended ended, List<Ended> all) {
+        Ended described = all.get(0);
+        double least = all.stream().mapToDouble(e -> e.end.cost()).min().orElseThrow();
+        if (!described.isContained()
+                || ended.trial.hypothesis().open().isEmpty()
+                || ended.end.cost() <= CONTENDING * described.end.cost()
+                || described.end.cost() > CONTENDING * least + CLOSE) {
+            return ended;
+        }
+        double[] circumstances = described.circumstances(ended.trial);
+        Search.End again = Search.again(ended.trial, ended.end, circumstances, false, Double.POSITIVE_INFINITY);
+        return again == ended.end ? ended : profiled(ended.at(Search.closer(ended.trial, again, new double[0])));
+    }
+
+    /** The gravest case of some faults is another: each is tried with what the best makes of everything else, and followed where that helps. */
     private static Ended asGoodAs(Ended best, Ended ended) {
         if (ended.end.cost() <= best.end.cost() + WORTH_IT) {
             return ended;
