@@ -10,6 +10,7 @@ import io.github.heatswell.units.Unit;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayDeque;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.EnumMap;
 import java.util.List;
@@ -47,7 +48,7 @@ final class CheckTalk {
 
     /** What was read (Pa, gauge). */
     Map<CheckSheet.Reading.Kind, Double> read() {
-        return read;
+        return Collections.unmodifiableMap(read);
     }
 
     /** Asks for all of them. */

@@ -48,7 +48,7 @@ public final class Guide {
                     "Have you written down what a pressure gauge showed? Type the file's name, or paper to type the readings in here, or"
                             + " no.")
             .find(
-                    "'heatswell readings --sheet' writes a blank sheet that says when to read.",
+                    "'heatswell readings --sheet sheet.html' writes a blank sheet that says when to read.",
                     "A handwritten list will do, with a time and a pressure on each line, such as 6:45 am 61 psi showered. So will"
                             + " a gauge log in CSV. Without readings, the guide goes by the description of the house.")
             .ifUnknown(Unknown.leftOut("the guide uses the description of the house"))

@@ -68,7 +68,7 @@ public final class ReadingsAfter {
      * @return true if it agrees
      */
     public boolean agrees(CheckSheet.Reading.Kind moment, double gauge) {
-        return above(moment, gauge) == 0;
+        return gauge >= line(moment).lowestGauge() && gauge <= line(moment).highestGauge();
     }
 
     /**
@@ -131,7 +131,7 @@ public final class ReadingsAfter {
     }
 
     /** How far (Pa) a gauge at a pressure is off: as far as the sheet allows at its peak. */
-    private double tolerance(double pressure) {
+    private static double tolerance(double pressure) {
         return 0.05 * pressure;
     }
 

@@ -26,8 +26,11 @@ public final class ReadingsSheet {
      */
     public static List<String> how(UnitSystem units) {
         return Stream.of(
-                        "Begin with the heater off and no water running. Note a reading then, one every five minutes while the"
-                                + " heater is on, and a few afterwards: an hour later, the next morning.",
+                        "Screw the gauge onto the drain cock of the tank, with the heater off and cool, or onto a tap that the cold feed of the"
+                                + " tank also feeds. A tap outside may branch off before the reducing valve or check valve: there the gauge"
+                                + " shows the mains pressure only.",
+                        "Begin with the heater off and no water running. Note a reading then, another every five minutes while the"
+                                + " heater is on, and a few afterwards: an hour later and the next morning.",
                         "Write down what you see: heater came on, dripping, paper under the outlet wet or dry, showered, nobody"
                                 + " used water, caught " + (units == UnitSystem.US ? "1 pint" : "0.3 L")
                                 + ", vessel heavy, hot tap " + (units == UnitSystem.US ? "136 F" : "58 C")

@@ -30,6 +30,7 @@ class ReadingsCommandTest {
         String page = Files.readString(folder.resolve("blank.html"));
         ReadingsSheet.how(UnitSystem.SI).forEach(how -> assertTrue(page.contains(how), how));
         assertTrue(page.contains("The heater comes on"), page);
+        assertTrue(page.contains("Screw the gauge onto the drain cock"), "where it goes: " + page);
     }
 
     /** Regression: an owner in the US was warned of degrees Celsius, and shown litres and German. */
