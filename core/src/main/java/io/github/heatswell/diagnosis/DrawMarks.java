@@ -120,7 +120,6 @@ final class DrawMarks {
         double level = lowest + AT_SUPPLY + log.step();
         List<Mark> marks = new ArrayList<>();
         boolean heated = false;
-        boolean opens = opensAgain(log);
         for (int i = 1; i < log.count(); i++) {
             boolean rises = log.tellsItsScatter() && isRise(log, i, level);
             if (rises && heated && !noted && !described && !log.isShutBefore(i)) {
@@ -133,7 +132,7 @@ final class DrawMarks {
             heated |= rises || log.gauge(0) > level || isAbove(log, i, level);
             boolean goesOn = !marks.isEmpty() && marks.get(marks.size() - 1).reading() == i - 1;
             boolean falls = isFall(log, i, level)
-                    || isSmallDraw(log, i) && !isRecent(marks, log.time(i)) && !(opens && isFromTheTop(log, i));
+                    || isSmallDraw(log, i) && !isRecent(marks, log.time(i)) && !isFromTheTop(log, i);
             boolean shown = !goesOn && (noted || !described) && !log.isShutBefore(i) && falls;
             if (log.isDrawnBefore(i) || shown) {
                 if (!marks.isEmpty()) {
@@ -186,19 +185,11 @@ final class DrawMarks {
         return Math.max(DEEP, PLAIN * log.uncertainty());
     }
 
+    /** Whether a fall begins at the top of the log: that may be a relief valve which closes. */
     private static boolean isFromTheTop(PressureLog log, int at) {
         double top =
                 IntStream.range(0, log.count()).mapToDouble(log::gauge).max().orElseThrow();
         return Math.max(log.gauge(at - 1), log.gauge(at - 2)) > top - plain(log);
-    }
-
-    /** Whether the pressure falls from the top of the log more than once: that is a relief valve, and not a tap. */
-    private static boolean opensAgain(PressureLog log) {
-        double[] falls = IntStream.range(1, log.count())
-                .filter(i -> isSmallDraw(log, i) && isFromTheTop(log, i))
-                .mapToDouble(log::time)
-                .toArray();
-        return falls.length > 0 && falls[falls.length - 1] - falls[0] > RECENT;
     }
 
     /** Whether the last draw has only begun at a time (s). */

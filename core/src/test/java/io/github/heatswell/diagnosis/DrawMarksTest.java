@@ -86,12 +86,12 @@ class DrawMarksTest {
 
     /**
      * A jug drawn while the tank heats comes out of the vessel: the pressure falls at once, but not to the supply's. Unmarked, it made a
-     * sound house a valve that opens too low. A pressure that falls from its height again and again is a relief valve's.
+     * sound house a valve that opens too low. A pressure that falls from the top of the log may be a relief valve's.
      */
     @Test
     void aFallPartOfTheWayIsADrawThatTheVesselGives() {
         double[] bar = new double[60];
-        Arrays.setAll(bar, i -> i < 20 ? 3 + 0.1 * i : i < 40 ? 4 : 4.1 + 0.05 * (i - 40));
+        Arrays.setAll(bar, i -> i < 20 ? 3 + 0.1 * i : i < 40 ? 4 : 4.1 + 0.1 * (i - 40));
         DrawMarks marks = DrawMarks.of(log(1, bar), false);
         assertEquals(List.of(Parameter.DRAWN_FIRST), parameters(marks));
         Draw draw = marks.in(Abbey.plain().build(), new double[] {0.003}, 0)
