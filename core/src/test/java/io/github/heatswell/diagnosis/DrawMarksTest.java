@@ -85,8 +85,8 @@ class DrawMarksTest {
     }
 
     /**
-     * A jug drawn while the tank heats comes out of the vessel: the pressure falls at once, but not to the supply's. Unmarked, it made a
-     * sound house a valve that opens too low. A pressure that falls from the top of the log may be a relief valve's.
+     * A jug drawn while the tank heats comes out of the vessel: the pressure falls at once, but not to the supply's. A pressure that
+     * falls from the top of the log may be a relief valve's.
      */
     @Test
     void aFallPartOfTheWayIsADrawThatTheVesselGives() {
