@@ -114,6 +114,22 @@ public record Overpressure(Level level, Plate plate, double reading, double mark
         return level == Level.LONE_READING;
     }
 
+    /**
+     * When the reading was taken, where it may be a slip of the pen: in a list by hand it alone lies above the plate, with readings
+     * before and after it.
+     *
+     * @param log the log it stands in
+     * @return the time (s, in the time of the log); empty where others bear it out, or a logger wrote it
+     */
+    public OptionalDouble maySlipAt(PressureLog log) {
+        int[] above = IntStream.range(0, log.count())
+                .filter(i -> log.gauge(i) > (1 + SHOWS) * marked)
+                .toArray();
+        return log.tellsItsScatter() || above.length != 1 || above[0] == 0 || above[0] == log.count() - 1
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(log.time(above[0]));
+    }
+
     @Override
     public String inWords() {
         return plate == Plate.TANK

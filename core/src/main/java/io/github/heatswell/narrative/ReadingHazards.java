@@ -4,6 +4,7 @@ import static io.github.heatswell.assessment.Statement.plain;
 
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.diagnosis.Cause;
 import io.github.heatswell.diagnosis.DiagnosisResult;
@@ -38,7 +39,7 @@ final class ReadingHazards {
         List<Statement> all = new ArrayList<>();
         if (isByReading()) {
             overheat().map(ReadingHazards::tooHot).ifPresent(all::add);
-            overpressure().map(ReadingHazards::beyondPlate).ifPresent(all::add);
+            overpressure().map(this::beyondPlate).ifPresent(all::add);
             all.add(plain(whatToDo()));
         }
         List<HypothesisFit> causes = result.hazardousCauses();
@@ -79,7 +80,10 @@ final class ReadingHazards {
         String mended = overheat().isEmpty()
                 ? "the relief valve is replaced"
                 : overpressure().isPresent() ? "all that is repaired" : "that is repaired";
-        return plain("Next, leave the heater off and call a licensed professional. Until " + mended
+        return plain((overheat().isEmpty() && slip().isPresent()
+                        ? "Next, look up the reading that stands alone. If it is right, "
+                        : "Next, ")
+                + "leave the heater off and call a licensed professional. Until " + mended
                 + ", heat no water to take a reading.");
     }
 
@@ -118,12 +122,36 @@ final class ReadingHazards {
                 .then(" that the " + (tank ? "thermostat" : "mixing valve") + " is set to");
     }
 
-    private static Statement beyondPlate(Overpressure over) {
+    private Statement beyondPlate(Overpressure over) {
         return gaugeRead(over)
-                .then(". "
-                        + (over.plate() == Overpressure.Plate.TANK
-                                ? "Either the relief valve does not guard this tank, or the gauge is wrong."
-                                : "Either the relief valve does not open as it must, or the gauge is wrong."));
+                .then(". Either the relief valve does not "
+                        + (over.plate() == Overpressure.Plate.TANK ? "guard this tank" : "open as it must")
+                        + ", or the gauge is wrong")
+                .then(slip().map(
+                                when -> plain(", or the reading ")
+                                        .then(when)
+                                        .then(
+                                                " was written down wrong: no other reading is above that plate. Look at your paper now; if it is a"
+                                                        + " slip, correct it in the list of readings and diagnose again. If it was real, do this."))
+                        .orElse(plain(".")));
+    }
+
+    /** When a single reading of a list by hand was taken that alone is the hazard, and may be a slip of the pen. */
+    private Optional<Statement> slip() {
+        OptionalDouble time = log.isEmpty() || overpressure().isEmpty()
+                ? OptionalDouble.empty()
+                : overpressure().get().maySlipAt(log.get());
+        if (time.isEmpty()) {
+            return Optional.empty();
+        }
+        OptionalDouble start = log.get().timeOfDay();
+        return Optional.of(
+                start.isEmpty()
+                        ? plain("taken ").then(Measure.time(time.getAsDouble())).then(" after the first")
+                        : plain("of "
+                                + Moments.of(house, time.getAsDouble())
+                                        .clock(Math.floorMod(
+                                                Math.round((start.getAsDouble() + time.getAsDouble()) / 60), 1440L))));
     }
 
     private static Statement gaugeRead(Overpressure over) {

@@ -407,6 +407,50 @@ class DiagnosisStoryTest {
         assertTrue(below.startsWith("The readings show no hazard."), below);
     }
 
+    /** Regression: one reading written 193 for 139 had the relief valve replaced, and nobody told the owner to look at his paper. */
+    @Test
+    void aHazardThatRestsOnOneReadingByHandMayBeASlip() {
+        double set =
+                VESSEL.reliefValves().get(0).setPressure().gauge(VESSEL.site().atmosphere());
+        Overpressure over =
+                new Overpressure(Overpressure.Level.HAZARD, Overpressure.Plate.RELIEF_VALVE, 1.3 * set, set);
+        double[] times = {0, 300, 600, 900, 1_200};
+        PressureLog slip = PressureLog.builder(times, new double[] {4e5, 5e5, 1.3 * set, 0.9 * set, 0.9 * set})
+                .timeOfDay(25_260)
+                .build();
+        DiagnosisStory story = hazard(over, slip);
+        String said = text(story.hazard()).orElseThrow();
+        assertTrue(said.startsWith("The gauge read "), said);
+        assertTrue(said.contains(", or the gauge is wrong, or the reading of 07:11 was written down wrong: "), said);
+        assertTrue(said.contains("If it was real, do this. Turn the heater off now"), said);
+        String next = text(story.next()).orElseThrow();
+        assertTrue(next.startsWith("Next, look up the reading that stands alone. If it is right, leave"), next);
+
+        PressureLog untimed = PressureLog.builder(times, new double[] {4e5, 5e5, 1.3 * set, 0.9 * set, 0.9 * set})
+                .build();
+        String after = text(hazard(over, untimed).hazard()).orElseThrow();
+        assertTrue(after.contains(", or the reading taken 10 min after the first was written down wrong: "), after);
+
+        for (double[] borne : List.of(
+                new double[] {4e5, 5e5, 1.3 * set, 1.1 * set, 0.9 * set},
+                new double[] {4e5, 5e5, 0.8 * set, 0.9 * set, 1.3 * set})) {
+            DiagnosisStory real = hazard(over, PressureLog.builder(times, borne).build());
+            assertFalse(text(real.hazard()).orElseThrow().contains("written down wrong"), "others bear it out");
+            assertTrue(text(real.next()).orElseThrow().startsWith("Next, leave the heater off"));
+        }
+    }
+
+    private static DiagnosisStory hazard(Overpressure over, PressureLog log) {
+        DiagnosisResult passed = new DiagnosisResult(
+                List.of(fit(Cause.AS_DESCRIBED, 0, 0.9, NONE)),
+                5,
+                5_000,
+                new Balances(0, 1),
+                Optional.empty(),
+                List.of(over));
+        return new DiagnosisStory(passed, VESSEL, Doubts.NONE, Optional.of(log), Set.of());
+    }
+
     /** A check that takes heating is left to a professional while the readings speak for a hazard. */
     @Test
     void theNextReadingTellsWhatToExpect() {
