@@ -18,6 +18,7 @@ import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -167,6 +168,11 @@ final class AssessmentContext {
     /** The working relief valve that opens at the lowest pressure at the drain cock. */
     Optional<ReliefValve> firstRelief() {
         return working().stream().min((a, b) -> Double.compare(setPressure(a), setPressure(b)));
+    }
+
+    /** The relief valve that opens at the highest pressure at the drain cock: all that is left when the others have failed. */
+    Optional<ReliefValve> lastRelief() {
+        return house.reliefValves().stream().max(Comparator.comparingDouble(this::setPressure));
     }
 
     /** The pressure at which something gives: the first relief valve that opens in time, or else the tank's working pressure. */

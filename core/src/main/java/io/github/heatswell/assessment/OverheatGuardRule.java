@@ -22,6 +22,8 @@ final class OverheatGuardRule implements Rule {
 
     private static final String ASK = "Ask the local authority which safety devices a storage heater must have here.";
 
+    private static final String SET_HIGH = "tp-relief-set-high";
+
     /** What people call a valve that opens on temperature too. */
     private static final Pattern NAMED =
             Pattern.compile("\\bT ?(&|and|/) ?P\\b|\\bTPR?V?\\b|temperature", Pattern.CASE_INSENSITIVE);
@@ -37,6 +39,10 @@ final class OverheatGuardRule implements Rule {
             found.accept(noTemperatureRelief(subject));
         }
         guards.forEach(valve -> look(subject, valve, found));
+        last(subject, guards).forEach(valve -> setPressure(subject, valve, found));
+        if (isCutOutMissing(subject)) {
+            found.accept(noCutOut(subject));
+        }
         subject.working().stream()
                 .min(Comparator.comparingDouble(valve -> setPressure(subject, valve)))
                 .filter(valve -> setPressure(subject, valve) > highestRating(subject) + SAME)
@@ -64,13 +70,28 @@ final class OverheatGuardRule implements Rule {
         return valve.setPressure().gauge(subject.atmosphere);
     }
 
-    private static void look(AssessmentContext subject, ReliefValve valve, Consumer<CandidateFinding> found) {
+    /** The valves that are left when every other has failed: those that open on heat, or else the one set highest. */
+    private static List<ReliefValve> last(AssessmentContext subject, List<ReliefValve> guards) {
+        return guards.isEmpty()
+                ? subject.house.reliefValves().stream()
+                        .max(Comparator.comparingDouble(valve -> plate(subject, valve)))
+                        .stream()
+                        .toList()
+                : guards;
+    }
+
+    /** Set above the tank's plate, the last valve guards nothing, also where a lower one stands before it: that one may fail. */
+    private static void setPressure(AssessmentContext subject, ReliefValve valve, Consumer<CandidateFinding> found) {
         double set = plate(subject, valve);
         double most = subject.limits(Topic.RELIEF_PRESSURE).get(0).limit().orElseThrow();
-        double highest = subject.house.tank().workingPressureGiven() ? Math.min(most, subject.workingPressure()) : most;
-        if (set > highest + SAME) {
-            found.accept(setHigh(subject, valve, gauge(set), gauge(highest)));
+        if (set > highestRating(subject) + SAME) {
+            found.accept(setAboveTank(subject, valve, gauge(set)));
+        } else if (valve.setTemperature().isPresent() && set > most + SAME) {
+            found.accept(setHigh(subject, valve, gauge(set), gauge(most)));
         }
+    }
+
+    private static void look(AssessmentContext subject, ReliefValve valve, Consumer<CandidateFinding> found) {
         double opensAt = valve.setTemperature().orElseThrow();
         double anywhere = marked(Place.NOT_KNOWN.laxest(Topic.RELIEF_TEMPERATURE));
         double here = subject.hasLimit(Topic.RELIEF_TEMPERATURE)
@@ -211,18 +232,59 @@ final class OverheatGuardRule implements Rule {
                 .by(subject.by(Topic.RELIEF_PRESSURE, Codes.RELIEF_SETTING));
     }
 
+    private static CandidateFinding setAboveTank(AssessmentContext subject, ReliefValve valve, Measure set) {
+        Measure limit = gauge(highestRating(subject));
+        return Finding.draft(SET_HIGH, Severity.HAZARD)
+                .compares(NamedValue.SET_PRESSURE, NamedValue.WORKING_PRESSURE)
+                .about(valve)
+                .unless("relief-set-above-tank")
+                .says(
+                        Rule.quoted(valve.name()) + " is set to {}, and "
+                                + (subject.house.tank().workingPressureGiven()
+                                        ? "the tank is rated for only {}"
+                                        : "no tank of a house is rated for more than {}")
+                                + ": if nothing else opens, it opens too late.",
+                        set,
+                        limit)
+                .found(set)
+                .limit(limit)
+                .advises(
+                        "Turn the heater off and leave it off until a licensed professional has replaced this valve by one set to"
+                                + " the tank's working pressure or less. Never alter the setting of a relief valve.")
+                .asks(ASK)
+                .by(subject.by(Topic.RELIEF_PRESSURE, Codes.RELIEF_SETTING));
+    }
+
     private static CandidateFinding setHigh(
             AssessmentContext subject, ReliefValve valve, Measure set, Measure highest) {
-        return Finding.draft("tp-relief-set-high", Severity.FAULT)
-                .compares(NamedValue.SET_PRESSURE, NamedValue.WORKING_PRESSURE)
+        return Finding.draft(SET_HIGH, Severity.FAULT)
+                .compares(NamedValue.SET_PRESSURE)
+                .about(valve)
                 .unless("relief-set-above-tank")
-                .says(Rule.quoted(valve.name()) + " is set to {}; this tank allows {} at most.", set, highest)
+                .says(Rule.quoted(valve.name()) + " is set to {}; {} is the most allowed.", set, highest)
                 .found(set)
                 .limit(highest)
                 .advisesWork(
                         "Have the valve replaced by one with the right setting. Never alter the setting of a relief valve.")
                 .asks(ASK)
                 .by(subject.by(Topic.RELIEF_PRESSURE, Codes.RELIEF_SETTING));
+    }
+
+    /** Whether the rules of the place ask for a cut-out besides the thermostat, and the description has none. */
+    static boolean isCutOutMissing(AssessmentContext subject) {
+        return subject.place == Place.UK && subject.house.heater().cutOut().isEmpty();
+    }
+
+    private static CandidateFinding noCutOut(AssessmentContext subject) {
+        return Finding.draft("cut-out-missing", Severity.HAZARD)
+                .compares(NamedValue.CUT_OUT)
+                .says(
+                        "No cut-out is described, and the rules here ask for one besides the thermostat and the relief valve.")
+                .advises(
+                        "Turn the heater off and leave it off until one has been found on it and added to the description, or a"
+                                + " licensed professional has fitted one.")
+                .asks(ASK)
+                .by(subject.by(Topic.HEAT_RELIEF, Codes.TWO_DEVICES));
     }
 
     private static CandidateFinding hot(

@@ -38,7 +38,7 @@ final class PeakRule implements Rule {
                     if (here > rating.gauge(subject.atmosphere) + SAME) {
                         found.accept(aboveRating(subject, vessel, rating, here));
                     } else {
-                        subject.firstRelief()
+                        subject.lastRelief()
                                 .filter(valve -> subject.setPressure(valve) - subject.lift(vessel.height())
                                         > APART * rating.gauge(subject.atmosphere) + SAME)
                                 .ifPresent(valve -> found.accept(belowRelief(subject, vessel, rating, valve)));
@@ -127,7 +127,7 @@ final class PeakRule implements Rule {
                         limit)
                 .found(gauge(here))
                 .limit(limit)
-                .advisesWork("Have a vessel fitted that is rated for at least the relief valve's set pressure.")
+                .advisesWork("Have a vessel fitted that is rated for at least the set pressure of every relief valve.")
                 .by(Codes.DESCRIPTION);
     }
 
@@ -140,7 +140,11 @@ final class PeakRule implements Rule {
                 .compares(NamedValue.SET_PRESSURE, NamedValue.VESSEL_RATING)
                 .says(
                         Rule.sentence(subject.calledWithVolume(vessel))
-                                + " is rated for only {}, and no relief valve opens before the pressure there reaches {}.",
+                                + " is rated for only {}, and "
+                                + (subject.house.reliefValves().size() == 1
+                                        ? "no relief valve opens before the pressure there reaches {}."
+                                        : Rule.quoted(valve.name())
+                                                + " on the same water opens only when the pressure there reaches {}."),
                         Measure.volume(vessel.volume()),
                         made,
                         opens)
@@ -148,7 +152,8 @@ final class PeakRule implements Rule {
                 .limit(opens)
                 .advisesWork(
                         "Read the pressure on the vessel's plate. If it is below {}, have a vessel fitted that is rated for at"
-                                + " least the relief valve's set pressure.",
+                                + " least that"
+                                + (subject.house.reliefValves().size() == 1 ? "." : ": a valve set lower may fail."),
                         opens)
                 .by(Codes.DESCRIPTION);
     }

@@ -4,7 +4,6 @@ import io.github.heatswell.place.Place;
 import io.github.heatswell.place.PlaceRule;
 import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.system.HotWaterSystem;
-import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
@@ -54,15 +53,10 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread, List<
     /** How the findings begin that are about a vessel. */
     private static final List<String> OF_THE_VESSEL = List.of("precharge-", "vessel-");
 
-    /** Verdicts that a house does not meet a rule. */
-    private static final Set<Verdict> BROKEN = EnumSet.of(Verdict.AGAINST, Verdict.NO_CUT_OUT);
-
     /** What became of a rule. */
     public enum Verdict {
         /** The house has something against it. */
         AGAINST,
-        /** It asks for a cut-out besides the thermostat, and none is described. */
-        NO_CUT_OUT,
         /** Nothing in the description is against it. */
         KEPT,
         /** It leaves the matter open. */
@@ -146,7 +140,7 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread, List<
                         .filter(rule -> place.isKnown()
                                 || rule.limit().isPresent()
                                 || rule.demand().isPresent())
-                        .map(rule -> withCutOut(held(rule, house, findings), house, doubts))
+                        .map(rule -> withCutOut(held(rule, house, findings)))
                         .toList(),
                 topics.stream().filter(topic -> place.rules(topic).isEmpty()).toList(),
                 findings.stream()
@@ -161,7 +155,7 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread, List<
      * @return the rules with their findings, possibly none
      */
     public List<Held> against() {
-        return rules.stream().filter(held -> BROKEN.contains(held.verdict())).toList();
+        return rules.stream().filter(held -> held.verdict() == Verdict.AGAINST).toList();
     }
 
     private static Held held(PlaceRule rule, HotWaterSystem house, List<Finding> findings) {
@@ -195,14 +189,11 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread, List<
     }
 
     /** A rule that asks for a cut-out besides the valve is not kept by the valve alone, nor by a cut-out of which no more is known. */
-    private static Held withCutOut(Held held, HotWaterSystem house, Doubts doubts) {
+    private static Held withCutOut(Held held) {
         PlaceRule rule = held.rule();
         boolean asked = rule.topic() == Topic.HEAT_RELIEF && rule.place() == Place.UK;
         if (!asked || held.verdict() != Verdict.KEPT && held.verdict() != Verdict.ON_SITE) {
             return held;
-        }
-        if (house.heater().cutOut().isEmpty() && !doubts.has(NamedValue.CUT_OUT)) {
-            return new Held(rule, Verdict.NO_CUT_OUT, held.finding());
         }
         return held.finding().isPresent() ? held : new Held(rule, Verdict.CUT_OUT_ON_SITE, Optional.empty());
     }

@@ -65,6 +65,29 @@ public record Limit(String name, double gauge, double margin) {
                 .min(Comparator.comparingDouble(valve -> setPressure(valve, house)));
     }
 
+    /**
+     * The relief valve of a house that opens last: all that is left when the others have failed, so that everything on the same water
+     * must be made for its setting.
+     *
+     * @param house the house
+     * @return the valve with the highest set pressure as seen at the drain cock, or empty without any
+     */
+    public static Optional<ReliefValve> lastRelief(HotWaterSystem house) {
+        return house.reliefValves().stream().max(Comparator.comparingDouble(valve -> setPressure(valve, house)));
+    }
+
+    /**
+     * The highest set pressure of the relief valves of a house, as seen at the drain cock.
+     *
+     * @param house the house
+     * @return the pressure (Pa, gauge), or empty without a valve
+     */
+    public static OptionalDouble lastReliefGauge(HotWaterSystem house) {
+        return lastRelief(house).stream()
+                .mapToDouble(valve -> setPressure(valve, house))
+                .findFirst();
+    }
+
     /** The gauge pressure (Pa) at the drain cock at which a valve opens: a valve above it sees less. */
     private static double setPressure(ReliefValve valve, HotWaterSystem system) {
         return system.atDrainCock(valve.setPressure(), valve.height())

@@ -175,13 +175,13 @@ public record SizeAdvice(
     /**
      * What another vessel must be made for, where the plate of the only one of the house says less.
      *
-     * @return the pressure at which the first relief valve opens, or the limit without one, where the vessel stands (Pa, gauge); empty
+     * @return the pressure at which the last relief valve opens, or the limit without one, where the vessel stands (Pa, gauge); empty
      *     if the present one is made for it, or nobody has read its plate
      */
     public OptionalDouble madeFor() {
         return only().filter(this::isWeak)
                 .map(present -> OptionalDouble.of(
-                        Limit.reliefSetGauge(house).orElse(sizing.target().gauge()) - house.head(present.height())))
+                        Limit.lastReliefGauge(house).orElse(sizing.target().gauge()) - house.head(present.height())))
                 .orElse(OptionalDouble.empty());
     }
 
@@ -241,7 +241,10 @@ public record SizeAdvice(
                         ? "rating assumed for the vessel: read its plate"
                                 + (house.reliefValves().isEmpty()
                                         ? ""
-                                        : "; it must be at least the relief valve's set pressure")
+                                        : "; it must be at least the "
+                                                + (house.reliefValves().size() == 1
+                                                        ? "relief valve's set pressure"
+                                                        : "highest set pressure of the relief valves"))
                         : "rating of the vessel"
                                 + (house.vessel()
                                                 .filter(vessel -> vessel.height() != 0)

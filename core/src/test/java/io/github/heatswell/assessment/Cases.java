@@ -107,6 +107,10 @@ final class Cases {
                         .addReliefValve(guard(10.2, 9).build())
                         .addReliefValve(valve(7, 6).build())
                         .build()));
+        ALL.put(
+                "cut-out-missing",
+                () -> of(PlaceFindingsTest.at(house().heater(unmixed(60).build()), Place.UK)
+                        .build()));
         relief("tp-relief-temperature-high", guard(7, 6).opensAt(100, TemperatureUnit.CELSIUS));
         relief("tp-relief-rating-low", guard(7, 6).ratedInput(2.9, PowerUnit.KILOWATT));
         changed("stored-too-cool", h -> h.heater(heater(55).build()));

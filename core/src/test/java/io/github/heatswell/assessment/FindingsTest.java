@@ -36,6 +36,7 @@ class FindingsTest {
             "bypass-opens-too-late",
             "boiling-margin-small",
             "check-valve-leaks",
+            "cut-out-missing",
             "cut-out-tripped",
             "circulation-rests-long",
             "circulation-returns-cool",

@@ -113,7 +113,10 @@ class RulesHereTest {
                         .build()),
                 Place.UK);
         RulesHere rules = RulesHere.of(without, Doubts.NONE);
-        assertEquals(Verdict.NO_CUT_OUT, held(rules, Topic.HEAT_RELIEF).verdict());
+        assertEquals(Verdict.AGAINST, held(rules, Topic.HEAT_RELIEF).verdict());
+        assertEquals(
+                "cut-out-missing",
+                held(rules, Topic.HEAT_RELIEF).finding().orElseThrow().id());
         assertTrue(rules.against().contains(held(rules, Topic.HEAT_RELIEF)));
         Doubts unknown = Doubts.of(
                 List.of(Doubts.Doubt.ofChoice(NamedValue.CUT_OUT.field(), "none")), changes -> Optional.empty());

@@ -21,10 +21,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.assessment.Finding.Severity;
+import io.github.heatswell.place.Place;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
@@ -32,6 +34,7 @@ import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -92,6 +95,53 @@ class SafetyTest {
         assertFalse(advice.contains("mixing valve"), advice);
         assertTrue(advised(Findings.of(run(house, 5, 61)), SCALD).contains("have a mixing valve fitted"));
         assertFalse(has(Findings.of(run(house().build(), 5, 139)), "mixing-valve-set-high"));
+    }
+
+    /** The last valve is for when the others have failed: a lower one before it is no reason to leave it set above the plate. */
+    @Test
+    void aGuardAboveThePlateIsAHazardBehindALowerValveToo() {
+        HotWaterSystem.Builder lower = unguarded().addReliefValve(valve(6, 5).build());
+        Finding high =
+                find(Findings.of(lower.addReliefValve(guard(11, 9).build()).build()), "tp-relief-set-high");
+        assertEquals(Severity.HAZARD, high.severity());
+        assertTrue(high.advice().text(UnitSystem.SI).startsWith("Turn the heater off and leave it off"));
+        ReliefValve cold = valve(11, 9).name("second").build();
+        HotWaterSystem.Builder byPressure =
+                unguarded().addReliefValve(valve(6, 5).build());
+        assertEquals(
+                Severity.HAZARD,
+                find(Findings.of(byPressure.addReliefValve(cold).build()), "tp-relief-set-high")
+                        .severity());
+        HotWaterSystem.Builder suits = unguarded().addReliefValve(valve(6, 5).build());
+        assertFalse(has(Findings.of(suits.addReliefValve(guard(10, 9).build()).build()), "tp-relief-set-high"));
+    }
+
+    /** The vessel has to stand the last valve's setting: the first one may scale up. */
+    @Test
+    void aVesselIsMadeForTheLastReliefValve() {
+        HotWaterSystem.Builder two = unguarded()
+                .addReliefValve(valve(6, 5).build())
+                .addReliefValve(guard(7, 6).build());
+        HotWaterSystem weak =
+                two.vessel(vessel(18, 4).rating(Pressure.gauge(6, BAR)).build()).build();
+        String said = said(Findings.of(weak), "vessel-rated-below-relief");
+        assertTrue(said.contains("rated for only 6 bar") && said.contains("reaches 7 bar"), said);
+        HotWaterSystem strong =
+                two.vessel(vessel(18, 4).rating(Pressure.gauge(7, BAR)).build()).build();
+        assertFalse(has(Findings.of(strong), "vessel-rated-below-relief"));
+    }
+
+    /** Where the rules ask for a cut-out, the description of a heater without one is a hazard, and one that nobody looked for is not. */
+    @Test
+    void aCutOutThatTheRulesAskForIsMissed() {
+        HotWaterSystem without = PlaceFindingsTest.at(house().heater(unmixed(60).build()), Place.UK)
+                .build();
+        assertEquals(
+                Severity.HAZARD, find(Findings.of(without), "cut-out-missing").severity());
+        Doubts unknown = Doubts.of(
+                List.of(Doubts.Doubt.ofChoice(NamedValue.CUT_OUT.field(), "none")), changes -> Optional.empty());
+        assertTrue(Findings.of(without, unknown).stream().noneMatch(one -> one.severity() == Severity.HAZARD));
+        assertFalse(has(Findings.of(PlaceFindingsTest.at(house(), Place.UK).build()), "cut-out-missing"));
     }
 
     /** A discharge above 60 degC is caught by nobody, nor one beside any hazard. */

@@ -446,7 +446,7 @@ final class AuthorityPaper {
             case CUT_OUT_ON_SITE -> "check on site: the cut-out must be hand-reset";
             case KEPT -> "nothing against it";
             case ONCE_CLOSED -> "check on site; to be kept in full once a check valve is fitted";
-            case AGAINST, NO_CUT_OUT, OPEN, ELSEWHERE, TOO_LARGE, OLDER, NOT_KNOWN -> RulesReport.word(verdict);
+            case AGAINST, OPEN, ELSEWHERE, TOO_LARGE, OLDER, NOT_KNOWN -> RulesReport.word(verdict);
         };
     }
 

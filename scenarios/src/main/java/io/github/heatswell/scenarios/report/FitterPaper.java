@@ -139,8 +139,10 @@ final class FitterPaper {
 
         /** What to buy, in words. */
         private Block toBuy(Optional<LoweredSupply> lowered, QuantityFormat shown) {
-            String stands =
-                    valveSet(shown).map(set -> " and rated for at least " + set).orElse("");
+            String stands = Limit.lastRelief(house)
+                    .map(valve -> " and rated for at least "
+                            + valveSet(valve, Limit.lastReliefGauge(house).orElseThrow(), shown))
+                    .orElse("");
             String volume = shown.volume(vessel.volume());
             List<String> things = new ArrayList<>(
                     List.of(
@@ -213,14 +215,16 @@ final class FitterPaper {
 
         /** What no test by pump may reach. */
         private String testedBelow(QuantityFormat shown) {
-            return valveSet(shown).map(set -> " and below " + set).orElse("");
+            return Limit.firstRelief(house)
+                    .map(valve -> " and below "
+                            + valveSet(valve, Limit.reliefSetGauge(house).orElseThrow(), shown))
+                    .orElse("");
         }
 
-        /** At what pressure the first relief valve opens, and which that is. */
-        private Optional<String> valveSet(QuantityFormat shown) {
-            return Limit.firstRelief(house)
-                    .map(valve -> shown.pressure(Limit.reliefSetGauge(house).orElseThrow()) + ", the set pressure of "
-                            + (house.reliefValves().size() == 1 ? "the relief valve" : quoted(valve)));
+        /** At what pressure a relief valve opens, and which that is. */
+        private String valveSet(ReliefValve valve, double gauge, QuantityFormat shown) {
+            return shown.pressure(gauge) + ", the set pressure of "
+                    + (house.reliefValves().size() == 1 ? "the relief valve" : quoted(valve));
         }
     }
 

@@ -233,7 +233,6 @@ public final class RulesReport {
     static String word(RulesHere.Verdict verdict) {
         return switch (verdict) {
             case AGAINST -> "does not meet the rule";
-            case NO_CUT_OUT -> "does not meet the rule: no cut-out is described";
             case KEPT -> "nothing in the description breaks it";
             case OPEN -> "for the owner to choose";
             case BY_A_RUN -> "run it to see";

@@ -193,7 +193,26 @@ class AuthorityPaperTest {
         assertFalse(us.contains(none) || us.contains("taken as present"), us);
     }
 
+    /** Regression: a vessel rated 6 bar was to be bought where nothing but a valve at 7 bar is left when the one at 6 bar scales up. */
+    @Test
+    void theVesselIsMadeForTheLastReliefValve() {
+        String[] two = {
+            "relief=[{ name: first, kind: expansion-valve, opens: 6 bar }, { name: last, opens: 7 bar, opens-at: 90 degC }]",
+            "heater.cut-out=80 degC",
+            "site.place=uk"
+        };
+        String buy = paper("For the fitter", two);
+        assertTrue(buy.contains("rated for at least 7 bar, the set pressure of \u201clast\u201d"), buy);
+        assertTrue(buy.contains("below 6 bar, the set pressure of \u201cfirst\u201d"), buy);
+        String limits = paper("For the authority", two);
+        assertTrue(limits.contains("it must be at least the highest set pressure of the relief valves"), limits);
+    }
+
     private static String paper(String... changes) {
+        return paper("For the authority", changes);
+    }
+
+    private static String paper(String title, String[] changes) {
         Scenario house = ScenarioReader.read("elm", """
                 units: si
                 supply:
@@ -211,7 +230,7 @@ class AuthorityPaperTest {
         QuantityFormat shown = QuantityFormat.ascii(UnitSystem.SI);
         return new SizingReport(VesselChoice.of(house).build().answer(), UnitSystem.SI)
                 .content(shown).sections().stream()
-                        .filter(section -> section.title().startsWith("For the authority"))
+                        .filter(section -> section.title().startsWith(title))
                         .findFirst()
                         .orElseThrow()
                         .blocks()
