@@ -588,6 +588,10 @@ public final class Guide {
                 return !closed && cause.isMended() ? Way.DONE : cause.holds() ? Way.LEFT : Way.ON;
             }
             if (status != 2) {
+                dialogue.blankLine();
+                say("If a reading was written down wrong, correct it in "
+                        + (typed ? list.toString() : name)
+                        + (typed ? ": start the guide again, type paper, and take lines back with back" : "") + ".");
                 return Way.ON;
             }
         }
@@ -596,7 +600,7 @@ public final class Guide {
 
     /** Takes readings from paper into a file beside the house's own; the first may be there already. */
     private Outcome.Ending typeIn(Path list, Optional<String> first) throws OutputException {
-        Outcome.Ending ending = new ReadingsTalk(dialogue, list, interviewer.units()).hold(first);
+        Outcome.Ending ending = new ReadingsTalk(dialogue, list, interviewer.units(), fitting.alarming()).hold(first);
         if (ending == Outcome.Ending.OBSTRUCTED) {
             dialogue.say(list + " contains something other than readings; rename it first.");
         }

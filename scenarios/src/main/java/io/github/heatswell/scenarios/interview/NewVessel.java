@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.interview;
 
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.PrechargeTarget;
+import io.github.heatswell.diagnosis.Overpressure;
 import io.github.heatswell.narrative.SizeAdvice.LowerSupply;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.VesselChoice;
@@ -97,6 +98,15 @@ final class NewVessel {
         return "At this supply no size on the list is enough. Have " + set(cure) + "; then a vessel of "
                 + shown.volume(cure.volume()) + ", charged to "
                 + shown.pressure(cure.precharge().gauge(atmosphere())) + ", is.";
+    }
+
+    /** From which pressure on (Pa, gauge) a gauge of the house shows a hazard; infinite where the file does not say. */
+    double alarming() {
+        try {
+            return Overpressure.hazardFrom(ScenarioReader.read(house).system()).orElse(Double.POSITIVE_INFINITY);
+        } catch (IOException | IllegalArgumentException unreadable) {
+            return Double.POSITIVE_INFINITY;
+        }
     }
 
     private double atmosphere() {

@@ -28,10 +28,14 @@ public final class ReadingsTalk {
     private final Dialogue dialogue;
     private final HouseFile file;
     private final UnitSystem units;
-    private TypedReadings typed = TypedReadings.none();
+    private final double alarming;
+    private TypedReadings typed;
 
-    ReadingsTalk(Dialogue dialogue, Path file, UnitSystem units) {
+    /** A talk about a house whose relief valve should not let the pressure rise so far (Pa, gauge). */
+    ReadingsTalk(Dialogue dialogue, Path file, UnitSystem units, double alarming) {
         this.dialogue = dialogue;
+        this.alarming = alarming;
+        typed = TypedReadings.none().doubtingFrom(alarming);
         this.units = units;
         this.file = new HouseFile(file);
     }
@@ -47,7 +51,7 @@ public final class ReadingsTalk {
      * @throws OutputException if the file cannot be written
      */
     public static Ending hold(Path file, UnitSystem units, Reader in, PrintWriter out) throws OutputException {
-        return new ReadingsTalk(new Dialogue(in, out), file, units).hold(Optional.empty());
+        return new ReadingsTalk(new Dialogue(in, out), file, units, Double.POSITIVE_INFINITY).hold(Optional.empty());
     }
 
     /** Whether a line reads as one of a list, with a unit or without. */
@@ -103,7 +107,7 @@ public final class ReadingsTalk {
     /** Reads the lines kept before; false if they are something else. */
     private boolean hasGoneOn() {
         try {
-            typed = TypedReadings.of(Files.readString(file.path()));
+            typed = TypedReadings.of(Files.readString(file.path())).doubtingFrom(alarming);
             return typed.readings() > 0;
         } catch (IOException | InvalidReadingsException other) {
             return false;

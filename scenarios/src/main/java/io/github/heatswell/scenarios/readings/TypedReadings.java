@@ -13,7 +13,7 @@ import java.util.stream.Stream;
  */
 public final class TypedReadings {
 
-    private static final TypedReadings NONE = new TypedReadings(List.of(), Optional.empty());
+    private static final TypedReadings NONE = new TypedReadings(List.of(), Optional.empty(), Double.POSITIVE_INFINITY);
 
     /** What a terminal would act on if the list were shown, but a tab. */
     private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}&&[^\t]]");
@@ -24,10 +24,13 @@ public final class TypedReadings {
 
     private final List<String> lines;
     private final Optional<String> unit;
+    /** What no gauge of the house should show (Pa). */
+    private final double alarming;
 
-    private TypedReadings(List<String> lines, Optional<String> unit) {
+    private TypedReadings(List<String> lines, Optional<String> unit, double alarming) {
         this.lines = List.copyOf(lines);
         this.unit = unit;
+        this.alarming = alarming;
     }
 
     /**
@@ -61,7 +64,17 @@ public final class TypedReadings {
      * @return the list
      */
     public TypedReadings in(String symbol) {
-        return new TypedReadings(lines, Optional.of(symbol));
+        return new TypedReadings(lines, Optional.of(symbol), alarming);
+    }
+
+    /**
+     * The same, where it is asked about a pressure that the relief valve of the house should not let come about.
+     *
+     * @param pascal the least such pressure (Pa, gauge)
+     * @return the list
+     */
+    public TypedReadings doubtingFrom(double pascal) {
+        return new TypedReadings(lines, unit, pascal);
     }
 
     /**
@@ -77,7 +90,8 @@ public final class TypedReadings {
                                 lines.stream(),
                                 Stream.of(CONTROL.matcher(line).replaceAll("").strip()))
                         .toList(),
-                unit);
+                unit,
+                alarming);
         if (WrittenLength.complaint(line, "line").isPresent() || PaperList.isNoTime(line.strip())) {
             PaperList.read(more.lines, unit); // refuses it, also before the first reading
         }
@@ -91,7 +105,7 @@ public final class TypedReadings {
      * @return the list; itself if there is none
      */
     public TypedReadings withoutLast() {
-        return lines.isEmpty() ? this : new TypedReadings(lines.subList(0, lines.size() - 1), unit);
+        return lines.isEmpty() ? this : new TypedReadings(lines.subList(0, lines.size() - 1), unit, alarming);
     }
 
     /**
@@ -158,10 +172,12 @@ public final class TypedReadings {
                 .orElse("");
     }
 
-    private static String doubt(String pressure) {
-        return QuantityReader.pressure(pressure).value() > TOO_MUCH
-                ? " (more than any house has: is it right? Type back to take it back)"
-                : "";
+    private String doubt(String pressure) {
+        double read = QuantityReader.pressure(pressure).value();
+        return read <= Math.min(TOO_MUCH, alarming)
+                ? ""
+                : " (more than " + (read > TOO_MUCH ? "any house has" : "the relief valve should let it rise to")
+                        + ": is it right? Type back to take it back)";
     }
 
     private static String note(String words) {

@@ -24,6 +24,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -269,6 +270,27 @@ class GuideTest {
         lead(0, List.of("", list.toString(), typed, "quit"));
         assertTrue(flat().contains("Which unit does the gauge show?"), said);
         assertEquals("diagnose HOUSE --readings " + list + " --pressure-unit " + taken, ran.get(1));
+    }
+
+    /** Regression: 193 for 139 was taken without a question, called a hazard, and nobody said where it could be corrected. */
+    @Test
+    void aReadingBeyondTheReliefValveIsAskedAboutAndCanBeCorrected() throws IOException {
+        Files.writeString(house, """
+                supply: { arrangement: check-valve, pressure: 60 psi }
+                tank: { volume: 40 gal, material: steel }
+                heater: { energy: gas, input: 11.2 kW, set-point: 58 degC }
+                relief: [{ opens: 150 psi }]
+                """);
+        lead(0, List.of("", "quit"));
+        lead(3, List.of("paper", "6:50 am 61 psi", "7:01 193", "back", "7:01 139", "7:03 193", "8:10 147", "done"));
+        String asked = "193 psi (more than the relief valve should let it rise to: is it right? Type back";
+        assertEquals(2, flat().split(Pattern.quote(asked), -1).length - 1, said);
+        assertFalse(flat().contains("139 psi (more"), said);
+        assertTrue(
+                flat().replaceAll(" ?\\S*my-house-readings.txt", " FILE")
+                        .contains("If a reading was written down wrong, correct it in FILE: start the guide again, type"
+                                + " paper, and take lines back with back. Fix this first."),
+                said);
     }
 
     /** Readings on paper are typed into the guide, which keeps them beside the house's file. */
