@@ -10,7 +10,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.CancellationException;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -153,12 +152,8 @@ final class Comparison {
 
     /** Every cause compared with the readings. */
     DiagnosisResult of(List<Hypothesis> hypotheses) {
-        try {
-            HotWaterSystem undrawn = undrawn();
-            return compared(withPairs(undrawn == house ? ofLogger(hypotheses) : byHand(hypotheses, undrawn)));
-        } catch (CancellationException stop) {
-            throw new IllegalStateException("the diagnosis was interrupted", stop);
-        }
+        HotWaterSystem undrawn = undrawn();
+        return compared(withPairs(undrawn == house ? ofLogger(hypotheses) : byHand(hypotheses, undrawn)));
     }
 
     /**
