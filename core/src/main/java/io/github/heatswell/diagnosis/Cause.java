@@ -90,8 +90,12 @@ public enum Cause {
         };
     }
 
-    /** Whether it is about a vessel: where there are several, about one of them. */
-    boolean isOfVessel() {
+    /**
+     * Whether it is about a vessel: where there are several, about one of them.
+     *
+     * @return true for all that keeps a vessel from taking up what it should
+     */
+    public boolean isOfVessel() {
         return thing() == Thing.VESSEL;
     }
 

@@ -2,6 +2,7 @@ package io.github.heatswell.narrative;
 
 import io.github.heatswell.diagnosis.Cause;
 import io.github.heatswell.diagnosis.DiagnosisResult;
+import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.Misfit;
 import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.system.HotWaterSystem;
@@ -57,6 +58,20 @@ final class Conclusion {
         return expansion.isHeated()
                 && (described || alone)
                 && result.tested().stream().allMatch(fit -> fit.shutsIn(described));
+    }
+
+    /** Whether nearly all that comes close says that the only vessel does not do its work, and what keeps it from that is not settled. */
+    boolean isOfVessel() {
+        double vessel = result.fits().stream()
+                .filter(fit -> fit.cause().isOfVessel() && fit.also().isEmpty())
+                .mapToDouble(HypothesisFit::weight)
+                .sum();
+        return !doubted
+                && house.vessels().size() == 1
+                && expansion.isHeated()
+                && !isSettled()
+                && !isAsDescribed()
+                && vessel >= SETTLED;
     }
 
     /**

@@ -27,6 +27,10 @@ public final class DiagnosisStory {
     /** A heat-up that began less than this (s) before the first reading began with it: clocks are read to the minute. */
     private static final double BEFORE = 60;
 
+    /** What tells most about a vessel in a moment, before any reading; common practice, no source. */
+    private static final String PIN = "Before anything else, press the pin of its air valve for a moment. Water means that it has failed:"
+            + " replace it. Nothing means that it is flat. Air means that its charge is to be read, and that no valve may shut it off.";
+
     private final DiagnosisResult result;
     private final HotWaterSystem house;
     private final Optional<PressureLog> log;
@@ -96,6 +100,10 @@ public final class DiagnosisStory {
                     "The gauge did not move while the tank was heated. Either it is dead or shut off, or the water has a way back"
                             + " to the mains: these readings can't tell which.");
         }
+        String pin = failsVessel() ? " " + PIN : "";
+        if (result.isUnexplained() && failsVessel()) {
+            return headline().then(pin);
+        }
         if (result.isUnexplained()) {
             return plain("Open. These readings don't settle it: none of the causes considered explains them.");
         }
@@ -107,10 +115,14 @@ public final class DiagnosisStory {
             return plain(shared
                     + standing()
                     + (conclusion.isSettled() ? "The cause is this: " : "The cause that fits best is this: ")
-                    + result.best().inWords() + ".");
+                    + result.best().inWords() + "." + pin);
         }
         if (!shared.isEmpty()) {
-            return plain(shared + (doubted ? standing() : "") + "Which one remains open.");
+            return plain(shared + (doubted ? standing() : "") + "Which one remains open." + pin);
+        }
+        if (failsVessel()) {
+            return plain("The expansion vessel does not work as it should: nearly all that would explain the readings says so."
+                    + pin);
         }
         int alike = result.alike().size();
         int untested = result.untested().size();
@@ -127,6 +139,10 @@ public final class DiagnosisStory {
         if (conclusion.isUnmoved() && !isHazardByReading()) {
             return plain("The gauge did not move while the tank was heated.");
         }
+        if (result.isUnexplained() && failsVessel()) {
+            return plain("The expansion vessel does not work as it should: the causes that come closest all say so, though none explains"
+                    + " the readings.");
+        }
         if (isHazardByReading() || result.isUnexplained()) {
             return verdict();
         }
@@ -141,6 +157,15 @@ public final class DiagnosisStory {
         }
         return plain("Open. " + (conclusion.isShared() ? reason : "")
                 + result.alike().size() + " causes would explain these readings.");
+    }
+
+    /**
+     * Whether the answer is that the vessel does not do its work, whatever keeps it from that.
+     *
+     * @return true if nearly all that comes close says so, and the cause itself is not settled
+     */
+    public boolean failsVessel() {
+        return !isHazardByReading() && !conclusion.isUnmoved() && conclusion.isOfVessel();
     }
 
     private String agreeing() {

@@ -538,6 +538,36 @@ class DiagnosisStoryTest {
         assertEquals(open, story(two, log().build(), idle).verdict().text(UnitSystem.SI));
     }
 
+    /** Regression: five causes that the vessel does not work came first, and the owner was sent to log another heat-up. */
+    @Test
+    void whereAllPointToTheVesselThatIsSaidWithTheTestOfAMoment() {
+        Misfit missed = new Misfit(5, 0, 0, 0, 1, 12, List.of());
+        HypothesisFit[] close = {
+            fit(Cause.PRECHARGE_LOW, 0, 0.6, missed), fit(Cause.VESSEL_WATERLOGGED, 1, 0.35, missed), fit(Cause.LEAK, 9, 0.05, missed)
+        };
+        String pin = " Before anything else, press the pin of its air valve for a moment. Water means that it has failed: ";
+        DiagnosisStory unexplained = story(VESSEL, log().build(), close);
+        String title = "The expansion vessel does not work as it should: the causes that come closest all say so, though none explains"
+                + " the readings.";
+        assertEquals(title, unexplained.headline().text(UnitSystem.SI));
+        String said = unexplained.verdict().text(UnitSystem.SI);
+        assertTrue(said.startsWith(title + pin), said);
+        assertTrue(unexplained.failsVessel());
+        String open = answer(VESSEL, fit(Cause.PRECHARGE_LOW, 0, 0.6, NONE), fit(Cause.VESSEL_SMALL, 1, 0.35, NONE));
+        assertTrue(open.startsWith("The expansion vessel does not work as it should: nearly all that"), open);
+        assertTrue(open.contains(pin), open);
+        String likely = answer(VESSEL, fit(Cause.PRECHARGE_LOW, 0, 0.8, NONE), fit(Cause.VESSEL_SMALL, 5, 0.15, NONE));
+        assertTrue(likely.startsWith("Likely. The cause that fits best is this: ") && likely.contains(pin), likely);
+
+        HotWaterSystem two = VESSEL.toBuilder()
+                .addVessel(FaultlessHouse.vessel(8, 4).build())
+                .build();
+        assertFalse(story(two, log().build(), close).failsVessel(), "which of two?");
+        assertFalse(story(VESSEL, log().build(), close).doubting(true).failsVessel());
+        close[1] = fit(Cause.LEAK, 1, 0.35, missed);
+        assertFalse(story(VESSEL, log().build(), close).failsVessel(), "it may be something else");
+    }
+
     /** Regression: a vessel was asked for in the verdict, and only behind it that the supply leaves it no room. */
     @Test
     void aSupplyNearTheValveComesDownBeforeAVesselIsFitted() {
