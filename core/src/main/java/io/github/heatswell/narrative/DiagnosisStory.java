@@ -27,9 +27,12 @@ public final class DiagnosisStory {
     /** A heat-up that began less than this (s) before the first reading began with it: clocks are read to the minute. */
     private static final double BEFORE = 60;
 
+    private static final String BESIDES = "Besides, water is lost at a tap or elsewhere.";
+
     /** What tells most about a vessel in a moment, before any reading; common practice, no source. */
-    private static final String PIN = "Before anything else, press the pin of its air valve for a moment. Water means that it has failed:"
-            + " replace it. Nothing means that it is flat. Air means that its charge is to be read, and that no valve may shut it off.";
+    private static final String PIN =
+            "Before anything else, press the pin of its air valve for a moment. Water means that it has failed:"
+                    + " replace it. Nothing means that it is flat. Air means that its charge is to be read, and that no valve may shut it off.";
 
     private final DiagnosisResult result;
     private final HotWaterSystem house;
@@ -112,17 +115,21 @@ public final class DiagnosisStory {
         }
         String shared = shared();
         if (conclusion.isSettled() || conclusion.isLikely()) {
-            return plain(shared
-                    + standing()
-                    + (conclusion.isSettled() ? "The cause is this: " : "The cause that fits best is this: ")
-                    + result.best().inWords() + "." + pin);
+            return losesBesides()
+                    ? plain((shared.isEmpty() ? expansion.answer() : shared) + standing() + BESIDES
+                            + " That lowers the pressure afterwards; it makes no relief valve drip.")
+                    : plain(shared
+                            + standing()
+                            + (conclusion.isSettled() ? "The cause is this: " : "The cause that fits best is this: ")
+                            + result.best().inWords() + "." + pin);
         }
         if (!shared.isEmpty()) {
             return plain(shared + (doubted ? standing() : "") + "Which one remains open." + pin);
         }
         if (failsVessel()) {
-            return plain("The expansion vessel does not work as it should: nearly all that would explain the readings says so."
-                    + pin);
+            return plain(
+                    "The expansion vessel does not work as it should: nearly all that would explain the readings says so."
+                            + pin);
         }
         int alike = result.alike().size();
         int untested = result.untested().size();
@@ -140,8 +147,9 @@ public final class DiagnosisStory {
             return plain("The gauge did not move while the tank was heated.");
         }
         if (result.isUnexplained() && failsVessel()) {
-            return plain("The expansion vessel does not work as it should: the causes that come closest all say so, though none explains"
-                    + " the readings.");
+            return plain(
+                    "The expansion vessel does not work as it should: the causes that come closest all say so, though none explains"
+                            + " the readings.");
         }
         if (isHazardByReading() || result.isUnexplained()) {
             return verdict();
@@ -152,8 +160,10 @@ public final class DiagnosisStory {
                     + (reason.isEmpty() ? agreeing() : reason.strip()));
         }
         if (conclusion.isSettled() || conclusion.isLikely()) {
-            return plain((doubted ? "Open. " : standing()) + "Best fit: "
-                    + result.best().inWords() + ".");
+            return plain((doubted ? "Open. " : standing())
+                    + (losesBesides()
+                            ? reason + BESIDES
+                            : "Best fit: " + result.best().inWords() + "."));
         }
         return plain("Open. " + (conclusion.isShared() ? reason : "")
                 + result.alike().size() + " causes would explain these readings.");
@@ -166,6 +176,12 @@ public final class DiagnosisStory {
      */
     public boolean failsVessel() {
         return !isHazardByReading() && !conclusion.isUnmoved() && conclusion.isOfVessel();
+    }
+
+    /** Whether the best cause loses water from a house in which heated water has nowhere to go: no leak makes a relief valve drip. */
+    private boolean losesBesides() {
+        HypothesisFit best = result.best();
+        return best.cause() == Cause.LEAK && best.also().isEmpty() && expansion.isAnswer();
     }
 
     private String agreeing() {
