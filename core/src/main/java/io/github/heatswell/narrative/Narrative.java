@@ -235,7 +235,7 @@ public record Narrative(
         return OwnersQuestion.isUnlikeSeen(question, run)
                 ? Optional.of(plain(
                         "You see the relief valve drip, but in the house as assumed here it stays shut. Something differs, perhaps"
-                                + " a value that is not known. Look for the cause first ('heatswell diagnose'). Until then the cost"
+                                + " a value that is not known. Unless readings have told the cause, look for that first ('heatswell diagnose'). Until then the cost"
                                 + " of doing nothing is not known, and a vessel may not be the cure."))
                 : Optional.empty();
     }

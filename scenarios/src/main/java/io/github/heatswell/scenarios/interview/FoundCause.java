@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.interview;
 
 import io.github.heatswell.diagnosis.Cause;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
@@ -11,11 +12,13 @@ import java.util.Optional;
  *
  * @param cause the cause on which the diagnosis decided; empty if it left that open
  * @param shut whether, the cause being open, heated water has nowhere to go in any that is left
+ * @param ofVessel whether, the cause being open, nearly all that is left says that the vessel does not work
  */
-record FoundCause(Optional<Cause> cause, boolean shut) {
+record FoundCause(Optional<Cause> cause, boolean shut, boolean ofVessel) {
 
     private static final String OPEN = "open";
     private static final String SHUT = "shut-in";
+    private static final String OF_VESSEL = "of-vessel";
 
     FoundCause {
         Objects.requireNonNull(cause, "cause");
@@ -28,12 +31,13 @@ record FoundCause(Optional<Cause> cause, boolean shut) {
                         Arrays.stream(Cause.values())
                                 .filter(one -> word(one).equals(kept))
                                 .findFirst(),
-                        kept.equals(SHUT)));
+                        kept.equals(SHUT),
+                        kept.equals(OF_VESSEL)));
     }
 
     /** The word under which it is remembered. */
     String word() {
-        return cause.map(FoundCause::word).orElse(shut ? SHUT : OPEN);
+        return cause.map(FoundCause::word).orElse(ofVessel ? OF_VESSEL : shut ? SHUT : OPEN);
     }
 
     private static String word(Cause cause) {
@@ -54,6 +58,10 @@ record FoundCause(Optional<Cause> cause, boolean shut) {
     }
 
     private String remedy() {
+        if (ofVessel) {
+            return "The vessel you have does not work as it should. Press the pin of its air valve first: if air comes, have its charge"
+                    + " put right, and take the readings again. If not, the next step says which vessel to put in its place.";
+        }
         if (cause.isEmpty()) {
             return shut
                     ? "The readings do not settle the cause. But whichever it is, the heated water has nowhere to go. The next step"
@@ -125,11 +133,19 @@ record FoundCause(Optional<Cause> cause, boolean shut) {
                 .isPresent();
     }
 
+    /** What a sizing is to take for granted of the house: that what the readings speak against does not work. */
+    List<String> changes() {
+        return ofVessel || cause.filter(Cause.VESSEL_WATERLOGGED::equals).isPresent()
+                ? List.of("--set", "vessel.condition=waterlogged")
+                : List.of();
+    }
+
     /** What is still to be done about it once there is a vessel; empty if the vessel was all. */
     Optional<String> left() {
         if (cause.isEmpty()) {
-            return Optional.of((shut ? "The readings did not settle the cause." : "The readings left the cause open.")
-                    + " If the relief valve still drips with the vessel, take readings again.");
+            return Optional.of(
+                    (shut || ofVessel ? "The readings did not settle the cause." : "The readings left the cause open.")
+                            + " If the relief valve still drips with the vessel, take readings again.");
         }
         return isMended()
                 ? cause.map(one -> "Also fix what the readings found: " + one.words() + ". " + remedy())

@@ -438,7 +438,7 @@ public final class Guide {
 
     /** The size; where no vessel is to be bought, the steps about one are left out. */
     private Way size() {
-        run("size");
+        run("size", found().map(FoundCause::changes).orElse(List.of()).toArray(String[]::new));
         String command = next.map(NextStep::command).orElse("");
         if (status == 0 && command.equals("spread")) {
             dialogue.blankLine();
@@ -580,7 +580,10 @@ public final class Guide {
             if (status == 0) {
                 FoundCause cause = new FoundCause(
                         next.flatMap(NextStep::cause),
-                        next.filter(step -> step.command().equals("size")).isPresent());
+                        next.filter(step -> step.command().equals("size")).isPresent(),
+                        next.filter(step -> step.cause().isEmpty()
+                                        && !step.changes().isEmpty())
+                                .isPresent());
                 vessel.put(FOUND, cause.word());
                 dialogue.blankLine();
                 boolean closed = fitting.isClosed();

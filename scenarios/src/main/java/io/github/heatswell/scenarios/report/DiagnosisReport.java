@@ -68,9 +68,7 @@ public final class DiagnosisReport {
                                 : !answer.readings().doubts().isEmpty()
                                         ? NextStep.to("run")
                                         : NextStep.afterDiagnosis(
-                                                answer.scenario().system(),
-                                                answer.result(),
-                                                answer.story().asksForVessel()));
+                                                answer.scenario().system(), answer.result(), answer.story()));
     }
 
     /** That a vessel cures nothing before the supply is lowered; empty where one on sale does, the house has one, or none is asked for. */

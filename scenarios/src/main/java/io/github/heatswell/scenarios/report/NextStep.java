@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.report;
 import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.diagnosis.Cause;
 import io.github.heatswell.diagnosis.DiagnosisResult;
+import io.github.heatswell.narrative.DiagnosisStory;
 import io.github.heatswell.narrative.SizeAdvice;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.file.Change;
@@ -265,9 +266,18 @@ public record NextStep(String command, List<Change> changes, int about, Optional
      * After a diagnosis: the run, whose sheet says what to read and when, where the cause is open or none explains the readings; the
      * size, where a vessel is the answer whatever the cause.
      */
-    static NextStep afterDiagnosis(HotWaterSystem house, DiagnosisResult result, boolean asksForVessel) {
+    static NextStep afterDiagnosis(HotWaterSystem house, DiagnosisResult result, DiagnosisStory story) {
+        boolean decided = !result.misfit() && result.isDecided();
+        boolean full = decided && result.best().cause() == Cause.VESSEL_WATERLOGGED && !house.hasSeveralVessels();
+        if (isClosed(house) && (story.failsVessel() || full)) {
+            return new NextStep(
+                    "size",
+                    List.of(new Change("vessel.condition", "waterlogged")),
+                    0,
+                    full ? Optional.of(Cause.VESSEL_WATERLOGGED) : Optional.empty());
+        }
         if (result.misfit() || !result.isDecided() || result.best().also().isPresent()) {
-            return to(asksForVessel ? "size" : "run"); // the same command again would give the same answer
+            return to(story.asksForVessel() ? "size" : "run"); // the same command again would give the same answer
         }
         Cause cause = result.best().cause();
         return new NextStep(

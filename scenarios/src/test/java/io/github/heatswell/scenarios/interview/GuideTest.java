@@ -411,6 +411,22 @@ class GuideTest {
         assertTrue(flat().contains("The readings did not settle the cause."), said);
     }
 
+    /** Regression: after readings up to the relief valve, size said that it stays shut in the house as assumed, and asked for readings. */
+    @Test
+    void theSizeGoesOnFromAVesselThatReadingsSpeakAgainst() throws IOException {
+        Change full = new Change("vessel.condition", "waterlogged");
+        next.put("diagnose", new NextStep("size", List.of(full)));
+        lead(0, List.of("", "log.csv", "quit"));
+        assertTrue(flat().contains("does not work as it should. Press the pin of its air valve first"), said);
+        ran.clear();
+        lead(0, List.of("quit"));
+        assertEquals(List.of("size HOUSE --set vessel.condition=waterlogged"), ran);
+        next.put("diagnose", new NextStep("size", List.of(full), 0, Optional.of(Cause.VESSEL_WATERLOGGED)));
+        ran.clear();
+        lead(0, List.of("back", "log.csv", "", "quit"));
+        assertEquals("size HOUSE --set vessel.condition=waterlogged", ran.get(ran.size() - 1));
+    }
+
     /** Regression: a charge that was typed one question early was swallowed, and the guide went on. */
     @Test
     void whatIsTypedTooEarlyIsNotSwallowed() throws IOException {
