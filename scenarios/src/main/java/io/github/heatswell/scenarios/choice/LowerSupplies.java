@@ -43,6 +43,7 @@ final class LowerSupplies {
     private final Scenario scenario;
     private final SizingResult present;
     private final Function<Scenario, VesselSizing> sizings;
+    private final boolean mayKeep;
     private final Balances.Count count;
     private final UnitSystem units;
     private final double air;
@@ -53,13 +54,19 @@ final class LowerSupplies {
      * @param scenario the house
      * @param present the sizing at the supply as it is
      * @param sizings asks the same about a house with another supply
+     * @param mayKeep whether the vessel of the house may be kept; not where another was bought in its place
      * @param count counts the runs
      */
     LowerSupplies(
-            Scenario scenario, SizingResult present, Function<Scenario, VesselSizing> sizings, Balances.Count count) {
+            Scenario scenario,
+            SizingResult present,
+            Function<Scenario, VesselSizing> sizings,
+            boolean mayKeep,
+            Balances.Count count) {
         this.scenario = scenario;
         this.present = present;
         this.sizings = sizings;
+        this.mayKeep = mayKeep;
         this.count = count;
         units = scenario.units();
         air = scenario.system().site().atmosphere();
@@ -173,7 +180,7 @@ final class LowerSupplies {
                 .isPresent();
         Optional<ExpansionVessel> own = scenario.system()
                 .vessel()
-                .filter(vessel -> !weak)
+                .filter(vessel -> mayKeep && !weak)
                 .filter(vessel ->
                         vessel.condition() == ExpansionVessel.Condition.SOUND && column.holds(vessel.volume()));
         Pressure setting = column.setting().orElseThrow();

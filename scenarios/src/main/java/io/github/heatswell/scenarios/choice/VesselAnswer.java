@@ -9,6 +9,7 @@ import io.github.heatswell.sizing.SizingReconciliation;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.VesselFormula;
 import io.github.heatswell.study.SizeCertainty;
+import io.github.heatswell.units.Pressure;
 import java.time.Duration;
 import java.util.List;
 import java.util.Objects;
@@ -87,8 +88,13 @@ public record VesselAnswer(
      * @param vessel what it would do
      * @param bought the run of the house with it, if it was bought; empty if it is only asked for
      * @param tried in how many of the sampled houses it passes the limit; empty if they could not be sampled
+     * @param charged what it was found charged to; empty if nobody read it
      */
-    public record Against(SizingResult.Vessel vessel, Optional<RunResult> bought, Optional<SizeCertainty.Tried> tried) {
+    public record Against(
+            SizingResult.Vessel vessel,
+            Optional<RunResult> bought,
+            Optional<SizeCertainty.Tried> tried,
+            Optional<Pressure> charged) {
 
         /**
          * Checks that everything is there.
@@ -96,11 +102,13 @@ public record VesselAnswer(
          * @param vessel what it would do
          * @param bought the run of the house with it, if it was bought
          * @param tried in how many of the sampled houses it passes the limit
+         * @param charged what it was found charged to
          */
         public Against {
             Objects.requireNonNull(vessel, "vessel");
             Objects.requireNonNull(bought, "bought");
             Objects.requireNonNull(tried, "tried");
+            Objects.requireNonNull(charged, "charged");
         }
     }
 
@@ -116,13 +124,23 @@ public record VesselAnswer(
     /**
      * The vessel that was bought, where it is not enough.
      *
-     * @return it, if it is smaller than the size to take or, where no size is recommended, exceeds the limit
+     * @return it, if it exceeds the limit
      */
     public Optional<Against> tooSmall() {
         return against.filter(other -> other.bought().isPresent())
-                .filter(other -> recommended()
-                        .map(wanted -> wanted.volume() > other.vessel().volume() * (1 + 1e-9))
-                        .orElse(!other.vessel().suffices()));
+                .filter(other -> !other.vessel().suffices());
+    }
+
+    /**
+     * Whether the vessel that was bought keeps the limit by the best estimates alone.
+     *
+     * @return true if it is not too small, and in too few of the sampled houses enough
+     */
+    public boolean lacksMargin() {
+        return bought().isPresent()
+                && against.flatMap(Against::tried)
+                        .filter(tried -> !tried.holds())
+                        .isPresent();
     }
 
     /**

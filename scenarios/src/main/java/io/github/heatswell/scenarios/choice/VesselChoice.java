@@ -69,6 +69,7 @@ public final class VesselChoice {
     private final boolean codeCap;
     private final Optional<NominalSize> against;
     private final boolean bought;
+    private final Optional<Pressure> charged;
     private final boolean mayLower;
 
     private VesselChoice(Builder builder) {
@@ -79,6 +80,7 @@ public final class VesselChoice {
         codeCap = builder.codeCap;
         against = builder.against;
         bought = builder.bought;
+        charged = builder.charged;
         mayLower = builder.mayLower;
     }
 
@@ -112,7 +114,7 @@ public final class VesselChoice {
         SizingResult found = sizing.size();
         Optional<SizeCertainty> certainty = certainty(sizing, found);
         Balances.Count more = new Balances.Count();
-        LowerSupplies lower = new LowerSupplies(scenario, found, this::forColdFill, more);
+        LowerSupplies lower = new LowerSupplies(scenario, found, this::forColdFill, !bought, more);
         SupplyTable supplies = mayLower ? lower.table(certainty) : SupplyTable.NONE;
         Alternatives alternatives = new Alternatives(scenario, found, more);
         List<DischargingValve> valves = mayLower
@@ -149,6 +151,7 @@ public final class VesselChoice {
         same.codeCap = codeCap;
         same.against = against;
         same.bought = bought;
+        same.charged = charged;
         same.mayLower = false;
         return Optional.of(same.build().answer())
                 .filter(answer -> answer.recommended()
@@ -164,10 +167,16 @@ public final class VesselChoice {
                 vessel,
                 bought
                         ? Optional.of(run(scenario.system().toBuilder()
-                                .fitVessel(sizing.vessel(vessel.volume()))
+                                .fitVessel(rated(sizing.vessel(vessel.volume())))
                                 .build()))
                         : Optional.empty(),
-                houses.isPossible() ? Optional.of(houses.tried(size.volume())) : Optional.empty());
+                houses.isPossible() ? Optional.of(houses.tried(size.volume())) : Optional.empty(),
+                charged);
+    }
+
+    /** The vessel with what was read on its plate, so that it is judged by it. */
+    private ExpansionVessel rated(ExpansionVessel vessel) {
+        return rating == null ? vessel : vessel.toBuilder().rating(rating).build();
     }
 
     private SampledHouses houses(VesselSizing sizing, SizingResult found, Balances.Count count) {
@@ -379,6 +388,7 @@ public final class VesselChoice {
         private boolean codeCap = true;
         private Optional<NominalSize> against = Optional.empty();
         private boolean bought;
+        private Optional<Pressure> charged = Optional.empty();
         private boolean mayLower = true;
 
         private Builder(Scenario scenario) {
@@ -458,6 +468,17 @@ public final class VesselChoice {
         public Builder bought(NominalSize value) {
             bought = true;
             return against(value);
+        }
+
+        /**
+         * Sets what the vessel that was bought was found charged to; the papers say what to bring it to.
+         *
+         * @param value the pressure that a tyre gauge showed with no water in the vessel
+         * @return this builder
+         */
+        public Builder charged(Pressure value) {
+            charged = Optional.of(value);
+            return this;
         }
 
         /**

@@ -26,6 +26,7 @@ final class SizeCommand implements ScenarioCommand {
 
     private static final String AGAINST = "--against";
     private static final String BOUGHT = "--bought";
+    private static final String CHARGED = "--charged";
     private static final String LIMIT = "--limit";
     private static final String RATING = "--rating";
     private static final String NO_CODE_CAP = "--no-code-cap";
@@ -45,6 +46,9 @@ final class SizeCommand implements ScenarioCommand {
                 BOUGHT,
                 "The vessel you bought. It is compared with the recommended one, and the report's sheets for fitting are for"
                         + " this vessel."));
+        spec.addOption(pressure(
+                CHARGED,
+                "What the vessel you bought was charged to when you read it. The sheets say what to bring it to."));
         spec.addOption(limit());
         spec.addOption(rating());
         spec.addOption(noCodeCap());
@@ -88,6 +92,7 @@ final class SizeCommand implements ScenarioCommand {
         Optional.ofNullable(request.option(RATING, (Pressure) null)).ifPresent(choice::rating);
         Optional.ofNullable(request.option(AGAINST, (NominalSize) null)).ifPresent(choice::against);
         Optional.ofNullable(request.option(BOUGHT, (NominalSize) null)).ifPresent(choice::bought);
+        Optional.ofNullable(request.option(CHARGED, (Pressure) null)).ifPresent(choice::charged);
         if (request.arguments().hasMatchedOption(NO_CODE_CAP)) {
             choice.withoutCodeCap();
         }

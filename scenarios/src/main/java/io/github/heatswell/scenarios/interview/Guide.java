@@ -512,14 +512,17 @@ public final class Guide {
         run("run", "--set", "question=" + STAYS_SHUT, "--out", folder("-with-vessel"));
         if (status == 0 && fitting.isOne(values())) {
             dialogue.blankLine();
-            say(
-                    vessel.containsKey(RECOMMENDED)
-                            ? "The papers for the work, with the size that the sizing recommends:"
-                            : "The papers for the work with this vessel:");
+            say("The papers for the work. They replace those of the sizing before: hand over these alone.");
             dialogue.blankLine();
             List<String> words = new ArrayList<>(List.of("size", house.toString()));
             supply().forEach((field, value) -> words.addAll(List.of("--set", field + "=" + value)));
-            words.addAll(List.of("--bought", vessel.get(NamedValue.VESSEL_VOLUME.field()), "--out", folder("-papers")));
+            words.addAll(List.of("--bought", vessel.get(NamedValue.VESSEL_VOLUME.field())));
+            Map.of("--rating", RATING.id(), "--charged", ReliefQuestions.PRECHARGE).entrySet().stream()
+                    .sorted(Map.Entry.comparingByKey())
+                    .filter(read -> values().containsKey(read.getValue()))
+                    .forEach(read -> words.addAll(
+                            List.of(read.getKey(), values().get(read.getValue()).replaceFirst(" \\+- .*", ""))));
+            words.addAll(List.of("--out", folder("-papers")));
             status = commands.apply(words).status();
         }
     }

@@ -9,10 +9,10 @@ import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
+import io.github.heatswell.scenarios.report.BoughtVessel;
 import io.github.heatswell.scenarios.report.ReadingsAfter;
 import io.github.heatswell.simulation.SimulationException;
 import io.github.heatswell.sizing.NominalSize;
-import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.Supply;
@@ -117,7 +117,7 @@ final class NewVessel {
         }
     }
 
-    /** Why a volume is less than the sizing recommends; empty if it is not, or nothing is recommended. */
+    /** Why a volume is too small, or short of margin; empty if it is enough. */
     Optional<String> tooSmall(Map<String, String> supply, Map<String, String> vessel) {
         try {
             Optional<Scenario> fitted = fitted(vessel);
@@ -125,30 +125,15 @@ final class NewVessel {
                 return Optional.empty();
             }
             VesselAnswer answer = bought(supply, volume(fitted.get()));
-            return answer.tooSmall().map(small -> enough(answer) + tooSmall(small.vessel(), answer));
+            return BoughtVessel.told(answer, shown)
+                    .filter(told -> answer.tooSmall().isPresent() || answer.lacksMargin())
+                    .map(told -> told
+                            + (answer.lacksMargin()
+                                    ? " Exchange it if you can."
+                                    : " Exchange it before anybody connects it."));
         } catch (IOException | IllegalArgumentException | SimulationException unsized) {
             return Optional.empty();
         }
-    }
-
-    private String enough(VesselAnswer answer) {
-        return answer.recommended()
-                .map(wanted -> "The sizing recommends " + shown.volume(wanted.volume()) + ". ")
-                .orElse("");
-    }
-
-    /** What a vessel that is too small would do: too little margin is said only of one that keeps the limit. */
-    private String tooSmall(SizingResult.Vessel vessel, VesselAnswer answer) {
-        String volume = shown.volume(vessel.volume());
-        return vessel.suffices()
-                ? "With " + volume
-                        + " too little margin is left for a year's loss of charge and for what is uncertain. Exchange it if"
-                        + " you can."
-                : "With " + volume + " the pressure would go to "
-                        + shown.pressure(vessel.peakAbsolute() - atmosphere()) + (vessel.higher() ? " and beyond" : "")
-                        + ", over the limit of "
-                        + shown.pressure(answer.sizing().target().gauge())
-                        + ". Exchange it before anybody connects it.";
     }
 
     /** Which size to buy, in a sentence; empty if none is recommended. */

@@ -486,7 +486,12 @@ final class AuthorityPaper {
                             shown.pressure(vessel.precharge().gauge(atmosphere)),
                             true));
                 });
-        lines.add(Blanks.Line.open("Vessel: working pressure"));
+        lines.add(answer.bought()
+                .flatMap(with -> with.system().vessels().stream().reduce((one, last) -> last))
+                .flatMap(vessel -> vessel.body().rating())
+                .map(rating ->
+                        new Blanks.Line("Vessel: working pressure", shown.pressure(rating.gauge(atmosphere)), true))
+                .orElse(Blanks.Line.open("Vessel: working pressure")));
         return new Blanks("Site and plates: what this sheet goes by, and what is read on site", lines, false);
     }
 

@@ -214,7 +214,7 @@ final class PageSizes {
             Optional<Pressure> setting, double volume, Optional<NominalSize.Price> price, Optional<Pressure> charge) {
 
         static Cheapest of(VesselAnswer answer) {
-            Optional<ExpansionVessel> kept = answer.advice().kept();
+            Optional<ExpansionVessel> kept = kept(answer);
             if (kept.isPresent()) {
                 return new Cheapest(Optional.empty(), kept.get().volume(), Optional.empty(), Optional.empty());
             }
@@ -269,11 +269,18 @@ final class PageSizes {
                 + (cheapest.is(size, column) ? " cheapest" : column.holds(size.volume()) ? " ok" : "");
     }
 
+    /** The vessel of the house where it is to be kept; not where another was bought in its place. */
+    private static Optional<ExpansionVessel> kept(VesselAnswer answer) {
+        return answer.against().flatMap(VesselAnswer.Against::bought).isPresent()
+                ? Optional.empty()
+                : answer.advice().kept();
+    }
+
     /** What can be done, from nothing to a vessel, each with what it costs now and by the year. */
     static Grid choices(VesselAnswer answer, QuantityFormat shown) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(choice("Do nothing", nothing(answer) + against(answer), "-", answer.waterAsItIs(), answer, shown));
-        boolean kept = answer.advice().kept().isPresent();
+        boolean kept = kept(answer).isPresent();
         answer.proposed()
                 .filter(with -> kept)
                 .flatMap(with -> with.system().vessel())

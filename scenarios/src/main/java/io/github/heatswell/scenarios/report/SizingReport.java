@@ -133,7 +133,10 @@ public final class SizingReport {
         Scenario scenario = answer.scenario();
         Narrative told = Narrative.of(answer.advice());
         List<String> sentences = new ArrayList<>();
-        Narrative.verdict(scenario.question(), answer.advice()).ifPresent(said -> sentences.add(said.text(shown)));
+        bought(shown)
+                .or(() ->
+                        Narrative.verdict(scenario.question(), answer.advice()).map(said -> said.text(shown)))
+                .ifPresent(sentences::add);
         sentences.add(told.headline().text(shown) + ".");
         told.remarks().forEach(said -> sentences.add(said.text(shown)));
         if (PageFindings.hazardous(found)) {
@@ -142,8 +145,12 @@ public final class SizingReport {
         String verdict = sentences.get(0);
         String rest = String.join(" ", sentences.subList(1, sentences.size()));
         List<Document.Section> sections = new ArrayList<>();
-        List<Block> said = new ArrayList<>(Document.answer("", verdict, Document.withDoubts(scenario, shown, List.of()))
-                .blocks());
+        List<String> doubts = unknown()
+                .sentence()
+                .map(unknown -> unknown.text(shown))
+                .map(List::of)
+                .orElse(List.of());
+        List<Block> said = new ArrayList<>(Document.answer("", verdict, doubts).blocks());
         if (!rest.isEmpty()) {
             said.add(1, new Block.Paragraph(rest, Block.Tone.PLAIN));
         }
@@ -159,9 +166,8 @@ public final class SizingReport {
             AuthorityPaper.comparison(work, shown).map(Block::onScreen).ifPresent(said::add);
         }
         charged(shown).ifPresent(said::add);
-        expansionValve()
-                .ifPresent(missing -> said.add(new Block.Paragraph(
-                        missing.sentence().text(shown) + " " + missing.advice().text(shown), Block.Tone.PLAIN)));
+        minded().forEach(missing -> said.add(new Block.Paragraph(
+                missing.sentence().text(shown) + " " + missing.advice().text(shown), Block.Tone.PLAIN)));
         hotter(shown).ifPresent(said::add);
         withoutAir().ifPresent(said::add);
         inTank(shown).ifPresent(said::add);
@@ -209,17 +215,8 @@ public final class SizingReport {
     private List<String> first(QuantityFormat shown) {
         return Stream.of(
                         Narrative.first(work.advice()).map(said -> said.text(shown)).stream(),
-                        expansionValve().map(missing -> missing.sentence().text(shown)).stream(),
-                        work
-                                .tooSmall()
-                                .map(small -> "The vessel of "
-                                        + shown.volume(small.vessel().volume()) + " that was bought is too small"
-                                        + work.recommended()
-                                                .map(enough ->
-                                                        ": it takes one of at least " + shown.volume(enough.volume()))
-                                                .orElse("")
-                                        + ".")
-                                .stream())
+                        minded().stream().map(missing -> missing.sentence().text(shown)),
+                        bought(shown).filter(told -> work.tooSmall().isPresent() || work.lacksMargin()).stream())
                 .flatMap(each -> each)
                 .toList();
     }
@@ -245,6 +242,10 @@ public final class SizingReport {
                     isNew()
                             ? "Have a vessel of " + shown.volume(vessel.volume()) + " fitted, charged to " + charge
                                     + " before it is connected."
+                                    + BoughtVessel.charged(
+                                                    work, vessel.precharge().gauge(atmosphere), shown)
+                                            .map(found -> " " + found)
+                                            .orElse("")
                             : work.advice().isAtWork()
                                     ? "Have the present vessel charged to " + charge + "."
                                     : "Have the present vessel put to work and charged to " + charge + ".");
@@ -347,11 +348,12 @@ public final class SizingReport {
                         Block.Tone.PLAIN));
     }
 
-    /** The size is found for the valves described, and one that is missing opens lower. */
-    private Optional<Finding> expansionValve() {
+    /** The size is found for the valves described, and one that is missing opens lower; a vessel may be made for less than they are. */
+    private List<Finding> minded() {
         return found.stream()
-                .filter(finding -> finding.id().equals("expansion-valve-missing"))
-                .findFirst();
+                .filter(finding -> finding.id().equals("expansion-valve-missing")
+                        || finding.id().equals("vessel-rated-below-relief") && state() != FitterPaper.State.TO_BUY)
+                .toList();
     }
 
     /** A store that is to be made hotter, as the findings advise, needs another vessel. */
@@ -412,6 +414,21 @@ public final class SizingReport {
 
     private VariedHouse varied() {
         return Check.unread(fitted(), work.scenario());
+    }
+
+    /** What is not known of the house that the papers are about: of a vessel that another was bought for, nothing counts. */
+    private Doubts unknown() {
+        Doubts doubts = answer.scenario().doubts();
+        return bought(answer) ? doubts.without("vessel") : doubts;
+    }
+
+    private static boolean bought(VesselAnswer answer) {
+        return answer.against().flatMap(VesselAnswer.Against::bought).isPresent();
+    }
+
+    /** Whether the vessel that was bought will do. */
+    private Optional<String> bought(QuantityFormat shown) {
+        return BoughtVessel.told(work, shown);
     }
 
     /** The run with the vessel that was bought, or else with the one proposed. */
@@ -517,7 +534,7 @@ public final class SizingReport {
 
     /** What the house without the change is called; one with a lower supply and no vessel, where that was bought, never was. */
     private String asItIs() {
-        return answer.against().flatMap(VesselAnswer.Against::bought).isEmpty()
+        return !bought(answer)
                 ? "as it is"
                 : answer.scenario().system().vessels().isEmpty() ? "without it" : "with the old one";
     }

@@ -94,6 +94,29 @@ class SizeCommandTest {
         assertTrue(picture.contains("without it") && !picture.contains("as it is"), picture);
     }
 
+    /** Regression: the papers forgot the plate and the charge that had been read, and spoke of another vessel in their headline. */
+    @Test
+    void whatWasReadOfTheVesselThatWasBoughtReachesThePapers() throws IOException {
+        String said = words(
+                "size",
+                "orchard-lodge",
+                "--bought",
+                "24L",
+                "--rating",
+                "8bar",
+                "--charged",
+                "2bar",
+                "-o",
+                folder.toString());
+        assertTrue(said.contains("The vessel of 24 L that was bought is enough, with "), said);
+        String page = Files.readString(folder.resolve("report.html"))
+                .replaceAll("<[^>]*>", " ")
+                .replaceAll("[\\s\u00a0\u202f]+", " ");
+        assertTrue(page.contains("It was charged to 2 bar: bring it to "), page);
+        assertTrue(page.matches(".*Vessel: working pressure 8 bar .*"), page);
+        assertFalse(page.contains("rating assumed for the vessel"), page);
+    }
+
     /** Regression: to do nothing was said to drip, and not that the house as it is breaks a rule that was read. */
     @Test
     void whatDoingNothingBreaksIsSaid() {

@@ -15,6 +15,7 @@ import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.sizing.NominalSize;
+import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
@@ -212,8 +213,43 @@ class AuthorityPaperTest {
         return paper("For the authority", changes);
     }
 
+    /** Regression: a vessel that keeps the limit was called too small, and the papers were for another one that nobody had. */
+    @Test
+    void onlyAVesselThatExceedsTheLimitIsTooSmall() {
+        Scenario house = house(Stream.of("site.place=en", "supply.reducing-valve.set=3 bar +- 0.3 bar"));
+        VesselAnswer plain = VesselChoice.of(house).build().answer();
+        SizingResult.Vessel least = plain.sizing().smallestOnSale().orElseThrow();
+        assertTrue(plain.recommended().orElseThrow().volume() > least.volume(), "there is a size short of margin");
+        VesselAnswer answer = VesselChoice.of(house)
+                .bought(NominalSize.of(least.volume() * 1000, VolumeUnit.LITRE))
+                .build()
+                .answer();
+        assertTrue(answer.tooSmall().isEmpty()
+                && answer.lacksMargin()
+                && answer.bought().isPresent());
+        QuantityFormat shown = QuantityFormat.ascii(UnitSystem.SI);
+        String told = BoughtVessel.told(answer, shown).orElseThrow();
+        assertFalse(told.contains("too small"), told);
+        assertTrue(told.contains("With the reducing valve set to ") && told.contains("this vessel is enough."), told);
+        String page = new SizingReport(answer, UnitSystem.SI).content(shown).toString();
+        assertTrue(page.contains("Bought already: the expansion vessel of " + shown.volume(least.volume())), page);
+        assertFalse(page.contains("of this house is just large enough"), page);
+    }
+
     private static String paper(String title, String[] changes) {
-        Scenario house = ScenarioReader.read("elm", """
+        Scenario house = house(Stream.of(changes));
+        QuantityFormat shown = QuantityFormat.ascii(UnitSystem.SI);
+        return new SizingReport(VesselChoice.of(house).build().answer(), UnitSystem.SI)
+                .content(shown).sections().stream()
+                        .filter(section -> section.title().startsWith(title))
+                        .findFirst()
+                        .orElseThrow()
+                        .blocks()
+                        .toString();
+    }
+
+    private static Scenario house(Stream<String> changes) {
+        return ScenarioReader.read("elm", """
                 units: si
                 supply:
                   arrangement: reducing-valve
@@ -225,16 +261,7 @@ class AuthorityPaperTest {
                 relief:
                   - { name: expansion valve, kind: expansion-valve, opens: 6 bar }
                 run: { duration: 1 h }
-                """)
-                .with(Stream.of(changes).map(Change::of).toList());
-        QuantityFormat shown = QuantityFormat.ascii(UnitSystem.SI);
-        return new SizingReport(VesselChoice.of(house).build().answer(), UnitSystem.SI)
-                .content(shown).sections().stream()
-                        .filter(section -> section.title().startsWith(title))
-                        .findFirst()
-                        .orElseThrow()
-                        .blocks()
-                        .toString();
+                """).with(changes.map(Change::of).toList());
     }
 
     /** Regression: what an interview filled in, guesses and a code taken from a state were called given. */
