@@ -80,7 +80,7 @@ public final class DiagnosisReport {
                 : Optional.empty();
     }
 
-    private static LoggedRuns logged(DiagnosisAnswer answer, PressureLog log) {
+    static LoggedRuns logged(DiagnosisAnswer answer, PressureLog log) {
         List<NamedReadings> runs = answer.story().listed().stream()
                 .limit(LoggedRuns.MAX_RUNS)
                 .map(DiagnosisReport::run)

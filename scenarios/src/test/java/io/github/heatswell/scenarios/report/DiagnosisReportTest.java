@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.charts.Chart;
 import io.github.heatswell.diagnosis.Cause;
 import io.github.heatswell.diagnosis.DiagnosisResult;
 import io.github.heatswell.diagnosis.Estimate;
@@ -26,6 +27,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /** Regression: what a diagnosis says and what it leaves unsaid, for results made by hand. */
@@ -81,6 +84,41 @@ class DiagnosisReportTest {
     private static Report report(DiagnosisAnswer answer, QuantityFormat shown) {
         return Report.of(
                 new DiagnosisReport(answer, Optional.empty(), Optional.empty()).content(shown), answer.balances());
+    }
+
+    /** Regression: the picture of readings was a third of a printed sheet wide, its names too small to read. */
+    @Test
+    void thePictureOfReadingsTakesTheWidthOfAPrintedSheet() throws IOException {
+        DiagnosisAnswer answer = answer(OPEN_ENDED, log().build(), fit(Cause.AS_DESCRIBED, 0, 0.9, NONE));
+        Chart chart = Chart.of(DiagnosisReport.logged(answer, answer.log().orElseThrow()), UnitSystem.SI);
+        String page = Pages.text(new DiagnosisReport(answer, Optional.of(chart), Optional.empty())
+                .content(CommandResult.onPage(UnitSystem.SI)));
+        Matcher wide = Pattern.compile("svg\\[aria-label\\^=\"([^\"]+)\"\\] \\{ max-height: none !important; \\}")
+                .matcher(page);
+        assertTrue(wide.find(), "no picture is as wide as the sheet");
+        assertTrue(page.contains("aria-label=\"" + wide.group(1)), wide.group(1));
+    }
+
+    /** Regression: after readings that speak against the vessel the next command sized the house as though it worked. */
+    @Test
+    void theNextCommandSizesForAVesselThatDoesNotWork() {
+        Scenario vessel = Catalogue.read("orchard-lodge-vessel");
+        HypothesisFit small = fit(Cause.VESSEL_SMALL, 1, 0.4, NONE);
+        NextStep open = DiagnosisReport.answer(
+                        answer(vessel, log().build(), fit(Cause.PRECHARGE_LOW, 0, 0.55, NONE), small), UnitSystem.SI)
+                .report()
+                .get()
+                .next()
+                .orElseThrow();
+        List<Change> full = List.of(new Change("vessel.condition", "waterlogged"));
+        assertEquals(new NextStep("size", full), open);
+        NextStep decided = DiagnosisReport.answer(
+                        answer(vessel, log().build(), fit(Cause.VESSEL_WATERLOGGED, 0, 0.95, NONE)), UnitSystem.SI)
+                .report()
+                .get()
+                .next()
+                .orElseThrow();
+        assertEquals(new NextStep("size", full, 0, Optional.of(Cause.VESSEL_WATERLOGGED)), decided);
     }
 
     /** Regression: a row of pressure and temperature was counted as two readings, and 25 rows as 50. */
