@@ -146,6 +146,20 @@ public record SizeAdvice(
                 .filter(present -> madeFor().isEmpty());
     }
 
+    /**
+     * The vessel of the house, where recharging it is the first thing to try though a larger one is advised.
+     *
+     * @return the vessel, if it is the only one, works, is made for the pressures here, keeps the limit by the best estimates alone, and
+     *     is charged wrong
+     */
+    public Optional<ExpansionVessel> justEnough() {
+        return only().filter(present -> present.condition() == ExpansionVessel.Condition.SOUND)
+                .filter(present -> sizing.smallest()
+                        .filter(least -> least.volume() <= present.volume())
+                        .isPresent())
+                .filter(present -> kept().isEmpty() && madeFor().isEmpty() && !isCharged());
+    }
+
     private Optional<ExpansionVessel> only() {
         return house.vessel().filter(one -> !house.hasSeveralVessels());
     }

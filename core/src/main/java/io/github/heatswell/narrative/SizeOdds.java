@@ -85,10 +85,10 @@ final class SizeOdds {
                 : Optional.empty();
     }
 
-    /** How far all of the samples may be from all of the houses. */
+    /** How far all of the samples may be from all of the houses; a bound that is called "at least" is never rounded up. */
     private static Statement bound(StudyResult.Share above) {
         return plain("; with 95 % confidence, in at least ")
-                .then(share(1 - above.atMost()))
+                .then(share(Math.floor(100 * (1 - above.atMost()) + 1e-9) / 100))
                 .then(" of such houses");
     }
 
@@ -102,7 +102,18 @@ final class SizeOdds {
     Optional<Statement> fails(String in) {
         return certainty
                 .map(found -> found.bare().above())
-                .map(above -> plain(in + inWords(above) + houses() + " the pressure goes above that limit."));
+                .map(above -> plain(
+                        in + inWords(above) + houses() + " the pressure goes above that limit" + opening() + "."));
+    }
+
+    /** In how many of these houses a relief valve lets a drop out, which is what an owner sees; empty where nobody looked. */
+    String opening() {
+        return certainty
+                .flatMap(SizeCertainty::opening)
+                .map(opening -> opening.count() == 0
+                        ? ", but in none of them does a relief valve open"
+                        : ", and in " + opening.count() + " a relief valve opens")
+                .orElse("");
     }
 
     String houses() {

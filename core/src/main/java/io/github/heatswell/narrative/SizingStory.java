@@ -160,7 +160,7 @@ final class SizingStory {
         }
         StudyResult.Share above = certainty.orElseThrow().bare().above();
         String in = (above.count() == above.of() ? "all " : above.count() + " of ") + above.of()
-                + " sampled houses the pressure goes above the limit within a year of charging.";
+                + " sampled houses the pressure goes above the limit within a year of charging" + odds.opening() + ".";
         said.add(sizing.smallestOnSale()
                 .map(bare -> plain("By the best estimates alone, ")
                         .then(volume(bare.volume()))

@@ -14,10 +14,16 @@ import java.util.OptionalDouble;
  *
  * @param usual whether the description gives no uncertain value, so that the usual ones were taken
  * @param tried the vessels looked at, the smallest first; a volume of 0 stands for none
+ * @param opening in how many of the houses with the first of them a relief valve opens; empty where nobody looked
  * @param needed between which sizes on sale the houses differ; empty if none of the sizes is enough for one in ten of them
  * @param balances those of the runs behind it
  */
-public record SizeCertainty(boolean usual, List<Tried> tried, Optional<Range> needed, Balances balances) {
+public record SizeCertainty(
+        boolean usual,
+        List<Tried> tried,
+        Optional<StudyResult.Share> opening,
+        Optional<Range> needed,
+        Balances balances) {
 
     /** A vessel passes if, with 95 % confidence, at most this share (-) of the houses exceeds the limit; our own judgement. */
     public static final double HOLDS = 0.1;
@@ -114,10 +120,12 @@ public record SizeCertainty(boolean usual, List<Tried> tried, Optional<Range> ne
      *
      * @param usual whether the usual uncertainties were taken
      * @param tried the vessels looked at
+     * @param opening in how many of the houses with the first of them a relief valve opens
      * @param needed between which sizes on sale the houses differ
      * @param balances those of the runs behind it
      */
     public SizeCertainty {
+        Objects.requireNonNull(opening, "opening");
         Objects.requireNonNull(needed, "needed");
         Objects.requireNonNull(balances, "balances");
         tried = List.copyOf(Objects.requireNonNull(tried, "tried"));

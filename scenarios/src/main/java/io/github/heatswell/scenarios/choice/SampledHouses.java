@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.choice;
 
 import io.github.heatswell.ageing.PrechargeLoss;
 import io.github.heatswell.assessment.PrechargeTarget;
+import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.spread.VariedHouse;
@@ -170,14 +171,39 @@ final class SampledHouses {
 
     /** The peaks (Pa, gauge) of a sample of which one is the highest from the day its vessel was charged to the next check. */
     private DoubleStream peaks(VariedHouse varied, double[] values) {
+        return aged(varied, values).mapToDouble(this::peak);
+    }
+
+    private double peak(HotWaterSystem house) {
+        return Study.orFailed(() -> VesselSizing.worstPeak(house, count));
+    }
+
+    /** In how many of the houses that were looked at a relief valve opens with the vessel, which takes a pressure above the limit. */
+    private Share opening(Tried tried) {
+        VariedHouse varied = varied(tried.volume());
+        ToDoubleFunction<double[]> opens = values -> isAbove(varied, values, tried.volume())
+                        && aged(varied, values)
+                                .anyMatch(house -> peak(house)
+                                        > Limit.reliefSetGauge(house).orElse(Double.POSITIVE_INFINITY))
+                ? 1
+                : 0;
+        Share few = study(varied, SAMPLES, SEED, opens).spread(0).above(0);
+        return tried.above().of() == SAMPLES
+                ? few
+                : sum(
+                        few,
+                        study(varied, MORE_SAMPLES, SEED + 1, opens).spread(0).above(0));
+    }
+
+    /** The house of a sample, at the moments of which one has the highest peak. */
+    private Stream<HotWaterSystem> aged(VariedHouse varied, double[] values) {
         int own = varied.inputs().size();
         double[] known = Arrays.copyOf(values, own);
         if (fixed >= 0) {
             known[fixed] = varied.inputs().get(fixed).input().distribution().quantile(0.5);
         }
         PrechargeLoss loss = PrechargeLoss.Range.usual().quantile(values[own]);
-        return ends(Study.orFailed(() -> varied.house().apply(known)), loss)
-                .mapToDouble(house -> Study.orFailed(() -> VesselSizing.worstPeak(house, count)));
+        return ends(Study.orFailed(() -> varied.house().apply(known)), loss);
     }
 
     /**
@@ -231,7 +257,7 @@ final class SampledHouses {
                 .filter(one -> one.volume() >= sizes.get(bare))
                 .sorted(Comparator.comparingDouble(Tried::volume))
                 .toList();
-        return new SizeCertainty(isUsual(), looked, range, count.sum());
+        return new SizeCertainty(isUsual(), looked, Optional.of(opening(looked.get(0))), range, count.sum());
     }
 
     /**

@@ -295,6 +295,7 @@ final class PageSizes {
                         answer.waterProposed(),
                         answer,
                         shown)));
+        recharged(answer, shown).ifPresent(rows::add);
         answer.recommended()
                 .filter(vessel -> !kept)
                 .ifPresent(vessel -> rows.add(choice(
@@ -325,6 +326,41 @@ final class PageSizes {
                 "What you can do; prices leave out fitting and the drain",
                 List.of("Choice", "What it does", "To buy", "Water in a year", "Cost of that water"),
                 rows);
+    }
+
+    /** The plain repair, where the present vessel keeps the limit by the best estimates: there is nothing to buy. */
+    private static Optional<List<String>> recharged(VesselAnswer answer, QuantityFormat shown) {
+        boolean unknown = isWaterUnknown(answer);
+        return justEnough(answer)
+                .map(vessel -> List.of(
+                        "The present vessel, recharged to " + recharge(answer, shown),
+                        "stays within the limit by the best estimates",
+                        "nothing",
+                        unknown ? NOT_KNOWN : shown.largeVolume(0),
+                        unknown ? NOT_KNOWN : money(0, answer.scenario().costs().currency(), shown)));
+    }
+
+    /** The present vessel, where it is to be recharged before a larger one is bought; not where one was bought already. */
+    static Optional<ExpansionVessel> justEnough(VesselAnswer answer) {
+        return answer.against().flatMap(VesselAnswer.Against::bought).isPresent()
+                ? Optional.empty()
+                : answer.advice().justEnough();
+    }
+
+    /** What the present vessel is to be charged to. */
+    static String recharge(VesselAnswer answer, QuantityFormat shown) {
+        return shown.pressure(answer.sizing()
+                .smallest()
+                .orElseThrow()
+                .precharge()
+                .gauge(answer.scenario().system().site().atmosphere()));
+    }
+
+    /** A valve that drips by a fault of its own goes on, so only of sound ones is it known that they stay shut. */
+    private static boolean isWaterUnknown(VesselAnswer answer) {
+        return answer.waterAsItIs().isEmpty()
+                || answer.scenario().system().reliefValves().stream()
+                        .anyMatch(valve -> valve.condition() != ReliefFault.Condition.SOUND);
     }
 
     /** What the rules of a place accept besides a vessel, and why no safety group is listed where nobody read that it is one of it. */
@@ -415,11 +451,8 @@ final class PageSizes {
                                         : "stays within the limit by the best estimates");
     }
 
-    /** A valve that drips by a fault of its own goes on, so only of sound ones is it known that they stay shut. */
     private static List<String> lower(SizeAdvice.LowerSupply lower, VesselAnswer answer, QuantityFormat shown) {
-        boolean unknown = answer.waterAsItIs().isEmpty()
-                || answer.scenario().system().reliefValves().stream()
-                        .anyMatch(valve -> valve.condition() != ReliefFault.Condition.SOUND);
+        boolean unknown = isWaterUnknown(answer);
         double atmosphere = answer.scenario().system().site().atmosphere();
         return List.of(
                 (lower.supply().fitted() ? "A reducing valve, set to " : "The reducing valve set to ")
