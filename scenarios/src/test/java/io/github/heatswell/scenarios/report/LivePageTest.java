@@ -181,6 +181,10 @@ class LivePageTest {
                   const point = (type, down) => new PointerEvent(type, { bubbles: true, clientX: x + width / 2, clientY: y + height / 2 + down });
                   const before = now(field);
                   grip.dispatchEvent(point('pointerdown', 0));
+                  at('headline').style.minHeight = '50em';
+                  svg.dispatchEvent(point('pointermove', 0));
+                  note(now(field)[0] === before[0]);
+                  at('headline').style.minHeight = '';
                   svg.dispatchEvent(point('pointermove', 30));
                   svg.dispatchEvent(point('pointerup', 30));
                   note(field + ' ' + now(field).map((one, i) => one !== before[i]).join());
@@ -213,9 +217,13 @@ class LivePageTest {
                         "copper 20000",
                         "Stop true",
                         "Let the precharge fall",
+                        "true",
                         "vessel.volume true,true,true,true",
+                        "true",
                         "vessel.precharge true,true,true,true",
+                        "true",
                         "supply.reducing-valve.set true,true,true,true",
+                        "true",
                         "heater.set-point true,true,true,true",
                         "Shut the isolating valve of the expansion vessel, then Open the isolating valve of the expansion vessel: isolated",
                         "Close the bypass of the reducing valve, then Open the bypass of the reducing valve: undefined",

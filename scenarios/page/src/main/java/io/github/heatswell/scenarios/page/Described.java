@@ -68,6 +68,8 @@ final class Described {
         return new Values()
                 .with("name", valve.name())
                 .with("opens", valve.setPressure().gauge(air))
+                .with("fullLift", valve.fullLiftPressure().gauge(air))
+                .with("reseats", valve.reseatPressure().gauge(air))
                 .with("height", valve.height())
                 .with("onTank", valve.location() == ReliefValve.Location.TANK_TOP)
                 .with("condition", word(valve.condition()));

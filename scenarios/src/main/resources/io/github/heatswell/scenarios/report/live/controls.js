@@ -10,6 +10,7 @@ const NUMBERS = [
   { field: 'vessel.precharge', label: 'Precharge', kind: 'GAUGE_PRESSURE', si: [0.5, 8, 0.1], us: [10, 115, 1], of: (d) => d.vessels[0]?.precharge },
   { field: 'supply.pressure', label: 'Mains pressure', kind: 'GAUGE_PRESSURE', si: [0.5, 10, 0.1], us: [10, 145, 1], of: (d) => (d.supply.constant ? d.supply.mains : undefined) },
   { field: 'supply.reducing-valve.set', label: 'Reducing valve set to', kind: 'GAUGE_PRESSURE', si: [1, 7, 0.1], us: [15, 100, 1], of: (d) => d.supply.set },
+  { field: 'relief[0].opens', label: 'Relief valve opens at', kind: 'GAUGE_PRESSURE', si: [1, 10, 0.1], us: [30, 150, 1], of: (d) => d.relief[0]?.opens },
   { field: 'heater.set-point', label: 'Thermostat set to', kind: 'TEMPERATURE', si: [40, 90, 1], us: [105, 195, 1], of: (d) => d.heater.setPoint },
   { field: 'tank.volume', label: 'Tank', kind: 'VOLUME', si: [50, 500, 5], us: [10, 120, 1], of: (d) => d.tank.volume },
 ];
@@ -43,6 +44,23 @@ export function numbersOf(live) {
 export function written(number, shown) {
   const places = number.step < 1 ? 1 : 0;
   return `${Number(shown.toFixed(places))} ${number.scale.unit}`;
+}
+
+/**
+ * The changes that set a number by a text: a relief valve's pressures keep their proportions, as with a stronger or weaker spring.
+ *
+ * @param {import('./house.js').Live} live
+ */
+export function changesOf(live, number, text) {
+  const changes = new Map([[number.field, text]]);
+  const [valve] = live.described.relief;
+  const spring = number.field === 'relief[0].opens' ? Number.parseFloat(text) / number.scale.shown(valve.opens) : NaN;
+  if (spring > 0 && text.endsWith(number.scale.unit)) {
+    for (const [key, si] of [['reseats', valve.reseats], ['full-lift', valve.fullLift]]) {
+      changes.set(`relief[0].${key}`, `${Number((spring * number.scale.shown(si)).toFixed(4))} ${number.scale.unit}`);
+    }
+  }
+  return changes;
 }
 
 /** @param {import('./house.js').Live} live */
@@ -144,11 +162,11 @@ export function controlsOf(form, live, tap) {
     const words = labelOf(live, number);
     const slid = element('input', { type: 'range', 'aria-label': words });
     const row = element('div', { class: 'control' }, element('label', { for: id }, words), typed, slid);
-    const change = (text) => wrong(row, live.change(new Map([[number.field, text]])));
+    const change = (text) => wrong(row, live.change(changesOf(live, number, text)));
     slid.addEventListener('input', () => change(written(number, Number(slid.value))));
     typed.addEventListener('change', () => {
-      const bare = /^[\d.,]+$/.test(typed.value.trim());
-      change(bare ? `${typed.value.trim()} ${number.scale.unit}` : typed.value);
+      const text = typed.value.trim().replace(/^(\d+),(\d{1,2})(?!\d)/, '$1.$2'); // as the keys of a phone have it
+      change(/^[\d.]+$/.test(text) ? `${text} ${number.scale.unit}` : text);
     });
     typed.addEventListener('keydown', (event) => {
       const steps = { ArrowUp: 1, ArrowDown: -1, PageUp: 10, PageDown: -10 }[event.key];

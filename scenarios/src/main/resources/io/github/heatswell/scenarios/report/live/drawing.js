@@ -117,6 +117,7 @@ function notesOf(live, moved, drawnValves) {
  */
 export function drawingOf(svg, notes, live, tap) {
   let parts = {};
+  /** @type {{field: string, off: number, toDrawing: DOMMatrix} | null} */
   let dragged = null;
   let X = WIDE;
 
@@ -167,20 +168,33 @@ export function drawingOf(svg, notes, live, tap) {
       group.append(path(`M${X.feed - 18} ${COLD - 12} v24 l36 -24 v24 z`, 'part'), spring(X.feed, COLD, COLD - 46, 8), line(X.feed, COLD - 46, X.feed, COLD - 150, 'thin'));
       parts.rods['supply.reducing-valve.set'] = rod(set, X.feed, COLD - 58, COLD - 150, 'Adjusting screw of the reducing valve');
       group.append(parts.rods['supply.reducing-valve.set'].group, label(X.feed, COLD - 166, set.said, { 'text-anchor': 'middle', class: 'griptext' }));
-      group.append(label(X.feed + 6, COLD + 32, 'reducing valve', { class: 'small', 'text-anchor': 'middle' }), parts.flap);
+      group.append(named('reducing valve', 32), parts.flap);
     } else {
       group.append(chooser('supply.arrangement', 'direct', 'Take the check valve out', around,
         [shape('rect', { x: X.feed - 16, y: COLD - 13, width: 32, height: 26, class: 'part' }), line(X.feed - 16, COLD + 13, X.feed + 16, COLD - 13, 'thin'), parts.flap]));
-      group.append(label(X.feed, X === NARROW ? COLD - 22 : COLD + 30, 'check valve', { class: 'small', 'text-anchor': 'middle' }));
+      group.append(named('check valve', 30));
     }
+    parts.pushes = path(`M${X.feed + 62} ${COLD} h-40 m10 -8 l-10 8 l10 8`, 'pushes');
+    group.append(parts.pushes);
     return group;
+  }
+
+  /** Words that say whether the valve in the cold feed is shut. */
+  function named(valve, below) {
+    const words = X === NARROW ? label(X.feed - 14, COLD + below, '', { class: 'small' }) : label(X.feed + 6, COLD + below, '', { class: 'small', 'text-anchor': 'middle' });
+    parts.feedWords = (shut) => {
+      words.textContent = `${valve}, ${shut ? 'shut' : 'open'}`;
+    };
+    return words;
   }
 
   /** A relief valve as an angle valve with its spring; its water runs down into a jug. */
   function relief(valve, x, from, { y: at, broken }, jugBottom) {
     const group = shape('g');
     const out = valve.onTank ? -1 : 1;
-    group.append(line(x, from, x, at + 14, 'pipe'), breakOf(x, broken), path(`M${x - 11} ${at + 16} h22 l-11 -16 z`, 'part'), path(`M${x} ${at} l${16 * out} -11 v22 z`, 'part'), spring(x, at, at - 34, 7), line(x - 9, at - 34, x + 9, at - 34, 'thin'));
+    group.append(line(x, from, x, at + 14, 'pipe'), breakOf(x, broken), path(`M${x - 11} ${at + 16} h22 l-11 -16 z`, 'part'), path(`M${x} ${at} l${16 * out} -11 v22 z`, 'part'), line(x - 9, at - 34, x + 9, at - 34, 'thin'));
+    const lifted = shape('g', {}, spring(x, at, at - 34, 7), line(x - 9, at, x + 9, at, 'closed'));
+    group.append(lifted);
     const spout = x + 30 * out;
     group.append(path(`M${x + 16 * out} ${at} H${spout} V${at + 20}`, 'pipe'));
     const jug = { x: spout - 20, top: jugBottom - 62, bottom: jugBottom };
@@ -195,7 +209,13 @@ export function drawingOf(svg, notes, live, tap) {
     const name = valve.condition === 'sound' ? '' : `, ${valve.condition.replaceAll('-', ' ')}`;
     const words = { class: 'small', 'text-anchor': valve.onTank ? 'start' : 'middle' };
     const left = x - (valve.onTank ? 20 : 0);
-    group.append(label(left, at - 56, live.house.spelled(`relief valve${name}`), words), label(left, at - 40, live.said('GAUGE_PRESSURE', valve.opens), words));
+    const pressure = label(left, at - 40, '', words);
+    group.append(label(left, at - 56, live.house.spelled(`relief valve${name}`), words), pressure);
+    parts.lifts.push((drips) => {
+      const opened = drips && live.described.relief.length === 1; // which of several lets water out the run does not tell apart
+      lifted.setAttribute('transform', opened ? `translate(0 ${at - 34}) scale(1 0.65) translate(0 ${34 - at})` : '');
+      pressure.textContent = opened && valve.condition === 'sound' ? `shuts at ${live.said('GAUGE_PRESSURE', valve.reseats)}` : live.said('GAUGE_PRESSURE', valve.opens);
+    });
     return group;
   }
 
@@ -381,7 +401,7 @@ export function drawingOf(svg, notes, live, tap) {
     const numbers = numbersOf(live);
     const focused = svg.contains(document.activeElement) ? document.activeElement.getAttribute('data-field') : null;
     const elevation = elevationOf(described);
-    parts = { rods: {}, jugs: [], drops: [], volumes: [], moved: [], numbers };
+    parts = { rods: {}, jugs: [], drops: [], volumes: [], lifts: [], moved: [], numbers };
     const branch = described.relief.find((one) => !one.onTank);
     const onTank = described.relief.find((one) => one.onTank);
     const high = onTank || [described.gaugeHeight, branch?.height ?? 0, described.vessels[0]?.height ?? 0].some((height) => height > 0) ? 0 : 56;
@@ -416,10 +436,12 @@ export function drawingOf(svg, notes, live, tap) {
     parts.reading.textContent = live.said('GAUGE_PRESSURE', moment.GAUGE_READING);
     parts.mains.textContent = live.said('GAUGE_PRESSURE', moment.MAINS_ABSOLUTE - air);
     const feeding = moment.regime === 'fed' || moment.regime === 'filling' || moment.regime === 'returned';
+    const heats = moment.HEATER_POWER > 0;
     if (parts.flap) {
       parts.flap.setAttribute('transform', feeding ? `rotate(-62 ${X.feed + 16} ${COLD - 13})` : '');
+      parts.feedWords(!feeding);
+      parts.pushes.setAttribute('visibility', heats && !feeding ? 'visible' : 'hidden');
     }
-    const heats = moment.HEATER_POWER > 0;
     parts.heater.setAttribute('visibility', heats ? 'visible' : described.heater.gas ? 'hidden' : 'visible');
     parts.heater.setAttribute('stroke-opacity', heats ? '1' : '0.25');
     parts.heaterWords.textContent = described.heater.gas ? (heats ? 'burner on' : 'burner off') : heats ? 'element on' : 'element off';
@@ -431,6 +453,7 @@ export function drawingOf(svg, notes, live, tap) {
       parts.volumes[i].textContent = `${live.said('VOLUME', moment.RELIEVED_TOTAL)}${X === WIDE && described.relief.length > 1 ? ' in all' : ''}`;
     }
     const drips = moment.RELIEF_FLOW > 0;
+    parts.lifts.forEach((lift) => lift(drips));
     for (const { drops, from, to } of parts.drops) {
       drops.forEach((drop, i) => {
         drop.setAttribute('visibility', drips ? 'visible' : 'hidden');
@@ -448,12 +471,14 @@ export function drawingOf(svg, notes, live, tap) {
     }
   };
 
-  const at = (event) => new DOMPoint(event.clientX, event.clientY).matrixTransform(svg.getScreenCTM().inverse()).y;
+  const at = (event, toDrawing) => new DOMPoint(event.clientX, event.clientY).matrixTransform(toDrawing).y;
   svg.addEventListener('pointerdown', (event) => {
     const field = event.target.getAttribute('data-field');
     if (field) {
       const held = event.target.y.baseVal.value + 9;
-      dragged = { field, off: at(event) - held };
+      // as the drawing lies now: a longer answer above it moves it away under the pointer
+      const toDrawing = svg.getScreenCTM().inverse();
+      dragged = { field, off: at(event, toDrawing) - held, toDrawing };
       svg.setPointerCapture(event.pointerId);
       event.preventDefault();
       event.target.focus({ preventScroll: true });
@@ -461,7 +486,7 @@ export function drawingOf(svg, notes, live, tap) {
   });
   svg.addEventListener('pointermove', (event) => {
     if (dragged && parts.rods[dragged.field]) {
-      set(numberOf(dragged.field), parts.rods[dragged.field].of(at(event) - dragged.off));
+      set(numberOf(dragged.field), parts.rods[dragged.field].of(at(event, dragged.toDrawing) - dragged.off));
     }
   });
   for (const end of ['pointerup', 'pointercancel']) {
