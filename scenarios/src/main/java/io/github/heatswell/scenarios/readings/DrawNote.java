@@ -27,11 +27,12 @@ enum DrawNote {
             Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE | Pattern.UNICODE_CHARACTER_CLASS);
     /** A tub that catches the drip, a room, or water that nobody drew, or has not drawn. */
     private static final Pattern OTHERWISE = Pattern.compile(
-            "\\b(?:no|not|nobody|none|without|never|drip(?:s|ping|ped)?|valve|into|wants?|wanted|maybe|perhaps|might|tomorrow)\\b|n't\\b",
+            "\\b(?:no|not|nobody|none|without|never|drip(?:s|ping|ped)?|valve|into|wants?|wanted|maybe|perhaps|might|tomorrow)\\b|n't\\b"
+                    + "|\\bgauge (?:is |was )?(?:on|at|by|near|screwed)\\b",
             Pattern.CASE_INSENSITIVE);
 
     private static final Pattern NOTHING = Pattern.compile(
-            "\\b(?:nobody|no[- ]one|we|i)(?: has| have|'ve)?(?: not|n't| never)? (?:used?|ran|run|drew|opened|touched|took) (?:any |no |the |a |hot |cold )*(?:water|taps?|faucets?)\\b"
+            "\\b(?:nobody|no[- ]one|we|i)(?: has| have|'ve)?(?: not|n't| never)? (?:us(?:ed?|ing)|ran|run(?:ning)?|drew|opened|touched|took) (?:any |no |the |a |hot |cold )*(?:water|taps?|faucets?)\\b"
                     + "|\\bno (?:hot )?(?:water|taps?|faucets?) (?:was |were |is |has been |)?(?:used|drawn|taken|run|running|opened|open|on)\\b"
                     + "|\\b(?:all |every )(?:the )?(?:taps?|faucets?) (?:stayed |were |was |kept |is |are )?(?:shut|closed|off)\\b"
                     + "|\\b(?:no draws?|no water use|nothing drawn)\\b"

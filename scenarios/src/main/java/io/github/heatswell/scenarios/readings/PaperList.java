@@ -39,6 +39,12 @@ final class PaperList {
     /** What is left of a time of day that has nothing after it. */
     private static final Pattern HALF_ALONE = Pattern.compile("[ap]\\.?m\\.?", Pattern.CASE_INSENSITIVE);
 
+    /** A time that somebody does not know exactly. */
+    private static final Pattern HESITANT = Pattern.compile(
+            "^(?:~|(?:about|around|approx|approximately|roughly|circa|ca|maybe)\\b\\.?)\\s*"
+                    + "(?=\\d{1,2}(?:[:.h]\\d{2}\\b|\\s?[ap]\\.?m\\b))",
+            Pattern.CASE_INSENSITIVE);
+
     /** A pressure before its time. */
     private static final Pattern SWAPPED = Pattern.compile(
             "^(\\d+(?:[.,]\\d+)?\\s*\\p{L}*)\\s+(?:at|um|\u00e0|a las|om|alle)\\s+(\\d{1,2}[:.h]\\d{2}(?:\\s?[ap]\\.?m\\b\\.?)?)",
@@ -139,7 +145,8 @@ final class PaperList {
     }
 
     private static String timeFirst(String text) {
-        return SPAN.matcher(SWAPPED.matcher(text).replaceFirst("$2 $1 ")).replaceFirst("$1");
+        String time = HESITANT.matcher(text).replaceFirst("");
+        return SPAN.matcher(SWAPPED.matcher(time).replaceFirst("$2 $1 ")).replaceFirst("$1");
     }
 
     /** Whether a line begins with a number that is no time with something after it, so that no list can hold it. */
@@ -227,7 +234,8 @@ final class PaperList {
         }
         Matcher pressure = PRESSURE.matcher(rest);
         if (pressure.matches()) {
-            reading(time, pressure, parts.group("mark").contains(","));
+            boolean about = HESITANT.matcher(line).find() || pressure.group("about") != null;
+            reading(time, pressure, about, parts.group("mark").contains(","));
         } else {
             cells(time, "", rest);
         }
@@ -259,9 +267,9 @@ final class PaperList {
         }
     }
 
-    private void reading(String time, Matcher pressure, boolean comma) {
+    private void reading(String time, Matcher pressure, boolean hedged, boolean comma) {
+        boolean about = hedged;
         String number = pressure.group("number");
-        boolean about = pressure.group("about") != null;
         String behind = pressure.group("behind");
         Matcher fraction = FRACTION.matcher(behind);
         if (fraction.matches() && number.matches("\\d+")) {

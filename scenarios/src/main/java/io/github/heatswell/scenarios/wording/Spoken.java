@@ -46,6 +46,11 @@ public record Spoken(String plain, Doubt doubt) {
     private static final Pattern FRONT = pattern("^(?:(?<not>" + IGNORANT + ")|(?<hedge>" + HEDGE + "|~)|(?:" + FILLER
             + "))(?:[\\s,;:.!\u2026-]+|(?<=~)|$)");
 
+    /** What somebody tells before the only quantity; not what says that it is less, more or another. */
+    private static final Pattern TOLD = pattern(
+            "^(?!.*\\b(?:not|no|never|less|more|over|under|below|above|than|least|most|minus|or|if)\\b"
+                    + "|.*n't\\b|.*\\d.*\\d+ ?(?:to|-) ?\\d)[a-z][a-z', ]*?[ ,:]+(?=\\d[\\d.,]* ?(?:psi|bars?|kpa|gal(?:lons?)?|l|lit(?:er|re)s?)\\b)");
+
     private static final Pattern BEHIND =
             pattern("(?:(?<=\\d)[ -]?ish\\b|(?<=[a-z])[ -]ish$)|\\?+$|[\\s,;:.(\u2026-]+(?:or (?:so|thereabouts)"
                     + "|give or take|more or less|if i (?:remember|recall)(?: right| correctly)?|" + HEDGE + "|"
@@ -56,7 +61,7 @@ public record Spoken(String plain, Doubt doubt) {
             pattern("[\\s,;]+(?:max(?:imum|\\.)?|mostly|mainly|usually|normally|please|thanks)$");
     /** What a number belongs to. */
     private static final Pattern THING =
-            pattern("(?<=[a-z])\\s+(?:one|tank|heater|water|valve|vessel|unit|model|electric|gas)$");
+            pattern("(?<=[a-z])\\s+(?:ones?|tank|heater|water|valve|vessel|unit|model|electric|gas)$");
 
     private static final Pattern PLACE = pattern(
             "\\s+(?:in|inside|at|on|by|near|behind)\\s+(?:the|my|our)(?:\\s+(?!and\\b|or\\b|but\\b|not\\b)[a-z]+){1,3}$");
@@ -66,8 +71,8 @@ public record Spoken(String plain, Doubt doubt) {
             + "|(?:no,? )?(?:not|none|nothing) (?:that|as far as) (?:i|we) (?:know|am aware|'?m aware)(?: of)?)$");
 
     /** Where a number was found, or what else there is to say of it. */
-    private static final Pattern ASIDE =
-            pattern("(?<=[\\da-z\u00b0%])(?:[,;]\\s+[a-z(].*|\\s+(?:from|on|when|while|according|says|now|today"
+    private static final Pattern ASIDE = pattern(
+            "(?<=[\\da-z\u00b0%])(?:[,;]\\s+[a-z(].*|\\s+(?:from|on|when|while|with|without|out of|according|says|now|today|(?:is|was) (?:all|what)|as shipped"
                     + "|(?:at|by|per|as|in) (?:the|its?|my|night|first|least|winter|summer))\\b.*)$");
 
     private static final Pattern SO = pattern("^i (?<not>(?:don'?t|do not) )?(?:think|guess|believe) so$");
@@ -135,7 +140,7 @@ public record Spoken(String plain, Doubt doubt) {
                 said = behind.replaceFirst("");
                 continue;
             }
-            said = AFTER.matcher(said).replaceFirst("");
+            said = AFTER.matcher(TOLD.matcher(said).replaceFirst("")).replaceFirst("");
             said = figures(said).orElse(said);
             said = Character.isDigit(said.isEmpty() ? ' ' : said.charAt(0))
                     ? THING.matcher(ASIDE.matcher(said).replaceFirst("")).replaceFirst("")

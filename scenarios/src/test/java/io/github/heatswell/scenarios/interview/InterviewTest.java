@@ -231,6 +231,11 @@ class InterviewTest {
             heater.input       | 40000 BTU per hour             | 40000 Btu/h
             heater.input       | 40k btu                        | 40000 Btu/h
             vessel.precharge   | 40 psi like it came            | 40 psi
+            vessel.precharge   | 40 out of the box              | 40 psi
+            vessel.precharge   | 56 psi with the tap trickling  | 56 psi
+            vessel.precharge   | plumber put one in, reads 56 psi | 56 psi
+            vessel.volume      | they only had 4.4 gal ones     | 4.4 gal
+            vessel.volume      | 4.4 gal was all they had       | 4.4 gal
             heater.input       | about 40,000 btuh              | 40000 Btu/h
             heater.set-point   | 125 degrees                    | 125 degF
             heater.set-point   | about 125 deg                  | 125 degF

@@ -57,6 +57,8 @@ class PaperListTest {
             6:45,50,heater on|6:55,55,|7:05,58,dripping!psi!06:45 'heater on' (the heater is on); 07:05 'dripping' (the
             6:45 am no reading|6:50 am 50 psi|7:00 am 51 psi|7:10 am 58 psi!!06:45 'no reading'
             Sat 6:30 am 50 psi|6:40 am about 55|Saturday 6:50 am 58 psi!!as a gauge shows it
+            6:45 am 50 psi|about 6:55 55 drips again|7:05 am 58!!may be off by 4 psi more than the rest. Your notes on heater, relief pipe, vessel and tap, checked against every cause: 06:55 'drips again'
+            6:45 am 50 psi nobody using water, gauge by the washer|6:55 55 gauge on laundry hose bib|7:05 am 58!!Your notes that no water was drawn, so that no draw explains what the gauge did then: 06:45 'nobody using water, gauge by the washer'. Your other notes, which do not affect the answer: 06:55 'gauge on laundry hose bib'
             Fri 11:50 pm 50 psi|midnight 52|Sat 12:10 am 58 psi!!as a gauge shows it
             11:50 am 50 psi|Noon 52 psi|12:10 pm 58 psi!!as a gauge shows it
             6:30 am 50 psi|6:40 am 55 psi or so, drip|6:50 am 58 psi!!may be off by 4 psi more than the rest. Your notes on heater, relief pipe, vessel and tap, checked against every cause: 06:40 'drip' (the
