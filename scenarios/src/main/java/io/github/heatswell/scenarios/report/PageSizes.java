@@ -170,7 +170,7 @@ final class PageSizes {
         QuantityFormat shown = both.only(both.units()); // as many columns as there are leave room for one unit
         double atmosphere = answer.scenario().system().site().atmosphere();
         Cheapest cheapest = Cheapest.of(answer);
-        List<String> heads = new ArrayList<>(List.of("Supply"));
+        List<String> heads = new ArrayList<>(List.of("Supply set"));
         List<List<String>> rows = new ArrayList<>();
         rows.add(new ArrayList<>(List.of("Precharge")));
         answer.scenario()
@@ -179,7 +179,7 @@ final class PageSizes {
                 .forEach(size -> rows.add(new ArrayList<>(List.of(shown.volume(size.volume())))));
         for (SupplyTable.Column column : columns) {
             heads.add(column.setting()
-                    .map(setting -> "set to " + shown.pressure(setting.gauge(atmosphere)))
+                    .map(setting -> shown.pressure(setting.gauge(atmosphere)))
                     .orElse("as it is"));
             List<SizingResult.Vessel> sizes = column.sizing().nominal();
             rows.get(0)

@@ -73,6 +73,7 @@ class SupplyTableTest {
                                 + "[\\d.]+ gal at 60 psi, [\\d.]+ gal at 55 psi\\. .*"),
                 text);
         assertTrue(text.contains("set to 50 psi"), "the way that is advised is in the table");
+        assertTrue(text.contains(" Supply set as it is 70 psi 65 psi 60 psi"), "each head in one line: " + text);
         assertTrue(text.contains("Precharge 79 74 69 64 59 54 49"), "every setting: " + text);
         assertTrue(
                 text.contains(
