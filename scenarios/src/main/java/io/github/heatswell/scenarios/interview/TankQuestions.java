@@ -86,12 +86,18 @@ final class TankQuestions {
                                         "immersion heater",
                                         "electric immersion",
                                         "electric immersion heater",
+                                        "indirect",
+                                        "coil",
+                                        "boiler",
+                                        "boiler coil",
+                                        "indirect coil",
+                                        "indirect cylinder",
                                         "strom",
                                         "elektrisch"))
                 .asks("What heats the water?")
                 .find(
-                        "a burner under the tank means gas; an element in the water means electric.",
-                        "For a tank heated by a boiler through a coil, choose electric, since no flue passes through it, and give"
+                        "a burner under the tank means gas; an element in the water means electric, and so does a boiler's coil.",
+                        "A tank heated by a boiler through a coil (indirect) counts as electric, since no flue passes through it: give"
                                 + " the coil's power as the input. A flue also loses heat between burns: a gas tank is assumed to"
                                 + " lose three times as much as an electric one.")
                 .ifUnknown(Unknown.taken("electric", "assumed to be electric"))

@@ -56,6 +56,9 @@ final class AuthorityPaper {
     /** The codes of a country that has several. */
     private static final Set<Place> CODES = EnumSet.of(Place.US_IPC, Place.US_UPC);
 
+    /** The highest pressure as a share of the set pressure by DIN 4807-5, as its formula in the appendix has it. */
+    private static final double DIN_SHARE = 0.8;
+
     /** Where relief valves may close again, as shares of their set pressure (-); our own judgement, as on the check sheet. */
     private static final double LOW_RESEAT = 0.7;
 
@@ -272,11 +275,15 @@ final class AuthorityPaper {
         if (bound.rule() == SizingTarget.Rule.VESSEL_RATING) {
             double height = house.vessel().map(ExpansionVessel::height).orElse(0.0);
             return "given, as " + shown.pressure(bound.absolute() - house.head(height) - atmosphere) + " on "
-                    + (answer.advice().kept().isPresent() ? "its plate" : "a plate; that of the vessel fitted decides");
+                    + (answer.advice().kept().isPresent() || answer.bought().isPresent()
+                            ? "its plate"
+                            : "a plate; that of the vessel fitted decides");
         }
         return assumedReseat(bound)
                 .map(valve -> "assumed " + shown.share(reseatShare(valve)) + " of the set pressure; "
-                        + besides(name, bound.source()))
+                        + (Math.abs(reseatShare(valve) - DIN_SHARE) < 1e-3
+                                ? "DIN 4807-5 takes the same as the highest pressure of a heat-up"
+                                : besides(name, bound.source())))
                 .orElseGet(() -> besides(name, bound.source()));
     }
 

@@ -348,9 +348,18 @@ final class FitterPaper {
         if (!recharged) {
             steps.add("Before the vessel is connected, read its precharge with a tyre gauge. " + pump(shown));
         }
-        steps.add("Turn the heater off, shut off its gas or power, and let it cool. Shut the cold feed and"
+        if (recharged) {
+            steps.add(
+                    "While the cold feed is still open, read a gauge, cold and with no water running. If it shows up to "
+                            + shown.pressureDifference(GAUGES_DIFFER) + " more or less than " + charge
+                            + ", charge to that. If more, stop: this sheet is for another supply.");
+        }
+        steps.add("Turn the heater off, shut off its gas or power"
+                + (heatedBy(Heater.Energy.ELECTRIC) ? " (of a boiler's coil: the boiler, and its motorised valve)" : "")
+                + ", and let it cool. Shut the cold feed and"
                 + " relieve the pressure at a hot tap, slowly: what comes out may scald."
-                + (cut ? " Drain the pipe that is to be cut: relieving the pressure does not empty it." : ""));
+                + (cut ? " Then drain the pipe that is to be cut." : "")
+                + (recharged ? "" : " Let the gas out of an old vessel: with water it is heavy."));
         if (recharged) {
             steps.add(
                     "Open a drain on the vessel's side of the cold feed and leave it open until the vessel is charged. A precharge"
@@ -372,15 +381,15 @@ final class FitterPaper {
         return steps;
     }
 
-    /** How far, and for which supply. */
+    /** How far, and for which supply; of a vessel that is there, that was read before the feed was shut. */
     private String pump(QuantityFormat shown) {
-        return "Set it with a hand pump to " + charge
-                + ", never above the pressure on the vessel's plate, or let gas out. If a gauge"
-                + " beside it"
-                + (work.filter(vessel -> !vessel.isNew()).isPresent() ? ", read before the cold feed was shut" : "")
-                + ", cold and with no water running, shows up to "
-                + shown.pressureDifference(GAUGES_DIFFER)
-                + " more or less, charge to that. If more, stop: this sheet is for another supply.";
+        String set = "Set it with a hand pump to " + charge
+                + ", never above the pressure on the vessel's plate, or let gas out.";
+        return work.filter(vessel -> !vessel.isNew()).isPresent()
+                ? set
+                : set + " If a gauge beside it, cold and with no water running, shows up to "
+                        + shown.pressureDifference(GAUGES_DIFFER)
+                        + " more or less, charge to that. If more, stop: this sheet is for another supply.";
     }
 
     private static String setting(LoweredSupply supply, QuantityFormat shown) {

@@ -443,7 +443,9 @@ class InterviewTest {
     void whatIsNotThereAndWhatIsTheSameIsUnderstood() throws IOException {
         AnswerKind bypass = Questions.named(SupplyQuestions.BYPASS).kind();
         assertEquals("none", bypass.understand("no bypass"));
-        assertEquals("electric", Questions.named("heater.energy").kind().understand("electric immersion"));
+        for (String coil : List.of("electric immersion", "indirect", "coil", "boiler")) {
+            assertEquals("electric", Questions.named("heater.energy").kind().understand(coil), coil);
+        }
         assertThrows(IllegalArgumentException.class, () -> bypass.understand("no gauge here"));
         List<String> answers = new ArrayList<>(Answering.us().subList(0, 4));
         answers.addAll(List.of("same as in the day", "quit"));
