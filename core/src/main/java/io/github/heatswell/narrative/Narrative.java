@@ -309,6 +309,18 @@ public record Narrative(
     }
 
     /**
+     * What a single reading of the gauge shows that a sound relief valve and an honest gauge do not.
+     *
+     * @param house the house
+     * @param gauge the reading (Pa, gauge), within the limits of {@link io.github.heatswell.diagnosis.SiteCheck#HEAT_UP_MAXIMUM}
+     * @return whole sentences with what to do; empty if it is no hazard
+     * @throws IllegalArgumentException if the reading is outside these limits
+     */
+    public static Optional<Statement> readingHazard(HotWaterSystem house, double gauge) {
+        return ReadingHazards.ofOne(house, gauge);
+    }
+
+    /**
      * Why a house must not be heated before something is put right.
      *
      * @param findings what rules found in it

@@ -13,6 +13,9 @@ import io.github.heatswell.diagnosis.Overheat;
 import io.github.heatswell.diagnosis.Overpressure;
 import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.diagnosis.Sighting;
+import io.github.heatswell.diagnosis.SiteCheck;
+import io.github.heatswell.diagnosis.SpotReading;
+import io.github.heatswell.diagnosis.SpotReadings;
 import io.github.heatswell.system.HotWaterSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,6 +27,11 @@ import java.util.stream.Stream;
 /** What readings say of hazards: what they show, what they leave open, and what to do. Immutable. */
 final class ReadingHazards {
 
+    private static final String SWITCH_OFF =
+            "Turn the heater off now, at its gas cock or breaker, if you can do that safely.";
+    private static final String REPLACE = "replace the relief valve and look at the tank";
+    private static final String NEVER_PLUG = "Never plug or cap the valve.";
+
     private final DiagnosisResult result;
     private final HotWaterSystem house;
     private final Optional<PressureLog> log;
@@ -32,6 +40,13 @@ final class ReadingHazards {
         this.result = result;
         this.house = house;
         this.log = log;
+    }
+
+    /** What one reading of the gauge (Pa) says may hurt somebody, and what to do; empty where it is no hazard. */
+    static Optional<Statement> ofOne(HotWaterSystem house, double gauge) {
+        return Overpressure.of(house, Optional.empty(), SpotReadings.none().with(SiteCheck.HEAT_UP_MAXIMUM, new SpotReading(gauge, SiteCheck.HEAT_UP_MAXIMUM.usualUncertainty())))
+                .filter(Overpressure::isHazard)
+                .map(over -> either(over).then(". " + SWITCH_OFF + " Do not heat again. Have a licensed professional " + REPLACE + ". " + NEVER_PLUG));
     }
 
     /** What the readings say may hurt somebody, and what to do. */
@@ -90,9 +105,9 @@ final class ReadingHazards {
     private String whatToDo() {
         String now = overheat().filter(Overheat::boils).isPresent()
                 ? Findings.keepAway()
-                : "Turn the heater off now, at its gas cock or breaker, if you can do that safely."
+                : SWITCH_OFF
                         + (overheat().isPresent() ? " Draw no hot water: it scalds." : "");
-        String valve = overpressure().isPresent() ? "replace the relief valve and look at the tank" : "";
+        String valve = overpressure().isPresent() ? REPLACE : "";
         String heat = overheat()
                 .map(hot -> "check "
                         + (hot.exceeded() == Overheat.Device.THERMOSTAT
@@ -101,7 +116,7 @@ final class ReadingHazards {
                 .orElse("");
         return now + " Do not heat again. Have a licensed professional " + heat
                 + (heat.isEmpty() || valve.isEmpty() ? "" : ", ") + valve + "."
-                + (valve.isEmpty() ? "" : " Never plug or cap the valve.");
+                + (valve.isEmpty() ? "" : " " + NEVER_PLUG);
     }
 
     private static Statement tooHot(Overheat hot) {
@@ -123,10 +138,7 @@ final class ReadingHazards {
     }
 
     private Statement beyondPlate(Overpressure over) {
-        return gaugeRead(over)
-                .then(". Either the relief valve does not "
-                        + (over.plate() == Overpressure.Plate.TANK ? "guard this tank" : "open as it must")
-                        + ", or the gauge is wrong")
+        return either(over)
                 .then(slip().map(
                                 when -> plain(", or the reading ")
                                         .then(when)
@@ -152,6 +164,13 @@ final class ReadingHazards {
                                 + Moments.of(house, time.getAsDouble())
                                         .clock(Math.floorMod(
                                                 Math.round((start.getAsDouble() + time.getAsDouble()) / 60), 1440L))));
+    }
+
+    private static Statement either(Overpressure over) {
+        return gaugeRead(over)
+                .then(". Either the relief valve does not "
+                        + (over.plate() == Overpressure.Plate.TANK ? "guard this tank" : "open as it must")
+                        + ", or the gauge is wrong");
     }
 
     private static Statement gaugeRead(Overpressure over) {

@@ -262,7 +262,7 @@ class LivePageTest {
                   await until(() => bodies.every(body => body.getAttribute('aria-busy') === 'false'));
                   const first = document.querySelector('.readings tbody tr');
                   const typed = first.querySelector('input');
-                  const judged = ['0.1', '99', ''].map(words => {
+                  const judged = ['0.1', '99', '300', '430 kPa', 'abc', ''].map(words => {
                     typed.value = words;
                     typed.dispatchEvent(new Event('input'));
                     return first.lastChild.textContent.replace(/,.*/, '');
@@ -300,7 +300,8 @@ class LivePageTest {
                 .readings()
                 .forEach(reading -> expected.add(plain(format.pressure(reading.expectedGauge()) + ", "
                         + format.pressure(reading.lowestGauge()) + " to " + format.pressure(reading.highestGauge()))));
-        expected.add("too low,too high,");
+        expected.add("too low,too high,HAZARD: The gauge read 300 psi,agrees,"
+                + "'abc' does not start with a number; write a number and a unit,");
         assertEquals(expected, told.subList(2, told.size()));
     }
 

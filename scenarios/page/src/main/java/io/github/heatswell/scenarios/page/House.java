@@ -30,6 +30,14 @@ public interface House extends JSObject {
     /** {@return what a gauge should read at the moments of a check, and how it is done} */
     JSObject check();
 
+    /**
+     * A reading of the gauge as somebody types it.
+     *
+     * @param text the number, with its unit
+     * @return an object with the {@code pressure} (Pa, gauge), and the {@code hazard} it shows or no text; or with what is {@code wrong}
+     */
+    JSObject reading(String text);
+
     /** {@return the house as a scenario file, all changes included} */
     String text();
 

@@ -1,11 +1,14 @@
 package io.github.heatswell.scenarios.page;
 
 import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.diagnosis.SiteCheck;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.InvalidScenarioException;
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.Unit;
 import java.util.ArrayList;
@@ -59,6 +62,21 @@ final class ReadHouse implements House {
     @Override
     public JSObject check() {
         return GaugeCheck.values(scenario).object();
+    }
+
+    @Override
+    public JSObject reading(String text) {
+        try {
+            double gauge = QuantityReader.pressure(text)
+                    .gauge(scenario.system().site().atmosphere());
+            SiteCheck.HEAT_UP_MAXIMUM.limits().checkSi(gauge, SiteCheck.HEAT_UP_MAXIMUM.customaryUnit());
+            String hazard = Narrative.readingHazard(scenario.system(), gauge)
+                    .map(said -> scenario.units().spelled(said.text(QuantityFormat.unicode(scenario.units()))))
+                    .orElse("");
+            return new Values().with("pressure", gauge).with("hazard", hazard).object();
+        } catch (IllegalArgumentException e) {
+            return new Values().with("wrong", e.getMessage()).object();
+        }
     }
 
     @Override

@@ -1,4 +1,4 @@
-import { element, scaleOf } from './shapes.js';
+import { element, scaleOf, withUnit } from './shapes.js';
 
 /**
  * What can be changed by a number: its field, its range in either unit system, and what it is now.
@@ -165,8 +165,7 @@ export function controlsOf(form, live, tap) {
     const change = (text) => wrong(row, live.change(changesOf(live, number, text)));
     slid.addEventListener('input', () => change(written(number, Number(slid.value))));
     typed.addEventListener('change', () => {
-      const text = typed.value.trim().replace(/^(\d+),(\d{1,2})(?!\d)/, '$1.$2'); // as the keys of a phone have it
-      change(/^[\d.]+$/.test(text) ? `${text} ${number.scale.unit}` : text);
+      change(withUnit(typed.value, number.scale.unit));
     });
     typed.addEventListener('keydown', (event) => {
       const steps = { ArrowUp: 1, ArrowDown: -1, PageUp: 10, PageDown: -10 }[event.key];

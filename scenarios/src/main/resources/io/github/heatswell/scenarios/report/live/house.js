@@ -10,6 +10,7 @@
  * @property {() => any} described
  * @property {() => any} run
  * @property {() => { peak: number, discharged: number }} summary
+ * @property {(text: string) => { pressure?: number, hazard?: string, wrong?: string }} reading
  * @property {() => string} text
  * @property {(kind: Kind, si: number) => string} said
  * @property {(kind: Shown, si: number) => number} number

@@ -1,4 +1,4 @@
-import { element, label, line, path, scaleOf, shape, ticks } from './shapes.js';
+import { element, label, line, path, scaleOf, shape, ticks, withUnit } from './shapes.js';
 
 /* Questions that take many runs: each is a part of the page that is worked out when it is opened, and again after a change. */
 
@@ -114,20 +114,27 @@ function sheetOf(answer, live, typed) {
     const judged = element('td', { role: 'status' });
     const judge = () => {
       typed.set(reading.when, input.value);
-      const number = Number.parseFloat(input.value.replace(',', '.'));
-      if (Number.isNaN(number)) {
-        judged.textContent = '';
+      judged.className = '';
+      judged.textContent = '';
+      const text = withUnit(input.value, pressure.unit);
+      if (text === '') {
         return;
       }
-      const si = pressure.si(number);
-      const off = Math.abs(number - pressure.shown(reading.expected));
-      const by = `${Number(off.toPrecision(2))} ${pressure.symbol}`;
-      judged.textContent = si > reading.high ? `too high, by ${by}` : si < reading.low ? `too low, by ${by}` : 'agrees';
-      judged.className = si > reading.high || si < reading.low ? 'wrong' : '';
+      const read = live.house.reading(text);
+      if (read.wrong) {
+        judged.className = 'wrong';
+        judged.textContent = read.wrong;
+        return;
+      }
+      const off = Math.abs(pressure.shown(read.pressure) - pressure.shown(reading.expected));
+      const by = `${Number(off.toPrecision(2))}\u00a0${pressure.symbol}`;
+      const words = read.pressure > reading.high ? `too high, by ${by}` : read.pressure < reading.low ? `too low, by ${by}` : 'agrees';
+      judged.className = words === 'agrees' ? '' : 'wrong';
+      judged.append(...(read.hazard ? [element('strong', {}, `HAZARD: ${read.hazard}`)] : []), words);
     };
     input.addEventListener('input', judge);
     judge();
-    return element('tr', {}, element('th', { scope: 'row' }, reading.when), element('td', {}, said(reading.expected)), element('td', {}, `${said(reading.low)} to ${said(reading.high)}`), element('td', {}, input), judged);
+    return element('tr', {}, element('th', { scope: 'row' }, reading.when), element('td', { 'data-head': 'Expected' }, said(reading.expected)), element('td', { 'data-head': 'Agrees' }, `${said(reading.low)} to ${said(reading.high)}`), element('td', { 'data-head': `Yours, ${pressure.symbol}` }, input), judged);
   });
   const heads = ['Read the gauge', 'Expected', 'Agrees', `Yours, ${pressure.symbol}`, ''].map((head) => element('th', { scope: 'col' }, head));
   return [

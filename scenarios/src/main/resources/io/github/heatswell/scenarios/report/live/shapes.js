@@ -63,3 +63,9 @@ export function scaleOf(house, kind) {
     si: (shown) => (shown - zero) / factor,
   };
 }
+
+/** What somebody typed for a quantity: a decimal comma, as the keys of a phone have it, is a point, and a bare number is in the unit shown. */
+export function withUnit(typed, unit) {
+  const text = typed.trim().replace(/^(\d+),(\d{1,2})(?!\d)/, '$1.$2');
+  return /^-?[\d.]+$/.test(text) ? `${text} ${unit}` : text;
+}
