@@ -44,9 +44,17 @@ final class ReadingHazards {
 
     /** What one reading of the gauge (Pa) says may hurt somebody, and what to do; empty where it is no hazard. */
     static Optional<Statement> ofOne(HotWaterSystem house, double gauge) {
-        return Overpressure.of(house, Optional.empty(), SpotReadings.none().with(SiteCheck.HEAT_UP_MAXIMUM, new SpotReading(gauge, SiteCheck.HEAT_UP_MAXIMUM.usualUncertainty())))
+        return Overpressure.of(
+                        house,
+                        Optional.empty(),
+                        SpotReadings.none()
+                                .with(
+                                        SiteCheck.HEAT_UP_MAXIMUM,
+                                        new SpotReading(gauge, SiteCheck.HEAT_UP_MAXIMUM.usualUncertainty())))
                 .filter(Overpressure::isHazard)
-                .map(over -> either(over).then(". " + SWITCH_OFF + " Do not heat again. Have a licensed professional " + REPLACE + ". " + NEVER_PLUG));
+                .map(over -> either(over)
+                        .then(". " + SWITCH_OFF + " Do not heat again. Have a licensed professional " + REPLACE + ". "
+                                + NEVER_PLUG));
     }
 
     /** What the readings say may hurt somebody, and what to do. */
@@ -105,8 +113,7 @@ final class ReadingHazards {
     private String whatToDo() {
         String now = overheat().filter(Overheat::boils).isPresent()
                 ? Findings.keepAway()
-                : SWITCH_OFF
-                        + (overheat().isPresent() ? " Draw no hot water: it scalds." : "");
+                : SWITCH_OFF + (overheat().isPresent() ? " Draw no hot water: it scalds." : "");
         String valve = overpressure().isPresent() ? REPLACE : "";
         String heat = overheat()
                 .map(hot -> "check "

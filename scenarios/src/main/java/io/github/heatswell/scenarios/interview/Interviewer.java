@@ -203,7 +203,8 @@ final class Interviewer {
      */
     private Answer understood(Question question, String line) {
         Spoken.Doubt doubt = Spoken.of(line).doubt();
-        if (doubt == Spoken.Doubt.UNKNOWN || SupplyQuestions.isSame(question, line)) {
+        boolean unsaid = question.kind() instanceof AnswerKind.Quantity && Spoken.isWithoutNumber(line);
+        if (doubt == Spoken.Doubt.UNKNOWN || unsaid || SupplyQuestions.isSame(question, line)) {
             return unknown(question);
         }
         if (line.isEmpty()) {

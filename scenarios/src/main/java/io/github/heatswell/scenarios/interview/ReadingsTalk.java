@@ -96,7 +96,8 @@ public final class ReadingsTalk {
                 ReadingsSheet.how(units).forEach(how -> dialogue.say(how, "   ", "   "));
             } else if (List.of("back", "undo", "zur\u00fcck").contains(word)) {
                 typed = typed.withoutLast();
-                dialogue.say("Taken back; " + typed.readings() + " readings are left.");
+                dialogue.say("Taken back; "
+                        + (typed.readings() == 1 ? "1 reading is left." : typed.readings() + " readings are left."));
                 keep();
             } else if (!word.isEmpty() && !take(line.orElseThrow())) {
                 return Ending.ENDED;

@@ -154,6 +154,17 @@ public record Spoken(String plain, Doubt doubt) {
     }
 
     /**
+     * Whether somebody who is asked for a number says first that it is not known, and then none.
+     *
+     * @param line such as {@code no clue, never touched it}
+     * @return true if there is nothing to take for a number, nor for none
+     */
+    public static boolean isWithoutNumber(String line) {
+        Matcher front = FRONT.matcher(line.replace('\u2019', '\'').strip());
+        return front.find() && front.group("not") != null && !of(line).plain().matches("(?i).*\\d.*|no|none\\b.*");
+    }
+
+    /**
      * What is said without where it is.
      *
      * @param said such as {@code check valve in the meter}

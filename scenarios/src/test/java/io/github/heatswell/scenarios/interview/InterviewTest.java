@@ -415,6 +415,8 @@ class InterviewTest {
             80 psi              | usual   | 80 psi +- 4 psi
             hmm. not sure...    | typical | 80 psi to 120 psi
             I have no idea      | typical | 80 psi to 120 psi
+            'no clue, never touched it' | typical | 80 psi to 120 psi
+            idk its got no plate i can read | typical | 80 psi to 120 psi
             """)
     void doubtIsWrittenDown(String typed, String origin, String value) throws IOException {
         List<String> answers = new ArrayList<>(Answering.us().subList(0, 3));

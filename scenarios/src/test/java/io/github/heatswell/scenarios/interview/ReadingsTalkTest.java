@@ -93,7 +93,7 @@ class ReadingsTalkTest {
                 "6:45 am 61 psi|help|6:50 1000|undo|6:50 \u001b[31m70\tfoo|6:50 am 70 \u001b[31mfoo|7:00 80|done|");
         assertTrue(said.contains("it scalds"), said);
         assertTrue(said.contains("-> 06:50, 1000 psi (more than any house has: is it right?"), said);
-        assertTrue(said.contains("Taken back; 1 readings are left"), said);
+        assertTrue(said.contains("Taken back; 1 reading is left"), said);
         assertFalse(Files.readString(file()).contains("\u001b"));
         assertEquals(3, LogReader.read(file(), 101_325).log().count());
     }

@@ -67,8 +67,8 @@ final class ReadHouse implements House {
     @Override
     public JSObject reading(String text) {
         try {
-            double gauge = QuantityReader.pressure(text)
-                    .gauge(scenario.system().site().atmosphere());
+            double gauge =
+                    QuantityReader.pressure(text).gauge(scenario.system().site().atmosphere());
             SiteCheck.HEAT_UP_MAXIMUM.limits().checkSi(gauge, SiteCheck.HEAT_UP_MAXIMUM.customaryUnit());
             String hazard = Narrative.readingHazard(scenario.system(), gauge)
                     .map(said -> scenario.units().spelled(said.text(QuantityFormat.unicode(scenario.units()))))
