@@ -462,7 +462,11 @@ final class PageSizes {
                                 ? ", with the present vessel recharged to "
                                 : ", a vessel of " + shown.volume(lower.volume()) + ", precharged to ")
                         + shown.pressure(lower.precharge().gauge(atmosphere)),
-                "stays within the limit, with less pressure at the taps",
+                "stays within the limit, with less pressure at the taps"
+                        + (answer.scenario().system().site().place() == Place.UK
+                                        && !lower.supply().fitted()
+                                ? "; ask the cylinder's manufacturer first: the valve may belong to the tested unit"
+                                : ""),
                 lower.price().map(price -> money(price, shown)).orElse("nothing"),
                 unknown ? NOT_KNOWN : shown.largeVolume(0),
                 unknown ? NOT_KNOWN : money(0, answer.scenario().costs().currency(), shown));

@@ -8,6 +8,7 @@ import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.charts.table.SizeTable;
 import io.github.heatswell.narrative.Narrative;
+import io.github.heatswell.place.Place;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
@@ -238,7 +239,10 @@ public final class SizingReport {
                         + " Where a relief valve drips all the same, or to be on the safe side, go on:")
                 .ifPresent(steps::add);
         lowered.map(supply -> "Have " + supply.set(shown) + ". The supply must then be at " + supply.standing(shown)
-                        + ": read a gauge before the vessel is charged.")
+                        + ": read a gauge before the vessel is charged."
+                        + (answer.scenario().system().site().place() == Place.UK && !supply.isFitted()
+                                ? " First ask the cylinder's manufacturer: the valve may belong to the tested unit."
+                                : ""))
                 .ifPresent(steps::add);
         if (fitted(work).isPresent()) {
             ExpansionVessel vessel =
