@@ -151,7 +151,7 @@ final class ReadingHazards {
                                         .then(when)
                                         .then(
                                                 " was written down wrong: no other reading is above that plate. Look at your paper now; if it is a"
-                                                        + " slip, correct it in the list of readings and diagnose again. If it was real, do this."))
+                                                        + " slip, correct it in the list of readings and diagnose again. If it was real, or you can't tell, do this."))
                         .orElse(plain(".")));
     }
 
