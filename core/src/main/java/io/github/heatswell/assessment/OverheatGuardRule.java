@@ -258,7 +258,7 @@ final class OverheatGuardRule implements Rule {
     private static CandidateFinding setHigh(
             AssessmentContext subject, ReliefValve valve, Measure set, Measure highest) {
         return Finding.draft(SET_HIGH, Severity.FAULT)
-                .compares(NamedValue.SET_PRESSURE)
+                .compares(NamedValue.SET_PRESSURE, NamedValue.WORKING_PRESSURE)
                 .about(valve)
                 .unless("relief-set-above-tank")
                 .says(Rule.quoted(valve.name()) + " is set to {}; {} is the most allowed.", set, highest)
