@@ -151,11 +151,20 @@ interface AnswerKind {
                             Stream.of(Stream.of(agreed.replaceFirst("$2"), Spoken.withoutPlace(plain)), parts, alone)
                                     .flatMap(some -> some)
                                     .map(part -> Spoken.of(part).plain()))
-                    .map(part -> known(folded(part)))
+                    .map(part -> folded(part))
+                    .filter(part -> !isDenied(part, folded(line)))
+                    .map(this::known)
                     .flatMap(Optional::stream)
                     .findFirst()
                     .orElseThrow(() -> new IllegalArgumentException(Printable.quote(line) + " is not one of "
                             + String.join(", ", shown.keySet()) + Nearest.hint(plain, shown.keySet()) + otherwise));
+        }
+
+        /** Whether the whole answer says that there is no such thing: what is right it leaves open. */
+        private static boolean isDenied(String part, String whole) {
+            return Pattern.compile("(^|-)(no|not|without)-(an?-|any-)?" + Pattern.quote(part) + "(-|$)")
+                    .matcher(whole)
+                    .find();
         }
 
         private Optional<String> known(String word) {

@@ -31,6 +31,9 @@ record QuantityText(double number, String digits, String unit) {
     private static final Pattern FRACTION =
             Pattern.compile("(?:(\\d{1,3})[ -])?(\\d{1,2})[/\u2044](\\d{1,2})( ?[a-zA-Z].*)");
 
+    /** Before a fraction that is one character: its digits must not run on from those of the whole. */
+    private static final Pattern HALVES = Pattern.compile("(?<=\\d)(?=[\u00bc-\u00be\u2150-\u215e])");
+
     private static final Pattern NO_NUMBER = Pattern.compile("[-+]?\\.?(nan|inf|infinity|infinite)\\b.*");
 
     /**
@@ -59,6 +62,7 @@ record QuantityText(double number, String digits, String unit) {
     /** The text with ordinary blanks, minus and degree signs. */
     private static String plain(String text) {
         String usual = text.replace('\u00ba', '\u00b0').replace('\u2212', '-');
+        usual = HALVES.matcher(usual).replaceAll(" ");
         return BLANKS.matcher(Normalizer.normalize(usual, Normalizer.Form.NFKC))
                 .replaceAll(" ")
                 .strip();

@@ -289,6 +289,21 @@ class InterviewTest {
         assertEquals(value, Questions.named(question).kind().understand(typed, UnitSystem.US));
     }
 
+    /** Regression: a house without a check valve was written down as one with, and one without gas as heated by it. */
+    @ParameterizedTest
+    @CsvSource({
+        "supply.arrangement, no check valve",
+        "supply.arrangement, there is no reducing valve",
+        "supply.arrangement, not a check valve",
+        "heater.energy, no gas",
+        "heater.energy, no burner",
+        "tank.material, no steel"
+    })
+    void whatIsDeniedIsNoAnswer(String question, String typed) {
+        AnswerKind kind = Questions.named(question).kind();
+        assertThrows(IllegalArgumentException.class, () -> kind.understand(typed, UnitSystem.US));
+    }
+
     /** Regression: a guess of the mains below what the reducing valve lets through decided what the house has at rest. */
     @ParameterizedTest
     @CsvSource({"60 psi, 80 psi to 120 psi, 64.4", "75 psi, 95 psi to 135 psi, 79.4", "dk, 80 psi to 120 psi, 54.4"})

@@ -190,7 +190,14 @@ class QuantityReaderTest {
 
     /** Pipes and vessels are sold in halves and quarters. */
     @ParameterizedTest
-    @CsvSource({"1/2 in, 0.0127", "3/4in, 0.01905", "1 1/2 in, 0.0381", "1-1/4 in, 0.03175"})
+    @CsvSource({
+        "1/2 in, 0.0127",
+        "3/4in, 0.01905",
+        "1½ in, 0.0381",
+        "1\u00be in, 0.04445",
+        "1 1/2 in, 0.0381",
+        "1-1/4 in, 0.03175"
+    })
     void fractionsAreNumbers(String text, double metres) {
         Amount<LengthUnit> amount = QuantityReader.read(text, Kind.LENGTH);
         assertEquals(metres, amount.unit().toSi(amount.value()), 1e-12);
