@@ -206,18 +206,17 @@ class OwnGasLawTest {
     void aLawThatBreaksItsContractIsRefused() {
         String rising =
                 refused(law((c, share, w) -> c * w * share, (c, share, w) -> c * w, (c, share, w) -> c * share));
-        assertTrue(
-                rising.contains("vessel.gas-law: must give a finite pressure that falls as the gas expands"), rising);
+        assertTrue(rising.contains("vessel.gasLaw: must give a finite pressure that falls as the gas expands"), rising);
         String nothing =
                 refused(law((c, share, w) -> share < 0.7 ? Double.NaN : c * w / share, BOYLE_SLOPE, BOYLE_WARMTH));
-        assertTrue(nothing.contains("vessel.gas-law: must give a finite pressure"), nothing);
+        assertTrue(nothing.contains("vessel.gasLaw: must give a finite pressure"), nothing);
         String throwing = refused(law(
                 (c, share, w) -> {
                     throw new IllegalStateException("no table");
                 },
                 BOYLE_SLOPE,
                 BOYLE_WARMTH));
-        assertTrue(throwing.contains("vessel.gas-law: fails: java.lang.IllegalStateException: no table"), throwing);
+        assertTrue(throwing.contains("vessel.gasLaw: fails: java.lang.IllegalStateException: no table"), throwing);
         String other = refused(law((c, share, w) -> 1.1 * c * w / share, BOYLE_SLOPE, BOYLE_WARMTH));
         assertTrue(other.contains("where the precharge is"), other);
         String wrong = refused(law(BOYLE, (c, share, w) -> -1.01 * c * w / (share * share), BOYLE_WARMTH));

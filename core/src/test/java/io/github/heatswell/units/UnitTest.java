@@ -102,16 +102,21 @@ class UnitTest {
     @Test
     void unitSystemsAreConsistent() {
         for (UnitSystem system : UnitSystem.values()) {
-            assertTrue(system.pressure() == (system == UnitSystem.SI ? PressureUnit.BAR : PressureUnit.PSI));
+            PressureUnit pressure = switch (system) {
+                case SI -> PressureUnit.BAR;
+                case US -> PressureUnit.PSI;
+                case KPA -> PressureUnit.KILOPASCAL;
+            };
+            assertEquals(pressure, system.pressure());
             assertTrue(system.temperature()
-                    == (system == UnitSystem.SI ? TemperatureUnit.CELSIUS : TemperatureUnit.FAHRENHEIT));
-            assertEquals(system == UnitSystem.SI ? "L" : "gal", system.volume().symbol());
+                    == (system != UnitSystem.US ? TemperatureUnit.CELSIUS : TemperatureUnit.FAHRENHEIT));
+            assertEquals(system != UnitSystem.US ? "L" : "gal", system.volume().symbol());
             assertEquals(
-                    system == UnitSystem.SI ? "L/min" : "gal/min", system.flow().symbol());
+                    system != UnitSystem.US ? "L/min" : "gal/min", system.flow().symbol());
             assertEquals(
-                    system == UnitSystem.SI ? "kW" : "Btu/h", system.power().symbol());
+                    system != UnitSystem.US ? "kW" : "Btu/h", system.power().symbol());
             assertEquals(
-                    system == UnitSystem.SI ? "K" : "degF",
+                    system != UnitSystem.US ? "K" : "degF",
                     system.temperatureDifference().symbol());
         }
     }

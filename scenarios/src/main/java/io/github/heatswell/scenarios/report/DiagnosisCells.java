@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.diagnosis.Cause;
 import io.github.heatswell.diagnosis.DiagnosisResult;
 import io.github.heatswell.diagnosis.Estimate;
 import io.github.heatswell.diagnosis.Evidence;
@@ -42,7 +43,16 @@ final class DiagnosisCells {
         if (result.misfit() || result.alike().contains(fit)) {
             return "";
         }
+        if (fit.blames(Cause.WATER_TOO_HOT) && fit.evidence().stream().noneMatch(DiagnosisCells::isOfTemperature)) {
+            return ", unlikely by the pressure; only a thermometer rules it out";
+        }
         return isNeedless(fit) ? ", not needed to explain the readings" : ", as good as ruled out";
+    }
+
+    /** Draws that nobody told and a heater's input taken wrong can hide how hot the water gets from any gauge. */
+    private static boolean isOfTemperature(Evidence part) {
+        return part.part() == Evidence.Part.TEMPERATURES
+                || part.check().filter(SiteCheck.HOT_TAP::equals).isPresent();
     }
 
     /** Whether no part of the readings speaks against a cause, and yet it is far less likely than one that assumes less. */

@@ -299,7 +299,12 @@ class DiagnosisReportTest {
                 log().build(),
                 fit(Cause.AS_DESCRIBED, 0, 0.97, NONE, List.of(fits)),
                 fit(Cause.TRAPPED_AIR, 8, 0.02, NONE, List.of(fits)),
-                fit(Cause.LEAK, 30, 0.01, NONE, List.of(misses))));
+                fit(Cause.LEAK, 30, 0.01, NONE, List.of(misses)),
+                fit(Cause.WATER_TOO_HOT, 30, 0.01, NONE, List.of(misses))));
+        assertTrue(
+                page.contains(
+                        "The heater heats the water hotter than described, unlikely by the pressure; only a thermometer rules it out"),
+                page);
         assertTrue(page.contains("Air is trapped in the piping, not needed to explain the readings"), page);
         assertTrue(
                 page.contains("Against it: nothing but that a cause which assumes less explains the readings too."),
