@@ -27,9 +27,9 @@ record QuantityText(double number, String digits, String unit) {
     private static final Pattern SPACED = Pattern.compile("([-+]?[1-9]\\d{0,2}(?: \\d{3})+)((?![\\d,' _]*\\d).*)");
     private static final Pattern AMERICAN =
             Pattern.compile("([-+]?[1-9]\\d{0,2}(?:,\\d{3})+)((?:\\.\\d+)? ?btu.*)", Pattern.CASE_INSENSITIVE);
-    /** Sizes of pipes and vessels, such as {@code 1 1/2 in}. */
+    /** Sizes of pipes and vessels, such as {@code 1 1/2 in}; not two values that somebody parts by a stroke, such as {@code 6/7 bar}. */
     private static final Pattern FRACTION =
-            Pattern.compile("(?:(\\d{1,3})[ -])?(\\d{1,2})[/\u2044](\\d{1,2})( ?[a-zA-Z].*)");
+            Pattern.compile("(?:(\\d{1,3})[ -])?(\\d{1,2})[/\u2044](2|3|4|8|16|32)( ?[a-zA-Z].*)");
 
     /** Before a fraction that is one character: its digits must not run on from those of the whole. */
     private static final Pattern HALVES = Pattern.compile("(?<=\\d)(?=[\u00bc-\u00be\u2150-\u215e])");
@@ -75,7 +75,7 @@ record QuantityText(double number, String digits, String unit) {
             return spaced.group(1).replace(" ", "") + spaced.group(2);
         }
         Matcher fraction = FRACTION.matcher(plain);
-        if (fraction.matches() && Integer.parseInt(fraction.group(3)) > 0) {
+        if (fraction.matches() && Integer.parseInt(fraction.group(2)) < Integer.parseInt(fraction.group(3))) {
             double whole = fraction.group(1) == null ? 0 : Integer.parseInt(fraction.group(1));
             return whole
                     + (double) Integer.parseInt(fraction.group(2)) / Integer.parseInt(fraction.group(3))

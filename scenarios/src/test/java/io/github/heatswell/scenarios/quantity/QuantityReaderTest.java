@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.quantity;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.scenarios.quantity.QuantityReader.Amount;
 import io.github.heatswell.units.LengthUnit;
@@ -12,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @Isolated("changes the language of the whole Java machine")
 class QuantityReaderTest {
@@ -186,6 +188,13 @@ class QuantityReaderTest {
     private static String refusal(String text) {
         return assertThrows(IllegalArgumentException.class, () -> QuantityReader.pressure(text))
                 .getMessage();
+    }
+
+    /** Regression: two valves set to 6 and 7 bar were one at 0.857 bar. */
+    @ParameterizedTest
+    @ValueSource(strings = {"6/7 bar", "18/24 bar", "4/3 bar"})
+    void twoValuesAreNoFraction(String text) {
+        assertTrue(refusal(text).contains("is not a known unit"), refusal(text));
     }
 
     /** Pipes and vessels are sold in halves and quarters. */
