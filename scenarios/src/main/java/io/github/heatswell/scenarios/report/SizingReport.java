@@ -236,7 +236,7 @@ public final class SizingReport {
         present.map(vessel -> "First have the present vessel of " + shown.volume(vessel.volume()) + " charged to "
                         + PageSizes.recharge(answer, shown)
                         + ": nothing to buy, and by the best estimates it is then enough. How sure that is stands above."
-                        + " Where a relief valve drips all the same, or to be on the safe side, go on:")
+                        + " If it still drips, or to be on the safe side, go on:")
                 .ifPresent(steps::add);
         lowered.map(supply -> "Have " + supply.set(shown) + ". The supply must then be at " + supply.standing(shown)
                         + ": read a gauge before the vessel is charged."

@@ -32,7 +32,8 @@ class NextLineTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "run orchard-lodge --place uk | size orchard-lodge --place uk",
+                "run orchard-lodge --place uk --set heater.cut-out=85degC | size orchard-lodge --place uk --set heater.cut-out=85degC",
+                "run orchard-lodge --place uk | rules orchard-lodge --place uk",
                 "run mill-cottage-creeping-reducer --set vessel.precharge=3.6bar | rules mill-cottage-creeping-reducer --set vessel.precharge=3.6bar",
                 "size orchard-lodge-vessel --set vessel.volume=50L | outlook orchard-lodge-vessel --set vessel.volume=50L",
                 "size orchard-lodge-vessel --set vessel.volume=50L --set vessel.precharge=2bar | run orchard-lodge-vessel --set vessel.volume=50L --set vessel.precharge=4.2bar",
@@ -93,7 +94,7 @@ class NextLineTest {
     @Test
     void theLinesLeadFromTheDripToTheKeepingOfTheVessel() {
         List<String> job = List.of("run", "size", "run", "outlook", "run");
-        String[] words = {"run", "orchard-lodge", "--place", "uk"};
+        String[] words = {"run", "orchard-lodge", "--place", "uk", "--set", "heater.cut-out=85degC"};
         for (String command : job) {
             assertEquals(command, words[0]);
             words = last(execute(words)).substring("Next: heatswell ".length()).split(" ");

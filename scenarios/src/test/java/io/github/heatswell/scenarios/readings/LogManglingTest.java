@@ -390,7 +390,7 @@ class LogManglingTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"pressure_bar, pressure_kPa, 0.07 bar (1 psi)", "pressure_bar, pressure_MPa, 68.59 bar (995 psi)"})
+    @CsvSource({"pressure_bar, pressure_kPa, 7 kPa (1 psi)", "pressure_bar, pressure_MPa, 68.59 bar (995 psi)"})
     void anUnlikelyUnitIsDoubted(String heading, String instead, String peak) throws IOException {
         doubted(log().replace(heading, instead), "The highest pressure is " + peak + ": is the pressure unit right?");
     }
