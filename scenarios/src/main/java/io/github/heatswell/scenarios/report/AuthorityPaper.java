@@ -232,13 +232,14 @@ final class AuthorityPaper {
 
     /** Which numbers that move the size are the same in every sampled house. */
     private static String notVaried(Scenario scenario, VariedHouse varied) {
-        List<String> same = Stream.of(
-                        "supply.reducing-valve.set", NamedValue.LOCK_UP.field(), NamedValue.SET_POINT.field())
-                .filter(field -> scenario.system().supply().reducingValve().isPresent()
-                        || !field.startsWith("supply.reducing-valve"))
-                .filter(field ->
-                        varied.inputs().stream().noneMatch(input -> input.name().equals(field)))
-                .map(field -> NamedValue.of(field).map(NamedValue::label).orElse("reducing valve's setting"))
+        // the usual spreads go by the label of what they vary, those of the file by its field
+        List<String> same = Stream.of(NamedValue.REDUCED, NamedValue.LOCK_UP, NamedValue.SET_POINT)
+                .filter(value -> scenario.system().supply().reducingValve().isPresent()
+                        || !value.field().startsWith("supply.reducing-valve"))
+                .filter(value -> varied.inputs().stream()
+                        .noneMatch(input -> input.name().equals(value.field())
+                                || input.name().equals(value.label())))
+                .map(NamedValue::label)
                 .collect(Collectors.toCollection(ArrayList::new));
         if (!varied.usual()) {
             same.add("volume and precharge of the vessel fitted");
@@ -328,17 +329,17 @@ final class AuthorityPaper {
         if (ruling.rule() == SizingTarget.Rule.CODE_CAP) {
             return next(ruling, Double.POSITIVE_INFINITY)
                     .map(next ->
-                            "This size rests on one clause, of the edition named below. Where another edition is adopted without it,"
+                            "This size rests on one clause, in the edition named below. Where an edition without it is adopted,"
                                     + " the next limit is " + shown.pressure(next - atmosphere)
                                     + ". By the best estimates alone, " + enough(ruling.absolute()) + " here and "
-                                    + enough(next) + " there; the size recommended moves with it.");
+                                    + enough(next) + " there. The recommended size changes with it.");
         }
         return assumedReseat(ruling)
                 .map(valve -> "This size rests on an assumed reseat pressure, " + shown.share(reseatShare(valve))
                         + " of the set pressure, which the sampled houses do not vary. By the best estimates alone, "
-                        + enough(ruling.absolute()) + ", "
+                        + enough(ruling.absolute()) + "; "
                         + DoubleStream.of(LOW_RESEAT, HIGH_RESEAT)
-                                .mapToObj(share -> "at " + shown.share(share) + " "
+                                .mapToObj(share -> "at " + shown.share(share) + ", "
                                         + enough(next(
                                                         ruling,
                                                         ruling.absolute()
@@ -346,8 +347,8 @@ final class AuthorityPaper {
                                                                         * valve.setPressure()
                                                                                 .gauge(atmosphere))
                                                 .orElseThrow()))
-                                .collect(Collectors.joining(" and "))
-                        + "; the size recommended moves with it.");
+                                .collect(Collectors.joining("; "))
+                        + ". The recommended size changes with it.");
     }
 
     /** The lowest limit (Pa, absolute) with another in place of the one that governs; empty where none is left. */
@@ -414,7 +415,8 @@ final class AuthorityPaper {
                         became(held.verdict())))
                 .toList();
         blocks.add(new Grid(
-                "Which clauses? For: " + rules.place().title() + ". Read: the original; quoted: elsewhere",
+                "Which clauses? " + rules.place().title()
+                        + ". \u201cRead\u201d: the original was read; \u201cquoted\u201d: it was read as quoted elsewhere",
                 List.of("Clause and edition", "What it says", "Here"),
                 rows));
         // one paragraph: on the lower of the two papers every line counts
@@ -441,7 +443,7 @@ final class AuthorityPaper {
         }
         return Optional.of("Why this code? "
                 + (answer.scenario().origin("site.place") == Origin.ASSUMED_CODE
-                        ? "It was assumed from the state or country that was named; what that state has adopted was not looked up."
+                        ? "It was assumed from the state or country you named. Nobody looked up what that state has adopted."
                         : "The description names it. If only a state or the country was known, it was assumed.")
                 + " The code adopted here decides.");
     }
@@ -499,16 +501,16 @@ final class AuthorityPaper {
                 .map(rating ->
                         new Blanks.Line("Vessel: working pressure", shown.pressure(rating.gauge(atmosphere)), true))
                 .orElse(Blanks.Line.open("Vessel: working pressure")));
-        return new Blanks("Site and plates: what this sheet goes by, and what is read on site", lines, false);
+        return new Blanks("Site and plates: what this sheet assumes, and what you read on site", lines, false);
     }
 
     private String method() {
         return "How was it worked out? By simulation, with "
                 + PageMethods.version().get(1)
                 + ": cold water fills the tank and is heated to the set point with every tap closed, the relief valves"
-                + " left out, so that they cannot hide a peak. Also counted is "
+                + " left out, so that they cannot hide a peak. "
                 + shown.time(answer.counted().toSeconds())
-                + " of ordinary use. The appendix lists every input with its origin, and what is left out. These are a model's"
+                + " of ordinary use were simulated as well. The appendix lists every input with its origin, and what is left out. These are a model's"
                 + " figures: local code and a licensed professional decide; no vessel replaces a relief valve.";
     }
 }

@@ -36,8 +36,8 @@ record DripSheet(double most, boolean vessel, boolean reducing) {
                 Block.Tone.PLAIN));
         blocks.add(new Grid("What tells the causes of a drip apart", columns(), rows(shown)));
         blocks.add(new Block.Paragraph(
-                "If two columns tie, log a gauge through one heat-up and one night, and run heatswell diagnose. The sheet follows"
-                        + " common practice and simulated houses; no source.",
+                "If two columns tie, log a gauge through one heat-up and one night, and run heatswell diagnose. This sheet rests on"
+                        + " common practice and simulated houses, not on a source.",
                 Block.Tone.PLAIN));
         return new Document.Section("Why does it drip? A sheet to fill in", Document.Form.PAPER, blocks);
     }
@@ -56,7 +56,7 @@ record DripSheet(double most, boolean vessel, boolean reducing) {
         rows.add(row("Dry paper under the outlet, first hour of a heat-up", "wet", "dry", "wet", "wet", "dry"));
         rows.add(
                 row("Fresh paper, an hour after the heater went off", "dry", "dry", "wet", "it never goes off", "dry"));
-        rows.add(row("Fresh paper from midnight to 5 a.m., heater off", "dry", "wet", "wet", "dry", "wet"));
+        rows.add(row("Fresh paper from midnight to 5 am, heater off", "dry", "wet", "wet", "dry", "wet"));
         rows.add(row(
                 "Run a cold tap for a moment while it drips",
                 "stops, and comes back while it heats",
@@ -75,7 +75,7 @@ record DripSheet(double most, boolean vessel, boolean reducing) {
                 "A gauge",
                 "climbs only while it heats",
                 "climbs in the night",
-                "stays at the supply's",
+                "stays at the supply pressure",
                 "may stay low",
                 "climbs slowly at rest"));
         if (vessel) {

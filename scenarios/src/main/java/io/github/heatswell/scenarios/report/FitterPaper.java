@@ -298,9 +298,9 @@ final class FitterPaper {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Paragraph(
                 (house.filter(one -> one.vessels().isEmpty()).isPresent()
-                                ? "The size and its precharge are found by heatswell size, whose page has them in this list. "
+                                ? "'heatswell size' finds the size and its precharge; its report has them in this list. "
                                 : "")
-                        + "In working order. Common practice, not taken from a standard: the manufacturer's instructions and local"
+                        + "In the order of the work. Common practice, not taken from a standard: the manufacturer's instructions and local"
                         + " code come first.",
                 Block.Tone.PLAIN));
         work.filter(Work::isNew).ifPresent(vessel -> {
@@ -359,7 +359,7 @@ final class FitterPaper {
                 + ", and let it cool. Shut the cold feed and"
                 + " relieve the pressure at a hot tap, slowly: what comes out may scald."
                 + (cut ? " Then drain the pipe that is to be cut." : "")
-                + (recharged ? "" : " Let the gas out of an old vessel: with water it is heavy."));
+                + (recharged ? "" : " Let the gas out of an old vessel. Full of water it is heavy."));
         if (recharged) {
             steps.add(
                     "Open a drain on the vessel's side of the cold feed and leave it open until the vessel is charged. A precharge"
@@ -369,8 +369,8 @@ final class FitterPaper {
                             + " and do not pump it up.");
             steps.add("Read its precharge with a tyre gauge. " + pump(shown));
             steps.add(
-                    "Read it again after a quarter of an hour. If it has fallen, the vessel does not hold its charge: have air valve"
-                            + " and vessel checked. If it holds, close the drain.");
+                    "Read it again after a quarter of an hour. If it has fallen, the vessel does not hold its charge: have the air valve"
+                            + " and the vessel checked. If it holds, close the drain.");
         }
         lowered.filter(supply -> !supply.isFitted())
                 .ifPresent(supply -> steps.add(2, "Have " + supply.set(shown) + setting(supply, shown)));
@@ -383,8 +383,8 @@ final class FitterPaper {
 
     /** How far, and for which supply; of a vessel that is there, that was read before the feed was shut. */
     private String pump(QuantityFormat shown) {
-        String set = "Set it with a hand pump to " + charge
-                + ", never above the pressure on the vessel's plate, or let gas out.";
+        String set = "Pump it up by hand to " + charge
+                + ", never above the pressure on the vessel's plate. If it shows more, let gas out.";
         return work.filter(vessel -> !vessel.isNew()).isPresent()
                 ? set
                 : set + " If a gauge beside it, cold and with no water running, shows up to "
@@ -435,10 +435,10 @@ final class FitterPaper {
     private List<String> place(QuantityFormat shown) {
         boolean several = hasSeveralValves();
         List<String> steps = new ArrayList<>(List.of(
-                "The vessel sits in place of any old one on the cold pipe between heater and feed, downstream of every check valve, reducing valve"
-                        + " and backflow preventer.",
-                "There is no valve between the vessel and the heater that somebody could shut unnoticed. If the manufacturer asks for"
-                        + " one, its handle is taken off or it is sealed open, and labelled.",
+                "The vessel goes on the cold pipe between heater and feed, in place of any old one, and downstream of every check valve,"
+                        + " reducing valve and backflow preventer.",
+                "Put no valve between the vessel and the heater that somebody could shut unnoticed. If the manufacturer asks for one,"
+                        + " take off its handle or seal it open, and label it.",
                 several
                         ? PageWords.capitalised(valves(shown))
                                 + " stay as they are: same place, same setting, same size, the"
@@ -446,15 +446,14 @@ final class FitterPaper {
                                 + " with a smaller one."
                         : "The relief valve stays as it is: same place, same setting, same size, its outlet open and leading where"
                                 + " it cannot injure anyone. Never plug or cap it, or replace it with a smaller one.",
-                "The vessel is carried by a bracket or stands on the floor; full of water it is heavy, and the pipe alone must not"
-                        + " carry it.",
-                "There is room to reach its air valve with a gauge. Nothing there can freeze: not the vessel, the cold pipe or the"
+                "Hang the vessel on a bracket or stand it on the floor. Full of water it is heavy, and the pipe alone must not carry it.",
+                "Leave room to reach its air valve with a gauge. Choose a place where nothing can freeze: not the vessel, the cold pipe or the"
                         + " outlet of " + (several ? "a" : "the") + " relief valve."));
         steps.addAll(asked(shown));
         if (!isIn(Place.UK)) {
             steps.add(
-                    "Where a leak would do harm, there is a pan with a drain under the heater. Where earthquakes are likely, heater and"
-                            + " vessel are strapped as local code says.");
+                    "Where a leak would do harm, put a pan with a drain under the heater. Where earthquakes are likely, strap heater and"
+                            + " vessel as local code says.");
         }
         steps.add("Pipes that bang when a tap is shut need a shock arrester near that tap: the vessel is not one.");
         return steps;
@@ -463,18 +462,18 @@ final class FitterPaper {
     private List<String> firstHeat(QuantityFormat shown) {
         List<String> steps = new ArrayList<>(List.of(
                 "Open the vessel's isolating valve, if it has one. Then open the cold feed slowly, with a hot tap open.",
-                "Before any power or gas: run the hot tap until no air comes, then close it."
+                "Before you turn on power or gas, run the hot tap until no air comes, then close it."
                         + (heatedBy(Heater.Energy.ELECTRIC) ? " An electric element burns out in air." : "")
-                        + (heatedBy(Heater.Energy.GAS) ? " A gas heater is relit as its label says." : ""),
+                        + (heatedBy(Heater.Energy.GAS) ? " Relight a gas heater as its label says." : ""),
                 "Test every joint for leaks, cold, at "
                         + work.map(vessel -> "the supply's " + shown.pressure(vessel.supplyGauge()))
                                 .orElse("the pressure of the supply")
-                        + "; look again when it is hot. Keep any test by pump below the pressure on every plate"
+                        + ", and look again when it is hot. Keep any pump test below the pressure on every plate"
                         + work.map(vessel -> vessel.testedBelow(shown)).orElse("") + ".",
-                "Before the heater is switched on: the tank is full, "
-                        + (hasSeveralValves() ? "each" : "the") + " relief valve was tested as its"
+                "Before you switch the heater on, check that the tank has been filled. Have "
+                        + (hasSeveralValves() ? "each" : "the") + " relief valve tested as its"
                         + " manufacturer says, by somebody who stands clear of the outlet.",
-                "Watch the first heat-up from cold to the end. The check sheet does not apply to it: it is for a heat-up of only"
+                "Watch the first heat-up from cold to the end. The check sheet is not for this one: it is for a heat-up of only"
                         + " part of the water. "
                         + work.flatMap(vessel -> vessel.coldPeak(shown))
                                 .map(peak -> "Expect about " + peak + ". If the pressure climbs above "
@@ -497,8 +496,8 @@ final class FitterPaper {
 
     private List<String> everyYear(QuantityFormat shown) {
         return List.of(
-                "With the heater off and cool, shut the cold feed and let the water side of the vessel empty itself at a"
-                        + " tap. A precharge read against water pressure tells you nothing.",
+                "With the heater off and cool, shut the cold feed and drain the vessel's water side at a tap. A"
+                        + " precharge read against water pressure tells you nothing.",
                 "Read the precharge with the tyre gauge. If it " + fallen + ", pump it up by hand to "
                         + charge
                         + ", never above the pressure on the vessel's plate. If water comes from the air valve, the diaphragm has"

@@ -75,7 +75,7 @@ class FitterPaperTest {
     void theTankIsFilledAndBledBeforeAnyPower() {
         List<String> steps = steps("Filling and the first heat-up");
         int opened = place(steps, "open the vessel's isolating valve", "cold feed");
-        int bled = place(steps, "before any power or gas", "until no air comes");
+        int bled = place(steps, "before you turn on power or gas", "until no air comes");
         int heated = place(steps, "watch the first heat-up");
         assertTrue(opened < bled && bled < heated, steps.toString());
         List<String> yearly = steps("Every year");
@@ -173,7 +173,7 @@ class FitterPaperTest {
                 place(before, "turn the heater off", "let it cool", "shut the cold feed"),
                 place(before, "open a drain", "leave it open"),
                 place(before, "if water comes", "diaphragm has failed", "do not pump"),
-                place(before, "tyre gauge", "hand pump to 4.2 bar"),
+                place(before, "tyre gauge", "by hand to 4.2 bar"),
                 place(before, "if it has fallen", "close the drain"));
         assertEquals(order.stream().sorted().toList(), order);
         String all = before.toString();
@@ -360,7 +360,7 @@ class FitterPaperTest {
         place(all, "commissioning record");
         assertFalse(said.contains("earthquake") || said.contains("pan with"), said);
         boolean gas = uk.heater().energy() == Heater.Energy.GAS;
-        assertEquals(gas, said.contains("relit"), said);
+        assertEquals(gas, said.contains("Relight"), said);
         assertEquals(!gas, said.contains("burns out"), said);
     }
 
