@@ -89,17 +89,12 @@ final class Comparison {
             return new Ended(trial, other, profiles);
         }
 
-        /** What this end says of the circumstances of another trial, in their order: of each the number with the same name. */
+        Place place() {
+            return new Place(trial, end.position());
+        }
+
         double[] circumstances(Trial other) {
-            double[] values = trial.values(end.position());
-            return other.parameters().stream()
-                    .skip(other.hypothesis().open().size())
-                    .mapToDouble(free -> IntStream.range(0, values.length)
-                            .filter(i -> trial.parameters().get(i).parameter() == free.parameter())
-                            .mapToDouble(i -> free.clamp(free.position(values[i])))
-                            .findFirst()
-                            .orElse(0))
-                    .toArray();
+            return place().circumstances(other);
         }
 
         /** Whether every other hypothesis contains this one as its slightest case, so that none may come closer for want of a search. */
@@ -309,34 +304,32 @@ final class Comparison {
                                 || ended.end.cost() < CONTENDING * better.end.cost() + CLOSE
                         ? ended.at(Search.widely(ended.trial, ended.end, better.circumstances(ended.trial)))
                         : ended);
-        double worth = contending(all);
+        List<Ended> extended = workers.map(all, ended -> extending(all.get(0), ended));
+        double worth = contending(extended);
         boolean hopeless =
-                first(all).end.cost() > HOPELESS * better.trial.target().count();
+                first(extended).end.cost() > HOPELESS * better.trial.target().count();
         List<Ended> profiled =
-                workers.map(all, ended -> ended.criterion(1) < worth && !hopeless ? profiled(ended) : ended);
+                workers.map(extended, ended -> ended.criterion(1) < worth && !hopeless ? profiled(ended) : ended);
         List<Ended> near =
                 workers.map(profiled, ended -> ended.isContained() ? nearTheBest(ended, profiled, worth) : ended);
-        List<Ended> good = workers.map(near, ended -> asGoodAsDescribed(ended, near));
+        List<Ended> good = workers.map(near, ended -> extending(near.get(0), ended));
         Ended best = first(good);
         return workers.map(good, ended -> ended == best ? ended : asGoodAs(best, ended));
     }
 
     /**
-     * The slightest case of most faults is the house as described, so that none with a number of its own is left behind that one for want
-     * of a search: such a one is tried with what the house as described makes of everything else.
+     * The slightest case of most faults is the house as described, so that none is left behind that one for want of a search: each is
+     * taken on from there, and from hotter water that expands as it does, wherever that is closer to the readings than its own end.
      */
-    private static Ended asGoodAsDescribed(Ended ended, List<Ended> all) {
-        Ended described = all.get(0);
-        double least = all.stream().mapToDouble(e -> e.end.cost()).min().orElseThrow();
+    private static Ended extending(Ended described, Ended ended) {
         if (!described.isContained()
-                || ended.trial.hypothesis().open().isEmpty()
-                || ended.end.cost() <= CONTENDING * described.end.cost()
-                || described.end.cost() > CONTENDING * least + CLOSE) {
+                || ended.isPair()
+                || ended.trial.hypothesis().open().isEmpty()) {
             return ended;
         }
-        double[] circumstances = described.circumstances(ended.trial);
-        Search.End again = Search.again(ended.trial, ended.end, circumstances, false, Double.POSITIVE_INFINITY);
-        return again == ended.end ? ended : profiled(ended.at(Search.closer(ended.trial, again, new double[0])));
+        Place simpler = described.place();
+        return ended.at(
+                Search.extending(ended.trial, ended.end, simpler.slightest(ended.trial), simpler.hotter(ended.trial)));
     }
 
     /** The gravest case of some faults is another: each is tried with what the best makes of everything else, and followed where that helps. */

@@ -34,6 +34,12 @@ public record DiagnosisResult(
      */
     public static final double ALIKE = 6;
 
+    /**
+     * No gauge rules out water that is too hot at less than these odds (-), a thousand to one: hot water harms people, a thermometer under
+     * a tap costs a minute, and draws that nobody told or a heater's input taken wrong make up for much. Our own judgement.
+     */
+    private static final double RULED_OUT_BY_GAUGE = 2 * Math.log(1_000);
+
     /** A cause that lowers the sum of squares by less than this (-) is no better than the description. */
     private static final double NO_BETTER = 1;
 
@@ -200,16 +206,24 @@ public record DiagnosisResult(
     }
 
     /**
-     * Hazardous causes that the readings neither support nor rule out. If nothing explains the readings, these are the
-     * hazardous causes about as close as the best.
+     * Hazardous causes that the readings neither support nor rule out. If nothing explains the readings, these are the hazardous causes
+     * about as close as the best. Water that is too hot is among them unless a thermometer was read, or a gauge whose readings are
+     * explained speaks against it by a thousand to one.
      *
      * @return the causes, the likeliest first
      */
     public List<HypothesisFit> notRuledOut() {
         List<HypothesisFit> hazards = hazardousCauses();
-        return alike().stream()
+        return fits.stream()
                 .filter(fit -> fit.isHazard() && !hazards.contains(fit))
+                .filter(fit -> fit.criterion() < ALIKE || mayScald(fit))
                 .toList();
+    }
+
+    private boolean mayScald(HypothesisFit fit) {
+        return fit.blames(Cause.WATER_TOO_HOT)
+                && !fit.isHeldAgainstTemperatures()
+                && (misfit() || fit.criterion() < RULED_OUT_BY_GAUGE);
     }
 
     /**

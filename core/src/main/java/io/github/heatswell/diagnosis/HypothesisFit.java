@@ -148,6 +148,17 @@ public record HypothesisFit(
     }
 
     /**
+     * Whether a thermometer was read, in the log or at a hot tap.
+     *
+     * @return true if the readings are not of pressure alone
+     */
+    public boolean isHeldAgainstTemperatures() {
+        return evidence.stream()
+                .anyMatch(part -> part.part() == Evidence.Part.TEMPERATURES
+                        || part.check().filter(SiteCheck.HOT_TAP::equals).isPresent());
+    }
+
+    /**
      * Whether heated water has nowhere to go in it.
      *
      * @param shut whether it has nowhere to go in the house as described

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.hipparchus.exception.MathRuntimeException;
@@ -55,6 +56,9 @@ final class Search {
     private static final double WORTH_FOLLOWING = 8;
     /** What a vessel may give alone (m3); our own judgement. */
     private static final double LITTLE = 0.002;
+
+    /** So many places that show nearly what a simpler cause does are followed. */
+    private static final int FOLLOWED_ALONG = 2;
 
     private static final List<Double> FAR = List.of(-2.5, -1.2, -0.5, 0.5, 1.2);
     private static final List<Double> NEAR = List.of(-0.6, -0.15, 0.15, 0.6);
@@ -165,6 +169,34 @@ final class Search {
         return search.bestCost < from.cost()
                 ? new End(search.bestPosition, search.bestCost, false, from.rough())
                 : from;
+    }
+
+    /**
+     * Where a search ended, or what is found from the end of a simpler cause, so that none ends further from the readings than one that
+     * it extends.
+     *
+     * @param trial what is searched
+     * @param from where its search ended
+     * @param slightest where the simpler cause ended, as this one's slightest cases
+     * @param along places that show nearly the same
+     */
+    static End extending(Trial trial, End from, List<double[]> slightest, List<double[]> along) {
+        Search search = new Search(trial, -1, SCREENING);
+        search.cost(from.position());
+        List<End> starts =
+                closest(along.stream().map(search::begun)).limit(FOLLOWED_ALONG).toList();
+        Optional<End> slight = closest(slightest.stream().map(search::at)).findFirst();
+        double worth = WORTH_FOLLOWING * (from.cost() + trial.target().count());
+        Stream.concat(starts.stream(), slight.filter(start -> start.cost() < from.cost() - WORTH_IT).stream())
+                .filter(start -> start.cost() < worth)
+                .forEach(start -> search.followed(start.position()));
+        return search.bestCost < from.cost() - WORTH_IT
+                ? closer(trial, new End(search.bestPosition, search.bestCost, false, from.rough()), new double[0])
+                : from;
+    }
+
+    private End at(double[] position) {
+        return new End(position, cost(position));
     }
 
     /** A position with other last coordinates. */
@@ -447,6 +479,14 @@ final class Search {
         if (bestCost < worth) {
             follow(bestPosition);
         }
+    }
+
+    /** The same from a start that need not be the best place seen. */
+    private void followed(double[] start) {
+        Search other = new Search(trial, -1, effort);
+        other.cost(start);
+        other.followed(Double.POSITIVE_INFINITY);
+        cost(other.bestPosition);
     }
 
     private void follow(double[] start) {

@@ -121,6 +121,68 @@ class FitTest {
         assertTrue(end.cost() < 0.2 * cold.cost(), end.cost() + " where a cold tank leaves " + cold.cost());
     }
 
+    /**
+     * A thermostat that cuts out 15 K late, on a tank that was warm: the search began too hot water near the described house only, and
+     * ended further from the readings than that. It may end nowhere but where the simpler cause leads it.
+     */
+    @Test
+    void noCauseEndsFurtherFromTheReadingsThanTheSimplerOneItExtends() {
+        HotWaterSystem hot = HOUSE.toBuilder()
+                .start(Start.builder().water(38, TemperatureUnit.CELSIUS).build())
+                .changeHeater(heater -> heater.withElements(one ->
+                        one.toBuilder().setPoint(75, TemperatureUnit.CELSIUS).build()))
+                .build();
+        Target target = Target.fine(log(hot, 0), SpotReadings.none());
+        Trial simpler = new Trial(HOUSE, Hypothesis.of(HOUSE).get(0), target);
+        Search.End described = Search.widely(simpler, Search.quickly(simpler), new double[0]);
+        Place place = new Place(simpler, described.position());
+        for (Hypothesis hypothesis : Hypothesis.of(HOUSE)) {
+            Trial trial = new Trial(HOUSE, hypothesis, target);
+            if (hypothesis.open().isEmpty() || hypothesis.cause() == Cause.RELIEF_OPENS_LOW) {
+                continue;
+            }
+            double[] far = new double[trial.parameters().size()];
+            Arrays.fill(far, 4);
+            Search.End poor = new Search.End(far, Trial.sumOfSquares(trial.residuals(far)));
+            Search.End end = Search.extending(trial, poor, place.slightest(trial), place.hotter(trial));
+            double slightest = place.slightest(trial).stream()
+                    .mapToDouble(at -> Trial.sumOfSquares(trial.residuals(at)))
+                    .min()
+                    .orElseThrow();
+            assertTrue(end.cost() <= slightest, hypothesis.cause() + ": " + end.cost() + " after " + slightest);
+            if (hypothesis.cause() == Cause.WATER_TOO_HOT) {
+                assertEquals(273.15 + 75, trial.values(end.position())[0], 4);
+                assertTrue(
+                        end.cost() < described.cost() / 2, end.cost() + " where a cooler one has " + described.cost());
+            }
+        }
+    }
+
+    /** Validation: along the ridge the water that is drawn and heated anew expands by as much, by the density of water alone. */
+    @Test
+    void hotterWaterOfWhichLessIsDrawnExpandsAsMuch() {
+        Trial simpler = new Trial(HOUSE, Hypothesis.of(HOUSE).get(0), Target.fine(log(HOUSE, 0), SpotReadings.none()));
+        Place place = new Place(simpler, new double[simpler.parameters().size()]);
+        Trial hot = new Trial(
+                HOUSE,
+                Hypothesis.of(HOUSE).stream()
+                        .filter(one -> one.cause() == Cause.WATER_TOO_HOT)
+                        .findFirst()
+                        .orElseThrow(),
+                simpler.target());
+        List<double[]> places = place.hotter(hot);
+        assertTrue(places.size() > 3, "several set points");
+        int rate = hot.index(Parameter.HEATING_RATE);
+        int warmth = hot.index(Parameter.START_TEMPERATURE);
+        double before = Double.POSITIVE_INFINITY;
+        for (double[] at : places) {
+            double[] values = hot.values(at);
+            assertTrue(values[rate] < before, "the hotter, the weaker the heater that makes water expand as fast");
+            before = values[rate];
+            assertTrue(values[warmth] > simpler.values(new double[values.length])[warmth]);
+        }
+    }
+
     /** A thermometer that is off by 3 K at every reading was taken for air in the piping, or for no cause known. */
     @Test
     void aThermometerMayBeOff() {

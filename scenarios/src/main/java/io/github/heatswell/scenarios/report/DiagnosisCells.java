@@ -43,16 +43,10 @@ final class DiagnosisCells {
         if (result.misfit() || result.alike().contains(fit)) {
             return "";
         }
-        if (fit.blames(Cause.WATER_TOO_HOT) && fit.evidence().stream().noneMatch(DiagnosisCells::isOfTemperature)) {
+        if (fit.blames(Cause.WATER_TOO_HOT) && !fit.isHeldAgainstTemperatures()) {
             return ", unlikely by the pressure; only a thermometer rules it out";
         }
         return isNeedless(fit) ? ", not needed to explain the readings" : ", as good as ruled out";
-    }
-
-    /** Draws that nobody told and a heater's input taken wrong can hide how hot the water gets from any gauge. */
-    private static boolean isOfTemperature(Evidence part) {
-        return part.part() == Evidence.Part.TEMPERATURES
-                || part.check().filter(SiteCheck.HOT_TAP::equals).isPresent();
     }
 
     /** Whether no part of the readings speaks against a cause, and yet it is far less likely than one that assumes less. */
