@@ -264,6 +264,83 @@ class ResultTest {
         assertEquals(List.of(new Interval(0, 100, "")), run.intervals(Interval.Phase.VESSEL_FULL));
     }
 
+    /** An opening that the supply fed for a minute ran on it, unless hot water held the valve open. */
+    @Test
+    void aValveRunsOnASupplyThatFeedsItForAMinute() {
+        RunSummary fed = fedFrom(10, Event.Kind.RELIEF_OPENED);
+        assertEquals(List.of(new Interval(10, 100, "a")), fed.fedRelief());
+        assertTrue(fed.supplyOpenedRelief());
+        RunSummary keptOpen = fedFrom(40, Event.Kind.RELIEF_OPENED);
+        assertEquals(List.of(new Interval(10, 100, "a")), keptOpen.fedRelief());
+        assertFalse(keptOpen.supplyOpenedRelief());
+        RunSummary shortly = fedFrom(41, Event.Kind.RELIEF_OPENED);
+        assertEquals(List.of(), shortly.fedRelief());
+        assertFalse(shortly.supplyOpenedRelief());
+        assertEquals(List.of(), fedFrom(10, Event.Kind.RELIEF_OPENED_FULLY).fedRelief());
+    }
+
+    /** Valve a opens at 10 s, by pressure or a moment later by hot water, and the supply feeds from some time on until 100 s. */
+    private static RunSummary fedFrom(double feeds, Event.Kind opened) {
+        Event hot = new Event(50, opened, "a", 8e5, 372, Optional.of(Event.OpeningCause.TEMPERATURE));
+        Event pressed = event(10, Event.Kind.RELIEF_OPENED, "a");
+        Event feeding = event(feeds, Event.Kind.SUPPLY_OPENED, "");
+        return opened == Event.Kind.RELIEF_OPENED
+                ? with(Map.of(), pressed, feeding)
+                : with(Map.of(), pressed, feeding, hot);
+    }
+
+    /** It heats if it switches on, or was on from the start and used energy. */
+    @Test
+    void aHeaterThatNeverSwitchesOnMayHaveHeatedAllTheSame() {
+        RunSummary on = summary(Event.Kind.HEATER_OFF);
+        assertTrue(on.heats());
+        Totals idle = new Totals(List.of(), 0, 0, 0, 0, 0, 0, 0, 0, 0);
+        RunSummary off =
+                new RunSummary(on.system(), 40, List.of(), on.extremes(), idle, on.audit(), on.numerics(), Map.of());
+        assertFalse(off.heats());
+        RunSummary switched = new RunSummary(
+                on.system(),
+                40,
+                List.of(event(1, Event.Kind.HEATER_ON, "")),
+                on.extremes(),
+                idle,
+                on.audit(),
+                on.numerics(),
+                Map.of());
+        assertTrue(switched.heats());
+        assertEquals(1, switched.count(Event.Kind.HEATER_ON));
+        assertEquals(0, switched.count(Event.Kind.HEATER_OFF));
+    }
+
+    /** A gauge does not show a twentieth of a bar. */
+    @Test
+    void pressureThatStaysWithinATwentiethOfABarIsSteady() {
+        RunSummary.Extreme low = new RunSummary.Extreme(4e5, 0);
+        assertTrue(new RunSummary.Extremes(new RunSummary.Extreme(4.0499e5, 1), low, low, low).isSteady());
+        assertFalse(new RunSummary.Extremes(new RunSummary.Extreme(4.05e5, 1), low, low, low).isSteady());
+    }
+
+    @Test
+    void aRunOfNoKnownLengthIsRefused() {
+        RunSummary known = summary(Event.Kind.HEATER_OFF);
+        for (double end : new double[] {-1, Double.NaN, Double.POSITIVE_INFINITY}) {
+            assertEquals(
+                    "end: " + end + " s is outside the allowed range, 0 or more",
+                    assertThrows(
+                                    IllegalArgumentException.class,
+                                    () -> new RunSummary(
+                                            known.system(),
+                                            end,
+                                            known.events(),
+                                            known.extremes(),
+                                            known.totals(),
+                                            known.audit(),
+                                            known.numerics(),
+                                            Map.of()))
+                            .getMessage());
+        }
+    }
+
     @Test
     void intervalsOverlapWhereTheyHaveTimeInCommon() {
         Interval first = new Interval(10, 20, "a");
