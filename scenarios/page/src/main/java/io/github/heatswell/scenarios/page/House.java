@@ -24,8 +24,22 @@ public interface House extends JSObject {
     /** {@return the peaks of the worst heat-up over size and precharge of its vessel, and what is said of them} */
     JSObject map();
 
-    /** {@return between which pressures nine of ten such houses lie over the run, and what is said of them} */
-    JSObject band();
+    /**
+     * The answers of some of two hundred such houses.
+     *
+     * @param part which part of them, from 0
+     * @param parts how many parts there are
+     * @return an object with the numbers {@code answers}, for {@link #band}
+     */
+    JSObject sampled(int part, int parts);
+
+    /**
+     * Such houses together.
+     *
+     * @param answers those of all parts, in their order
+     * @return between which pressures nine of ten such houses lie over the run, and what is said of them
+     */
+    JSObject band(double[] answers);
 
     /** {@return what a gauge should read at the moments of a check, and how it is done} */
     JSObject check();

@@ -55,8 +55,15 @@ final class ReadHouse implements House {
     }
 
     @Override
-    public JSObject band() {
-        return SampledBand.values(scenario).object();
+    public JSObject sampled(int part, int parts) {
+        return new Values()
+                .with("answers", SampledBand.part(scenario, part, parts))
+                .object();
+    }
+
+    @Override
+    public JSObject band(double[] answers) {
+        return SampledBand.values(scenario, answers).object();
     }
 
     @Override

@@ -7,13 +7,17 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.simulation.SimulationException;
 import io.github.heatswell.study.SampledPeaks;
 import io.github.heatswell.study.Study;
 import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.QuantityFormat;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Iterator;
+import java.util.List;
 import java.util.stream.IntStream;
 
 /** The same run in many houses that differ from the one described as much as its numbers are uncertain. */
@@ -38,20 +42,62 @@ final class SampledBand {
         step = Duration.ofMillis(Math.max(SHORTEST, scenario.duration().toMillis() / MOMENTS));
     }
 
-    /** Pressures (Pa, gauge) below which 5 % and 95 % of the houses lie, every {@code step} seconds, and what is said of all. */
-    static Values values(Scenario scenario) {
-        return new SampledBand(scenario).values();
+    /**
+     * The answers of one of so many parts of the samples, one sample after another; of a sample that fails they are not numbers. Parts
+     * may be computed beside each other.
+     */
+    static double[] part(Scenario scenario, int part, int parts) {
+        return new SampledBand(scenario).part(part, parts);
     }
 
-    private Values values() {
+    /**
+     * Pressures (Pa, gauge) below which 5 % and 95 % of the houses lie, every {@code step} seconds, and what is said of all.
+     *
+     * @param answers those of all parts, in their order
+     */
+    static Values values(Scenario scenario, double[] answers) {
+        return new SampledBand(scenario).values(answers);
+    }
+
+    private double[] part(int part, int parts) {
         VariedHouse varied = VariedHouse.of(scenario);
-        StudyResult result = Study.builder()
+        List<double[]> houses = new ArrayList<>();
+        study(varied, deviations -> {
+            houses.add(deviations);
+            return new double[ANSWERS];
+        });
+        int from = part * SAMPLES / parts;
+        int to = (part + 1) * SAMPLES / parts;
+        double[] answers = new double[(to - from) * ANSWERS];
+        for (int sample = from; sample < to; sample++) {
+            double[] deviations = houses.get(sample);
+            try {
+                double[] found = answers(Study.orFailed(() -> varied.house().apply(deviations)));
+                System.arraycopy(found, 0, answers, (sample - from) * ANSWERS, ANSWERS);
+            } catch (Study.SampleFailedException | SimulationException failure) {
+                Arrays.fill(answers, (sample - from) * ANSWERS, (sample - from + 1) * ANSWERS, Double.NaN);
+            }
+        }
+        return answers;
+    }
+
+    private static StudyResult study(VariedHouse varied, Study.Model model) {
+        return Study.builder()
                 .inputs(varied.inputs().stream().map(VariedHouse.Input::input).toList())
                 .outputs(IntStream.range(0, ANSWERS).mapToObj(Integer::toString).toList())
-                .model(deviations -> answers(Study.orFailed(() -> varied.house().apply(deviations))))
+                .model(model)
                 .samples(SAMPLES)
+                .threads(1)
                 .build()
                 .run();
+    }
+
+    private Values values(double[] answers) {
+        VariedHouse varied = VariedHouse.of(scenario);
+        Iterator<double[]> samples = IntStream.range(0, SAMPLES)
+                .mapToObj(sample -> Arrays.copyOfRange(answers, sample * ANSWERS, (sample + 1) * ANSWERS))
+                .iterator();
+        StudyResult result = study(varied, deviations -> known(samples.next()));
         Narrative narrative = Narrative.of(sampled(result, varied));
         QuantityFormat format = QuantityFormat.unicode(scenario.units());
         return new Values()
@@ -65,6 +111,14 @@ final class SampledBand {
                                 .map(input -> input.label() + ": " + input.words())
                                 .toList())
                 .with("usual", varied.usual());
+    }
+
+    /** A house that could be simulated has a peak. */
+    private static double[] known(double[] answers) {
+        if (Double.isNaN(answers[PEAK])) {
+            throw new Study.SampleFailedException("this sample could not be simulated");
+        }
+        return answers;
     }
 
     private double[] answers(HotWaterSystem house) {

@@ -10,6 +10,7 @@
  * @property {() => any} described
  * @property {() => any} run
  * @property {() => { peak: number, discharged: number }} summary
+ * @property {(answers: number[]) => any} band
  * @property {(text: string) => { pressure?: number, hazard?: string, wrong?: string }} reading
  * @property {() => string} text
  * @property {(kind: Kind, si: number) => string} said

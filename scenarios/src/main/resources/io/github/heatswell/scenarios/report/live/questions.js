@@ -158,21 +158,26 @@ function bandOf(answer) {
  *
  * @param {import('./house.js').Live} live
  */
-export function questionsOf(live, ask, fitted, band) {
+export function questionsOf(live, lab, fitted, band) {
   const at = (id) => /** @type {HTMLDetailsElement} */ (document.getElementById(id));
   const typed = new Map();
   const parts = Object.entries({
-    map: partOf(at('map'), () => ask('map', live, fitted()), mapOf),
-    sure: partOf(at('sure'), () => ask('band', live), (answer) => {
+    map: partOf(at('map'), () => lab.ask('map', live, fitted()), mapOf),
+    sure: partOf(at('sure'), () => lab.sample(live), (answer) => {
       band(answer);
       return bandOf(answer);
     }, () => band(null)),
-    check: partOf(at('check'), () => ask('check', live), (answer) => sheetOf(answer, live, typed)),
+    check: partOf(at('check'), () => lab.ask('check', live), (answer) => sheetOf(answer, live, typed)),
   });
   const hidden = { map: () => live.described.vessels.length > 1, sure: () => live.run.trace.end > LONGEST, check: () => false };
   for (const [id, part] of parts) {
     at(id).addEventListener('toggle', () => part(live, 0));
   }
+  new IntersectionObserver((seen) => {
+    if (seen.some((one) => one.isIntersecting)) {
+      lab.ready(live);
+    }
+  }).observe(at('sure'));
   return () => {
     for (const [id, part] of parts) {
       at(id).hidden = hidden[id]();
