@@ -102,7 +102,7 @@ final class DormandPrince {
     private double[] y;
     private double[] next;
     private long evaluations;
-    private double comfortable;
+    private double begun;
 
     /** A stepper without a limit to the tolerances. */
     DormandPrince(double shortest, double[] absolute, double[] relative, boolean[] totals, int alike) {
@@ -147,25 +147,25 @@ final class DormandPrince {
      * @param start the state at the start
      * @param end the end (s)
      * @param longest the longest step (s)
-     * @param first the first trial step (s); negative to estimate it
+     * @param trial the first trial step (s); negative to estimate it
      * @param reader takes the steps
      * @return the last step, cut where the reader cut it
      * @throws ArithmeticException if the shortest step is still too long, or the first rates or the end are not finite
      */
     DenseOutput integrate(
-            Equations equations, double[] start, double end, double longest, double first, Reader reader) {
+            Equations equations, double[] start, double end, double longest, double trial, Reader reader) {
         System.arraycopy(start, 0, y, 0, y.length);
         double time = 0;
         evaluate(equations, 0, y, rates[0]);
         if (!Double.isFinite(end) || !isFinite(rates[0])) {
             throw new ArithmeticException("the rates of change are not finite");
         }
-        double wanted = first > 0 ? first : startingStep(equations, longest);
+        double wanted = trial > 0 ? trial : startingStep(equations, longest);
         while (true) {
             boolean reachesEnd = wanted >= end - time;
             double length = reachesEnd ? end - time : wanted;
             double error = attempt(equations, time, length);
-            comfortable = length * Math.min(MAX_GROWTH, SAFETY * Math.pow(error, -1.0 / ORDER));
+            double comfortable = length * Math.min(MAX_GROWTH, SAFETY * Math.pow(error, -1.0 / ORDER));
             wanted = Math.min(longest, Math.max(comfortable, MAX_REDUCTION * length));
             if (error >= 1) {
                 if (!(wanted >= shortest)) {
@@ -181,15 +181,16 @@ final class DormandPrince {
                 wanted = LITTLE_LONGER * (step.to() - time);
                 continue;
             }
+            begun = time > 0 ? begun : comfortable;
             if (!reader.read(step) || until >= end) {
                 return step;
             }
             time = until;
             wanted = Math.max(wanted, shortest);
             // the rates at the end of a step are those at the start of the next
-            double[] begun = rates[0];
+            double[] first = rates[0];
             rates[0] = rates[STAGES.length];
-            rates[STAGES.length] = begun;
+            rates[STAGES.length] = first;
             double[] before = y;
             y = next;
             next = before;
@@ -205,9 +206,9 @@ final class DormandPrince {
         return true;
     }
 
-    /** Step size (s) predicted from the error of the last step. */
-    double comfortableStep() {
-        return comfortable;
+    /** Step size (s) with which the last integration might have begun, judged by the error of its first step. */
+    double firstStep() {
+        return begun;
     }
 
     /** How often the equations have been evaluated so far. */

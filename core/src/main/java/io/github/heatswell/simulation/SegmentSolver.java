@@ -52,7 +52,7 @@ final class SegmentSolver {
     private final Effort effort;
     private final double relativeTolerance;
     private final EventLocator first;
-    private final FirstStep[] firstSteps = FirstStep.ofEveryKind();
+    private final FirstSteps firstSteps = new FirstSteps();
     private long steps;
     private int segments;
     private double time;
@@ -153,7 +153,6 @@ final class SegmentSolver {
         boolean heating = plant.heat.anyOn(modes);
         double drawn = balance.drawn();
         boolean drawing = drawn > 0;
-        FirstStep guess = firstSteps[FirstStep.kind(modes, heating, drawing)];
         boolean atRest = !heating && !drawing && !modes.anyValveOpen();
         double longest = atRest ? MAX_STEP_AT_REST : MAX_STEP;
         DenseOutput last = stepper.integrate(
@@ -161,7 +160,7 @@ final class SegmentSolver {
                 start,
                 length,
                 longest,
-                Math.min(Math.min(guess.under(drawn), LITTLE_LONGER * likelyLength), longest),
+                Math.min(Math.min(firstSteps.of(modes, heating, drawn), LITTLE_LONGER * likelyLength), longest),
                 new DormandPrince.Reader() {
                     @Override
                     public void cut(DenseOutput step) {
@@ -176,7 +175,7 @@ final class SegmentSolver {
                         return first.due() == null && !tooMuch;
                     }
                 });
-        guess.goingOnWith(stepper.comfortableStep());
+        firstSteps.learn(stepper.firstStep());
         segments++;
         return new Outcome(last.to(), last.last().clone(), Optional.ofNullable(first.due()));
     }
@@ -198,19 +197,20 @@ final class SegmentSolver {
     }
 
     /**
-     * First trial step of a segment. A run is a chain of short segments of a few kinds, and those of one kind are
-     * alike. So a segment starts with the step at which the last one of its kind would have continued, instead of the
-     * solver's estimate, which starts small and grows tenfold with each step. The solver rejects a step that is too
-     * long and retries a shorter one.
+     * First trial step of a segment. A run is a chain of short segments of a few kinds, and those of one kind that follow the same kind
+     * are alike. So a segment starts with the step with which the last of these might have begun, or else the last of its kind, instead
+     * of the solver's estimate, which starts small and grows tenfold with each step. The solver rejects a step that is too long and
+     * retries a shorter one.
      *
      * <p>With a tap open, the first step is set by a volume drawn, whatever the flow.
      */
-    private static final class FirstStep {
+    private static final class FirstSteps {
 
         /** Leaves the guess to the solver. */
         private static final double UNKNOWN = -1;
 
         private static final int RULES = PressureRegime.values().length;
+        private static final int KINDS = 8 * RULES;
         /** First trial of a run (s) while water is heated, */
         private static final double HEATING = 400;
         /** and at rest. */
@@ -220,30 +220,25 @@ final class SegmentSolver {
         /** and one that empties a small part of a vessel. */
         private static final double DRAWING_OFF = 0.7e-3;
 
+        /**
+         * Lengths (s) of steps by kind, and behind those by the kind before and the kind; volumes (m3) where a tap is open. 13 kB, cheaper
+         * to look up than a map.
+         */
+        private final double[] lengths = new double[KINDS * (1 + KINDS)];
+
         private double pace;
-        private double length;
+        private int before;
+        private int now;
 
-        private FirstStep(double length) {
-            this.length = length;
-        }
-
-        /** One for each kind of segment. */
-        static FirstStep[] ofEveryKind() {
-            FirstStep[] all = new FirstStep[8 * RULES];
-            Arrays.setAll(all, kind -> new FirstStep(UNKNOWN));
+        FirstSteps() {
+            Arrays.fill(lengths, UNKNOWN);
             for (PressureRegime rule : List.of(PressureRegime.FREE, PressureRegime.HELD)) {
                 double drawing = rule == PressureRegime.HELD ? DRAWING : DRAWING_OFF;
-                all[kind(rule, false, false, false)] = new FirstStep(RESTING);
-                all[kind(rule, false, true, false)] = new FirstStep(HEATING);
-                all[kind(rule, false, false, true)] = new FirstStep(drawing);
-                all[kind(rule, false, true, true)] = new FirstStep(drawing);
+                lengths[kind(rule, false, false, false)] = RESTING;
+                lengths[kind(rule, false, true, false)] = HEATING;
+                lengths[kind(rule, false, false, true)] = drawing;
+                lengths[kind(rule, false, true, true)] = drawing;
             }
-            return all;
-        }
-
-        /** The kind of a segment, as a place among all kinds. */
-        static int kind(Modes modes, boolean heating, boolean drawing) {
-            return kind(modes.rule, modes.anyValveOpen(), heating, drawing);
         }
 
         private static int kind(PressureRegime rule, boolean valveOpen, boolean heating, boolean drawing) {
@@ -252,19 +247,29 @@ final class SegmentSolver {
         }
 
         /**
-         * The step to begin with.
+         * The step to begin a segment with.
          *
+         * @param modes the modes
+         * @param heating whether water is heated
          * @param drawn flow of the open tap (m3/s), 0 if there is none
          * @return its length (s), negative if the solver should estimate it
          */
-        double under(double drawn) {
+        double of(Modes modes, boolean heating, double drawn) {
+            before = now;
+            now = kind(modes.rule, modes.anyValveOpen(), heating, drawn > 0);
             pace = drawn > 0 ? drawn : 1;
-            return length / pace;
+            double alike = lengths[pair()];
+            return (alike > 0 ? alike : lengths[now]) / pace;
         }
 
-        /** The segment is over and would have continued with a step of this length (s). */
-        void goingOnWith(double next) {
-            length = next * pace;
+        private int pair() {
+            return KINDS * (1 + before) + now;
+        }
+
+        /** The segment might have begun with a step of this length (s). */
+        void learn(double length) {
+            lengths[now] = length * pace;
+            lengths[pair()] = lengths[now];
         }
     }
 }

@@ -70,6 +70,34 @@ class DormandPrinceTest {
     }
 
     /**
+     * Contract: begun with the step that the last time showed to be right, the same way takes no step back. The last step of a fall that
+     * slows down is many times as long as the first may be.
+     */
+    @Test
+    void beginsAsItMightHaveBegun() {
+        DormandPrince stepper = new DormandPrince(1e-9, tolerances(1e-8), tolerances(0), new boolean[2], 2);
+        int[] steps = {0};
+        double begin = -1;
+        for (int i = 0; i < 3; i++) {
+            steps[0] = 0;
+            long before = stepper.evaluations();
+            stepper.integrate(
+                    (time, y, rates) -> {
+                        rates[0] = -y[0] * y[0] * y[0];
+                        rates[1] = 0;
+                    },
+                    new double[] {3, 0},
+                    1_000,
+                    1_000,
+                    begin,
+                    step -> ++steps[0] > 0);
+            begin = stepper.firstStep();
+            int stages = 6;
+            assertTrue(i == 0 || stepper.evaluations() - before == 1 + stages * steps[0], "a step was refused");
+        }
+    }
+
+    /**
      * Validation: beside a large quantity with a tight tolerance, the first look at the equations would go as far as a tank that
      * drains, whose closed form is {@code (1 - t/2)^2}, has long been empty. The step was then no number, and the run failed.
      */
