@@ -5,6 +5,7 @@ import io.github.heatswell.system.ReliefValve;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
@@ -40,6 +41,8 @@ final class Circumstances {
     private static final double RESEAT_SPREAD = 0.2;
     private static final double MIN_RESEAT = 0.4;
     private static final double MAX_RESEAT = 0.998;
+    private static final double LEAST_ACCEPTANCE = 0.4;
+    private static final double MOST_ACCEPTANCE = 0.95;
     private static final double GAUGE_ZERO_SPREAD = 0.1e5;
     private static final double GAUGE_SCALE_SPREAD = 0.01;
     private static final double FREEZING = 273.15;
@@ -60,7 +63,7 @@ final class Circumstances {
 
     private final HotWaterSystem house;
     private final PressureLog log;
-    private final boolean reseatAssumed;
+    private final Set<Parameter> assumed;
     private final DrawMarks draws;
 
     /**
@@ -68,13 +71,13 @@ final class Circumstances {
      *
      * @param house the house as described
      * @param log the log, or null
-     * @param reseatAssumed whether the reseat pressure of the relief valves is only assumed
+     * @param assumed what is only assumed of the relief valves and of the vessels
      * @param draws the draws of the log
      */
-    Circumstances(HotWaterSystem house, PressureLog log, boolean reseatAssumed, DrawMarks draws) {
+    Circumstances(HotWaterSystem house, PressureLog log, Set<Parameter> assumed, DrawMarks draws) {
         this.house = house;
         this.log = log;
-        this.reseatAssumed = reseatAssumed;
+        this.assumed = assumed;
         this.draws = draws;
     }
 
@@ -99,6 +102,7 @@ final class Circumstances {
         addUnlessThere(
                 all, FreeParameter.known(Parameter.SET_POINT, house.heater().setPoint(), SET_POINT_SPREAD));
         relief(all);
+        acceptance(all);
         if (log != null) { // the few readings on site do not part it from the rate of heating
             all.add(FreeParameter.known(Parameter.TANK_VOLUME, 1, TANK_SPREAD));
             if (house.tank().compliance() > 0) {
@@ -152,7 +156,7 @@ final class Circumstances {
         if (all.stream().noneMatch(one -> one.parameter() == Parameter.OPENING_PRESSURE)) {
             all.add(FreeParameter.known(Parameter.SET_PRESSURE_SHARE, 1, SET_PRESSURE_SPREAD));
         }
-        if (reseatAssumed) {
+        if (assumed.contains(Parameter.RESEAT_SHARE)) {
             ReliefValve first = house.reliefValves().get(0);
             double atmosphere = house.site().atmosphere();
             double share = first.reseatPressure().gauge(atmosphere)
@@ -165,6 +169,25 @@ final class Circumstances {
                             Math.max(MAX_RESEAT, share),
                             List.of(share),
                             RESEAT_SPREAD));
+        }
+    }
+
+    /**
+     * How much of a vessel water can fill, if the description only assumes it: where the precharge is low, that limit decides what the
+     * vessel takes, and diaphragms leave half of it to the water, bladders nearly all (common practice, no source).
+     */
+    private void acceptance(List<FreeParameter> all) {
+        boolean decides = all.stream().anyMatch(one -> one.parameter() == Parameter.PRECHARGE);
+        if (decides && assumed.contains(Parameter.ACCEPTANCE)) {
+            double described = Math.max(
+                    LEAST_ACCEPTANCE,
+                    Math.min(MOST_ACCEPTANCE, house.vessels().get(0).acceptance()));
+            all.add(new FreeParameter(
+                    Parameter.ACCEPTANCE,
+                    LEAST_ACCEPTANCE,
+                    MOST_ACCEPTANCE,
+                    List.of(MOST_ACCEPTANCE, described),
+                    Double.POSITIVE_INFINITY));
         }
     }
 

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -453,10 +454,14 @@ final class Comparison {
                 .orElseThrow();
         Forecaster.Forecast forecast = best.trial.forecast(best.end.position());
         double doubtful = withoutOneReading(all, best, inflation);
-        ToDoubleFunction<Ended> behind = ended -> {
+        ToDoubleFunction<Ended> alone = ended -> {
             double whole = behind(ended, best, inflation);
             return ended.isContained() ? Math.min(whole, doubtful) : whole;
         };
+        ToDoubleFunction<Ended> behind = ended -> all.stream()
+                .filter(other -> isTwin(ended, other))
+                .mapToDouble(alone)
+                .reduce(alone.applyAsDouble(ended), Math::min);
         List<Ended> order = Stream.concat(
                         Stream.of(best),
                         all.stream()
@@ -510,6 +515,13 @@ final class Comparison {
     /** The first few readings of the log in an order. */
     private Stream<Integer> readings(Comparator<Integer> order) {
         return IntStream.range(0, target.log().count()).boxed().sorted(order).limit(TELLING);
+    }
+
+    /** Whether one cause looks like another, of which only the gauge was read. */
+    private boolean isTwin(Ended one, Ended other) {
+        return one.trial.hypothesis().looksLike(other.trial.hypothesis())
+                && target.spots().all().keySet().stream().allMatch(SiteCheck::byLoggedGauge)
+                && (target.log() == null || target.log().sightings().isEmpty());
     }
 
     /** How far (s) a reading is from the nearest other. */
@@ -575,9 +587,17 @@ final class Comparison {
                 .toList();
         Set<SiteCheck> done = done();
         return (open.isEmpty() ? found.fits().stream().skip(1).limit(1) : open.stream())
-                .map(other -> SeparatingCheck.between(found.best(), other, done, target.balances()))
+                .map(other -> SeparatingCheck.between(
+                        found.best(), other, other.criterion() <= 0 ? byOtherMeans(done) : done, target.balances()))
                 .flatMap(Optional::stream)
                 .findFirst();
+    }
+
+    /** Without any check by a gauge, which shows the same of both. */
+    private static Set<SiteCheck> byOtherMeans(Set<SiteCheck> done) {
+        return EnumSet.allOf(SiteCheck.class).stream()
+                .filter(check -> done.contains(check) || check.byLoggedGauge())
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(SiteCheck.class)));
     }
 
     /** What was read on site, or can be taken from the log: what its gauge shows need not be read of it again. */

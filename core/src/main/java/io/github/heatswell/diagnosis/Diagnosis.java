@@ -39,7 +39,7 @@ public final class Diagnosis {
     private final SpotReadings spots;
     private final Set<Cause> without;
     private final int threads;
-    private final boolean reseatAssumed;
+    private final Set<Parameter> assumed;
 
     private Diagnosis(Builder from) {
         PressureLog thinned = from.log == null ? null : from.log.thinned();
@@ -61,7 +61,7 @@ public final class Diagnosis {
         spots = log == null ? counting : counting.beside(log);
         without = EnumSet.copyOf(from.without);
         threads = from.threads;
-        reseatAssumed = from.reseatAssumed;
+        assumed = Set.copyOf(from.assumed);
     }
 
     /**
@@ -156,7 +156,7 @@ public final class Diagnosis {
         List<Hypothesis> hypotheses = Stream.concat(Hypothesis.of(house).stream(), Stream.of(Hypothesis.gaugeStuck()))
                 .filter(hypothesis -> !without.contains(hypothesis.cause()) && canShow(hypothesis.cause()))
                 .toList();
-        return new Comparison(house, Target.fine(log, spots, reseatAssumed, draws), threads)
+        return new Comparison(house, Target.fine(log, spots, assumed, draws), threads)
                 .of(hypotheses)
                 .with(beyond);
     }
@@ -179,8 +179,7 @@ public final class Diagnosis {
         private PressureLog log;
         private SpotReadings spots = SpotReadings.none();
         private int threads = Runtime.getRuntime().availableProcessors();
-
-        private boolean reseatAssumed;
+        private final Set<Parameter> assumed = EnumSet.noneOf(Parameter.class);
 
         private Builder(HotWaterSystem house) {
             this.house = Objects.requireNonNull(house, "house");
@@ -230,7 +229,17 @@ public final class Diagnosis {
          * @return this builder
          */
         public Builder reseatAssumed() {
-            reseatAssumed = true;
+            assumed.add(Parameter.RESEAT_SHARE);
+            return this;
+        }
+
+        /**
+         * Says that the acceptance of the vessels is only assumed. A cause that turns on a low precharge then leaves it open.
+         *
+         * @return this builder
+         */
+        public Builder acceptanceAssumed() {
+            assumed.add(Parameter.ACCEPTANCE);
             return this;
         }
 

@@ -70,6 +70,23 @@ record Hypothesis(
                         .noneMatch(one -> other.open.stream().anyMatch(its -> its.parameter() == one.parameter()));
     }
 
+    /**
+     * Whether a gauge shows of this cause whatever it shows of another, so that it is as likely if nothing else was read: a vessel that is
+     * full of water and one that is shut off take up nothing. What is lost by a valve that is stuck may as well be lost at a tap, and either
+     * through a seat that leaks at every pressure; not the other way, for a seat may leak only when the pressure is high.
+     */
+    boolean looksLike(Hypothesis other) {
+        return also.isEmpty()
+                && other.also.isEmpty()
+                && switch (cause) {
+                    case VESSEL_WATERLOGGED -> other.cause == Cause.VESSEL_ISOLATED && device.equals(other.device);
+                    case VESSEL_ISOLATED -> other.cause == Cause.VESSEL_WATERLOGGED && device.equals(other.device);
+                    case LEAK -> other.cause == Cause.RELIEF_STUCK_OPEN;
+                    case RELIEF_SEAT_WEEPS -> other.cause == Cause.LEAK || other.cause == Cause.RELIEF_STUCK_OPEN;
+                    default -> false;
+                };
+    }
+
     /** All possible causes for a house. */
     static List<Hypothesis> of(HotWaterSystem house) {
         return Possible.of(house);

@@ -27,6 +27,8 @@ public enum Parameter {
             "standing loss of the tank relative to the description", "", Scale.RATIO, null, SuspectHouse::standingLoss),
     /** The gas pressure of the vessel with its water side empty (Pa, gauge). */
     PRECHARGE("precharge of the vessel", "Pa", Scale.RATIO, SiteCheck.TYRE_GAUGE, SuspectHouse::precharge),
+    /** The largest share of the vessel that water can fill (-). */
+    ACCEPTANCE("share of the vessel that water can fill", "", Scale.EVEN, null, SuspectHouse::acceptance),
     /** The room of the vessel, gas and water together, that takes part (m3). */
     VESSEL_VOLUME(
             "effective volume of the vessel", "m3", Scale.RATIO, SiteCheck.TYRE_GAUGE, SuspectHouse::vesselVolume),

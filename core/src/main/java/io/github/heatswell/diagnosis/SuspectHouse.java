@@ -154,6 +154,10 @@ final class SuspectHouse {
         vessel(one -> one.toBuilder().volume(volume, VolumeUnit.CUBIC_METRE).build());
     }
 
+    void acceptance(double share) {
+        vessel(one -> one.toBuilder().acceptance(share, RatioUnit.ONE).build());
+    }
+
     void trappedAir(double volume) {
         house.trappedAir(volume, VolumeUnit.CUBIC_METRE);
     }

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
@@ -51,7 +52,7 @@ final class Target {
     private final SpotReadings spots;
     private final int block;
     private final Balances.Count count;
-    private final boolean reseatAssumed;
+    private final Set<Parameter> assumed;
     private final DrawMarks draws;
     private final int doubted;
     private final Whitening whitening;
@@ -64,7 +65,7 @@ final class Target {
      * @param log the log, or null
      * @param spots the readings on site
      * @param block how many readings of the log are taken together
-     * @param reseatAssumed whether the description only assumes the reseat pressure of the relief valves
+     * @param assumed what the description only assumes
      * @param draws the draws of the log
      * @param doubted the reading of the log that counts for nothing, or {@link #NONE}
      */
@@ -73,7 +74,7 @@ final class Target {
             SpotReadings spots,
             int block,
             Balances.Count count,
-            boolean reseatAssumed,
+            Set<Parameter> assumed,
             DrawMarks draws,
             int doubted) {
         this.log = log;
@@ -81,7 +82,7 @@ final class Target {
         this.spots = spots;
         this.block = block;
         this.count = count;
-        this.reseatAssumed = reseatAssumed;
+        this.assumed = assumed;
         this.draws = draws;
         whitening = log == null ? new Whitening(new double[0], new double[0], 0) : whitening();
         firstBurn = log == null ? Double.NaN : new BurnerColumn(log).firstBurn();
@@ -94,42 +95,42 @@ final class Target {
 
     /** The readings as finely as their number suggests; the log may be null. */
     static Target fine(PressureLog log, SpotReadings spots) {
-        return fine(log, spots, false, DrawMarks.none());
+        return fine(log, spots, Set.of(), DrawMarks.none());
     }
 
-    /** The same, with draws, of a house whose description may only assume the reseat pressure of its relief valves. */
-    static Target fine(PressureLog log, SpotReadings spots, boolean reseatAssumed, DrawMarks draws) {
+    /** The same, with draws, of a house whose description only assumes some numbers. */
+    static Target fine(PressureLog log, SpotReadings spots, Set<Parameter> assumed, DrawMarks draws) {
         return new Target(
                 log,
                 spots,
                 log == null ? 1 : Math.max(1, Math.min(FINE, log.count() / FINE_BLOCKS)),
                 new Balances.Count(),
-                reseatAssumed,
+                assumed,
                 draws,
                 NONE);
     }
 
     /** The same readings, with only those draws that somebody noted. */
     Target asNoted() {
-        return new Target(log, spots, block, count, reseatAssumed, draws.noted(), doubted);
+        return new Target(log, spots, block, count, assumed, draws.noted(), doubted);
     }
 
     /** The same readings, of which one counts for nothing. */
     Target without(int reading) {
-        return new Target(log, spots, block, count, reseatAssumed, draws, reading);
+        return new Target(log, spots, block, count, assumed, draws, reading);
     }
 
     /** The readings of the log before the first draw. */
     Target beforeDraws() {
-        return fine(log.first(draws.before()), SpotReadings.none(), reseatAssumed, DrawMarks.none());
+        return fine(log.first(draws.before()), SpotReadings.none(), assumed, DrawMarks.none());
     }
 
     DrawMarks draws() {
         return draws;
     }
 
-    boolean reseatAssumed() {
-        return reseatAssumed;
+    Set<Parameter> assumed() {
+        return assumed;
     }
 
     /** The same readings taken together in long blocks, which leads a search past what is small. */
@@ -139,7 +140,7 @@ final class Target {
                 spots,
                 log == null ? 1 : Math.max(block, log.count() / COARSE_BLOCKS),
                 count,
-                reseatAssumed,
+                assumed,
                 draws,
                 doubted);
     }

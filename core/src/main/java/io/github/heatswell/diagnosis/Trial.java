@@ -51,7 +51,7 @@ final class Trial {
         this.described = described;
         this.hypothesis = hypothesis;
         this.target = target;
-        circumstances = new Circumstances(described, target.log(), target.reseatAssumed(), target.draws());
+        circumstances = new Circumstances(described, target.log(), target.assumed(), target.draws());
         parameters = circumstances.with(hypothesis.open());
         this.forecaster = forecaster;
         this.houses = houses;
@@ -99,7 +99,8 @@ final class Trial {
 
     /**
      * Positions to begin a search from: every combination of the starts of the cause's own parameters, with the supply as the log
-     * begins, and with the supply as described and a tank that is half warm where nobody said that it was cold.
+     * begins, and with the supply and what water can fill of the vessel as described, and a tank that is half warm where nobody said that
+     * it was cold.
      */
     List<double[]> starts() {
         double[] described = new double[parameters.size()];
@@ -115,6 +116,11 @@ final class Trial {
         if (warmth >= 0 && !parameters.get(warmth).isOpen()) {
             FreeParameter water = parameters.get(warmth);
             described[warmth] = water.position((water.starts().get(0) + water.high()) / 2);
+        }
+        int acceptance = index(Parameter.ACCEPTANCE);
+        if (acceptance >= 0) {
+            FreeParameter share = parameters.get(acceptance);
+            described[acceptance] = share.position(share.starts().get(1));
         }
         starts.addAll(starts(described));
         return starts;

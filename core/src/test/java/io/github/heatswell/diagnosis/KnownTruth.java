@@ -28,6 +28,7 @@ import io.github.heatswell.units.VolumeUnit;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import org.hipparchus.random.RandomGenerator;
 import org.hipparchus.random.Well19937c;
@@ -110,7 +111,7 @@ record KnownTruth(
     }
 
     private static List<FreeParameter> circumstances(HotWaterSystem house, Hypothesis truth) {
-        List<FreeParameter> all = new Circumstances(house, null, false, DrawMarks.none()).with(truth.open());
+        List<FreeParameter> all = new Circumstances(house, null, Set.of(), DrawMarks.none()).with(truth.open());
         return all.subList(truth.open().size(), all.size());
     }
 

@@ -12,6 +12,7 @@ import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 
@@ -164,7 +165,7 @@ class SightingTest {
                 .seen(List.of(
                         Sighting.of(Sighting.Kind.HEATER_OFF, -120, -120),
                         Sighting.of(Sighting.Kind.HEATER_ON, -60, -60)));
-        FreeParameter start = new Circumstances(house, log, false, DrawMarks.none())
+        FreeParameter start = new Circumstances(house, log, Set.of(), DrawMarks.none())
                 .with(List.of()).stream()
                         .filter(one -> one.parameter() == Parameter.START_OF_HEATING)
                         .findFirst()

@@ -23,6 +23,7 @@ import io.github.heatswell.units.VolumeUnit;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.IntToDoubleFunction;
 import org.junit.jupiter.api.Test;
 
@@ -100,7 +101,7 @@ class TrialTest {
     void anAssumedReseatPressureIsOpen() {
         HotWaterSystem house = Abbey.plain().build();
         PressureLog log = log(50, i -> 3e5).build();
-        Target target = Target.fine(log, SpotReadings.none(), true, DrawMarks.none());
+        Target target = Target.fine(log, SpotReadings.none(), Set.of(Parameter.RESEAT_SHARE), DrawMarks.none());
         for (Hypothesis cause : Hypothesis.of(house)) {
             assertTrue(open(new Trial(house, cause, target)).contains(Parameter.RESEAT_SHARE), cause::toString);
         }
@@ -137,7 +138,7 @@ class TrialTest {
         assertEquals(6_000 - 10_800, start.low(), 1e-6);
         assertEquals(6_000 + 10_800, start.high(), 1e-6);
         assertEquals(6_000, start.starts().get(0), 1e-6);
-        assertEquals(3.01e5, new Circumstances(Abbey.plain().build(), log, false, DrawMarks.none()).beginning());
+        assertEquals(3.01e5, new Circumstances(Abbey.plain().build(), log, Set.of(), DrawMarks.none()).beginning());
         FreeParameter flat = trial(Cause.AS_DESCRIBED, log(40, i -> 3e5).build())
                 .parameters()
                 .get(9);

@@ -253,6 +253,9 @@ final class DiagnoseCommand implements ScenarioCommand {
         if (reseatAssumed(scenario)) {
             builder.reseatAssumed();
         }
+        if (scenario.assumptions().stream().anyMatch(one -> one.field().endsWith(".acceptance"))) {
+            builder.acceptanceAssumed();
+        }
         SpotReadings counting = readings.spots().of(scenario.system());
         Diagnosis diagnosis = built(builder, request);
         return new DiagnosisAnswer(
