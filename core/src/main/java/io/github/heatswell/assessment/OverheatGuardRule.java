@@ -24,6 +24,9 @@ final class OverheatGuardRule implements Rule {
 
     private static final String SET_HIGH = "tp-relief-set-high";
 
+    /** The cut-out is missing, or at least not described. */
+    static final String NO_CUT_OUT = "cut-out-missing";
+
     /** What people call a valve that opens on temperature too. */
     private static final Pattern NAMED =
             Pattern.compile("\\bT ?(&|and|/) ?P\\b|\\bTPR?V?\\b|temperature", Pattern.CASE_INSENSITIVE);
@@ -271,18 +274,27 @@ final class OverheatGuardRule implements Rule {
     }
 
     /** Whether the rules of the place ask for a cut-out besides the thermostat, and the description has none. */
-    static boolean isCutOutMissing(AssessmentContext subject) {
+    private static boolean isCutOutMissing(AssessmentContext subject) {
         return subject.place == Place.UK && subject.house.heater().cutOut().isEmpty();
     }
 
+    /** Somebody who found none is told to stop; a description that is silent about it is one to complete. */
     private static CandidateFinding noCutOut(AssessmentContext subject) {
-        return Finding.draft("cut-out-missing", Severity.HAZARD)
+        boolean absent = subject.house.heater().isCutOutAbsent();
+        return Finding.draft(NO_CUT_OUT, absent ? Severity.HAZARD : Severity.FAULT)
                 .compares(NamedValue.CUT_OUT)
                 .says(
-                        "No cut-out is described, and the rules here ask for one besides the thermostat and the relief valve.")
+                        absent
+                                ? "The heater has no cut-out, and the rules here ask for one besides the thermostat and the relief"
+                                        + " valve."
+                                : "No cut-out is described. Every unvented cylinder has one besides the thermostat and the relief"
+                                        + " valve, so see that it is there.")
                 .advises(
-                        "Turn the heater off and leave it off until one has been found on it and added to the description, or a"
-                                + " licensed professional has fitted one.")
+                        absent
+                                ? "Turn the heater off and leave it off until a licensed professional has fitted one."
+                                : "Look in the heater's papers and for its red reset button, and add its temperature to the"
+                                        + " description. If there is none, turn the heater off and have a licensed professional fit"
+                                        + " one.")
                 .asks(ASK)
                 .by(subject.by(Topic.HEAT_RELIEF, Codes.TWO_DEVICES));
     }

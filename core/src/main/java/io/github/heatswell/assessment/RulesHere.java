@@ -165,6 +165,8 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread, List<
         Finding.Severity least = onlyFault ? Finding.Severity.FAULT : Finding.Severity.CAUTION;
         Optional<Finding> finding = findings.stream()
                 .filter(one -> one.severity().compareTo(least) <= 0)
+                .filter(one -> !one.id().equals(OverheatGuardRule.NO_CUT_OUT)
+                        || house.heater().isCutOutAbsent())
                 .filter(one -> one.authority().source().text().startsWith(source) || breaks(rule, one, house))
                 .findFirst();
         if (!place.isKnown()) {

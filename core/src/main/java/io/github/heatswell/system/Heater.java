@@ -30,6 +30,7 @@ public final class Heater {
     private final boolean simultaneous;
     private final boolean thermostatStuck;
     private final Double cutOut;
+    private final boolean cutOutAbsent;
     private final Double mixedTo;
 
     private Heater(Builder from, List<Element> elements) {
@@ -39,6 +40,7 @@ public final class Heater {
         simultaneous = from.simultaneous;
         thermostatStuck = from.thermostatStuck;
         cutOut = from.cutOut;
+        cutOutAbsent = from.cutOutAbsent;
         mixedTo = from.mixedTo;
     }
 
@@ -63,6 +65,7 @@ public final class Heater {
         builder.simultaneous = simultaneous;
         builder.thermostatStuck = thermostatStuck;
         builder.cutOut = cutOut;
+        builder.cutOutAbsent = cutOutAbsent;
         builder.mixedTo = mixedTo;
         builder.lower.copy(elements.get(0));
         builder.upper = elements.size() > 1 ? elements.get(1) : null;
@@ -191,6 +194,15 @@ public final class Heater {
     }
 
     /**
+     * Whether somebody looked for a cut-out and found none; a description that is silent about it says nothing of the kind.
+     *
+     * @return true if there is none
+     */
+    public boolean isCutOutAbsent() {
+        return cutOutAbsent;
+    }
+
+    /**
      * Temperature that a mixing valve after the tank delivers to the taps.
      *
      * @return the temperature (K), or empty if there is no mixing valve
@@ -208,6 +220,7 @@ public final class Heater {
         private boolean simultaneous;
         private boolean thermostatStuck;
         private Double cutOut;
+        private boolean cutOutAbsent;
         private Double mixedTo;
 
         private Builder() {}
@@ -343,6 +356,18 @@ public final class Heater {
          */
         public Builder cutOut(double value, TemperatureUnit unit) {
             cutOut = CUT_OUT.check(value, unit);
+            cutOutAbsent = false;
+            return this;
+        }
+
+        /**
+         * States that there is no cut-out, which leaving it out does not.
+         *
+         * @return this builder
+         */
+        public Builder withoutCutOut() {
+            cutOut = null;
+            cutOutAbsent = true;
             return this;
         }
 

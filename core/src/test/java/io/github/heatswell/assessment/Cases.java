@@ -109,7 +109,8 @@ final class Cases {
                         .build()));
         ALL.put(
                 "cut-out-missing",
-                () -> of(PlaceFindingsTest.at(house().heater(unmixed(60).build()), Place.UK)
+                () -> of(PlaceFindingsTest.at(
+                                house().heater(unmixed(60).withoutCutOut().build()), Place.UK)
                         .build()));
         relief("tp-relief-temperature-high", guard(7, 6).opensAt(100, TemperatureUnit.CELSIUS));
         relief("tp-relief-rating-low", guard(7, 6).ratedInput(2.9, PowerUnit.KILOWATT));

@@ -17,15 +17,11 @@ import io.github.heatswell.place.PlaceRule;
 import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
-import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Site;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.LengthUnit;
-import io.github.heatswell.units.PowerUnit;
-import io.github.heatswell.units.RatioUnit;
-import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
@@ -102,27 +98,18 @@ class RulesHereTest {
     /** Two guards besides the thermostat: a house without a cut-out was said to have nothing against it. */
     @Test
     void aCutOutThatIsAskedForIsMissedWhereNoneIsDescribed() {
-        HotWaterSystem without = at(
-                house().heater(Heater.builder()
-                        .energy(Heater.Energy.ELECTRIC)
-                        .input(3, PowerUnit.KILOWATT)
-                        .recoveryEfficiency(100, RatioUnit.PERCENT)
-                        .setPoint(60, TemperatureUnit.CELSIUS)
-                        .differential(4, TemperatureDifferenceUnit.KELVIN)
-                        .mixedTo(45, TemperatureUnit.CELSIUS)
-                        .build()),
-                Place.UK);
+        Heater.Builder heater = FaultlessHouse.unmixed(60).mixedTo(45, TemperatureUnit.CELSIUS);
+        HotWaterSystem silent = at(house().heater(heater.build()), Place.UK);
+        HotWaterSystem without = at(house().heater(heater.withoutCutOut().build()), Place.UK);
         RulesHere rules = RulesHere.of(without, Doubts.NONE);
         assertEquals(Verdict.AGAINST, held(rules, Topic.HEAT_RELIEF).verdict());
         assertEquals(
                 "cut-out-missing",
                 held(rules, Topic.HEAT_RELIEF).finding().orElseThrow().id());
         assertTrue(rules.against().contains(held(rules, Topic.HEAT_RELIEF)));
-        Doubts unknown = Doubts.of(
-                List.of(Doubts.Doubt.ofChoice(NamedValue.CUT_OUT.field(), "none")), changes -> Optional.empty());
         assertEquals(
                 Verdict.CUT_OUT_ON_SITE,
-                held(RulesHere.of(without, unknown), Topic.HEAT_RELIEF).verdict());
+                held(RulesHere.of(silent, Doubts.NONE), Topic.HEAT_RELIEF).verdict());
     }
 
     /** Whether a relief valve described without a temperature is a T&P valve, the description cannot tell. */

@@ -25,6 +25,7 @@ import io.github.heatswell.place.Place;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefFault;
@@ -32,6 +33,7 @@ import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.UnitSystem;
 import java.util.List;
 import java.util.Optional;
@@ -131,13 +133,22 @@ class SafetyTest {
         assertFalse(has(Findings.of(strong), "vessel-rated-below-relief"));
     }
 
-    /** Where the rules ask for a cut-out, the description of a heater without one is a hazard, and one that nobody looked for is not. */
+    /** Where the rules ask for a cut-out, a heater that has none is a hazard; a silent description is a fault, and a doubted one a caution. */
     @Test
     void aCutOutThatTheRulesAskForIsMissed() {
-        HotWaterSystem without = PlaceFindingsTest.at(house().heater(unmixed(60).build()), Place.UK)
+        HotWaterSystem silent = PlaceFindingsTest.at(house().heater(unmixed(60).build()), Place.UK)
+                .build();
+        Finding open = find(Findings.of(silent), "cut-out-missing");
+        assertEquals(Severity.FAULT, open.severity());
+        assertTrue(open.sentence().text(UnitSystem.SI).endsWith("see that it is there."));
+        HotWaterSystem without = silent.toBuilder()
+                .heater(silent.heater().toBuilder().withoutCutOut().build())
                 .build();
         assertEquals(
                 Severity.HAZARD, find(Findings.of(without), "cut-out-missing").severity());
+        Heater back =
+                without.heater().toBuilder().cutOut(80, TemperatureUnit.CELSIUS).build();
+        assertFalse(back.isCutOutAbsent());
         Doubts unknown = Doubts.of(
                 List.of(Doubts.Doubt.ofChoice(NamedValue.CUT_OUT.field(), "none")), changes -> Optional.empty());
         assertTrue(Findings.of(without, unknown).stream().noneMatch(one -> one.severity() == Severity.HAZARD));

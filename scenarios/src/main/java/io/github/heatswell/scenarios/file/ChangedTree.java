@@ -56,7 +56,11 @@ final class ChangedTree {
 
     private static Optional<Node> value(Change change, Location at) {
         String text = change.value();
-        if (text.equals(Change.NONE)) {
+        boolean stated = Schema.field(change.field())
+                .flatMap(Field::form)
+                .filter(Form::saysNone)
+                .isPresent();
+        if (text.equals(Change.NONE) && !stated) {
             return Optional.empty();
         }
         if (!text.startsWith("[") && !text.startsWith("{")) {

@@ -77,8 +77,13 @@ interface Form<B> {
     }
 
     /** The same, or the word for there being none. */
-    default Form<B> orNone() {
-        return or(Map.of(Change.NONE, true), (target, none) -> {});
+    default Form<B> orNone(Consumer<B> setter) {
+        return or(Map.of(Change.NONE, true), (target, none) -> setter.accept(target));
+    }
+
+    /** Whether the word for there being none says more than leaving the key out does. */
+    default boolean saysNone() {
+        return false;
     }
 
     /** The same, or one of a few words. */
@@ -99,6 +104,11 @@ interface Form<B> {
             @Override
             public Optional<Kind<?>> kind() {
                 return given.kind();
+            }
+
+            @Override
+            public boolean saysNone() {
+                return words.containsKey(Change.NONE);
             }
 
             @Override

@@ -101,7 +101,7 @@ final class SupplySections {
                                     "0.2 bar",
                                     Form.<ReducingValve.Builder, PressureUnit>amount(
                                                     Kind.PRESSURE, ReducingValve.Builder::bypassOpens)
-                                            .orNone())
+                                            .orNone(valve -> {}))
                             .typically(Change.NONE, "many valves have no bypass; ask the manufacturer of this one")));
 
     private static final Section<Supply.Outage.Builder, Supply.Outage> SHUT_OFF = new Section<>(

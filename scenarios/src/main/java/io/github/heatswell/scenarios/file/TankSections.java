@@ -12,6 +12,7 @@ import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.Tank;
 import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.TemperatureUnit;
 import java.util.List;
 import java.util.Optional;
 
@@ -322,13 +323,15 @@ final class TankSections {
                                     Words.stuckOrWorking(),
                                     Heater.Builder::thermostatStuck)
                             .leftOutFreely(),
-                    amount(
+                    new Field<>(
                                     NamedValue.CUT_OUT.key(),
                                     "temperature of the hottest water at which the cut-out switches everything off"
-                                            + " until somebody resets it; if left out, there is no cut-out",
+                                            + " until somebody resets it; none if somebody looked and there is none; if"
+                                            + " left out, the run has none",
                                     "85 degC",
-                                    Kind.TEMPERATURE,
-                                    Heater.Builder::cutOut)
+                                    Form.<Heater.Builder, TemperatureUnit>amount(
+                                                    Kind.TEMPERATURE, Heater.Builder::cutOut)
+                                            .orNone(Heater.Builder::withoutCutOut))
                             .leftOutFreely()
                             .checkedAgainst("set-point", "upper"),
                     amount(

@@ -200,7 +200,7 @@ final class ScenarioText {
         String indent = before.replace("- ", "");
         boolean none = line.value().equals(AnswerKind.Quantity.NONE);
         comment(indent, Questions.named(line.path()).label() + ": " + (none ? "none, " : "") + line.comment() + ".");
-        if (!line.given() || none) {
+        if (!line.given() || none && !line.path().equals(UseQuestions.CUT_OUT)) {
             return;
         }
         if (line.path().equals(SupplyQuestions.PRESSURE) && answers.know(SupplyQuestions.NIGHT)) {

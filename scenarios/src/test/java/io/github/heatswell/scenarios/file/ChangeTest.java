@@ -75,6 +75,15 @@ class ChangeTest {
                 twice.with(List.of(Change.of("vessel=none"))).system().vessel().isEmpty());
     }
 
+    /** To leave a cut-out out is no statement; the word for none is one, in a file as in a change. */
+    @Test
+    void aCutOutIsAbsentOnlyWhereItIsSaid() {
+        assertFalse(LODGE.system().heater().isCutOutAbsent());
+        Scenario without = LODGE.with(List.of(Change.of("heater.cut-out=none")));
+        assertTrue(without.system().heater().isCutOutAbsent());
+        assertEquals("none", without.given().get("heater.cut-out"));
+    }
+
     @Test
     void whatIsGivenIsNoLongerAssumed() {
         assertTrue(fields(LODGE).contains("relief[0].character"));
