@@ -117,6 +117,18 @@ public record Measure(Kind kind, double value) {
     }
 
     /**
+     * A time that passes, as closely as people tell it: to ten seconds below two minutes, else to the minute.
+     *
+     * @param seconds the time (s)
+     * @return the measure
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public static Measure about(double seconds) {
+        double step = Math.abs(seconds) < 120 ? 10 : 60;
+        return time(step * Math.rint(seconds / step) + 0.0); // no zero below zero
+    }
+
+    /**
      * A share of a whole.
      *
      * @param share the share (-)

@@ -21,7 +21,8 @@ public enum Parameter {
     /** The volume of the tank against that of the description (-). */
     TANK_VOLUME("volume of the tank relative to the description", "", Scale.RATIO, null, SuspectHouse::tankVolume),
     /** How far tank and pipes together give way to pressure, against the description (-). */
-    COMPLIANCE("give of tank and pipes relative to the description", "", Scale.RATIO, null, SuspectHouse::compliance),
+    COMPLIANCE(
+            "stretch of tank and pipes relative to the description", "", Scale.RATIO, null, SuspectHouse::compliance),
     /** The standing loss of the tank against that of the description (-). */
     STANDING_LOSS(
             "standing loss of the tank relative to the description", "", Scale.RATIO, null, SuspectHouse::standingLoss),

@@ -1,8 +1,8 @@
 package io.github.heatswell.narrative;
 
+import static io.github.heatswell.assessment.Measure.about;
 import static io.github.heatswell.assessment.Measure.gauge;
 import static io.github.heatswell.assessment.Measure.temperature;
-import static io.github.heatswell.assessment.Measure.time;
 import static io.github.heatswell.assessment.Measure.volume;
 import static io.github.heatswell.assessment.Statement.plain;
 
@@ -145,7 +145,8 @@ final class CheckStory {
                 .then(volume(drips.volume()))
                 .then(" between closing the taps and the next morning");
         Statement first = drips.firstAfter().isPresent()
-                ? volume.then(", first after ").then(time(drips.firstAfter().getAsDouble()))
+                ? volume.then(", first after about ")
+                        .then(about(drips.firstAfter().getAsDouble()))
                 : volume;
         return first.then(drips.whenCold() > 0 ? "; one runs even while the house is cold and at rest." : ".");
     }

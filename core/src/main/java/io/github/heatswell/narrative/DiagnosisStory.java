@@ -32,7 +32,8 @@ public final class DiagnosisStory {
     /** What tells most about a vessel in a moment, before any reading; common practice, no source. */
     private static final String PIN =
             "Before anything else, press the pin of its air valve for a moment. Water means that it has failed:"
-                    + " replace it. Nothing means that it is flat. Air means that its charge is to be read, and that no valve may shut it off.";
+                    + " replace it. Nothing means that it is flat. Air means that it holds a charge: read it, and see"
+                    + " that no valve shuts it off.";
 
     private final DiagnosisResult result;
     private final HotWaterSystem house;
@@ -279,8 +280,8 @@ public final class DiagnosisStory {
                 .map(Estimate::value)
                 .filter(start -> start < -BEFORE)
                 .map(start -> plain("when the heat-up began, about ")
-                        .then(Measure.time(-start))
-                        .then(" before the first reading"))
+                        .then(Measure.about(-start))
+                        .then(" before the first reading,"))
                 .orElse(plain("at the first reading"));
     }
 

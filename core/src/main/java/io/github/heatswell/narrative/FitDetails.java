@@ -95,7 +95,7 @@ final class FitDetails {
         }
         return tested.get(0).cause() == Cause.AS_DESCRIBED
                 ? "The house as described fits best."
-                : "This one fits best: " + name(tested.get(0)) + ".";
+                : "Best fit: " + name(tested.get(0)) + ".";
     }
 
     /** The reseat pressure that was only assumed, where the likeliest cause rests on another. */

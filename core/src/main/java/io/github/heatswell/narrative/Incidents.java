@@ -113,9 +113,9 @@ final class Incidents {
         if (count == 0 || summary.end() > MAX_DRAW_DAYS) {
             return Optional.empty();
         }
-        return Optional.of(plain(count == 1 ? "1 draw takes " : count + " draws take ")
+        return Optional.of(plain("")
                 .then(volume(summary.totals().drawn()))
-                .then(" from the tank"));
+                .then(" of hot water leaves the tank in " + (count == 1 ? "one draw" : count + " draws")));
     }
 
     /** What dripped through a seat or ran through a valve that does not close; empty for sound valves. */

@@ -207,7 +207,7 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
         return less < ALIKE
                 ? opens.then(PEAK
                         + " The amount discharged in the first heat-up barely changes: it depends mainly on how much"
-                        + " water is heated, and how far.")
+                        + " water is heated and how hot it gets.")
                 : opens.then(PEAK + " But the more tank and air yield, the less it discharges in the first heat-up.");
     }
 

@@ -111,7 +111,7 @@ final class SizeOdds {
         return certainty
                 .flatMap(SizeCertainty::opening)
                 .map(opening -> opening.count() == 0
-                        ? ", but in none of them does a relief valve open"
+                        ? ", though no relief valve opens in any of them"
                         : ", and in " + opening.count() + " a relief valve opens")
                 .orElse("");
     }

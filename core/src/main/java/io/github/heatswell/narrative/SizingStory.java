@@ -166,7 +166,7 @@ final class SizingStory {
                         .then(volume(bare.volume()))
                         .then(" would do, ")
                         .then(margin(bare))
-                        .then(" below the limit; but in " + in))
+                        .then(" below the limit. But in " + in))
                 .orElse(plain("In " + in)));
     }
 

@@ -82,11 +82,11 @@ public final class SpreadStory {
      * @return whole sentences
      */
     public static Statement hazards(int ended, List<Finding> first) {
-        return plain("In the first of them: ")
+        return plain("In the first of them, ")
                 .then(Statement.joined(
                         " ", first.stream().map(Finding::sentence).toList()))
-                .then(" Each sample is judged by its own values; "
-                        + (ended > 0 ? ended + " of the runs end in it." : "no run ends in it."));
+                .then(" Each sample is judged by its own values. "
+                        + (ended > 0 ? "It ends " + ended + " of the runs." : "It ends none of the runs."));
     }
 
     /**

@@ -159,9 +159,9 @@ final class VesselVerdict {
                         .then(", no vessel on the list keeps a heat-up below the limit of ")
                         .then(Measure.gauge(sizing.target().gauge()))
                         .then((house.supply().reducingValve().isPresent()
-                                        ? ". First have the reducing valve set lower"
-                                        : ". First have a reducing valve fitted and set lower")
-                                + ": 'heatswell size' says to what, and which vessel to fit then."));
+                                        ? ". First have the reducing valve set lower: 'heatswell size' says how low"
+                                        : ". First have a reducing valve fitted: 'heatswell size' says how it is to be set")
+                                + ", and which vessel to fit then."));
     }
 
     /** Which of several vessels do not work, without a full stop; empty where all do, or there is only one. */

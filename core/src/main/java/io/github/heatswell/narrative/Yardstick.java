@@ -102,13 +102,14 @@ public record Yardstick(
     /**
      * How the worst heat-up stands to the limit.
      *
-     * @return such as {@code met by 0.3 bar}; without a number where the relief valve or the tank's end hides it
+     * @return such as {@code met, with 0.3 bar to spare} or {@code exceeded by 0.3 bar}; without a number where the relief valve or the tank's end hides it
      */
     public Statement standing() {
         return drips() || bursts()
                 ? plain(holds() ? "met" : "exceeded")
-                : plain(holds() ? "met by " : "exceeded by ")
-                        .then(new Measure(Measure.Kind.PRESSURE_DIFFERENCE, Math.abs(limitGauge - worstGauge)));
+                : plain(holds() ? "met, with " : "exceeded by ")
+                        .then(new Measure(Measure.Kind.PRESSURE_DIFFERENCE, Math.abs(limitGauge - worstGauge)))
+                        .then(holds() ? " to spare" : "");
     }
 
     private boolean drips() {

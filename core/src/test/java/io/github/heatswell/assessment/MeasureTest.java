@@ -72,6 +72,14 @@ class MeasureTest {
                         .text(UnitSystem.US));
     }
 
+    /** Regression: a check sheet said "4 min 57 s", and a diagnosis "48 min 59 s", of times nobody can tell so closely. */
+    @Test
+    void aTimeIsToldAsCloselyAsPeopleTellIt() {
+        assertEquals("5 min", Measure.about(297).text(UnitSystem.SI).replace('\u00a0', ' '));
+        assertEquals("1 min 40 s", Measure.about(98).text(UnitSystem.SI).replace('\u00a0', ' '));
+        assertEquals("0 s", Measure.about(-3).text(UnitSystem.SI).replace('\u00a0', ' '));
+    }
+
     @ParameterizedTest
     @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
     void measureIsFinite(double value) {

@@ -97,7 +97,7 @@ class SituationsTest {
                         cutOut()),
                 Arguments.of(
                         "The bypass returns .* L to the mains; the pressure peaks at 5.2 bar, 1.8 bar below the relief set"
-                                + " pressure; 23 draws take .* L from the tank",
+                                + " pressure; .* L of hot water leaves the tank in 23 draws",
                         Houses.warm()
                                 .supply(FaultlessHouse.reduced(
                                                 5, FaultlessHouse.reducer(3.5).bypassOpens(0.2, PressureUnit.BAR))
@@ -113,12 +113,12 @@ class SituationsTest {
                         Houses.warm().supply(SHUT_OFF).draws(Houses.tap(7, 20))),
                 Arguments.of(
                         "A leak loses 86.4 L, which hides the expansion; the pressure stays at about 4.2 bar, 2.8 bar below the"
-                                + " relief set pressure; 11 draws take .* L from the tank",
+                                + " relief set pressure; .* L of hot water leaves the tank in 11 draws",
                         Houses.warm()
                                 .addLeak(Leak.of(60, FlowUnit.MILLILITRE_PER_MINUTE, bar(4.2)))
                                 .draws(Houses.published("eu-s"))),
                 Arguments.of(
-                        "The relief valve is stuck open and discharges .* L; 11 draws take .* L from the tank",
+                        "The relief valve is stuck open and discharges .* L; .* L of hot water leaves the tank in 11 draws",
                         Houses.warm()
                                 .withoutReliefValves()
                                 .addReliefValve(Houses.valve("lid", 7, 5.6)

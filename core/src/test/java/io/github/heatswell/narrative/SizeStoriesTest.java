@@ -246,7 +246,7 @@ class SizeStoriesTest {
         assertTrue(said.contains("By the best estimates alone, "), said);
         assertTrue(
                 said.endsWith(
-                        "below the limit; but in 40 of 100 sampled houses the pressure goes above the limit within a year of charging,"
+                        "below the limit. But in 40 of 100 sampled houses the pressure goes above the limit within a year of charging,"
                                 + " and in 4 a relief valve opens."),
                 said);
         assertTrue(Narrative.of(larger)

@@ -148,8 +148,8 @@ class UncertainStoriesTest {
     void hazardsOfSamplesNameTheFirst() {
         String said = SpreadStory.hazards(2, Findings.of(Houses.bare().build())).text(SI);
         assertTrue(said.startsWith("In the first of them: "), said);
-        assertTrue(said.endsWith(" Each sample is judged by its own values; 2 of the runs end in it."), said);
-        assertTrue(SpreadStory.hazards(0, List.of()).text(SI).endsWith("no run ends in it."));
+        assertTrue(said.endsWith(" Each sample is judged by its own values. It ends 2 of the runs."), said);
+        assertTrue(SpreadStory.hazards(0, List.of()).text(SI).endsWith("It ends none of the runs."));
     }
 
     private static OutlookResult outlook(HotWaterSystem house, double yearly, int years) {

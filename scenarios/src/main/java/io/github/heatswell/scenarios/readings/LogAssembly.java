@@ -295,7 +295,7 @@ final class LogAssembly {
             remarks.add(
                     gaps == 1
                             ? "readings are missing once, for " + longest
-                            : "readings are missing " + gaps + " times, for " + longest + " at most");
+                            : "readings are missing " + QuantityFormat.times(gaps) + ", for up to " + longest);
         }
     }
 

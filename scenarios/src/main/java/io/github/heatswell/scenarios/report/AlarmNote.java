@@ -47,7 +47,7 @@ record AlarmNote(String word, String text) implements Block {
      * Alarms as reports have them.
      *
      * @param alarms what to say
-     * @param when what follows the word, such as {@code " as it is"}; may be empty
+     * @param when what follows the word, such as {@code " in the house as it is"}; may be empty
      * @param shown how quantities are written
      */
     static List<AlarmNote> notes(List<Alarm> alarms, String when, QuantityFormat shown) {
@@ -61,7 +61,7 @@ record AlarmNote(String word, String text) implements Block {
      * Alarms as paragraphs of a terminal.
      *
      * @param alarms what to say
-     * @param when what follows the word, such as {@code " as it is"}; may be empty
+     * @param when what follows the word, such as {@code " in the house as it is"}; may be empty
      */
     static String lines(List<AlarmNote> alarms, String when) {
         StringBuilder text = new StringBuilder();

@@ -115,7 +115,7 @@ record Check(List<String> steps, List<Reading> readings, List<String> remarks, O
 
     /** Why no check is given of a house that must not be heated. */
     static Check refused(String why) {
-        return none("No check sheet is given: it takes heating, and " + why);
+        return none("There is no check sheet: the check needs a heat-up, and " + why);
     }
 
     private static Check none(String reason) {
@@ -134,11 +134,11 @@ record Check(List<String> steps, List<Reading> readings, List<String> remarks, O
                 CheckSheet sheet = procedure.simulate(house);
                 count.add(sheet.balances());
                 return sheet.hazard()
-                        .map(event -> none("No check sheet is given: "
+                        .map(event -> none("There is no check sheet: "
                                 + Narrative.checkEndsIn(event).text(shown)))
                         .orElseGet(() -> sheet(procedure, sheet));
             } catch (SimulationException e) {
-                return none("No check sheet is given: the check could not be simulated.");
+                return none("There is no check sheet: the check could not be simulated.");
             }
         }
 

@@ -66,7 +66,7 @@ public record CommandResult(List<ResultFile> files, Supplier<Report> report) {
      * @return paragraphs, each ended by an empty line; empty if there is no hazard
      */
     public static String hazards(Scenario house) {
-        return AlarmNote.lines(AlarmNote.of(house, onScreen(house.units())), " as it is");
+        return AlarmNote.lines(AlarmNote.of(house, onScreen(house.units())), " in the house as it is");
     }
 
     /** The files of a picture. */

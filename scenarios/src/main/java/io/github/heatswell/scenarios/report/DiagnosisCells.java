@@ -1,5 +1,6 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.diagnosis.Cause;
 import io.github.heatswell.diagnosis.DiagnosisResult;
 import io.github.heatswell.diagnosis.Estimate;
@@ -95,7 +96,7 @@ final class DiagnosisCells {
             case "K" -> shown.temperature(value);
             case "m3" -> shown.volume(value);
             case "m3/s" -> shown.flow(value);
-            case "s" -> shown.time(value);
+            case "s" -> Measure.about(value).text(shown);
             default -> shown.share(value);
         };
     }

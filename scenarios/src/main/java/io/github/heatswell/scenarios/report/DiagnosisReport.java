@@ -161,7 +161,7 @@ public final class DiagnosisReport {
         List<AlarmNote> alarms = new ArrayList<>();
         story.hazard().ifPresent(text -> alarms.add(new AlarmNote("HAZARD", text.text(shown))));
         AlarmNote.of(answer.scenario(), shown)
-                .forEach(note -> alarms.add(new AlarmNote(note.word() + " as described", note.text())));
+                .forEach(note -> alarms.add(new AlarmNote(note.word() + " in the house as described", note.text())));
         alarms.addAll(AlarmNote.open(answer.balances(), shown));
         return alarms;
     }

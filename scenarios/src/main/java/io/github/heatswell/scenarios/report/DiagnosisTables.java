@@ -64,7 +64,7 @@ final class DiagnosisTables {
                                         "Off by is the typical difference between prediction and reading (root mean square)."
                                                 + (log.tellsItsScatter()
                                                         ? ""
-                                                        : " Where the pressure moved fast a reading counts less, for its time may be a minute"
+                                                        : " Where the pressure moved fast a reading counts less, because its time may be a minute"
                                                                 + " off."))
                                 .orElse(
                                         "Off by is how far predictions are from what was read, in uncertainties of a reading."),
@@ -98,8 +98,8 @@ final class DiagnosisTables {
         return rows.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Grid(
-                        "The evidence for and against each cause. The parts of the log are those of the cause's own run: a valve"
-                                + " that is open in it need not have been open. A part counts against a cause if it alone makes it"
+                        "The evidence for and against each cause. The parts of the log are named by the cause's own run: a"
+                                + " valve open in that run may have been shut in the house. A part counts against a cause if it alone makes it"
                                 + " twenty times less likely than the likeliest, or if the cause misses it by more than the"
                                 + " uncertainty of the readings. In brackets, by how much the prediction is above"
                                 + " the log (+) or below it (-) on average.",

@@ -171,7 +171,7 @@ final class HtmlPage implements Block.Renderer {
         if (!folded.isEmpty()) {
             html.leaf(
                     "p",
-                    "Folded in report.html on the screen, and not printed: " + words.apply(String.join("; ", folded))
+                    "Folded away on the screen (report.html) and not printed: " + words.apply(String.join("; ", folded))
                             + ".",
                     "class",
                     "unfolded");

@@ -85,10 +85,10 @@ final class PageMethods {
         notes.add(
                 List.of(
                         "Treated as uncertain",
-                        "Every cause may have a supply pressure, a tank volume, a heating rate and a thermostat a little off the"
-                                + " description, a sound relief valve that opens up to 3 % off its plate, and a gauge that is a"
-                                + " tenth of a bar off at zero and one percent in its scale, one standard deviation each: our own choice"
-                                + " for a gauge from a hardware store. A reseat pressure that the file does not give is left open too."));
+                        "With every cause, supply pressure, tank volume, heating rate and thermostat may be a little off the"
+                                + " description. A sound relief valve may open up to 3 % off its plate. The gauge may be a tenth of a"
+                                + " bar off at zero and 1 % off in its scale; these are one standard deviation each, our own choice for"
+                                + " a gauge from a hardware store. A reseat pressure that the file does not give is left open too."));
         notes.add(List.of(
                 "Intervals",
                 "Each applies to the cause it is listed with. In 70 simulated logs of known cause, all 36 numbers that could be"
@@ -115,7 +115,7 @@ final class PageMethods {
                         "Model",
                         "One storage tank, its piping, its feed, its relief valves and its expansion vessels share"
                                 + " one pressure. Mass and energy are balanced; the tank stretches with pressure and expands with"
-                                + " heat; the vessel's gas obeys the gas law, or another one if given."),
+                                + " heat; the vessel's gas obeys the gas law, or the law that was given for it."),
                 List.of(
                         "Water",
                         "Density and energy of real water, by a formulation fitted to IAPWS-95 and tested against"

@@ -73,7 +73,7 @@ public record Report(String said, boolean isHazard, Balances balances, Optional<
      */
     public String text(Path folder, List<ResultFile> files) {
         String names = String.join(", ", files.stream().map(ResultFile::name).toList());
-        return said + "\nWritten into " + Printable.line(folder.toString()) + ":\n" + Wrapped.lines(names, "  ", "  ")
+        return said + "\nWritten to " + Printable.line(folder.toString()) + ":\n" + Wrapped.lines(names, "  ", "  ")
                 + "\n" + Document.cautionInShort();
     }
 }

@@ -113,13 +113,13 @@ public final class RulesReport {
         return against.isEmpty()
                 ? (hazards.isEmpty()
                                 ? rules.vessel().isEmpty()
-                                        ? "Nothing in the description breaks a rule that was read: "
+                                        ? "Nothing in the description breaks a rule that was read. The place: "
                                         : "No rule that was read is broken by the description alone, but "
                                                 + (rules.vessel().get(0).severity() == Finding.Severity.FAULT
                                                         ? "the vessel described has a fault"
                                                         : "water can freeze there")
                                                 + ": see the findings. The place: "
-                                : "Deal with the hazard first; no rule that was read covers it: ")
+                                : "Deal with the hazard first; no rule that was read covers it. The place: ")
                         + rules.place().title() + "." + open(rules)
                 : "This house does not meet the rules here: "
                         + against.stream()

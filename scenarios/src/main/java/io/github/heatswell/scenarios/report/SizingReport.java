@@ -458,8 +458,8 @@ public final class SizingReport {
     /** What a run of the house as it is came to, and that with the vessel if a hazard ended it. */
     private List<AlarmNote> alarms(QuantityFormat shown) {
         Doubts doubts = answer.scenario().doubts();
-        List<AlarmNote> alarms = new ArrayList<>(
-                AlarmNote.notes(Narrative.of(answer.asItIs().summary(), doubts).alarms(), " as it is", shown));
+        List<AlarmNote> alarms = new ArrayList<>(AlarmNote.notes(
+                Narrative.of(answer.asItIs().summary(), doubts).alarms(), " in the house as it is", shown));
         work.proposed()
                 .filter(with -> with.hazard().isPresent())
                 .map(with ->

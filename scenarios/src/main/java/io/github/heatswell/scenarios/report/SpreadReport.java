@@ -132,7 +132,7 @@ public final class SpreadReport {
         List<Block> figures = new ArrayList<>();
         if (answer.house().usual()) {
             figures.add(new Block.Paragraph(
-                    "The scenario gives no uncertain values, so these usual ones were assumed: common practice, no source.",
+                    "The scenario gives no uncertain values, so these usual ranges were assumed: common practice, no source.",
                     Block.Tone.PLAIN));
         }
         figures.add(correlations(shown));

@@ -142,7 +142,7 @@ class CommandLineTest {
         Path out = folder.resolve("long");
         Outcome outcome = Outcome.execute("run", "mill-cottage", "--sample", "1s", "--out", out.toString());
         assertEquals(0, outcome.status(), outcome.err());
-        assertTrue(outcome.out().contains("Written into " + out), outcome.out());
+        assertTrue(outcome.out().contains("Written to " + out), outcome.out());
         try (Stream<String> lines = Files.lines(out.resolve("trace.csv"))) {
             assertEquals(3 * 86_400 + 2, lines.count());
         }
@@ -167,7 +167,7 @@ class CommandLineTest {
         assertEquals(
                 List.of("events.csv", "pressure.png", "pressure.svg", "report.html", "summary.json", "trace.csv"),
                 names(out));
-        assertTrue(outcome.out().contains("Written into " + out + ":\n  trace.csv, events.csv, summary.json,"));
+        assertTrue(outcome.out().contains("Written to " + out + ":\n  trace.csv, events.csv, summary.json,"));
     }
 
     @Test

@@ -35,7 +35,7 @@ class HazardStatusTest {
                 "run kiln-house-cut-out, HAZARD: The thermostat never switches off",
                 "run ridge-house --set tank.working-pressure=10bar, HAZARD: No relief valve opens below",
                 "run quarry-row, HAZARD: After 27 min 12 s the pressure reaches 16 bar",
-                "size ridge-house --set tank.working-pressure=10bar, HAZARD as it is: No relief valve opens below",
+                "size ridge-house --set tank.working-pressure=10bar, HAZARD in the house as it is: No relief valve opens below",
                 "compare ridge-house orchard-lodge --set tank.working-pressure=10bar, HAZARD in ridge-house: No relief valve opens below"
             })
     void hazardsComeFirst(String arguments, String first) throws IOException {
@@ -77,7 +77,8 @@ class HazardStatusTest {
     void aRefusedQuestionTellsTheHazardFirst() {
         Outcome outcome = execute("outlook ridge-house --set tank.working-pressure=10bar");
         assertEquals(3, outcome.status(), outcome.err());
-        assertTrue(outcome.out().startsWith("HAZARD as it is: No relief valve opens below"), outcome.out());
+        assertTrue(
+                outcome.out().startsWith("HAZARD in the house as it is: No relief valve opens below"), outcome.out());
         assertEquals(
                 "ridge-house: this house has no expansion tank, so there is no precharge to lose; 'heatswell size'"
                         + " finds one\nNext: heatswell size ridge-house --set tank.working-pressure=10bar",
@@ -124,7 +125,8 @@ class HazardStatusTest {
         assertTrue(text.contains("safety valve: stuck open"), "no margin of a valve that does not close: " + text);
         String page = page().replaceAll("\\s+", " ");
         assertTrue(
-                page.contains("No check sheet is given: it takes heating, and the heater must stay off until"), page);
+                page.contains("There is no check sheet: the check needs a heat-up, and the heater must stay off until"),
+                page);
         assertFalse(page.contains("Turn the heater on"), "the heater stays off");
         assertFalse(page.contains("The relief valve stays as it is"), "that one does not");
     }
@@ -152,7 +154,7 @@ class HazardStatusTest {
     void hazardsComeBeforeARefusal() {
         Outcome outcome = execute("size kiln-house-blocked");
         assertEquals(3, outcome.status());
-        assertTrue(outcome.out().startsWith("HAZARD as it is: "), outcome.out());
+        assertTrue(outcome.out().startsWith("HAZARD in the house as it is: "), outcome.out());
         assertTrue(outcome.out().contains("'T&P valve' never opens"), outcome.out());
         assertTrue(outcome.err().contains("cannot size a vessel: thermostat: is stuck"), outcome.err());
     }

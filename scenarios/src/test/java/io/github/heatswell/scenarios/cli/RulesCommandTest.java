@@ -38,7 +38,7 @@ class RulesCommandTest {
                 said);
         assertTrue(said.contains("No rule was read on these; ask the local authority: static pressure;"), said);
         String en = rules("orchard-lodge", "en").out().replaceAll("\\s+", " ");
-        assertTrue(en.contains("Nothing in the description breaks a rule that was read: "), en);
+        assertTrue(en.contains("Nothing in the description breaks a rule that was read. The place: "), en);
     }
 
     /** What only a run or a look at the house can settle is not passed off as kept. */
@@ -153,7 +153,9 @@ class RulesCommandTest {
                 "--out",
                 folder.toString());
         String said = silent.out().replaceAll("\\s+", " ");
-        assertTrue(said.contains("Deal with the hazard first; no rule that was read covers it: "), silent.err() + said);
+        assertTrue(
+                said.contains("Deal with the hazard first; no rule that was read covers it. The place: "),
+                silent.err() + said);
         assertFalse(said.contains("Nothing described is against a rule"), said);
         assertEquals(ExitStatus.HAZARD.code(), hazard.status());
     }

@@ -148,7 +148,7 @@ class SizeCommandTest {
         "orchard-lodge, us, 0, ''",
         "mill-cottage-high-mains, us, 0, have a reducing valve installed and set to",
         "ferry-cottage, si, 0, No vessel is needed",
-        "quarry-row, us, 3, HAZARD as it is",
+        "quarry-row, us, 3, HAZARD in the house as it is",
         "tannery-yard, si, 0, A vessel of"
     })
     void everyLineFitsTheTerminal(String name, String units, int status, String words) {
@@ -187,7 +187,9 @@ class SizeCommandTest {
                 "mill-cottage-thermostat: cannot size a vessel: thermostat: is stuck; repair it, since no vessel"
                         + " helps against that",
                 outcome.err().lines().findFirst().orElse(""));
-        assertTrue(outcome.out().startsWith("HAZARD as it is: The thermostat never switches off"), outcome.out());
+        assertTrue(
+                outcome.out().startsWith("HAZARD in the house as it is: The thermostat never switches off"),
+                outcome.out());
         assertEquals(3, outcome.status());
     }
 

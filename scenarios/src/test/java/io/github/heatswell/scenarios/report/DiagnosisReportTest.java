@@ -319,7 +319,7 @@ class DiagnosisReportTest {
                 OPEN_ENDED, log().build(), fit(Cause.LEAK, 0, 0.97, SERIOUS), fit(Cause.TRAPPED_AIR, 1, 0.03, SERIOUS));
         for (String text : List.of(report(none), page(none))) {
             assertTrue(text.contains("none explains the readings, so the weights only compare them"), text);
-            assertTrue(text.contains("This one fits best: water is lost"), text);
+            assertTrue(text.contains("Best fit: water is lost"), text);
             assertFalse(text.contains("about equally"), text);
             assertTrue(text.contains("Causes, the best fit first"), text);
             assertFalse(text.contains("ikeliest") || text.contains("closest") || text.contains("95 %"), text);

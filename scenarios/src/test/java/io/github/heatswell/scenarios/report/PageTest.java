@@ -73,7 +73,7 @@ class PageTest {
             assertTrue(content.alarms().get(0).word().startsWith("HAZARD"));
             assertTrue(content.sections().stream().noneMatch(one -> one.form() == Document.Form.PAPER));
             assertTrue(Pages.onPage(content.sections().get(0)).stream()
-                    .anyMatch(block -> block.toString().contains("No check sheet is given")));
+                    .anyMatch(block -> block.toString().contains("There is no check sheet")));
         }
     }
 

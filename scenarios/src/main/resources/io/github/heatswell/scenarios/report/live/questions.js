@@ -105,7 +105,7 @@ function mapOf(answer, live) {
  */
 function sheetOf(answer, live, typed) {
   if (answer.refused) {
-    return [element('p', {}, `No check: it takes heating, and ${answer.refused}`)];
+    return [element('p', {}, `No check: it needs a heat-up, and ${answer.refused}`)];
   }
   const pressure = scaleOf(live.house, 'GAUGE_PRESSURE');
   const said = (si) => live.said('GAUGE_PRESSURE', si);
@@ -148,7 +148,7 @@ function bandOf(answer) {
   return [
     element('p', {}, answer.headline),
     element('p', {}, 'The shaded band on the pressure curve covers nine in ten of these houses at each moment.'),
-    element('p', { class: 'quiet' }, answer.usual ? 'The scenario gives no uncertain values, so these usual ones were varied (common practice, no source):' : 'Varied as the scenario says:'),
+    element('p', { class: 'quiet' }, answer.usual ? 'The scenario gives no uncertain values, so these usual ranges were varied (common practice, no source):' : 'Varied as the scenario says:'),
     element('ul', { class: 'quiet' }, ...answer.varied.map((one) => element('li', {}, one))),
   ];
 }
