@@ -150,7 +150,7 @@ public final class Diagnosis {
      * Looks at every cause: some thousands of runs, which take seconds.
      *
      * @return what the readings say
-     * @throws java.util.concurrent.CancellationException if the calling thread is interrupted; it stays marked so
+     * @throws java.util.concurrent.CancellationException if the calling thread is interrupted; its interrupt status stays set
      */
     public DiagnosisResult run() {
         List<Hypothesis> hypotheses = Stream.concat(Hypothesis.of(house).stream(), Stream.of(Hypothesis.gaugeStuck()))

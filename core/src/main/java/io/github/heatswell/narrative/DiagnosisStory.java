@@ -129,7 +129,7 @@ public final class DiagnosisStory {
         }
         if (failsVessel()) {
             return plain(
-                    "The expansion vessel does not work as it should: nearly all that would explain the readings says so."
+                    "The expansion vessel does not work as it should: nearly every cause that would explain the readings says so."
                             + pin);
         }
         int alike = result.alike().size();

@@ -82,7 +82,7 @@ public final class SpreadStory {
      * @return whole sentences
      */
     public static Statement hazards(int ended, List<Finding> first) {
-        return plain("In the first of them, ")
+        return plain("In the first of them: ")
                 .then(Statement.joined(
                         " ", first.stream().map(Finding::sentence).toList()))
                 .then(" Each sample is judged by its own values. "

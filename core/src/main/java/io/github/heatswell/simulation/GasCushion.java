@@ -40,7 +40,7 @@ final class GasCushion extends Device<Diaphragm> {
     final double volume;
     final double largestWater;
     private final CushionGas law;
-    /** Time constant (s) with which the gas takes the temperature around it; 0 for isothermal gas. */
+    /** Time constant (s) with which the gas follows the temperature around it; 0 for isothermal gas. */
     final double timeConstant;
     /** Temperature around the vessel (K), at the start if it is in the tank. */
     final double temperature;

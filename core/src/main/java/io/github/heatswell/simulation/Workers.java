@@ -59,7 +59,7 @@ public final class Workers {
      * @param count how many pieces there are, 0 or more
      * @param piece does the piece of a number, counted from 0
      * @throws RuntimeException what a piece that failed had thrown; of several, that of the lowest number
-     * @throws CancellationException if the calling thread is interrupted; it stays marked so
+     * @throws CancellationException if the calling thread is interrupted; its interrupt status stays set
      */
     public void each(int count, IntConsumer piece) {
         if (until(NEVER, count, () -> piece) < count) {
@@ -76,7 +76,7 @@ public final class Workers {
      * @param <B> what comes of it
      * @return what came of each, in the order of the things
      * @throws RuntimeException what was thrown for a thing; of several, for the first in the list
-     * @throws CancellationException if the calling thread is interrupted; it stays marked so
+     * @throws CancellationException if the calling thread is interrupted; its interrupt status stays set
      */
     public <A, B> List<B> map(List<A> things, Function<A, B> work) {
         List<B> found = new ArrayList<>(Collections.nCopies(things.size(), null));

@@ -180,7 +180,7 @@ public final class ExpansionVessel {
      *
      * @param charge the precharge (Pa, absolute)
      * @param pressure the pressure of the gas (Pa, absolute)
-     * @param warmth its temperature, in those at which the precharge was set (-)
+     * @param warmth its absolute temperature over that at which the precharge was set (-)
      * @return the share (-) of the vessel's volume
      */
     public double gasShare(double charge, double pressure, double warmth) {
@@ -194,7 +194,7 @@ public final class ExpansionVessel {
      *
      * @param charge the precharge (Pa, absolute)
      * @param share the share (-) of the vessel's volume
-     * @param warmth its temperature, in those at which the precharge was set (-)
+     * @param warmth its absolute temperature over that at which the precharge was set (-)
      * @return the pressure (Pa, absolute)
      */
     public double gasPressure(double charge, double share, double warmth) {
@@ -204,7 +204,7 @@ public final class ExpansionVessel {
     }
 
     /**
-     * Time constant with which the gas takes the temperature around it, as after compression.
+     * Time constant with which the gas follows the temperature around it, as after compression.
      *
      * @return the time constant (s), 30 s in a tank unless another was given, or empty if the gas is isothermal
      */
@@ -379,8 +379,8 @@ public final class ExpansionVessel {
         }
 
         /**
-         * Sets the time constant with which the gas takes the temperature around it; by default the gas is isothermal, and 30 s behind
-         * the water of a tank.
+         * Sets the time constant with which the gas follows the temperature around it; by default the gas is isothermal, or, in a
+         * tank, 30 s behind its water.
          *
          * @param value the time constant, 1 s to 1 h
          * @param unit its unit

@@ -37,7 +37,7 @@ public interface GasLaw {
      *
      * @param charge the precharge (Pa, absolute)
      * @param share the volume of the gas, as a share of that of the vessel (-)
-     * @param warmth its temperature, in those at which the precharge was set (-, a ratio of absolute temperatures)
+     * @param warmth its absolute temperature over that at which the precharge was set (-, a ratio of absolute temperatures)
      * @return the pressure (Pa, absolute)
      */
     double pressure(double charge, double share, double warmth);
@@ -47,7 +47,7 @@ public interface GasLaw {
      *
      * @param charge the precharge (Pa, absolute)
      * @param share the volume of the gas, as a share of that of the vessel (-)
-     * @param warmth its temperature, in those at which the precharge was set (-)
+     * @param warmth its absolute temperature over that at which the precharge was set (-)
      * @return the derivative of {@link #pressure} by the share (Pa, difference), below 0
      */
     double byShare(double charge, double share, double warmth);
@@ -57,7 +57,7 @@ public interface GasLaw {
      *
      * @param charge the precharge (Pa, absolute)
      * @param share the volume of the gas, as a share of that of the vessel (-)
-     * @param warmth its temperature, in those at which the precharge was set (-)
+     * @param warmth its absolute temperature over that at which the precharge was set (-)
      * @return the derivative of {@link #pressure} by the warmth (Pa, difference), 0 or more
      */
     double byWarmth(double charge, double share, double warmth);

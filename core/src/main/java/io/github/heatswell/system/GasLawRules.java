@@ -25,7 +25,7 @@ final class GasLawRules {
      * @param vessel the vessel
      * @param law its law
      * @param atmosphere the pressure of the air (Pa, absolute)
-     * @param warmth the temperature around its gas, in those at which the precharge was set (-)
+     * @param warmth the absolute temperature around its gas over that at which the precharge was set (-)
      */
     GasLawRules(ExpansionVessel vessel, GasLaw law, double atmosphere, double warmth) {
         this.law = law;

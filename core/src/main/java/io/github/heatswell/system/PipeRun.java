@@ -160,7 +160,7 @@ public final class PipeRun {
         private Builder() {}
 
         /**
-         * Sets material of the pipe.
+         * Sets the material of the pipe.
          *
          * @param value the material
          * @return this builder

@@ -235,7 +235,7 @@ class DiagnosisStoryTest {
                         + " starting from a cold tank, or write into the file how warm it was (start.water).";
         assertEquals(
                 Optional.of(
-                        "How warm the tank was when the heat-up began, about 27 min before the first reading" + warm),
+                        "How warm the tank was when the heat-up began, about 27 min before the first reading," + warm),
                 text(story(VESSEL, log().build(), fit(Cause.LEAK, 0, 0.9, NONE, start))
                         .start()));
         HypothesisFit plain = fit(Cause.LEAK, 0, 0.9, NONE);
@@ -574,7 +574,7 @@ class DiagnosisStoryTest {
         assertTrue(said.startsWith(title + pin), said);
         assertTrue(unexplained.failsVessel());
         String open = answer(VESSEL, fit(Cause.PRECHARGE_LOW, 0, 0.6, NONE), fit(Cause.VESSEL_SMALL, 1, 0.35, NONE));
-        assertTrue(open.startsWith("The expansion vessel does not work as it should: nearly all that"), open);
+        assertTrue(open.startsWith("The expansion vessel does not work as it should: nearly every cause that"), open);
         assertTrue(open.contains(pin), open);
         String likely = answer(VESSEL, fit(Cause.PRECHARGE_LOW, 0, 0.8, NONE), fit(Cause.VESSEL_SMALL, 5, 0.15, NONE));
         assertTrue(likely.startsWith("Likely. The cause that fits best is this: ") && likely.contains(pin), likely);

@@ -231,7 +231,7 @@ class RiseBandTest {
                                 + " stretches and how much air the tank holds, it is [\\d.]+ psi/°F to [\\d.]+ psi/°F, and the relief valve"
                                 + " opens after \\d+ min to \\d+ min\\. The peak is unaffected: the valve's set pressure"
                                 + " determines it\\. The amount discharged in the first heat-up barely changes: it depends mainly on"
-                                + " how much water is heated, and how far\\."),
+                                + " how much water is heated and how hot it gets\\."),
                 remark);
         assertTrue(told.facts()
                 .text(UnitSystem.SI)

@@ -105,7 +105,7 @@ class SituationsTest {
                                 .draws(Houses.published("eu-m"))),
                 Arguments.of(
                         "The relief valve opens twice, first at 05:59, and discharges .* L in all; the supply is shut off at 06:00"
-                                + " for 2 h; 1 draw takes .* L from the tank",
+                                + " for 2 h; .* L of hot water leaves the tank in one draw",
                         Houses.warm().supply(SHUT_OFF).draws(Houses.tap(5.8, 60))),
                 Arguments.of(
                         "Pressure falls to the pressure of the surrounding air at 07:00: a tap is open while the supply is shut"
@@ -126,8 +126,8 @@ class SituationsTest {
                                         .build())
                                 .draws(Houses.published("eu-s"))),
                 Arguments.of(
-                        "The “attic valve” opens \\d+ times, first at .*, and discharges .* L in all; 11 draws"
-                                + " take .* L from the tank",
+                        "The “attic valve” opens \\d+ times, first at .*, and discharges .* L in all; .* L of hot water leaves the tank in"
+                                + " 11 draws",
                         Houses.warm()
                                 .withoutReliefValves()
                                 .addReliefValve(Houses.valve("attic valve", 6, 5.2)

@@ -47,7 +47,7 @@ final class VesselSections {
                                     .between("40 %", "90 %")),
                     amount(
                                     "gas-time-constant",
-                                    "time constant with which the gas takes the temperature around it; isothermal if"
+                                    "time constant with which the gas follows the temperature around it; isothermal if"
                                             + " left out, 30 s in a tank",
                                     "30 s",
                                     Kind.DURATION,

@@ -27,7 +27,7 @@ final class ReadingsStep {
             .find(
                     "'heatswell readings --sheet sheet.html' writes a blank sheet that says when to read.",
                     "A handwritten list will do, with a time and a pressure on each line, such as 6:45 am 61 psi showered. So will"
-                            + " a gauge log in CSV. Without readings, the guide goes by the description of the house.")
+                            + " a gauge log in CSV. Without readings, the guide uses the description of the house.")
             .ifUnknown(Unknown.leftOut("the guide uses the description of the house"))
             .build();
 

@@ -442,7 +442,7 @@ final class PageSizes {
             return "ends in a hazard: see above";
         }
         return Narrative.drips(answer.asItIs().summary())
-                .map(drips -> temperatureValveDrips(answer) ? "drips; no T&P may be left to that" : drips)
+                .map(drips -> temperatureValveDrips(answer) ? "drips; a T&P must not do that for good" : drips)
                 .orElse(
                         passes
                                 ? "exceeds the limit"
