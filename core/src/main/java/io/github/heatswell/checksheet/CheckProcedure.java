@@ -101,17 +101,24 @@ public record CheckProcedure(double amount) {
                         + " choice: a plastic one may leak in ten hours and not close again.",
                 "Cold static: with the heater off, run a hot tap until the water comes cold; it may scald at first. Close all taps,"
                         + " wait 10 min, and read the gauge.",
-                "Turn the heater on and wait until it has switched off by itself.",
-                "After the draw: run " + format.volume(amount) + " of hot water through a hose to a drain in about "
+                "Turn the heater on and wait until its thermostat switches it off.",
+                "After the draw: run " + amount(format) + " of hot water through a hose to a drain in about "
                         + format.time(drawTime())
                         + "; it may scald. Close all taps, note the time, and read the gauge as soon as it is steady. Use no tap,"
                         + " hot or cold, from now on.",
                 "Read the gauge 15 min and 30 min after the taps were closed, even if the heater has switched off by then.",
-                "Peak: note the highest reading until the heater switches off by itself. A gauge with a maximum pointer keeps"
+                "Peak: note the highest reading until the thermostat switches the heater off. A gauge with a maximum pointer keeps"
                         + " it for you. Watch from a distance whether a relief valve drips; what comes out may scald.",
                 "Next morning: read the gauge 10 h after the taps were closed, before the first tap is opened.",
                 "Close the tap and take the gauge off only when the water is cool. Local code and a licensed"
                         + " professional decide what is done about what you find.");
+    }
+
+    /** Nobody runs a tenth of a gallon into a drain. */
+    private String amount(QuantityFormat format) {
+        return format.units().isMetric()
+                ? format.volume(amount)
+                : "about " + format.given(VolumeUnit.US_GALLON.fromSi(amount), VolumeUnit.US_GALLON, 2);
     }
 
     /**

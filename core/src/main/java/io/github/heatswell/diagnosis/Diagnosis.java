@@ -138,7 +138,7 @@ public final class Diagnosis {
     }
 
     /**
-     * The log as it is used: of a long one the first days, and not more readings than tell something.
+     * The log as it is used: of a long one only the first days, and no more readings than add information.
      *
      * @return the log, or empty if there are readings on site only
      */
@@ -259,7 +259,7 @@ public final class Diagnosis {
         }
 
         /**
-         * Ends the preparation.
+         * Completes the description.
          *
          * @return the diagnosis
          * @throws IllegalArgumentException if there are no readings at all, one of the gas of several vessels, or

@@ -99,7 +99,7 @@ public record DiagnosisResult(
     }
 
     /**
-     * A number of the {@link #alike() causes alike} that the readings do not say and that a check on site would settle.
+     * A number of the {@link #alike() causes alike} that the readings leave open and a check on site would settle.
      *
      * @param done the checks already taken
      * @return that of the check with the least effort, the likeliest cause first; where the water may be too hot no check that

@@ -12,7 +12,7 @@ import java.util.Optional;
  *
  * @param part which part
  * @param check which reading on site; empty for a part of the log
- * @param from when it is first met (s)
+ * @param from when it begins (s)
  * @param count how many readings it has
  * @param meanDifference mean of forecast minus log over the part (Pa); 0 where no pressure of the log is meant
  * @param excess excess of the part's sum of squares over the best hypothesis (-); each unit makes the hypothesis less
@@ -35,7 +35,7 @@ public record Evidence(
      *
      * @param part which part
      * @param check which reading on site; empty for a part of the log
-     * @param from when it is first met (s)
+     * @param from when it begins (s)
      * @param count how many readings it has
      * @param meanDifference mean of forecast minus log over the part (Pa); 0 where no pressure of the log is meant
      * @param excess excess of the part's sum of squares over the best hypothesis (-)
@@ -55,7 +55,7 @@ public record Evidence(
         return check.map(SiteCheck::words).orElse(part.words());
     }
 
-    /** A part of the readings, and when it is first met (s). */
+    /** A part of the readings, and when it begins (s). */
     record About(Part part, Optional<SiteCheck> check, double from) {
 
         static About of(Part part, double from) {
@@ -166,8 +166,8 @@ public record Evidence(
     }
 
     /**
-     * A part of the readings. Those of a log are by what goes on at its readings in the run of the hypothesis, which need not be what
-     * went on in the house.
+     * A part of the readings. Parts of a log are named by what happens at its readings in the run of the hypothesis, which need
+     * not be what happened in the house.
      */
     public enum Part {
         /** The pressure is that of the supply, or is refilled to it: before the heat-up, and while water is drawn. */

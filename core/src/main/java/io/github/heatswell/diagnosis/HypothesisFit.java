@@ -23,7 +23,7 @@ import java.util.OptionalDouble;
  * @param evidence what each part of the log says; empty without a log
  * @param house the best-fitting house
  * @param gauge what the gauge shows in that house at the times of the log (Pa, gauge)
- * @param course what it shows there all along; without a log nothing
+ * @param course what it shows there throughout; nothing without a log
  */
 public record HypothesisFit(
         Cause cause,
@@ -103,7 +103,7 @@ public record HypothesisFit(
      * @param evidence what each part of the log says; empty without a log
      * @param house the best-fitting house
      * @param gauge what the gauge shows in that house at the times of the log (Pa, gauge)
-     * @param course what it shows there all along; without a log nothing
+     * @param course what it shows there throughout; nothing without a log
      */
     public HypothesisFit {
         Objects.requireNonNull(cause, "cause");

@@ -17,12 +17,12 @@ import java.util.stream.IntStream;
 public final class PressureLog {
 
     /**
-     * What a logger may record at all (Pa, gauge): not below a vacuum, beyond what a sensor may be off; so much besides that it can only
-     * be what a broken sensor sends.
+     * What a logger may record at all (Pa, gauge): not further below a vacuum than a sensor may be off, and nothing so high that
+     * only a broken sensor would send it.
      */
     public static final Limits PRESSURES = Limits.between("pressure", -1.2e5, 1e9);
 
-    /** The same of temperatures (K). */
+    /** The same for temperatures (K). */
     public static final Limits TEMPERATURES = Limits.between("temperature", 23.15, 1_273.15);
 
     private static final int SHOWN_DIGITS = 3;
@@ -50,7 +50,8 @@ public final class PressureLog {
     /** How well the time of a reading by hand is known (s), one standard deviation: clocks on walls differ; common practice, no source. */
     static final double BY_HAND = 60;
 
-    /** How far (Pa, difference, one standard deviation) a reading may be off besides that is only about right; our own judgement. */
+    /** How much further (Pa, difference, one standard deviation) a reading may be off that is only about right; our own
+     * judgement. */
     public static final double ROUGH = 0.15e5;
 
     /** So much of a long log is used (s), and so many readings. */

@@ -59,7 +59,7 @@ public record Narrative(
     }
 
     /**
-     * What one run of a house found of which everything is known.
+     * What one run found of a house of which everything is known.
      *
      * @param run the run
      * @return the narrative; its remark tells how well the rise is known without a vessel
@@ -148,7 +148,7 @@ public record Narrative(
     }
 
     /**
-     * What many runs found of which a picture shows some: those of the lowest and the highest peak, and others evenly between.
+     * What many runs found where a picture shows only some: those of the lowest and the highest peak, and others evenly between.
      *
      * @param runs all runs, at least two
      * @param shown how many of them are shown
@@ -190,7 +190,7 @@ public record Narrative(
     }
 
     /**
-     * What joins runs with their worst heat-ups where these are judged otherwise.
+     * Reconciles runs with their worst heat-ups where the two are judged differently.
      *
      * @param runs the runs
      * @param yardsticks how the worst heat-up of each stands to its limit, in the same order; empty where there is none
@@ -201,7 +201,7 @@ public record Narrative(
     }
 
     /**
-     * Yes or no to a question whether the vessel of a house is good enough, or to what an owner asks who sees a valve drip.
+     * Answers, first with yes or no, whether the vessel of a house is good enough, or what an owner asks who sees a valve drip.
      *
      * @param question the question
      * @param run the run that answers it: whether a valve drips is what its totals say
@@ -214,7 +214,7 @@ public record Narrative(
     }
 
     /**
-     * What is to be asked of a house whose vessel or supply was changed: what was seen before says nothing of it.
+     * The question to ask of a house after its vessel or supply was changed: what was seen before no longer counts.
      *
      * @param question the question about the house as it was
      * @return the question; empty if nothing was seen to drip, so that the question stays
@@ -224,8 +224,8 @@ public record Narrative(
     }
 
     /**
-     * What to say where the owner sees a valve drip that stayed shut in a run: what the run costs in water, and what it takes, is
-     * then not that of the house.
+     * What to say where the owner sees a valve drip that stayed shut in a run: the discharge in the run and what it costs are
+     * then not those of the house.
      *
      * @param question the question
      * @param run the run of the house as it is described
@@ -252,7 +252,7 @@ public record Narrative(
     }
 
     /**
-     * That charging the vessel which is there is no cure, before anybody does; or that fitting one is none at the present supply.
+     * Warns that charging the present vessel is no cure, or that fitting one is none at the present supply.
      *
      * @param sizing what a sizing of the house found
      * @param house the house
@@ -298,7 +298,7 @@ public record Narrative(
     }
 
     /**
-     * That the houses within what is uncertain differ in whether a relief valve discharges.
+     * Says in how many of the houses within the uncertainties a relief valve discharges, where they differ.
      *
      * @param check the check, sampled
      * @param house the house that is checked
@@ -331,7 +331,7 @@ public record Narrative(
     }
 
     /**
-     * Why no check sheet is given of a house in which the check itself ends in a hazard.
+     * Why there is no check sheet for a house in which the check itself ends in a hazard.
      *
      * @param hazard the hazard
      * @return whole sentences
@@ -341,7 +341,7 @@ public record Narrative(
     }
 
     /**
-     * Whether a relief valve runs every day alike, whatever the vessel and the weather.
+     * Whether a relief valve runs in the same way every day, whatever the vessel and the weather.
      *
      * @param house the house
      * @return true if one is stuck open, or the supply alone opens one
@@ -375,7 +375,7 @@ public record Narrative(
      * Which vessel a house needs, how sure that is, and what to do where none will do.
      *
      * @param advice the sizing
-     * @return the narrative; its alarms and findings are none
+     * @return the narrative; it has no alarms and no findings
      */
     public static Narrative of(SizeAdvice advice) {
         SizingStory story = new SizingStory(Objects.requireNonNull(advice, "advice"));
@@ -403,7 +403,7 @@ public record Narrative(
      *
      * @param outlook the years ahead
      * @param house the house as it is today
-     * @return the narrative; its findings are none
+     * @return the narrative; it has no findings
      */
     public static Narrative of(OutlookResult outlook, HotWaterSystem house) {
         OutlookStory story = new OutlookStory(Objects.requireNonNull(outlook, "outlook"), house);
@@ -414,12 +414,12 @@ public record Narrative(
     }
 
     /**
-     * The same for a house of which it is known how its worst heat-up stands to the limit of a sizing.
+     * The same for a house whose worst heat-up was held against the limit of a sizing.
      *
      * @param outlook the years ahead
      * @param house the house as it is today
      * @param yardstick the limit, and the worst heat-up today
-     * @return the narrative; its findings are none
+     * @return the narrative; it has no findings
      */
     public static Narrative of(OutlookResult outlook, HotWaterSystem house, Yardstick yardstick) {
         OutlookStory story = new OutlookStory(Objects.requireNonNull(outlook, "outlook"), house);

@@ -136,7 +136,7 @@ public final class Trace {
     }
 
     /**
-     * All values of a sample, as a listener of a run is given them.
+     * All values of a sample, as a listener of a run receives them.
      *
      * @param index the number of the sample
      * @return one value for each channel, by its {@code ordinal()}, in its SI unit, and behind them those of each of several
@@ -182,8 +182,8 @@ public final class Trace {
     }
 
     /**
-     * The instants at which a run is sampled: 0, one step, two steps, and so on; the end of the run is always the last one,
-     * also when it is not a whole number of steps away.
+     * The instants at which a run is sampled: 0, one step, two steps, and so on; the end of the run is always the last one, even
+     * when it is not a whole number of steps away.
      *
      * @param step the distance of the samples (s), above 0
      * @param end the end of the run (s), 0 or more
@@ -266,7 +266,7 @@ public final class Trace {
          * Starts a trace of a system that may have several vessels.
          *
          * @param planned the instants to allocate for; the trace may end earlier
-         * @param vessels how many vessels the system has; of two or more each is followed by itself too
+         * @param vessels how many vessels the system has; two or more are recorded one by one as well
          */
         public Builder(Trace.Grid planned, int vessels) {
             interval = planned.step();

@@ -105,11 +105,11 @@ public final class Simulation {
     }
 
     /**
-     * The same run, which tells how far it is: a century of a busy house takes minutes.
+     * The same run, reporting its progress: a century of a busy house takes minutes.
      *
      * @param listener hears how many simulated hours are over, of how many, on the thread that runs; all are once the run has ended,
      *     also where it ends early or fails
-     * @return the run that tells
+     * @return the run that reports
      */
     public Simulation telling(Workers.Progress listener) {
         return new Simulation(system, duration, sample, tolerance, Objects.requireNonNull(listener, "listener"));
@@ -147,7 +147,7 @@ public final class Simulation {
     }
 
     /**
-     * Simulates and passes on of every sample only some quantities, which costs less.
+     * Simulates and passes on only some quantities of each sample, which costs less.
      *
      * @param channels which; the others are NaN in what the listener takes, and so are those of each of several vessels
      * @param listener takes the samples, on the calling thread

@@ -190,8 +190,8 @@ public final class PeakMap {
     }
 
     /**
-     * The smallest volume at which the peak stays below a pressure: between the volumes that were simulated, more of them where the
-     * peak rises steeply, the peak is straight over the logarithm of volume.
+     * The smallest volume at which the peak stays below a pressure: between the volumes that were simulated, which lie closer
+     * where the peak rises steeply, the peak is taken as straight over the logarithm of volume.
      *
      * @param precharge the number of the precharge
      * @param gauge the pressure (Pa, gauge), below the test pressure of the tank

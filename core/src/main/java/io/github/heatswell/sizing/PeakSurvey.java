@@ -177,7 +177,7 @@ public final class PeakSurvey {
         }
 
         /**
-         * Ends the description and chooses what was left open, for which it may run a few heat-ups.
+         * Completes the description and chooses what was left open, for which it may run a few heat-ups.
          *
          * @return the survey
          * @throws IllegalArgumentException if there is no vessel type, or if the thermostat is stuck: then there is no

@@ -127,7 +127,7 @@ public final class VesselSizing {
     }
 
     /**
-     * The lowest precharge with which the only vessel of a house keeps the worst heat-up within a limit, the others of its numbers as
+     * The lowest precharge at which the only vessel of a house keeps the worst heat-up within a limit, with its other numbers as
      * described; to 100 Pa, on the side where the limit is kept.
      *
      * @param house the house, with one vessel that works

@@ -109,7 +109,7 @@ public final class Study {
     }
 
     /**
-     * What the scrambling of the samples follows from.
+     * The seed for scrambling the samples.
      *
      * @return the seed
      */
@@ -210,7 +210,7 @@ public final class Study {
         }
 
         /**
-         * Sets what the scrambling of the samples follows from.
+         * Sets the seed for scrambling the samples.
          *
          * @param value any number
          * @return this builder
@@ -221,7 +221,7 @@ public final class Study {
         }
 
         /**
-         * Sets on how many threads the model is run. The answers do not depend on it.
+         * Sets how many threads run the model. The answers do not depend on it.
          *
          * @param number the number, 1 to 1024
          * @return this builder
@@ -322,8 +322,8 @@ public final class Study {
     }
 
     /**
-     * What a calculation gives for a sample. What it refuses with an {@link IllegalArgumentException} fails the sample alone,
-     * as a house does that cannot be.
+     * What a calculation gives for a sample. If it refuses with an {@link IllegalArgumentException}, as for a house that cannot
+     * exist, only this sample fails.
      *
      * @param calculation the calculation
      * @param <T> what it gives

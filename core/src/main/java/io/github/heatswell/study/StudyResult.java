@@ -158,7 +158,7 @@ public final class StudyResult {
 
     /**
      * How far two inputs go together in these samples, though nothing connects them: few points of a sequence that fills space evenly
-     * may lie along a diagonal of two inputs. What one of them does, {@link #importance} then shows of the other too.
+     * may lie along a diagonal of two inputs. {@link #importance} then credits the effect of one to the other as well.
      *
      * @return the strongest rank correlation of two inputs (-), 0 to 1; 0 for a single input
      */

@@ -121,11 +121,11 @@ public final class UncertainHouse {
     }
 
     /**
-     * A number of a house that was not measured better, with its usual uncertainty. Each is a deviation from what the
+     * A number of a house and its usual uncertainty, unless somebody measured it better. Each is a deviation from what the
      * description says, in the unit named by {@link #unit()}, spread as {@link Distribution#around} says, or evenly between two limits
      * that do not lie around it. The figures are common practice without a source, except where noted.
      *
-     * <p>What makes a house stiff or soft counts without a working vessel only: with one, it changes the rise by 1 to 6 %.
+     * <p>Stiffness counts only without a working vessel: with one, it changes the rise by 1 to 6 %.
      */
     public enum Quantity {
         /** The pressure of the mains, by the same at all hours: 0.15 bar. */

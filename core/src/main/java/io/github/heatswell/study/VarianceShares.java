@@ -77,7 +77,7 @@ public final class VarianceShares {
     }
 
     /**
-     * How many samples the shares of an output stand on.
+     * How many samples the shares of an output rest on.
      *
      * @param output the number of the output, from 0
      * @return the number

@@ -339,6 +339,9 @@ class CheckProcedureTest {
         assertTrue(steps.get(0).contains("Never plug, cap or downsize a relief valve"));
         assertTrue(steps.stream()
                 .anyMatch(step -> step.contains("run 77 L of hot water through a hose to a drain in about 8 min")));
+        // 20.3 gal
+        assertTrue(CheckProcedure.of(Houses.lodge(4.2, 58).build()).steps(QuantityFormat.ascii(UnitSystem.US)).stream()
+                .anyMatch(step -> step.contains("run about 20 gal of hot water through a hose to a drain")));
         assertFalse(steps.toString().contains("bucket"), "a third of a tank at 60 degC scalds");
         assertTrue(
                 steps.get(1).contains("onto the cold pipe downstream of the reducing valve and of every check valve"),

@@ -98,10 +98,10 @@ final class DiagnosisTables {
         return rows.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Grid(
-                        "The evidence for and against each cause. The parts of the log are named by the cause's own run: a"
-                                + " valve open in that run may have been shut in the house. A part counts against a cause if it alone makes it"
-                                + " twenty times less likely than the likeliest, or if the cause misses it by more than the"
-                                + " uncertainty of the readings. In brackets, by how much the prediction is above"
+                        "The evidence for and against each cause. The parts of the log are named by the cause's own run:"
+                                + " what is open in that run may have been shut in the house. A part counts against a cause in two"
+                                + " cases: it alone makes the cause twenty times less likely than the likeliest, or the cause misses it"
+                                + " by more than the uncertainty of the readings. In brackets, by how much the prediction is above"
                                 + " the log (+) or below it (-) on average.",
                         List.of("Cause", "What the readings say"),
                         rows));

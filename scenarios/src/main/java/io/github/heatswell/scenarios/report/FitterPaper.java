@@ -510,9 +510,9 @@ final class FitterPaper {
                                         + " tested as their manufacturers say. If one does not close again, have it"
                                         + " replaced like for like: the same kind, set to the same pressure, never higher. One that also"
                                         + " opens on temperature must have a capacity of at least the heater's input. Hard"
-                                : "Have the relief valve tested as its manufacturer says. If it does not close again, have it replaced"
-                                        + " with one set to the same pressure, no higher than the pressure on the tank's plate, with a"
-                                        + " capacity of at least the heater's input. Hard")
+                                : "Have the relief valve tested as its manufacturer says. If it does not close again, have it replaced."
+                                        + " The new one must be set to the same pressure, no higher than the pressure on the tank's plate,"
+                                        + " and have a capacity of at least the heater's input. Hard")
                         + " water leaves scale on the seat: where the water is hard, have it checked more often.");
     }
 
