@@ -31,7 +31,7 @@ record LessonPicture(String label, Svg svg, boolean hasLimitOfTheUs) {
     private static final int HEIGHT = 560;
 
     /** With a third panel. */
-    private static final int TALL = 760;
+    private static final int TALL = 640;
 
     private static final String LIMIT_OF_THE_US = "limit of US model codes";
     private static final Pattern PLACE = Pattern.compile("\\W+");

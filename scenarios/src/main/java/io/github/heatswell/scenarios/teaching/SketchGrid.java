@@ -141,11 +141,16 @@ final class SketchGrid {
         double step = Scale.step(end / unit);
         Scale scale = new Scale(0, step, (int) Math.round(end / unit / step));
         boolean byClock = byClock(shown.get(0));
-        for (int i = 0; i <= scale.lines(); i++) {
-            double x = LEFT + (WIDTH - LEFT - RIGHT) * (double) i / scale.lines();
+        double begins = byClock ? shown.get(0).system().start().timeOfDay() / unit : 0;
+        double first = Math.ceil(begins / step - 1e-9) * step - begins; // round times of day, as in the picture
+        for (int i = 0; first + i * step <= end / unit + 1e-9; i++) {
+            double time = first + i * step;
+            double x = LEFT + (WIDTH - LEFT - RIGHT) * time * unit / end;
             line(x, TOP, x, HEIGHT - BOTTOM);
-            text(x, HEIGHT - BOTTOM + 18, "middle", byClock ? clock(i * step * unit) : scale.label(i));
+            text(x, HEIGHT - BOTTOM + 18, "middle", byClock ? clock(time * unit) : scale.label(i));
         }
+        line(LEFT, TOP, LEFT, HEIGHT - BOTTOM);
+        line(WIDTH - RIGHT, TOP, WIDTH - RIGHT, HEIGHT - BOTTOM);
         text(
                 (LEFT + WIDTH - RIGHT) / 2.0,
                 HEIGHT - 4,
@@ -181,7 +186,9 @@ final class SketchGrid {
     private String name() {
         String symbol = unit().symbol().replace("deg", "\u00b0");
         boolean pressure = unit() == units.pressure();
-        return (pressure ? "gauge pressure" : channel.description()) + " (" + symbol + ")";
+        String quantity =
+                channel == Channel.RELIEVED_TOTAL ? "water discharged since the start" : channel.description();
+        return (pressure ? "gauge pressure" : quantity) + " (" + symbol + ")";
     }
 
     private void line(double x1, double y1, double x2, double y2) {

@@ -54,7 +54,11 @@
     });
     look.addEventListener('toggle', () => {
       judge();
-      if (look.open && chosen() >= 0) verdict.scrollIntoView();
+      if (!look.open || chosen() < 0) return;
+      verdict.scrollIntoView();
+      // The picture is to be seen whole, where a screen has room for it.
+      const { top, bottom } = look.querySelector('.stage figure').getBoundingClientRect();
+      window.scrollBy(0, Math.min(Math.max(0, bottom - window.innerHeight), Math.max(0, top)));
     });
     for (const option of options) {
       option.addEventListener('change', () => { if (look.open) judge(); else verdict.textContent = ''; });
