@@ -71,9 +71,9 @@ final class DormandPrince {
     private static final double LITTLE_LONGER = 1.1;
     /**
      * Errors of a running total add up. Measured by the total itself, a small step late in a run might err by more than
-     * it adds; so it may err by this part (-) of that at most.
+     * it adds; so it may err by this part (-) of that at most, unless told otherwise.
      */
-    private static final double OF_INCREMENT = 1e-7;
+    static final double OF_INCREMENT = 1e-7;
     /** Error (1 is acceptable) assigned to a trial step that left the computable range. */
     private static final double BEYOND_ALL = 1e12;
 
@@ -94,6 +94,7 @@ final class DormandPrince {
     private final double[] absolute;
     private final double[] relative;
     private final double[] most;
+    private final double[] ofIncrement;
     private final boolean[] totals;
     private final int alike;
     private final double[][] rates;
@@ -104,26 +105,23 @@ final class DormandPrince {
     private long evaluations;
     private double begun;
 
-    /** A stepper without a limit to the tolerances. */
-    DormandPrince(double shortest, double[] absolute, double[] relative, boolean[] totals, int alike) {
-        this(shortest, absolute, relative, unlimited(absolute.length), totals, alike);
-    }
-
     /**
-     * A stepper.
+     * A stepper without a limit to the tolerances.
      *
      * @param shortest the shortest step (s)
      * @param absolute absolute tolerance of each component of the state, in its unit
      * @param relative relative tolerance of each component (-)
-     * @param most the most that absolute and relative tolerance of each component may come to, in its unit
      * @param totals which components are running totals
      * @param alike the index from which the components are alike
      */
-    DormandPrince(double shortest, double[] absolute, double[] relative, double[] most, boolean[] totals, int alike) {
+    DormandPrince(double shortest, double[] absolute, double[] relative, boolean[] totals, int alike) {
         this.shortest = shortest;
         this.absolute = absolute.clone();
         this.relative = relative.clone();
-        this.most = most.clone();
+        most = new double[absolute.length];
+        Arrays.fill(most, Double.POSITIVE_INFINITY);
+        ofIncrement = new double[absolute.length];
+        Arrays.fill(ofIncrement, OF_INCREMENT);
         this.totals = totals.clone();
         this.alike = alike;
         rates = new double[STAGES.length + 1][absolute.length];
@@ -133,11 +131,18 @@ final class DormandPrince {
         step = new DenseOutput(absolute.length);
     }
 
-    /** No limit to the tolerances of a number of components. */
-    static double[] unlimited(int components) {
-        double[] most = new double[components];
-        Arrays.fill(most, Double.POSITIVE_INFINITY);
-        return most;
+    /**
+     * Sets how far a running total may err in a step from now on.
+     *
+     * @param component its place in the state
+     * @param tolerance its absolute tolerance, in its unit
+     * @param increment the part (-) of what the step adds to it that it may err by as well
+     * @param limit the most that both may come to, in its unit
+     */
+    void allow(int component, double tolerance, double increment, double limit) {
+        absolute[component] = tolerance;
+        ofIncrement[component] = increment;
+        most[component] = limit;
     }
 
     /**
@@ -290,7 +295,7 @@ final class DormandPrince {
         double from = y[component];
         double to = after[component];
         double part = relative[component] * Math.max(Math.abs(from), Math.abs(to));
-        double grown = totals[component] ? Math.min(part, OF_INCREMENT * Math.abs(to - from)) : part;
+        double grown = totals[component] ? Math.min(part, ofIncrement[component] * Math.abs(to - from)) : part;
         return Math.min(most[component], absolute[component] + grown);
     }
 

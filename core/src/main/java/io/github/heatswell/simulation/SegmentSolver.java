@@ -24,6 +24,14 @@ final class SegmentSolver {
     /** Pressure may always err by what stores this many times the error of a mass. */
     private static final double LITTLE_STORED = 10;
 
+    /**
+     * A pressure that returns to its equilibrium within seconds forgets its errors. So while it moves, it may err by this part (-) of
+     * how far a step moves it,
+     */
+    private static final double FORGOTTEN_PART = 1e-5;
+    /** but by no more than this many times (-) as much as else, like what it lets in or out meanwhile: little of what a day moves. */
+    private static final double FORGOTTEN = 10;
+
     /** Largest fraction (-) of the tank's water that a heat-up displaces, */
     private static final double HEAT_UP = 0.01;
     /** and per kelvin (1/K) by which a thermostat's cycle warms it: a few times the actual value. */
@@ -51,6 +59,11 @@ final class SegmentSolver {
     private final Balance balance;
     private final Effort effort;
     private final double relativeTolerance;
+    private final double massTolerance;
+    private final double pressureTolerance;
+    /** The error of pressure (Pa) that a step may make at most. */
+    private final double mostOfPressure;
+
     private final EventLocator first;
     private final FirstSteps firstSteps = new FirstSteps();
     private long steps;
@@ -66,28 +79,28 @@ final class SegmentSolver {
         this.effort = effort;
         this.relativeTolerance = relativeTolerance;
         first = new EventLocator(balance, vector.length);
+        mostOfPressure = mostOfPressure(plant);
+        massTolerance = massTolerance(plant);
+        pressureTolerance = Math.min(mostOfPressure, LITTLE_STORED * massTolerance / plant.coldDensity / give(plant));
         double[] absolute = new double[vector.length];
         double[] relative = new double[vector.length];
-        Arrays.fill(absolute, massTolerance(plant));
+        Arrays.fill(absolute, massTolerance);
         boolean[] totals = vector.totals();
         for (int i = 0; i < vector.length; i++) {
             relative[i] = totals[i] ? OF_TOTALS * relativeTolerance : relativeTolerance;
         }
-        double[] most = DormandPrince.unlimited(vector.length);
         // pressure is a total as well: that of the water stored
         totals[StateVector.PRESSURE] = true;
         relative[StateVector.PRESSURE] = 1;
-        most[StateVector.PRESSURE] = pressureTolerance(plant);
         // a relative error of temperature counts against 300 K, of which a heat-up is a sixth
         Arrays.fill(relative, vector.lowest, vector.length, 0.1 * relativeTolerance);
-        absolute[StateVector.PRESSURE] = LITTLE_STORED * massTolerance(plant) / plant.coldDensity / give(plant);
         Arrays.fill(absolute, vector.lowest, vector.length, TEMPERATURE_TOLERANCE);
         vector.setTemperatures(absolute, TEMPERATURE_TOLERANCE);
         vector.setEnergies(absolute, ENERGY_TOLERANCE);
         absolute[StateVector.DELIVERED] = ENERGY_TOLERANCE;
         absolute[StateVector.HEAT_LOST] = ENERGY_TOLERANCE;
         absolute[StateVector.CARRIED] = ENERGY_TOLERANCE;
-        stepper = new DormandPrince(MIN_STEP, absolute, relative, most, totals, vector.lowest);
+        stepper = new DormandPrince(MIN_STEP, absolute, relative, totals, vector.lowest);
     }
 
     /**
@@ -96,7 +109,7 @@ final class SegmentSolver {
      * relative tolerance's part of what a small heat-up moves. A large tank that warms by a kelvin a day moves far less: a
      * step that hardly changes the pressure may err by a part of that change.
      */
-    private double pressureTolerance(CompiledSystem plant) {
+    private double mostOfPressure(CompiledSystem plant) {
         return relativeTolerance * Math.min(plant.startPressure, moved(plant) / give(plant));
     }
 
@@ -155,6 +168,7 @@ final class SegmentSolver {
         boolean drawing = drawn > 0;
         boolean atRest = !heating && !drawing && !modes.anyValveOpen();
         double longest = atRest ? MAX_STEP_AT_REST : MAX_STEP;
+        allow(balance.response().settlingTime() < PressureResponse.FAST);
         DenseOutput last = stepper.integrate(
                 (since, y, rates) -> balance.evaluate(y, modes, rates),
                 start,
@@ -178,6 +192,21 @@ final class SegmentSolver {
         firstSteps.learn(stepper.firstStep());
         segments++;
         return new Outcome(last.to(), last.last().clone(), Optional.ofNullable(first.due()));
+    }
+
+    /** Sets how far the pressure may err in a step, and what it lets in or out. */
+    private void allow(boolean forgets) {
+        double times = forgets ? FORGOTTEN : 1;
+        double part = forgets ? FORGOTTEN_PART : DormandPrince.OF_INCREMENT;
+        stepper.allow(StateVector.PRESSURE, pressureTolerance, part, times * mostOfPressure);
+        allowMass(StateVector.LET_IN, times);
+        for (Valve valve : plant.valves) {
+            allowMass(valve.relieved, times);
+        }
+    }
+
+    private void allowMass(int total, double times) {
+        stepper.allow(total, times * massTolerance, DormandPrince.OF_INCREMENT, Double.POSITIVE_INFINITY);
     }
 
     /** Sets when the next segment begins (s since the start of the run), and what it will likely last at most (s). */

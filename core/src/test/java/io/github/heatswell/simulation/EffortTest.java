@@ -55,9 +55,9 @@ class EffortTest {
                         "modulating valve",
                         Systems.lodge().addReliefValve(MODULATING).build(),
                         12,
-                        141,
-                        885),
-                Arguments.of("snap valve", snapping, 162, 290, 1_935),
+                        123,
+                        767),
+                Arguments.of("snap valve", snapping, 162, 198, 1_500),
                 Arguments.of("leaking check valve", behindALeakingCheckValve(), 12, 50, 447));
     }
 
