@@ -101,7 +101,7 @@ final class PeakRule implements Rule {
                         gauge(subject.workingPressure()),
                         gauge(valve.setPressure(), subject.atmosphere))
                 .advises(
-                        "The valve suits the tank and is not to be changed for this. Have the expansion taken up, so that"
+                        "The valve suits the tank: do not change it for this. Have a vessel take up the expansion, so that"
                                 + " the valve need not open.")
                 .by(WORKING_PRESSURE);
     }

@@ -85,7 +85,7 @@ final class SupplyRule implements Rule {
                                 gauge(limit(lowest)),
                                 gauge(limit(highest))),
                 lowest,
-                "If the lower limit applies here: ");
+                "If the lower limit applies here, ");
     }
 
     private static String who(AssessmentContext subject) {
@@ -106,9 +106,10 @@ final class SupplyRule implements Rule {
             AssessmentContext subject, Finding.Draft draft, PlaceRule rule, String condition) {
         boolean reduced = subject.house.supply().reducingValve().isPresent();
         return draft.advisesWork(condition
+                        + (condition.isEmpty() ? "Have " : "have ")
                         + (reduced
-                                ? "Have the reducing valve set lower" + ReliefSettingRule.matched(subject)
-                                : "Have a pressure reducing valve fitted, with a vessel downstream of it, since the valve closes"
+                                ? "the reducing valve set lower" + ReliefSettingRule.matched(subject)
+                                : "a pressure reducing valve fitted, with a vessel downstream of it, since the valve closes"
                                         + " the way back to the mains."))
                 .by(Authority.of(rule));
     }

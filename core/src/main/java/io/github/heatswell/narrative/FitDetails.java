@@ -116,7 +116,7 @@ final class FitDetails {
                         .then(new Measure(Measure.Kind.SHARE, assumed))
                         .then(" of the set pressure, fitted as ")
                         .then(new Measure(Measure.Kind.SHARE, share))
-                        .then(" here. If the manufacturer gives it, add it as reseats."));
+                        .then(" here. If the manufacturer gives it, add it to the file as reseats."));
     }
 
     /** How much water was drawn in the best explanation, as far as the log notes or shows that it was. */

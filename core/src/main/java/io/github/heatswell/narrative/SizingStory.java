@@ -314,7 +314,7 @@ final class SizingStory {
                                                                 : ". Valve and vessel together cost ")
                                                 + Decimals.fixed(price.amount().doubleValue(), 2) + " "
                                                 + price.currency())
-                                        .orElse(", and nothing is to be bought")
+                                        .orElse(", with nothing to buy")
                                 + "."));
     }
 

@@ -160,7 +160,7 @@ final class VesselVerdict {
                         .then(Measure.gauge(sizing.target().gauge()))
                         .then((house.supply().reducingValve().isPresent()
                                         ? ". First have the reducing valve set lower: 'heatswell size' says how low"
-                                        : ". First have a reducing valve fitted: 'heatswell size' says how it is to be set")
+                                        : ". First have a reducing valve fitted: 'heatswell size' says how to set it")
                                 + ", and which vessel to fit then."));
     }
 

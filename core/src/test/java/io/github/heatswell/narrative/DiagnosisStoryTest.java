@@ -669,7 +669,7 @@ class DiagnosisStoryTest {
             String said = answer(VESSEL, fit(Cause.LEAK, 0, 0.9, NONE, reseat));
             assertEquals(
                     share != assumed,
-                    said.contains("fitted as 99 % here. If the manufacturer gives it, add it as reseats."),
+                    said.contains("fitted as 99 % here. If the manufacturer gives it, add it to the file as reseats."),
                     said);
         }
     }

@@ -57,7 +57,7 @@ record Variants(List<String> fields, List<Variant> all) {
         for (Change change : request.changes()) {
             if (fields.contains(change.field())) {
                 throw new IllegalArgumentException(
-                        change.field() + ": is given in both --set and --vary; use one of them");
+                        change.field() + ": stands in both --set and --vary; use one of them");
             }
         }
         if (fields.contains(SAMPLE_FIELD) && request.arguments().hasMatchedOption(Specs.SAMPLE)) {

@@ -65,7 +65,7 @@ class SupplyTableTest {
                 text.contains("The cheapest way that works: have the reducing valve set to 50 psi (54 psi with no water"
                         + " running). Then the 4.5 gal expansion tank of this house, precharged to 54 psi instead of 40"
                         + " psi, stays"
-                        + " within the limit in nine of ten sampled houses, and nothing is to be bought."),
+                        + " within the limit in nine of ten sampled houses, with nothing to buy."),
                 text);
         assertTrue(
                 text.matches(
@@ -163,7 +163,7 @@ class SupplyTableTest {
         assertTrue(todo.contains("Have the reducing valve set to 50 psi. The supply must then be at 54 psi"), todo);
         assertTrue(todo.contains("installed, charged to 54 psi before it is connected"), todo);
         assertTrue(todo.contains("Have the reducing valve set to 50 psi, read with a little water running."), todo);
-        assertTrue(todo.contains("Set it with a hand pump to 54 psi"), todo);
+        assertTrue(todo.contains("Pump it up by hand to 54 psi"), todo);
         assertFalse(todo.contains("79 psi"), todo);
         assertTrue(page.contains("because the supply at its highest leaves only 0.6 psi below the limit."), page);
         assertTrue(

@@ -189,7 +189,7 @@ class VaryTest {
             --vary;piping=[,[]                | heatswell: Invalid value for option '--vary' (FIELD=A,B,...): piping: the brackets in the values do not match
             --vary;piping=],[                 | heatswell: Invalid value for option '--vary' (FIELD=A,B,...): piping: the brackets in the values do not match
             --vary;tank.volume=1L,2L;--vary;tank.volume=3L,4L | heatswell: tank.volume: is varied twice; put all its values in one --vary
-            --vary;tank.volume=1L,2L;--set;tank.volume=3L | heatswell: tank.volume: is given in both --set and --vary; use one of them
+            --vary;tank.volume=1L,2L;--set;tank.volume=3L | heatswell: tank.volume: stands in both --set and --vary; use one of them
             --vary;run.sample=10s,20s;-s;5s   | heatswell: run.sample: cannot be varied together with --sample, which sets it
             --vary;tank.volume=1L,2L,3L,4L,5L,6L,7L,8L;--vary;tank.layers=1,2,3,4,5,6,7,8 | heatswell: compare makes up to 60 runs, not 64: 1 scenario in 64 combinations
             """)
