@@ -426,17 +426,27 @@ final class Comparison {
 
     /**
      * With the profile of the water at first, where nothing says how warm it was: thermometer, tank and start of the heat-up make up for
-     * it along a ridge so bent that no slope at the end tells how long it is.
+     * it along a ridge so bent that no slope at the end tells how long it is. Where no thermometer was read, with that of the water at the
+     * end too, by the readings alone: nobody is to take what the dial says for what a gauge has shown.
      */
-    private static List<Profile> withWarmth(Ended ended) {
+    private List<Profile> withTemperatures(Ended ended) {
         Trial trial = ended.trial;
         int warmth = trial.index(Parameter.START_TEMPERATURE);
-        if (warmth < 0 || !trial.parameters().get(warmth).isOpen()) {
+        int hot = trial.index(Parameter.SET_POINT);
+        boolean warmthOpen = warmth >= 0 && trial.parameters().get(warmth).isOpen();
+        boolean hotUnread = trial.heatUnread() && trial.guessedDraws(ended.end.position()) == 0;
+        if (!warmthOpen && !hotUnread) {
             return ended.profiles;
         }
         Slopes slopes = new Intervals(trial, ended.end, 1).slopes();
-        return Stream.concat(ended.profiles.stream(), Stream.of(Profile.of(trial, ended.end, warmth, slopes)))
-                .toList();
+        List<Profile> profiles = new ArrayList<>(ended.profiles);
+        if (warmthOpen) {
+            profiles.add(Profile.of(trial, ended.end, warmth, slopes));
+        }
+        if (hotUnread) {
+            profiles.add(Profile.of(trial, ended.end, hot, slopes).asRead());
+        }
+        return profiles;
     }
 
     /** The causes in order; the house as described goes before one without numbers of its own that does no better. */
@@ -643,7 +653,7 @@ final class Comparison {
                                 trial,
                                 ended.end,
                                 misfit.map(Comparison::inflation).orElse(ROUGHNESS))
-                        .estimates(behind > 0 ? ended.profiles : withWarmth(ended));
+                        .estimates(behind > 0 ? ended.profiles : withTemperatures(ended));
         return new HypothesisFit(
                 trial.hypothesis().cause(),
                 trial.hypothesis().device(),

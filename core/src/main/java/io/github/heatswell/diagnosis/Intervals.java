@@ -52,7 +52,9 @@ final class Intervals {
                     interval[1] = Math.max(interval[1], within[1]);
                 }
             }
-            estimates.add(estimate(parameter, end.position()[i], interval));
+            int number = i;
+            boolean profiled = profiles.stream().anyMatch(profile -> profile.index() == number);
+            estimates.add(estimate(parameter, end.position()[i], interval, profiled));
         }
         return List.copyOf(estimates);
     }
@@ -63,12 +65,15 @@ final class Intervals {
         return new Slopes(trial, end.position(), lengths(first));
     }
 
-    private Estimate estimate(FreeParameter free, double position, double[] interval) {
+    /** After draws that nobody told, no gauge says how hot water is that nobody measured. */
+    private Estimate estimate(FreeParameter free, double position, double[] interval, boolean profiled) {
         double low = free.clamp(interval[0]);
         double high = free.clamp(interval[1]);
         double range = free.position(free.high()) - free.position(free.low());
         Estimate.Standing standing = Estimate.Standing.CARRIED;
-        if (free.isOpen() && high - low > ALMOST_ALL * range) {
+        boolean hidden =
+                free.parameter() == Parameter.SET_POINT && trial.heatUnread() && trial.guessedDraws(end.position()) > 0;
+        if (hidden || (free.isOpen() || profiled) && high - low > ALMOST_ALL * range) {
             standing = Estimate.Standing.NOT_CARRIED;
         } else if (!free.isOpen() && low <= 0 && high >= 0 && high - low > 2 * NORMAL_95 * HARDLY_BETTER) {
             standing = Estimate.Standing.AS_DESCRIBED;

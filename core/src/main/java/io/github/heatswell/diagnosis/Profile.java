@@ -73,6 +73,16 @@ record Profile(int index, List<Node> nodes) {
         return nodes;
     }
 
+    /** The same by the readings alone, without what was known beforehand of the coordinate. */
+    Profile asRead() {
+        return new Profile(
+                index,
+                nodes.stream()
+                        .map(node -> new Node(
+                                node.at, new Search.End(node.end.position(), node.end.cost() - node.at * node.at)))
+                        .toList());
+    }
+
     /** The best place seen. */
     Search.End best() {
         return nodes.stream()

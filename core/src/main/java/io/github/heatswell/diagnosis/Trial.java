@@ -171,6 +171,14 @@ final class Trial {
         return (int) guessed().filter(i -> !isDry(i, position)).count();
     }
 
+    /** Whether no thermometer was read, so that the set point, if it is roughly known, rests on what the dial says. */
+    boolean heatUnread() {
+        return target.log() != null
+                && !target.log().hasTemperature()
+                && !target.spots().all().containsKey(SiteCheck.HOT_TAP)
+                && !parameters.get(index(Parameter.SET_POINT)).isOpen();
+    }
+
     /** Where the draws stand. */
     IntStream drawn() {
         return IntStream.range(0, parameters.size()).filter(this::isVolume);

@@ -10,9 +10,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.system.Draw;
+import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Start;
+import io.github.heatswell.units.DurationUnit;
+import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
@@ -82,6 +86,19 @@ class FitTest {
         assertEquals(left, end.cost(), 1e-3);
         assertEquals(end.cost(), Trial.sumOfSquares(trial.residuals(end.position())), 1e-12);
         assertTrue(trial.target().balances().sum().runs() > 5, "runs are counted, those in long blocks too");
+    }
+
+    /** Validation: by the reading alone, 63 degC to 2 K, whatever the dial says; 1.96 of these to either side are 95 %. */
+    @Test
+    void aProfileTellsWhatTheReadingsAloneSay() {
+        Trial trial = asDescribed();
+        Search.End end = Search.closer(trial, Search.quickly(trial), new double[0]);
+        Slopes slopes = new Intervals(trial, end, 1).slopes();
+        double[] within = Profile.of(trial, end, SET_POINT, slopes).asRead().within(3.84);
+        FreeParameter set = trial.parameters().get(SET_POINT);
+        // between two nodes the root runs straight to either side of the best node, which need not be the least
+        assertEquals(273.15 + 63 - 1.96 * 2, set.value(within[0]), 0.8);
+        assertEquals(273.15 + 63 + 1.96 * 2, set.value(within[1]), 0.8);
     }
 
     @Test
@@ -239,6 +256,26 @@ class FitTest {
                 found.of(Cause.VESSEL_WATERLOGGED).orElseThrow().weight(),
                 1e-12);
         assertFalse(found.isDecided());
+    }
+
+    /** How hot the water is after a draw that nobody told was given to two kelvin, and missed by twenty. */
+    @Test
+    void afterDrawsThatNobodyToldNoGaugeSaysHowHotTheWaterIs() {
+        HotWaterSystem drawing = HOUSE.toBuilder()
+                .draws(DrawProfile.of(
+                        "not noted",
+                        List.of(Draw.builder()
+                                .timeOfDay(1.5, DurationUnit.HOUR)
+                                .volume(50, VolumeUnit.LITRE)
+                                .flow(8, FlowUnit.LITRE_PER_MINUTE)
+                                .build())))
+                .build();
+        Diagnosis.Builder diagnosis = Diagnosis.builder(HOUSE).log(log(drawing, 0));
+        EnumSet.complementOf(EnumSet.of(Cause.AS_DESCRIBED)).forEach(diagnosis::without);
+        Estimate hot =
+                diagnosis.build().run().best().estimate(Parameter.SET_POINT).orElseThrow();
+        assertEquals(Estimate.Standing.NOT_CARRIED, hot.standing());
+        assertEquals(Optional.of(SiteCheck.HOT_TAP), hot.settledBy());
     }
 
     /** A thermometer that is off by 3 K at every reading was taken for air in the piping, or for no cause known. */
