@@ -30,6 +30,8 @@ final class Circumstances {
     private static final double TANK_SPREAD = 0.06;
     /** What is known of how far tank and pipes give way, as the logarithm of a share: plastic pipes for copper double it; our own judgement. */
     private static final double COMPLIANCE_SPREAD = 0.35;
+    /** The same where no pipes are described: those there are, hoses and pockets of air may give several times as much as the tank; our own judgement. */
+    private static final double UNDESCRIBED_SPREAD = 0.8;
     /** What is known of a tank's standing loss, as the logarithm of a share: 1.3 times more or less; our own judgement. */
     private static final double LOSS_SPREAD = 0.26;
     /** Nobody takes more readings than this by hand; our own judgement. */
@@ -106,7 +108,8 @@ final class Circumstances {
         if (log != null) { // the few readings on site do not part it from the rate of heating
             all.add(FreeParameter.known(Parameter.TANK_VOLUME, 1, TANK_SPREAD));
             if (house.tank().compliance() > 0) {
-                all.add(FreeParameter.known(Parameter.COMPLIANCE, 1, COMPLIANCE_SPREAD));
+                all.add(FreeParameter.known(
+                        Parameter.COMPLIANCE, 1, house.piping().isEmpty() ? UNDESCRIBED_SPREAD : COMPLIANCE_SPREAD));
             }
             if (showsCooling() && house.tank().standingLoss() > 0) {
                 all.add(FreeParameter.known(Parameter.STANDING_LOSS, 1, LOSS_SPREAD));

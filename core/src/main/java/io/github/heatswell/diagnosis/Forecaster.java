@@ -10,6 +10,8 @@ import io.github.heatswell.system.HotWaterSystem;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -18,6 +20,7 @@ import java.util.NavigableMap;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.IntFunction;
+import java.util.stream.DoubleStream;
 
 /** Simulates a house for as long as there are readings, and predicts each of them. */
 final class Forecaster {
@@ -65,6 +68,7 @@ final class Forecaster {
     /** What {@link #last} shows at the readings for the start asked last: other instruments need no other. */
     private Forecast atReadings;
 
+    private double[][] choices;
     private Course lastAtReadings;
     private double lastAtReadingsStart;
 
@@ -148,19 +152,37 @@ final class Forecaster {
 
         /** How far a reading lies above (or, negative, below) all that the gauge shows around a time (Pa). */
         double beyond(double reading, double time, double around) {
-            int from = (int) Math.max(0, Math.min(Math.floor((time - around) / step), count - 1.0));
-            int to = (int) Math.max(0, Math.min(Math.ceil((time + around) / step), count - 1.0));
-            double low = gauge[from];
-            double high = gauge[from];
-            for (int i = from; i <= to; i++) {
-                low = Math.min(low, gauge[i]);
-                high = Math.max(high, gauge[i]);
+            DoubleSummaryStatistics shown =
+                    samples(time - around, time + around).summaryStatistics();
+            openings().subMap(time - around, true, time + around, true).values().forEach(shown::accept);
+            return reading > shown.getMax() ? reading - shown.getMax() : Math.min(0, reading - shown.getMin());
+        }
+
+        /**
+         * The pressures that readings by hand may be of, some for each; none of a logger. Where a valve opens within the minute to which a clock
+         * is read, those are all that the gauge shows within it: nobody knows whether it was read before or after.
+         */
+        double[][] choices(PressureLog log, double start) {
+            TreeMap<Double, Double> openings = log.tellsItsScatter() ? new TreeMap<>() : openings();
+            double[][] choices = new double[openings.isEmpty() ? 0 : log.count()][];
+            for (int i = 0; i < choices.length; i++) {
+                double time = log.time(i) - start;
+                double from = time - PressureLog.BY_HAND;
+                double until = time + PressureLog.BY_HAND;
+                DoubleStream near = openings.subMap(from, true, until, true).values().stream()
+                        .mapToDouble(opening -> opening);
+                choices[i] = openings.subMap(from, true, until, true).isEmpty()
+                        ? new double[] {between(gauge, time)}
+                        : DoubleStream.concat(near, samples(from, until)).toArray();
             }
-            for (double opening :
-                    openings().subMap(time - around, true, time + around, true).values()) {
-                high = Math.max(high, opening);
-            }
-            return reading > high ? reading - high : Math.min(0, reading - low);
+            return choices;
+        }
+
+        /** What the gauge shows from one time to another, sample by sample. */
+        private DoubleStream samples(double from, double until) {
+            int first = (int) Math.max(0, Math.min(Math.floor(from / step), count - 1.0));
+            int last = (int) Math.max(0, Math.min(Math.ceil(until / step), count - 1.0));
+            return Arrays.stream(gauge, first, last + 1);
         }
 
         /** When valves open and what the gauge shows then: a stiff house climbs to its valve and falls at once, between two samples. */
@@ -228,12 +250,21 @@ final class Forecaster {
         Course course = course(house, start);
         if (course != lastAtReadings || start != lastAtReadingsStart) {
             atReadings = course.at(log, start);
+            choices = course.choices(log, start);
             lastAtReadings = course;
             lastAtReadingsStart = start;
         }
         Forecast real = atReadings;
+        double[] gauge = shown.shows(real.gauge);
+        for (int i = 0; i < choices.length; i++) {
+            double read = log.gauge(i);
+            gauge[i] = Arrays.stream(shown.shows(choices[i]))
+                    .boxed()
+                    .min(Comparator.comparingDouble(one -> Math.abs(one - read)))
+                    .orElseThrow();
+        }
         return new Forecast(
-                shown.shows(real.gauge),
+                gauge,
                 shown.warmed(real.bottom),
                 shown.warmed(real.top),
                 real.regimes,

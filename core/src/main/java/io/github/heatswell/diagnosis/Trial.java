@@ -6,6 +6,7 @@ import io.github.heatswell.system.Tank;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
@@ -22,6 +23,12 @@ final class Trial {
     private static final double MAX_POSITION = 3;
     /** So many layers show when a tank calls for heat, in a tenth of the time that a dozen take. */
     private static final int FEW_LAYERS = 4;
+
+    /** Where a search of readings by hand begins (standard deviations from what is assumed); our own judgement. */
+    private static final Map<Parameter, List<Double>> UNREAD = Map.of(
+            Parameter.RESEAT_SHARE, List.of(-0.5, 0.0, 0.5),
+            Parameter.COMPLIANCE, List.of(-1.0, 0.0, 1.0, 2.0),
+            Parameter.HEATING_RATE, List.of(-1.0, 0.0, 1.0));
 
     private final HotWaterSystem described;
     private final Hypothesis hypothesis;
@@ -123,7 +130,35 @@ final class Trial {
             described[acceptance] = share.position(share.starts().get(1));
         }
         starts.addAll(starts(described));
+        starts.addAll(byHand(begun));
         return starts;
+    }
+
+    /**
+     * A cause without a number of its own, with other values of what nobody read: where a valve closes, how far pipes give and how fast the
+     * tank heats. Few readings by hand jump as a valve opens between two of them, and no search gets across that by small steps.
+     */
+    private List<double[]> byHand(double[] from) {
+        boolean fixed = hypothesis.open().isEmpty()
+                && target.log() != null
+                && !target.log().tellsItsScatter()
+                && index(Parameter.RESEAT_SHARE) >= 0;
+        List<double[]> starts = fixed ? List.of(from) : List.of();
+        for (Map.Entry<Parameter, List<Double>> unread : UNREAD.entrySet()) {
+            int index = index(unread.getKey());
+            starts = index < 0
+                    ? starts
+                    : starts.stream()
+                            .flatMap(start -> unread.getValue().stream().map(at -> moved(start, index, at)))
+                            .toList();
+        }
+        return starts;
+    }
+
+    private double[] moved(double[] start, int index, double position) {
+        double[] other = start.clone();
+        other[index] = position;
+        return clamp(other);
     }
 
     /** The position of the supply with which the gauge begins as the log does, within what is likely. */

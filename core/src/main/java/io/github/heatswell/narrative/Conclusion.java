@@ -12,11 +12,13 @@ import java.util.Optional;
 /** How far readings settle the cause. Immutable. */
 final class Conclusion {
 
-    /** From these weights on a cause is called settled, or likely; our own judgement. */
+    /** From this weight on a cause is called settled; our own judgement. */
     private static final double SETTLED = 0.9;
 
-    private static final double LIKELY = 0.75;
+    /** What is called likely is likelier than not, and so many times as likely as anything else; our own judgement. */
     private static final double EVEN = 0.5;
+
+    private static final double CLEARLY = 3;
 
     private final DiagnosisResult result;
     private final HotWaterSystem house;
@@ -41,9 +43,17 @@ final class Conclusion {
         return !doubted && result.isDecided() && result.best().weight() >= SETTLED;
     }
 
-    /** Whether one cause stands out: it is likelier than all others together, or far likelier if others explain the readings too. */
+    /** Whether what is said, the house as described or the best cause, is likelier than not, clearly ahead, and leaves no reading off. */
     boolean isLikely() {
-        return result.best().weight() > (result.tested().size() == 1 ? EVEN : LIKELY);
+        Cause said = isAsDescribed() ? Cause.AS_DESCRIBED : result.best().cause();
+        double weight = 0;
+        double next = 0;
+        for (HypothesisFit fit : result.fits()) {
+            boolean same = fit.cause() == said && weight == 0;
+            weight = same ? fit.weight() : weight;
+            next = same ? next : Math.max(next, fit.weight());
+        }
+        return weight > EVEN && weight >= CLEARLY * next && !result.misfit();
     }
 
     /** Whether several causes would explain the readings, and heated water has nowhere to go in any. */

@@ -115,6 +115,10 @@ public final class DiagnosisStory {
             return plain((!expansion.isHeated() ? "Open. " : standing()) + expansion.answer() + agreeing());
         }
         String shared = shared();
+        if (result.misfit()) {
+            return plain("Open. The cause that comes closest leaves one reading unexplained: "
+                    + result.best().inWords() + "." + pin);
+        }
         if (conclusion.isSettled() || conclusion.isLikely()) {
             return losesBesides()
                     ? plain((shared.isEmpty() ? expansion.answer() : shared) + standing() + BESIDES
@@ -160,6 +164,10 @@ public final class DiagnosisStory {
             return plain((doubted || !expansion.isHeated() ? "Open. " : standing())
                     + (reason.isEmpty() ? agreeing() : reason.strip()));
         }
+        if (result.misfit()) {
+            return plain("Open. Closest, though it leaves one reading unexplained: "
+                    + result.best().inWords() + ".");
+        }
         if (conclusion.isSettled() || conclusion.isLikely()) {
             return plain((doubted ? "Open. " : standing())
                     + (losesBesides()
@@ -187,14 +195,21 @@ public final class DiagnosisStory {
 
     private String agreeing() {
         return (result.misfit() ? "All readings but one agree" : "The readings agree")
-                + " with the house as described.";
+                + " with the house as described"
+                + (expansion.isHeated()
+                                && !doubted
+                                && !result.misfit()
+                                && !conclusion.isSettled()
+                                && !conclusion.isLikely()
+                        ? ", but don't settle it."
+                        : ".");
     }
 
     /** How sure the answer is. */
     private String standing() {
         return doubted
                 ? "Open until you have checked the points below. "
-                : conclusion.isSettled() ? "Settled. " : "Likely. ";
+                : conclusion.isSettled() ? "Settled. " : conclusion.isLikely() ? "Likely. " : "Open. ";
     }
 
     /** What several causes that would explain the readings have in common, as far as the readings test them; else nothing. */

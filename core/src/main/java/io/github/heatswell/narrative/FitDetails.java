@@ -64,15 +64,18 @@ final class FitDetails {
                     "A value in the description may be wrong, water may have been drawn without a note, or the cause may be one not"
                             + " considered here."));
         } else if (!conclusion.isAsDescribed() && !conclusion.isSettled()) {
-            List<HypothesisFit> others = conclusion.isLikely() ? tested.subList(1, tested.size()) : tested;
-            String said = conclusion.isLikely()
-                    ? "These would explain the readings too: "
+            boolean named = conclusion.isLikely() || result.misfit();
+            List<HypothesisFit> others = named ? tested.subList(1, tested.size()) : tested;
+            String said = named
+                    ? result.misfit() ? "These come about as close: " : "These would explain the readings too: "
                     : tested.size() == 1 ? "The likeliest is this: " : "The likeliest are these: ";
             others.stream().findFirst().ifPresent(any -> all.add(plain(said + named(others) + ".")));
         }
         strays().ifPresent(all::add);
         if (!result.isUnexplained() && conclusion.isAsDescribed() && tested.size() > 1) {
-            all.add(plain("They would not show a slight case of one of these: "
+            all.add(plain((conclusion.isLikely()
+                            ? "They would not show a slight case of one of these: "
+                            : "These would explain the readings too: ")
                     + named(tested.stream()
                             .filter(fit -> fit.cause() != Cause.AS_DESCRIBED)
                             .toList()) + "."));

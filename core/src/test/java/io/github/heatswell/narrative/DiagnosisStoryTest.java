@@ -139,7 +139,7 @@ class DiagnosisStoryTest {
         assertTrue(longest.length() <= 165, longest);
         assertEquals(
                 "Likely. Best fit: " + Cause.LEAK.words() + ".",
-                headline(VESSEL, fit(Cause.LEAK, 0, 0.8, NONE), creeps));
+                headline(VESSEL, fit(Cause.LEAK, 0, 0.8, NONE), fit(Cause.REDUCING_VALVE_CREEPS, 3, 0.2, NONE)));
     }
 
     private static String headline(HotWaterSystem house, HypothesisFit... fits) {
@@ -482,7 +482,18 @@ class DiagnosisStoryTest {
         HypothesisFit supply = fit(Cause.SUPPLY_PRESSURE, 0, 0.7, NONE);
         HypothesisFit close = fit(Cause.AS_DESCRIBED, 2, 0.3, NONE);
         String agree = "The readings agree with the house as described.";
-        assertTrue(answer(WITHOUT_VESSEL, supply, close).contains(agree));
+        assertEquals(
+                "Open. Ordinary expansion: the heated water has nowhere to go. Fit an expansion vessel. The readings agree with the house"
+                        + " as described, but don't settle it. These would explain the readings too: the supply"
+                        + " pressure differs from the description.",
+                answer(WITHOUT_VESSEL, supply, close),
+                "three of ten is not likely");
+        assertTrue(answer(WITHOUT_VESSEL, fit(Cause.AS_DESCRIBED, 0, 0.7, NONE), fit(Cause.LEAK, 2, 0.2, NONE))
+                .startsWith("Likely. Ordinary expansion"));
+        assertTrue(
+                answer(WITHOUT_VESSEL, fit(Cause.AS_DESCRIBED, 0, 0.6, NONE), fit(Cause.LEAK, 1, 0.4, NONE))
+                        .startsWith("Open. Ordinary expansion"),
+                "not clearly ahead");
         assertEquals(
                 "Open. These readings don't settle it: 2 causes would explain them. The likeliest are these: the supply pressure"
                         + " differs from the description; the house as described.",
@@ -601,19 +612,20 @@ class DiagnosisStoryTest {
                 answer(high, fit(Cause.AS_DESCRIBED, 0, 0.99, NONE)));
     }
 
-    /** Regression: a cause that left the highest reading unexplained was called over 95 % sure; then none was said to explain any. */
+    /** Regression: a cause that left the highest reading unexplained was called over 95 % sure, then likely; then none was said to explain any. */
     @Test
-    void oneReadingThatIsMissedKeepsTheAnswerAndIsNamed() {
+    void aReadingThatIsMissedLeavesTheAnswerOpenAndIsNamed() {
         Misfit.Stray peak = new Misfit.Stray(480, 7e5, 5.4e5, true, false);
         Misfit one = new Misfit(1, 0, 0, 0, 1, 10, List.of(peak));
         String missed =
                 " The highest reading that was used is not explained: 8 min after the first reading, the gauge showed 7 bar, where 5.4 bar was"
                         + " expected.";
         assertEquals(
-                "Likely. The cause that fits best is this: " + Cause.RELIEF_OPENS_LOW.words() + "." + missed,
+                "Open. The cause that comes closest leaves one reading unexplained: " + Cause.RELIEF_OPENS_LOW.words()
+                        + "." + missed,
                 answer(VESSEL, fit(Cause.RELIEF_OPENS_LOW, 0, 0.99, one)));
         assertEquals(
-                "Likely. All readings but one agree with the house as described." + missed,
+                "Open. All readings but one agree with the house as described." + missed,
                 answer(VESSEL, fit(Cause.AS_DESCRIBED, 0, 0.99, one)));
         assertTrue(
                 story(VESSEL, log().build(), fit(Cause.RELIEF_OPENS_HIGH, 0, 0.99, one))
