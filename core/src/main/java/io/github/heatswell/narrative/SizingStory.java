@@ -276,7 +276,7 @@ final class SizingStory {
             return;
         }
         said.add(sizing.lowerSupplyTo()
-                .map(lower -> plain("Lower the supply first, by a reducing valve, to ")
+                .map(lower -> plain("Lower the supply first, with a reducing valve, to ")
                         .then(new Measure(Measure.Kind.HIGHEST_SETTING, lower.gauge(atmosphere)))
                         .then(" or less with no water running; by the best estimates a vessel of ")
                         .then(volume(sizing.largest()))

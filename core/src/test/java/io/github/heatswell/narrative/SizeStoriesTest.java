@@ -329,7 +329,7 @@ class SizeStoriesTest {
         String never = told(known(high, 8, 18, 100));
         assertTrue(never.startsWith("No vessel of any size can keep the peak within the limit of "), never);
         assertTrue(never.contains("The supply is at 6.5 bar and leaves no room"), never);
-        assertTrue(never.contains("Lower the supply first, by a reducing valve, to "), never);
+        assertTrue(never.contains("Lower the supply first, with a reducing valve, to "), never);
 
         HotWaterSystem open = house(18, 4).toBuilder()
                 .supply(FaultlessHouse.supply(4)

@@ -71,7 +71,7 @@ final class CheckStep {
             HouseFile list = new HouseFile(job.beside("-check.yaml"));
             list.write(lines);
             job.blankLine();
-            job.say("What these readings say about the cause takes a minute or two.");
+            job.say("Working out what these readings say about the cause takes a minute or two.");
             job.run("diagnose", "--readings", list.path().toString(), "--out", job.folder("-check"));
             job.pass();
         }

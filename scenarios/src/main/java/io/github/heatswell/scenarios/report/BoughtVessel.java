@@ -40,7 +40,7 @@ public final class BoughtVessel {
                                     + tried.above().of() + " sampled houses")
                             .orElse("")
                     + (answer.lacksMargin()
-                            ? ". That is short of margin for what is uncertain and for a year's loss of charge"
+                            ? ". That leaves too little margin for a year's loss of charge and for what is uncertain"
                                     + wanted(answer, shown) + turned(answer, other.vessel(), shown)
                             : ".");
         });

@@ -173,6 +173,11 @@ public final class ComparisonReport {
                 .printedFor(runs.get(0).summary().system());
     }
 
+    /** In which run, by a name that is set apart where it has several words. */
+    private static String in(NamedSummary run) {
+        return " in " + (run.name().contains(" ") ? "\u201c" + run.name() + "\u201d" : run.name());
+    }
+
     /** Hazards of all runs before any limit passed. */
     private List<AlarmNote> alarms(QuantityFormat shown) {
         List<AlarmNote> hazards = new ArrayList<>();
@@ -181,8 +186,8 @@ public final class ComparisonReport {
             List<Alarm> alarms = Narrative.of(run.summary(), run.doubts()).alarms();
             Map<Boolean, List<Alarm>> byHazard =
                     alarms.stream().collect(Collectors.partitioningBy(alarm -> alarm.level() == Alarm.Level.HAZARD));
-            hazards.addAll(AlarmNote.notes(byHazard.get(true), " in " + run.name(), shown));
-            warnings.addAll(AlarmNote.notes(byHazard.get(false), " in " + run.name(), shown));
+            hazards.addAll(AlarmNote.notes(byHazard.get(true), in(run), shown));
+            warnings.addAll(AlarmNote.notes(byHazard.get(false), in(run), shown));
         }
         hazards.addAll(AlarmNote.open(balances(), shown));
         hazards.addAll(warnings);

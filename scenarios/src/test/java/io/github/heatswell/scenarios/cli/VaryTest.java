@@ -138,7 +138,9 @@ class VaryTest {
                 starts);
         // A house without a relief valve has no margin, and ends in a hazard, which comes first in the report.
         assertTrue(rows.get(5).endsWith(",,0.00000,0,test_pressure_reached"), rows.get(5));
-        assertTrue(outcome.out().startsWith("HAZARD in quarry-row, supply pressure 3 bar"), outcome.out());
+        assertTrue(
+                outcome.out().startsWith("HAZARD in \"quarry-row, supply pressure 3 bar, tank volume 150 L\": "),
+                outcome.out());
         outcome.out()
                 .lines()
                 .filter(line -> !line.contains(folder.toString()))
