@@ -163,13 +163,24 @@ public final class Diagnosis {
 
     /**
      * No pressure reading shows what a mixing valve does; without a reading at a tap it could never be ruled out. Nor is a gauge stuck
-     * that moves.
+     * that moves. A valve that lets the pressure go far beyond its plate does not open, unless somebody saw water come out of it.
      */
     private boolean canShow(Cause cause) {
+        if (cause == Cause.RELIEF_STUCK_OPEN && beyond.stream().anyMatch(Diagnosis::isPlatePassed)) {
+            return log != null
+                    && log.sightings().stream()
+                            .anyMatch(seen -> seen.kind() == Sighting.Kind.DRIPS || seen.volume() > 0);
+        }
         if (cause == Cause.GAUGE_STUCK) {
             return log != null && log.rests();
         }
         return cause != Cause.MIXING_VALVE_PASSES || spots.all().containsKey(SiteCheck.HOT_TAP);
+    }
+
+    private static boolean isPlatePassed(BeyondLimit reading) {
+        return reading.isHazard()
+                && reading instanceof Overpressure over
+                && over.plate() == Overpressure.Plate.RELIEF_VALVE;
     }
 
     /** Builds a {@link Diagnosis}. */
