@@ -100,6 +100,7 @@ final class DormandPrince {
     private final double[][] rates;
     private final double[] found;
     private final DenseOutput step;
+    private int part = -1;
     private double[] y;
     private double[] next;
     private long evaluations;
@@ -146,6 +147,15 @@ final class DormandPrince {
     }
 
     /**
+     * Lets the first of the components that are alike err the more, the less of it there is.
+     *
+     * @param component what part (-) of it there is, itself a component of the state; negative if all of it always is
+     */
+    void allowFirstByPart(int component) {
+        part = component;
+    }
+
+    /**
      * Integrates from time zero to the end, or until the reader stops it.
      *
      * @param equations the equations
@@ -181,8 +191,8 @@ final class DormandPrince {
             double until = reachesEnd ? end : time + length;
             step.load(time, y, until, next, rates);
             reader.cut(step);
-            double part = (step.to() - time) / length;
-            if (part > CUT_AT_ONCE && part < CUT_EARLY && isCoarse(equations)) {
+            double cut = (step.to() - time) / length;
+            if (cut > CUT_AT_ONCE && cut < CUT_EARLY && isCoarse(equations)) {
                 wanted = LITTLE_LONGER * (step.to() - time);
                 continue;
             }
@@ -294,9 +304,10 @@ final class DormandPrince {
     private double tolerance(int component, double[] after) {
         double from = y[component];
         double to = after[component];
-        double part = relative[component] * Math.max(Math.abs(from), Math.abs(to));
-        double grown = totals[component] ? Math.min(part, ofIncrement[component] * Math.abs(to - from)) : part;
-        return Math.min(most[component], absolute[component] + grown);
+        double ofSize = relative[component] * Math.max(Math.abs(from), Math.abs(to));
+        double grown = totals[component] ? Math.min(ofSize, ofIncrement[component] * Math.abs(to - from)) : ofSize;
+        double whole = Math.min(most[component], absolute[component] + grown);
+        return component == alike && part >= 0 ? whole / Math.min(1, after[part]) : whole;
     }
 
     private double tolerance(int component) {

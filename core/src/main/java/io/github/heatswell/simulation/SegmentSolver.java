@@ -101,6 +101,8 @@ final class SegmentSolver {
         absolute[StateVector.HEAT_LOST] = ENERGY_TOLERANCE;
         absolute[StateVector.CARRIED] = ENERGY_TOLERANCE;
         stepper = new DormandPrince(MIN_STEP, absolute, relative, totals, vector.lowest);
+        // an error of temperature matters by the water that has it
+        stepper.allowFirstByPart(vector.phase);
     }
 
     /**

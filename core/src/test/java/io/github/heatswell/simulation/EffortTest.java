@@ -16,7 +16,9 @@ import io.github.heatswell.system.PowerCurve;
 import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
+import io.github.heatswell.system.Tank;
 import io.github.heatswell.units.FlowUnit;
+import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
 import java.lang.management.ManagementFactory;
 import java.time.Duration;
@@ -44,6 +46,17 @@ class EffortTest {
         return withVessel().draws(DrawProfile.published().get("eu-m")).build();
     }
 
+    private static HotWaterSystem layeredDay() {
+        Tank tank = Systems.tank(230, Systems.steel(480, 2.2), 2.4, 10).toBuilder()
+                .layers(12)
+                .height(1.2, LengthUnit.METRE)
+                .build();
+        return withVessel()
+                .tank(tank)
+                .draws(DrawProfile.published().get("eu-m"))
+                .build();
+    }
+
     static Stream<Arguments> days() {
         HotWaterSystem snapping = Systems.lodge()
                 .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.SNAP))
@@ -58,6 +71,7 @@ class EffortTest {
                         123,
                         767),
                 Arguments.of("snap valve", snapping, 162, 198, 1_500),
+                Arguments.of("layers and EU profile M", layeredDay(), 155, 410, 3_140),
                 Arguments.of("leaking check valve", behindALeakingCheckValve(), 12, 50, 447));
     }
 
