@@ -10,6 +10,7 @@ import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.checksheet.UncertainCheck;
 import io.github.heatswell.narrative.Observer.Observed;
+import io.github.heatswell.place.Place;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.result.Totals;
@@ -17,6 +18,7 @@ import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.study.SampledPeaks;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
@@ -381,6 +383,32 @@ public record Narrative(
         SizingStory story = new SizingStory(Objects.requireNonNull(advice, "advice"));
         List<Statement> said = story.sentences();
         return new Narrative(List.of(), said.get(0), said.subList(1, said.size()), story.facts(), List.of());
+    }
+
+    /**
+     * That a valve made to take the expansion only did its work in a run, where the trade of the place leaves the expansion to it.
+     *
+     * @param run the run of the house as it is
+     * @return what to do about the drip; empty where another valve discharged too, none did, or the place is another
+     */
+    public static Optional<Statement> normalDrip(RunSummary run) {
+        HotWaterSystem house = run.system();
+        Place place = house.site().place();
+        List<ReliefValve> dripping = house.reliefValves().stream()
+                .filter(valve -> run.openings(valve.name()).findAny().isPresent())
+                .toList();
+        boolean normal = (place == Place.AU_NZ || place == Place.EN)
+                && run.hazard().isEmpty()
+                && !dripping.isEmpty()
+                && dripping.stream()
+                        .allMatch(valve ->
+                                valve.kind().takesExpansion() && valve.condition() == ReliefFault.Condition.SOUND);
+        return normal
+                ? Optional.of(plain("'" + dripping.get(0).name()
+                        + "' is made to discharge the expansion: a drip at each heat-up that stops afterwards is its normal work,"
+                        + " and nothing has to be bought for it. A vessel saves that water. What runs on long after the heater"
+                        + " went off is not expansion. To fit a vessel that takes the expansion:"))
+                : Optional.empty();
     }
 
     /**

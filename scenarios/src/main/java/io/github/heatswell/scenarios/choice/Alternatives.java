@@ -63,14 +63,14 @@ final class Alternatives {
         return new Price(REDUCING_VALVE, scenario.costs().currency());
     }
 
-    /** A relief valve on the cold pipe that opens below the limit; without a setting where the supply leaves no room for one. */
+    /** A relief valve on the cold pipe that opens below the limit; none where it would not close again above the supply's pressure. */
     Optional<DischargingValve> coldRelief() {
         if (isMoot()) {
             return Optional.empty();
         }
         double step = scenario.units().settingStep();
         double setting = step * Math.floor(sizing.target().gauge() / FULL_LIFT / step + 1e-6);
-        return Optional.of(valve(DischargingValve.Kind.COLD_RELIEF, setting, COLD_RELIEF));
+        return valve(DischargingValve.Kind.COLD_RELIEF, setting, COLD_RELIEF);
     }
 
     /** A safety group, at which dripping is normal, that opens no later than the valve of the house; none where that takes the expansion too. */
@@ -87,8 +87,7 @@ final class Alternatives {
                 .anyMatch(valve -> valve.kind().takesExpansion() && valve.relieves());
         return isMoot() || there || trade == UnitSystem.US
                 ? Optional.empty()
-                : Optional.of(valve(
-                        DischargingValve.Kind.SAFETY_GROUP, Math.min(Math.min(GROUP, first), most), SAFETY_GROUP));
+                : valve(DischargingValve.Kind.SAFETY_GROUP, Math.min(Math.min(GROUP, first), most), SAFETY_GROUP);
     }
 
     /** A house that needs no such valve, that may have one only besides a vessel, or whose own runs whatever is fitted beside it. */
@@ -107,23 +106,22 @@ final class Alternatives {
                 || sizing.outcome() == SizingResult.Outcome.NONE_NEEDED;
     }
 
-    private DischargingValve valve(DischargingValve.Kind kind, double setting, BigDecimal price) {
+    /** A valve that would run on once it has opened is no choice. */
+    private Optional<DischargingValve> valve(DischargingValve.Kind kind, double setting, BigDecimal price) {
         double supply = sizing.supplyStatic().gauge(air);
         boolean usual = RESEATS * setting > supply;
         double reseat = (usual ? RESEATS : RESEATS_SOON) * setting;
-        boolean room = reseat > supply;
-        Optional<RunSummary> run = room ? Optional.of(run(setting, reseat)) : Optional.empty();
-        return new DischargingValve(
+        if (reseat <= supply) {
+            return Optional.empty();
+        }
+        RunSummary run = run(setting, reseat);
+        return Optional.of(new DischargingValve(
                 kind,
                 Pressure.gauge(setting, PressureUnit.PASCAL),
                 usual ? Optional.empty() : Optional.of(Pressure.gauge(reseat, PressureUnit.PASCAL)),
                 new Price(price, scenario.costs().currency()),
-                run.flatMap(with -> YearlyWater.ofNormalLife(with, scenario.doubts())),
-                run.map(Alternatives::work)
-                        .orElse(
-                                setting > supply
-                                        ? DischargingValve.Work.NEVER_CLOSES
-                                        : DischargingValve.Work.BELOW_SUPPLY));
+                YearlyWater.ofNormalLife(run, scenario.doubts()),
+                work(run)));
     }
 
     private static DischargingValve.Work work(RunSummary with) {

@@ -20,10 +20,6 @@ public record DischargingValve(
 
     /** What a valve would do in the house. */
     public enum Work {
-        /** It is set no higher than the highest supply pressure: it runs while that lasts. */
-        BELOW_SUPPLY,
-        /** It would not close again above the supply's pressure: once open, it runs on. */
-        NEVER_CLOSES,
         /** It stays shut on days like those of the run. */
         STAYS_SHUT,
         /** It discharges, and the valves of the house do not. */
@@ -57,14 +53,5 @@ public record DischargingValve(
         Objects.requireNonNull(price, "price");
         Objects.requireNonNull(water, "water");
         Objects.requireNonNull(work, "work");
-    }
-
-    /**
-     * Whether it closes again above the supply's pressure; if not, it runs on.
-     *
-     * @return true if the supply leaves room for it
-     */
-    public boolean room() {
-        return work != Work.BELOW_SUPPLY && work != Work.NEVER_CLOSES;
     }
 }

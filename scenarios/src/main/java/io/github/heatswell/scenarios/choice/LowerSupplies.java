@@ -35,10 +35,10 @@ final class LowerSupplies {
 
     /** Settings looked at. */
     private static final int MAX_SETTINGS = 6;
-    /** No lower setting (Pa, gauge): taps and showers need some pressure; our own judgement. */
-    private static final double MIN_SETTING = 2e5;
     /** How far a small valve that is yet to be bought stands above its setting (Pa): as where a file leaves it out. */
     private static final double NEW_LOCK_UP = 0.3e5;
+    /** How far the pressure behind it falls while water runs (Pa): as where a file leaves it out. */
+    private static final double NEW_DROOP = 0.7e5;
 
     private final Scenario scenario;
     private final SizingResult present;
@@ -99,14 +99,18 @@ final class LowerSupplies {
                 .flatMap(column -> way(column).stream())
                 .min(Comparator.comparing(way -> way.price().map(Price::amount).orElse(BigDecimal.ZERO)));
         all.addAll(lower);
-        return new SupplyTable(all, cheapest);
+        return new SupplyTable(all, cheapest, droop());
     }
 
     private Optional<ReducingValve> valve() {
         return scenario.system().supply().reducingValve();
     }
 
-    /** The next settings in steps of 5 psi or 0.5 bar below what stands now and must not be passed. */
+    private double droop() {
+        return valve().map(ReducingValve::droop).orElse(NEW_DROOP);
+    }
+
+    /** The next settings in steps of 5 psi or 0.5 bar below what stands now and must not be passed, as far as a shower has enough. */
     private List<Pressure> settings() {
         double step = units.settingStep();
         double standing =
@@ -117,7 +121,7 @@ final class LowerSupplies {
         double first = step * (Math.ceil(top / step - 1e-6) - 1);
         return Stream.iterate(first, setting -> setting - step)
                 .limit(MAX_SETTINGS)
-                .filter(setting -> setting >= MIN_SETTING)
+                .filter(setting -> SupplyTable.atShower(setting, droop()) >= SupplyTable.LEAST_AT_SHOWER)
                 .map(setting -> Pressure.gauge(setting, PressureUnit.PASCAL))
                 .toList();
     }

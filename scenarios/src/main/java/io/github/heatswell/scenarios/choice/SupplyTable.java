@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.choice;
 import io.github.heatswell.narrative.SizeAdvice;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -13,21 +14,49 @@ import java.util.OptionalDouble;
  *
  * @param columns the supplies, the present one first and then from high to low
  * @param cheapest the cheapest of the lower supplies with the vessel that goes with it; empty if none will do
+ * @param droop how far the pressure behind the reducing valve falls while water runs (Pa)
  */
-public record SupplyTable(List<Column> columns, Optional<SizeAdvice.LowerSupply> cheapest) {
+public record SupplyTable(List<Column> columns, Optional<SizeAdvice.LowerSupply> cheapest, double droop) {
+
+    /**
+     * What a shower with a mixing valve must get while water runs (Pa, gauge): 20 psi, IRC table P2903.1 (edition not shown), as quoted
+     * by a publisher of codes.
+     */
+    public static final double LEAST_AT_SHOWER = PressureUnit.PSI.toSi(20);
+
+    /** How far a shower is taken to be above the reducing valve (m): one floor up from a cellar; our own judgement. */
+    private static final double SHOWER = 5;
+
+    /** What a metre of cold water weighs on a square metre (Pa/m). */
+    private static final double WEIGHT = 9807;
 
     /** A table of nothing. */
-    static final SupplyTable NONE = new SupplyTable(List.of(), Optional.empty());
+    static final SupplyTable NONE = new SupplyTable(List.of(), Optional.empty(), 0);
 
     /**
      * Copies the lists.
      *
      * @param columns the supplies
      * @param cheapest the cheapest of the lower supplies with the vessel that goes with it
+     * @param droop how far the pressure behind the reducing valve falls while water runs (Pa)
      */
     public SupplyTable {
         columns = List.copyOf(columns);
         Objects.requireNonNull(cheapest, "cheapest");
+    }
+
+    /**
+     * What a setting of the reducing valve leaves at a shower 5 m above it while water runs, without what the pipes take.
+     *
+     * @param setting what the reducing valve is set to (Pa, gauge)
+     * @return the pressure (Pa, gauge)
+     */
+    public double atShower(double setting) {
+        return atShower(setting, droop);
+    }
+
+    static double atShower(double setting, double droop) {
+        return setting - droop - SHOWER * WEIGHT;
     }
 
     /**

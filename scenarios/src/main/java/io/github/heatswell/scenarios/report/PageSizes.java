@@ -48,6 +48,9 @@ final class PageSizes {
 
     private static final String NOT_KNOWN = "not known";
 
+    /** What a relief valve must open below the tank's plate (Pa) for a later one to be worth a question; our own judgement. */
+    private static final double MORE_ROOM = 1.5e5;
+
     private PageSizes() {}
 
     /** The sizes of a sizing, and how sure each is as far as it was looked at; none where there is nothing to choose. */
@@ -313,11 +316,10 @@ final class PageSizes {
                     (group ? "A safety group, set to " : "A relief valve on the cold pipe, set to ")
                             + shown.pressure(valve.setting().gauge(atmosphere))
                             + valve.reseat()
-                                    .filter(reseat -> valve.room())
                                     .map(reseat -> ", that closes again at " + shown.pressure(reseat.gauge(atmosphere)))
                                     .orElse(""),
                     does(valve, answer),
-                    valve.room() ? money(valve.price(), shown) : "-",
+                    money(valve.price(), shown),
                     valve.water(),
                     answer,
                     shown));
@@ -379,6 +381,39 @@ final class PageSizes {
                         Block.Tone.PLAIN));
     }
 
+    /** How low the supply may be set, where lower settings were looked at. */
+    static Optional<Block> least(VesselAnswer answer, QuantityFormat shown) {
+        return answer.supplies().columns().isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Block.Paragraph(
+                        "No setting is looked at that leaves less than " + shown.pressure(SupplyTable.LEAST_AT_SHOWER)
+                                + " at a shower while water runs, as US model codes ask of one with a mixing valve (IRC table"
+                                + " P2903.1, edition not shown; read as quoted elsewhere). The shower is assumed to be "
+                                + (shown.units().isMetric() ? "5 m" : "16 ft")
+                                + " above the reducing valve, and the pressure behind that to fall by "
+                                + shown.pressureDifference(answer.supplies().droop())
+                                + ". Pipes take some more: measure at the highest tap before you choose.",
+                        Block.Tone.QUIET));
+    }
+
+    /** What only the manufacturer can say, where the tank would bear a relief valve that opens later. */
+    static Optional<Block> laterValve(VesselAnswer answer, QuantityFormat shown) {
+        HotWaterSystem house = answer.scenario().system();
+        double plate = house.tank().workingPressure().gauge(house.site().atmosphere());
+        return Limit.lastReliefGauge(house).stream()
+                .boxed()
+                .filter(set -> house.site().place() == Place.EN
+                        && house.tank().workingPressureGiven()
+                        && plate - set >= MORE_ROOM)
+                .findFirst()
+                .map(set -> new Block.Paragraph(
+                        "A question for the tank's manufacturer: may a relief valve be fitted whose set pressure is nearer the"
+                                + " tank's " + shown.pressure(plate) + " than " + shown.pressure(set)
+                                + "? A smaller vessel would then do at the present supply. Change no valve, and no valve's setting,"
+                                + " before the answer.",
+                        Block.Tone.PLAIN));
+    }
+
     /** What its plate must say, where that of the present one says too little. */
     private static String madeFor(VesselAnswer answer, QuantityFormat shown) {
         OptionalDouble least = answer.advice().madeFor();
@@ -389,8 +424,6 @@ final class PageSizes {
         boolean group = valve.kind() == DischargingValve.Kind.SAFETY_GROUP;
         boolean dripsNow = answer.asItIs().summary().totals().relieved() > 0;
         String does = switch (valve.work()) {
-            case BELOW_SUPPLY -> "would run whenever the supply is higher";
-            case NEVER_CLOSES -> "would never close: too near the supply";
             case STAYS_SHUT -> "stays shut on days like these; needs a drain";
             case DRIPS_ALONE ->
                 group
@@ -401,7 +434,6 @@ final class PageSizes {
         };
         return does
                 + valve.reseat()
-                        .filter(reseat -> valve.room())
                         .map(reseat -> "; an ordinary one would reseat below the supply pressure and keep running")
                         .orElse("");
     }
@@ -462,7 +494,10 @@ final class PageSizes {
                                 ? ", with the present vessel recharged to "
                                 : ", a vessel of " + shown.volume(lower.volume()) + ", precharged to ")
                         + shown.pressure(lower.precharge().gauge(atmosphere)),
-                "stays within the limit, with less pressure at the taps"
+                "stays within the limit, with "
+                        + shown.pressure(answer.supplies()
+                                .atShower(lower.supply().valve().gauge(atmosphere)))
+                        + " at a shower one floor up while water runs"
                         + (answer.scenario().system().site().place() == Place.UK
                                         && !lower.supply().fitted()
                                 ? "; ask the cylinder's manufacturer first: the valve may belong to the tested unit"

@@ -232,6 +232,9 @@ public final class SizingReport {
                     new Block.Subheading("What to do").onPage(),
                     new Block.Items(List.of(HAZARD_FIRST), Block.ListKind.STEPS).onPage());
         }
+        Narrative.normalDrip(answer.asItIs().summary())
+                .map(said -> said.text(shown))
+                .ifPresent(said -> steps.add(0, said));
         Optional<ExpansionVessel> present = PageSizes.justEnough(answer);
         present.map(vessel -> "First have the present vessel of " + shown.volume(vessel.volume()) + " charged to "
                         + PageSizes.recharge(answer, shown)
@@ -310,6 +313,8 @@ public final class SizingReport {
                 .map(table -> new Block.Folded("every size at lower supplies", List.of(table)))
                 .ifPresent(blocks::add);
         blocks.add(PageSizes.choices(answer, shown));
+        PageSizes.least(answer, shown).ifPresent(blocks::add);
+        PageSizes.laterValve(answer, shown).ifPresent(blocks::add);
         PageSizes.means(answer.scenario().system().site().place()).ifPresent(blocks::add);
         answer.formulas().forEach(formula -> blocks.addAll(PageFormulas.of(formula, shown)));
         for (Block cost : PageSizes.costs(water(), answer.scenario(), shown)) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.narrative.SizeAdvice.LowerSupply;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
 import io.github.heatswell.scenarios.file.Change;
@@ -162,7 +163,7 @@ class SupplyTableTest {
         assertTrue(todo.contains("of 2 gal that was bought is too small: the pressure would go to "), todo);
         assertTrue(todo.contains("Have the reducing valve set to 50 psi. The supply must then be at 54 psi"), todo);
         assertTrue(todo.contains("installed, charged to 54 psi before it is connected"), todo);
-        assertTrue(todo.contains("Have the reducing valve set to 50 psi, read with a little water running."), todo);
+        assertTrue(todo.contains("Have the reducing valve set to 50 psi, read with a little water running"), todo);
         assertTrue(todo.contains("Pump it up by hand to 54 psi"), todo);
         assertFalse(todo.contains("79 psi"), todo);
         assertTrue(page.contains("because the supply at its highest leaves only 0.6 psi below the limit."), page);
@@ -189,7 +190,7 @@ class SupplyTableTest {
 
     /** The house after the advice was followed is one whose vessel is large enough, by the same question. */
     @ParameterizedTest
-    @ValueSource(strings = {"mill-cottage-high-mains", "tannery-yard", "orchard-lodge"})
+    @ValueSource(strings = {"mill-cottage-high-mains", "orchard-lodge"})
     void whoeverFollowsTheAdviceIsToldThatItIsEnough(String name) {
         Scenario scenario = Catalogue.read(name);
         LowerSupply lower =
@@ -220,7 +221,6 @@ class SupplyTableTest {
                 valves.stream().map(DischargingValve::kind).toList());
         double asItIs = answer.waterAsItIs().orElseThrow().volume();
         for (DischargingValve valve : valves) {
-            assertTrue(valve.room());
             assertEquals(
                     asItIs,
                     valve.water().orElseThrow().volume(),
@@ -237,6 +237,39 @@ class SupplyTableTest {
         }
         VesselAnswer near =
                 VesselChoice.of(Catalogue.read("orchard-lodge")).build().answer();
-        assertFalse(near.valves().get(0).room(), "4.5 bar less a tenth is below the supply");
+        assertTrue(
+                near.valves().stream().noneMatch(valve -> valve.kind() == DischargingValve.Kind.COLD_RELIEF),
+                "4.5 bar less a tenth is below the supply");
+    }
+
+    /** Regression: a house at 4 bar was told first to set its valve to 2 bar, which leaves a shower one floor up less than 1 bar. */
+    @Test
+    void aShowerKeepsItsPressureAndAValveThatDripsByDesignIsNoFault() {
+        String house = """
+                site: { place: au-nz }
+                supply: { arrangement: reducing-valve, pressure: 700 kPa, water: 15 degC, reducing-valve: { set: 500 kPa } }
+                tank: { volume: 250 L, material: steel, working-pressure: 1000 kPa }
+                heater: { energy: electric, input: 3.6 kW, set-point: 65 degC, cut-out: 85 degC }
+                relief:
+                  - { name: cold valve, kind: expansion-valve, opens: 700 kPa }
+                  - { name: PTR valve, opens: 1000 kPa, opens-at: 99 degC, rated-input: 10 kW }
+                vessel: { volume: 8 L, precharge: 350 kPa, rating: 1000 kPa }
+                """;
+        VesselAnswer answer =
+                VesselChoice.of(ScenarioReader.read("wattle", house)).build().answer();
+        double lowest = answer.supplies().columns().stream()
+                .flatMap(column -> column.setting().stream())
+                .mapToDouble(setting -> PressureUnit.BAR.fromSi(setting.value()))
+                .min()
+                .orElseThrow();
+        assertEquals(3, lowest, 1e-9, "1.4 bar at the shower, 0.5 bar up to it and 0.7 bar of droop");
+        String text = said(answer, UnitSystem.KPA);
+        assertTrue(text.contains("have the reducing valve set to 300 kPa"), text);
+        assertTrue(text.contains("No setting is looked at that leaves less than 1"), text);
+        String step = Narrative.normalDrip(answer.asItIs().summary())
+                .orElseThrow()
+                .text(QuantityFormat.ascii(UnitSystem.KPA));
+        assertTrue(step.startsWith("'cold valve' is made to discharge the expansion"), step);
+        assertFalse(text.contains("A question for the tank's manufacturer"), "of a valve that opens at the plate");
     }
 }

@@ -222,10 +222,7 @@ class SizingAgreesTest {
     private static void theValveIsNew(VesselAnswer answer, DischargingValve valve) {
         double air = answer.scenario().system().site().atmosphere();
         double supply = answer.sizing().supplyStatic().gauge(air);
-        assertEquals(
-                valve.setting().gauge(air) <= supply,
-                valve.work() == DischargingValve.Work.BELOW_SUPPLY,
-                "a valve set below the supply is not said to be too near it");
+        assertTrue(valve.setting().gauge(air) > supply, "a valve that would run on is no choice");
         assertFalse(
                 valve.kind() == DischargingValve.Kind.SAFETY_GROUP
                         && answer.scenario().system().reliefValves().stream()
