@@ -11,10 +11,13 @@ import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -126,6 +129,17 @@ final class FitterPaper {
             return shown.pressure(chargeGauge);
         }
 
+        /** The supply without flow; where it differs by the hour, which of its pressures is meant, and the lowest. */
+        private String supply(QuantityFormat shown) {
+            return swing().map(swing -> shown.pressure(supplyGauge) + " " + swing.high() + "; "
+                            + shown.pressure(swing.lowestGauge()) + " " + swing.low())
+                    .orElse(shown.pressure(supplyGauge));
+        }
+
+        private Optional<Swing> swing() {
+            return Swing.of(house).filter(swing -> supplyGauge - swing.lowestGauge() > GAUGES_DIFFER);
+        }
+
         private String never(QuantityFormat shown) {
             return limitGauge.stream()
                     .mapToObj(limit -> ", never above " + shown.pressure(limit))
@@ -155,7 +169,8 @@ final class FitterPaper {
                                             ? "A fitting that leads the cold water through the vessel"
                                             : "A tee for the cold pipe")
                                     + ", in the size of that pipe, and fittings for the vessel's thread: usually"
-                                    + " 3/4 in, but read its plate or papers before you buy.",
+                                    + (shown.units().isMetric() ? " G 3/4" : " 3/4 in")
+                                    + ", but read its plate or papers before you buy.",
                             "A bracket or a floor stand. Full of water, the vessel weighs up to "
                                     + shown.weight(vessel.volume() * WATER_WEIGHS) + " more than empty.",
                             "A tyre gauge and a hand pump for the precharge, and a pressure gauge for a drain cock or hose tap."));
@@ -178,7 +193,7 @@ final class FitterPaper {
                     one.charge(shown),
                     true)));
             lines.addAll(List.of(
-                    new Block.Blanks.Line("Supply, cold, with no water running", shown.pressure(supplyGauge), true),
+                    new Block.Blanks.Line("Supply, cold, with no water running", supply(shown), true),
                     new Block.Blanks.Line(
                             "Thermostat set at",
                             shown.temperature(house.heater().setPoint()),
@@ -204,7 +219,7 @@ final class FitterPaper {
                     List.of(
                             new Block.Blanks.Line("Volume", shown.volume(vessel.volume()), false),
                             new Block.Blanks.Line("Precharge", charge(shown), false),
-                            new Block.Blanks.Line("Supply", shown.pressure(supplyGauge), false),
+                            new Block.Blanks.Line("Supply", supply(shown), false),
                             new Block.Blanks.Line(
                                     "Thermostat",
                                     shown.temperature(house.heater().setPoint()),
@@ -225,6 +240,43 @@ final class FitterPaper {
         private String valveSet(ReliefValve valve, double gauge, QuantityFormat shown) {
             return shown.pressure(gauge) + ", the set pressure of "
                     + (house.reliefValves().size() == 1 ? "the relief valve" : quoted(valve));
+        }
+    }
+
+    /**
+     * A supply that differs by the hour.
+     *
+     * @param lowestGauge its lowest static pressure (Pa, gauge)
+     * @param low when it is lowest
+     * @param high when it is highest
+     */
+    private record Swing(double lowestGauge, String low, String high) {
+
+        private static final double MORNING = 6 * 3600;
+        private static final double EVENING = 22 * 3600;
+
+        static Optional<Swing> of(HotWaterSystem house) {
+            double air = house.site().atmosphere();
+            NavigableMap<Double, Pressure> mains = house.supply().mains().entries();
+            Comparator<Double> rising =
+                    Comparator.comparingDouble(time -> house.supply().staticAbsolute(time, air));
+            double lowest = mains.keySet().stream().min(rising).orElseThrow();
+            double highest = mains.keySet().stream().max(rising).orElseThrow();
+            boolean told = isNight(highest) != isNight(lowest);
+            return mains.size() < 2
+                    ? Optional.empty()
+                    : Optional.of(new Swing(
+                            house.supply().staticAbsolute(lowest, air) - air,
+                            told ? by(lowest) : "at its lowest",
+                            told ? by(highest) : "at its highest"));
+        }
+
+        private static boolean isNight(double time) {
+            return time < MORNING || time >= EVENING;
+        }
+
+        private static String by(double time) {
+            return isNight(time) ? "at night" : "by day";
         }
     }
 
@@ -349,10 +401,8 @@ final class FitterPaper {
             steps.add("Before the vessel is connected, read its precharge with a tyre gauge. " + pump(shown));
         }
         if (recharged) {
-            steps.add(
-                    "While the cold feed is still open, read a gauge, cold and with no water running. If it shows up to "
-                            + shown.pressureDifference(GAUGES_DIFFER) + " more or less than " + charge
-                            + ", charge to that. If more, stop: this sheet is for another supply.");
+            steps.add("While the cold feed is still open, read a gauge, cold and with no water running. "
+                    + differs(" than " + charge, shown));
         }
         steps.add("Turn the heater off, shut off its gas or power"
                 + (heatedBy(Heater.Energy.ELECTRIC) ? " (of a boiler's coil: the boiler, and its motorised valve)" : "")
@@ -387,9 +437,20 @@ final class FitterPaper {
                 + ", never above the pressure on the vessel's plate. If it shows more, let gas out.";
         return work.filter(vessel -> !vessel.isNew()).isPresent()
                 ? set
-                : set + " If a gauge beside it, cold and with no water running, shows up to "
-                        + shown.pressureDifference(GAUGES_DIFFER)
-                        + " more or less, charge to that. If more, stop: this sheet is for another supply.";
+                : set + " Read a gauge beside it, cold and with no water running. " + differs("", shown);
+    }
+
+    /** What to make of another reading of the supply; by day, of one that is higher at night, that is no other supply. */
+    private String differs(String than, QuantityFormat shown) {
+        String near = shown.pressureDifference(GAUGES_DIFFER);
+        return work.flatMap(vessel -> vessel.swing()
+                        .map(swing ->
+                                "The supply is described as " + vessel.supply(shown) + ", and the charge is for the "
+                                        + "highest. If the gauge shows more than " + near
+                                        + " above that, or below the lowest, stop: this sheet"
+                                        + " is for another supply."))
+                .orElse("If it shows up to " + near + " more or less" + than
+                        + ", charge to that. If more, stop: this sheet is for another supply.");
     }
 
     private static String setting(LoweredSupply supply, QuantityFormat shown) {
@@ -466,7 +527,7 @@ final class FitterPaper {
                         + (heatedBy(Heater.Energy.ELECTRIC) ? " An electric element burns out in air." : "")
                         + (heatedBy(Heater.Energy.GAS) ? " Relight a gas heater as its label says." : ""),
                 "Test every joint for leaks, cold, at "
-                        + work.map(vessel -> "the supply's " + shown.pressure(vessel.supplyGauge()))
+                        + work.map(vessel -> "the supply's " + vessel.supply(shown))
                                 .orElse("the pressure of the supply")
                         + ", and look again when it is hot. Keep any pump test below the pressure on every plate"
                         + work.map(vessel -> vessel.testedBelow(shown)).orElse("") + ".",

@@ -9,6 +9,7 @@ import io.github.heatswell.narrative.SizeAdvice;
 import io.github.heatswell.place.Place;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.catalogue.Catalogue;
+import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.report.FitterPaper.Stage;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.sizing.SizingResult;
@@ -55,6 +56,22 @@ class FitterPaperTest {
                 .toList();
         assertEquals(1, found.size(), List.of(said) + " in " + found.size() + " of " + steps);
         return found.get(0);
+    }
+
+    /** Regression: by day a gauge showed the day's pressure, and the sheet, which knew that of the night alone, had the work stopped. */
+    @Test
+    void aSupplyThatIsHigherAtNightIsNoOtherSupplyByDay() {
+        HotWaterSystem house = Catalogue.read("orchard-lodge-vessel")
+                .with(List.of(
+                        Change.of("supply.pressure=[{ at: 01:00, pressure: 5 bar }, { at: 05:00, pressure: 5 bar },"
+                                + " { at: 07:00, pressure: 4.2 bar }, { at: 22:00, pressure: 4.2 bar }]"),
+                        Change.of("vessel.precharge=3 bar")))
+                .system();
+        String sheet = FitterPaper.of(house, SHOWN).stages(SHOWN).toString();
+        assertTrue(
+                sheet.contains("The supply is described as 5 bar at night; 4.2 bar by day, and the charge is for"),
+                sheet);
+        assertFalse(sheet.contains("up to 0.2 bar more or less"), sheet);
     }
 
     /** In the US a tyre is a tire. */
