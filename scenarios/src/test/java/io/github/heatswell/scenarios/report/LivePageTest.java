@@ -18,6 +18,7 @@ import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.sizing.PeakSurvey;
+import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
@@ -211,7 +212,7 @@ class LivePageTest {
                         "4 traces",
                         "17 L",
                         "focus stays: true",
-                        "tank.volume: 'bar' is a unit of pressure; give a volume in L, mL, m3, gal, qt or pt",
+                        "Tank: 'bar' is a unit of pressure; give a volume in L, mL, m3, gal, qt or pt",
                         "1 h 3600",
                         "true",
                         "copper 20000",
@@ -267,10 +268,29 @@ class LivePageTest {
                     typed.dispatchEvent(new Event('input'));
                     return first.lastChild.textContent.replace(/,.*/, '');
                   });
-                  return [document.getElementById('set-vessel.volume').value, heatswell.live.described.name, 'ran to its first pin: ' + ran, bodies[0].querySelector('p').textContent, bodies[1].querySelector('p').textContent,
+                  const answered = [document.getElementById('set-vessel.volume').value, heatswell.live.described.name, 'ran to its first pin: ' + ran, bodies[0].querySelector('p').textContent, bodies[1].querySelector('p').textContent,
                       document.querySelectorAll('.band').length + ' band',
                       ...[...document.querySelectorAll('.readings tbody tr')].map(row => [...row.children].slice(1, 3).map(cell => cell.textContent).join(', ')),
-                      judged.join()].join('\\n').replaceAll(/\\u00a0|\\u202f/gu, ' ');
+                      judged.join()];
+                  heatswell.live.open('own', `
+                supply:
+                  arrangement: backflow-preventer
+                  pressure: [{ at: '06:00', pressure: 400 kPa }, { at: '01:00', pressure: 500 kPa }]
+                  water: 10 degC
+                tank: { volume: 200 L, material: steel, working-pressure: 1000 kPa }
+                heater: { energy: gas, input: 9 kW, set-point: 60 degC }
+                relief: [{ name: safety valve, opens: 700 kPa }]
+                vessel: { volume: 18 L, precharge: 400 kPa, condition: waterlogged }
+                run: { begins: '20:00', duration: 12 h }
+                `);
+                  answered.push(at('set-supply.arrangement').selectedOptions[0].textContent,
+                      [...document.querySelectorAll('#trace text')].map(one => one.textContent).filter(one => /:00$/.test(one)).join());
+                  at('set-supply.pressure.night').value = 'about 450';
+                  at('set-supply.pressure.night').dispatchEvent(new Event('change'));
+                  answered.push(heatswell.live.described.supply.timetable.map(one => Math.round(one.pressure)).join());
+                  const kept = () => document.querySelector('#sizes .size.enough')?.textContent;
+                  await until(() => kept()?.includes('kPa'));
+                  return [...answered, kept()].join('\\n').replaceAll(/\\u00a0|\\u202f/gu, ' ');
                 })()
                 """);
         assertEquals(List.of(), outcome.console());
@@ -284,6 +304,9 @@ class LivePageTest {
                 .toArray();
         PeakMap map = PeakSurvey.builder(scenario.system())
                 .volumes(VolumeUnit.CUBIC_METRE, sizes)
+                .target(SizingTarget.builder(scenario.system())
+                        .assumedVesselRating(scenario.system().tank().workingPressure())
+                        .build())
                 .build()
                 .map();
         assertEquals(plain(Narrative.of(map).headline().text(format)) + ".", told.get(0));
@@ -302,6 +325,11 @@ class LivePageTest {
                         + format.pressure(reading.lowestGauge()) + " to " + format.pressure(reading.highestGauge()))));
         expected.add("too low,too high,HAZARD: The gauge read 300 psi,agrees,"
                 + "'abc' does not start with a number; write a number and a unit,");
+        expected.addAll(List.of(
+                "backflow preventer",
+                "20:00,22:00,00:00,02:00,04:00,06:00,08:00",
+                "450000,400000",
+                "24 L: 518 kPa, enough"));
         assertEquals(expected, told.subList(2, told.size()));
     }
 

@@ -1,10 +1,12 @@
 package io.github.heatswell.scenarios.page;
 
 import io.github.heatswell.scenarios.file.Scenario;
+import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.UnitSystem;
+import java.util.List;
 import java.util.Locale;
 
 /** A house as its owner described it, in numbers the page can draw: lengths in m, volumes in m3, gauge pressures in Pa, kelvin. */
@@ -31,7 +33,15 @@ final class Described {
                 .each("relief", one.house.reliefValves(), one::relief)
                 .each("vessels", one.house.vessels(), one::vessel)
                 .with("gaugeHeight", one.house.gaugeHeight())
+                .with("limit", target(one.house).gauge())
                 .each("sizes", scenario.costs().vessels(), size -> new Values().with("volume", size.volume()));
+    }
+
+    /** What a sizing keeps to, with a vessel made for as much as the tank. */
+    static SizingTarget target(HotWaterSystem house) {
+        return SizingTarget.builder(house)
+                .assumedVesselRating(house.tank().workingPressure())
+                .build();
     }
 
     private Values supply() {
@@ -40,7 +50,13 @@ final class Described {
                 .with("constant", house.supply().mains().isConstant())
                 .with("pressure", house.supplyAtStart().gauge(air))
                 .with("mains", house.supply().mains().absolute(house.start().timeOfDay(), air) - air)
-                .with("leaks", house.supply().seatLeakage() > 0);
+                .with("leaks", house.supply().seatLeakage() > 0)
+                .each(
+                        "timetable",
+                        List.copyOf(house.supply().mains().entries().entrySet()),
+                        entry -> new Values()
+                                .with("at", entry.getKey())
+                                .with("pressure", entry.getValue().gauge(air)));
         house.supply().reducingValve().ifPresent(valve -> {
             supply.with("set", valve.set().gauge(air));
             valve.bypassOpens().ifPresent(above -> supply.with("bypass", above));
@@ -59,6 +75,7 @@ final class Described {
     private Values heater() {
         return new Values()
                 .with("gas", word(house.heater().energy()).equals("gas"))
+                .with("energy", word(house.heater().energy()))
                 .with("setPoint", house.heater().setPoint())
                 .with("differential", house.heater().differential())
                 .with("input", house.heater().input());

@@ -65,6 +65,14 @@ public interface House extends JSObject {
     String said(String kind, double value);
 
     /**
+     * A time of day as people at the place of the house tell it.
+     *
+     * @param minutes since midnight, below 1440
+     * @return such as {@code 06:12}
+     */
+    String clock(int minutes);
+
+    /**
      * A quantity as a number in the units of the house, for axes and controls.
      *
      * @param kind as above

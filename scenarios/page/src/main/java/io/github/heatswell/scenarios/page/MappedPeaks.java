@@ -13,7 +13,7 @@ final class MappedPeaks {
 
     private MappedPeaks() {}
 
-    /** Volumes (m3), precharges and peaks (Pa, gauge; row by row of one volume), and the smallest volume that does not drip, if any. */
+    /** Volumes (m3), precharges and peaks (Pa, gauge; row by row of one volume), and the smallest volumes that do not drip and that keep the limit of a sizing, if any. */
     static Values values(Scenario scenario) {
         double[] sizes = scenario.costs().vessels().stream()
                 .mapToDouble(NominalSize::volume)
@@ -21,6 +21,7 @@ final class MappedPeaks {
                 .toArray();
         PeakMap map = PeakSurvey.builder(scenario.system())
                 .volumes(VolumeUnit.CUBIC_METRE, sizes)
+                .target(Described.target(scenario.system()))
                 .build()
                 .map();
         int rows = map.volumeCount();
@@ -28,10 +29,12 @@ final class MappedPeaks {
         double[] volumes = new double[rows];
         double[] precharges = new double[columns];
         double[] drips = new double[columns];
+        double[] keeps = new double[columns];
         double[] peaks = new double[rows * columns];
         for (int column = 0; column < columns; column++) {
             precharges[column] = map.prechargeGauge(column);
             drips[column] = map.dripVolume(column).orElse(Double.NaN);
+            keeps[column] = map.targetVolume(column).orElse(Double.NaN);
         }
         for (int row = 0; row < rows; row++) {
             volumes[row] = map.volume(row);
@@ -46,6 +49,7 @@ final class MappedPeaks {
                 .with("precharges", precharges)
                 .with("peaks", peaks)
                 .with("drips", drips)
+                .with("keeps", keeps)
                 .with("reliefSet", map.setting().reliefSetGauge().orElse(Double.NaN))
                 .with("headline", narrative.headline().text(format) + ".")
                 .with("facts", narrative.facts().text(format));

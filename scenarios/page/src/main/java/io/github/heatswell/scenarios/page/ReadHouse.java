@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.page;
 
 import io.github.heatswell.assessment.Measure;
+import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.diagnosis.SiteCheck;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Event;
@@ -97,6 +98,11 @@ final class ReadHouse implements House {
     }
 
     @Override
+    public String clock(int minutes) {
+        return Moments.of(scenario.system(), 0).clock(minutes);
+    }
+
+    @Override
     public double number(String kind, double value) {
         return unitOf(kind).fromSi(value);
     }
@@ -116,6 +122,7 @@ final class ReadHouse implements House {
             case GAUGE_PRESSURE -> scenario.units().pressure();
             case TEMPERATURE -> scenario.units().temperature();
             case VOLUME -> scenario.units().volume();
+            case POWER -> scenario.units().power();
             default -> throw new IllegalArgumentException("kind: " + kind + " has neither axis nor control");
         };
     }

@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.page;
 
 import io.github.heatswell.assessment.Finding;
+import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.narrative.Alarm;
 import io.github.heatswell.narrative.Limit;
@@ -59,6 +60,9 @@ final class Told {
                 .with("count", trace.count())
                 .with("atmosphere", scenario.system().site().atmosphere())
                 .with("begins", scenario.system().start().timeOfDay())
+                .with(
+                        "byClock",
+                        Moments.of(scenario.system(), trace.grid().end()).byClock())
                 .texts("regimes", trace.regimes().stream().map(REGIMES::get).toList())
                 .with("columns", columns);
     }

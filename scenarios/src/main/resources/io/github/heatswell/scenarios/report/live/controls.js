@@ -3,24 +3,39 @@ import { element, scaleOf, withUnit } from './shapes.js';
 /**
  * What can be changed by a number: its field, its range in either unit system, and what it is now.
  *
- * @type {{ field: string, label: string, kind: import('./house.js').Shown, si: number[], us: number[], of: (described: any) => number | undefined }[]}
+ * @type {{ field: string, label: string, kind: import('./house.js').Shown, si: number[], us: number[], of: (described: any, own: any) => number | undefined }[]}
  */
 const NUMBERS = [
   { field: 'vessel.volume', label: 'Vessel size', kind: 'VOLUME', si: [2, 60, 0.5], us: [1, 20, 0.5], of: (d) => d.vessels[0]?.volume },
   { field: 'vessel.precharge', label: 'Precharge', kind: 'GAUGE_PRESSURE', si: [0.5, 8, 0.1], us: [10, 115, 1], of: (d) => d.vessels[0]?.precharge },
   { field: 'supply.pressure', label: 'Mains pressure', kind: 'GAUGE_PRESSURE', si: [0.5, 10, 0.1], us: [10, 145, 1], of: (d) => (d.supply.constant ? d.supply.mains : undefined) },
+  ...['day', 'night'].map((part) => ({ field: `supply.pressure.${part}`, label: part === 'day' ? 'Mains pressure by day' : 'Mains pressure at night', kind: /** @type {'GAUGE_PRESSURE'} */ ('GAUGE_PRESSURE'), si: [0.5, 10, 0.1], us: [10, 145, 1], of: (d, own) => d.supply.timetable[dayAndNight(own)?.[part][0]]?.pressure })),
   { field: 'supply.reducing-valve.set', label: 'Reducing valve set to', kind: 'GAUGE_PRESSURE', si: [1, 7, 0.1], us: [15, 100, 1], of: (d) => d.supply.set },
   { field: 'relief[0].opens', label: 'Relief valve opens at', kind: 'GAUGE_PRESSURE', si: [1, 10, 0.1], us: [30, 150, 1], of: (d) => d.relief[0]?.opens },
   { field: 'heater.set-point', label: 'Thermostat set to', kind: 'TEMPERATURE', si: [40, 90, 1], us: [105, 195, 1], of: (d) => d.heater.setPoint },
+  { field: 'heater.input', label: 'Heater power', kind: 'POWER', si: [0.5, 30, 0.5], us: [2000, 100_000, 500], of: (d) => d.heater.input },
   { field: 'tank.volume', label: 'Tank', kind: 'VOLUME', si: [50, 500, 5], us: [10, 120, 1], of: (d) => d.tank.volume },
 ];
 
 const CHOICES = [
   { field: 'supply.arrangement', label: 'Cold feed', options: { direct: 'open to the mains', 'check-valve': 'check valve', 'reducing-valve': 'reducing valve' } },
   { field: 'supply.reducing-valve.bypass-opens', label: 'Bypass of the reducing valve', options: { none: 'none', open: 'opens above the mains' } },
+  { field: 'heater.energy', label: 'Heated by', options: { electric: 'electricity', gas: 'gas' } },
   { field: 'tank.material', label: 'Tank made of', options: { steel: 'steel', 'stainless-steel': 'stainless steel', copper: 'copper' } },
   { field: 'vessel', label: 'Expansion vessel', options: { none: 'none', sound: 'sound', isolated: 'isolating valve shut', waterlogged: 'diaphragm failed' } },
 ];
+
+/** Which entries of a mains timetable of two pressures are those of the day and of the night, which holds at three o'clock; null of another. */
+function dayAndNight({ supply: { timetable } }) {
+  const pressures = new Set(timetable.map((one) => one.pressure));
+  if (pressures.size !== 2) {
+    return null;
+  }
+  const away = (one) => Math.min(Math.abs(one.at - 10_800), 86_400 - Math.abs(one.at - 10_800));
+  const night = timetable.reduce((least, one) => (away(one) < away(least) ? one : least)).pressure;
+  const places = [...timetable.keys()];
+  return { day: places.filter((i) => timetable[i].pressure !== night), night: places.filter((i) => timetable[i].pressure === night) };
+}
 
 /**
  * The numbers of a house as it is: range, step and value in its units.
@@ -29,12 +44,12 @@ const CHOICES = [
  */
 export function numbersOf(live) {
   return NUMBERS.flatMap((one) => {
-    const si = one.of(live.described);
+    const si = one.of(live.described, live.own);
     if (si === undefined) {
       return [];
     }
     const scale = scaleOf(live.house, one.kind);
-    const [least, most, step] = (live.described.us ? one.us : one.si).map((number) => (scale.unit === 'kPa' ? 100 * number : number));
+    const [least, most, step] = (live.described.us ? one.us : one.si).map((number) => (one.kind === 'GAUGE_PRESSURE' && scale.unit === 'kPa' ? 100 * number : number));
     const value = Number(scale.shown(si).toFixed(4));
     return [{ ...one, scale, step, value, least: Math.min(least, value), most: Math.max(most, Math.ceil(value * 1.2)), said: live.said(one.kind, si) }];
   });
@@ -52,6 +67,14 @@ export function written(number, shown) {
  * @param {import('./house.js').Live} live
  */
 export function changesOf(live, number, text) {
+  const part = number.field.replace(/^supply\.pressure\./u, '');
+  if (part === 'day' || part === 'night') {
+    const { scale } = number;
+    const changed = dayAndNight(live.own)[part];
+    const two = (value) => String(Math.floor(value)).padStart(2, '0');
+    const entries = live.described.supply.timetable.map(({ at, pressure }, i) => `{ at: '${two(at / 3600)}:${two((at / 60) % 60)}', pressure: ${changed.includes(i) ? text : `${Number(scale.shown(pressure).toFixed(3))} ${scale.unit}`} }`);
+    return new Map([['supply.pressure', `[${entries.join(', ')}]`]]);
+  }
   const changes = new Map([[number.field, text]]);
   const [valve] = live.described.relief;
   const spring = number.field === 'relief[0].opens' ? Number.parseFloat(text) / number.scale.shown(valve.opens) : NaN;
@@ -70,6 +93,7 @@ function chosen(live, choice) {
     case 'vessel': return vessels.length === 0 ? 'none' : vessels[0].condition;
     case 'tank.material': return tank.material;
     case 'supply.arrangement': return supply.arrangement;
+    case 'heater.energy': return live.described.heater.energy;
     default: return supply.bypass === undefined ? 'none' : 'open';
   }
 }
@@ -99,7 +123,7 @@ export function changesFor(live, field, value) {
     changes.set(field, value === 'none' ? value : described.us ? '3 psi' : '0.2 bar');
     return changes;
   }
-  if (field === 'tank.material') {
+  if (field === 'tank.material' || field === 'heater.energy') {
     changes.set(field, value);
     return changes;
   }
@@ -122,8 +146,14 @@ export function changesFor(live, field, value) {
   return changes;
 }
 
+/** What keeps water from flowing back in the words of the file: a backflow preventer does it as a check valve does. */
+export const checkValve = (live) => (/\barrangement:\s*['"]?backflow-preventer/u.test(live.text) ? 'backflow preventer' : 'check valve');
+
 /** Words that a choice may have beyond those offered, such as a condition that only files set. */
-function optionsOf(choice, value) {
+function optionsOf(live, choice, value) {
+  if (choice.options['check-valve'] !== undefined) {
+    return Object.entries({ ...choice.options, 'check-valve': checkValve(live) });
+  }
   return Object.entries(choice.options[value] === undefined ? { ...choice.options, [value]: value.replaceAll('-', ' ') } : choice.options);
 }
 
@@ -138,12 +168,18 @@ function labelOf(live, { field, label }) {
   return live.house.spelled(label) + which;
 }
 
+/** A message that names what stands in the form as the form does, not by the key of a file. */
+function inWords(message) {
+  const known = [...NUMBERS, ...CHOICES].find((one) => message.startsWith(`${one.field}: `));
+  return known ? known.label + message.slice(known.field.length) : message;
+}
+
 function wrong(row, faults) {
   row.querySelector('.wrong')?.remove();
   const input = row.querySelector('input[type="text"]');
   input?.setAttribute('aria-invalid', String(faults.length > 0));
   if (faults.length > 0) {
-    row.append(element('p', { class: 'wrong', role: 'alert' }, faults[0].message));
+    row.append(element('p', { class: 'wrong', role: 'alert' }, inWords(faults[0].message)));
   }
 }
 
@@ -192,7 +228,7 @@ export function controlsOf(form, live, tap) {
     select.addEventListener('change', () => wrong(row, live.change(changesFor(live, choice.field, select.value))));
     return { row, show: (value) => {
       if (select.value !== value) {
-        select.replaceChildren(...optionsOf(choice, value).map(([word, said]) => element('option', { value: word }, live.house.spelled(said))));
+        select.replaceChildren(...optionsOf(live, choice, value).map(([word, said]) => element('option', { value: word }, live.house.spelled(said))));
         select.value = value;
       }
       wrong(row, []);

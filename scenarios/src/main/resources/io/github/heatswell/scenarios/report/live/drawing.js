@@ -1,5 +1,5 @@
 import { label, line, path, scaleOf, shape } from './shapes.js';
-import { changesFor, numbersOf, written } from './controls.js';
+import { changesFor, checkValve, numbersOf, written } from './controls.js';
 
 /*
  * An elevation with a ruler of heights above the drain cock; what is too low or too high for it hangs on a broken pipe with its height,
@@ -11,7 +11,7 @@ const FLOOR = 478;
 const TOP = 92;
 /** Where things stand from left to right (px), on a wide screen and on a phone. */
 const WIDE = { width: 780, ruler: 24, mains: 76, feed: 156, relief: 228, gauge: 346, vessel: 448, tank: 560, shell: 92, rod: 34, tap: 742 };
-const NARROW = { width: 640, ruler: 8, mains: 52, feed: 126, relief: 174, gauge: 288, vessel: 378, tank: 464, shell: 78, rod: 30, tap: 614 };
+const NARROW = { width: 640, ruler: 8, mains: 52, feed: 126, relief: 174, gauge: 284, vessel: 382, tank: 464, shell: 78, rod: 30, tap: 614 };
 
 /** The height of a tank of usual proportions, three times its diameter (m), where none is given. */
 function heightOf(tank) {
@@ -172,7 +172,7 @@ export function drawingOf(svg, notes, live, tap) {
     } else {
       group.append(chooser('supply.arrangement', 'direct', 'Take the check valve out', around,
         [shape('rect', { x: X.feed - 16, y: COLD - 13, width: 32, height: 26, class: 'part' }), line(X.feed - 16, COLD + 13, X.feed + 16, COLD - 13, 'thin'), parts.flap]));
-      group.append(named('check valve', 30));
+      group.append(named(checkValve(live), 30));
     }
     parts.pushes = path(`M${X.feed + 62} ${COLD} h-40 m10 -8 l-10 8 l10 8`, 'pushes');
     group.append(parts.pushes);
@@ -181,7 +181,7 @@ export function drawingOf(svg, notes, live, tap) {
 
   /** Words that say whether the valve in the cold feed is shut. */
   function named(valve, below) {
-    const words = X === NARROW ? label(X.feed - 14, COLD + below, '', { class: 'small' }) : label(X.feed + 6, COLD + below, '', { class: 'small', 'text-anchor': 'middle' });
+    const words = X === NARROW ? label(X.feed - 14, COLD + below, '', { class: 'small' }) : label(X.feed - 44, COLD + below, '', { class: 'small' });
     parts.feedWords = (shut) => {
       words.textContent = `${valve}, ${shut ? 'shut' : 'open'}`;
     };
@@ -206,11 +206,11 @@ export function drawingOf(svg, notes, live, tap) {
     const volume = valve.onTank ? label(jug.x - 8, jug.bottom - 8, '', { class: 'value halo', 'text-anchor': 'end' }) : label(jug.x + 20, jug.top - 8, '', { class: 'value halo', 'text-anchor': 'middle' });
     parts.volumes.push(volume);
     group.append(volume);
-    const name = valve.condition === 'sound' ? '' : `, ${valve.condition.replaceAll('-', ' ')}`;
+    const name = (valve.name.length <= 16 ? valve.name : live.house.spelled('relief valve')) + (valve.condition === 'sound' ? '' : `, ${valve.condition.replaceAll('-', ' ')}`);
     const words = { class: 'small', 'text-anchor': valve.onTank ? 'start' : 'middle' };
     const left = x - (valve.onTank ? 20 : 0);
     const pressure = label(left, at - 40, '', words);
-    group.append(label(left, at - 56, live.house.spelled(`relief valve${name}`), words), pressure);
+    group.append(label(left, at - 56, name, words), pressure);
     parts.lifts.push((drips) => {
       const opened = drips && live.described.relief.length === 1; // which of several lets water out the run does not tell apart
       lifted.setAttribute('transform', opened ? `translate(0 ${at - 34}) scale(1 0.65) translate(0 ${34 - at})` : '');

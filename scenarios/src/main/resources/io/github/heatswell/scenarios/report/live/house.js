@@ -3,8 +3,8 @@
 /**
  * A house as the simulation holds it; `House` of the module that is compiled for this page says more.
  *
- * @typedef {'GAUGE_PRESSURE' | 'TEMPERATURE' | 'VOLUME'} Shown kinds of quantities that have an axis or a control
- * @typedef {Shown | 'TIME' | 'POWER' | 'FLOW' | 'LENGTH'} Kind kinds of quantities
+ * @typedef {'GAUGE_PRESSURE' | 'TEMPERATURE' | 'VOLUME' | 'POWER'} Shown kinds of quantities that have an axis or a control
+ * @typedef {Shown | 'TIME' | 'FLOW' | 'LENGTH'} Kind kinds of quantities
  * @typedef {object} House
  * @property {(fields: string[], values: string[]) => { house?: House, faults?: Fault[] }} with
  * @property {() => any} described
@@ -18,6 +18,7 @@
  * @property {(kind: Shown) => string} unit
  * @property {(kind: Shown) => string} symbol
  * @property {(words: string) => string} spelled
+ * @property {(minutes: number) => string} clock
  *
  * @typedef {{ line: number, column: number, message: string }} Fault
  *
@@ -30,6 +31,7 @@
  * @property {any} described
  * @property {any} run
  * @property {any} before the run of the file
+ * @property {any} own the house of the file, described
  * @property {(name: string, text: string, changes?: Map<string, string>) => Fault[]} open
  * @property {(some: Map<string, string | null>, quietly?: boolean) => Fault[]} change
  * @property {(kind: Kind, si: number) => string} said
@@ -72,7 +74,7 @@ export function stopsOf(run) {
 
 /** A house and its changes; `told` hears of every new run. */
 export function liveHouse(engine, told) {
-  const live = /** @type {Live} */ ({ name: '', text: '', changes: new Map(), base: null, house: null, described: null, run: null, before: null });
+  const live = /** @type {Live} */ ({ name: '', text: '', changes: new Map(), base: null, house: null, described: null, run: null, before: null, own: null });
 
   function take(house) {
     const run = house.run();
@@ -91,6 +93,7 @@ export function liveHouse(engine, told) {
     Object.assign(live, { name, text, base: opened.house, changes: new Map() });
     take(opened.house);
     live.before = live.run;
+    live.own = live.described;
     const faults = changes.size > 0 ? live.change(changes, true) : [];
     if (faults.length > 0 && old.house) {
       Object.assign(live, old);

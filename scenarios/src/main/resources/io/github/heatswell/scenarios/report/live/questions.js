@@ -49,7 +49,7 @@ function partOf(details, ask, show, closed = () => {}) {
  * @param {import('./house.js').Live} live
  */
 function mapOf(answer, live) {
-  const [volumes, precharges, peaks, drips] = ['volumes', 'precharges', 'peaks', 'drips'].map((name) => Array.from(answer[name]));
+  const [volumes, precharges, peaks, drips, keeps] = ['volumes', 'precharges', 'peaks', 'drips', 'keeps'].map((name) => Array.from(answer[name]));
   const { reliefSet } = answer;
   const pressure = scaleOf(live.house, 'GAUGE_PRESSURE');
   const volume = scaleOf(live.house, 'VOLUME');
@@ -72,10 +72,16 @@ function mapOf(answer, live) {
     cells.append(shape('rect', { x: x1, y: y1, width: x2 - x1, height: y2 - y1, 'fill-opacity': 0.04 + 0.46 * share }));
   }));
   svg.append(cells);
-  const edge = precharges.flatMap((si, i) => (Number.isNaN(drips[i]) ? [] : [[x(drips[i]), y(si)]]));
-  if (edge.length > 0) {
-    const d = edge.map(([at, height]) => `${at.toFixed(1)} ${height.toFixed(1)}`).join('L');
-    svg.append(path(`M${d}`, 'limit'), label(left + 10, bottom - 12, live.house.spelled('drips'), { class: 'value' }), label(right - 10, (top + bottom) / 2, 'stays shut', { class: 'value', 'text-anchor': 'end' }));
+  const edge = (sizes, kind) => {
+    const d = precharges.flatMap((si, i) => (Number.isNaN(sizes[i]) ? [] : [`${x(sizes[i]).toFixed(1)} ${y(si).toFixed(1)}`])).join('L');
+    if (d !== '') {
+      svg.append(path(`M${d}`, kind));
+    }
+    return d !== '';
+  };
+  const kept = edge(keeps, 'target');
+  if (edge(drips, 'limit')) {
+    svg.append(label(left + 10, bottom - 12, live.house.spelled('drips'), { class: 'value' }), label(right - 10, (top + bottom) / 2, 'stays shut', { class: 'value', 'text-anchor': 'end' }));
   }
   for (const mark of ticks(pressure.shown(precharges[0]), pressure.shown(precharges.at(-1)), 5)) {
     const at = y(pressure.si(mark));
@@ -91,7 +97,7 @@ function mapOf(answer, live) {
     }
   }
   const mine = live.described.vessels[0];
-  svg.append(label(4, 14, `Precharge, ${pressure.symbol}`, { class: 'name' }), label(right, bottom + 40, live.house.spelled(`vessel on sale, ${volume.symbol}; darker: higher peak`), { class: 'small', 'text-anchor': 'end' }));
+  svg.append(label(4, 14, `Precharge, ${pressure.symbol}`, { class: 'name' }), label(right, bottom + 40, live.house.spelled(`vessel on sale, ${volume.symbol}; darker: higher peak${kept ? '; right of the solid line: within the limit' : ''}`), { class: 'small', 'text-anchor': 'end' }));
   if (mine && mine.volume >= volumes[0] && mine.volume <= volumes.at(-1)) {
     svg.append(shape('circle', { cx: x(mine.volume), cy: y(mine.precharge), r: 8, class: 'pin' }, shape('title', {}, 'this house')), label(x(mine.volume), y(mine.precharge) - 14, 'yours', { class: 'value', 'text-anchor': 'middle' }));
   }

@@ -30,10 +30,18 @@ function curve(values, x, y, between = []) {
   return `M${points.map(([at, height]) => `${at.toFixed(1)} ${height.toFixed(1)}`).join('L')}`;
 }
 
-function timeMarks(end, most) {
+/** Round times of an axis; by the clock where the house has one. */
+function timeMarks({ house, run }, most) {
+  const { end, begins, byClock } = run.trace;
   const hours = end / 3600;
   const step = [0.25, 0.5, 1, 2, 3, 6, 12, 24, 48, 168, 720, 2190, 8766].find((one) => hours / one <= most) ?? 87660;
   const marks = [];
+  if (byClock) {
+    for (let i = Math.ceil(begins / 3600 / step - 1e-9); i * step <= begins / 3600 + hours + 1e-9; i += 1) {
+      marks.push({ time: i * step * 3600 - begins, words: house.clock((i * step * 60) % 1440) });
+    }
+    return marks;
+  }
   for (let i = 0; i * step <= hours + 1e-9; i += 1) {
     const at = i * step;
     marks.push({ time: at * 3600, words: step < 1 ? `${at * 60} min` : step >= 24 ? `${at / 24} d` : `${at} h` });
@@ -93,12 +101,19 @@ export function traceOf(svg, live, goTo) {
     const low = Math.floor(temperature.shown(cold) / 10) * 10;
     const second = panel('Water at the top of the tank', BOX.second, BOX.bottom, temperature, 'temperature', low, Math.max(low + 20, temperature.shown(warm) * 1.05));
     const all = [first.group, second.group];
-    for (const { time, words } of timeMarks(end, narrow ? 4 : 7)) {
+    const names = [];
+    for (const { time, words } of timeMarks(live, narrow ? 4 : 7)) {
       all.push(line(timeX(time), BOX.top, timeX(time), BOX.bottom, 'grid'), label(timeX(time), 394, words, { class: 'small', 'text-anchor': timeX(time) > right - 12 ? 'end' : 'middle' }));
     }
     for (const limit of run.limits) {
       const y = first.y(limit.pressure);
       all.push(line(BOX.left, y, right, y, 'limit'), label(right, y - 6, `${limit.name}: ${live.said('GAUGE_PRESSURE', limit.pressure)}`, { class: 'small name limit', 'text-anchor': 'end' }));
+    }
+    if (Math.abs(described.limit - (run.limits[0]?.pressure ?? run.working.pressure)) > 1) {
+      const y = first.y(described.limit);
+      const below = run.limits[0] && Math.abs(first.y(run.limits[0].pressure) - y) < 18;
+      all.push(line(BOX.left, y, right, y, 'target'));
+      names.push(label(right, y + (below ? 14 : -6), `limit of the sizing: ${live.said('GAUGE_PRESSURE', described.limit)}`, { class: 'small name limit halo', 'text-anchor': 'end' }));
     }
     if (run.working.pressure <= highest * 1.08) {
       const y = first.y(run.working.pressure);
@@ -114,7 +129,7 @@ export function traceOf(svg, live, goTo) {
       all.push(path(`M${d}z`, 'band'));
     }
     all.push(path(pressures(run, timeX, first.y), 'curve pressure'), path(curve(columns.WATER_TOP, indexX, second.y), 'curve temperature'));
-    all.push(line(BOX.left, BOX.bottom + 8, right, BOX.bottom + 8, 'axis'));
+    all.push(...names, line(BOX.left, BOX.bottom + 8, right, BOX.bottom + 8, 'axis'));
     now = shape('g', {}, line(0, BOX.top, 0, BOX.bottom + 8, 'now'), shape('circle', { cx: 0, cy: 0, r: 4 }));
     const sheet = shape('rect', { x: BOX.left, y: 0, width: right - BOX.left, height: BOX.bottom + 4, class: 'sheet' });
     all.push(now, sheet);
@@ -157,8 +172,10 @@ export function traceOf(svg, live, goTo) {
         const at = now.getAttribute('transform');
         const height = now.lastChild.getAttribute('cy');
         draw();
-        now.setAttribute('transform', at);
-        now.lastChild.setAttribute('cy', height);
+        if (at !== null) { // else it was drawn for a new house, and is moved to its moment next
+          now.setAttribute('transform', at);
+          now.lastChild.setAttribute('cy', height);
+        }
       }
     },
   };

@@ -86,31 +86,42 @@ export function sizesOf(section, live) {
   let turn = 0;
   const found = [];
 
+  /** Whether there is a vessel at work: one that failed is replaced. */
+  const fitted = () => live.described.vessels[0]?.condition === 'sound';
+
   function show() {
     const { described, run } = live;
     const pressure = scaleOf(live.house, 'GAUGE_PRESSURE');
-    const limit = run.limits[0];
-    const most = pressure.shown(Math.max(limit?.pressure ?? 0, ...found.map((one) => one.peak))) * 1.1;
+    const opens = run.limits[0]?.pressure;
+    const { limit } = described;
+    const most = pressure.shown(Math.max(opens ?? 0, limit, ...found.map((one) => one.peak))) * 1.1;
     const narrow = matchMedia('screen and (max-width: 38rem)').matches;
     const width = narrow ? 376 : 720;
     const [left, right, top, bottom] = [44, width - 12, 26, 180];
     const y = (si) => bottom - ((bottom - top) * pressure.shown(si)) / most;
     const apart = (right - left) / found.length;
-    const svg = shape('svg', { viewBox: `0 0 ${width} 232`, role: 'group', 'aria-label': live.house.spelled('Peak pressure with each vessel on sale') });
+    const svg = shape('svg', { viewBox: `0 0 ${width} 210`, role: 'group', 'aria-label': live.house.spelled('Peak pressure with each vessel on sale') });
     for (const mark of ticks(0, most, 4)) {
       const at = bottom - ((bottom - top) * mark) / most;
       svg.append(line(left, at, right, at, 'grid'), label(left - 6, at + 4, String(mark), { class: 'small', 'text-anchor': 'end' }));
     }
     svg.append(label(4, 14, `Peak pressure, ${pressure.symbol}`, { class: 'name pressure' }));
-    if (limit) {
-      svg.append(line(left, y(limit.pressure), right, y(limit.pressure), 'limit'));
-    }
+    const enough = (one) => one.peak <= limit;
+    const level = (si, words, kind, x, anchor, off) => svg.append(line(left, y(si), right, y(si), kind), label(x, y(si) + off, `${words} ${live.said('GAUGE_PRESSURE', si)}`, { class: 'small name limit halo', 'text-anchor': anchor }));
     svg.append(path(`M${found.map((one, i) => `${left + (i + 0.5) * apart} ${y(one.peak)}`).join('L')}`, 'curve pressure'));
+    if (opens !== undefined) {
+      level(opens, 'relief valve opens:', 'limit', right, 'end', -6);
+    }
+    level(limit, 'limit of the sizing:', 'target', left + 6, 'start', found[0] && enough(found[0]) ? -6 : 24);
+    const smallest = found.find(enough);
     found.forEach((one, i) => {
       const at = left + (i + 0.5) * apart;
       const mine = described.vessels[0] && Math.abs(described.vessels[0].volume - one.volume) < 1e-9;
-      const words = `${live.said('VOLUME', one.volume)}: ${live.said('GAUGE_PRESSURE', one.peak)}, ${live.said('VOLUME', one.discharged)}`;
-      const pin = shape('circle', { cx: at, cy: y(one.peak), r: 9, class: one.discharged > 0 ? 'pin relief' : 'pin', tabindex: 0, role: 'button', 'aria-label': words }, shape('title', {}, words));
+      const judged = enough(one) ? 'enough' : one.discharged > 0 ? 'relief valve opens' : 'above the limit';
+      const words = `${live.said('VOLUME', one.volume)}: ${live.said('GAUGE_PRESSURE', one.peak)}, ${judged}`;
+      const [cx, cy] = [at, y(one.peak)];
+      const mark = enough(one) ? shape('circle', { cx, cy, r: 8 }) : shape('rect', { x: cx - 8, y: cy - 8, width: 16, height: 16 });
+      const pin = shape('g', { class: enough(one) ? 'size enough' : 'size', tabindex: 0, role: 'button', 'aria-label': words }, mark, shape('title', {}, words));
       const fit = () => live.change(one.changes);
       pin.addEventListener('click', fit);
       pin.addEventListener('keydown', (event) => {
@@ -121,8 +132,13 @@ export function sizesOf(section, live) {
       });
       svg.append(pin, label(at, bottom + 22, live.said('VOLUME', one.volume).split(/\s/u)[0], { class: mine ? 'value' : 'small', 'text-anchor': 'middle' }));
     });
-    svg.append(label(right, bottom + 44, live.house.spelled(`vessel on sale, ${scaleOf(live.house, 'VOLUME').symbol}; filled: ${narrow ? 'drips' : 'the relief valve opens. Choose one to fit it.'}`), { class: 'small', 'text-anchor': 'end' }));
-    section.replaceChildren(element('h2', {}, live.house.spelled('Which vessel?')), svg);
+    const size = (one) => live.said('VOLUME', one.volume);
+    const charged = found[0] ? live.said('GAUGE_PRESSURE', found[0].precharge) : '';
+    const told = [
+      `By size, ${scaleOf(live.house, 'VOLUME').symbol}, each ${fitted() ? '' : 'new and '}charged to ${charged}. Filled: the peak stays within the limit. Hollow: it does not. Choose one to fit it.`,
+      smallest ? `${size(smallest)} is the smallest that is just enough by the best estimates, with no margin.` : 'None of them keeps the limit at this supply and precharge.',
+    ];
+    section.replaceChildren(element('h2', {}, live.house.spelled('Which vessel?')), svg, ...told.map((words) => element('p', { class: 'quiet' }, live.house.spelled(words))));
   }
 
   /** Starts again for the house as it is; each size is a run of its own, and the page stays free between them. */
@@ -137,7 +153,8 @@ export function sizesOf(section, live) {
     }
     const volume = scaleOf(house, 'VOLUME');
     const pressure = scaleOf(house, 'GAUGE_PRESSURE');
-    const fitted = described.vessels.length > 0;
+    const present = described.vessels[0];
+    const precharge = present?.precharge ?? described.supply.pressure;
     const sizes = [...described.sizes];
     const next = () => {
       if (mine !== turn) {
@@ -149,9 +166,11 @@ export function sizesOf(section, live) {
         return;
       }
       const changes = new Map([['vessel.volume', `${Number(volume.shown(size.volume).toFixed(3))} ${volume.unit}`]]);
-      if (!fitted) {
+      if (!present) {
         changes.set('vessel', null);
-        changes.set('vessel.precharge', `${Number(pressure.shown(described.supply.pressure).toFixed(2))} ${pressure.unit}`);
+        changes.set('vessel.precharge', `${Number(pressure.shown(precharge).toFixed(2))} ${pressure.unit}`);
+      } else if (!fitted()) {
+        changes.set('vessel.condition', 'sound');
       }
       const all = new Map(live.changes);
       changes.forEach((value, field) => {
@@ -162,7 +181,7 @@ export function sizesOf(section, live) {
       });
       const outcome = live.base.with([...all.keys()], [...all.values()]);
       if (!outcome.faults) {
-        found.push({ ...outcome.house.summary(), volume: size.volume, changes });
+        found.push({ ...outcome.house.summary(), volume: size.volume, precharge, changes });
       }
       setTimeout(next, 0);
     };
