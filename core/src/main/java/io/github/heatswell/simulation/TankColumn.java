@@ -235,11 +235,17 @@ final class TankColumn {
 
     /** Lets the boundaries move with what a tap takes (kg/s). */
     private void move(double drawn) {
+        movedOff = drawn;
+        if (drawn == 0) {
+            movedIn = 0;
+            phaseRate = 0;
+            return;
+        }
         Zone top = zone[zones - 1];
         Zone bottom = zone[0];
-        movedOff = drawn;
-        movedIn = drawn == 0 ? 0 : drawn * (bottom.state.density() * bottom.size) / (top.state.density() * top.size);
-        phaseRate = drawn / (top.state.density() * top.size * plant.tankVolume / plant.layers);
+        double perSize = top.state.density() * top.size;
+        movedIn = drawn * (bottom.state.density() * bottom.size) / perSize;
+        phaseRate = drawn / (perSize * plant.tankVolume / plant.layers);
     }
 
     private Linear solve(double drawn, double topRelief, double pressureRate) {

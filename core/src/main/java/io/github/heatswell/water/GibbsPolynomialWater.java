@@ -82,7 +82,7 @@ public final class GibbsPolynomialWater implements LiquidWater {
     private static final double Q_PER_PASCAL = 1 / MIDDLE_PRESSURE;
     private static final double THIRD = 1.0 / 3.0;
 
-    /** Volume at the middle pressure: coefficients of x to the powers 0 to 11 (-); the others have as many, the last of them zeros. */
+    /** Volume at the middle pressure: coefficients of x to the powers 0 to 11 (-); the last of B is a zero beside that of H. */
     private static final double[] A = {
         1.025269873904,
         0.047050380938,
@@ -108,9 +108,6 @@ public final class GibbsPolynomialWater implements LiquidWater {
         -0.000003736341,
         -0.000013697346,
         0.000010363187,
-        0,
-        0,
-        0,
         0
     };
 
@@ -130,10 +127,7 @@ public final class GibbsPolynomialWater implements LiquidWater {
         0.053816924457,
         -0.042958736442,
         0.196521893440,
-        -0.120425138868,
-        0,
-        0,
-        0
+        -0.120425138868
     };
 
     private static final LiquidWater.ValidityRange VALIDITY = new LiquidWater.ValidityRange(273.15, 423.15, 611, 2.5e6);
@@ -194,7 +188,12 @@ public final class GibbsPolynomialWater implements LiquidWater {
             double sumBXX = 0;
             double sumH = 0;
             double sumHX = 0;
-            for (int i = A.length - 1; i >= 0; i--) {
+            for (int i = A.length - 1; i >= H.length; i--) {
+                sumAXX = sumAXX * x + sumAX;
+                sumAX = sumAX * x + sumA;
+                sumA = sumA * x + A[i];
+            }
+            for (int i = H.length - 1; i >= 0; i--) {
                 sumAXX = sumAXX * x + sumAX;
                 sumAX = sumAX * x + sumA;
                 sumA = sumA * x + A[i];
