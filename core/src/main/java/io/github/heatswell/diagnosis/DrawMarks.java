@@ -247,6 +247,14 @@ final class DrawMarks {
         return new Mark(at, begins, ends, log.isDrawnBefore(at), true);
     }
 
+    /**
+     * Whether a tap ran at a time (s), which lets the gauge show less than the pressure at rest: pipes and valves take some of it. So much of
+     * that is of the house, and so little of what is asked, that such a reading speaks for no cause and against none.
+     */
+    boolean isRunning(double time) {
+        return marks.stream().anyMatch(mark -> mark.fell() && time > mark.from() && time <= mark.until());
+    }
+
     /** How many readings there are before the first draw. */
     int before() {
         return marks.get(0).reading();

@@ -307,7 +307,8 @@ final class Forecaster {
             double time = log.time(i) - start;
             double pressure = shown.pressure(log.gauge(i));
             double allowed = Misfit.ASTRAY * log.weights().roughness(i) * log.uncertainty() / shown.scale();
-            if (Math.abs(course.beyond(pressure, time, around)) > allowed) {
+            double beyond = course.beyond(pressure, time, around);
+            if (Math.abs(beyond) > allowed && !isDroop(beyond, course, time)) {
                 double missed = Math.abs(course.beyond(pressure, time, Math.max(around, PEAK_APART)));
                 double gauge = Math.max(allowed, Circumstances.gaugeError(pressure));
                 strays.add(new Misfit.Stray(
@@ -350,6 +351,11 @@ final class Forecaster {
             }
         }
         return unseen;
+    }
+
+    /** Whether a gauge shows as little less than the supply's pressure as it does while a tap runs, though none was known to. */
+    private static boolean isDroop(double beyond, Course course, double time) {
+        return beyond < 0 && beyond > -2 * Target.DROOP && (time < 0 || course.regime(time) == Trace.Regime.FED);
     }
 
     /** Whether a logger went on after a reading as though it had not been. */

@@ -37,6 +37,13 @@ public final class PressureLog {
     /** A log that rises by this (Pa) shows a heat-up; our own judgement. */
     private static final double HEAT_UP = 0.5e5;
 
+    /** A rise (Pa) that more than a gauge's own wandering shows, and so many steps of it (-); our own judgement. */
+    private static final double SMALL_RISE = 0.1e5;
+
+    private static final double RISEN_STEPS = 1.5;
+    /** So long (s) nobody draws water. */
+    private static final double WHILE = 1_200;
+
     /** A gauge that moves less (Pa, difference) while water gets so much warmer (K), or the heater is on so long (s), does not move; our own judgement. */
     private static final double UNMOVED = 0.05e5;
 
@@ -223,12 +230,30 @@ public final class PressureLog {
     }
 
     /**
-     * Whether the pressure rises by more than gauges are off, as it does when water is heated; our own judgement.
+     * Whether the pressure rises as it does when water is heated: by half a bar; or, as where a vessel takes most of it, by less, if a logger
+     * shows it for a third of an hour or somebody saw the heater on. Our own judgement.
      *
-     * @return true if a reading lies half a bar above the first
+     * @return true if it does
      */
     public boolean showsHeatUp() {
-        return highest() > gauge[0] + HEAT_UP;
+        boolean small = tellsItsScatter()
+                ? risesBy(Math.max(SMALL_RISE, RISEN_STEPS * step()))
+                : highest() > gauge[0] + SMALL_RISE && !Double.isNaN(new BurnerColumn(this).firstSeenOn());
+        return small || highest() > gauge[0] + HEAT_UP;
+    }
+
+    /** Whether what a logger shows for a while is so much (Pa) above what it showed for a while before; draws are shorter. */
+    private boolean risesBy(double least) {
+        int length = Math.max(MIN_READINGS, (int) Math.round(WHILE / interval()));
+        double lowest = Double.POSITIVE_INFINITY;
+        for (int from = 0; from + length <= count(); from += length) {
+            double middle = Arrays.stream(gauge, from, from + length).sorted().toArray()[length / 2];
+            if (middle > lowest + least) {
+                return true;
+            }
+            lowest = Math.min(lowest, middle);
+        }
+        return false;
     }
 
     /**

@@ -37,6 +37,9 @@ final class Target {
     /** After so long (s) an error of the model is forgotten but for 1/e; our own judgement. */
     private static final double REMEMBERED = 1_800;
 
+    /** How far (Pa, one standard deviation) a gauge falls below the pressure at rest while a tap runs; common practice, no source. */
+    static final double DROOP = 0.3e5;
+
     /** No reading at all. */
     private static final int NONE = -1;
     /** The variance, in that of a reading, of one that counts for nothing. */
@@ -152,11 +155,12 @@ final class Target {
     private Whitening whitening() {
         double[] variance = new double[(log.count() + block - 1) / block];
         double[] times = new double[variance.length];
+        double droop = Math.pow(DROOP / log.weights().averaging(), 2);
         for (int i = 0; i < log.count(); i++) {
             double jump = i == 0 ? 0 : Math.abs(log.gauge(i) - log.gauge(i - 1)) / log.uncertainty();
             variance[i / block] +=
                     Math.max(Math.pow(log.weights().looseness(i), 2), 1 + (jump > JUMP ? jump * jump / 12 : 0));
-            variance[i / block] += i == doubted ? WORTHLESS : 0;
+            variance[i / block] += i == doubted ? WORTHLESS : isDrooping(i) ? droop : 0;
             times[i / block] += log.time(i);
         }
         for (int i = 0; i < variance.length; i++) {
@@ -169,6 +173,11 @@ final class Target {
                 log.weights().isGivenItsUncertainty()
                         ? 0
                         : MODEL_ERROR / log.weights().averaging());
+    }
+
+    /** Whether water was drawn at a reading, so that the gauge may show less than a model without losses in pipes. */
+    boolean isDrooping(int reading) {
+        return draws.isRunning(log.time(reading));
     }
 
     /** How many readings of the log a block holds. */

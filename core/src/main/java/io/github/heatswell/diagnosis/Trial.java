@@ -332,9 +332,11 @@ final class Trial {
         return forecaster.course(house(position), start(position), instruments(position));
     }
 
-    /** The readings of the log that the house at a position does not show. */
+    /** The readings of the log that the house at a position does not show; none that is low while a tap runs. */
     List<Misfit.Stray> strays(double[] position) {
-        return forecaster.strays(house(position), start(position), instruments(position));
+        return forecaster.strays(house(position), start(position), instruments(position)).stream()
+                .filter(stray -> stray.above() > 0 || !target.draws().isRunning(stray.time()))
+                .toList();
     }
 
     /**

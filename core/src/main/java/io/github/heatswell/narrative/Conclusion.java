@@ -43,7 +43,7 @@ final class Conclusion {
         return !doubted && result.isDecided() && result.best().weight() >= SETTLED;
     }
 
-    /** Whether what is said, the house as described or the best cause, is likelier than not, clearly ahead, and leaves no reading off. */
+    /** Whether what is said, the house as described or the best cause, is likelier than not, clearly ahead, and leaves no reading off; no fault is where there may be none. */
     boolean isLikely() {
         Cause said = isAsDescribed() ? Cause.AS_DESCRIBED : result.best().cause();
         double weight = 0;
@@ -53,7 +53,9 @@ final class Conclusion {
             weight = same ? fit.weight() : weight;
             next = same ? next : Math.max(next, fit.weight());
         }
-        return weight > EVEN && weight >= CLEARLY * next && !result.misfit();
+        boolean soundToo = said != Cause.AS_DESCRIBED
+                && result.tested().stream().anyMatch(fit -> fit.cause() == Cause.AS_DESCRIBED && !isMissing(fit));
+        return weight > EVEN && weight >= CLEARLY * next && !result.misfit() && !soundToo;
     }
 
     /** Whether several causes would explain the readings, and heated water has nowhere to go in any. */
@@ -90,12 +92,12 @@ final class Conclusion {
      */
     boolean isAsDescribed() {
         return result.best().cause() == Cause.AS_DESCRIBED
-                || result.tested().stream()
-                                .anyMatch(fit -> fit.cause() == Cause.AS_DESCRIBED
-                                        && fit.misfit()
-                                                .filter(Misfit::isSerious)
-                                                .isEmpty())
+                || result.tested().stream().anyMatch(fit -> fit.cause() == Cause.AS_DESCRIBED && !isMissing(fit))
                         && expansion.isAnswer();
+    }
+
+    private static boolean isMissing(HypothesisFit fit) {
+        return fit.misfit().filter(Misfit::isSerious).isPresent();
     }
 
     /** Whether there is a log, and neither it nor any reading shows a heat-up. */

@@ -12,8 +12,10 @@ import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.Parameter;
 import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.diagnosis.SeparatingCheck;
+import io.github.heatswell.diagnosis.Sighting;
 import io.github.heatswell.diagnosis.SiteCheck;
 import io.github.heatswell.system.HotWaterSystem;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -26,6 +28,11 @@ public final class DiagnosisStory {
 
     /** A heat-up that began less than this (s) before the first reading began with it: clocks are read to the minute. */
     private static final double BEFORE = 60;
+
+    private static final double DAY = 86_400;
+
+    /** A relief valve stays shut below this share of its set pressure; common practice, no source. */
+    private static final double BELOW = 0.9;
 
     private static final String BESIDES = "Besides, water is lost at a tap or elsewhere.";
 
@@ -112,7 +119,8 @@ public final class DiagnosisStory {
             return plain("Open. These readings don't settle it: none of the causes considered explains them.");
         }
         if (conclusion.isAsDescribed()) {
-            return plain((!expansion.isHeated() ? "Open. " : standing()) + expansion.answer() + agreeing());
+            return plain((!expansion.isHeated() ? "Open. " : standing()) + expansion.answer() + agreeing())
+                    .then(dry());
         }
         String shared = shared();
         if (result.misfit()) {
@@ -203,6 +211,33 @@ public final class DiagnosisStory {
                                 && !conclusion.isLikely()
                         ? ", but don't settle it."
                         : ".");
+    }
+
+    /** That a vessel takes up the expansion, with what shows it; a sentence with a space before it, or nothing. */
+    private Statement dry() {
+        double set = house.reliefValves().stream()
+                .mapToDouble(valve -> valve.setPressure().gauge(house.site().atmosphere()))
+                .min()
+                .orElse(Double.NEGATIVE_INFINITY);
+        boolean shown = !doubted
+                && expansion.isHeated()
+                && !expansion.isAnswer()
+                && !house.vessels().isEmpty()
+                && (conclusion.isSettled() || conclusion.isLikely())
+                && log.filter(one -> one.highest() < BELOW * set
+                                && one.sightings().stream().noneMatch(seen -> seen.kind() == Sighting.Kind.DRIPS))
+                        .isPresent();
+        return !shown
+                ? plain("")
+                : plain(" As far as they show, the expansion is taken up: the highest reading is ")
+                        .then(Measure.gauge(log.orElseThrow().highest()))
+                        .then(", where ")
+                        .then(Measure.gauge(Collections.max(result.best().gauge())))
+                        .then(" was expected"
+                                + (log.orElseThrow().sightings().stream()
+                                                .anyMatch(seen -> seen.kind() == Sighting.Kind.DRY)
+                                        ? ", and the relief pipe stayed dry."
+                                        : "."));
     }
 
     /** How sure the answer is. */
@@ -298,6 +333,26 @@ public final class DiagnosisStory {
                         .then(Measure.about(-start))
                         .then(" before the first reading,"))
                 .orElse(plain("at the first reading"));
+    }
+
+    /**
+     * How much of a log was used that holds more draws than can be left open.
+     *
+     * @param whole the log as it was read
+     * @return a whole sentence; empty if all of it was used, or its first two days
+     */
+    public Optional<Statement> used(PressureLog whole) {
+        return log.map(PressureLog::end)
+                .filter(end -> end < DAY && whole.end() > end + DAY / 24)
+                .map(end -> plain("Used of the log: its first ")
+                        .then(Measure.time(end))
+                        .then(" of ")
+                        .then(Measure.time(whole.end()))
+                        .then(
+                                end < 0.99 * DAY
+                                        ? ". A fourth draw begins there, and no more than three of unknown size can be told apart. A log of a"
+                                                + " quiet time says more."
+                                        : ", since it shows draws."));
     }
 
     /**

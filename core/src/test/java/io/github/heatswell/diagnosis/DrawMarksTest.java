@@ -19,6 +19,8 @@ import java.time.Duration;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -58,6 +60,32 @@ class DrawMarksTest {
         assertEquals(house, marks.in(house, new double[] {0.02}, 300), "before the run nothing is drawn");
         assertFalse(DrawMarks.of(log, true).anyGuessed(), "the description says when water is drawn");
         assertTrue(marks.noted().isEmpty());
+        assertFalse(marks.isRunning(180));
+        assertTrue(marks.isRunning(300));
+        assertFalse(marks.isRunning(420));
+    }
+
+    /** Regression: a gauge that shows less while a tap runs, as every gauge does, spoke against all causes and stood as what none explains. */
+    @Test
+    void whatAGaugeFallsWhileATapRunsSpeaksAgainstNoCause() {
+        PressureLog log = log(1, 3, 3.5, 4, 4.5, 2.7, 2.7, 2.7, 3.3, 3.8);
+        Target target = Target.fine(log, SpotReadings.none(), Set.of(), DrawMarks.of(log, false));
+        double[] gauge = {3e5, 3.5e5, 4e5, 4.5e5, 3e5, 3e5, 3e5, 3.3e5, 3.8e5};
+        Forecaster.Forecast forecast = new Forecaster.Forecast(
+                gauge, gauge, gauge, i -> Trace.Regime.FED, Double.NaN, new double[0], Map.of());
+        assertEquals(
+                0, Arrays.stream(target.ofLog(forecast)).map(Math::abs).max().orElseThrow(), 1, "0.3 bar is usual");
+        assertEquals(
+                0,
+                new Misfit.Residuals(target, forecast)
+                        .misfit(9, 9, 0, List.of())
+                        .systematic());
+        assertTrue(
+                Arrays.stream(Target.fine(log, SpotReadings.none()).ofLog(forecast))
+                                .max()
+                                .orElseThrow()
+                        > 5,
+                "where no tap ran");
     }
 
     /**

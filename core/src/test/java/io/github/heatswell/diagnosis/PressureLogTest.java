@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.units.PressureUnit;
 import java.util.Arrays;
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.DoubleStream;
@@ -88,6 +89,24 @@ class PressureLogTest {
         assertFalse(heated(drawn, true).fellWhileHeating());
         assertFalse(heated(rising, true).fellWhileHeating(), "that is scatter");
         assertFalse(PressureLog.builder(minutes(6), opened).build().fellWhileHeating(), "nobody knows when it was on");
+    }
+
+    /** Regression: readings of a sound vessel, which rises by a fifth of a bar, were said to show no heat-up at all. */
+    @Test
+    void aVesselLeavesASmallRiseOfAHeatUp() {
+        double[] rests = new double[120];
+        double[] rises = new double[120];
+        for (int i = 0; i < rests.length; i++) {
+            rests[i] = 4e5 - (i % 40 < 5 ? 0.3e5 : 0); // a tap runs
+            rises[i] = rests[i] + (i < 60 ? 0 : 0.2e5);
+        }
+        assertTrue(PressureLog.builder(minutes(120), rises).build().showsHeatUp());
+        assertFalse(PressureLog.builder(minutes(120), rests).build().showsHeatUp(), "nothing but draws");
+        PressureLog byHand = PressureLog.builder(minutes(3), new double[] {4.2e5, 4.4e5, 4.5e5})
+                .build();
+        assertFalse(byHand.showsHeatUp(), "nobody saw a heater");
+        assertTrue(
+                byHand.seen(List.of(Sighting.of(Sighting.Kind.HEATER_ON, 0, 0))).showsHeatUp());
     }
 
     private static PressureLog heated(double[] gauge, boolean atTheFall) {

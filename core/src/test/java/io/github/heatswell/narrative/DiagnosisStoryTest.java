@@ -226,6 +226,40 @@ class DiagnosisStoryTest {
         assertEquals(Optional.empty(), story.next());
     }
 
+    /** Regression: an owner who asked whether the new vessel cures the drip was told that the readings agree, and no more. */
+    @Test
+    void aVesselThatTakesUpTheExpansionIsSaidToDoSo() {
+        PressureLog after = PressureLog.builder(new double[] {0, 3_600, 40_000}, new double[] {4e5, 4.6e5, 4.1e5})
+                .build()
+                .seen(List.of(Sighting.of(Sighting.Kind.HEATER_ON, 0, 0), Sighting.of(Sighting.Kind.DRY, 0, 40_000)));
+        HypothesisFit described = fit(Cause.AS_DESCRIBED, 0, 0.9, NONE);
+        assertEquals(
+                "Settled. The readings agree with the house as described. As far as they show, the expansion is taken up: the highest"
+                        + " reading is 4.6 bar, where 4 bar was expected, and the relief pipe stayed dry.",
+                story(VESSEL, after, described).answer().text(UnitSystem.SI));
+        assertFalse(story(WITHOUT_VESSEL, after, described)
+                .answer()
+                .text(UnitSystem.SI)
+                .contains("taken up"));
+    }
+
+    /** Regression: half of a day's log was left out without a word. */
+    @Test
+    void whatWasUsedOfALogIsSaid() {
+        double[] times = {0, 3_600, 43_200};
+        double[] gauge = {4e5, 4.1e5, 4e5};
+        PressureLog used = PressureLog.builder(times, gauge).build();
+        PressureLog day =
+                PressureLog.builder(new double[] {0, 43_200, 82_800}, gauge).build();
+        DiagnosisStory story = story(VESSEL, used, fit(Cause.AS_DESCRIBED, 0, 0.9, NONE));
+        assertEquals(
+                Optional.of(
+                        "Used of the log: its first 12 h of 23 h. A fourth draw begins there, and no more than three of unknown size"
+                                + " can be told apart. A log of a quiet time says more."),
+                text(story.used(day)));
+        assertEquals(Optional.empty(), story.used(used));
+    }
+
     @Test
     void whatNobodySaidOfTheTankIsAsked() {
         Estimate start = new Estimate(

@@ -72,6 +72,12 @@ final class PaperList {
 
     private static final Pattern UNIT =
             Pattern.compile("\\s?(?<unit>\\p{L}+(?:/\\p{L}+[2\u00b2]?)?)(?<rest>.*)", Pattern.CASE_INSENSITIVE);
+    /** What may be seen of relief pipe or heater, and the pressure behind it: of anything else it may be a plate's or a vessel's. */
+    private static final Pattern SEEN_FIRST = Pattern.compile(
+            "(?<seen>(?:(?:not?|still|it'?s?|is|the|relief|pipe|valve|started|stopped|just|now|yet|heater|burner|on|off|came|went|and|at"
+                    + "|drips?|dripping|dry|wet)[\\s,;:]+)+)(?<pressure>\\d{1,5}(?:[.,]\\d{1,3})?\\s?(?<unit>\\p{L}+)\\b.*)",
+            Pattern.CASE_INSENSITIVE);
+
     private static final Pattern ABSOLUTE =
             Pattern.compile("\\s+abs(?:olute)?\\b(?<rest>.*)", Pattern.CASE_INSENSITIVE);
 
@@ -141,7 +147,16 @@ final class PaperList {
 
     private static boolean isReading(String text) {
         Matcher parts = LINE.matcher(timeFirst(text));
-        return parts.matches() && PRESSURE.matcher(parts.group("rest")).matches();
+        return parts.matches()
+                && PRESSURE.matcher(pressureFirst(parts.group("rest").strip())).matches();
+    }
+
+    /** What stands behind a time, with its pressure before what was seen of relief pipe or heater. */
+    private static String pressureFirst(String rest) {
+        Matcher seen = SEEN_FIRST.matcher(rest);
+        return seen.matches() && isPressureUnit(seen.group("unit"))
+                ? seen.group("pressure") + " " + seen.group("seen")
+                : rest;
     }
 
     private static String timeFirst(String text) {
@@ -232,7 +247,7 @@ final class PaperList {
                     + " begins with a dash: put a blank behind it if it only parts time and pressure; for a gauge below 0, write 0 and a"
                     + " note");
         }
-        Matcher pressure = PRESSURE.matcher(rest);
+        Matcher pressure = PRESSURE.matcher(pressureFirst(rest));
         if (pressure.matches()) {
             boolean about = HESITANT.matcher(line).find() || pressure.group("about") != null;
             reading(time, pressure, about, parts.group("mark").contains(","));

@@ -18,7 +18,7 @@ final class DiagnosisJson {
         return new Json()
                 .with("hazard", answer.story().hazard().isPresent())
                 .program(answer.scenario().name())
-                .with("decided", result.isDecided())
+                .with("decided", result.isDecided() && !over)
                 .with("misfit", result.misfit())
                 .with(
                         "overpressure",

@@ -139,6 +139,7 @@ public final class DiagnosisReport {
                         supplyFirst.map(first -> first.text(shown)),
                         Optional.of(story.details().text(shown)).filter(details -> !details.isEmpty()),
                         story.next().map(next -> next.text(shown)),
+                        answer.readings().log().flatMap(story::used).map(used -> used.text(shown)),
                         answer.readings().understood(),
                         story.start().map(start -> start.text(shown)),
                         answer.scenario().doubts().sentence().map(doubts -> doubts.text(shown)))

@@ -40,7 +40,7 @@ final class DiagnosisTables {
     /** How the causes are ordered; where none explains the readings, a weight tells them apart and no more. */
     String order() {
         return result.misfit()
-                ? "Causes, the best fit first; "
+                ? "Causes, the greatest weight first, which counts notes, plates and readings on site too; "
                         + (result.isUnexplained() ? "none explains the readings" : "one reading is not explained")
                         + ", so the weights only compare them"
                 : isAsDescribedBefore()
@@ -238,7 +238,7 @@ final class DiagnosisTables {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("Readings used", used()));
         answer.log().ifPresent(log -> {
-            rows.add(List.of("Length of the log", shown.time(log.end())));
+            rows.add(List.of("Length of the log that was used", shown.time(log.end())));
             if (Double.isFinite(result.uncertainty())) {
                 rows.add(List.of(
                         "Standard uncertainty of a reading of the log",

@@ -70,6 +70,8 @@ class PaperListTest {
             6:45 am 64.7 psia|6:55 am 70|7:05 am 72.71!!(psi, absolute)
             50 psi at 6:45 am|55 psi at 6:55 am|58 psi at 7:05 am drips!!07:05 'drips' (the relief pipe drips)
             6:45 am 50 1/2 psi|6:55 am 55 and a half heater on|7:05 am 58 1/4" pipe drips!!06:55 'heater on' (the
+            6:45 am not dripping yet 50 psi|6:55 am heater on, 55 psi|7:05 am dripping 58 psi!!06:45 'not dripping yet'
+            6:45 am 50 psi|6:50 am 55|6:55 am valve set to 99 psi|7:05 am 58!!06:55 'valve set to 99 psi'
             6:45 am 50 psi|6:45 am - 6:52 ran 17 gallons|6:55 am 55|7:05 am 58!!water drawn between two readings: 06:52 'ran 17 gallons'.
             6:45 am 50 psi|6:50 to 6:52 am ran 17 gallons|6:55 am 55|7:05 am 58!!water drawn between two readings: 06:52 'ran 17 gallons'.
             3/1/2026 6:45 am 50 psi|3/1/2026 6:55 am 55 psi|3/1/2026 7:05 am 58 psi!!Each line was read

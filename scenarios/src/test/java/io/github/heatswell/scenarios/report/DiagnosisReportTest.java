@@ -321,7 +321,7 @@ class DiagnosisReportTest {
             assertTrue(text.contains("none explains the readings, so the weights only compare them"), text);
             assertTrue(text.contains("Best fit: water is lost"), text);
             assertFalse(text.contains("about equally"), text);
-            assertTrue(text.contains("Causes, the best fit first"), text);
+            assertTrue(text.contains("Causes, the greatest weight first"), text);
             assertFalse(text.contains("ikeliest") || text.contains("closest") || text.contains("95 %"), text);
         }
         assertTrue(report(answer(OPEN_ENDED, log().build(), fit(Cause.LEAK, 0, 0.97, NONE)))
