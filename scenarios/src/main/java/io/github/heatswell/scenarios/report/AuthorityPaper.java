@@ -507,10 +507,10 @@ final class AuthorityPaper {
     private String method() {
         return "How was it worked out? By simulation, with "
                 + PageMethods.version().get(1)
-                + ": cold water fills the tank and is heated to the set point with every tap closed. The relief valves are"
-                + " left out, so that they cannot hide a peak. "
+                + ": cold water fills the tank and is heated to the set point with every tap closed and the relief"
+                + " valves left out, as they would hide a peak. "
                 + shown.time(answer.counted().toSeconds())
-                + " of ordinary use were simulated as well. The appendix lists every input with its origin, and what is left out. These are a model's"
-                + " figures: local code and a licensed professional decide; no vessel replaces a relief valve.";
+                + " of ordinary use were simulated as well. The appendix lists every input with its origin. Local code and a"
+                + " licensed professional decide; no vessel replaces a relief valve.";
     }
 }

@@ -15,15 +15,19 @@ import java.util.List;
  * @param most what the tank's water gains from the cold supply to the thermostat's setting (m3), with nothing to take it up
  * @param vessel whether there is a vessel to be tested
  * @param reducing whether a reducing valve could creep
+ * @param two whether another relief valve stands beside one that opens on temperature
  */
-record DripSheet(double most, boolean vessel, boolean reducing) {
+record DripSheet(double most, boolean vessel, boolean reducing, boolean two) {
 
     /** The sheet for a house. */
     static DripSheet of(HotWaterSystem house) {
         return new DripSheet(
                 Findings.expansion(house),
                 house.vessel().isPresent(),
-                house.supply().reducingValve().isPresent());
+                house.supply().reducingValve().isPresent(),
+                house.reliefValves().size() > 1
+                        && house.reliefValves().stream()
+                                .anyMatch(valve -> valve.setTemperature().isPresent()));
     }
 
     /** A sheet by itself. */
@@ -53,6 +57,10 @@ record DripSheet(double most, boolean vessel, boolean reducing) {
 
     private List<List<String>> rows(QuantityFormat shown) {
         List<List<String>> rows = new ArrayList<>();
+        if (two) {
+            String low = "the one set lower";
+            rows.add(row("Which relief valve's outlet is wet", low, low, "either", "the T&P valve's", low));
+        }
         rows.add(row("Dry paper under the outlet, first hour of a heat-up", "wet", "dry", "wet", "wet", "dry"));
         rows.add(
                 row("Fresh paper, an hour after the heater went off", "dry", "dry", "wet", "it never goes off", "dry"));

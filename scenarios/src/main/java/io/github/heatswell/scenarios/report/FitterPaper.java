@@ -184,16 +184,14 @@ final class FitterPaper {
         /** What was found when the work was done. */
         private Block asLeft(Optional<LoweredSupply> lowered, QuantityFormat shown) {
             List<Block.Blanks.Line> lines = new ArrayList<>();
-            lowered.ifPresent(supply -> lines.add(new Block.Blanks.Line(
-                    "Reducing valve set to, with a little water running", supply.valve(shown), true)));
+            lowered.ifPresent(supply ->
+                    lines.add(new Block.Blanks.Line("Reducing valve, at a trickle", supply.valve(shown), true)));
             each().forEach(one -> lines.add(new Block.Blanks.Line(
-                    isNew()
-                            ? "Precharge, before the vessel is connected"
-                            : "Precharge" + one.name + ", with the water side drained",
+                    isNew() ? "Precharge, not yet connected" : "Precharge" + one.name + ", with the water side drained",
                     one.charge(shown),
                     true)));
             lines.addAll(List.of(
-                    new Block.Blanks.Line("Supply, cold, with no water running", supply(shown), true),
+                    new Block.Blanks.Line("Supply, cold, no water running", supply(shown), true),
                     new Block.Blanks.Line(
                             "Thermostat set at",
                             shown.temperature(house.heater().setPoint()),
@@ -204,7 +202,7 @@ final class FitterPaper {
             if (coldPeakGauge.isPresent() || isNew()) {
                 boolean several = house.reliefValves().size() > 1;
                 lines.add(new Block.Blanks.Line(
-                        (several ? "Relief valves" : "Relief valve") + " during the first heat-up",
+                        (several ? "Relief valves" : "Relief valve") + " in the first heat-up",
                         several ? "stay shut" : "stays shut",
                         true));
             }
@@ -219,12 +217,17 @@ final class FitterPaper {
                     List.of(
                             new Block.Blanks.Line("Volume", shown.volume(vessel.volume()), false),
                             new Block.Blanks.Line("Precharge", charge(shown), false),
-                            new Block.Blanks.Line("Supply", supply(shown), false),
+                            new Block.Blanks.Line(
+                                    house.supply().reducingValve().isPresent()
+                                            ? "Supply at rest, with lock-up"
+                                            : "Supply at rest",
+                                    supply(shown),
+                                    false),
                             new Block.Blanks.Line(
                                     "Thermostat",
                                     shown.temperature(house.heater().setPoint()),
                                     false),
-                            Block.Blanks.Line.open("Next check")),
+                            Block.Blanks.Line.open("Charged on; next check")),
                     true);
         }
 
@@ -352,7 +355,7 @@ final class FitterPaper {
                 (house.filter(one -> one.vessels().isEmpty()).isPresent()
                                 ? "'heatswell size' finds the size and its precharge; its report has them in this list. "
                                 : "")
-                        + "In the order of the work. Common practice, not taken from a standard: the manufacturer's instructions and local"
+                        + "In the order of the work. Common practice, no standard: the manufacturer's instructions and local"
                         + " code come first.",
                 Block.Tone.PLAIN));
         work.filter(Work::isNew).ifPresent(vessel -> {
@@ -433,11 +436,11 @@ final class FitterPaper {
 
     /** How far, and for which supply; of a vessel that is there, that was read before the feed was shut. */
     private String pump(QuantityFormat shown) {
-        String set = "Pump it up by hand to " + charge
-                + ", never above the pressure on the vessel's plate. If it shows more, let gas out.";
+        String set =
+                "Pump it up by hand to " + charge + ", never above the pressure on the vessel's plate, or let gas out.";
         return work.filter(vessel -> !vessel.isNew()).isPresent()
                 ? set
-                : set + " Read a gauge beside it, cold and with no water running. " + differs("", shown);
+                : set + " Read a gauge beside it, cold, no water running. " + differs("", shown);
     }
 
     /** What to make of another reading of the supply; by day, of one that is higher at night, that is no other supply. */
@@ -499,7 +502,7 @@ final class FitterPaper {
                 "The vessel goes on the cold pipe between heater and feed, in place of any old one, and downstream of every check valve,"
                         + " reducing valve and backflow preventer.",
                 "Put no valve between the vessel and the heater that somebody could shut unnoticed. If the manufacturer asks for one,"
-                        + " take off its handle or seal it open, and label it.",
+                        + " take off its handle or seal it open, labelled.",
                 several
                         ? PageWords.capitalised(valves(shown))
                                 + " stay as they are: same place, same setting, same size, the"
@@ -531,7 +534,7 @@ final class FitterPaper {
                                 .orElse("the pressure of the supply")
                         + ", and look again when it is hot. Keep any pump test below the pressure on every plate"
                         + work.map(vessel -> vessel.testedBelow(shown)).orElse("") + ".",
-                "Before you switch the heater on, check that the tank has been filled. Have "
+                "Before the heater goes on, see that the tank is full. Have "
                         + (hasSeveralValves() ? "each" : "the") + " relief valve tested as its"
                         + " manufacturer says, by somebody who stands clear of the outlet.",
                 "Watch the first heat-up from cold to the end. The check sheet is not for this one: it is for a heat-up of only"
@@ -571,9 +574,9 @@ final class FitterPaper {
                                         + " tested as their manufacturers say. If one does not close again, have it"
                                         + " replaced like for like: the same kind, set to the same pressure, never higher. One that also"
                                         + " opens on temperature must have a capacity of at least the heater's input. Hard"
-                                : "Have the relief valve tested as its manufacturer says. If it does not close again, have it replaced."
-                                        + " The new one must be set to the same pressure, no higher than the pressure on the tank's plate,"
-                                        + " and have a capacity of at least the heater's input. Hard")
+                                : "Have the relief valve tested as its manufacturer says. If it does not close again, have it replaced"
+                                        + " with one set to the same pressure, no higher than the pressure on the tank's plate, with a"
+                                        + " capacity of at least the heater's input. Hard")
                         + " water leaves scale on the seat: where the water is hard, have it checked more often.");
     }
 

@@ -36,6 +36,9 @@ class DripSheetTest {
         assertEquals(6, grid("mill-cottage-creeping-reducer").columns().size());
         assertFalse(grid("mill-cottage").toString().contains("air valve"));
         assertTrue(grid("orchard-lodge-vessel").toString().contains("air valve"));
+        String which = "Which relief valve's outlet is wet";
+        assertFalse(grid("mill-cottage").toString().contains(which));
+        assertEquals(which, grid("shearers-hut").rows().get(0).get(0));
     }
 
     /**

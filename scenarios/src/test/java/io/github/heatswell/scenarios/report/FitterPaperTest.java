@@ -320,7 +320,9 @@ class FitterPaperTest {
                             new Block.Blanks.Line("Volume", volume, false),
                             new Block.Blanks.Line("Precharge", charge, false),
                             new Block.Blanks.Line(
-                                    "Supply",
+                                    run.system().supply().reducingValve().isPresent()
+                                            ? "Supply at rest, with lock-up"
+                                            : "Supply at rest",
                                     shown.pressure(sizing.supplyStatic()
                                             .gauge(run.system().site().atmosphere())),
                                     false),
@@ -328,7 +330,7 @@ class FitterPaperTest {
                                     "Thermostat",
                                     shown.temperature(run.system().heater().setPoint()),
                                     false),
-                            new Block.Blanks.Line("Next check", "", true)),
+                            new Block.Blanks.Line("Charged on; next check", "", true)),
                     forms.get(1).lines());
             assertEquals(charge, forms.get(0).lines().get(0).value());
             assertTrue(forms.get(0).lines().stream().allMatch(Block.Blanks.Line::room));
