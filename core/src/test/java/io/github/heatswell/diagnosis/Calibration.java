@@ -19,6 +19,7 @@ import java.util.Locale;
 import java.util.NavigableMap;
 import java.util.TreeMap;
 import java.util.function.LongFunction;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.hipparchus.random.RandomGenerator;
 import org.hipparchus.random.Well19937c;
@@ -33,13 +34,15 @@ public final class Calibration {
     private static final double WARM = 0.5;
     private static final double DRAWN = 0.7;
     private static final double SURE = 0.8;
+    /** From this weight on a cause that stands alone is called settled. */
+    private static final double SETTLED = 0.9;
     /** No draw lasts longer (h): 80 L at 4 L/min. */
     private static final double LONGEST = 20 / 60.0;
 
     private static final int[] MINUTES = {1, 2, 5};
     private static final int[] HOURS = {6, 12, 24};
     /** A class of the table is a tenth wide and begins here. */
-    private static final int FIRST_CLASS = 3;
+    private static final int FIRST_CLASS = 1;
 
     private final List<Outcome> outcomes;
 
@@ -70,9 +73,40 @@ public final class Calibration {
             Cause called,
             double weight,
             boolean misfit,
+            boolean settled,
             boolean hazard,
             int numbers,
             int inside) {
+
+        /** The same from a line of the file. */
+        static Outcome of(String line) {
+            String[] cells = line.split(",");
+            return new Outcome(
+                    Long.parseLong(cells[0]),
+                    Cause.valueOf(cells[1]),
+                    Cause.valueOf(cells[2]),
+                    Double.parseDouble(cells[3]),
+                    Boolean.parseBoolean(cells[4]),
+                    Boolean.parseBoolean(cells[5]),
+                    Boolean.parseBoolean(cells[6]),
+                    Integer.parseInt(cells[7]),
+                    Integer.parseInt(cells[8]));
+        }
+
+        String line() {
+            return String.format(
+                    Locale.ROOT,
+                    "%d,%s,%s,%.3f,%b,%b,%b,%d,%d",
+                    seed,
+                    truth,
+                    called,
+                    weight,
+                    misfit,
+                    settled,
+                    hazard,
+                    numbers,
+                    inside);
+        }
 
         boolean right() {
             return truth == called;
@@ -98,6 +132,16 @@ public final class Calibration {
                 .map(seeds, seed -> outcome(seed, of(seed, gauges.apply(seed)))));
     }
 
+    /** What an earlier look found, a house in a line. */
+    public static Calibration read(List<String> lines) {
+        return new Calibration(lines.stream().map(Outcome::of).toList());
+    }
+
+    /** {@return a house in a line, for a file} */
+    public List<String> lines() {
+        return outcomes.stream().map(Outcome::line).toList();
+    }
+
     private static Outcome outcome(long seed, Case known) {
         DiagnosisResult found = Diagnosis.builder(known.described)
                 .log(known.log)
@@ -121,6 +165,7 @@ public final class Calibration {
                 found.best().cause(),
                 found.best().weight(),
                 found.misfit(),
+                found.isDecided() && found.best().weight() >= SETTLED,
                 hazard,
                 numbers,
                 inside);
@@ -267,9 +312,28 @@ public final class Calibration {
         return of == 0 ? 0 : (double) part / of;
     }
 
+    /** How sure the answer was and how often it was right, of the classes that hold a house: a point of the picture. */
+    record Point(double called, int houses, long right) {
+
+        double share() {
+            return (double) right / houses;
+        }
+    }
+
+    List<Point> points() {
+        return IntStream.range(0, 10)
+                .mapToObj(this::called)
+                .filter(houses -> !houses.isEmpty())
+                .map(houses -> new Point(
+                        houses.stream().mapToDouble(Outcome::weight).average().orElseThrow(),
+                        houses.size(),
+                        houses.stream().filter(Outcome::right).count()))
+                .toList();
+    }
+
     /** {@return the table and the counts, in Markdown} */
-    private String table() {
-        StringBuilder table = new StringBuilder("| Called | Houses | True | Share |\n| --- | --- | --- | --- |\n");
+    public String table() {
+        StringBuilder table = new StringBuilder("\n| Called | Houses | True | Share |\n| --- | --- | --- | --- |\n");
         for (int tenth = FIRST_CLASS; tenth < 10; tenth++) {
             List<Outcome> called = called(tenth);
             table.append(String.format(
@@ -285,18 +349,41 @@ public final class Calibration {
         return table
                 + String.format(
                         Locale.ROOT,
-                        "%nOf %d houses, %d are sound, of which %d are accused at more than 80 %%. Of %d houses nothing explains the"
-                                + " readings, and the answer says so. A hazard without cause is called in %d. Of %d numbers of the true cause, %d"
-                                + " lie in their 95 %% interval.%n",
+                        "%n%d houses (seeds %d to %d). Nothing explains the readings of %d, and the answer says so. Settled: %d, of which %d"
+                                + " are wrong.%nOf the %d sound houses, %d are accused at more than 80 %%. A hazard without cause is called"
+                                + " in %d. Of %d houses with a hazard%nit is called in %d; cautions are not counted. Of %d numbers of the true"
+                                + " cause, %d lie in their 95 %% interval.%n"
+                                + "What is called 80 %% or more is true in %s of the houses with even seeds, and in %s of those with odd"
+                                + " ones.%n",
                         count(),
+                        outcomes.get(0).seed,
+                        outcomes.get(count() - 1).seed,
+                        misfits,
+                        outcomes.stream().filter(Outcome::settled).count(),
+                        outcomes.stream()
+                                .filter(one -> one.settled && !one.right())
+                                .count(),
                         sound(),
                         outcomes.stream().filter(Outcome::accuses).count(),
-                        misfits,
                         outcomes.stream()
                                 .filter(Outcome::callsHazardWithoutCause)
                                 .count(),
+                        outcomes.stream().filter(one -> one.truth.isHazard()).count(),
+                        outcomes.stream()
+                                .filter(one -> one.truth.isHazard() && one.hazard)
+                                .count(),
                         numbers(),
-                        outcomes.stream().mapToInt(Outcome::inside).sum());
+                        outcomes.stream().mapToInt(Outcome::inside).sum(),
+                        sure(0),
+                        sure(1));
+    }
+
+    /** How many of those called likely enough are right, in one half of the seeds. */
+    private String sure(int remainder) {
+        List<Outcome> sure = outcomes.stream()
+                .filter(one -> !one.misfit && one.weight >= SURE && one.seed % 2 == remainder)
+                .toList();
+        return sure.stream().filter(Outcome::right).count() + " of " + sure.size();
     }
 
     /** {@return every house in a line, for reading after a long look} */

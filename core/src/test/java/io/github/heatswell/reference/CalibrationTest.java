@@ -4,10 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.diagnosis.Calibration;
+import io.github.heatswell.diagnosis.CalibrationPicture;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.water.GibbsPolynomialWater;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
@@ -27,6 +31,13 @@ class CalibrationTest {
     private static final int FROM = Integer.getInteger("calibration.from", 8);
     private static final int EACH = 10;
 
+    private static final boolean REWRITE = System.getProperty("readme.rewrite") != null;
+    private static final Path LOOK = Path.of("src/test/resources/io/github/heatswell/diagnosis/calibration.csv");
+    private static final Path PAGE = Path.of("docs/how-far-to-trust-the-diagnosis.md");
+    private static final Path PICTURE = Path.of("docs/how-far-to-trust-the-diagnosis.svg");
+    private static final String BEGIN = "<!-- figures: made by CalibrationTest -->";
+    private static final String END = "<!-- end of figures -->";
+
     private static double[] simulated(HotWaterSystem house, int hours) {
         return Simulation.of(house, Duration.ofHours(hours)).run().trace().values(Channel.GAUGE_READING);
     }
@@ -40,7 +51,7 @@ class CalibrationTest {
     }
 
     @Test
-    void isAsOftenRightAsItSays() {
+    void isAsOftenRightAsItSays() throws IOException {
         Calibration found = Calibration.of(
                 FROM,
                 HOUSES,
@@ -48,8 +59,29 @@ class CalibrationTest {
         if (HOUSES > ORDINARY) {
             System.out.println(found); // a long look is for reading
         }
+        if (HOUSES > ORDINARY && REWRITE) {
+            Files.write(LOOK, found.lines());
+        }
         assertEquals(HOUSES, found.count());
         assertTrue(found.accused() < 0.03, found::toString);
         assertTrue(found.falseHazards() < 0.01, found::toString);
+    }
+
+    /** The page is made of what a long look found; the look itself is repeated by hand. */
+    @Test
+    void thePageIsWhatTheHousesGive() throws IOException {
+        Calibration found = Calibration.read(Files.readAllLines(LOOK));
+        String page = Files.readString(PAGE);
+        int from = page.indexOf(BEGIN) + BEGIN.length();
+        int to = page.indexOf(END);
+        assertTrue(from >= BEGIN.length() && to >= from, "the page has no place for the table");
+        String picture = new CalibrationPicture(found).svg();
+        if (REWRITE) {
+            Files.writeString(PAGE, page.substring(0, from) + found.table() + page.substring(to));
+            Files.writeString(PICTURE, picture);
+        } else {
+            assertEquals(found.table(), page.substring(from, to), "run this test once with -Dreadme.rewrite");
+            assertEquals(picture, Files.readString(PICTURE), "run this test once with -Dreadme.rewrite");
+        }
     }
 }
