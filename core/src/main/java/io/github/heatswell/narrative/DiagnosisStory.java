@@ -119,8 +119,9 @@ public final class DiagnosisStory {
             return plain("Open. These readings don't settle it: none of the causes considered explains them.");
         }
         if (conclusion.isAsDescribed()) {
-            return plain((!expansion.isHeated() ? "Open. " : standing()) + expansion.answer() + agreeing())
-                    .then(dry());
+            return isDry()
+                    ? dry().then(" The readings agree with the house as described.")
+                    : plain((!expansion.isHeated() ? "Open. " : standing()) + expansion.answer() + agreeing());
         }
         String shared = shared();
         if (result.misfit()) {
@@ -168,6 +169,9 @@ public final class DiagnosisStory {
             return verdict();
         }
         String reason = expansion.isAnswer() ? expansion.reason() + ". " : "";
+        if (conclusion.isAsDescribed() && isDry()) {
+            return plain("As far as these readings show, the expansion vessel does its work.");
+        }
         if (conclusion.isAsDescribed()) {
             return plain((doubted || !expansion.isHeated() ? "Open. " : standing())
                     + (reason.isEmpty() ? agreeing() : reason.strip()));
@@ -213,31 +217,34 @@ public final class DiagnosisStory {
                         : ".");
     }
 
-    /** That a vessel takes up the expansion, with what shows it; a sentence with a space before it, or nothing. */
-    private Statement dry() {
+    /** Whether the best explanation is a vessel that takes up the expansion, and nothing speaks of a relief valve that opened. */
+    private boolean isDry() {
         double set = house.reliefValves().stream()
                 .mapToDouble(valve -> valve.setPressure().gauge(house.site().atmosphere()))
                 .min()
                 .orElse(Double.NEGATIVE_INFINITY);
-        boolean shown = !doubted
+        return !doubted
                 && expansion.isHeated()
                 && !expansion.isAnswer()
                 && !house.vessels().isEmpty()
-                && (conclusion.isSettled() || conclusion.isLikely())
-                && log.filter(one -> one.highest() < BELOW * set
-                                && one.sightings().stream().noneMatch(seen -> seen.kind() == Sighting.Kind.DRIPS))
+                && !result.misfit()
+                && result.best().cause() == Cause.AS_DESCRIBED
+                && log.filter(one -> one.highest() < BELOW * set && !sees(one, Sighting.Kind.DRIPS))
                         .isPresent();
-        return !shown
-                ? plain("")
-                : plain(" As far as they show, the expansion is taken up: the highest reading is ")
-                        .then(Measure.gauge(log.orElseThrow().highest()))
-                        .then(", where ")
-                        .then(Measure.gauge(Collections.max(result.best().gauge())))
-                        .then(" was expected"
-                                + (log.orElseThrow().sightings().stream()
-                                                .anyMatch(seen -> seen.kind() == Sighting.Kind.DRY)
-                                        ? ", and the relief pipe stayed dry."
-                                        : "."));
+    }
+
+    private static boolean sees(PressureLog log, Sighting.Kind kind) {
+        return log.sightings().stream().anyMatch(seen -> seen.kind() == kind);
+    }
+
+    /** What shows that a vessel takes up the expansion, whichever slight fault the readings would not show. */
+    private Statement dry() {
+        PressureLog shown = log.orElseThrow();
+        return plain("As far as these readings show, the expansion vessel does its work: the highest is ")
+                .then(Measure.gauge(shown.highest()))
+                .then(", where ")
+                .then(Measure.gauge(Collections.max(result.best().gauge())))
+                .then(" was expected" + (sees(shown, Sighting.Kind.DRY) ? ", and the relief pipe stayed dry." : "."));
     }
 
     /** How sure the answer is. */

@@ -234,13 +234,23 @@ class DiagnosisStoryTest {
                 .seen(List.of(Sighting.of(Sighting.Kind.HEATER_ON, 0, 0), Sighting.of(Sighting.Kind.DRY, 0, 40_000)));
         HypothesisFit described = fit(Cause.AS_DESCRIBED, 0, 0.9, NONE);
         assertEquals(
-                "Settled. The readings agree with the house as described. As far as they show, the expansion is taken up: the highest"
-                        + " reading is 4.6 bar, where 4 bar was expected, and the relief pipe stayed dry.",
+                "As far as these readings show, the expansion vessel does its work: the highest is 4.6 bar, where 4 bar was expected, and"
+                        + " the relief pipe stayed dry. The readings agree with the house as described.",
                 story(VESSEL, after, described).answer().text(UnitSystem.SI));
         assertFalse(story(WITHOUT_VESSEL, after, described)
                 .answer()
                 .text(UnitSystem.SI)
-                .contains("taken up"));
+                .contains("does its work"));
+        HypothesisFit slight = fit(Cause.AS_DESCRIBED, 0, 0.3, NONE);
+        assertEquals(
+                "As far as these readings show, the expansion vessel does its work.",
+                story(VESSEL, after, slight, fit(Cause.LEAK, 2, 0.1, NONE))
+                        .headline()
+                        .text(UnitSystem.SI),
+                "a slight fault among many is no reason to call a cure open");
+        PressureLog dripped = after.seen(
+                List.of(Sighting.of(Sighting.Kind.HEATER_ON, 0, 0), Sighting.of(Sighting.Kind.DRIPS, 60, 60)));
+        assertFalse(story(VESSEL, dripped, slight).answer().text(UnitSystem.SI).contains("does its work"));
     }
 
     /** Regression: half of a day's log was left out without a word. */
