@@ -29,8 +29,10 @@ final class SegmentSolver {
      * how far a step moves it,
      */
     private static final double FORGOTTEN_PART = 1e-5;
-    /** but by no more than this many times (-) as much as else, like what it lets in or out meanwhile: little of what a day moves. */
-    private static final double FORGOTTEN = 10;
+    /** but by no more than this many times (-) as much as else: thousands of such segments a day would leave a balance open. */
+    private static final double FORGOTTEN = 5;
+    /** What it lets in or out meanwhile may err by this many times (-) as much: little of what a day moves. */
+    private static final double FORGOTTEN_MASS = 10;
 
     /** Largest fraction (-) of the tank's water that a heat-up displaces, */
     private static final double HEAT_UP = 0.01;
@@ -198,17 +200,18 @@ final class SegmentSolver {
 
     /** Sets how far the pressure may err in a step, and what it lets in or out. */
     private void allow(boolean forgets) {
-        double times = forgets ? FORGOTTEN : 1;
+        double limit = forgets ? FORGOTTEN * mostOfPressure : mostOfPressure;
+        double mass = forgets ? FORGOTTEN_MASS * massTolerance : massTolerance;
         double part = forgets ? FORGOTTEN_PART : DormandPrince.OF_INCREMENT;
-        stepper.allow(StateVector.PRESSURE, pressureTolerance, part, times * mostOfPressure);
-        allowMass(StateVector.LET_IN, times);
+        stepper.allow(StateVector.PRESSURE, pressureTolerance, part, limit);
+        allowMass(StateVector.LET_IN, mass);
         for (Valve valve : plant.valves) {
-            allowMass(valve.relieved, times);
+            allowMass(valve.relieved, mass);
         }
     }
 
-    private void allowMass(int total, double times) {
-        stepper.allow(total, times * massTolerance, DormandPrince.OF_INCREMENT, Double.POSITIVE_INFINITY);
+    private void allowMass(int total, double tolerance) {
+        stepper.allow(total, tolerance, DormandPrince.OF_INCREMENT, Double.POSITIVE_INFINITY);
     }
 
     /** Sets when the next segment begins (s since the start of the run), and what it will likely last at most (s). */

@@ -70,7 +70,7 @@ class EffortTest {
                         12,
                         123,
                         767),
-                Arguments.of("snap valve", snapping, 162, 198, 1_500),
+                Arguments.of("snap valve", snapping, 162, 290, 1_935),
                 Arguments.of("layers and EU profile M", layeredDay(), 155, 410, 3_140),
                 Arguments.of("leaking check valve", behindALeakingCheckValve(), 12, 50, 447));
     }
