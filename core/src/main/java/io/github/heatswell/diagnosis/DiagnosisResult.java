@@ -208,7 +208,7 @@ public record DiagnosisResult(
     /**
      * Hazardous causes that the readings neither support nor rule out. If nothing explains the readings, these are the hazardous causes
      * about as close as the best. Water that is too hot is among them unless a thermometer was read, or a gauge whose readings are
-     * explained speaks against it by a thousand to one.
+     * explained, with no draws that nobody told, speaks against it by a thousand to one.
      *
      * @return the causes, the likeliest first
      */
@@ -223,7 +223,14 @@ public record DiagnosisResult(
     private boolean mayScald(HypothesisFit fit) {
         return fit.blames(Cause.WATER_TOO_HOT)
                 && !fit.isHeldAgainstTemperatures()
-                && (misfit() || fit.criterion() < RULED_OUT_BY_GAUGE);
+                && (misfit() || fit.criterion() < RULED_OUT_BY_GAUGE || heatIsHidden());
+    }
+
+    /** Whether the readings say nothing of how hot the water gets, as after draws that nobody told. */
+    private boolean heatIsHidden() {
+        return best().estimate(Parameter.SET_POINT)
+                .filter(set -> set.standing() == Estimate.Standing.NOT_CARRIED)
+                .isPresent();
     }
 
     /**
