@@ -287,9 +287,13 @@ class FitTest {
                                 .build())))
                 .build();
         Diagnosis.Builder diagnosis = Diagnosis.builder(HOUSE).log(log(drawing, 0));
-        EnumSet.complementOf(EnumSet.of(Cause.AS_DESCRIBED)).forEach(diagnosis::without);
-        Estimate hot =
-                diagnosis.build().run().best().estimate(Parameter.SET_POINT).orElseThrow();
+        EnumSet.complementOf(EnumSet.of(Cause.AS_DESCRIBED, Cause.WATER_TOO_HOT))
+                .forEach(diagnosis::without);
+        DiagnosisResult found = diagnosis.build().run();
+        assertEquals(
+                List.of(Cause.WATER_TOO_HOT),
+                found.notRuledOut().stream().map(HypothesisFit::cause).toList());
+        Estimate hot = found.best().estimate(Parameter.SET_POINT).orElseThrow();
         assertEquals(Estimate.Standing.NOT_CARRIED, hot.standing());
         assertEquals(Optional.of(SiteCheck.HOT_TAP), hot.settledBy());
     }
