@@ -33,7 +33,8 @@ class NextLineTest {
             delimiter = '|',
             value = {
                 "run orchard-lodge --place uk --set heater.cut-out=85degC | size orchard-lodge --place uk --set heater.cut-out=85degC",
-                "run orchard-lodge --place uk | rules orchard-lodge --place uk",
+                "run orchard-lodge --place uk | size orchard-lodge --place uk",
+                "run orchard-lodge --place uk --set heater.cut-out=none | rules orchard-lodge --place uk --set heater.cut-out=none",
                 "run mill-cottage-creeping-reducer --set vessel.precharge=3.6bar | rules mill-cottage-creeping-reducer --set vessel.precharge=3.6bar",
                 "size orchard-lodge-vessel --set vessel.volume=50L | outlook orchard-lodge-vessel --set vessel.volume=50L",
                 "size orchard-lodge-vessel --set vessel.volume=50L --set vessel.precharge=2bar | run orchard-lodge-vessel --set vessel.volume=50L --set vessel.precharge=4.2bar",
