@@ -67,8 +67,13 @@ public record Spoken(String plain, Doubt doubt) {
             "\\s+(?:in|inside|at|on|by|near|behind)\\s+(?:the|my|our)(?:\\s+(?!and\\b|or\\b|but\\b|not\\b)[a-z]+){1,3}$");
     private static final Pattern YES =
             pattern("^(?:y|yes|yeah|yep|yup|sure(?: thing)?|of course|right|correct|go on|ok|okay)$");
-    private static final Pattern NO = pattern("^(?:n|no|nope|nah|not really|none of (?:that|those|them)"
-            + "|(?:no,? )?(?:not|none|nothing) (?:that|as far as) (?:i|we) (?:know|am aware|'?m aware)(?: of)?)$");
+    /** That nobody knows of one: no, where it is asked what was seen; not known, where it is asked what there is. */
+    private static final String UNSEEN =
+            "(?:no,? )?(?:not|none|nothing) (?:(?:that|as far as) )?(?:i|we) (?:know|am aware|'?m aware)(?: of)?";
+
+    private static final Pattern NO =
+            pattern("^(?:n|no|nope|nah|not really|none of (?:that|those|them)|" + UNSEEN + ")$");
+    private static final Pattern UNKNOWN_OF = pattern("^" + UNSEEN + "$");
 
     /** Where a number was found, or what else there is to say of it. */
     private static final Pattern ASIDE = pattern(
@@ -154,14 +159,18 @@ public record Spoken(String plain, Doubt doubt) {
     }
 
     /**
-     * Whether somebody who is asked for a number says first that it is not known, and then none.
+     * Whether somebody who is asked for a number says first that it is not known, and then none; or that none is known of.
      *
-     * @param line such as {@code no clue, never touched it}
+     * @param line such as {@code no clue, never touched it}, or {@code not that I know of}
      * @return true if there is nothing to take for a number, nor for none
      */
     public static boolean isWithoutNumber(String line) {
-        Matcher front = FRONT.matcher(line.replace('\u2019', '\'').strip());
-        return front.find() && front.group("not") != null && !of(line).plain().matches("(?i).*\\d.*|no|none\\b.*");
+        String said = line.replace('\u2019', '\'').strip();
+        Matcher front = FRONT.matcher(said);
+        return UNKNOWN_OF.matcher(END.matcher(said).replaceFirst("")).matches()
+                || front.find()
+                        && front.group("not") != null
+                        && !of(line).plain().matches("(?i).*\\d.*|no|none\\b.*");
     }
 
     /**

@@ -262,7 +262,6 @@ class InterviewTest {
             drip               | in the mornings                | heating
             drip               | in the mornings after showers  | heating
             drip               | not that I know                | no
-            heater.cut-out     | not that i know of             | none
             drip               | at night                       | night
             drip               | yes mostly at night            | night
             drip               | at night mostly                | night
@@ -287,6 +286,15 @@ class InterviewTest {
             """)
     void whatOwnersSayIsUnderstood(String question, String typed, String value) {
         assertEquals(value, Questions.named(question).kind().understand(typed, UnitSystem.US));
+    }
+
+    /** Regression: of a cut-out that nobody knows of, the file said that there is none, which is a hazard. */
+    @ParameterizedTest
+    @CsvSource({"Not that I know of., false", "none i know of, false", "none, true", "nope, true"})
+    void aCutOutThatNobodyKnowsOfIsNotKnown(String typed, boolean none) throws IOException {
+        String text = Talk.hold(file, UnitSystem.US, Answering.replacing(Answering.us(), 19, typed))
+                .text();
+        assertEquals(none, text.contains("  cut-out: none"), text);
     }
 
     /** Regression: a house without a check valve was written down as one with, and one without gas as heated by it. */
