@@ -84,7 +84,10 @@ final class CheckStep {
         job.run("run", "--set", "question=" + STAYS_SHUT, "--out", job.folder("-with-vessel"));
         if (job.status() == 0 && job.fitting().isOne(job.values())) {
             job.blankLine();
-            job.say("The papers for the work. They replace those of the sizing before: hand over these alone.");
+            job.say(
+                    "The papers for the work. They are written over those of the sizing before, so that there is one tag and one sheet"
+                            + " for the fitter. What the first step wrote, in " + job.folder("")
+                            + ", is about the house as it was: do not hand it over.");
             job.blankLine();
             List<String> words = new ArrayList<>(List.of("size", job.house().toString()));
             job.supply().forEach((field, value) -> words.addAll(List.of("--set", field + "=" + value)));
@@ -96,7 +99,7 @@ final class CheckStep {
                     .filter(read -> job.values().containsKey(read.getValue()))
                     .forEach(read -> words.addAll(List.of(
                             read.getKey(), job.values().get(read.getValue()).replaceFirst(" \\+- .*", ""))));
-            words.addAll(List.of("--out", job.folder("-papers")));
+            words.addAll(List.of("--out", job.folder("-sizing")));
             job.run(words);
         }
     }

@@ -395,8 +395,8 @@ class GuideTest {
                 assertTrue(
                         ran.stream()
                                 .anyMatch(one -> one.startsWith("size HOUSE --bought 18 L --charged ")
-                                        && one.endsWith(" --out " + Path.of("heatswell-out", "my-house-papers"))),
-                        "the papers are those of the vessel that was bought");
+                                        && one.endsWith(" --out " + Path.of("heatswell-out", "my-house-sizing"))),
+                        "the papers of the vessel that was bought replace those of the sizing");
             }
         }
     }
