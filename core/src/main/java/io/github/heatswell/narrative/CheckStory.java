@@ -16,11 +16,15 @@ import io.github.heatswell.checksheet.UncertainCheck;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.system.HotWaterSystem;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 
 /** What to bear in mind with a check sheet. */
 final class CheckStory {
+
+    /** A supply that differs by less (Pa) differs by no more than two ordinary gauges: our own judgement. */
+    private static final double HOUR_DIFFERS = 0.2e5;
 
     private static final String STUCK_OPEN = "relief-valve-stuck-open";
 
@@ -71,6 +75,7 @@ final class CheckStory {
                                 .then(Statement.joined(", and ", vessels))
                                 .then("."));
         charge().ifPresent(remarks::add);
+        byTheHour().ifPresent(remarks::add);
         Measure dial = gauge(check.gauge().span());
         remarks.add(plain("Use a gauge that reads from 0 to ").then(dial).then(" or the next usual range."));
         if (isAboveWorkingPressure(sheet)) {
@@ -135,6 +140,23 @@ final class CheckStory {
                 .map(target -> plain("The vessel should be charged to ")
                         .then(gauge(target.pumpToGauge()))
                         .then("; once it is, this sheet no longer applies and a new run is needed."));
+    }
+
+    /** With which supply the check begins, where that differs by the hour: by day a gauge shows less than at night. */
+    private Optional<Statement> byTheHour() {
+        DoubleSummaryStatistics supply = house.supply().mains().entries().keySet().stream()
+                .mapToDouble(time -> house.supply().staticAbsolute(time, air) - air)
+                .summaryStatistics();
+        double start = house.supply().staticAbsolute(house.start().timeOfDay(), air) - air;
+        return supply.getMax() - supply.getMin() > HOUR_DIFFERS
+                ? Optional.of(plain("The supply differs by the hour, from ")
+                        .then(gauge(supply.getMin()))
+                        .then(" to ")
+                        .then(gauge(supply.getMax()))
+                        .then(". This sheet begins with ")
+                        .then(gauge(start))
+                        .then(": begin at an hour at which the gauge shows that, cold and with no water running."))
+                : Optional.empty();
     }
 
     private static Statement drips(CheckSheet.Drips drips) {

@@ -1,5 +1,6 @@
 package io.github.heatswell.narrative;
 
+import static io.github.heatswell.units.PressureUnit.BAR;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -16,10 +17,13 @@ import io.github.heatswell.study.SampledPeaks;
 import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.study.UncertainHouse;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.MainsPressure;
+import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -300,6 +304,18 @@ class UncertainStoriesTest {
         assertTrue(
                 remarks(driven, false).stream().noneMatch(said -> said.contains("should be charged")),
                 "the supply comes first");
+
+        HotWaterSystem nightly = house(35, 4.5).toBuilder()
+                .supply(FaultlessHouse.supply(4)
+                        .mains(MainsPressure.daily(
+                                Map.of(0.0, Pressure.gauge(4.5, BAR), 6 * 3600.0, Pressure.gauge(3.6, BAR))))
+                        .build())
+                .build();
+        assertEquals(
+                "The supply differs by the hour, from 3.6 bar to 4.5 bar. This sheet begins with 4.5 bar: begin at an hour at"
+                        + " which the gauge shows that, cold and with no water running.",
+                remarks(nightly, false).get(1),
+                "regression: by day its owner found the gauge off before anything was heated");
 
         List<String> dripping = remarks(Houses.warm().build(), false);
         assertEquals("This sheet is for the house without an expansion vessel.", dripping.get(0));
