@@ -120,7 +120,7 @@ enum OwnersQuestion {
                 .map(one -> one == NEW_VESSEL && cause == ReliefWords.Cause.NONE && isAboveCap(run)
                         ? "It stays shut, as described, but the pressure climbs above the limit that the rules set here."
                         : one.answer(cause, run.system()))
-                .map(said -> known ? said : supposed(said));
+                .map(said -> known ? said : supposed(said, run.system()));
     }
 
     private static boolean isAboveCap(RunSummary run) {
@@ -153,9 +153,13 @@ enum OwnersQuestion {
     }
 
     /** The same where a value that decides it is not known: what the run shows holds for the value taken. */
-    private static String supposed(String said) {
+    private static String supposed(String said, HotWaterSystem house) {
         return said.equals(DRY)
-                ? "Not with the assumed values: the valve stays shut."
+                ? "Not with the assumed values: the valve stays shut. But you see it drip, so one of these values is wrong, or"
+                        + " something is worn. Check first "
+                        + (house.vessels().isEmpty()
+                                ? "the supply pressure at night."
+                                : "the precharge of the vessel, with its water side drained.")
                 : said.replace("as described", "with the assumed values");
     }
 
