@@ -108,6 +108,9 @@ final class OverheatGuardRule implements Rule {
                     temperature(opensAt),
                     temperature(here)));
         }
+        if (subject.highestSetPoint() > opensAt - 1e-6) {
+            found.accept(opensBeforeThermostat(subject, valve, temperature(subject.highestSetPoint())));
+        }
         if (valve.ratedInput().orElse(Double.POSITIVE_INFINITY) < subject.heatInput() * (1 - 1e-9)) {
             found.accept(tooSmall(subject, valve));
         }
@@ -310,6 +313,28 @@ final class OverheatGuardRule implements Rule {
                 .advisesWork("Have the valve replaced by one that opens at that temperature or below.")
                 .asks("Ask the local authority what temperature it requires; some require less.")
                 .by(subject.by(Topic.RELIEF_TEMPERATURE, Codes.RELIEF_SETTING));
+    }
+
+    /** However long it takes to get there, and whether or not a run sees it. */
+    private static CandidateFinding opensBeforeThermostat(
+            AssessmentContext subject, ReliefValve valve, Measure setPoint) {
+        Measure opensAt = temperature(valve.setTemperature().orElseThrow());
+        return Finding.draft("set-point-above-relief", Severity.HAZARD)
+                .compares(NamedValue.SET_POINT, NamedValue.UPPER_SET_POINT, NamedValue.SET_TEMPERATURE)
+                .about(valve)
+                .unless("relief-valve-opened-by-heat")
+                .says(
+                        "The heater is set to {}, and " + Rule.quoted(valve.name())
+                                + " opens at {}: near-boiling water comes out of it before the thermostat switches off.",
+                        setPoint,
+                        opensAt)
+                .found(setPoint)
+                .limit(opensAt)
+                .advises(
+                        "Turn the heater off, let it cool, and set its thermostat to {} or less before it is used again.",
+                        temperature(WaterTemperatureRule.STORED))
+                .asks(ASK)
+                .by(subject.by(Topic.HEAT_RELIEF, Codes.TWO_DEVICES));
     }
 
     private static CandidateFinding tooSmall(AssessmentContext subject, ReliefValve valve) {

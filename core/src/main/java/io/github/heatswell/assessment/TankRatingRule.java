@@ -65,6 +65,10 @@ final class TankRatingRule implements Rule {
     }
 
     private static CandidateFinding unread(AssessmentContext subject, double relief, double highest) {
+        double water = Math.max(subject.peak(), subject.highestStatic());
+        if (water > (1 + PeakRule.OVERPRESSURE) * Tank.MAX_WORKING_PRESSURE + SAME) {
+            return beyondAny(water);
+        }
         Measure assumed = gauge(subject.workingPressure());
         boolean far = highest > (1 + FAR) * subject.workingPressure() + SAME;
         boolean run = subject.peak() > subject.workingPressure() + SAME;
@@ -93,6 +97,23 @@ final class TankRatingRule implements Rule {
                                 + remedy(subject, relief, supply) + ".",
                         gauge(highest))
                 .asks("Ask the manufacturer or a licensed professional if the plate cannot be read.")
+                .by(ASSUMED);
+    }
+
+    /** No plate could make that right. */
+    private static CandidateFinding beyondAny(double water) {
+        Measure most = gauge(Tank.MAX_WORKING_PRESSURE);
+        return Finding.draft("tank-rating-unread", Severity.HAZARD)
+                .unless("textbook-run-beyond-test-pressure")
+                .says(
+                        "The pressure reaches {}. The tank's rating is not given, and no tank of a house is rated for more than {}.",
+                        gauge(water),
+                        most)
+                .found(gauge(water))
+                .limit(most)
+                .advises(
+                        "Turn the heater off, let it cool, and leave it off until a licensed professional has brought the pressure"
+                                + " down and says that the tank may stay in use.")
                 .by(ASSUMED);
     }
 

@@ -37,6 +37,7 @@ final class WaterTemperatureRule implements Rule {
             "relief-valve-blocked",
             "relief-valve-missing",
             "relief-set-above-tank",
+            "set-point-above-relief",
             "tp-relief-rating-low");
 
     /** The least storage temperature (K). */

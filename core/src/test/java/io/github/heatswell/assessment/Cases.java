@@ -113,6 +113,9 @@ final class Cases {
                                 house().heater(unmixed(60).withoutCutOut().build()), Place.UK)
                         .build()));
         relief("tp-relief-temperature-high", guard(7, 6).opensAt(100, TemperatureUnit.CELSIUS));
+        relief(
+                "set-point-above-relief",
+                guard(7, 6).opensAt(60, TemperatureUnit.CELSIUS).reseatsAt(50, TemperatureUnit.CELSIUS));
         relief("tp-relief-rating-low", guard(7, 6).ratedInput(2.9, PowerUnit.KILOWATT));
         changed("stored-too-cool", h -> h.heater(heater(55).build()));
         changed("scald-without-mixing-valve", h -> h.heater(unmixed(60).build()));

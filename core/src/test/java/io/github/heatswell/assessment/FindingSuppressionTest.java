@@ -13,6 +13,7 @@ import static io.github.heatswell.assessment.FaultlessHouse.unguarded;
 import static io.github.heatswell.assessment.FaultlessHouse.valve;
 import static io.github.heatswell.assessment.FaultlessHouse.vessel;
 import static io.github.heatswell.units.PressureUnit.BAR;
+import static io.github.heatswell.units.TemperatureUnit.CELSIUS;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -64,7 +65,7 @@ class FindingSuppressionTest {
     }
 
     static Stream<Row> rows() {
-        return Stream.of(vessels(), expansion(), pressures(), cool(), idle()).flatMap(List::stream);
+        return Stream.of(vessels(), expansion(), pressures(), cool(), before()).flatMap(List::stream);
     }
 
     private static Event opens() {
@@ -219,18 +220,31 @@ class FindingSuppressionTest {
                         of(guarded(open, guard(7, 6).fault(ReliefFault.blocked())))),
                 new Row("relief-set-above-tank", COOL, of(guarded(open, guard(11, 9)))),
                 new Row(
+                        "set-point-above-relief",
+                        COOL,
+                        of(guarded(open, guard(7, 6).opensAt(55, CELSIUS).reseatsAt(45, CELSIUS)))),
+                new Row(
                         "tp-relief-rating-low",
                         COOL,
                         of(guarded(open, guard(7, 6).ratedInput(2.9, PowerUnit.KILOWATT)))));
         return Stream.concat(ended, others).toList();
     }
 
-    /** Water that trips the cut-out before any thermostat calls. */
-    private static List<Row> idle() {
-        return List.of(new Row(
-                "cut-out-tripped",
-                "heater-never-heats",
-                Cases.of(run(Cases.startingAt(60), 4, 60, event(Event.Kind.CUT_OUT_TRIPPED, 4)))));
+    /** Water that trips the cut-out before any thermostat calls, or opens a valve before the thermostat switches off. */
+    private static List<Row> before() {
+        HotWaterSystem low = unguarded()
+                .addReliefValve(
+                        guard(7, 6).opensAt(60, CELSIUS).reseatsAt(50, CELSIUS).build())
+                .build();
+        return List.of(
+                new Row(
+                        "cut-out-tripped",
+                        "heater-never-heats",
+                        Cases.of(run(Cases.startingAt(60), 4, 60, event(Event.Kind.CUT_OUT_TRIPPED, 4)))),
+                new Row(
+                        "relief-valve-opened-by-heat",
+                        "set-point-above-relief",
+                        Cases.of(run(low, 5, 60, opened("T&P valve", 5, Event.OpeningCause.TEMPERATURE)))));
     }
 
     private static HotWaterSystem.Builder guarded(HotWaterSystem.Builder open, ReliefValve.Builder valve) {

@@ -83,6 +83,7 @@ class FindingsTest {
             "textbook-run",
             "textbook-run-beyond-test-pressure",
             "thermostat-stuck",
+            "set-point-above-relief",
             "tp-relief-rating-low",
             "tank-rating-unread",
             "tp-relief-set-high",

@@ -136,9 +136,12 @@ class JudgementTest {
         assertEquals(Severity.HAZARD, only(Findings.of(run(tall, 11.5, 60)), id).severity());
     }
 
-    /** 150 psi are 10.34 bar: beside 10 bar that nobody read on a plate they are no hazard, and beyond 11 bar still none. */
+    /**
+     * 150 psi are 10.34 bar: beside 10 bar that nobody read on a plate they are no hazard, and beyond 11 bar still none.
+     * A tenth above the 12.5 bar that no tank of a house exceeds, no plate could make it right.
+     */
     @Test
-    void anAssumedRatingMakesNoHazard() {
+    void anAssumedRatingMakesNoHazardThatAPlateCouldTakeBack() {
         HotWaterSystem house = unguarded()
                 .tank(FaultlessHouse.unread(10))
                 .addReliefValve(guard(150 * PSI.factor() / 1e5, 8.3).build())
@@ -155,6 +158,12 @@ class JudgementTest {
         assertEquals(
                 Severity.FAULT,
                 only(Findings.of(run(house, 11.1, 60)), "tank-rating-unread").severity());
+        assertEquals(
+                Severity.FAULT,
+                only(Findings.of(run(house, 13.74, 60)), "tank-rating-unread").severity());
+        Finding beyond = only(Findings.of(run(house, 13.76, 60)), "tank-rating-unread");
+        assertEquals(Severity.HAZARD, beyond.severity());
+        assertEquals(12.5e5, beyond.limit().orElseThrow().value());
         HotWaterSystem read = house.toBuilder().tank(tank(10)).build();
         assertFalse(has(Findings.of(read), "tank-rating-unread"));
         assertTrue(has(Findings.of(read), "relief-set-above-tank"));

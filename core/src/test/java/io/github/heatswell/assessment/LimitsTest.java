@@ -101,6 +101,13 @@ class LimitsTest {
                         99,
                         1e-3,
                         c -> of(withRelief(guard(7, 6).opensAt(c, CELSIUS)))),
+                // by definition: one opens before the other switches off
+                atOrAbove(
+                        "set-point-above-relief",
+                        90,
+                        1e-3,
+                        c -> of(withRelief(guard(7, 6).opensAt(90, CELSIUS))
+                                .heater(heater(c).build()))),
                 below(
                         "tp-relief-rating-low",
                         3,
