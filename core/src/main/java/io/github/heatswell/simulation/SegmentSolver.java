@@ -26,9 +26,12 @@ final class SegmentSolver {
 
     /**
      * A pressure that returns to its equilibrium within seconds forgets its errors. So while it moves, it may err by this part (-) of
-     * how far a step moves it,
+     * how far a step moves it, or this many times the relative tolerance if that is less,
      */
     private static final double FORGOTTEN_PART = 1e-5;
+
+    private static final double FORGOTTEN_TOLERANCES = 1000;
+
     /** but by no more than this many times (-) as much as else: thousands of such segments a day would leave a balance open. */
     private static final double FORGOTTEN = 5;
     /** What it lets in or out meanwhile may err by this many times (-) as much: little of what a day moves. */
@@ -202,7 +205,9 @@ final class SegmentSolver {
     private void allow(boolean forgets) {
         double limit = forgets ? FORGOTTEN * mostOfPressure : mostOfPressure;
         double mass = forgets ? FORGOTTEN_MASS * massTolerance : massTolerance;
-        double part = forgets ? FORGOTTEN_PART : DormandPrince.OF_INCREMENT;
+        double part = forgets
+                ? Math.min(FORGOTTEN_PART, FORGOTTEN_TOLERANCES * relativeTolerance)
+                : DormandPrince.OF_INCREMENT;
         stepper.allow(StateVector.PRESSURE, pressureTolerance, part, limit);
         allowMass(StateVector.LET_IN, mass);
         for (Valve valve : plant.valves) {
