@@ -17,6 +17,7 @@ import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.study.SizeCertainty;
 import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefValve;
@@ -468,8 +469,7 @@ final class AuthorityPaper {
                         "Supply, static, at its highest",
                         shown.pressure(answer.sizing().supplyStatic().gauge(atmosphere)),
                         true),
-                new Blanks.Line(
-                        "Thermostat set at", shown.temperature(house.heater().setPoint()), true),
+                thermostat(),
                 new Blanks.Line("Heater: volume", shown.volume(house.tank().volume()), true),
                 new Blanks.Line(
                         "Heater: working pressure",
@@ -479,8 +479,8 @@ final class AuthorityPaper {
         house.reliefValves()
                 .forEach(valve -> lines.add(new Blanks.Line(
                         (house.reliefValves().size() == 1 ? "Relief valve" : "Relief valve '" + valve.name() + "'")
-                                + ": set pressure",
-                        shown.pressure(valve.setPressure().gauge(atmosphere)),
+                                + ": opens at",
+                        opens(valve),
                         true)));
         lowered.ifPresent(
                 supply -> lines.add(new Blanks.Line("Reducing valve: to be set to", supply.valve(shown), true)));
@@ -502,6 +502,33 @@ final class AuthorityPaper {
                         new Blanks.Line("Vessel: working pressure", shown.pressure(rating.gauge(atmosphere)), true))
                 .orElse(Blanks.Line.open("Vessel: working pressure")));
         return new Blanks("Site and plates: what this sheet assumes, and what you read on site", lines, false);
+    }
+
+    /** With the second guard beside the first: of an unvented heater both are asked for. */
+    private Blanks.Line thermostat() {
+        Heater heater = house.heater();
+        String set = shown.temperature(heater.setPoint());
+        return heater.cutOut().isEmpty() && !heater.isCutOutAbsent()
+                ? new Blanks.Line("Thermostat set at", set, true)
+                : new Blanks.Line(
+                        "Thermostat; cut-out",
+                        set + "; "
+                                + heater.cutOut().stream()
+                                        .mapToObj(shown::temperature)
+                                        .findFirst()
+                                        .orElse("none"),
+                        true);
+    }
+
+    /** Pressure, temperature, and for how much heat its plate says it will do. */
+    private String opens(ReliefValve valve) {
+        return shown.pressure(valve.setPressure().gauge(atmosphere))
+                + valve.setTemperature().stream()
+                        .mapToObj(opens -> " or " + shown.temperature(opens))
+                        .collect(Collectors.joining())
+                + valve.ratedInput().stream()
+                        .mapToObj(rated -> ", for " + shown.power(rated))
+                        .collect(Collectors.joining());
     }
 
     private String method() {

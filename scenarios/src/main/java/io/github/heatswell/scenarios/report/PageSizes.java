@@ -474,7 +474,9 @@ final class PageSizes {
             return "ends in a hazard: see above";
         }
         return Narrative.drips(answer.asItIs().summary())
-                .map(drips -> temperatureValveDrips(answer) ? "drips; a T&P must not do that for good" : drips)
+                .map(drips -> temperatureValveDrips(answer)
+                        ? "drips; a T&P must not do that for good"
+                        : drips + "; in time scale may keep the valve from closing")
                 .orElse(
                         passes
                                 ? "exceeds the limit"

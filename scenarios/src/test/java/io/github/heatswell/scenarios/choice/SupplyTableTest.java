@@ -235,6 +235,7 @@ class SupplyTableTest {
                 "0.96 m3 4.32 EUR")) {
             assertTrue(text.contains(row), text);
         }
+        assertTrue(text.contains("scale may"), "regression: nothing said that a valve which drips for good may stick");
         VesselAnswer near =
                 VesselChoice.of(Catalogue.read("orchard-lodge")).build().answer();
         assertTrue(

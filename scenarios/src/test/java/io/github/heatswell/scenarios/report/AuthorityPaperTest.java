@@ -209,6 +209,20 @@ class AuthorityPaperTest {
         assertTrue(limits.contains("it must be at least the highest set pressure of the relief valves"), limits);
     }
 
+    /** Regression: of two guards against boiling neither the temperatures nor the capacity were in the grid. */
+    @Test
+    void theGuardsAgainstBoilingAreInTheGrid() {
+        String grid = paper(
+                "relief=[{ name: first, kind: expansion-valve, opens: 6 bar },"
+                        + " { name: last, opens: 7 bar, opens-at: 90 degC, rated-input: 25 kW }]",
+                "heater.cut-out=80 degC",
+                "site.place=uk");
+        assertTrue(grid.contains("name=Thermostat; cut-out, value=62 degC; 80 degC"), grid);
+        assertTrue(grid.contains("name=Relief valve 'first': opens at, value=6 bar,"), grid);
+        assertTrue(grid.contains("name=Relief valve 'last': opens at, value=7 bar or 90 degC, for 25 kW"), grid);
+        assertTrue(paper("site.place=en").contains("name=Thermostat set at, value=62 degC"), "nobody said");
+    }
+
     private static String paper(String... changes) {
         return paper("For the authority", changes);
     }
