@@ -81,7 +81,7 @@ final class PaperClock {
 
     private static boolean isOfNextDay(Matcher parts) {
         return parts.group("part") != null
-                && parts.group("part").toLowerCase(Locale.ROOT).startsWith("next");
+                && parts.group("part").toLowerCase(Locale.ROOT).matches("ne?xt.*");
     }
 
     /** Whether a time can be no other half of the day than it says. */

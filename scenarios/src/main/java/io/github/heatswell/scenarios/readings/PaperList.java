@@ -28,7 +28,7 @@ final class PaperList {
     private static final Map<String, String> ROUGHLY = Map.of("psi", "4 psi", "kPa", "30 kPa");
 
     private static final Pattern LINE = Pattern.compile(
-            "(?:(?:in the |the )?(?<part>next (?:morning|day)|(?:last thing )?at night|morning)(?:, before anybody uses water)?[.,:]?\\s+)?"
+            "(?:(?:in the |the |this |that )?(?<part>ne?xt (?:mornin(?:g|'|\\b)|day)|(?:last thing )?at night|mornin(?:g|'|\\b))(?: at\\b)?(?:, before anybody uses water)?[.,:]?\\s+)?"
                     + "(?:(?<day>mon|tue|wed|thu|fri|sat|sun)(?:s|nes|rs|ur)?(?:day)?\\b[.,]?\\s+)?(?:(?<date>\\d{1,4}[-./]\\d{1,2}[-./]\\d{1,4})[,\\s]+)?"
                     + "(?:(?<hour>\\d{1,2})(?:[:.]?(?<minute>\\d{2})(?::(?<second>\\d{2}))?)?"
                     + "\\s?(?<half>[ap]\\.?m\\b\\.?)|(?<clock>\\d{1,2}[:hH]\\d{2}(?::\\d{2})?|\\d{1,2}\\.\\d{2}(?=\\s))(?:\\s?(?:h|hrs|uhr)\\b)?"
@@ -44,6 +44,16 @@ final class PaperList {
             "^(?:~|(?:about|around|approx|approximately|roughly|circa|ca|maybe)\\b\\.?)\\s*"
                     + "(?=\\d{1,2}(?:[:.h]\\d{2}\\b|\\s?[ap]\\.?m\\b))",
             Pattern.CASE_INSENSITIVE);
+
+    /** A date without its year before a time, possibly behind a day of the week. */
+    private static final Pattern DATE = Pattern.compile(
+            "^(?<day>(?:mon|tue|wed|thu|fri|sat|sun)(?:s|nes|rs|ur)?(?:day)?\\b[.,]?\\s+)?"
+                    + "(?<date>\\d{1,2}[/-]\\d{1,2}|\\d{1,2}\\.\\d{1,2}\\.|MONTH\\s\\d{1,2}(?:st|nd|rd|th)?|\\d{1,2}\\.?\\sMONTH)"
+                            .replace("MONTH", "(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)(?!be )\\p{L}*\\.?")
+                    + "[,:;]?\\s+(?:at\\s+)?(?=\\d{1,2}(?:[:.h]\\d{2}\\b|\\s?[ap]\\.?m\\b)|\\d{3,4}\\s?[ap]\\.?m\\b|noon\\b|midnight\\b)",
+            Pattern.CASE_INSENSITIVE);
+    /** A pressure with its unit anywhere in a line. */
+    private static final Pattern WITH_UNIT = Pattern.compile("\\d\\s?(\\p{L}+)");
 
     /** A pressure before its time. */
     private static final Pattern SWAPPED = Pattern.compile(
@@ -87,6 +97,8 @@ final class PaperList {
     private final List<Boolean> rough = new ArrayList<>();
     private final PaperClock clock;
     private String unit = "";
+    private String date = "";
+    private String missed = "";
     private boolean noted;
     private boolean sinceBeginning;
     private int firstReading;
@@ -142,7 +154,7 @@ final class PaperList {
                         .noneMatch(text -> cells(text) > 1 && cells(text) == cells(first.get())
                                 || !text.isEmpty()
                                         && Character.isDigit(text.charAt(0))
-                                        && !LINE.matcher(text).matches());
+                                        && !LINE.matcher(timeFirst(text)).matches());
     }
 
     private static boolean isReading(String text) {
@@ -160,7 +172,8 @@ final class PaperList {
     }
 
     private static String timeFirst(String text) {
-        String time = HESITANT.matcher(text).replaceFirst("");
+        String time =
+                HESITANT.matcher(DATE.matcher(text).replaceFirst("${day}")).replaceFirst("");
         return SPAN.matcher(SWAPPED.matcher(time).replaceFirst("$2 $1 ")).replaceFirst("$1");
     }
 
@@ -172,6 +185,12 @@ final class PaperList {
     private static boolean isTimed(Matcher parts) {
         return parts.matches()
                 && !HALF_ALONE.matcher(parts.group("rest").strip()).matches();
+    }
+
+    /** Whether a line in which no reading was found holds a pressure with its unit that is nothing seen of vessel or tap. */
+    static boolean missesPressure(String text) {
+        return SpotNote.of(text).isEmpty()
+                && WITH_UNIT.matcher(text).results().anyMatch(found -> isPressureUnit(found.group(1)));
     }
 
     private static int cells(String text) {
@@ -231,6 +250,7 @@ final class PaperList {
             return;
         }
         String text = timeFirst(line);
+        follow(DATE.matcher(line));
         Matcher parts = LINE.matcher(text);
         if (!isTimed(parts)) {
             withoutTime(text);
@@ -256,6 +276,20 @@ final class PaperList {
         }
     }
 
+    /** A date without its year can only say that a line is of the same day as before; days of the week say more. */
+    private void follow(Matcher dated) {
+        if (!dated.find()) {
+            return;
+        }
+        String on = dated.group("date").toLowerCase(Locale.ROOT);
+        if (dated.group("day") == null && !date.isEmpty() && !date.equals(on)) {
+            throw refused(
+                    "this is another date than before, without its year; write 'next day' in its place, or the whole date"
+                            + " before each time, such as '2026-03-01 6:45 am 78 psi'");
+        }
+        date = on;
+    }
+
     private String time(Matcher parts) {
         try {
             return clock.read(parts);
@@ -278,6 +312,9 @@ final class PaperList {
                     .toList();
             units.forEach(this::unit);
         } else {
+            missed += missesPressure(text)
+                    ? " No reading was taken from " + Printable.quote(text) + ", which has no time."
+                    : "";
             cells("", "", text);
         }
     }
@@ -383,7 +420,7 @@ final class PaperList {
             text.append(" What you marked as about right (about, or so, ~, ish, ?) may be off by "
                     + ROUGHLY.getOrDefault(LogHeader.spelt(known), "0.3 bar") + " more than the rest.");
         }
-        return text.toString();
+        return text.append(missed).toString();
     }
 
     private LineException refused(String message) {

@@ -154,7 +154,7 @@ public final class TypedReadings {
         String last = lines.get(lines.size() - 1);
         Optional<PaperList.Table> table = table();
         if (table.isEmpty()) {
-            return LogNotes.saySomething(last) ? note(last) : "a heading";
+            return (LogNotes.saySomething(last) ? note(last) : "a heading") + missed(last);
         }
         String[] rows = table.get().csv().split("\n", -1);
         String[] cells = rows[lines.size()].split(",", 3);
@@ -166,7 +166,7 @@ public final class TypedReadings {
         boolean aClock = rows[0].startsWith("time");
         String time = aClock ? cells[0].replaceFirst("(\\d\\d:\\d\\d):00$", "$1") : cells[0];
         String read = time + pressure + (pressure.isEmpty() ? "" : doubt(pressure.substring(2)));
-        return Stream.of(read, words.isEmpty() ? "" : note(words))
+        return Stream.of(read, words.isEmpty() ? "" : note(words) + (pressure.isEmpty() ? missed(words) : ""))
                 .filter(one -> !one.isEmpty())
                 .reduce((one, other) -> one + "; " + other)
                 .orElse("");
@@ -178,6 +178,12 @@ public final class TypedReadings {
                 ? ""
                 : " (more than " + (read > TOO_MUCH ? "any house has" : "the relief valve should let it rise to")
                         + ": is it right? Type back to take it back)";
+    }
+
+    private static String missed(String words) {
+        return PaperList.missesPressure(words)
+                ? " (no reading was taken from this line: to give one, type the time, then the pressure)"
+                : "";
     }
 
     private static String note(String words) {

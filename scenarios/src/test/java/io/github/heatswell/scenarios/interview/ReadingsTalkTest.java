@@ -67,6 +67,24 @@ class ReadingsTalkTest {
         assertEquals(5.6e5, LogReader.read(file(), 101_325).log().highest(), 1, "5.8 was taken back");
     }
 
+    /** Regression: a line with a date, or with the morning after as people say it, lost its time and its pressure without a word. */
+    @Test
+    void aDateBeforeTheTimeLosesNoReading() throws IOException, OutputException {
+        String said = said(
+                "Mon 11/30 6:50 am 68 psi heater off nobody used water yet|about 7:05 62 showers done|8 mornings 70 psi"
+                        + "|11/30 10:30 pm 69|Dec 1 6:30 am 71|nxt mornin 6:45 70 paper wet|the gauge said 72 psi at breakfast|done|");
+        assertTrue(said.contains("-> 06:50, 68 psi; 'heater off nobody used water yet'"), said);
+        assertTrue(said.contains("-> 07:05, 62 psi;"), said);
+        assertTrue(said.contains("Not kept: this is another date than before"), said);
+        assertTrue(said.contains("-> 06:45, 70 psi; 'paper wet'"), said);
+        assertTrue(
+                said.contains(
+                        "'the gauge said 72 psi at breakfast': a note that does not affect the answer (no reading was"),
+                said);
+        assertEquals(4, LogReader.read(file(), 101_325).log().count());
+        assertEquals((23 * 60 + 55) * 60, LogReader.read(file(), 101_325).log().end(), 1, "a day less five minutes");
+    }
+
     /** Regression: the sheet's own words for its last rows made notes of two readings. */
     @Test
     void theRowsOfTheSheetAreTypedAsTheyStand() throws IOException, OutputException {
