@@ -30,8 +30,8 @@ final class CheckRun {
     private static final Duration MINUTE = Duration.ofMinutes(1);
     private static final Duration REST = Duration.ofMinutes(10);
     private static final double NIGHT = 36_000;
-    /** The feed comes to rest within so many seconds of closing the taps, if it does at all. */
-    private static final double SETTLING = 60;
+    /** The feed comes to rest within so many seconds of closing the taps, if it does at all: before the next reading. */
+    private static final double SETTLING = 900;
     /** Event times this close (s) are one. */
     private static final double SAME_MOMENT = 1e-3;
     /** Both within a second: one element hands over to the other. */

@@ -119,8 +119,8 @@ public record CheckSheet(
         public enum Kind {
             /** Nothing heats and nothing flows: the static pressure of the supply. */
             COLD_STATIC("cold-static", "cold, nothing flowing"),
-            /** The taps have just been closed after the draw. */
-            AFTER_DRAW("after-draw", "as soon as the taps are closed"),
+            /** The taps were closed after the draw, and the feed has come to rest since. */
+            AFTER_DRAW("after-draw", "taps closed, as soon as the gauge is steady"),
             /** A quarter of an hour after the taps were closed. */
             QUARTER_HOUR("after-15-min", "15 min after the taps were closed"),
             /** Half an hour after the taps were closed. */

@@ -65,6 +65,17 @@ class CheckDetailsTest {
         assertTrue(reading.time() > 0 && reading.time() < 60, reading.toString());
     }
 
+    /** A large vessel charged below the supply takes more than a minute to fill: read while it fills, a sound house is off. */
+    @Test
+    void readingAfterTheDrawWaitsForALargeVesselToFill() {
+        HotWaterSystem house =
+                Houses.reduced().toBuilder().vessel(Houses.vessel(80, 2)).build();
+        CheckSheet.Reading reading =
+                sheet(house).reading(CheckSheet.Reading.Kind.AFTER_DRAW).orElseThrow();
+        assertEquals(3.4e5, reading.expectedGauge(), 1); // Pa: set pressure and lock-up rise
+        assertTrue(reading.time() > 60, reading.toString());
+    }
+
     /** The highest after the draw counts, not the mains' pressure before it: here 4.5 bar ten minutes later. */
     @Test
     void peakIsLookedForAfterTheDraw() {
