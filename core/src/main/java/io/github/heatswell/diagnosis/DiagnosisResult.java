@@ -34,12 +34,6 @@ public record DiagnosisResult(
      */
     public static final double ALIKE = 6;
 
-    /**
-     * No gauge rules out water that is too hot at less than these odds (-), a thousand to one: hot water harms people, a thermometer under
-     * a tap costs a minute, and draws that nobody told or a heater's input taken wrong make up for much. Our own judgement.
-     */
-    private static final double RULED_OUT_BY_GAUGE = 2 * Math.log(1_000);
-
     /** A cause that lowers the sum of squares by less than this (-) is no better than the description. */
     private static final double NO_BETTER = 1;
 
@@ -207,8 +201,8 @@ public record DiagnosisResult(
 
     /**
      * Hazardous causes that the readings neither support nor rule out. If nothing explains the readings, these are the hazardous causes
-     * about as close as the best. Water that is too hot is among them unless a thermometer was read, or a gauge whose readings are
-     * explained, with no draws that nobody told, speaks against it by a thousand to one.
+     * about as close as the best. Water that is too hot is among them unless a thermometer was read: it harms people, a thermometer under
+     * a tap costs a minute, and on a gauge a tank, draws or a heater's input taken wrong make up for much of it.
      *
      * @return the causes, the likeliest first
      */
@@ -220,17 +214,8 @@ public record DiagnosisResult(
                 .toList();
     }
 
-    private boolean mayScald(HypothesisFit fit) {
-        return fit.blames(Cause.WATER_TOO_HOT)
-                && !fit.isHeldAgainstTemperatures()
-                && (misfit() || fit.criterion() < RULED_OUT_BY_GAUGE || heatIsHidden());
-    }
-
-    /** Whether the readings say nothing of how hot the water gets, as after draws that nobody told. */
-    private boolean heatIsHidden() {
-        return best().estimate(Parameter.SET_POINT)
-                .filter(set -> set.standing() == Estimate.Standing.NOT_CARRIED)
-                .isPresent();
+    private static boolean mayScald(HypothesisFit fit) {
+        return fit.blames(Cause.WATER_TOO_HOT) && !fit.isHeldAgainstTemperatures();
     }
 
     /**
