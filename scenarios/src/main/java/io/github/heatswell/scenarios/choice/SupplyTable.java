@@ -14,7 +14,7 @@ import java.util.OptionalDouble;
  *
  * @param columns the supplies, the present one first and then from high to low
  * @param cheapest the cheapest of the lower supplies with the vessel that goes with it; empty if none will do
- * @param droop how far the pressure behind the reducing valve falls while water runs (Pa)
+ * @param droop how far the pressure behind the reducing valve falls while water runs (Pa, difference)
  */
 public record SupplyTable(List<Column> columns, Optional<SizeAdvice.LowerSupply> cheapest, double droop) {
 
@@ -38,7 +38,7 @@ public record SupplyTable(List<Column> columns, Optional<SizeAdvice.LowerSupply>
      *
      * @param columns the supplies
      * @param cheapest the cheapest of the lower supplies with the vessel that goes with it
-     * @param droop how far the pressure behind the reducing valve falls while water runs (Pa)
+     * @param droop how far the pressure behind the reducing valve falls while water runs (Pa, difference)
      */
     public SupplyTable {
         columns = List.copyOf(columns);

@@ -29,9 +29,9 @@ class RulesCommandTest {
     @Test
     void theAnswerNamesWhatTheHouseDoesNotKeep() {
         Outcome uk = rules("orchard-lodge", "uk");
-        assertEquals(3, uk.status(), uk.err());
+        assertEquals(0, uk.status(), uk.err());
         String said = uk.out().replaceAll("\\s+", " ");
-        assertTrue(said.startsWith("HAZARD: No cut-out is described"), said);
+        assertTrue(said.contains("Fault: No cut-out is described."), said);
         assertTrue(
                 said.contains(
                         "This house does not meet the rules here: expansion control, guard against boiling, storage temperature."),
