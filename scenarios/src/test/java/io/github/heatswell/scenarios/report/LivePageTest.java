@@ -18,7 +18,9 @@ import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.sizing.PeakMap;
 import io.github.heatswell.sizing.PeakSurvey;
+import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.sizing.VesselSizing;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
@@ -290,9 +292,17 @@ class LivePageTest {
                   answered.push(heatswell.live.described.supply.timetable.map(one => Math.round(one.pressure)).join());
                   const kept = () => document.querySelector('#sizes .size.enough')?.textContent;
                   await until(() => kept()?.includes('kPa'));
-                  return [...answered, kept()].join('\\n').replaceAll(/\\u00a0|\\u202f/gu, ' ');
+                  answered.push(kept());
+                  heatswell.live.open('slow', `LODGE`);
+                  heatswell.live.change(new Map([['heater.input', '2.4 kW']]));
+                  await until(() => kept()?.includes('bar'));
+                  answered.push(kept());
+                  heatswell.live.change(new Map([['heater.thermostat', 'stuck']]));
+                  await until(() => !kept());
+                  answered.push(document.querySelector('#sizes p').textContent);
+                  return answered.join('\\n').replaceAll(/\\u00a0|\\u202f/gu, ' ');
                 })()
-                """);
+                """.replace("LODGE", Catalogue.text("orchard-lodge")));
         assertEquals(List.of(), outcome.console());
         List<String> all = outcome.page().lines().toList();
         assertEquals(List.of("3.17 gal", "orchard-lodge", "ran to its first pin: true"), all.subList(0, 3));
@@ -329,8 +339,30 @@ class LivePageTest {
                 "backflow preventer",
                 "20:00,22:00,00:00,02:00,04:00,06:00,08:00",
                 "450000,400000",
-                "24 L: 518 kPa, enough"));
+                "24 L: 535 kPa, enough",
+                smallestWithSlowHeater(),
+                "No size: cannot size a vessel: thermostat: is stuck; repair it, since no vessel helps against that."));
         assertEquals(expected, told.subList(2, told.size()));
+    }
+
+    /** What {@code size} finds for the lodge with a heater that is not done when its run of 4 h ends. */
+    private static String smallestWithSlowHeater() {
+        Scenario slow = Catalogue.read("orchard-lodge").with(List.of(new Change("heater.input", "2.4 kW")));
+        SizingTarget target = SizingTarget.builder(slow.system())
+                .assumedVesselRating(slow.system().tank().workingPressure())
+                .build();
+        SizingResult.Vessel smallest = VesselSizing.builder(slow.system(), target)
+                .vesselLike(
+                        Catalogue.read("orchard-lodge-vessel").system().vessel().orElseThrow())
+                .precharge(VesselSizing.Precharge.STATIC)
+                .sizes(slow.costs().vessels())
+                .build()
+                .size()
+                .smallestOnSale()
+                .orElseThrow();
+        QuantityFormat format = QuantityFormat.unicode(slow.units());
+        double peak = smallest.peakAbsolute() - slow.system().site().atmosphere();
+        return plain(format.volume(smallest.volume()) + ": " + format.pressure(peak)) + ", enough";
     }
 
     private static String plain(String text) {

@@ -100,6 +100,9 @@ public interface House extends JSObject {
     /** {@return of the run without its trace the {@code peak} (Pa, gauge), what is {@code discharged} (m3), and the {@code times} of its events (s)} */
     JSObject summary();
 
+    /** {@return the {@code peak} (Pa, gauge) that counts in a sizing, of the worst heat-up or of the run where that is higher; or why it is {@code refused}} */
+    JSObject sized();
+
     /**
      * Words of the page in the words of the place.
      *

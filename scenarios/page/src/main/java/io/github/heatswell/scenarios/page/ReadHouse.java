@@ -4,12 +4,15 @@ import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.diagnosis.SiteCheck;
 import io.github.heatswell.narrative.Narrative;
+import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.InvalidScenarioException;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
+import io.github.heatswell.sizing.VesselSizing;
+import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.Unit;
 import java.util.ArrayList;
@@ -135,6 +138,26 @@ final class ReadHouse implements House {
                 .with("discharged", run.totals().relieved())
                 .with("times", run.events().stream().mapToDouble(Event::time).toArray())
                 .object();
+    }
+
+    @Override
+    public JSObject sized() {
+        HotWaterSystem house = scenario.system();
+        try {
+            VesselSizing.builder(house, Described.target(house))
+                    .precharge(VesselSizing.Precharge.STATIC)
+                    .build();
+            double worst = VesselSizing.worstPeak(house, new Balances.Count());
+            return new Values()
+                    .with(
+                            "peak",
+                            Math.max(
+                                    worst,
+                                    scenario.simulation().summary().peak().value()))
+                    .object();
+        } catch (IllegalArgumentException e) {
+            return new Values().with("refused", e.getMessage()).object();
+        }
     }
 
     @Override

@@ -78,7 +78,7 @@ export function numbersTable(table, live, moment) {
 }
 
 /**
- * The peak over the size of the vessel, with the sizes on sale: a run of this house with each.
+ * The peak over the size of the vessel, with the sizes on sale: of the worst heat-up of this house with each.
  *
  * @param {import('./house.js').Live} live
  */
@@ -117,7 +117,7 @@ export function sizesOf(section, live) {
     found.forEach((one, i) => {
       const at = left + (i + 0.5) * apart;
       const mine = described.vessels[0] && Math.abs(described.vessels[0].volume - one.volume) < 1e-9;
-      const judged = enough(one) ? 'enough' : one.discharged > 0 ? 'relief valve opens' : 'above the limit';
+      const judged = enough(one) ? 'enough' : one.peak >= opens ? 'relief valve opens' : 'above the limit';
       const words = `${live.said('VOLUME', one.volume)}: ${live.said('GAUGE_PRESSURE', one.peak)}, ${judged}`;
       const [cx, cy] = [at, y(one.peak)];
       const mark = enough(one) ? shape('circle', { cx, cy, r: 8 }) : shape('rect', { x: cx - 8, y: cy - 8, width: 16, height: 16 });
@@ -135,13 +135,13 @@ export function sizesOf(section, live) {
     const size = (one) => live.said('VOLUME', one.volume);
     const charged = found[0] ? live.said('GAUGE_PRESSURE', found[0].precharge) : '';
     const told = [
-      `By size, ${scaleOf(live.house, 'VOLUME').symbol}, each ${fitted() ? '' : 'new and '}charged to ${charged}. Filled: the peak stays within the limit. Hollow: it does not. Choose one to fit it.`,
+      `By size, ${scaleOf(live.house, 'VOLUME').symbol}, each ${fitted() ? '' : 'new and '}charged to ${charged}. Filled: the peak of a full heat-up from cold stays within the limit. Hollow: it does not. Choose one to fit it.`,
       smallest ? `${size(smallest)} is the smallest that is just enough by the best estimates, with no margin.` : 'None of them keeps the limit at this supply and precharge.',
     ];
     section.replaceChildren(element('h2', {}, live.house.spelled('Which vessel?')), svg, ...told.map((words) => element('p', { class: 'quiet' }, live.house.spelled(words))));
   }
 
-  /** Starts again for the house as it is; each size is a run of its own, and the page stays free between them. */
+  /** Starts again for the house as it is; each size is a heat-up of its own, and the page stays free between them. */
   return () => {
     turn += 1;
     const mine = turn;
@@ -181,7 +181,12 @@ export function sizesOf(section, live) {
       });
       const outcome = live.base.with([...all.keys()], [...all.values()]);
       if (!outcome.faults) {
-        found.push({ ...outcome.house.summary(), volume: size.volume, precharge, changes });
+        const { peak, refused } = outcome.house.sized();
+        if (refused) {
+          section.replaceChildren(element('h2', {}, house.spelled('Which vessel?')), element('p', {}, house.spelled(`No size: cannot size a vessel: ${refused}.`)));
+          return;
+        }
+        found.push({ peak, volume: size.volume, precharge, changes });
       }
       setTimeout(next, 0);
     };
