@@ -7,12 +7,14 @@ import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.scenarios.quantity.QuantityReader.Amount;
+import io.github.heatswell.scenarios.report.BoughtVessel;
 import io.github.heatswell.scenarios.report.CommandResult;
 import io.github.heatswell.scenarios.report.SizingReport;
 import io.github.heatswell.scenarios.wording.Printable;
 import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.sizing.VesselSizing;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.Locale;
 import java.util.Map;
@@ -76,6 +78,12 @@ final class SizeCommand implements ScenarioCommand {
 
     @Override
     public CommandResult answer(Scenario scenario, Request request) throws NoAnswerException {
+        Optional<String> weak = Optional.ofNullable(request.option(RATING, (Pressure) null))
+                .flatMap(
+                        rating -> BoughtVessel.weak(scenario.system(), rating, QuantityFormat.ascii(scenario.units())));
+        if (weak.isPresent()) {
+            throw request.refused(weak.get(), CommandResult.hazards(scenario));
+        }
         VesselAnswer answer;
         try {
             answer = choice(scenario, request).answer();

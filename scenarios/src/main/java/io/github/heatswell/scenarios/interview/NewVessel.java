@@ -171,10 +171,10 @@ final class NewVessel {
     /** Why the vessel must not be fitted by what its plate allows, with what to do; empty if nothing is known against it. */
     Optional<String> weak(Map<String, String> vessel) {
         return fitted(vessel)
-                .flatMap(scenario -> Findings.of(scenario.system()).stream()
-                        .filter(finding -> finding.id().equals("vessel-rated-below-relief"))
-                        .map(finding -> finding.sentence().text(shown) + " Get one rated for at least that.")
-                        .findFirst());
+                .map(Scenario::system)
+                .flatMap(system -> system.vessel()
+                        .flatMap(bought -> bought.body().rating())
+                        .flatMap(rating -> BoughtVessel.weak(system, rating, shown)));
     }
 
     /** What is wrong with the charge, with what to do; empty if nothing is. */

@@ -60,7 +60,7 @@ final class PurchaseStep {
         return Way.ENDED;
     }
 
-    /** What the plate of the vessel allows, and whether that is enough; asked once. */
+    /** What the plate of the vessel allows; asked once, unless that is too little: no such vessel goes on to be charged. */
     private Way plate() throws OutputException {
         if (job.known().containsKey(RATING.id())) {
             return Way.ON;
@@ -69,8 +69,13 @@ final class PurchaseStep {
         if (way == Way.ON) {
             String value = job.answer(RATING).orElse("");
             job.known().put(RATING.id(), value.isEmpty() ? Job.NOT_READ : value);
+            Optional<String> weak = job.fitting().weak(job.values());
+            if (weak.isPresent()) {
+                job.known().remove(RATING.id());
+                job.say(weak.get() + " The guide will pick up here.");
+                return Way.LEFT;
+            }
             job.remember();
-            job.fitting().weak(job.values()).ifPresent(job::say);
         }
         return way;
     }

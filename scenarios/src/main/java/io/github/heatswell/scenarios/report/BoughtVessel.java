@@ -1,9 +1,12 @@
 package io.github.heatswell.scenarios.report;
 
+import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.place.Place;
 import io.github.heatswell.scenarios.choice.SupplyTable;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.Comparator;
 import java.util.Optional;
@@ -14,7 +17,29 @@ public final class BoughtVessel {
     /** A difference in precharge (Pa) that a tyre gauge shows; our own judgement. */
     private static final double FELT = 0.1e5;
 
+    /** Ratings that belong together lie no further apart than this (-), as in the findings: 150 psi are 3 % above 10 bar. */
+    private static final double APART = 1.05;
+
     private BoughtVessel() {}
+
+    /**
+     * Why a vessel must not be fitted by what its plate allows: less than the relief valve that opens last lets the pressure rise to.
+     *
+     * @param house the house
+     * @param rating the pressure on the plate of the vessel
+     * @param shown how quantities are written
+     * @return whole sentences, which say what to get instead; empty if nothing is known against it
+     */
+    public static Optional<String> weak(HotWaterSystem house, Pressure rating, QuantityFormat shown) {
+        double atmosphere = house.site().atmosphere();
+        return Limit.lastRelief(house)
+                .filter(valve -> valve.setPressure().gauge(atmosphere) > APART * rating.gauge(atmosphere))
+                .map(valve -> {
+                    String set = shown.pressure(valve.setPressure().gauge(atmosphere));
+                    return "Do not fit a vessel rated for only " + shown.pressure(rating.gauge(atmosphere)) + ": '"
+                            + valve.name() + "' opens only at " + set + ". Get one rated for at least " + set + ".";
+                });
+    }
 
     /**
      * Whether the vessel that was bought will do.

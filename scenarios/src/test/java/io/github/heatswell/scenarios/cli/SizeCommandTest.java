@@ -117,6 +117,18 @@ class SizeCommandTest {
         assertFalse(page.contains("rating assumed for the vessel"), page);
     }
 
+    /** Regression: the supply was to be lowered for a vessel of a heating system, and papers were written for fitting it. */
+    @Test
+    void aVesselMadeForLessThanTheReliefValveIsNotSizedFor() {
+        Outcome outcome = Outcome.execute("size", "orchard-lodge", "--rating", "3bar", "-o", folder.toString());
+        assertTrue(outcome.status() != 0, outcome.out());
+        assertTrue(
+                outcome.err().replaceAll("\\s+", " ").contains("Do not fit a vessel rated for only 3 bar: "),
+                outcome.err());
+        assertTrue(outcome.err().contains("Get one rated for at least 7 bar."), outcome.err());
+        assertFalse(Files.exists(folder.resolve("report.html")));
+    }
+
     /** Regression: to do nothing was said to drip, and not that the house as it is breaks a rule that was read. */
     @Test
     void whatDoingNothingBreaksIsSaid() {
