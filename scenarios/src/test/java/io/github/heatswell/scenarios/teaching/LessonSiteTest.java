@@ -267,7 +267,7 @@ class LessonSiteTest {
     /** Regression: no picture that draws the limit stands over words that only another draws it, and an enlarged page shrinks none. */
     @Test
     void wordsAboutTheLimitAreTrueOfThePictureAbove() {
-        String words = "Only the picture in psi shows the limit of US model codes";
+        String words = "In bar, this picture leaves out the limit of US model codes";
         int said = 0;
         int drawn = 0;
         for (Lesson lesson : Lessons.all()) {
