@@ -27,6 +27,15 @@ final class LogAssembly {
     private static final int ORDERLY = 10;
     private static final int GAP = 5;
     private static final double OUTLIER = 8;
+    /** So many outliers are named. */
+    private static final int NAMED = 3;
+
+    private static final int MINUTE = 60;
+    /** So far (Pa) below all others, or above its neighbours, a reading by hand may be a slip of the pen. Our own judgement. */
+    private static final double FAR_BELOW = 1e5;
+
+    private static final double FAR_ABOVE = 3e5;
+
     /** Between these (Pa, gauge) the highest reading of a log usually is; beyond, its unit may be wrong. Own judgement. */
     private static final double UNLIKELY_PEAK = 1e5;
 
@@ -218,6 +227,15 @@ final class LogAssembly {
             doubts.add("The readings are " + both.time(apart) + " apart, " + both.time(log.end())
                     + " in all: is the time unit right, or are these minutes?");
         }
+        if (log.count() < BY_HAND) {
+            outliers(log).stream()
+                    .filter(at -> isSlip(log, at))
+                    .limit(NAMED)
+                    .map(at -> "The reading of " + named(log, at)
+                            + " is far from both its neighbours: is it written down right? If not, correct it first: no cause and no"
+                            + " draw need explain it.")
+                    .forEach(doubts::add);
+        }
         boolean minutes = header.timeUnit() == DurationUnit.MINUTE;
         if (minutes && apart >= SELDOM && log.count() >= MANY
                 || header.timeUnit() == DurationUnit.HOUR && apart > A_NIGHT) {
@@ -268,11 +286,16 @@ final class LogAssembly {
         if (log.step() > 0) {
             remarks.add("the readings move in steps of " + both.pressureDifference(log.step()));
         }
+        List<Integer> outliers = outliers(log);
+        String which = outliers.stream().limit(NAMED).map(at -> named(log, at)).collect(Collectors.joining("; "))
+                + (outliers.size() > NAMED ? "; and " + (outliers.size() - NAMED) + " more" : "");
         note(
                 remarks,
-                outliers(log),
-                "one reading stands out from its neighbours; unless a cause explains it, it gets little weight",
-                "%d readings stand out from their neighbours; those that no cause explains get little weight");
+                outliers.size(),
+                "one reading stands out from its neighbours (" + which
+                        + "); unless a cause explains it, it gets little weight",
+                outliers.size() + " readings stand out from their neighbours (" + which
+                        + "); those that no cause explains get little weight");
         return remarks;
     }
 
@@ -299,14 +322,38 @@ final class LogAssembly {
         }
     }
 
-    private static long outliers(PressureLog log) {
-        long outliers = 0;
-        for (int i = 1; i < log.count() - 1; i++) {
-            double below = Math.min(log.gauge(i - 1), log.gauge(i + 1));
-            double above = Math.max(log.gauge(i - 1), log.gauge(i + 1));
-            double away = Math.max(below - log.gauge(i), log.gauge(i) - above);
-            outliers += away > OUTLIER * log.uncertainty() ? 1 : 0;
+    /** Which readings are far from both their neighbours. */
+    private static List<Integer> outliers(PressureLog log) {
+        return IntStream.range(1, log.count() - 1)
+                .filter(at -> away(log, at) > OUTLIER * log.uncertainty())
+                .boxed()
+                .toList();
+    }
+
+    /** How far (Pa) a reading is outside those beside it; not positive between them. */
+    private static double away(PressureLog log, int at) {
+        double below = Math.min(log.gauge(at - 1), log.gauge(at + 1));
+        double above = Math.max(log.gauge(at - 1), log.gauge(at + 1));
+        return Math.max(below - log.gauge(at), log.gauge(at) - above);
+    }
+
+    private boolean isSlip(PressureLog log, int at) {
+        double others = IntStream.range(0, log.count())
+                .filter(other -> other != at && !notes.tellOfDraw(firstRead + log.time(other)))
+                .mapToDouble(log::gauge)
+                .min()
+                .orElse(0);
+        return log.gauge(at) < others - FAR_BELOW && !notes.tellOfDraw(firstRead + log.time(at))
+                || log.gauge(at) > Math.max(log.gauge(at - 1), log.gauge(at + 1)) + FAR_ABOVE;
+    }
+
+    /** A reading as its owner finds it again. */
+    private String named(PressureLog log, int at) {
+        String pressure = both.pressure(log.gauge(at));
+        if (log.timeOfDay().isEmpty()) {
+            return pressure + ", " + both.time(log.time(at)) + " after the first";
         }
-        return outliers;
+        long minute = Math.round((log.timeOfDay().getAsDouble() + log.time(at)) / MINUTE);
+        return pressure + String.format(Locale.ROOT, " at %02d:%02d", minute / 60 % 24, minute % 60);
     }
 }

@@ -115,6 +115,11 @@ final class LogNotes {
         return draw == DrawNote.BEFORE_THE_READING || draw == DrawNote.AFTER_THE_READING;
     }
 
+    /** Whether a reading (s) is one before which notes have water drawn. */
+    boolean tellOfDraw(double time) {
+        return drawn.stream().anyMatch(one -> Math.abs(one - time) < 1);
+    }
+
     /** A reading (s), with a note or an empty one. */
     void reading(double time, String label, String words) {
         double before = Double.isNaN(lastReading) ? time : lastReading;

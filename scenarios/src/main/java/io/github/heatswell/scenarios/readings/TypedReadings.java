@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.readings;
 import io.github.heatswell.scenarios.fault.Fault;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
 import io.github.heatswell.scenarios.wording.Printable;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -19,6 +20,11 @@ public final class TypedReadings {
     private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}&&[^\t]]");
     /** More (Pa) than any house has. */
     private static final double TOO_MUCH = 25e5;
+
+    /** So far (Pa) below others a reading is asked about. Our own judgement. */
+    private static final double FAR = 1e5;
+    /** So far (Pa) a pressure seldom goes from one reading to the next and back. Our own judgement. */
+    private static final double ONE_STEP = 3e5;
 
     private static final String HEADING = "Gauge readings, ";
 
@@ -165,7 +171,7 @@ public final class TypedReadings {
                         + rows[0].split(",")[1].replace("pressure_", "").replace('_', ' ');
         boolean aClock = rows[0].startsWith("time");
         String time = aClock ? cells[0].replaceFirst("(\\d\\d:\\d\\d):00$", "$1") : cells[0];
-        String read = time + pressure + (pressure.isEmpty() ? "" : doubt(pressure.substring(2)));
+        String read = time + pressure + (pressure.isEmpty() ? "" : doubt(pressure.substring(2)) + slip(rows));
         return Stream.of(read, words.isEmpty() ? "" : note(words) + (pressure.isEmpty() ? missed(words) : ""))
                 .filter(one -> !one.isEmpty())
                 .reduce((one, other) -> one + "; " + other)
@@ -178,6 +184,52 @@ public final class TypedReadings {
                 ? ""
                 : " (more than " + (read > TOO_MUCH ? "any house has" : "the relief valve should let it rise to")
                         + ": is it right? Type back to take it back)";
+    }
+
+    /** Asks once about a reading far from those beside it where no draw is noted: this one, or the one before now that it has both. */
+    private static String slip(String[] rows) {
+        String unit = rows[0].split(",")[1].replace("pressure_", "").replace('_', ' ');
+        List<String> numbers = new ArrayList<>();
+        List<Double> pascals = new ArrayList<>();
+        List<Boolean> drawn = new ArrayList<>();
+        boolean draw = false;
+        for (String row : List.of(rows).subList(1, rows.length)) {
+            String[] cells = row.split(",", 3);
+            DrawNote note = cells.length < 3 ? DrawNote.NONE : DrawNote.of(cells[2]);
+            draw |= note == DrawNote.BEFORE_THE_READING || note == DrawNote.AFTER_THE_READING;
+            if (cells.length == 3 && !cells[1].isEmpty()) {
+                numbers.add(cells[1]);
+                pascals.add(QuantityReader.pressure(cells[1] + " " + unit).value());
+                drawn.add(draw);
+                draw = note == DrawNote.AFTER_THE_READING;
+            }
+        }
+        int last = pascals.size() - 1;
+        if (isLowest(pascals, drawn, last)) {
+            double more = QuantityReader.pressure("1" + numbers.get(last) + " " + unit)
+                    .value();
+            return " (far below every line before, and no tap is noted: " + numbers.get(last) + " as written"
+                    + (Math.abs(more - pascals.get(last - 1)) < ONE_STEP ? ", or 1" + numbers.get(last) : "")
+                    + "? If it is wrong, type back, and the line again)";
+        }
+        if (last < 2 || drawn.get(last) || drawn.get(last - 1) || isLowest(pascals, drawn, last - 1)) {
+            return "";
+        }
+        double middle = pascals.get(last - 1);
+        double above = middle - Math.max(pascals.get(last - 2), pascals.get(last));
+        double below = Math.min(pascals.get(last - 2), pascals.get(last)) - middle;
+        return above > ONE_STEP || below > FAR
+                ? " (the line before, " + numbers.get(last - 1) + " " + unit + ", is far "
+                        + (above > 0 ? "above" : "below")
+                        + " both this one and the one before it: is it as written? If it is wrong, type"
+                        + " back twice, and both lines again)"
+                : "";
+    }
+
+    private static boolean isLowest(List<Double> pascals, List<Boolean> drawn, int at) {
+        return at > 0
+                && !drawn.get(at)
+                && pascals.subList(0, at).stream().allMatch(before -> before - pascals.get(at) > FAR);
     }
 
     private static String missed(String words) {

@@ -85,6 +85,23 @@ class ReadingsTalkTest {
         assertEquals((23 * 60 + 55) * 60, LogReader.read(file(), 101_325).log().end(), 1, "a day less five minutes");
     }
 
+    /** Regression: a slip of the pen was taken without a question, and a draw invented to explain it. */
+    @Test
+    void aReadingFarFromTheOthersIsAskedAbout() throws IOException, OutputException {
+        String said = said(
+                "6:50 am 68 psi|7:05 62 showers done|7:15 104|7:20 38|7:25 150|7:35 147|7:50 204|8:50 91|9:00 95|10 am 30 ran"
+                        + " the tap|11 am 90|done|");
+        assertTrue(
+                said.contains("38 psi (far below every line before, and no tap is noted: 38 as written, or 138?"),
+                said);
+        assertTrue(said.contains("91 psi (the line before, 204 psi, is far above both"), said);
+        assertEquals(2, said.split("as written", -1).length - 1, said);
+        LogReader.LogFile read = LogReader.read(file(), 101_325);
+        assertTrue(read.doubts().toString().contains("at 07:20 is far from both its neighbours"), read::toString);
+        assertEquals(2, read.doubts().size(), "38 and 204: at 10 a tap ran");
+        assertTrue(read.remarks().toString().contains("at 07:20; "), read::toString);
+    }
+
     /** Regression: the sheet's own words for its last rows made notes of two readings. */
     @Test
     void theRowsOfTheSheetAreTypedAsTheyStand() throws IOException, OutputException {
