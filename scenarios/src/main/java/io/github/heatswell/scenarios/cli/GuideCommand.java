@@ -32,7 +32,7 @@ final class GuideCommand implements CliCommand {
                 "",
                 "Type quit at any question; the same command picks up from there. It keeps its",
                 "place in my-house.guide.txt, beside the file of the house. To start over, type",
-                "new when it asks whether to go on.");
+                "new after a step, when it asks whether to go on.");
     }
 
     @Override

@@ -42,7 +42,12 @@ final class ReadingsStep {
 
     /** That readings are there, on paper, as people say it. */
     private static final Pattern ON_PAPER = Pattern.compile(
-            "(?i)(?:y|yes|yeah|yep|sure)?(?:[, ]*(?:i (?:have|did|do)|(?:it'?s |they'?re )?(?:(?:on|from) )?(?:a piece of )?paper))?");
+            "(?i)(?:y|yes|yeah|yep|sure)?(?:[, ]*(?:i (?:have|did|do)|(?:it'?s |they'?re )?(?:(?:on|from) )?(?:a piece of )?paper))?"
+                    + "|(?!.*(?:\\b(?:no|not|nothing|never)\\b|n't\\b)).*\\b(?:(?:on|from) (?:a (?:piece|sheet) of )?paper|wrote|written)\\b.*");
+
+    /** That there are none, and why. */
+    private static final Pattern NOTHING_READ = Pattern.compile(
+            "(?i)(?:no|not|nothing|never|none|nope)\\b[^.]*|(?:i |we )?(?:haven't|don't|didn't|have no|have not)\\b[^.]*");
 
     private static final Pattern PRESSURE_UNIT = Pattern.compile("(?i)psi|bar|pa\\b|kg|atm|wc");
 
@@ -65,7 +70,9 @@ final class ReadingsStep {
                 return way;
             }
             String name = file.orElse("");
-            if (name.isEmpty() || NONE.contains(name.toLowerCase(Locale.ROOT))) {
+            if (name.isEmpty()
+                    || NONE.contains(name.toLowerCase(Locale.ROOT))
+                    || NOTHING_READ.matcher(name.replaceFirst("[.!]$", "")).matches() && !Files.exists(Path.of(name))) {
                 job.known().remove(Job.FOUND);
                 job.pass();
                 return Way.ON;

@@ -71,7 +71,8 @@ public final class ReadingsTalk {
         dialogue.say(
                 "Type your readings as you wrote them down, one per line or all pasted at once: a time, the pressure, and what you"
                         + " saw, such as " + ReadingsSheet.examples(units) + ". Type done after the last line,"
-                        + " back to remove the last line, or ? for how to take readings.");
+                        + " back to remove the last line, or ? for how to take readings. They are kept in "
+                        + file.path() + ".");
         if (typed.lines() > 0) {
             dialogue.say(file.path() + " holds readings: go on after " + typed.taken() + ".");
         }

@@ -277,6 +277,8 @@ final class ScenarioText {
             case "no" -> "The relief valve is dry. Does the simulation agree?";
             case "heating" -> "The relief valve drips during heat-up. Is it thermal expansion?";
             case "night" -> "The relief valve drips at night. Is it the supply pressure, or thermal expansion?";
+            case "both" ->
+                "The relief valve drips during heat-up and at night. Is it the supply pressure, or thermal expansion?";
             case "always" -> "The relief valve drips all the time. Would an undamaged one drip?";
             default -> "What does the pressure do when the water is heated?";
         };

@@ -84,11 +84,34 @@ final class UseQuestions {
         }
     }
 
+    /**
+     * When it drips; whoever names two times means both.
+     *
+     * @param words the answers
+     */
+    private record Times(AnswerKind words) implements AnswerKind {
+
+        private static final Pattern BOTH = Pattern.compile(
+                "(?!.*\\b(?:no|not|never|or|but)\\b)(?=.*\\b(?:nights?|overnight)\\b)"
+                        + "(?=.*\\b(?:mornings?|heats?|heating|heat-up|showers?)\\b).*",
+                Pattern.CASE_INSENSITIVE);
+
+        @Override
+        public String understand(String line) {
+            return BOTH.matcher(line).matches() ? "both" : words.understand(line);
+        }
+
+        @Override
+        public String offer(UnitSystem units) {
+            return words.offer(units);
+        }
+    }
+
     private static Question drip() {
         return Question.about(
                         DRIP,
                         "Drips",
-                        AnswerKind.Word.of("no", "heating", "night", "always")
+                        new Times(AnswerKind.Word.of("no", "heating", "night", "both", "always")
                                 .also("no", "never", "none")
                                 .also(
                                         "heating",
@@ -108,8 +131,9 @@ final class UseQuestions {
                                         "after hot water use")
                                 .also("night", "during the night")
                                 .also("night", "at night", "nights")
+                                .also("both", "heating and night", "night and heating")
                                 .also("always", "all the time", "day and night")
-                                .otherwise("; if it drips, say when"))
+                                .otherwise("; if it drips, say when")))
                 .asks("Does the relief valve drip now, and when?")
                 .find(
                         "watch its outlet for a day: during heat-up, at night, or always.",

@@ -94,6 +94,7 @@ public final class ReadingsSheet {
                                 false),
                         new Block.Grid("The readings", COLUMNS, rows),
                         new Block.Paragraph(
-                                "Then type them in as you wrote them: heatswell readings.", Block.Tone.PLAIN)));
+                                "Then type them in as you wrote them: in heatswell guide, where it asks for readings, type paper; or use heatswell readings.",
+                                Block.Tone.PLAIN)));
     }
 }

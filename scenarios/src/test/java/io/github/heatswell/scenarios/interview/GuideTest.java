@@ -308,7 +308,7 @@ class GuideTest {
 
     /** Regression: whoever had readings said yes, or typed the first of them, and was told that there is no such file. */
     @ParameterizedTest
-    @CsvSource({"'yes, on paper', true", "6:45 am 61 psi, false"})
+    @CsvSource({"'yes, on paper', true", "yes on paper, true", "i wrote them on paper, true", "6:45 am 61 psi, false"})
     void readingsAreTypedInHoweverThatIsSaid(String first, boolean said) throws IOException {
         List<String> lines = new ArrayList<>(List.of("", first));
         if (said) {
@@ -319,6 +319,15 @@ class GuideTest {
         Path list = folder.resolve("my-house-readings.txt");
         assertEquals("diagnose HOUSE --readings " + list, ran.get(1));
         assertEquals("6:45 am 61 psi\n7:05 am 96 drips\n7:25 am 99\n", Files.readString(list));
+        assertTrue(flat().contains("They are kept in"), this.said);
+    }
+
+    /** Regression: whoever has no gauge was told that there is no such file. */
+    @Test
+    void withoutAGaugeTheDescriptionIsUsed() throws IOException {
+        lead(0, List.of("", "no gauge", "quit"));
+        assertEquals(List.of("run HOUSE"), ran, said);
+        assertFalse(flat().contains("Comparing"), said);
     }
 
     /** Back leads to the question before it, also from the first one of a step; what is not known is not shown as a range. */

@@ -266,6 +266,9 @@ class InterviewTest {
             drip               | yes mostly at night            | night
             drip               | at night mostly                | night
             drip               | no, only at night              | night
+            drip               | at night and in the mornings   | both
+            drip               | night, and mornings after the showers when its heating | both
+            drip               | not at night, when it heats    | heating
             drip               | nope                           | no
             supply.arrangement | its got a pressure reducing valve | reducing-valve
             supply.arrangement | theres a check valve in the meter | check-valve
