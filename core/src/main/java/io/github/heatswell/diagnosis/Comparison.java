@@ -434,7 +434,7 @@ final class Comparison {
         int warmth = trial.index(Parameter.START_TEMPERATURE);
         int hot = trial.index(Parameter.SET_POINT);
         boolean warmthOpen = warmth >= 0 && trial.parameters().get(warmth).isOpen();
-        boolean hotUnread = trial.heatUnread() && trial.guessedDraws(ended.end.position()) == 0;
+        boolean hotUnread = trial.heatUnread() && !trial.heatHidden(ended.end.position());
         if (!warmthOpen && !hotUnread) {
             return ended.profiles;
         }

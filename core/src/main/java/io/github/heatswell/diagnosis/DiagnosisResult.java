@@ -201,8 +201,9 @@ public record DiagnosisResult(
 
     /**
      * Hazardous causes that the readings neither support nor rule out. If nothing explains the readings, these are the hazardous causes
-     * about as close as the best. Water that is too hot is among them unless a thermometer was read: it harms people, a thermometer under
-     * a tap costs a minute, and on a gauge a tank, draws or a heater's input taken wrong make up for much of it.
+     * about as close as the best. Water that is too hot is among them unless a thermometer was read in water that the heater had heated:
+     * it harms people, a thermometer under a tap costs a minute, and on a gauge a tank, draws or a heater's input taken wrong make up for
+     * much of it.
      *
      * @return the causes, the likeliest first
      */
@@ -214,8 +215,15 @@ public record DiagnosisResult(
                 .toList();
     }
 
-    private static boolean mayScald(HypothesisFit fit) {
-        return fit.blames(Cause.WATER_TOO_HOT) && !fit.isHeldAgainstTemperatures();
+    private boolean mayScald(HypothesisFit fit) {
+        return fit.blames(Cause.WATER_TOO_HOT) && (!fit.isHeldAgainstTemperatures() || heatIsHidden());
+    }
+
+    /** Whether the readings say nothing of how hot the water gets, as if a thermometer saw only cold water. */
+    private boolean heatIsHidden() {
+        return best().estimate(Parameter.SET_POINT)
+                .filter(set -> set.standing() == Estimate.Standing.NOT_CARRIED)
+                .isPresent();
     }
 
     /**
@@ -233,12 +241,14 @@ public record DiagnosisResult(
     /**
      * Whether the readings single out one cause. A fault too small to show is neither singled out nor ruled out,
      * because the description then explains the readings as well with fewer parameters. Readings that even the best
-     * cause does not explain single out none.
+     * cause does not explain single out none, nor do those of a thermometer that saw no heated water and leaves open whether it scalds.
      *
      * @return true if one cause explains them and no other about as well
      */
     public boolean isDecided() {
-        return alike().size() == 1 && !misfit();
+        boolean seenCold = best().isHeldAgainstTemperatures()
+                && notRuledOut().stream().anyMatch(fit -> fit.blames(Cause.WATER_TOO_HOT));
+        return alike().size() == 1 && !misfit() && !seenCold;
     }
 
     /**

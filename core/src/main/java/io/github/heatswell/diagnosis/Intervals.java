@@ -65,14 +65,13 @@ final class Intervals {
         return new Slopes(trial, end.position(), lengths(first));
     }
 
-    /** After draws that nobody told, no gauge says how hot water is that nobody measured. */
+    /** No gauge says how hot water is that nobody measured, after draws that nobody told. */
     private Estimate estimate(FreeParameter free, double position, double[] interval, boolean profiled) {
         double low = free.clamp(interval[0]);
         double high = free.clamp(interval[1]);
         double range = free.position(free.high()) - free.position(free.low());
         Estimate.Standing standing = Estimate.Standing.CARRIED;
-        boolean hidden =
-                free.parameter() == Parameter.SET_POINT && trial.heatUnread() && trial.guessedDraws(end.position()) > 0;
+        boolean hidden = free.parameter() == Parameter.SET_POINT && trial.heatHidden(end.position());
         if (hidden || (free.isOpen() || profiled) && high - low > ALMOST_ALL * range) {
             standing = Estimate.Standing.NOT_CARRIED;
         } else if (!free.isOpen() && low <= 0 && high >= 0 && high - low > 2 * NORMAL_95 * HARDLY_BETTER) {

@@ -49,6 +49,8 @@ public final class PressureLog {
 
     private static final double MUCH_WARMER = 20;
     private static final double LONG_HEATED = 3_600;
+    /** Heated water reads no more than this (K) below what the thermostat is set to: our own judgement. */
+    private static final double NEARLY_HEATED = 5;
 
     /** So long (s) after the last reading what was seen still counts. */
     private static final double AFTER = 12 * 3_600.0;
@@ -254,6 +256,19 @@ public final class PressureLog {
             lowest = Math.min(lowest, middle);
         }
         return false;
+    }
+
+    /** Whether a thermometer saw water as hot as the heater makes it, set to so much (K): the hottest reading comes close, and another follows. */
+    boolean showsHeatedTo(double set) {
+        int[] known = IntStream.range(0, count())
+                .filter(i -> temperature(i).isPresent())
+                .toArray();
+        return Arrays.stream(known)
+                .limit(Math.max(0, known.length - 1))
+                .mapToDouble(i -> temperature(i).orElseThrow())
+                .filter(kelvin -> kelvin >= set - NEARLY_HEATED)
+                .anyMatch(
+                        kelvin -> kelvin >= temperature(known[known.length - 1]).orElseThrow());
     }
 
     /**

@@ -206,12 +206,17 @@ final class Trial {
         return (int) guessed().filter(i -> !isDry(i, position)).count();
     }
 
-    /** Whether no thermometer was read, so that the set point, if it is roughly known, rests on what the dial says. */
+    /** Whether no thermometer saw heated water, so that the set point, if it is roughly known, rests on what the dial says. */
     boolean heatUnread() {
         return target.log() != null
-                && !target.log().hasTemperature()
+                && !target.log().showsHeatedTo(described.heater().setPoint())
                 && !target.spots().all().containsKey(SiteCheck.HOT_TAP)
                 && !parameters.get(index(Parameter.SET_POINT)).isOpen();
+    }
+
+    /** Whether the gauge cannot tell either: after draws that nobody told, or where the temperatures of the log are of water yet to be heated. */
+    boolean heatHidden(double[] position) {
+        return heatUnread() && (target.log().hasTemperature() || guessedDraws(position) > 0);
     }
 
     /** Where the draws stand. */

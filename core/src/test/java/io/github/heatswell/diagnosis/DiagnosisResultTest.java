@@ -132,6 +132,31 @@ class DiagnosisResultTest {
         assertEquals(List.of(far), result(poor, far).notRuledOut());
     }
 
+    /** Regression: one reading of the cold tank silenced the caution of a thermostat 17 K too high, and a sound vessel was settled to blame. */
+    @Test
+    void aThermometerInColdWaterLeavesOpenWhetherItScalds() {
+        Evidence cold = new Evidence(Evidence.Part.TEMPERATURES, Optional.empty(), 0, 1, 0, 0, false);
+        HypothesisFit best = new HypothesisFit(
+                Cause.PRECHARGE_LOW,
+                "",
+                Optional.empty(),
+                5,
+                0,
+                0.9,
+                List.of(new Estimate(
+                        Parameter.SET_POINT, 330, 320, 340, Estimate.Standing.NOT_CARRIED, Optional.empty())),
+                0,
+                Optional.empty(),
+                List.of(cold),
+                HOUSE,
+                List.of(),
+                HypothesisFit.Course.NONE);
+        HypothesisFit left = hot(200, List.of(cold));
+        assertEquals(List.of(left), result(best, left).notRuledOut());
+        assertFalse(result(best, left).isDecided());
+        assertTrue(result(best, fit(Cause.LEAK, 200)).isDecided());
+    }
+
     private static HypothesisFit opensHigh(double sumOfSquares, double weight, Estimate.Standing standing) {
         return open(Cause.RELIEF_OPENS_HIGH, sumOfSquares, weight, standing);
     }

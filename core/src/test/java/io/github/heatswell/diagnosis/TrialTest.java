@@ -15,10 +15,12 @@ import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.MainsPressure;
+import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.Arrays;
 import java.util.List;
@@ -26,6 +28,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.IntToDoubleFunction;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What a search may change, where it begins, and what cannot be simulated. */
 class TrialTest {
@@ -324,5 +328,18 @@ class TrialTest {
         double[] position = new double[trial.parameters().size()];
         assertSame(trial.house(position), trial.coarse().house(position), "these follow each other");
         assertNotSame(trial.house(position), trial.without(3).house(position));
+    }
+
+    /** Cold water, water still warming and water below the element say nothing of how hot it gets; heated water does. */
+    @ParameterizedTest
+    @CsvSource({"10, NaN, NaN, true", "10, 40, 59, true", "14, 13, 14, true", "10, 56, 55, false", "59, 20, NaN, false"
+    })
+    void onlyWaterThatWasHeatedTellsHowHotItGets(double first, double second, double third, boolean hidden) {
+        double[] kelvin = {273.15 + first, 273.15 + second, 273.15 + third};
+        HotWaterSystem.Builder house = Abbey.plain()
+                .start(Start.builder().water(first, TemperatureUnit.CELSIUS).build());
+        Trial trial = trial(
+                house, Cause.AS_DESCRIBED, log(3, i -> 3e5).temperature(kelvin).build(), SpotReadings.none());
+        assertEquals(hidden, trial.heatHidden(new double[trial.parameters().size()]));
     }
 }

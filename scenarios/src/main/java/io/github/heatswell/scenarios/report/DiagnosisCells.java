@@ -44,7 +44,8 @@ final class DiagnosisCells {
         if (result.misfit() || result.alike().contains(fit)) {
             return "";
         }
-        if (fit.blames(Cause.WATER_TOO_HOT) && !fit.isHeldAgainstTemperatures()) {
+        if (fit.blames(Cause.WATER_TOO_HOT)
+                && (!fit.isHeldAgainstTemperatures() || result.notRuledOut().contains(fit))) {
             return ", unlikely by the pressure; only a thermometer rules it out";
         }
         return isNeedless(fit) ? ", not needed to explain the readings" : ", as good as ruled out";

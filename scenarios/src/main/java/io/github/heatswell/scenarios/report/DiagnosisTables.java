@@ -283,7 +283,12 @@ final class DiagnosisTables {
 
     /** The likeliest, and in any case all that explain the readings about as well as the first. */
     private List<HypothesisFit> ranked() {
-        int number = Math.max(MAX_CAUSES, result.alike().size());
-        return story.listed().subList(0, Math.min(number, result.fits().size()));
+        List<HypothesisFit> listed = story.listed();
+        List<HypothesisFit> first =
+                listed.subList(0, Math.min(Math.max(MAX_CAUSES, result.alike().size()), listed.size()));
+        List<HypothesisFit> hazards = result.notRuledOut();
+        return listed.stream()
+                .filter(fit -> first.contains(fit) || hazards.contains(fit))
+                .toList();
     }
 }

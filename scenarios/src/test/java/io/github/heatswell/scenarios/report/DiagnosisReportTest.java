@@ -146,6 +146,16 @@ class DiagnosisReportTest {
         assertTrue(plain.contains("Readings used 5 of pressure Length"), plain);
     }
 
+    /** Regression: too hot water, of which the caution warns, was not among the causes listed. */
+    @Test
+    void aHazardThatIsNotRuledOutIsListedHoweverFar() {
+        HypothesisFit hot = fit(Cause.WATER_TOO_HOT, 30, 1e-6, SERIOUS);
+        HypothesisFit leak = fit(Cause.LEAK, 0, 0.1, SERIOUS);
+        String text =
+                report(answer(OPEN_ENDED, log().build(), leak, leak, leak, leak, leak, leak, leak, leak, leak, hot));
+        assertTrue(text.contains("The heater heats the water hotter than described under 5 %"), text);
+    }
+
     /** Whether a log was understood is a doubt and no hazard: it follows the verdict, which rests on it. */
     @Test
     void aDoubtAboutTheLogStandsNextToTheVerdict() throws IOException {
