@@ -265,7 +265,7 @@ final class ReadingHazards {
     Optional<Statement> notRuledOut() {
         List<HypothesisFit> left = result.notRuledOut().stream()
                 .filter(fit -> overpressure().isEmpty() || !fit.blames(Cause.RELIEF_OPENS_HIGH))
-                .filter(fit -> overheat().isEmpty() || fit.blames(Cause.RELIEF_OPENS_HIGH))
+                .filter(fit -> !isReadTooHot() || fit.blames(Cause.RELIEF_OPENS_HIGH))
                 .toList();
         List<Statement> all = new ArrayList<>();
         if (!left.isEmpty()) {
@@ -274,6 +274,11 @@ final class ReadingHazards {
         }
         result.beyondPlates().stream().limit(1).map(this::between).forEach(all::add);
         return all.isEmpty() ? Optional.empty() : Optional.of(Statement.joined(" ", all));
+    }
+
+    /** A thermometer that read too hot is not to be held under the tap once more, unless that reading may be a slip. */
+    private boolean isReadTooHot() {
+        return result.overheat().filter(hot -> !hot.standsAlone()).isPresent();
     }
 
     /** A run that goes beyond the plates where nobody read the gauge. */

@@ -12,6 +12,7 @@ import io.github.heatswell.diagnosis.DiagnosisResult;
 import io.github.heatswell.diagnosis.Estimate;
 import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.Misfit;
+import io.github.heatswell.diagnosis.Overheat;
 import io.github.heatswell.diagnosis.Overpressure;
 import io.github.heatswell.diagnosis.Parameter;
 import io.github.heatswell.diagnosis.PressureLog;
@@ -481,6 +482,23 @@ class DiagnosisStoryTest {
             DiagnosisStory real = hazard(over, PressureLog.builder(times, borne).build());
             assertFalse(text(real.hazard()).orElseThrow().contains("written down wrong"), "others bear it out");
             assertTrue(text(real.next()).orElseThrow().startsWith("Next, leave the heater off"));
+        }
+    }
+
+    /** Regression: beside the caution that the tap ran 16 K too hot stood that this was not ruled out, and to hold a thermometer under it. */
+    @Test
+    void waterThatWasReadTooHotIsNotAskedAbout() {
+        for (Overheat.Level level : Overheat.Level.values()) {
+            DiagnosisResult read = new DiagnosisResult(
+                    List.of(fit(Cause.AS_DESCRIBED, 0, 0.6, NONE), fit(Cause.WATER_TOO_HOT, 1, 0.4, NONE)),
+                    5,
+                    5_000,
+                    new Balances(0, 1),
+                    Optional.empty(),
+                    List.of(new Overheat(level, Overheat.Device.THERMOSTAT, 347, 331, false)));
+            DiagnosisStory story = new DiagnosisStory(
+                    read, VESSEL, Doubts.NONE, Optional.of(log().build()), Set.of());
+            assertEquals(level == Overheat.Level.LONE_READING, story.notRuledOut().isPresent(), level::toString);
         }
     }
 
