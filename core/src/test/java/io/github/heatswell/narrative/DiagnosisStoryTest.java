@@ -496,9 +496,9 @@ class DiagnosisStoryTest {
                     new Balances(0, 1),
                     Optional.empty(),
                     List.of(new Overheat(level, Overheat.Device.THERMOSTAT, 347, 331, false)));
-            DiagnosisStory story = new DiagnosisStory(
-                    read, VESSEL, Doubts.NONE, Optional.of(log().build()), Set.of());
-            assertEquals(level == Overheat.Level.LONE_READING, story.notRuledOut().isPresent(), level::toString);
+            DiagnosisStory story = new DiagnosisStory(read, VESSEL, Doubts.NONE, Optional.of(log().build()), Set.of());
+            assertEquals(
+                    level == Overheat.Level.LONE_READING, story.notRuledOut().isPresent(), level::toString);
         }
     }
 

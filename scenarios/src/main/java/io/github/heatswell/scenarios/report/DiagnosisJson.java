@@ -6,6 +6,8 @@ import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.InstalledCheck;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Diagnosis for other programs: {@code diagnosis.json}, in SI units. */
 final class DiagnosisJson {
@@ -42,6 +44,12 @@ final class DiagnosisJson {
                                 .start()
                                 .map(start -> start.text(answer.scenario().units()))
                                 .orElse(""))
+                .with(
+                        "cautions",
+                        Stream.of(answer.story().beyondLimit(), answer.story().notRuledOut())
+                                .flatMap(Optional::stream)
+                                .map(caution -> caution.text(answer.scenario().units()))
+                                .toList())
                 .with("doubts", answer.readings().doubts())
                 .with("readings", result.readings())
                 .known("uncertainty_pa", result.uncertainty())

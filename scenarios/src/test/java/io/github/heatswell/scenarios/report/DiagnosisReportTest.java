@@ -148,12 +148,18 @@ class DiagnosisReportTest {
 
     /** Regression: too hot water, of which the caution warns, was not among the causes listed. */
     @Test
-    void aHazardThatIsNotRuledOutIsListedHoweverFar() {
+    void aHazardThatIsNotRuledOutIsListedHoweverFar() throws IOException {
         HypothesisFit hot = fit(Cause.WATER_TOO_HOT, 30, 1e-6, SERIOUS);
         HypothesisFit leak = fit(Cause.LEAK, 0, 0.1, SERIOUS);
-        String text =
-                report(answer(OPEN_ENDED, log().build(), leak, leak, leak, leak, leak, leak, leak, leak, leak, hot));
+        DiagnosisAnswer answer =
+                answer(OPEN_ENDED, log().build(), leak, leak, leak, leak, leak, leak, leak, leak, leak, hot);
+        String text = report(answer);
         assertTrue(text.contains("The heater heats the water hotter than described under 5 %"), text);
+        String caution =
+                "Not ruled out by these readings: the heater heats the water hotter than described. Hold a thermometer,";
+        assertTrue(text.contains("CAUTION: " + caution), text);
+        String json = json(answer).replaceAll("\\s+", " ");
+        assertTrue(json.contains("\"cautions\" : [ \"" + caution), json);
     }
 
     /** Whether a log was understood is a doubt and no hazard: it follows the verdict, which rests on it. */
