@@ -154,8 +154,7 @@ final class FitterPaper {
         /** What to buy, in words. */
         private Block toBuy(Optional<LoweredSupply> lowered, QuantityFormat shown) {
             String stands = Limit.lastRelief(house)
-                    .map(valve -> " and rated for at least "
-                            + valveSet(valve, Limit.lastReliefGauge(house).orElseThrow(), shown))
+                    .map(valve -> " and rated for at least " + valveSet(valve, shown))
                     .orElse("");
             String volume = shown.volume(vessel.volume());
             List<String> things = new ArrayList<>(
@@ -234,14 +233,13 @@ final class FitterPaper {
         /** What no test by pump may reach. */
         private String testedBelow(QuantityFormat shown) {
             return Limit.firstRelief(house)
-                    .map(valve -> " and below "
-                            + valveSet(valve, Limit.reliefSetGauge(house).orElseThrow(), shown))
+                    .map(valve -> " and below " + valveSet(valve, shown))
                     .orElse("");
         }
 
-        /** At what pressure a relief valve opens, and which that is. */
-        private String valveSet(ReliefValve valve, double gauge, QuantityFormat shown) {
-            return shown.pressure(gauge) + ", the set pressure of "
+        /** What the plate of a relief valve says, wherever the valve sits, and which that is. */
+        private String valveSet(ReliefValve valve, QuantityFormat shown) {
+            return shown.pressure(valve.setPressure().gauge(house.site().atmosphere())) + ", the set pressure of "
                     + (house.reliefValves().size() == 1 ? "the relief valve" : quoted(valve));
         }
     }

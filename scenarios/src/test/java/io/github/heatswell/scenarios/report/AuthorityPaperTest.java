@@ -194,6 +194,13 @@ class AuthorityPaperTest {
         assertFalse(us.contains(none) || us.contains("taken as present"), us);
     }
 
+    /** Regression: a vessel was asked for that is rated for the head of water below the relief valve besides the valve's plate. */
+    @Test
+    void theVesselIsMadeForThePlateOfTheReliefValveHoweverHighThatSits() {
+        String buy = paper("For the fitter", new String[] {"relief[0].height=1.3 m"});
+        assertTrue(buy.contains("rated for at least 6 bar, the set pressure of"), buy);
+    }
+
     /** Regression: a vessel rated 6 bar was to be bought where nothing but a valve at 7 bar is left when the one at 6 bar scales up. */
     @Test
     void theVesselIsMadeForTheLastReliefValve() {
