@@ -24,11 +24,8 @@ public record SupplyTable(List<Column> columns, Optional<SizeAdvice.LowerSupply>
      */
     public static final double LEAST_AT_SHOWER = PressureUnit.PSI.toSi(20);
 
-    /** How far a shower is taken to be above the reducing valve (m): one floor up from a cellar; our own judgement. */
-    private static final double SHOWER = 5;
-
-    /** What a metre of cold water weighs on a square metre (Pa/m). */
-    private static final double WEIGHT = 9807;
+    /** What is lost to the height of a shower (Pa, difference): 5 m of water, one floor up from a cellar; our own judgement. */
+    private static final double TO_SHOWER = PressureUnit.BAR.toSi(0.49);
 
     /** A table of nothing. */
     static final SupplyTable NONE = new SupplyTable(List.of(), Optional.empty(), 0);
@@ -56,7 +53,7 @@ public record SupplyTable(List<Column> columns, Optional<SizeAdvice.LowerSupply>
     }
 
     static double atShower(double setting, double droop) {
-        return setting - droop - SHOWER * WEIGHT;
+        return setting - droop - TO_SHOWER;
     }
 
     /**

@@ -35,6 +35,7 @@ class PublicApiTest {
             "scenarios.report.ResultFile$Text",
             // A public method of a type that is used elsewhere returns one.
             "charts.DailyFigures$Day",
+            "diagnosis.Evidence$Part",
             "diagnosis.Hazard",
             "scenarios.readings.LogReader$LogFile",
             "study.VarianceShares",
