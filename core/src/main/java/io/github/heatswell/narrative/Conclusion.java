@@ -8,6 +8,7 @@ import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Supply;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** How far readings settle the cause. Immutable. */
 final class Conclusion {
@@ -19,6 +20,9 @@ final class Conclusion {
     private static final double EVEN = 0.5;
 
     private static final double CLEARLY = 3;
+
+    /** Two predictions that differ by less (Pa, difference) from readings that neither explains are equally far off; our own judgement. */
+    private static final double INDISTINCT = 0.05e5;
 
     private final DiagnosisResult result;
     private final HotWaterSystem house;
@@ -83,7 +87,31 @@ final class Conclusion {
                 && expansion.isHeated()
                 && !isSettled()
                 && !isAsDescribed()
-                && vessel >= SETTLED;
+                && vessel >= SETTLED
+                && !(result.isUnexplained() && isSoundAsClose());
+    }
+
+    /** Whether the house as described comes about as close as the faults of the vessel, by what the gauge shows or by what separates these. */
+    private boolean isSoundAsClose() {
+        double[] faults = result.alike().stream()
+                .filter(fit -> fit.cause().isOfVessel())
+                .mapToDouble(this::offBy)
+                .sorted()
+                .toArray();
+        double worst = faults[faults.length - 1];
+        double clearly = Math.max(worst - faults[0], INDISTINCT);
+        return result.of(Cause.AS_DESCRIBED)
+                .filter(sound -> offBy(sound) <= worst + clearly)
+                .isPresent();
+    }
+
+    /** The root mean square (Pa, difference) of prediction less reading. */
+    private double offBy(HypothesisFit fit) {
+        return log.map(one -> Math.sqrt(IntStream.range(0, one.count())
+                        .mapToDouble(i -> Math.pow(fit.gauge().get(i) - one.gauge(i), 2))
+                        .average()
+                        .orElseThrow()))
+                .orElse(0.0);
     }
 
     /**

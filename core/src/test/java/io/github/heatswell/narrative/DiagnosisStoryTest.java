@@ -65,7 +65,7 @@ class DiagnosisStoryTest {
                 Optional.of(misfit),
                 List.of(),
                 WITHOUT_VESSEL,
-                List.of(4e5),
+                List.of(4e5, 4e5, 4e5, 4e5, 4e5),
                 course);
     }
 
@@ -656,6 +656,8 @@ class DiagnosisStoryTest {
                 .addVessel(FaultlessHouse.vessel(8, 4).build())
                 .build();
         assertFalse(story(two, log().build(), close).failsVessel(), "which of two?");
+        HypothesisFit sound = fit(Cause.AS_DESCRIBED, 9, 0.05, missed);
+        assertFalse(story(VESSEL, log().build(), close[0], close[1], sound).failsVessel(), "as close as those named");
         assertFalse(story(VESSEL, log().build(), close).doubting(true).failsVessel());
         close[1] = fit(Cause.LEAK, 1, 0.35, missed);
         assertFalse(story(VESSEL, log().build(), close).failsVessel(), "it may be something else");
