@@ -15,12 +15,17 @@ const advised = new WeakMap();
 /** @param {import('./house.js').Live} live */
 export function adviceOf(section, live) {
   const { said } = live.run;
-  const key = JSON.stringify(said);
+  const switched = (kind) => live.run.events.some((event) => event.kind === kind);
+  const unfinished = said.alarms.length === 0 && switched('HEATER_ON') && !switched('HEATER_OFF');
+  const key = JSON.stringify([said, unfinished]);
   if (advised.get(section) === key) {
     return;
   }
   advised.set(section, key);
   const told = said.verdict === '' ? [] : [`${said.headline}.`];
+  if (unfinished) {
+    told.push(`The heat-up is not finished in these ${live.said('TIME', live.run.trace.end)}: the heater has not switched off yet.`);
+  }
   const parts = [...told, ...said.remarks, said.facts].map((text) => element('p', {}, text));
   const findings = said.findings.filter((one) => one.severity !== 'note');
   const notes = said.findings.filter((one) => one.severity === 'note');
