@@ -32,6 +32,9 @@ final class FitterPaper {
     /** Two ordinary gauges on one pipe differ by no more than this (Pa): our own judgement, no source. */
     private static final double GAUGES_DIFFER = 0.2e5;
 
+    /** The same (Pa) behind a reducing valve, whose usual lock-up rise of 0.3 bar may be missing: our own judgement, no source. */
+    private static final double BEHIND_A_REDUCING_VALVE = 0.3e5;
+
     /** What water weighs, close enough for a bracket (kg/m3). */
     private static final double WATER_WEIGHS = 1000;
 
@@ -443,7 +446,10 @@ final class FitterPaper {
 
     /** What to make of another reading of the supply; by day, of one that is higher at night, that is no other supply. */
     private String differs(String than, QuantityFormat shown) {
-        String near = shown.pressureDifference(GAUGES_DIFFER);
+        String near = shown.pressureDifference(
+                house.flatMap(one -> one.supply().reducingValve()).isPresent()
+                        ? BEHIND_A_REDUCING_VALVE
+                        : GAUGES_DIFFER);
         return work.flatMap(vessel -> vessel.swing()
                         .map(swing ->
                                 "The supply is described as " + vessel.supply(shown) + ", and the charge is for the "
