@@ -300,6 +300,9 @@ class LivePageTest {
                   answered.push(kept(), unfinished());
                   heatswell.live.change(new Map([['heater.input', '11.2 kW']]));
                   answered.push(String(unfinished()));
+                  at('set-heater.energy').value = 'electric';
+                  at('set-heater.energy').dispatchEvent(new Event('change'));
+                  answered.push(heatswell.live.described.heater.energy + String(heatswell.live.house.text().match(/recovery-efficiency: *78/)));
                   heatswell.live.change(new Map([['heater.thermostat', 'stuck']]));
                   await until(() => !kept());
                   answered.push(document.querySelector('#sizes p').textContent);
@@ -346,6 +349,7 @@ class LivePageTest {
                 smallestWithSlowHeater(),
                 "The heat-up is not finished in these 4 h",
                 "undefined",
+                "electricnull",
                 "No size: cannot size a vessel: thermostat: is stuck; repair it, since no vessel helps against that."));
         assertEquals(expected, told.subList(2, told.size()));
     }

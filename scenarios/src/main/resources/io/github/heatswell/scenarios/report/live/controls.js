@@ -125,6 +125,9 @@ export function changesFor(live, field, value) {
   }
   if (field === 'tank.material' || field === 'heater.energy') {
     changes.set(field, value);
+    if (field === 'heater.energy') { // the efficiency of the file is that of its own heater
+      changes.set('heater.recovery-efficiency', value === base.described().heater.energy ? null : 'none');
+    }
     return changes;
   }
   const had = base.described().vessels.length > 0;
