@@ -54,6 +54,8 @@ final class PlaceQuestion {
             switzerland, belgique, belgi\u00eb, \u010desko, danmark, deutschland, espa\u00f1a, italia, magyarorsz\u00e1g,
             nederland, norge, \u00f6sterreich, polska, schweiz, suisse, suomi, sverige, svizzera""");
 
+    private static final Question QUESTION = written();
+
     private PlaceQuestion() {}
 
     private static String[] words(String list) {
@@ -61,6 +63,10 @@ final class PlaceQuestion {
     }
 
     static Question question() {
+        return QUESTION;
+    }
+
+    private static Question written() {
         return Question.about(
                         PLACE,
                         "Place",

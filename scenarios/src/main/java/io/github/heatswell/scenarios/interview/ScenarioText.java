@@ -45,11 +45,13 @@ final class ScenarioText {
 
     private final Answers answers;
     private final Lines lines;
+    private final List<Lines.Line> all;
     private final StringBuilder text = new StringBuilder();
 
     private ScenarioText(Answers answers, Lines lines) {
         this.answers = answers;
         this.lines = lines;
+        this.all = lines.all();
     }
 
     /**
@@ -103,7 +105,7 @@ final class ScenarioText {
     /** What the comments say of where values come from, for the reports. */
     private void origins() {
         Map<Origin, Set<String>> fields = new EnumMap<>(Origin.class);
-        lines.all().stream()
+        all.stream()
                 .filter(Lines.Line::given)
                 .filter(line -> line.origin() != Origin.TYPICAL || !NOT_KNOWN.containsKey(line.path()))
                 .filter(line -> !ABOUT.contains(line.path()))
@@ -146,9 +148,7 @@ final class ScenarioText {
     }
 
     private List<Lines.Line> part(String section) {
-        return lines.all().stream()
-                .filter(line -> line.section().equals(section))
-                .toList();
+        return all.stream().filter(line -> line.section().equals(section)).toList();
     }
 
     /** A list of one valve, or of two that are told apart by name. */
