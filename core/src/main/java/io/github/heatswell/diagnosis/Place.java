@@ -85,7 +85,7 @@ record Place(Trial trial, double[] position) {
         HotWaterSystem house = trial.house(position);
         double cold = house.supply().water().on(house.start().dayOfYear());
         double drawn = (volume(here) - volume(cold)) / (volume(hotter) - volume(cold));
-        double weaker = (slope(here) / slope(hotter));
+        double weaker = slope(here) / slope(hotter);
         double[] along = slightest(other).get(0);
         for (int i = other.hypothesis().open().size(); i < along.length; i++) {
             FreeParameter free = other.parameters().get(i);
