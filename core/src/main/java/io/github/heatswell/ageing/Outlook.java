@@ -70,9 +70,8 @@ public final class Outlook {
      * Starts a look ahead.
      *
      * @param house the house, with a sound vessel
-     * @param run how long its run is, above 0; a shorter one than a day goes on to a day, and of one above three days
-     *     the first three are taken
-     * @return a builder for ten years, the usual rates of precharge loss, mains without seasons, no larger vessel, and
+     * @param run the length of its run, above 0; less than a day counts as a day, more than three days as three
+     * @return a builder for ten years, the usual rates of precharge loss, mains that stand the same all year, no larger vessel, and
      *     the usual uncertainty of the house
      */
     public static Builder builder(HotWaterSystem house, Duration run) {
@@ -80,7 +79,7 @@ public final class Outlook {
     }
 
     /**
-     * Simulates every month of every course, and the houses that deviate, on several threads. The result does not depend on
+     * Simulates every month of every course, and the sampled houses, on several threads. The result does not depend on
      * their number.
      *
      * @return what the years will do
@@ -221,8 +220,8 @@ public final class Outlook {
         }
 
         /**
-         * Sets below which precharge the house passes another limit than that of its relief valves: it is to be pumped up before
-         * that too.
+         * Sets the precharge below which the house passes a limit other than that of its relief valves. The advice is then to pump it up
+         * before that too.
          *
          * @param gauge the precharge (Pa, gauge), 0 for none
          * @return this builder
@@ -233,7 +232,7 @@ public final class Outlook {
         }
 
         /**
-         * Sets what is uncertain of the house, instead of what usually is.
+         * Sets which numbers of the house are uncertain, in place of the usual ones.
          *
          * @param uncertain the uncertain numbers, fewer than 20; none if the house is known exactly
          * @param made makes a house from a value of each, in the unit of its input; for any number of threads; refuses
@@ -261,8 +260,8 @@ public final class Outlook {
          * Completes the description.
          *
          * @return the look ahead, ready to be simulated
-         * @throws IllegalArgumentException if there is no intact vessel to which the supply rises, if a larger one is asked for
-         *     where there are several, or if the mains would leave its range
+         * @throws IllegalArgumentException if there is no intact vessel that the supply reaches, if a larger one is asked for where there
+         * are several, or if the pressure of the mains would leave its range
          */
         public Outlook build() {
             if (house.vessels().stream().noneMatch(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND)) {

@@ -165,7 +165,7 @@ public record OutlookResult(
     }
 
     /**
-     * When dripping begins, as far as it can be said: the house is followed through the years many times, each time with
+     * When dripping begins, as far as anybody can tell: the house is followed through the years many times, each time with
      * other plausible values and another plausible rate of precharge loss. Immutable.
      */
     public static final class DripOnset {
@@ -191,7 +191,7 @@ public record OutlookResult(
         }
 
         /**
-         * The time by which nine in ten samples have not begun earlier: one in twenty has.
+         * The time by which one sample in twenty drips.
          *
          * @return the 5 % quantile (years), or empty if it lies beyond the years looked at
          */
@@ -200,7 +200,7 @@ public record OutlookResult(
         }
 
         /**
-         * The time by which half of the samples have begun.
+         * The time by which half of the samples drip.
          *
          * @return the median (years), or empty if it lies beyond the years looked at
          */
@@ -209,7 +209,7 @@ public record OutlookResult(
         }
 
         /**
-         * The time by which all but one in twenty samples have begun.
+         * The time by which all but one sample in twenty drip.
          *
          * @return the 95 % quantile (years), or empty if it lies beyond the years looked at
          */
@@ -227,7 +227,7 @@ public record OutlookResult(
         }
 
         /**
-         * The samples, with what each of them was given.
+         * The samples, each with its input values.
          *
          * @return the result of the study
          */

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Moments and days of a run in words. A run of a day or so in which something goes by the clock is told by the clock, any other
- * by the time since its start. Days have dates where the season matters, in years of 365 days. Immutable.
+ * Moments and days of a run in words. A run of about a day in which something follows the clock is told in clock times, any other in time
+ * since its start. Days have dates where the season matters, in years of 365 days. Immutable.
  */
 public final class Moments {
 
@@ -41,7 +41,7 @@ public final class Moments {
      * The moments of a run.
      *
      * @param system what is run
-     * @param end how long (s)
+     * @param end the length of the run (s)
      * @return the moments
      */
     public static Moments of(HotWaterSystem system, double end) {
@@ -61,10 +61,10 @@ public final class Moments {
     }
 
     /**
-     * The moments of several runs: by the clock, if all go by it and begin at one time of the day.
+     * The moments of several runs: clock times if all follow the clock and begin at the same time of day.
      *
      * @param systems what is run
-     * @param end how long (s)
+     * @param end the length of the run (s)
      * @return the moments
      */
     public static Moments common(List<HotWaterSystem> systems, double end) {
@@ -75,7 +75,7 @@ public final class Moments {
     }
 
     /**
-     * Moments by the time since the start, whatever is run.
+     * Moments as time since the start, whatever is run.
      *
      * @return the moments
      */
@@ -84,7 +84,7 @@ public final class Moments {
     }
 
     /**
-     * Whether moments are told by the clock.
+     * Whether moments are clock times.
      *
      * @return true if they are
      */
@@ -122,7 +122,7 @@ public final class Moments {
     }
 
     /**
-     * A clock time, as people at the place of the house tell it.
+     * A clock time, as people write it where the house stands.
      *
      * @param minutes the time since midnight (min), below 1440
      * @return such as {@code 06:12}; in the United States {@code 6:12 am}, {@code 6 am} or {@code noon}
@@ -143,7 +143,7 @@ public final class Moments {
     }
 
     /**
-     * Whether days have dates.
+     * Whether days are told as dates.
      *
      * @return false where they are counted
      */

@@ -35,7 +35,7 @@ public record PrechargeTarget(double pumpToGauge, double tooLowGauge, double mos
     }
 
     /**
-     * The vessel by whose precharge a house is looked after: the first that works and that the supply reaches.
+     * The vessel whose precharge is watched: the first that works and that the supply reaches.
      *
      * @param house the house
      * @return its place among the vessels, from 0; empty if there is none such
@@ -106,7 +106,7 @@ public record PrechargeTarget(double pumpToGauge, double tooLowGauge, double mos
     }
 
     /**
-     * Whether this is a charge to set; if not, the supply has to come down, not the charge up.
+     * Whether this charge may be set. If not, the supply has to come down first.
      *
      * @return false if vessel or tank is made for less, or a relief valve opens at the supply's own pressure
      */
@@ -134,7 +134,7 @@ public record PrechargeTarget(double pumpToGauge, double tooLowGauge, double mos
     }
 
     /**
-     * Whether findings ask to lower the supply, or may: the charge follows it.
+     * Whether the findings ask to lower the supply, or might. The charge then follows it.
      *
      * @param house the house
      * @return true if the supply stands above what is allowed for sure, or its vessel is large enough only at a lower one

@@ -21,14 +21,14 @@ import java.util.Objects;
  * said otherwise, and all taps are closed. From then on none is used.
  * <li>After the draw: the gauge is read as soon as it is steady, before heating has raised it.
  * <li>It is read 15 min and 30 min after that.
- * <li>Peak: the highest reading until the heater has switched off by itself.
+ * <li>Peak: the highest reading until the thermostat has switched the heater off.
  * <li>Next morning: the reading 10 h after the taps were closed.
  * </ol>
  *
- * <p>{@link #steps(QuantityFormat)} says the same to the owner, with what to mind.
+ * <p>{@link #steps(QuantityFormat)} says the same to the owner, with what to watch for.
  *
  * <p>The simulation does the same with the house as described: mains timetable, feed, vessel, relief valves, layers,
- * leaks, air and heights stay; its draws and times of shut-off are left out. For the cold reading the heater is off
+ * leaks, air and heights stay; its draws and outages are left out. For the cold reading the heater is off
  * and the tank as warm as the room: what cold water in it warms up in these 10 min is left out. For the others the
  * tank begins at its set point and at the pressure of the supply, at the clock time of the described start, and the
  * stated amount is drawn at once, at 10 L/min or a little less so that it takes whole minutes; from large tanks

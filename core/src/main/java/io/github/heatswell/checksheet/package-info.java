@@ -10,7 +10,8 @@
  *   UncertainHouse house = UncertainHouse.usual(described);
  *   CheckProcedure procedure = CheckProcedure.of(described);
  *   StudyResult found = UncertainCheck.study(procedure, house).samples(512).build().run();
- *   UncertainCheck check = UncertainCheck.of(procedure, house, PressureGauge.dial(), found);
+ *   UncertainCheck.Gauge gauge = UncertainCheck.gaugeFor(procedure.simulate(described), described, found, UnitSystem.SI);
+ *   UncertainCheck check = UncertainCheck.of(procedure, house, gauge, found);
  * </pre>
  *
  * <p>A reading outside its tolerance means that the house is not as described, but not which part differs.

@@ -1,6 +1,6 @@
 package io.github.heatswell.diagnosis;
 
-/** A reading beyond what a plate or a setting of the house allows, by itself and whatever cause fits the readings. */
+/** A reading beyond what a plate or a setting of the house allows. It counts whatever cause fits the readings. */
 public sealed interface BeyondLimit extends Hazard permits Overpressure, Overheat {
 
     /**
@@ -11,7 +11,7 @@ public sealed interface BeyondLimit extends Hazard permits Overpressure, Overhea
     boolean isHazard();
 
     /**
-     * Whether it is one reading that its neighbours do not bear out, so that it may be a slip.
+     * Whether it is a single reading that its neighbours do not bear out, so that it may be a slip.
      *
      * @return true if it has to be looked up first
      */

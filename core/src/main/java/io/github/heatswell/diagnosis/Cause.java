@@ -4,7 +4,7 @@ package io.github.heatswell.diagnosis;
  * Possible faults of a system, including none. Each is one change of the described house.
  */
 public enum Cause {
-    /** Everything is as described; if the valve opens all the same, it is the design that lacks a cushion. */
+    /** Everything is as described. If the valve opens all the same, the design itself lacks a cushion. */
     AS_DESCRIBED("everything is as described"),
     /** The vessel's gas charge is lower than described. */
     PRECHARGE_LOW("the vessel has lost part of its precharge"),
@@ -34,7 +34,7 @@ public enum Cause {
     RELIEF_STUCK_OPEN("the relief valve is stuck open a little"),
     /** The water gets hotter than described. */
     WATER_TOO_HOT("the heater heats the water hotter than described"),
-    /** The mixing valve behind the tank lets hotter water by than it is set to. A hazard. Only a reading at a tap can show it. */
+    /** The mixing valve after the tank passes water hotter than it is set to. A hazard. Only a reading at a tap can show it. */
     MIXING_VALVE_PASSES("the mixing valve delivers hotter water to the taps than its setting"),
     /** A tap drips or water is lost elsewhere. */
     LEAK("water is lost at a tap or elsewhere"),
@@ -91,7 +91,7 @@ public enum Cause {
     }
 
     /**
-     * Whether it is about a vessel: where there are several, about one of them.
+     * Whether it concerns a vessel; where there are several, one of them.
      *
      * @return true for all that keeps a vessel from taking up what it should
      */
@@ -100,7 +100,8 @@ public enum Cause {
     }
 
     /**
-     * Whether heated water has nowhere to go in it. A vessel that fails altogether shuts the house in; air, a way back to the mains and
+     * Whether heated water has nowhere to go while this lasts. A vessel that fails altogether leaves it no room; air, a way back to the
+     * mains and
      * a relief valve that stays open give the water room. A seat or a tap that loses water counts as none where the pressure rises all
      * the same: our own judgement. Of several vessels, one that fails leaves the others.
      *
@@ -116,7 +117,7 @@ public enum Cause {
     }
 
     /**
-     * Whether people may come to harm as long as this lasts.
+     * Whether people may be hurt while this lasts.
      *
      * @return true if the cause is a hazard that comes before everything else
      */

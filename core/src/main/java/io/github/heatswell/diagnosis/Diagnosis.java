@@ -138,7 +138,7 @@ public final class Diagnosis {
     }
 
     /**
-     * The log as it is used: of a long one only the first days, and no more readings than add information.
+     * The log as it is used: of a longer one only the first two days, thinned to at most 3000 readings.
      *
      * @return the log, or empty if there are readings on site only
      */

@@ -84,7 +84,7 @@ public record DiagnosisResult(
     }
 
     /**
-     * Whether the gauge may be what is wrong: then no reading of it tells anything.
+     * Whether the gauge itself may be at fault: then none of its readings means anything.
      *
      * @return true if a gauge that does not move is among the {@link #alike() alike}
      */
@@ -156,7 +156,7 @@ public record DiagnosisResult(
     }
 
     /**
-     * The water that was hotter than thermostat or mixing valve let it be.
+     * Water hotter than the thermostat or the mixing valve should allow.
      *
      * @return the reading, or empty if none is so hot
      */
@@ -169,7 +169,7 @@ public record DiagnosisResult(
     }
 
     /**
-     * The readings that are a hazard by themselves, whatever the cause: nobody may be told to heat the tank.
+     * The readings that are a hazard whatever the cause: nobody may be told to heat the tank.
      *
      * @return the readings, possibly none
      */
@@ -178,7 +178,7 @@ public record DiagnosisResult(
     }
 
     /**
-     * Hazards that the readings show: those that are one by themselves, and then the hazardous causes that they support.
+     * Hazards that the readings show: first the readings that are one whatever the cause, then the hazardous causes that they support.
      *
      * @return the hazards, the readings first; empty if there is no evidence of one, which does not rule one out
      */
@@ -229,7 +229,7 @@ public record DiagnosisResult(
     /**
      * Causes in whose run the gauge goes beyond what the plates allow between readings that do not show it.
      *
-     * @return some of those that are {@link #alike()}, the likeliest first; empty where a reading is a hazard by itself
+     * @return some of those that are {@link #alike()}, the likeliest first; empty where a reading is a hazard already
      */
     public List<HypothesisFit> beyondPlates() {
         boolean read = overpressure().filter(Overpressure::isHazard).isPresent();
@@ -239,9 +239,9 @@ public record DiagnosisResult(
     }
 
     /**
-     * Whether the readings single out one cause. A fault too small to show is neither singled out nor ruled out,
-     * because the description then explains the readings as well with fewer parameters. Readings that even the best
-     * cause does not explain single out none, nor do those of a thermometer that saw no heated water and leaves open whether it scalds.
+     * Whether the readings single out one cause. A fault too small to show is neither singled out nor ruled out: the description then
+     * explains the readings just as well with fewer parameters. No cause is singled out if even the best does not explain the readings, or
+     * if the only thermometer was read in unheated water, which leaves open whether it scalds.
      *
      * @return true if one cause explains them and no other about as well
      */

@@ -1,6 +1,6 @@
 package io.github.heatswell.diagnosis;
 
-/** A danger that the readings point to: a cause, or a reading beyond what a plate or a setting allows whatever the cause. */
+/** A danger that the readings point to: a cause, or a reading beyond what a plate or a setting allows. */
 public sealed interface Hazard permits HypothesisFit, BeyondLimit {
 
     /**

@@ -62,7 +62,7 @@ public record HypothesisFit(
     }
 
     /**
-     * What the gauge shows in a run between the readings of a log too.
+     * What the gauge shows throughout a run, between the readings of a log too.
      *
      * @param times when (s, in the time of the log), rising
      * @param gauge the pressure at these times (Pa, gauge)
@@ -118,8 +118,7 @@ public record HypothesisFit(
     }
 
     /**
-     * Whether people may come to harm as long as this lasts: an expansion valve that opens late hurts nobody where a relief valve
-     * guards the tank.
+     * Whether people may be hurt while this lasts. An expansion valve that opens late hurts nobody where a relief valve guards the tank.
      *
      * @return true if it is a hazard that comes before everything else
      */
@@ -138,7 +137,7 @@ public record HypothesisFit(
     }
 
     /**
-     * Whether a cause is the one, or one of the two.
+     * Whether this explanation blames a cause, alone or beside another.
      *
      * @param fault the cause
      * @return true if it is among what is wrong in this explanation
@@ -159,7 +158,7 @@ public record HypothesisFit(
     }
 
     /**
-     * Whether heated water has nowhere to go in it.
+     * Whether heated water has nowhere to go in this explanation.
      *
      * @param shut whether it has nowhere to go in the house as described
      * @return true if it has nowhere to go

@@ -12,10 +12,10 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * Water hotter than the thermostat or the mixing valve lets it be, by itself and whatever cause fits the readings. Immutable.
+ * Water hotter than the thermostat or the mixing valve should allow. It counts whatever cause fits the readings. Immutable.
  *
  * @param level what follows from it
- * @param exceeded which of them does not hold it
+ * @param exceeded which of the two failed to hold it
  * @param reading the hottest reading (K)
  * @param set what that is set to (K)
  * @param boils whether such water flashes to steam where it gets out
@@ -42,7 +42,7 @@ public record Overheat(Level level, Device exceeded, double reading, double set,
      * Checks that level and device are there.
      *
      * @param level what follows from it
-     * @param exceeded which of them does not hold it
+     * @param exceeded which of the two failed to hold it
      * @param reading the hottest reading (K)
      * @param set what that is set to (K)
      * @param boils whether such water flashes to steam where it gets out

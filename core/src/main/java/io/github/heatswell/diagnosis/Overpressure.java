@@ -12,7 +12,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * A reading above what the plates of relief valve and tank allow, by itself and whatever cause fits the readings. Immutable.
+ * A reading above what the plates of relief valve and tank allow. It counts whatever cause fits the readings. Immutable.
  *
  * @param level what follows from it
  * @param plate whose plate it exceeds
@@ -191,7 +191,10 @@ public record Overpressure(Level level, Plate plate, double reading, double mark
         return pressure + Math.max(GAUGE_ERROR, GAUGE_SHARE * pressure);
     }
 
-    /** What a plate says (Pa, gauge), from which reading on the gauge's error does not explain it, and from which on it is graver, and how much. */
+    /**
+     * What a plate says (Pa, gauge), from which reading on the gauge's error does not explain it, and from which on it is graver, and how
+     * much.
+     */
     private record Limits(Plate plate, double marked, double noted, double grave, Level beyond) {
 
         Stream<Overpressure> judge(Optional<PressureLog> log, SpotReadings spots) {

@@ -11,14 +11,14 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /**
- * A logger's record: pressure over time, possibly with the temperature of the water and whether the heater was on. The
- * log begins at rest, in the state the described house starts from. Immutable.
+ * A logger's record: pressure over time, possibly with the temperature of the water and whether the heater was on. The log begins at rest,
+ * in the state the described house starts from. It may be of any length, but a {@link Diagnosis} uses only its first two days. Immutable.
  */
 public final class PressureLog {
 
     /**
-     * What a logger may record at all (Pa, gauge): not further below a vacuum than a sensor may be off, and nothing so high that
-     * only a broken sensor would send it.
+     * The pressures a log may hold (Pa, gauge): as low as a vacuum less the error of a sensor, and not so high that only a broken sensor
+     * would send it.
      */
     public static final Limits PRESSURES = Limits.between("pressure", -1.2e5, 1e9);
 
@@ -44,7 +44,10 @@ public final class PressureLog {
     /** So long (s) nobody draws water. */
     private static final double WHILE = 1_200;
 
-    /** A gauge that moves less (Pa, difference) while water gets so much warmer (K), or the heater is on so long (s), does not move; our own judgement. */
+    /**
+     * A gauge that moves less (Pa, difference) while water gets so much warmer (K), or the heater is on so long (s), does not move; our
+     * own judgement.
+     */
     private static final double UNMOVED = 0.05e5;
 
     private static final double MUCH_WARMER = 20;
@@ -59,8 +62,9 @@ public final class PressureLog {
     /** How well the time of a reading by hand is known (s), one standard deviation: clocks on walls differ; common practice, no source. */
     static final double BY_HAND = 60;
 
-    /** How much further (Pa, difference, one standard deviation) a reading may be off that is only about right; our own
-     * judgement. */
+    /**
+     * How much more uncertain (Pa, difference, one standard deviation) a reading is that was written down as "about"; our own judgement.
+     */
     public static final double ROUGH = 0.15e5;
 
     /** So much of a long log is used (s), and so many readings. */
@@ -180,7 +184,7 @@ public final class PressureLog {
     /**
      * The clock time of the first reading.
      *
-     * @return the time (s since midnight), or empty if the log knows no clock
+     * @return the time (s since midnight), or empty if the log has no clock times
      */
     public OptionalDouble timeOfDay() {
         return timeOfDay == null ? OptionalDouble.empty() : OptionalDouble.of(timeOfDay);
@@ -205,7 +209,7 @@ public final class PressureLog {
     }
 
     /**
-     * Whether the log has readings enough to tell how far they scatter; if not, the uncertainty is that of a gauge read by hand.
+     * Whether the log has enough readings to show how far they scatter; if not, the uncertainty is that of a gauge read by hand.
      *
      * @return true from 30 readings on
      */
@@ -214,7 +218,7 @@ public final class PressureLog {
     }
 
     /**
-     * The distance of the marks or digits the readings fall on.
+     * The step between the marks or digits that the readings fall on.
      *
      * @return the step (Pa, difference), 0 if none shows
      */
@@ -232,7 +236,8 @@ public final class PressureLog {
     }
 
     /**
-     * Whether the pressure rises as it does when water is heated: by half a bar; or, as where a vessel takes most of it, by less, if a logger
+     * Whether the pressure rises as it does when water is heated: by half a bar; or, as where a vessel takes most of it, by less, if a
+     * logger
      * shows it for a third of an hour or somebody saw the heater on. Our own judgement.
      *
      * @return true if it does
@@ -258,7 +263,10 @@ public final class PressureLog {
         return false;
     }
 
-    /** Whether a thermometer saw water as hot as the heater makes it, set to so much (K): the hottest reading comes close, and another follows. */
+    /**
+     * Whether a thermometer saw water as hot as the heater makes it, set to so much (K): the hottest reading comes close, and another
+     * follows.
+     */
     boolean showsHeatedTo(double set) {
         int[] known = IntStream.range(0, count())
                 .filter(i -> temperature(i).isPresent())
@@ -272,8 +280,7 @@ public final class PressureLog {
     }
 
     /**
-     * Whether the gauge rests although temperatures, burner or what was seen of the heater say that the tank was heated; own
-     * judgement.
+     * Whether the gauge rests although temperatures, burner or sightings say that the tank was heated; our own judgement.
      *
      * @return true if no reading differs by 0.05 bar while the water gets 20 K warmer, or the heater is on for an hour in all
      */
@@ -335,7 +342,7 @@ public final class PressureLog {
     }
 
     /**
-     * The same log, some of whose readings are only about right: each may be off by {@link #ROUGH} besides.
+     * The same log, some of whose readings were only written down as "about": each may be off by {@link #ROUGH} besides.
      *
      * @param which true for those, one for each reading
      * @return the log
@@ -363,7 +370,7 @@ public final class PressureLog {
     }
 
     /**
-     * The same log with what was seen besides the gauge.
+     * The same log with what was seen beside the gauge.
      *
      * @param sightings what was seen, in the time of the log; what was seen more than twelve hours after its last reading is left
      *     out
@@ -376,7 +383,7 @@ public final class PressureLog {
     }
 
     /**
-     * What was seen besides the gauge.
+     * What was seen beside the gauge.
      *
      * @return the sightings, possibly none
      */
@@ -516,7 +523,8 @@ public final class PressureLog {
          *
          * @param values the temperatures (K), one for each time; NaN where none was read
          * @return this builder
-         * @throws IllegalArgumentException if their number differs from that of the times, one is outside {@link #TEMPERATURES}, or if none reaches
+         * @throws IllegalArgumentException if their number differs from that of the times, one is outside {@link #TEMPERATURES}, or if
+         * none reaches
          *     200 K
          */
         public Builder temperature(double... values) {

@@ -3,8 +3,8 @@ package io.github.heatswell.diagnosis;
 import java.util.Objects;
 
 /**
- * Something that was seen at the house at a time of a log, or between two of its readings. Whoever looks is seldom wrong, but takes
- * condensation for a drip now and then; so a cause that misses a sighting becomes a hundred times less likely and no more. Immutable.
+ * Something seen at the house at a time of a log, or between two of its readings. People are seldom wrong about what they see, but now and
+ * then take condensation for a drip. So a cause that misses a sighting becomes a hundred times less likely, and no more. Immutable.
  *
  * @param kind what was seen
  * @param from from when on (s, in the time of the log)

@@ -122,7 +122,7 @@ public enum SiteCheck {
     }
 
     /**
-     * What a reading can be at all, so that a typing error is caught. The limits are beyond what a house has; no
+     * The range a reading can have, so that a typing error is caught. The limits are beyond what a house has; no
      * source.
      *
      * @return the range (in the {@link #unit() unit} of the check; pressures are gauge), under the name that files of
@@ -143,7 +143,7 @@ public enum SiteCheck {
     }
 
     /**
-     * The largest standard uncertainty with which a reading is still useful: half of what is read, and of small
+     * The largest standard uncertainty at which a reading is still useful: half of what is read, and of small
      * readings 0.5 bar, 10 K, 1 L or half a vessel. Common practice, no source.
      *
      * @param value the reading (in the {@link #unit() unit} of the check; pressures are gauge)
@@ -155,7 +155,7 @@ public enum SiteCheck {
     }
 
     /**
-     * Whether it is read at an expansion vessel, so that it says nothing of a house without one.
+     * Whether it is read at an expansion vessel, so that it means nothing in a house without one.
      *
      * @return true for its charge, its weight and what comes out of its air valve
      */

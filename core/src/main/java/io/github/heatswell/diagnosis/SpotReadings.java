@@ -112,7 +112,7 @@ public final class SpotReadings {
     }
 
     /**
-     * Those that say something of a house: what was read at an expansion vessel says nothing of one that has none.
+     * The readings that apply to a house: those taken at an expansion vessel mean nothing where there is none.
      *
      * @param house the house as described
      * @return the readings that count, possibly none

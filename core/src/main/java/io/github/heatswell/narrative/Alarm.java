@@ -21,7 +21,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * What must be said before everything else: a hazard, a limit passed, or that a run is not to be relied on.
+ * What must be said before everything else: a hazard, a limit passed, or a run that cannot be relied on.
  *
  * @param level how bad it is
  * @param what what happened or what is wrong, and what that means

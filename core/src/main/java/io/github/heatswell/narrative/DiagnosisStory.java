@@ -88,7 +88,7 @@ public final class DiagnosisStory {
     }
 
     /**
-     * The same story where it is open whether the readings mean what they were taken for.
+     * The same story where the readings may not mean what they were taken for.
      *
      * @param open whether it is
      * @return a story that calls nothing settled if so
@@ -191,7 +191,7 @@ public final class DiagnosisStory {
     }
 
     /**
-     * Whether the answer is that the vessel does not do its work, whatever keeps it from that.
+     * Whether the answer is that the vessel does not work, whatever the reason.
      *
      * @return true if nearly all that comes close says so, and the cause itself is not settled
      */
@@ -315,7 +315,7 @@ public final class DiagnosisStory {
     }
 
     /**
-     * What was taken for granted of the beginning of the log, and what to do where it is not so.
+     * What was assumed about the beginning of the log, and what to do where it is wrong.
      *
      * @return whole sentences; empty if it is known
      */
@@ -343,7 +343,7 @@ public final class DiagnosisStory {
     }
 
     /**
-     * How much of a log was used that holds more draws than can be left open.
+     * How much was used of a log that holds more draws than can be left open.
      *
      * @param whole the log as it was read
      * @return a whole sentence; empty if all of it was used, or its first two days
@@ -374,7 +374,7 @@ public final class DiagnosisStory {
     }
 
     /**
-     * Who is to do a check that takes heating while somebody may come to harm by it.
+     * Who is to do a check that needs heating where heating may hurt somebody.
      *
      * @param check the check
      * @return a sentence with a space before it; empty if anybody may do it
@@ -402,7 +402,7 @@ public final class DiagnosisStory {
     }
 
     /**
-     * What readings above a plate or a setting say that are no hazard by themselves.
+     * What readings above a plate or a setting mean where they are not yet a hazard.
      *
      * @return whole sentences; empty if there are none
      */
@@ -411,7 +411,7 @@ public final class DiagnosisStory {
     }
 
     /**
-     * What is said where the readings show no hazard: never flatly where one stands beyond a limit.
+     * What to say where the readings show no hazard; never a flat all-clear where one lies beyond a limit.
      *
      * @return whole sentences
      */

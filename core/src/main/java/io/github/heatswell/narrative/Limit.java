@@ -138,7 +138,7 @@ public record Limit(String name, double gauge, double margin) {
     }
 
     /**
-     * What stands in the place of a set pressure where no valve limits the pressure.
+     * What to show in place of a set pressure where no valve limits the pressure.
      *
      * @param house the house
      * @return that there is no relief valve, or none that works
@@ -162,7 +162,7 @@ public record Limit(String name, double gauge, double margin) {
     }
 
     /**
-     * The same for a limit that a relief valve sets: one that is stuck open keeps no distance from anything.
+     * The same for a limit that a relief valve sets; one that is stuck open limits nothing.
      *
      * @param result the run
      * @return such as {@code 1.2 bar left} or {@code stuck open}

@@ -105,7 +105,7 @@ public record Narrative(
     }
 
     /**
-     * The course of a run, for those who cannot see a picture of it.
+     * The course of a run, for a reader who cannot see its picture.
      *
      * @param run the run
      * @return clauses on pressure, hottest water, relief valve and hazard, and a full stop

@@ -104,7 +104,7 @@ public final class OutlookStory {
     }
 
     /**
-     * By which loss of precharge a month of an outlook came about.
+     * Which rate of precharge loss a month of an outlook belongs to.
      *
      * @param result the years ahead
      * @param month one of its months
@@ -335,7 +335,7 @@ public final class OutlookStory {
     }
 
     /**
-     * On what the loss of precharge in an outlook rests.
+     * Where the loss of precharge in an outlook comes from.
      *
      * @param range how much is lost
      * @return whole sentences

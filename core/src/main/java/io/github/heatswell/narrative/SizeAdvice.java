@@ -165,7 +165,7 @@ public record SizeAdvice(
     }
 
     /**
-     * Whether the limit is kept, also where the house differs from its description, with nothing changed.
+     * Whether the limit is kept with nothing changed, even where the house differs from its description.
      *
      * @return true if the vessel is to be kept and works with the right charge, or if no vessel is needed beside those present
      */
@@ -223,7 +223,7 @@ public record SizeAdvice(
     }
 
     /**
-     * A relief valve that runs whatever the vessel.
+     * A relief valve that runs whichever vessel is fitted.
      *
      * @return the first that is stuck open, or empty if none is
      */

@@ -15,7 +15,7 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /**
- * What every command judges a house by: the limit of a sizing, and the peak of the worst heat-up, from a cold fill with every
+ * What every command judges a house against: the limit of a sizing, and the peak of the worst heat-up, from a cold fill with every
  * tap closed, by the best estimates. Whether a relief valve drips is another question, answered separately.
  *
  * @param house the house
@@ -71,7 +71,7 @@ public record Yardstick(
     }
 
     /**
-     * Below which precharge the limit is passed: another matter than when a relief valve drips, and than what the trade calls
+     * The precharge below which the limit is passed. That is neither where a relief valve begins to drip nor what the trade calls
      * underpumped.
      *
      * @return a whole sentence; empty where no precharge keeps the limit, or it was not looked for
@@ -102,7 +102,8 @@ public record Yardstick(
     /**
      * How the worst heat-up stands to the limit.
      *
-     * @return such as {@code met, with 0.3 bar to spare} or {@code exceeded by 0.3 bar}; without a number where the relief valve or the tank's end hides it
+     * @return such as {@code met, with 0.3 bar to spare} or {@code exceeded by 0.3 bar}; without a number where the relief valve or the
+     * tank's end hides it
      */
     public Statement standing() {
         return drips() || bursts()

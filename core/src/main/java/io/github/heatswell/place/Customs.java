@@ -14,7 +14,7 @@ import java.util.Objects;
  * @param units the units that people use
  * @param currency the sign of its money, such as {@code USD}
  * @param paper the paper that people print on: {@code letter} or {@code A4}
- * @param halfDays whether clocks go to twelve twice a day
+ * @param halfDays whether people write times with am and pm
  * @param usWords whether the trade speaks as in the United States
  * @param sizes the sizes that expansion vessels for houses usually come in, in the unit for volumes, the smallest first
  */
@@ -36,7 +36,7 @@ public record Customs(
      * @param units the units that people use
      * @param currency the sign of its money, such as {@code USD}
      * @param paper the paper that people print on: {@code letter} or {@code A4}
-     * @param halfDays whether clocks go to twelve twice a day
+     * @param halfDays whether people write times with am and pm
      * @param usWords whether the trade speaks as in the United States
      * @param sizes the sizes that expansion vessels for houses usually come in, in the unit for volumes, the smallest first
      */

@@ -37,7 +37,7 @@ public record PlaceRule(
         String quotation,
         String seenAt) {
 
-    /** No quotation has more words. */
+    /** The most words a quotation may have. */
     public static final int MAX_WORDS = 25;
 
     private static final Map<String, Unit> UNITS = Map.of(

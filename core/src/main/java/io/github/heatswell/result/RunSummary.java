@@ -141,7 +141,7 @@ public record RunSummary(
     }
 
     /**
-     * When something lasted, for each device by itself. What was under way at the start begins at 0; what was not over
+     * When something lasted, device by device. What was under way at the start begins at 0; what was not over
      * by the end of the run ends there.
      *
      * @param phase what lasted, such as an open relief valve
@@ -195,7 +195,7 @@ public record RunSummary(
     }
 
     /**
-     * Whether the supply opened a relief valve by itself, and did not only keep open what heating had opened.
+     * Whether the supply alone opened a relief valve, rather than only holding open one that heating had opened.
      *
      * @return true if one of {@link #fedRelief()} began while the supply was feeding
      */

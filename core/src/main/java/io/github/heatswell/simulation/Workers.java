@@ -28,9 +28,9 @@ public final class Workers {
     }
 
     /**
-     * So many workers.
+     * Creates workers.
      *
-     * @param threads how many pieces are worked on at a time, at least 1
+     * @param threads how many tasks run at a time, at least 1
      * @return the workers
      * @throws IllegalArgumentException if the number is below 1
      */
@@ -42,10 +42,10 @@ public final class Workers {
     }
 
     /**
-     * The same workers, who tell of every piece. Pieces are counted through all the work they are given.
+     * The same workers, reporting every finished task. Tasks are counted through all the work they are given.
      *
-     * @param listener hears how many pieces are done
-     * @param total how many pieces there will be in all
+     * @param listener hears how many tasks are done
+     * @param total how many tasks there will be in all
      * @return the workers
      */
     public Workers telling(Progress listener, int total) {
@@ -54,28 +54,28 @@ public final class Workers {
     }
 
     /**
-     * Does all pieces and returns when the last is done. If one fails, no new ones are begun.
+     * Runs all tasks and returns when the last is done. If one fails, no new ones are begun.
      *
-     * @param count how many pieces there are, 0 or more
-     * @param piece does the piece of a number, counted from 0
-     * @throws RuntimeException what a piece that failed had thrown; of several, that of the lowest number
+     * @param count how many tasks there are, 0 or more
+     * @param task does the task of a number, counted from 0
+     * @throws RuntimeException what a task that failed had thrown; of several, that of the lowest number
      * @throws CancellationException if the calling thread is interrupted; its interrupt status stays set
      */
-    public void each(int count, IntConsumer piece) {
-        if (until(NEVER, count, () -> piece) < count) {
+    public void each(int count, IntConsumer task) {
+        if (until(NEVER, count, () -> task) < count) {
             throw new CancellationException("interrupted before all runs were done");
         }
     }
 
     /**
-     * What comes of each of some things.
+     * Works on every item of a list.
      *
-     * @param things the things
-     * @param work what is done with each
-     * @param <A> the kind of thing
-     * @param <B> what comes of it
-     * @return what came of each, in the order of the things
-     * @throws RuntimeException what was thrown for a thing; of several, for the first in the list
+     * @param things the items
+     * @param work what is done with an item
+     * @param <A> the type of an item
+     * @param <B> the type of its result
+     * @return the results, in the order of the items
+     * @throws RuntimeException what was thrown for an item; of several, for the first in the list
      * @throws CancellationException if the calling thread is interrupted; its interrupt status stays set
      */
     public <A, B> List<B> map(List<A> things, Function<A, B> work) {
@@ -85,14 +85,14 @@ public final class Workers {
     }
 
     /**
-     * Does pieces until all are done, the work is stopped, or the calling thread is interrupted, which stays marked so.
-     * Pieces that were begun are finished.
+     * Runs tasks until all are done, the work is stopped, or the calling thread is interrupted; it stays marked as interrupted.
+     * Tasks that were begun are finished.
      *
-     * @param stop is asked before every piece, by several threads at once: true once no more are to be begun
-     * @param count how many pieces there are, 0 or more
-     * @param worker makes, once for each thread, what does the piece of a number, counted from 0
-     * @return how many pieces were done: the first ones, without a gap
-     * @throws RuntimeException what a piece, the signal or the listener had thrown; of several pieces, that of the
+     * @param stop is asked before every task, by several threads at once: true once no more are to be begun
+     * @param count how many tasks there are, 0 or more
+     * @param worker makes, once for each thread, what does the task of a number, counted from 0
+     * @return how many tasks were done: the first ones, without a gap
+     * @throws RuntimeException what a task, the signal or the listener had thrown; of several tasks, that of the
      *     lowest number
      */
     public int until(BooleanSupplier stop, int count, Supplier<IntConsumer> worker) {
@@ -133,7 +133,7 @@ public final class Workers {
         }
     }
 
-    /** The listener, and how many pieces it has heard of. */
+    /** The listener, and how many tasks it has heard of. */
     private static final class Telling {
         private final Progress listener;
         private final int total;
@@ -159,7 +159,7 @@ public final class Workers {
         private final AtomicInteger next = new AtomicInteger();
         private final AtomicInteger done = new AtomicInteger();
         private volatile boolean halted;
-        private int failedPiece;
+        private int failedTask;
         private Throwable failure;
 
         Job(BooleanSupplier stop, int count, Supplier<IntConsumer> worker, Telling telling) {
@@ -171,20 +171,20 @@ public final class Workers {
 
         @Override
         public void run() {
-            int piece = Integer.MAX_VALUE;
+            int task = Integer.MAX_VALUE;
             try {
                 IntConsumer working = worker.get();
-                for (piece = take(); piece < count; piece = take()) {
-                    working.accept(piece);
+                for (task = take(); task < count; task = take()) {
+                    working.accept(task);
                     done.incrementAndGet();
                     telling.one();
                 }
             } catch (RuntimeException | Error thrown) {
-                failed(piece, thrown);
+                failed(task, thrown);
             }
         }
 
-        /** The next piece to do; beyond the last if there is none or the work is stopped. */
+        /** The next task to do; beyond the last if there is none or the work is stopped. */
         private int take() {
             if (halted) {
                 return count;
@@ -196,11 +196,11 @@ public final class Workers {
             return next.getAndIncrement();
         }
 
-        private synchronized void failed(int piece, Throwable thrown) {
+        private synchronized void failed(int task, Throwable thrown) {
             halted = true;
-            if (failure == null || piece < failedPiece) {
+            if (failure == null || task < failedTask) {
                 failure = thrown;
-                failedPiece = piece;
+                failedTask = task;
             }
         }
 
@@ -209,7 +209,7 @@ public final class Workers {
                 throw error;
             }
             if (failure != null) {
-                throw (RuntimeException) failure; // a piece of work throws nothing checked
+                throw (RuntimeException) failure; // a task throws nothing checked
             }
             return done.get();
         }
@@ -220,9 +220,9 @@ public final class Workers {
     public interface Progress {
 
         /**
-         * Called after each piece of the work.
+         * Called after each task.
          *
-         * @param done how many pieces are done, one more with each call
+         * @param done how many tasks are done, one more with each call
          * @param total how many there are
          */
         void done(int done, int total);

@@ -36,7 +36,7 @@ public record NominalSize(double volume, Optional<Price> price) {
      * An amount of money.
      *
      * @param amount how much, 0 or more
-     * @param currency in what, as the caller writes it
+     * @param currency its currency, as the caller writes it
      */
     public record Price(BigDecimal amount, String currency) {
 
@@ -44,7 +44,7 @@ public record NominalSize(double volume, Optional<Price> price) {
          * Checks the amount.
          *
          * @param amount how much, 0 or more
-         * @param currency in what, as the caller writes it
+         * @param currency its currency, as the caller writes it
          * @throws IllegalArgumentException if the amount is negative or the currency blank
          */
         public Price {
@@ -74,7 +74,7 @@ public record NominalSize(double volume, Optional<Price> price) {
      * The same size with a price.
      *
      * @param amount how much, 0 or more
-     * @param currency in what, as the caller writes it
+     * @param currency its currency, as the caller writes it
      * @return the size with that price
      * @throws IllegalArgumentException if the amount is negative or the currency blank
      */

@@ -185,7 +185,8 @@ public final class PeakSurvey {
          */
         public PeakSurvey build() {
             if (pattern == null) {
-                throw new IllegalArgumentException("vessel: is missing; give a vessel type with its acceptance limit");
+                throw new IllegalArgumentException(
+                        "vessel: is missing; give vesselLike(...), a vessel of the type to look for");
             }
             if (system.heater().thermostatStuck()) {
                 throw new IllegalArgumentException(

@@ -335,7 +335,8 @@ public final class VesselSizing {
                         "precharge: is missing; give the rule it is set by, such as Precharge.STATIC");
             }
             if (pattern == null) {
-                throw new IllegalArgumentException("vessel: is missing; give a vessel type with its acceptance limit");
+                throw new IllegalArgumentException(
+                        "vessel: is missing; give vesselLike(...), a vessel of the type to look for");
             }
             if (system.heater().thermostatStuck()) {
                 throw new IllegalArgumentException(

@@ -12,7 +12,10 @@
  *
  * <pre>
  *   SizingTarget target = SizingTarget.builder(house).vesselRating(Pressure.gauge(10, BAR)).build();
- *   VesselSizing sizing = VesselSizing.builder(house, target).precharge(VesselSizing.Precharge.STATIC).build();
+ *   VesselSizing sizing = VesselSizing.builder(house, target)
+ *       .precharge(VesselSizing.Precharge.STATIC)
+ *       .vesselLike(pattern) // an ExpansionVessel; not needed where the house has one
+ *       .build();
  *   SizingResult result = sizing.size();
  *   SizingReconciliation why = SizingReconciliation.fromHandbook(sizing, VesselFormula.NetExpansion.HANDBOOK_STEEL);
  * </pre>

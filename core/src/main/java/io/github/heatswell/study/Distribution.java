@@ -35,7 +35,7 @@ public final class Distribution {
      *
      * @param low the lowest value, in whatever unit the caller chose
      * @param high the highest value, in the same unit, above the lowest
-     * @return the spread
+     * @return the distribution
      * @throws IllegalArgumentException if a number is not finite or the lowest is not below the highest
      */
     public static Distribution between(double low, double high) {
@@ -55,7 +55,7 @@ public final class Distribution {
      *
      * @param value the best estimate, in whatever unit the caller chose
      * @param expanded the expanded uncertainty, in the same unit, above 0: what stands behind "plus or minus"
-     * @return the spread
+     * @return the distribution
      * @throws IllegalArgumentException if a number is not finite or the uncertainty is not above 0
      */
     public static Distribution around(double value, double expanded) {
@@ -97,7 +97,7 @@ public final class Distribution {
     }
 
     /**
-     * The middle of the spread: its mean and its median.
+     * The middle of the distribution: its mean and its median.
      *
      * @return the value, in the unit of the distribution
      */

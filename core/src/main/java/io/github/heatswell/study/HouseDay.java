@@ -34,7 +34,7 @@ public final class HouseDay implements Study.Model {
     }
 
     /**
-     * A model that simulates a day, or another while.
+     * A model that simulates a day, or another duration.
      *
      * @param house makes the house from the values of the uncertain inputs, each in the unit of its input; called from
      *     several threads at once. What it refuses with an {@link IllegalArgumentException} is a failed sample

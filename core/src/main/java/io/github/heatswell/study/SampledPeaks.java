@@ -189,7 +189,7 @@ public final class SampledPeaks {
     }
 
     /**
-     * What has to do with the peak.
+     * The influence of the inputs on the peak.
      *
      * @return the inputs, the strongest first
      */
@@ -311,7 +311,7 @@ public final class SampledPeaks {
         }
 
         /**
-         * Adds how much an input has to do with the peak.
+         * Adds the influence of an input on the peak.
          *
          * @param value the input and its rank correlation
          * @return this builder

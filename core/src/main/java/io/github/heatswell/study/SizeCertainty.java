@@ -59,7 +59,7 @@ public record SizeCertainty(
     }
 
     /**
-     * The sizes on sale that the houses call for: one in ten of them does with the least or a smaller one, and one in ten takes more
+     * The sizes on sale that the houses call for: one in ten of them manages with the least or a smaller one, and one in ten needs more
      * than the most.
      *
      * @param least the smallest size that is enough in at least one of ten houses (m3), 0 for none
@@ -159,10 +159,10 @@ public record SizeCertainty(
     }
 
     /**
-     * What was found of a size.
+     * What was found about a size.
      *
      * @param volume its volume (m3)
-     * @return it, or empty if it was not looked at
+     * @return the vessel, or empty if it was not looked at
      */
     public Optional<Tried> at(double volume) {
         return tried.stream().filter(one -> one.volume() == volume).findFirst();

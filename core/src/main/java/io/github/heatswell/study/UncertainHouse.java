@@ -128,13 +128,13 @@ public final class UncertainHouse {
      * <p>Stiffness counts only without a working vessel: with one, it changes the rise by 1 to 6 %.
      */
     public enum Quantity {
-        /** The pressure of the mains, by the same at all hours: 0.15 bar. */
+        /** The pressure of the mains, off by the same amount at all hours: 0.15 bar. */
         SUPPLY_PRESSURE(NamedValue.SUPPLY, 0.15e5),
         /** What a reducing valve is set to: 0.15 bar. */
         REDUCED_PRESSURE(NamedValue.REDUCED, 0.15e5),
         /** The temperature of the cold water: 2 K. */
         SUPPLY_WATER(NamedValue.COLD, 2),
-        /** Where thermostats switch off, all by the same: 3 K. */
+        /** Where thermostats switch off, all off by the same amount: 3 K. */
         SET_POINT(NamedValue.SET_POINT, 3),
         /** The share of the heater's input that reaches the water: 3 % of it; never above all of it. */
         RECOVERY_EFFICIENCY(NamedValue.RECOVERY_EFFICIENCY, 0.03),
@@ -142,7 +142,8 @@ public final class UncertainHouse {
         TANK_VOLUME(NamedValue.TANK_VOLUME, 0.03),
         /**
          * By how much the tank stretches, where nobody measured it: 30 %, for heads and a flue that are not described, bending, and a
-         * wall that is guessed (no source). {@link io.github.heatswell.system.Tank.Builder#heads(io.github.heatswell.system.Tank.Heads)} says
+         * wall that is guessed (no source). {@link io.github.heatswell.system.Tank.Builder#heads(io.github.heatswell.system.Tank.Heads)}
+         * says
          * how far heads move it: those flatter than 43 % of their radius further than this.
          */
         TANK_STRETCH(NamedValue.COMPLIANCE, 0.3),

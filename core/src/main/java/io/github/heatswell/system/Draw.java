@@ -62,7 +62,7 @@ public final class Draw {
     }
 
     /**
-     * A draw that ends after a volume has flowed, for whoever counts in seconds: {@code ofVolume(7, ...)} begins seven seconds after
+     * A draw that ends after a volume has flowed, for callers that count in seconds: {@code ofVolume(7, ...)} begins seven seconds after
      * midnight.
      *
      * @param secondsAfterMidnight the clock time (s since midnight, not hours), 0 to less than 86 400
@@ -85,7 +85,7 @@ public final class Draw {
     }
 
     /**
-     * A draw that ends when an amount of useful heat was delivered: {@code ofHeat(LocalTime.of(7, 0), ...)} begins at seven in the
+     * A draw that ends when an amount of useful heat has been delivered: {@code ofHeat(LocalTime.of(7, 0), ...)} begins at seven in the
      * morning.
      *
      * @param at when the tap opens
@@ -101,7 +101,8 @@ public final class Draw {
     }
 
     /**
-     * A draw that ends when an amount of useful heat was delivered, for whoever counts in seconds: {@code ofHeat(7, ...)} begins seven
+     * A draw that ends when an amount of useful heat has been delivered, for callers that count in seconds: {@code ofHeat(7, ...)} begins
+     * seven
      * seconds after midnight.
      *
      * @param secondsAfterMidnight the clock time (s since midnight, not hours), 0 to less than 86 400

@@ -112,7 +112,7 @@ public final class DrawProfile {
     }
 
     /**
-     * How many people the published profile of a name is taken for.
+     * How many people a published profile stands for.
      *
      * @param name the name, such as {@code eu-m}
      * @return in words, such as {@code two people}; empty of a profile that is for no household

@@ -17,19 +17,19 @@ package io.github.heatswell.system;
  *   }
  * </pre>
  *
- * <p>A law is a pure function that several threads may ask at once: the pressure depends on nothing but what is asked, so it
- * has no hysteresis. It is continuous, and its pressure rises without a pause as the gas is pressed together and does not
- * fall as the gas warms. At the volume of the vessel and the temperature of charging it is the precharge. It is asked from the
- * volume of the vessel down to what the acceptance limit leaves of it, and never below {@link #MIN_SHARE}. The heat that
+ * <p>A law is a pure function that several threads may call at once: the pressure depends on nothing but the arguments, so it has no
+ * hysteresis. It is continuous, and its pressure always rises as the gas is compressed and never falls as the gas warms. At the volume of
+ * the vessel and the temperature of charging it is the precharge. It is called with shares from the whole vessel down to what the
+ * acceptance limit leaves of it, and never below {@link #MIN_SHARE}. The heat that
  * compression sets free warms the gas as if it had the heat capacity of a diatomic ideal gas of that charge.
  *
  * <p>A scenario file cannot hold a law: a vessel read from one has ideal gas. Nor does a result in JSON say which law it was. A
- * vessel that is changed or whose precharge is lost over the years keeps its law, and findings estimate by it. The formulas of a
- * sizing know ideal gas only, and the sizing says by how much the law parts them.
+ * vessel that is changed or whose precharge is lost over the years keeps its law, and findings estimate by it. The formulas of a sizing
+ * know ideal gas only; the sizing says how much of the difference is due to the law.
  */
 public interface GasLaw {
 
-    /** The least share (-) of the vessel's volume at which a law is asked, in a vessel without acceptance limit. */
+    /** The least share (-) of the vessel's volume for which a law is called, in a vessel without acceptance limit. */
     double MIN_SHARE = 0.01;
 
     /**

@@ -93,9 +93,9 @@ public final class HotWaterSystem {
     }
 
     /**
-     * The runs of pipe that carry a kind of water.
+     * The runs of pipe that carry one kind of water.
      *
-     * @param what what they carry
+     * @param what the kind of water
      * @return the runs, possibly none, in the order they were added
      */
     public List<PipeRun> piping(PipeRun.Carries what) {
@@ -124,8 +124,8 @@ public final class HotWaterSystem {
     }
 
     /**
-     * Whether there are several expansion vessels. A question which vessel to take is then about one more beside them, which they
-     * leave as they are; with one or none, it is about the only one.
+     * Whether there are several expansion vessels. The question which vessel to take is then about one more, with those present left as
+     * they are; otherwise it is about the only one.
      *
      * @return true for two or more
      */
@@ -319,7 +319,7 @@ public final class HotWaterSystem {
         /**
          * Changes the supply set before.
          *
-         * @param change makes another of it
+         * @param change makes the new one from the present one
          * @return this builder
          * @throws IllegalStateException if there is none
          */
@@ -348,7 +348,7 @@ public final class HotWaterSystem {
         /**
          * Changes the tank set before.
          *
-         * @param change makes another of it
+         * @param change makes the new one from the present one
          * @return this builder
          * @throws IllegalStateException if there is none
          */
@@ -364,7 +364,7 @@ public final class HotWaterSystem {
         /**
          * Changes the heater set before.
          *
-         * @param change makes another of it
+         * @param change makes the new one from the present one
          * @return this builder
          * @throws IllegalStateException if there is none
          */
@@ -375,7 +375,7 @@ public final class HotWaterSystem {
         /**
          * Changes every run of pipe added before.
          *
-         * @param change makes another of it, or returns it as it is
+         * @param change makes the new one from the present one, or returns it as it is
          * @return this builder
          */
         public Builder changePiping(UnaryOperator<PipeRun> change) {
@@ -386,7 +386,7 @@ public final class HotWaterSystem {
         /**
          * Changes every relief valve added before.
          *
-         * @param change makes another of it, or returns it as it is
+         * @param change makes the new one from the present one, or returns it as it is
          * @return this builder
          */
         public Builder changeReliefValves(UnaryOperator<ReliefValve> change) {
@@ -397,7 +397,7 @@ public final class HotWaterSystem {
         /**
          * Changes the first expansion vessel set before.
          *
-         * @param change makes another of it
+         * @param change makes the new one from the present one
          * @return this builder
          * @throws IllegalStateException if there is none
          */
@@ -414,7 +414,7 @@ public final class HotWaterSystem {
          * Changes one of the expansion vessels set before.
          *
          * @param index its place in their order, from 0
-         * @param change makes another of it
+         * @param change makes the new one from the present one
          * @return this builder
          * @throws IndexOutOfBoundsException if there is no such vessel; it says how many there are
          */
@@ -432,7 +432,7 @@ public final class HotWaterSystem {
         /**
          * Changes where a run starts.
          *
-         * @param change makes another start of the one before
+         * @param change makes the new start from the present one
          * @return this builder
          */
         public Builder changeStart(UnaryOperator<Start> change) {
@@ -558,8 +558,8 @@ public final class HotWaterSystem {
         }
 
         /**
-         * Lets a run start at the pressure of the supply if that has left the described one behind: where it would lie below the
-         * supply's, or an open connection to the mains could not hold it.
+         * Lets a run start at the pressure of the supply where the described start no longer fits it: where that lies below the supply's
+         * pressure, or an open connection to the mains could not hold it.
          *
          * @return this builder
          */

@@ -21,7 +21,7 @@ public enum NamedValue {
             "supply.arrangement",
             "what sits in the cold feed",
             "Look at the cold pipe between the water meter and the heater"),
-    /** The pressure of the mains, by the same at all hours. */
+    /** The pressure of the mains, off by the same amount at all hours. */
     SUPPLY(
             "supply.pressure",
             "the supply pressure",
@@ -54,7 +54,7 @@ public enum NamedValue {
             "supply.reducing-valve.bypass-opens",
             "the bypass of the reducing valve",
             "Find out from the marking or the manufacturer of the reducing valve whether it has a bypass, and where it opens"),
-    /** The temperature of the cold water, by the same on all days. */
+    /** The temperature of the cold water, off by the same amount on all days. */
     COLD(
             "supply.water",
             "the temperature of the cold water",
@@ -287,7 +287,7 @@ public enum NamedValue {
     }
 
     /**
-     * Whether somebody may not have looked, so that a house is described as if it were one way.
+     * Whether it is a choice: a house is described one way or the other, though nobody may have looked.
      *
      * @return true for a choice; false for a value that is only a number
      */

@@ -25,10 +25,10 @@ package io.github.heatswell.system;
  *   }
  * </pre>
  *
- * <p>A curve is a pure function that several threads may ask at once: what a source gives depends on nothing but what is asked,
- * so it has no hysteresis; switching on and off is the work of its thermostat. It has no jump over the temperature, and none over
+ * <p>A curve is a pure function that several threads may call at once: what a source gives depends on nothing but the arguments, so it has
+ * no hysteresis; switching on and off is the work of its thermostat. It has no jump over the temperature, and none over
  * time but at the moments that {@link #nextChange} names. From the call of its thermostat to its end a run counts the
- * source as on, whatever its curve gives. Rules and formulas go by its rated input, and so by the most it can give. What a
+ * source as on, whatever its curve gives. Rules and formulas use its rated input, which is the most it can give. What a
  * heat pump takes from the mains is not modelled: its input is heat.
  *
  * <p>A scenario file cannot hold a curve: a heater read from one gives the same all the time. Nor does a result in JSON say which

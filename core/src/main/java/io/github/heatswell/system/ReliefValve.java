@@ -103,7 +103,7 @@ public final class ReliefValve {
      *   }
      * </pre>
      *
-     * <p>A curve is a pure function, without a jump, and is asked from reseat to full lift only. Above, the lift stays full;
+     * <p>A curve is a pure function, without a jump, and is called from reseat to full lift only. Above, the lift stays full;
      * below, a run continues the curve along a straight line with its slope at reseat.
      */
     public interface LiftCurve {
@@ -135,7 +135,7 @@ public final class ReliefValve {
 
     /** What a valve is made for. */
     public enum Kind {
-        /** To guard the tank: a temperature and pressure relief valve, or any valve of which no more is known. */
+        /** To guard the tank: a temperature and pressure relief valve, or any valve about which no more is known. */
         RELIEF_VALVE,
         /** To discharge the expansion, on the cold inlet: an expansion valve (EN 1491). It opens below the tank's guard. */
         EXPANSION_VALVE,
@@ -178,7 +178,8 @@ public final class ReliefValve {
     }
 
     /**
-     * {@return the volume flow (m3/s) of the fully lifted valve at its full-lift pressure; elsewhere it varies with the square root of the pressure difference to the air, as for any orifice}
+     * {@return the volume flow (m3/s) of the fully lifted valve at its full-lift pressure; elsewhere it varies with the square root of the
+     * pressure difference to the air, as for any orifice}
      */
     public double fullFlow() {
         return parts.fullFlow;
@@ -210,7 +211,8 @@ public final class ReliefValve {
     }
 
     /**
-     * {@return the water temperature (K) at which a combined temperature and pressure device opens as well, or empty for a valve that responds to pressure only}
+     * {@return the water temperature (K) at which a combined temperature and pressure device opens as well, or empty for a valve that
+     * responds to pressure only}
      */
     public OptionalDouble setTemperature() {
         return parts.setTemperature == null ? OptionalDouble.empty() : OptionalDouble.of(parts.setTemperature);
@@ -421,7 +423,7 @@ public final class ReliefValve {
         }
 
         /**
-         * Sets what the valve is made for; by default, a relief valve of which no more is known. It does not affect the
+         * Sets what the valve is made for; by default, a relief valve about which no more is known. It does not affect the
          * simulation.
          *
          * @param value the kind

@@ -3,7 +3,9 @@ package io.github.heatswell.system;
 import io.github.heatswell.place.Place;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Limits;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.UnitSystem;
 import java.util.Objects;
 
 /**
@@ -43,6 +45,14 @@ public final class Site {
         return new Builder();
     }
 
+    /** {@return altitude, room temperature and place in a line} */
+    @Override
+    public String toString() {
+        QuantityFormat si = QuantityFormat.ascii(UnitSystem.SI);
+        return si.length(altitude) + " above sea level, room at " + si.temperature(roomTemperature) + ", "
+                + (place.isKnown() ? place.title() : "place not known");
+    }
+
     /**
      * Height above sea level.
      *
@@ -62,9 +72,9 @@ public final class Site {
     }
 
     /**
-     * Whose rules hold.
+     * The place whose rules hold.
      *
-     * @return the place, or that nobody said which
+     * @return the place; not known if nobody said
      */
     public Place place() {
         return place;
@@ -116,7 +126,7 @@ public final class Site {
         }
 
         /**
-         * Sets whose rules apply; without it, that is not known.
+         * Sets the place whose rules apply; not known by default.
          *
          * @param value the place
          * @return this builder

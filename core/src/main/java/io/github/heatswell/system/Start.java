@@ -3,7 +3,9 @@ package io.github.heatswell.system;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.TemperatureUnit;
+import io.github.heatswell.units.UnitSystem;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -51,6 +53,16 @@ public final class Start {
      */
     public Builder toBuilder() {
         return new Builder(parts);
+    }
+
+    /** {@return water, pressure, day and clock time in a line} */
+    @Override
+    public String toString() {
+        return (parts.waterTemperature == null
+                        ? "water of the supply"
+                        : "water at " + QuantityFormat.ascii(UnitSystem.SI).temperature(parts.waterTemperature))
+                + ", " + pressure().map(Pressure::toString).orElse("supply pressure")
+                + ", day " + dayOfYear() + " at " + DurationUnit.clock((long) (timeOfDay() / 60));
     }
 
     /**

@@ -200,8 +200,7 @@ public final class Tank {
     }
 
     /**
-     * Whether it is a tank out of a textbook, which no pressure harms, so that a run goes on beyond the test pressure. No
-     * real tank is.
+     * Whether it is a textbook tank that no pressure harms, so that a run goes on beyond the test pressure. No real tank is.
      *
      * @return false for a real tank
      */
@@ -238,7 +237,7 @@ public final class Tank {
     }
 
     /**
-     * How far the jet of cold water reaches that flows in.
+     * How far the jet of incoming cold water reaches.
      *
      * @return the part (-) of the tank, from the bottom up; 0 for no more than the lowest layer
      */
@@ -259,7 +258,7 @@ public final class Tank {
 
     /** The ends of a tank in their usual shapes. How far each changes the compliance is in {@link Builder#heads(Heads)}. */
     public enum Heads {
-        /** Ends that do not give way, as of a tank that is a cylinder as a whole. */
+        /** Ends that do not give way: the whole tank counts as a cylinder. */
         FLAT(0),
         /**
          * A crown as wide as the tank with a knuckle of a tenth of that: 39 % of the radius deep (Kloepper head, DIN 28011, from
@@ -278,7 +277,7 @@ public final class Tank {
         }
 
         /**
-         * How deep one is.
+         * How deep one end is.
          *
          * @return its depth as a share (-) of the radius of the tank
          */
@@ -539,7 +538,7 @@ public final class Tank {
         }
 
         /**
-         * Makes it a tank out of a textbook, which no pressure harms: a run ends at 1000 bar instead of the test pressure. For
+         * Makes it a textbook tank that no pressure harms: a run ends at 1000 bar instead of the test pressure. For
          * teaching and for comparison with formulas; no real tank survives that.
          *
          * @param yes whether no pressure harms it; false if not set
@@ -552,9 +551,11 @@ public final class Tank {
 
         /**
          * Divides the water into layers; by default the tank is fully mixed. A simulation resolves none thinner
-         * than half a litre, or than 0.05 L for each kilowatt of the strongest burner or element. Five and more move with the water that a tap takes and do not mix with what
+         * than half a litre, or than 0.05 L for each kilowatt of the strongest burner or element. Five and more move with the water that a
+         * tap takes and do not mix with what
          * flows in: after a draw, the reheated water expands by what it would below a sharp front of cold water, within half a per
-         * cent. Fewer, and all under air, stand still: there ten layers mix so much that a draw of a third of the tank expands by about 18 %
+         * cent. Fewer, and all under air, stand still: there ten layers mix so much that a draw of a third of the tank expands by about 18
+         * %
          * more.
          *
          * @param number the number of layers, 1 to 50

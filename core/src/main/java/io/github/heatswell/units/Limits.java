@@ -87,7 +87,7 @@ public record Limits(String field, double low, boolean lowAllowed, double high) 
      * Checks a value in the SI unit.
      *
      * @param si the value, in the SI unit
-     * @param told the unit in which a refusal tells the value and the range
+     * @param told the unit in which a refusal states the value and the range
      * @return the same value, in the SI unit and within the range
      * @throws IllegalArgumentException naming the field, the value with its unit and the range in that unit
      */

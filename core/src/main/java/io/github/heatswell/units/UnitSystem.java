@@ -148,7 +148,7 @@ public enum UnitSystem {
             LengthUnit.FOOT);
 
     /**
-     * Words as they are said and spelled where these units are used: in the US a tyre is a tire, an expansion vessel an expansion
+     * Words as people say and spell them where these units are used: in the US a tyre is a tire, an expansion vessel an expansion
      * tank, the mains are city water, a way to them leads to the water main, an isolating valve is a shutoff valve, a tap a faucet,
      * the local authority the building department, and what is fitted is installed. Keys of files, such as {@code tyre-gauge} or
      * {@code vessel.volume}, and quoted names stay.
@@ -194,7 +194,7 @@ public enum UnitSystem {
     }
 
     /**
-     * Whether whoever reads these units knows another unit, so that what is written in it can stay.
+     * Whether a reader of these units knows another unit, so that a quantity written in it can stay.
      *
      * @param unit the unit
      * @return true for a unit of both systems or of this one; of the metric units of pressure, kilopascals are read by those who use them
@@ -206,7 +206,7 @@ public enum UnitSystem {
     }
 
     /**
-     * The system of somebody who uses certain units.
+     * The system that fits the units somebody uses.
      *
      * @param units the units, as often as each was used
      * @return US if more of them are of that system than of the other; otherwise SI, or KPA if most pressures are in kilopascals

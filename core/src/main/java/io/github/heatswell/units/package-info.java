@@ -2,7 +2,8 @@
  * Units at the edge of the library. The physics computes in SI throughout (Pa, K, m3, kg, s, W, J); people think in bar
  * or psi, litres or gallons. Methods that take a quantity from outside take a number and its unit, so that nothing has
  * to be guessed and a wrong kind of unit does not compile. Exceptions are values that come from the library and go back
- * into it, such as those of a result or a formula, and clock times (s since midnight): they are in the SI unit stated
+ * into it, such as those of a result or a formula, clock times (s since midnight), and the readings of a log, which come as arrays: they
+ * are in the SI unit stated
  * in their description.
  *
  * <p>Pressure also needs its reference: {@link io.github.heatswell.units.Pressure} says whether it is meant against the

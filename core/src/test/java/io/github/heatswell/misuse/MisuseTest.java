@@ -190,7 +190,7 @@ class MisuseTest {
                         "duration: PT0S must be above 0"),
                 refused(
                         () -> PeakSurvey.builder(LODGE).build(),
-                        "vessel: is missing; give a vessel type with its acceptance limit"),
+                        "vessel: is missing; give vesselLike(...), a vessel of the type to look for"),
                 refused(
                         () -> PeakSurvey.builder(LODGE).volumes(LITRE, 0.05, 12),
                         "volumes: 0.05 L is outside the allowed range, 0.1 L to 5000 L"),

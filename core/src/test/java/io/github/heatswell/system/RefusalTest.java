@@ -266,10 +266,13 @@ class RefusalTest {
         HotWaterSystem house =
                 whole(4, 10).addReliefValve(valve("a", 7, 7.7, 5)).build();
         assertEquals(
-                "100 L tank, rated for 10 bar gauge; electric heater, 3 kW, set to 60 degC; check valve, mains 4 bar gauge;"
+                "0 m above sea level, room at 20 degC, place not known; water of the supply, supply pressure, day 1 at 00:00;"
+                        + " 100 L tank, rated for 10 bar gauge; electric heater, 3 kW, set to 60 degC; check valve, mains 4 bar gauge;"
                         + " ['a', opens at 7 bar gauge, reseats at 5 bar gauge]; 'none', 0 draws a day",
                 String.join(
                         "; ",
+                        house.site().toString(),
+                        house.start().toString(),
                         house.tank().toString(),
                         house.heater().toString(),
                         house.supply().toString(),

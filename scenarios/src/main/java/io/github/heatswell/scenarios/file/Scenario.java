@@ -77,7 +77,7 @@ public final class Scenario {
      * @param system what to simulate
      * @param duration for how long, above 0 to 36525 days
      * @param sample the distance of the samples, 1 s to the duration
-     * @return the scenario, with nothing assumed and no source text
+     * @return the scenario, with nothing assumed and no text, so that it can be neither changed by {@link #with} nor written to a file
      * @throws IllegalArgumentException if duration or sample is outside its range
      */
     public static Scenario of(String name, String title, HotWaterSystem system, Duration duration, Duration sample) {
@@ -251,7 +251,8 @@ public final class Scenario {
     /**
      * The units its owner uses.
      *
-     * @return those asked for with {@link #in} or in the text, or else those of the place, or else the system that most quantities of the text are written in; SI if a program
+     * @return those asked for with {@link #in} or in the text, or else those of the place, or else the system that most quantities of the
+     * text are written in; SI if a program
      *     made the scenario
      */
     public UnitSystem units() {
