@@ -5,6 +5,7 @@ import static io.github.heatswell.units.PressureUnit.BAR;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.Pressure;
 import java.time.Duration;
@@ -28,15 +29,15 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 2)
 public class HouseDayBenchmark {
 
-    private final Simulation withVessel = day(Systems.lodge()
+    private final Simulation withVessel = day(Parts.lodge(4.2, 58)
             .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING))
             .vessel(Systems.vessel(12, Pressure.gauge(4.2, BAR), 60)));
     private final Simulation withModulatingValve =
-            day(Systems.lodge().addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING)));
+            day(Parts.lodge(4.2, 58).addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING)));
     private final Simulation withSnapValve =
-            day(Systems.lodge().addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.SNAP)));
+            day(Parts.lodge(4.2, 58).addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.SNAP)));
 
-    private final Simulation withDraws = day(Systems.lodge()
+    private final Simulation withDraws = day(Parts.lodge(4.2, 58)
             .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING))
             .vessel(Systems.vessel(12, Pressure.gauge(4.2, BAR), 60))
             .draws(DrawProfile.published().get("eu-m")));

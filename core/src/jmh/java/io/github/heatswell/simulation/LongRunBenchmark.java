@@ -5,6 +5,7 @@ import static io.github.heatswell.units.PressureUnit.BAR;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.DrawProfile;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.Pressure;
 import java.time.Duration;
@@ -43,7 +44,7 @@ public class LongRunBenchmark {
     @Setup
     public void describe() {
         run = Simulation.of(
-                Systems.lodge()
+                Parts.lodge(4.2, 58)
                         .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING))
                         .vessel(Systems.vessel(12, Pressure.gauge(4.2, BAR), 60))
                         .draws(DrawProfile.published().get("eu-m"))

@@ -1,6 +1,7 @@
 package io.github.heatswell.study;
 
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Parts;
 import java.time.Duration;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -53,8 +54,8 @@ public class StudyBenchmark {
     }
 
     private HotWaterSystem house(double[] values) {
-        HotWaterSystem.Builder house = Houses.lodge(values[0], values[1])
-                .tank(Houses.tank(values[4], Houses.steel(480, 2.2), 2.4, 10))
+        HotWaterSystem.Builder house = Parts.lodge(values[0], values[1])
+                .tank(Parts.tank(values[4], Parts.steel(480, 2.2), 2.4, 10))
                 .addReliefValve(Houses.valve(values[3]));
         if (vessel > 0) {
             house.vessel(Houses.vessel(vessel, values[2]));

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.study.Houses;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.units.VolumeUnit;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -23,7 +24,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class OutlookCourseTest {
 
     private static final HotWaterSystem HOUSE =
-            Houses.lodge(4, 60).vessel(Houses.vessel(12, 3.5)).build();
+            Parts.lodge(4, 60).vessel(Houses.vessel(12, 3.5)).build();
 
     private static OutlookCourse.Month month(int number, double relievedDaily, Event.Kind alarm) {
         return new OutlookCourse.Month(

@@ -14,6 +14,7 @@ import io.github.heatswell.study.Houses;
 import io.github.heatswell.study.UncertainHouse;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.SupplyTemperature;
 import io.github.heatswell.units.FlowUnit;
@@ -41,7 +42,7 @@ class OutlookTest {
 
     /** Cold water between about 5 and 15 degrees, coldest in winter. */
     private static HotWaterSystem lodge(double vesselLitres, double prechargeBar) {
-        HotWaterSystem steady = Houses.lodge(4, 60)
+        HotWaterSystem steady = Parts.lodge(4, 60)
                 .addReliefValve(Houses.valve(7))
                 .vessel(Houses.vessel(vesselLitres, prechargeBar))
                 .build();
@@ -94,7 +95,7 @@ class OutlookTest {
     @Test
     void theLimitOfTheChargeFollowsFromBoyle() {
         double airPressure = 101_325;
-        HotWaterSystem house = Houses.textbook(200, 60)
+        HotWaterSystem house = Parts.textbook(200, 10, 4, 60)
                 .addReliefValve(Houses.valve(7))
                 .vessel(Houses.vessel(7.8, 2.95))
                 .build();
@@ -319,8 +320,7 @@ class OutlookTest {
     /** Contract: a month in which the tank's working pressure is exceeded says so, and the charge must not fade so far. */
     @Test
     void alarmsAreKept() {
-        HotWaterSystem house =
-                Houses.lodge(4, 60).vessel(Houses.vessel(12, 3.9)).build();
+        HotWaterSystem house = Parts.lodge(4, 60).vessel(Houses.vessel(12, 3.9)).build();
         OutlookResult found = known(house).years(10).build().simulate();
         OutlookCourse.Month month = found.gravest().orElseThrow();
         assertTrue(month.isHazard(), "without a relief valve a vessel without gas is none");

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.study.Houses;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.MainsPressure;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.SupplyTemperature;
 import io.github.heatswell.units.LengthUnit;
@@ -23,7 +24,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SeasonsTest {
 
     private static HotWaterSystem house(int dayOfYear) {
-        HotWaterSystem house = Houses.lodge(4, 58).vessel(Houses.vessel(18, 4)).build();
+        HotWaterSystem house = Parts.lodge(4, 58).vessel(Houses.vessel(18, 4)).build();
         return house.toBuilder()
                 .supply(house.supply().toBuilder()
                         .water(SupplyTemperature.seasonal(
@@ -106,7 +107,7 @@ class SeasonsTest {
     /** Where the water is as cold all the year, the mains decides: it is highest on the first day, lowest in the middle. */
     @Test
     void highestMainsDecidesWhereTheWaterDoesNot() {
-        HotWaterSystem even = Houses.lodge(4, 58).vessel(Houses.vessel(18, 4)).build();
+        HotWaterSystem even = Parts.lodge(4, 58).vessel(Houses.vessel(18, 4)).build();
         Seasons seasons = new Seasons(even, 1e5);
         int start = even.start().dayOfYear();
         for (int month = 0; month < 12; month++) {

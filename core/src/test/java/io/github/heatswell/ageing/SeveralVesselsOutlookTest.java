@@ -8,6 +8,7 @@ import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.study.Houses;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.units.UnitSystem;
 import java.time.Duration;
 import java.util.List;
@@ -19,7 +20,7 @@ class SeveralVesselsOutlookTest {
     private static final PrechargeLoss LOSS = new PrechargeLoss(0.12);
 
     private static HotWaterSystem.Builder lodge() {
-        return Houses.lodge(3.5, 60).addReliefValve(Houses.valve(7));
+        return Parts.lodge(3.5, 60).addReliefValve(Houses.valve(7));
     }
 
     private static OutlookResult outlook(HotWaterSystem house) {

@@ -15,6 +15,7 @@ import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.MainsPressure;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.FlowUnit;
@@ -79,7 +80,7 @@ class CheckDetailsTest {
     /** The highest after the draw counts, not the mains' pressure before it: here 4.5 bar ten minutes later. */
     @Test
     void peakIsLookedForAfterTheDraw() {
-        HotWaterSystem house = Houses.lodge(4, 58)
+        HotWaterSystem house = Parts.lodge(4, 58)
                 .supply(Supply.builder()
                         .arrangement(Supply.Arrangement.DIRECT)
                         .mains(MainsPressure.daily(Map.of(
@@ -104,7 +105,7 @@ class CheckDetailsTest {
     @Test
     void dripsAreCountedFromTheEndOfTheDraw() {
         HotWaterSystem house =
-                Houses.lodge(7.5, 58).addReliefValve(Houses.valve(7)).build();
+                Parts.lodge(7.5, 58).addReliefValve(Houses.valve(7)).build();
         RunResult run = byHand(house);
         double before = run.trace().value(Channel.RELIEVED_TOTAL, 8);
         assertTrue(before > 0);
@@ -147,7 +148,7 @@ class CheckDetailsTest {
     /** All of a tank may be drawn, and not a drop more than it holds nor more than 20 000 L. */
     @Test
     void amountIsAtMostTheTank() {
-        HotWaterSystem house = Houses.lodge(4.2, 58)
+        HotWaterSystem house = Parts.lodge(4.2, 58)
                 .addReliefValve(Houses.valve(7))
                 .vessel(Houses.vessel(18, 4))
                 .build();

@@ -18,6 +18,7 @@ import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.MainsPressure;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.Tank;
@@ -69,7 +70,7 @@ class CheckProcedureTest {
     @Test
     void readingsAreThoseOfARunByHand() {
         HotWaterSystem.Builder house =
-                Houses.lodge(4.2, 58).addReliefValve(Houses.valve(7)).vessel(Houses.vessel(8, 4));
+                Parts.lodge(4.2, 58).addReliefValve(Houses.valve(7)).vessel(Houses.vessel(8, 4));
         CheckSheet sheet = sheet(house.build());
         RunResult run = byHand(house, Duration.ofMinutes(608));
         RunResult heatUp = byHand(house, Duration.ofMillis((long)
@@ -98,7 +99,7 @@ class CheckProcedureTest {
 
     @Test
     void aStiffHouseDripsAtItsReliefValve() {
-        HotWaterSystem.Builder house = Houses.lodge(4.2, 58).addReliefValve(Houses.valve(7));
+        HotWaterSystem.Builder house = Parts.lodge(4.2, 58).addReliefValve(Houses.valve(7));
         CheckSheet sheet = sheet(house.build());
         RunResult run = byHand(house, Duration.ofMinutes(608));
 
@@ -125,7 +126,7 @@ class CheckProcedureTest {
         double cold = 4e5;
         double volume = 0.15;
         double vessel = 0.012;
-        HotWaterSystem.Builder builder = Houses.textbook(150, 60)
+        HotWaterSystem.Builder builder = Parts.textbook(150, 10, 4, 60)
                 .vessel(ExpansionVessel.builder()
                         .volume(12, VolumeUnit.LITRE)
                         .precharge(Pressure.absolute(4, BAR))
@@ -177,7 +178,7 @@ class CheckProcedureTest {
     void anOpenConnectionReadsTheMains() {
         MainsPressure mains = MainsPressure.daily(Map.of(
                 0.0, Pressure.gauge(4, BAR), 6 * 3600.0, Pressure.gauge(2, BAR), 18 * 3600.0, Pressure.gauge(4, BAR)));
-        HotWaterSystem house = Houses.lodge(4, 58)
+        HotWaterSystem house = Parts.lodge(4, 58)
                 .supply(Supply.builder()
                         .arrangement(Supply.Arrangement.DIRECT)
                         .mains(mains)
@@ -213,7 +214,7 @@ class CheckProcedureTest {
 
     @Test
     void aHazardEndsTheProcedureAndIsReported() {
-        CheckSheet sheet = sheet(Houses.lodge(4.2, 58).build());
+        CheckSheet sheet = sheet(Parts.lodge(4.2, 58).build());
 
         assertEquals(
                 Event.Kind.TEST_PRESSURE_REACHED, sheet.hazard().orElseThrow().kind());
@@ -226,7 +227,7 @@ class CheckProcedureTest {
     /** A thermostat that never switches off is seen by the temperature, where an open connection hides the pressure. */
     @Test
     void aRunawayIsSeenByItsTemperature() {
-        HotWaterSystem.Builder house = Houses.lodge(4, 58);
+        HotWaterSystem.Builder house = Parts.lodge(4, 58);
         HotWaterSystem described = house.build();
         HotWaterSystem runaway = house.supply(described.supply().toBuilder()
                         .arrangement(Supply.Arrangement.DIRECT)
@@ -244,7 +245,7 @@ class CheckProcedureTest {
     @Test
     void aSupplyAboveTheReliefValveRunsWhenCold() {
         CheckSheet sheet =
-                sheet(Houses.lodge(7.5, 58).addReliefValve(Houses.valve(7)).build());
+                sheet(Parts.lodge(7.5, 58).addReliefValve(Houses.valve(7)).build());
 
         // lift (7.5 - 5.6) / (7.7 - 5.6), and the root of the pressures
         assertEquals(
@@ -260,10 +261,10 @@ class CheckProcedureTest {
                 .differential(4, TemperatureDifferenceUnit.KELVIN)
                 .height(60, RatioUnit.PERCENT)
                 .build();
-        HotWaterSystem house = Houses.lodge(4.2, 58)
+        HotWaterSystem house = Parts.lodge(4.2, 58)
                 .tank(Tank.builder()
                         .volume(230, VolumeUnit.LITRE)
-                        .shell(Houses.steel(480, 2.2))
+                        .shell(Parts.steel(480, 2.2))
                         .standingLoss(2.4, ConductanceUnit.WATT_PER_KELVIN)
                         .workingPressure(Pressure.gauge(10, BAR))
                         .layers(10)
@@ -295,8 +296,7 @@ class CheckProcedureTest {
     @Test
     void drawsAndShutOffsOfTheDescriptionAreLeftOut() {
         Draw draw = Draw.ofVolume(1200, 60, VolumeUnit.LITRE, 12, FlowUnit.LITRE_PER_MINUTE);
-        HotWaterSystem plain =
-                Houses.lodge(4.2, 58).vessel(Houses.vessel(18, 4)).build();
+        HotWaterSystem plain = Parts.lodge(4.2, 58).vessel(Houses.vessel(18, 4)).build();
         HotWaterSystem busy = plain.toBuilder()
                 .draws(DrawProfile.of("busy", List.of(draw)))
                 .supply(plain.supply().toBuilder()
@@ -313,7 +313,7 @@ class CheckProcedureTest {
 
     @Test
     void theAmountIsAThirdInWholeLitres() {
-        HotWaterSystem house = Houses.lodge(4.2, 58).build();
+        HotWaterSystem house = Parts.lodge(4.2, 58).build();
 
         assertEquals(0.077, CheckProcedure.of(house).amount(), 1e-15);
         assertEquals(480, CheckProcedure.of(house).drawTime());
@@ -332,15 +332,14 @@ class CheckProcedureTest {
 
     @Test
     void theProcedureBeginsWithSafetyAndNamesTheAmount() {
-        List<String> steps =
-                CheckProcedure.of(Houses.lodge(4.2, 58).build()).steps(QuantityFormat.ascii(UnitSystem.SI));
+        List<String> steps = CheckProcedure.of(Parts.lodge(4.2, 58).build()).steps(QuantityFormat.ascii(UnitSystem.SI));
 
         assertTrue(steps.get(0).contains("stay away from it. If you can do it safely from elsewhere, trip"));
         assertTrue(steps.get(0).contains("Never plug, cap or downsize a relief valve"));
         assertTrue(steps.stream()
                 .anyMatch(step -> step.contains("run 77 L of hot water through a hose to a drain in about 8 min")));
         // 20.3 gal
-        assertTrue(CheckProcedure.of(Houses.lodge(4.2, 58).build()).steps(QuantityFormat.ascii(UnitSystem.US)).stream()
+        assertTrue(CheckProcedure.of(Parts.lodge(4.2, 58).build()).steps(QuantityFormat.ascii(UnitSystem.US)).stream()
                 .anyMatch(step -> step.contains("run about 20 gal of hot water through a hose to a drain")));
         assertFalse(steps.toString().contains("bucket"), "a third of a tank at 60 degC scalds");
         assertTrue(

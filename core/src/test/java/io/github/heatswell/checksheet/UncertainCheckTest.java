@@ -9,6 +9,7 @@ import io.github.heatswell.study.Distribution;
 import io.github.heatswell.study.Houses;
 import io.github.heatswell.study.UncertainHouse;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.units.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,7 +32,7 @@ class UncertainCheckTest {
     }
 
     private static UncertainHouse withVessel() {
-        return UncertainHouse.usual(Houses.lodge(4.2, 58)
+        return UncertainHouse.usual(Parts.lodge(4.2, 58)
                 .addReliefValve(Houses.valve(7))
                 .vessel(Houses.vessel(18, 4))
                 .build());
@@ -71,7 +72,7 @@ class UncertainCheckTest {
     @Test
     void aStiffHouseDripsWhateverItsNumbers() {
         HotWaterSystem house =
-                Houses.lodge(4.2, 58).addReliefValve(Houses.valve(7)).build();
+                Parts.lodge(4.2, 58).addReliefValve(Houses.valve(7)).build();
         UncertainCheck check = check(UncertainHouse.usual(house), 2);
 
         assertEquals(1, check.dripping().value());
@@ -83,7 +84,7 @@ class UncertainCheckTest {
 
     @Test
     void hazardsAndFailuresAreCounted() {
-        UncertainHouse house = UncertainHouse.usual(Houses.lodge(4.2, 58).build())
+        UncertainHouse house = UncertainHouse.usual(Parts.lodge(4.2, 58).build())
                 .with(UncertainHouse.Quantity.SET_POINT, Distribution.between(0, 60));
         UncertainCheck check = check(house, 2);
 
@@ -97,7 +98,7 @@ class UncertainCheckTest {
     @ParameterizedTest
     @CsvSource({"SI, 16", "US, 160"})
     void theOpeningOfTheValveLiesOnTheDial(UnitSystem units, double dial) {
-        HotWaterSystem house = Houses.lodge(4.2, 58)
+        HotWaterSystem house = Parts.lodge(4.2, 58)
                 .addReliefValve(Houses.valve(10))
                 .vessel(Houses.vessel(18, 4))
                 .build();

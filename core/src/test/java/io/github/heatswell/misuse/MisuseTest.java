@@ -23,7 +23,6 @@ import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.sizing.VesselSizing;
 import io.github.heatswell.study.Distribution;
 import io.github.heatswell.study.HouseDay;
-import io.github.heatswell.study.Houses;
 import io.github.heatswell.study.Study;
 import io.github.heatswell.study.StudyResult;
 import io.github.heatswell.study.UncertainHouse;
@@ -34,6 +33,7 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.MainsPressure;
 import io.github.heatswell.system.Material;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.SupplyTemperature;
@@ -58,7 +58,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class MisuseTest {
 
-    private static final HotWaterSystem LODGE = Houses.lodge(4.2, 60).build();
+    private static final HotWaterSystem LODGE = Parts.lodge(4.2, 60).build();
     private static final Duration HOUR = Duration.ofHours(1);
 
     /** A mistake, what is thrown and what it says. */

@@ -5,26 +5,16 @@ import static io.github.heatswell.units.PressureUnit.PSI;
 import static io.github.heatswell.units.TemperatureUnit.CELSIUS;
 
 import io.github.heatswell.system.ExpansionVessel;
-import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Material;
-import io.github.heatswell.system.PipeRun;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Shell;
-import io.github.heatswell.system.Site;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
-import io.github.heatswell.system.Tank;
-import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
-import io.github.heatswell.units.LengthUnit;
-import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.Pressure;
-import io.github.heatswell.units.RatioUnit;
-import io.github.heatswell.units.TemperatureDifferenceUnit;
-import io.github.heatswell.units.TemperatureUnit;
-import io.github.heatswell.units.VolumeUnit;
 import java.util.List;
 
 /**
@@ -59,30 +49,36 @@ record ComparisonCase(String name, HotWaterSystem system, double hours) {
                 new ComparisonCase("electric, 50 gal", electric(), 12));
     }
 
-    /** A lodge with an orchard: steel tank, gas burner, check valve, a little copper pipe. */
-    private static HotWaterSystem.Builder lodge() {
-        return HotWaterSystem.builder()
-                .site(site(310, 17))
-                .supply(supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4.2, BAR), 9))
-                .tank(tank(230, Shell.cylinder(Material.STEEL, 480, 2.2, LengthUnit.MILLIMETRE), 2.4))
-                .heater(burner(58))
-                .addPipe(pipe(Material.COPPER, 22, 0.9, 14));
+    private static HotWaterSystem.Builder lodge(ReliefValve valve) {
+        return Parts.lodge(4.2, 58).addReliefValve(valve);
     }
 
-    private static HotWaterSystem.Builder lodge(ReliefValve valve) {
-        return lodge().addReliefValve(valve);
+    private static HotWaterSystem electric() {
+        return Parts.american(65, Parts.site(0, 20))
+                .addPipe(Parts.pipe(Material.COPPER, 22.225, 1.143, 18))
+                .addReliefValve(ReliefValve.builder()
+                        .name("temperature and pressure")
+                        .setPressure(Pressure.gauge(150, PSI))
+                        .fullLiftPressure(Pressure.gauge(165, PSI))
+                        .reseatPressure(Pressure.gauge(125, PSI))
+                        .fullFlow(6, FlowUnit.US_GALLON_PER_MINUTE)
+                        .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING)
+                        .build())
+                .build();
     }
 
     private static HotWaterSystem sealedRigid() {
-        return lodge().site(site(0, 20))
-                .supply(supply(Supply.Arrangement.CHECK_VALVE, Pressure.absolute(4.5, BAR), 10))
-                .tank(tank(190, Shell.rigid(), 1.2))
+        return Parts.lodge(4.2, 58)
+                .site(Parts.site(0, 20))
+                .supply(Parts.supply(Supply.Arrangement.CHECK_VALVE, Pressure.absolute(4.5, BAR), 10))
+                .tank(Parts.tank(190, Shell.rigid(), 1.2, 10))
                 .build();
     }
 
     private static HotWaterSystem sealedSteel() {
-        return lodge().tank(tank(150, Shell.cylinder(Material.STEEL, 450, 2.2, LengthUnit.MILLIMETRE), 8))
-                .heater(burner(24))
+        return Parts.lodge(4.2, 58)
+                .tank(Parts.tank(150, Parts.steel(450, 2.2), 8, 10))
+                .heater(Parts.heater(11.2, 78, 24, 6))
                 .build();
     }
 
@@ -120,26 +116,28 @@ record ComparisonCase(String name, HotWaterSystem system, double hours) {
 
     private static HotWaterSystem direct() {
         return lodge(modulating(20))
-                .supply(supply(Supply.Arrangement.DIRECT, Pressure.gauge(4.2, BAR), 9))
+                .supply(Parts.supply(Supply.Arrangement.DIRECT, Pressure.gauge(4.2, BAR), 9))
                 .vessel(vessel(8, 3.5, 90).build())
                 .build();
     }
 
     private static HotWaterSystem cooling() {
         return lodge(modulating(20))
-                .tank(tank(230, Shell.cylinder(Material.STEEL, 480, 2.2, LengthUnit.MILLIMETRE), 8))
+                .tank(Parts.tank(230, Parts.steel(480, 2.2), 8, 10))
                 .start(Start.builder().water(66, CELSIUS).build())
                 .build();
     }
 
     private static HotWaterSystem coldest() {
         return lodge(modulating(20))
-                .supply(supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4.2, BAR), 2))
+                .supply(Parts.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4.2, BAR), 2))
                 .build();
     }
 
     private static HotWaterSystem plastic() {
-        return lodge(modulating(8)).addPipe(pipe(Material.PEX, 20, 2.8, 60)).build();
+        return lodge(modulating(8))
+                .addPipe(Parts.pipe(Material.PEX, 20, 2.8, 60))
+                .build();
     }
 
     /** The first valve lets out less than the water gains once it is warm, and the second one snaps open above it. */
@@ -155,87 +153,8 @@ record ComparisonCase(String name, HotWaterSystem system, double hours) {
         return lodge(snap(12)).addReliefValve(weeping).build();
     }
 
-    private static HotWaterSystem electric() {
-        return HotWaterSystem.builder()
-                .site(site(0, 20))
-                .supply(Supply.builder()
-                        .arrangement(Supply.Arrangement.CHECK_VALVE)
-                        .pressure(Pressure.gauge(65, PSI))
-                        .water(58, TemperatureUnit.FAHRENHEIT)
-                        .build())
-                .tank(Tank.builder()
-                        .volume(50, VolumeUnit.US_GALLON)
-                        .shell(Shell.cylinder(Material.STEEL, 18, 0.075, LengthUnit.INCH))
-                        .standingLoss(2.5, ConductanceUnit.BTU_PER_HOUR_FAHRENHEIT)
-                        .workingPressure(Pressure.gauge(150, PSI))
-                        .build())
-                .heater(Heater.builder()
-                        .energy(Heater.Energy.ELECTRIC)
-                        .input(4.5, PowerUnit.KILOWATT)
-                        .recoveryEfficiency(98, RatioUnit.PERCENT)
-                        .setPoint(125, TemperatureUnit.FAHRENHEIT)
-                        .differential(8, TemperatureDifferenceUnit.FAHRENHEIT_DEGREE)
-                        .build())
-                .addPipe(pipe(Material.COPPER, 22.225, 1.143, 18))
-                .addReliefValve(ReliefValve.builder()
-                        .name("temperature and pressure")
-                        .setPressure(Pressure.gauge(150, PSI))
-                        .fullLiftPressure(Pressure.gauge(165, PSI))
-                        .reseatPressure(Pressure.gauge(125, PSI))
-                        .fullFlow(6, FlowUnit.US_GALLON_PER_MINUTE)
-                        .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING)
-                        .build())
-                .build();
-    }
-
-    private static Site site(double metres, double celsius) {
-        return Site.builder()
-                .altitude(metres, LengthUnit.METRE)
-                .room(celsius, CELSIUS)
-                .build();
-    }
-
-    private static Supply supply(Supply.Arrangement arrangement, Pressure pressure, double celsius) {
-        return Supply.builder()
-                .arrangement(arrangement)
-                .pressure(pressure)
-                .water(celsius, CELSIUS)
-                .build();
-    }
-
-    private static Tank tank(double litres, Shell shell, double wattsPerKelvin) {
-        return Tank.builder()
-                .volume(litres, VolumeUnit.LITRE)
-                .shell(shell)
-                .standingLoss(wattsPerKelvin, ConductanceUnit.WATT_PER_KELVIN)
-                .workingPressure(Pressure.gauge(10, BAR))
-                .build();
-    }
-
-    private static Heater burner(double setCelsius) {
-        return Heater.builder()
-                .energy(Heater.Energy.GAS)
-                .input(11.2, PowerUnit.KILOWATT)
-                .recoveryEfficiency(78, RatioUnit.PERCENT)
-                .setPoint(setCelsius, CELSIUS)
-                .differential(6, TemperatureDifferenceUnit.KELVIN)
-                .build();
-    }
-
-    private static PipeRun pipe(Material material, double outside, double wall, double metres) {
-        return PipeRun.builder()
-                .material(material)
-                .outsideDiameter(outside, LengthUnit.MILLIMETRE)
-                .wall(wall, LengthUnit.MILLIMETRE)
-                .length(metres, LengthUnit.METRE)
-                .build();
-    }
-
     private static ExpansionVessel.Builder vessel(double litres, double prechargeBar, double acceptancePercent) {
-        return ExpansionVessel.builder()
-                .volume(litres, VolumeUnit.LITRE)
-                .precharge(Pressure.gauge(prechargeBar, BAR))
-                .acceptance(acceptancePercent, RatioUnit.PERCENT);
+        return Parts.vessel(litres, Pressure.gauge(prechargeBar, BAR), acceptancePercent);
     }
 
     private static ReliefValve modulating(double litresPerMinute) {
@@ -247,11 +166,8 @@ record ComparisonCase(String name, HotWaterSystem system, double hours) {
     }
 
     private static ReliefValve relief(double litresPerMinute, ReliefValve.LiftCharacteristic character) {
-        return ReliefValve.builder()
-                .name("relief")
-                .setPressure(Pressure.gauge(7, BAR))
+        return Parts.valve("relief", 7, 5.6)
                 .fullLiftPressure(Pressure.gauge(7.7, BAR))
-                .reseatPressure(Pressure.gauge(5.6, BAR))
                 .fullFlow(litresPerMinute, FlowUnit.LITRE_PER_MINUTE)
                 .liftCharacteristic(character)
                 .build();

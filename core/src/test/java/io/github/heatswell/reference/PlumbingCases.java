@@ -12,16 +12,15 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.MainsPressure;
 import io.github.heatswell.system.Material;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
-import io.github.heatswell.system.Shell;
 import io.github.heatswell.system.Site;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.Tank;
-import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
@@ -93,10 +92,7 @@ final class PlumbingCases {
     /** A house by a mill: steel tank, gas burner, check valve, a little copper pipe, a relief valve on the cold branch. */
     private static HotWaterSystem.Builder house() {
         return HotWaterSystem.builder()
-                .site(Site.builder()
-                        .altitude(240, LengthUnit.METRE)
-                        .room(18, CELSIUS)
-                        .build())
+                .site(Parts.site(240, 18))
                 .supply(check().build())
                 .tank(tank(210, 2.2))
                 .heater(burner().build())
@@ -116,49 +112,28 @@ final class PlumbingCases {
     }
 
     private static Tank layered(double litres, double wattsPerKelvin, int layers) {
-        return Tank.builder()
-                .volume(litres, VolumeUnit.LITRE)
-                .shell(Shell.cylinder(Material.STEEL, 470, 2.3, LengthUnit.MILLIMETRE))
-                .standingLoss(wattsPerKelvin, ConductanceUnit.WATT_PER_KELVIN)
-                .workingPressure(Pressure.gauge(10, BAR))
+        return Parts.tankBuilder(litres, Parts.steel(470, 2.3), wattsPerKelvin, 10)
                 .layers(layers)
                 .height(1.25, LengthUnit.METRE)
                 .build();
     }
 
     private static Heater.Builder burner() {
-        return Heater.builder()
-                .energy(Heater.Energy.GAS)
-                .input(10.5, PowerUnit.KILOWATT)
-                .recoveryEfficiency(80, RatioUnit.PERCENT)
-                .setPoint(60, CELSIUS)
-                .differential(6, TemperatureDifferenceUnit.KELVIN);
+        return Parts.heaterBuilder(10.5, 80, 60, 6);
     }
 
     private static PipeRun pipe() {
-        return PipeRun.builder()
-                .material(Material.COPPER)
-                .outsideDiameter(22, LengthUnit.MILLIMETRE)
-                .wall(1, LengthUnit.MILLIMETRE)
-                .length(15, LengthUnit.METRE)
-                .build();
+        return Parts.pipe(Material.COPPER, 22, 1, 15);
     }
 
     private static ReliefValve.Builder relief() {
-        return ReliefValve.builder()
-                .name("relief")
-                .setPressure(Pressure.gauge(7, BAR))
+        return Parts.valve("relief", 7, 5.6)
                 .fullLiftPressure(Pressure.gauge(7.7, BAR))
-                .reseatPressure(Pressure.gauge(5.6, BAR))
-                .fullFlow(18, FlowUnit.LITRE_PER_MINUTE)
-                .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING);
+                .fullFlow(18, FlowUnit.LITRE_PER_MINUTE);
     }
 
     private static ExpansionVessel.Builder vessel(double litres, double prechargeBar) {
-        return ExpansionVessel.builder()
-                .volume(litres, VolumeUnit.LITRE)
-                .precharge(Pressure.gauge(prechargeBar, BAR))
-                .acceptance(90, RatioUnit.PERCENT);
+        return Parts.vessel(litres, Pressure.gauge(prechargeBar, BAR), 90);
     }
 
     private static HotWaterSystem vesselDay() {
@@ -172,29 +147,12 @@ final class PlumbingCases {
     }
 
     private static HotWaterSystem american() {
-        return HotWaterSystem.builder()
-                .site(Site.builder()
-                        .altitude(0, LengthUnit.METRE)
-                        .room(67.5, TemperatureUnit.FAHRENHEIT)
-                        .build())
-                .supply(Supply.builder()
-                        .arrangement(Supply.Arrangement.CHECK_VALVE)
-                        .pressure(Pressure.gauge(60, PSI))
-                        .water(58, TemperatureUnit.FAHRENHEIT)
-                        .build())
-                .tank(Tank.builder()
-                        .volume(50, VolumeUnit.US_GALLON)
-                        .shell(Shell.cylinder(Material.STEEL, 18, 0.075, LengthUnit.INCH))
-                        .standingLoss(2.5, ConductanceUnit.BTU_PER_HOUR_FAHRENHEIT)
-                        .workingPressure(Pressure.gauge(150, PSI))
-                        .build())
-                .heater(Heater.builder()
-                        .energy(Heater.Energy.ELECTRIC)
-                        .input(4.5, PowerUnit.KILOWATT)
-                        .recoveryEfficiency(98, RatioUnit.PERCENT)
-                        .setPoint(125, TemperatureUnit.FAHRENHEIT)
-                        .differential(8, TemperatureDifferenceUnit.FAHRENHEIT_DEGREE)
-                        .build())
+        return Parts.american(
+                        60,
+                        Site.builder()
+                                .altitude(0, LengthUnit.METRE)
+                                .room(67.5, TemperatureUnit.FAHRENHEIT)
+                                .build())
                 .addPipe(pipe())
                 .vessel(ExpansionVessel.builder()
                         .volume(2, VolumeUnit.US_GALLON)

@@ -10,17 +10,13 @@ import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Material;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.Shell;
-import io.github.heatswell.system.Site;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
-import io.github.heatswell.system.Tank;
-import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.LengthUnit;
-import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.RatioUnit;
-import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.VolumeUnit;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import io.github.heatswell.water.LiquidWater;
@@ -41,39 +37,15 @@ class UnreducedSystemTest {
 
     private static HotWaterSystem.Builder plain(Shell shell, double litres, double bar, double setCelsius) {
         return HotWaterSystem.builder()
-                .site(Site.builder()
-                        .altitude(0, LengthUnit.METRE)
-                        .room(20, CELSIUS)
-                        .build())
-                .supply(supply(Supply.Arrangement.CHECK_VALVE, bar))
-                .tank(tank(shell, litres, 0))
+                .site(Parts.site(0, 20))
+                .supply(Parts.supply(Supply.Arrangement.CHECK_VALVE, Pressure.absolute(bar, BAR), 10))
+                .tank(Parts.tank(litres, shell, 0, 12.5))
                 .heater(heater(setCelsius));
     }
 
-    private static Supply supply(Supply.Arrangement arrangement, double bar) {
-        return Supply.builder()
-                .arrangement(arrangement)
-                .pressure(Pressure.absolute(bar, BAR))
-                .water(10, CELSIUS)
-                .build();
-    }
-
-    private static Tank tank(Shell shell, double litres, double wattsPerKelvin) {
-        return Tank.builder()
-                .volume(litres, VolumeUnit.LITRE)
-                .shell(shell)
-                .standingLoss(wattsPerKelvin, ConductanceUnit.WATT_PER_KELVIN)
-                .workingPressure(Pressure.gauge(12.5, BAR))
-                .build();
-    }
-
     private static Heater heater(double setCelsius) {
-        return Heater.builder()
+        return Parts.heaterBuilder(3, 100, setCelsius, 0.5)
                 .energy(Heater.Energy.ELECTRIC)
-                .input(3, PowerUnit.KILOWATT)
-                .recoveryEfficiency(100, RatioUnit.PERCENT)
-                .setPoint(setCelsius, CELSIUS)
-                .differential(0.5, TemperatureDifferenceUnit.KELVIN)
                 .build();
     }
 
@@ -146,8 +118,8 @@ class UnreducedSystemTest {
     @Test
     void openTankHeatsUpInTheTimeOfAQuadrature() {
         HotWaterSystem system = plain(Shell.rigid(), 150, 4.0, 60)
-                .supply(supply(Supply.Arrangement.DIRECT, 4.0))
-                .tank(tank(Shell.rigid(), 150, 10))
+                .supply(Parts.supply(Supply.Arrangement.DIRECT, Pressure.absolute(4.0, BAR), 10))
+                .tank(Parts.tank(150, Shell.rigid(), 10, 12.5))
                 .build();
         double seconds = integral(
                 283.15,
@@ -163,7 +135,7 @@ class UnreducedSystemTest {
     @Test
     void fedTankCoolsDownInTheTimeOfAQuadrature() {
         HotWaterSystem system = plain(Shell.rigid(), 150, 4.0, 60)
-                .tank(tank(Shell.rigid(), 150, 10))
+                .tank(Parts.tank(150, Shell.rigid(), 10, 12.5))
                 .start(Start.builder().water(65, CELSIUS).build())
                 .build();
         double cold = WATER.enthalpy(283.15, 4e5);

@@ -17,6 +17,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.simulation.GasCushion.Diaphragm;
 import io.github.heatswell.simulation.Schedule.Conditions;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
 import java.util.Arrays;
@@ -31,33 +32,39 @@ class BalanceTest {
     /** Layers of different warmth under a valve that discharges hot water, and one that discharges cold. */
     private static Moment twoValvesOpen(double gaugeBar) {
         HotWaterSystem.Builder house =
-                Systems.lodge().tank(layered(4)).addReliefValve(onTop()).addReliefValve(onBranch());
+                Parts.lodge(4.2, 58).tank(layered(4)).addReliefValve(onTop()).addReliefValve(onBranch());
         return new Moment(house, gaugeBar, 15, 25, 50, 60).heating().open(0).open(1);
     }
 
     static Stream<Moment> moments() {
         return Stream.of(
-                new Moment(Systems.lodge(), 5, 40).heating(),
-                new Moment(Systems.lodge(), 5, 70),
+                new Moment(Parts.lodge(4.2, 58), 5, 40).heating(),
+                new Moment(Parts.lodge(4.2, 58), 5, 70),
                 new Moment(withVessel(), 5, 40).heating(),
                 new Moment(withVessel().tank(layered(5)), 5, 10, 10, 30, 50, 60),
                 new Moment(withVessel().tank(layered(5)), 5, 10, 20, 30, 50, 60).heating(),
                 new Moment(withVessel().tank(layered(5)), 4.2, 12, 20, 30, 50, 60)
                         .with(PressureRegime.HELD)
                         .under(0, 0, true, mixed(9, 40)),
-                new Moment(Systems.lodge(), 4.2, 50).with(PressureRegime.HELD).under(0, 0, true, tap(9)),
-                new Moment(Systems.lodge(), 4.2, 38).with(PressureRegime.HELD).under(0, 0, true, mixed(9, 40)),
-                new Moment(Systems.lodge(), 4.2, 50).with(PressureRegime.HELD).under(7, 1e-5, true, tap(2)),
+                new Moment(Parts.lodge(4.2, 58), 4.2, 50)
+                        .with(PressureRegime.HELD)
+                        .under(0, 0, true, tap(9)),
+                new Moment(Parts.lodge(4.2, 58), 4.2, 38)
+                        .with(PressureRegime.HELD)
+                        .under(0, 0, true, mixed(9, 40)),
+                new Moment(Parts.lodge(4.2, 58), 4.2, 50)
+                        .with(PressureRegime.HELD)
+                        .under(7, 1e-5, true, tap(2)),
                 new Moment(withVessel(), 3.1, 40)
                         .heating()
                         .with(PressureRegime.FILLING)
                         .under(3, 0, true, tap(5)),
-                new Moment(Systems.lodge().addReliefValve(onBranch()), 7.3, 55)
+                new Moment(Parts.lodge(4.2, 58).addReliefValve(onBranch()), 7.3, 55)
                         .heating()
                         .open(0),
                 twoValvesOpen(7.2),
                 twoValvesOpen(7.02).with(PressureRegime.SETTLED),
-                new Moment(Systems.lodge().addReliefValve(onBranch()), 7.05, 55)
+                new Moment(Parts.lodge(4.2, 58).addReliefValve(onBranch()), 7.05, 55)
                         .heating()
                         .open(0)
                         .with(PressureRegime.SETTLED),
@@ -83,8 +90,8 @@ class BalanceTest {
 
     /** Layers of half a litre, which a tap may flush in a tenth of a second. */
     private static HotWaterSystem.Builder flushed() {
-        return Systems.lodge()
-                .tank(Systems.tank(1.5, Systems.steel(80, 2), 0.1, 10).toBuilder()
+        return Parts.lodge(4.2, 58)
+                .tank(Parts.tank(1.5, Parts.steel(80, 2), 0.1, 10).toBuilder()
                         .layers(3)
                         .height(0.3, LengthUnit.METRE)
                         .build());
@@ -210,13 +217,14 @@ class BalanceTest {
     /** The part of a mixed draw that is hot, by the mixing of enthalpies taken as temperatures. */
     @Test
     void theHotPartOfADraw() {
-        Moment now =
-                new Moment(Systems.lodge(), 4.2, 60).with(PressureRegime.HELD).under(0, 0, true, mixed(9, 40));
+        Moment now = new Moment(Parts.lodge(4.2, 58), 4.2, 60)
+                .with(PressureRegime.HELD)
+                .under(0, 0, true, mixed(9, 40));
         double hot = now.rates(now.y)[StateVector.DRAWN];
         assertEquals(9e-3 / 60 * 992.2 * (40 - 9) / (60 - 9), hot, 4e-4 * hot); // density at 40 degC: handbook, 992.2
         assertEquals(hot, now.balance.drawFlow(now.y), 1e-12);
         assertEquals(9e-3 / 60, now.balance.drawn(), 1e-15);
-        Moment shut = new Moment(Systems.lodge(), 4.2, 60).with(PressureRegime.HELD);
+        Moment shut = new Moment(Parts.lodge(4.2, 58), 4.2, 60).with(PressureRegime.HELD);
         shut.rates(shut.y);
         assertEquals(0, shut.balance.drawFlow(shut.y));
         assertEquals(0, shut.balance.drawn());
@@ -228,7 +236,8 @@ class BalanceTest {
         Moment now = new Moment(withVessel(), 2, 40).heating();
         now.modes = now.modes.with(now.plant.vessels[0], Diaphragm.SEATED);
         assertEquals(-6.0 / 120, now.rates(now.y)[now.plant.vessels[0].gas], 1e-12);
-        Moment isothermal = new Moment(Systems.lodge().vessel(Systems.vessel(12, Pressure.gauge(4, BAR), 80)), 5, 40);
+        Moment isothermal =
+                new Moment(Parts.lodge(4.2, 58).vessel(Systems.vessel(12, Pressure.gauge(4, BAR), 80)), 5, 40);
         assertEquals(0, isothermal.heating().rates(isothermal.y)[isothermal.plant.vessels[0].gas]);
     }
 }

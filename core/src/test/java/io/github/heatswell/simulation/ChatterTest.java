@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
@@ -76,8 +77,8 @@ class ChatterTest {
     /** A run that chatters ends there: a reducing valve set above a snap valve's opening, and too weak to keep it open. */
     @Test
     void aRunThatChattersEnds() {
-        HotWaterSystem house = Systems.lodge()
-                .supply(Systems.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(9, BAR), 9).toBuilder()
+        HotWaterSystem house = Parts.lodge(4.2, 58)
+                .supply(Parts.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(9, BAR), 9).toBuilder()
                         .arrangement(Supply.Arrangement.REDUCING_VALVE)
                         .reducingValve(ReducingValve.builder()
                                 .set(Pressure.gauge(8, BAR))

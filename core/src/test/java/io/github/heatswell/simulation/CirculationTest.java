@@ -18,6 +18,7 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.InvalidDescriptionException;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.Material;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
@@ -60,9 +61,9 @@ class CirculationTest {
 
     /** The lodge at 58 degC, whose heater stays off; its tank loses no heat itself. */
     private static HotWaterSystem.Builder lodge(PipeRun loop, Circulation pump) {
-        return Systems.lodge()
-                .tank(Systems.tank(230, Systems.steel(480, 2.2), 0, 10))
-                .heater(Systems.heater(11.2, 78, STORED, 39))
+        return Parts.lodge(4.2, 58)
+                .tank(Parts.tank(230, Parts.steel(480, 2.2), 0, 10))
+                .heater(Parts.heater(11.2, 78, STORED, 39))
                 .start(Start.builder()
                         .water(STORED, TemperatureUnit.CELSIUS)
                         .timeOfDay(5, DurationUnit.HOUR)
@@ -133,7 +134,7 @@ class CirculationTest {
     void itsWaterSwellsWithTheTanks() {
         PipeRun pipe = loop(30);
         HotWaterSystem house = lodge(pipe, pump(6).build())
-                .heater(Systems.heater(11.2, 78, STORED, 6))
+                .heater(Parts.heater(11.2, 78, STORED, 6))
                 .start(Start.coldFill())
                 .vessel(Systems.vessel(200, Pressure.gauge(4.2, PressureUnit.BAR), 100))
                 .build();
@@ -166,7 +167,7 @@ class CirculationTest {
     void theReturnMixesWhatIsAboveIt() {
         double[] bottom = new double[2];
         for (int i = 0; i < 2; i++) {
-            Tank layered = Systems.tank(230, Systems.steel(480, 2.2), 2.4, 10).toBuilder()
+            Tank layered = Parts.tank(230, Parts.steel(480, 2.2), 2.4, 10).toBuilder()
                     .layers(10)
                     .height(1.3, LengthUnit.METRE)
                     .build();
@@ -175,7 +176,7 @@ class CirculationTest {
                             pump(3).returnHeight(i == 0 ? 0 : 0.6, RatioUnit.ONE)
                                     .build())
                     .tank(layered)
-                    .heater(Systems.heater(11.2, 78, STORED, 39).toBuilder()
+                    .heater(Parts.heater(11.2, 78, STORED, 39).toBuilder()
                             .energy(Heater.Energy.ELECTRIC)
                             .height(0.9, RatioUnit.ONE)
                             .build())
@@ -210,7 +211,7 @@ class CirculationTest {
                 .length(2, LengthUnit.METRE)
                 .build();
         HotWaterSystem house = lodge(loop, pump(3).build())
-                .supply(Systems.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(1, PressureUnit.BAR), 9))
+                .supply(Parts.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(1, PressureUnit.BAR), 9))
                 .start(Start.builder()
                         .water(STORED, TemperatureUnit.CELSIUS)
                         .pressure(Pressure.gauge(9, PressureUnit.BAR))
@@ -242,10 +243,10 @@ class CirculationTest {
     void aLoopNeedsPipesAndAPump() {
         String pump = assertThrows(
                         InvalidDescriptionException.class,
-                        () -> Systems.lodge().addPipe(loop(9)).build())
+                        () -> Parts.lodge(4.2, 58).addPipe(loop(9)).build())
                 .getMessage();
         assertTrue(pump.startsWith("circulation: is missing"), pump);
-        HotWaterSystem.Builder house = Systems.lodge().circulation(pump(3).build());
+        HotWaterSystem.Builder house = Parts.lodge(4.2, 58).circulation(pump(3).build());
         String pipes =
                 assertThrows(InvalidDescriptionException.class, house::build).getMessage();
         assertTrue(pipes.startsWith("circulation: needs pipes"), pipes);

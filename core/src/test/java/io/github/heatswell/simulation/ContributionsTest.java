@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.simulation.Contributions.Outlet;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.FlowUnit;
@@ -26,7 +27,7 @@ class ContributionsTest {
 
     @BeforeEach
     void prepare() {
-        HotWaterSystem.Builder house = Systems.lodge();
+        HotWaterSystem.Builder house = Parts.lodge(4.2, 58);
         for (int i = 0; i < 6; i++) {
             ReliefValve.Builder valve = Systems.valve(
                             "valve " + i, ReliefValve.LiftCharacteristic.MODULATING, 7 + 0.1 * i, 8 + 0.1 * i, 5)

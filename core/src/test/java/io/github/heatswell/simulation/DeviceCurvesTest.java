@@ -10,6 +10,7 @@ import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.MainsPressure;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
@@ -151,7 +152,7 @@ class DeviceCurvesTest {
     @Test
     void aSeatThatBeginsToLeakTakesNoWaterBack() {
         RunResult result = Simulation.of(
-                        Systems.lodge()
+                        Parts.lodge(4.2, 58)
                                 .supply(Supply.builder()
                                         .mains(MainsPressure.daily(
                                                 Map.of(0.0, Pressure.gauge(2, BAR), 43_200.0, Pressure.gauge(5, BAR))))
@@ -212,7 +213,7 @@ class DeviceCurvesTest {
     private static SupplyBoundary feed(Supply.Arrangement arrangement) {
         return new SupplyBoundary(
                 new StateVector.Slots(),
-                Systems.supply(arrangement, Pressure.gauge(4, BAR), 10),
+                Parts.supply(arrangement, Pressure.gauge(4, BAR), 10),
                 AIR,
                 SupplyBoundary.SERVICE_LINE);
     }
@@ -229,7 +230,7 @@ class DeviceCurvesTest {
         }
         return new SupplyBoundary(
                 new StateVector.Slots(),
-                Systems.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4, BAR), 10).toBuilder()
+                Parts.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4, BAR), 10).toBuilder()
                         .arrangement(Supply.Arrangement.REDUCING_VALVE)
                         .reducingValve(valve.build())
                         .build(),
@@ -287,7 +288,7 @@ class DeviceCurvesTest {
     void leakingFeedSeatPassesEitherWay() {
         SupplyBoundary feed = new SupplyBoundary(
                 new StateVector.Slots(),
-                Systems.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4, BAR), 10).toBuilder()
+                Parts.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4, BAR), 10).toBuilder()
                         .seatLeakage(0.2, LITRE_PER_MINUTE)
                         .build(),
                 AIR,

@@ -7,6 +7,7 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.units.EnergyUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.VolumeUnit;
@@ -18,7 +19,7 @@ import org.junit.jupiter.api.Test;
 class DrawsCutShortTest {
 
     private static RunResult run(Draw... draws) {
-        HotWaterSystem house = Systems.lodge()
+        HotWaterSystem house = Parts.lodge(4.2, 58)
                 .draws(DrawProfile.of("two taps", List.of(draws)))
                 .build();
         return Simulation.of(house, Duration.ofHours(1)).run();

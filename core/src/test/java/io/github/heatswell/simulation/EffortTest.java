@@ -12,6 +12,7 @@ import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.MainsPressure;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.PowerCurve;
 import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.ReliefValve;
@@ -39,7 +40,7 @@ class EffortTest {
     private static final ReliefValve MODULATING = Systems.valve(ReliefValve.LiftCharacteristic.MODULATING);
 
     private static HotWaterSystem.Builder withVessel() {
-        return Systems.lodge().addReliefValve(MODULATING).vessel(Systems.vessel(12, Pressure.gauge(4.2, BAR), 60));
+        return Parts.lodge(4.2, 58).addReliefValve(MODULATING).vessel(Systems.vessel(12, Pressure.gauge(4.2, BAR), 60));
     }
 
     private static HotWaterSystem europeanDay() {
@@ -47,7 +48,7 @@ class EffortTest {
     }
 
     private static HotWaterSystem layeredDay() {
-        Tank tank = Systems.tank(230, Systems.steel(480, 2.2), 2.4, 10).toBuilder()
+        Tank tank = Parts.tank(230, Parts.steel(480, 2.2), 2.4, 10).toBuilder()
                 .layers(12)
                 .height(1.2, LengthUnit.METRE)
                 .build();
@@ -58,7 +59,7 @@ class EffortTest {
     }
 
     static Stream<Arguments> days() {
-        HotWaterSystem snapping = Systems.lodge()
+        HotWaterSystem snapping = Parts.lodge(4.2, 58)
                 .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.SNAP))
                 .build();
         return Stream.of(
@@ -66,7 +67,7 @@ class EffortTest {
                 Arguments.of("vessel and EU profile M", europeanDay(), 61, 99, 710),
                 Arguments.of(
                         "modulating valve",
-                        Systems.lodge().addReliefValve(MODULATING).build(),
+                        Parts.lodge(4.2, 58).addReliefValve(MODULATING).build(),
                         12,
                         123,
                         767),
@@ -79,11 +80,11 @@ class EffortTest {
     private static HotWaterSystem behindALeakingCheckValve() {
         MainsPressure mains =
                 MainsPressure.daily(Map.of(6 * 3_600.0, Pressure.gauge(2, BAR), 18 * 3_600.0, Pressure.gauge(6, BAR)));
-        Supply supply = Systems.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4.2, BAR), 9).toBuilder()
+        Supply supply = Parts.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4.2, BAR), 9).toBuilder()
                 .mains(mains)
                 .seatLeakage(10, FlowUnit.LITRE_PER_MINUTE)
                 .build();
-        return Systems.lodge().supply(supply).addReliefValve(MODULATING).build();
+        return Parts.lodge(4.2, 58).supply(supply).addReliefValve(MODULATING).build();
     }
 
     @ParameterizedTest(name = "{0}")
@@ -98,7 +99,7 @@ class EffortTest {
     /** Contract: where nothing flows and nothing responds to the pressure, the explanation names neither a flow nor a time. */
     @Test
     void aHouseAtRestIsExplainedWithoutNumbersItLacks() {
-        Moment still = new Moment(Systems.lodge(), 5, 17).with(PressureRegime.FREE);
+        Moment still = new Moment(Parts.lodge(4.2, 58), 5, 17).with(PressureRegime.FREE);
         still.balance.under(still.conditions);
         still.balance.evaluate(still.y, still.modes, new double[still.vector.length]);
         String message = new Effort(still.plant, still.balance).explain(List.of(), 1_000_000, 60);
@@ -109,8 +110,8 @@ class EffortTest {
     /** Contract: a house that fills through its reducing valve, with nothing else open, is stiff by that valve. */
     @Test
     void theReducingValveIsNamedWhereItMakesTheHouseStiff() {
-        HotWaterSystem.Builder house = Systems.lodge()
-                .supply(Systems.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4.2, BAR), 9).toBuilder()
+        HotWaterSystem.Builder house = Parts.lodge(4.2, 58)
+                .supply(Parts.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4.2, BAR), 9).toBuilder()
                         .arrangement(Supply.Arrangement.REDUCING_VALVE)
                         .reducingValve(ReducingValve.builder()
                                 .set(Pressure.gauge(3, BAR))
@@ -141,7 +142,7 @@ class EffortTest {
             }
         };
         HotWaterSystem house = withVessel()
-                .heater(Systems.heater(11.2, 78, 58, 6).toBuilder()
+                .heater(Parts.heater(11.2, 78, 58, 6).toBuilder()
                         .powerCurve(restless)
                         .build())
                 .build();

@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.RatioUnit;
@@ -88,7 +89,7 @@ class EquilibriumTest {
     /** The distances by which the modes are chosen, to first order. */
     @Test
     void distancesFromWhereAPressureWillSettle() {
-        Moment now = new Moment(Systems.lodge().addReliefValve(onBranch()), 7, 55)
+        Moment now = new Moment(Parts.lodge(4.2, 58).addReliefValve(onBranch()), 7, 55)
                 .heating()
                 .open(0);
         double air = now.plant.atmosphere;
@@ -102,7 +103,7 @@ class EquilibriumTest {
         assertEquals(equilibrium - closes, now.balance.response().equilibriumLift(), 0.05 * (equilibrium - closes));
         assertEquals(now.balance.reliefFlow(), now.balance.discharged(), 1e-15);
 
-        Moment filling = new Moment(Systems.lodge(), 4.1, 30).with(PressureRegime.FILLING);
+        Moment filling = new Moment(Parts.lodge(4.2, 58), 4.1, 30).with(PressureRegime.FILLING);
         double feed = root(filling::pressureRate, air + 4e5, air + 4.4e5);
         double[] below = filling.at(feed - 50);
         filling.rates(below);
@@ -115,8 +116,9 @@ class EquilibriumTest {
     /** A pressure that follows the mains gains nothing on it; one that a reducing valve holds does not follow it. */
     @Test
     void whatAPressureGainsOnItsFeed() {
-        Moment following =
-                new Moment(Systems.lodge(), 4.2, 50).with(PressureRegime.HELD).under(7, 0, true, null);
+        Moment following = new Moment(Parts.lodge(4.2, 58), 4.2, 50)
+                .with(PressureRegime.HELD)
+                .under(7, 0, true, null);
         assertEquals(7, following.rates(following.y)[StateVector.PRESSURE], 1e-12);
         assertEquals(0, following.balance.response().rateAgainstFeed(following.y), 1e-12);
         Moment held = new Moment(behindReducingValve(), 3.8, 50)
@@ -129,7 +131,7 @@ class EquilibriumTest {
                 .under(7, 0, true, null);
         bypassed.rates(bypassed.y);
         assertEquals(0, bypassed.balance.response().rateAgainstFeed(bypassed.y), 1e-12);
-        Moment free = new Moment(Systems.lodge(), 4.2, 50).heating().under(7, 0, true, null);
+        Moment free = new Moment(Parts.lodge(4.2, 58), 4.2, 50).heating().under(7, 0, true, null);
         double rate = free.rates(free.y)[StateVector.PRESSURE];
         assertEquals(rate - 7, free.balance.response().rateAgainstFeed(free.y), 1e-9);
     }
@@ -194,7 +196,10 @@ class EquilibriumTest {
         assertFalse(now.balance.response().droops(now.y));
         now.y[StateVector.PRESSURE] -= 1;
         assertTrue(now.balance.response().droops(now.y));
-        assertFalse(new Moment(Systems.lodge(), 3, 50).balance.response().droops(new Moment(Systems.lodge(), 3, 50).y));
+        assertFalse(new Moment(Parts.lodge(4.2, 58), 3, 50)
+                .balance
+                .response()
+                .droops(new Moment(Parts.lodge(4.2, 58), 3, 50).y));
     }
 
     /**

@@ -11,6 +11,7 @@ import io.github.heatswell.result.Totals;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
@@ -51,7 +52,7 @@ class FaultsTest {
     @Test
     void temperatureAndPressureValveHoldsARunaway() {
         RunResult result = run(
-                Systems.lodge()
+                Parts.lodge(4.2, 58)
                         .heater(Systems.runaway().build())
                         .addReliefValve(Systems.temperatureAndPressure().build())
                         .addReliefValve(expansionValve().build()),
@@ -68,7 +69,7 @@ class FaultsTest {
     @Test
     void temperatureLiftsAValveThatPressureHadLiftedALittle() {
         RunResult result = run(
-                Systems.lodge()
+                Parts.lodge(4.2, 58)
                         .heater(Systems.runaway().build())
                         .addReliefValve(Systems.temperatureAndPressure().build()),
                 24);
@@ -90,7 +91,7 @@ class FaultsTest {
     @ParameterizedTest
     @ValueSource(doubles = {0, 1, 4})
     void anOpenValveHigherUpMeetsTheAirFirst(double metres) {
-        HotWaterSystem house = Systems.lodge()
+        HotWaterSystem house = Parts.lodge(4.2, 58)
                 .supply(SupplyBoundaryTest.supply(Supply.Arrangement.CHECK_VALVE, 4.2)
                         .addOutage(new Supply.Outage(1_800, 36_000))
                         .build())
@@ -115,7 +116,7 @@ class FaultsTest {
     @Test
     void blockedTemperatureAndPressureValveEndsInVapour() {
         RunResult result = run(
-                Systems.lodge()
+                Parts.lodge(4.2, 58)
                         .heater(Systems.runaway().build())
                         .addReliefValve(Systems.temperatureAndPressure()
                                 .fault(ReliefFault.blocked())
@@ -131,7 +132,7 @@ class FaultsTest {
     @Test
     void cutOutEndsARunaway() {
         RunResult result = run(
-                Systems.lodge()
+                Parts.lodge(4.2, 58)
                         .heater(Systems.runaway()
                                 .cutOut(85, TemperatureUnit.CELSIUS)
                                 .build())
@@ -152,7 +153,7 @@ class FaultsTest {
     @Test
     void valveStuckOpenRunsSteadily() {
         RunResult result = run(
-                Systems.lodge()
+                Parts.lodge(4.2, 58)
                         .addReliefValve(expansionValve()
                                 .fault(ReliefFault.stuckOpen(5, RatioUnit.PERCENT))
                                 .build()),
@@ -170,7 +171,7 @@ class FaultsTest {
     @EnumSource(ReliefValve.Location.class)
     void leakingSeatDripsAlways(ReliefValve.Location location) {
         RunResult result = run(
-                Systems.lodge()
+                Parts.lodge(4.2, 58)
                         .vessel(Systems.vessel(12, Pressure.gauge(4.2, BAR), 60))
                         .addReliefValve(expansionValve()
                                 .location(location)
@@ -204,9 +205,13 @@ class FaultsTest {
                 .acceptance(60, RatioUnit.PERCENT)
                 .condition(ExpansionVessel.Condition.valueOf(condition))
                 .build();
-        RunResult with =
-                run(Systems.lodge().vessel(dead).addReliefValve(expansionValve().build()), 4);
-        RunResult without = run(Systems.lodge().addReliefValve(expansionValve().build()), 4);
+        RunResult with = run(
+                Parts.lodge(4.2, 58)
+                        .vessel(dead)
+                        .addReliefValve(expansionValve().build()),
+                4);
+        RunResult without =
+                run(Parts.lodge(4.2, 58).addReliefValve(expansionValve().build()), 4);
         double expected = without.totals().relieved();
         assertEquals(expected, with.totals().relieved(), 2e-3 * expected); // 12 L more water give a little
     }
@@ -221,7 +226,7 @@ class FaultsTest {
                 .chargedAt(5, TemperatureUnit.CELSIUS)
                 .temperature(40, TemperatureUnit.CELSIUS)
                 .build();
-        RunResult result = run(Systems.lodge().vessel(warm), 1);
+        RunResult result = run(Parts.lodge(4.2, 58).vessel(warm), 1);
         Event lifted = result.first(Event.Kind.VESSEL_LIFTED).orElseThrow();
         double charge = 4.0e5 + result.system().site().atmosphere();
         assertEquals(charge * (40 + 273.15) / (5 + 273.15), lifted.pressureAbsolute(), 0.1);
@@ -231,11 +236,12 @@ class FaultsTest {
     @Test
     void trappedAirSoftensTheRise() {
         RunResult with = run(
-                Systems.lodge()
+                Parts.lodge(4.2, 58)
                         .trappedAir(1, VolumeUnit.LITRE)
                         .addReliefValve(expansionValve().build()),
                 4);
-        RunResult without = run(Systems.lodge().addReliefValve(expansionValve().build()), 4);
+        RunResult without =
+                run(Parts.lodge(4.2, 58).addReliefValve(expansionValve().build()), 4);
         double late = with.first(Event.Kind.RELIEF_OPENED).orElseThrow().time();
         double early = without.first(Event.Kind.RELIEF_OPENED).orElseThrow().time();
         assertTrue(late > 2 * early, late + " s against " + early + " s");
@@ -245,9 +251,9 @@ class FaultsTest {
     @Test
     void heightsShiftWhatADeviceSees() {
         double column = 9.80665 * 10 * 999.8;
-        RunResult low = run(Systems.lodge().addReliefValve(expansionValve().build()), 1);
+        RunResult low = run(Parts.lodge(4.2, 58).addReliefValve(expansionValve().build()), 1);
         RunResult high = run(
-                Systems.lodge()
+                Parts.lodge(4.2, 58)
                         .gaugeHeight(10, LengthUnit.METRE)
                         .addReliefValve(
                                 expansionValve().height(10, LengthUnit.METRE).build()),

@@ -13,6 +13,7 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.MainsPressure;
 import io.github.heatswell.system.Material;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.Shell;
 import io.github.heatswell.system.Start;
@@ -180,12 +181,12 @@ class FoundHousesTest {
      */
     @Test
     void aBurnerTooStrongForItsLayersStirsThem() {
-        HotWaterSystem house = Systems.lodge()
-                .tank(Systems.tank(68, Systems.steel(300, 2.2), 2.4, 10).toBuilder()
+        HotWaterSystem house = Parts.lodge(4.2, 58)
+                .tank(Parts.tank(68, Parts.steel(300, 2.2), 2.4, 10).toBuilder()
                         .layers(50)
                         .height(1, LengthUnit.METRE)
                         .build())
-                .heater(Systems.heater(488, 100, 53.6, 6.3).toBuilder()
+                .heater(Parts.heater(488, 100, 53.6, 6.3).toBuilder()
                         .height(3.5, RatioUnit.PERCENT)
                         .build())
                 .draws(DrawProfile.of(
@@ -200,13 +201,13 @@ class FoundHousesTest {
 
     /** Stiff, warm, cooling, and fed through a check valve whose seat leaks ten litres a minute. */
     private static HotWaterSystem coolingBehindALeakingSeat() {
-        return Systems.lodge()
-                .site(Systems.site(1200, 37))
-                .tank(Systems.tank(21, Shell.cylinder(Material.PEX, 110, 9.6, LengthUnit.MILLIMETRE), 0.5, 12))
+        return Parts.lodge(4.2, 58)
+                .site(Parts.site(1200, 37))
+                .tank(Parts.tank(21, Shell.cylinder(Material.PEX, 110, 9.6, LengthUnit.MILLIMETRE), 0.5, 12))
                 .supply(SupplyBoundaryTest.supply(Supply.Arrangement.CHECK_VALVE, 0.11)
                         .seatLeakage(10, FlowUnit.LITRE_PER_MINUTE)
                         .build())
-                .heater(Systems.heater(1, 100, 40, 6))
+                .heater(Parts.heater(1, 100, 40, 6))
                 .start(Start.builder()
                         .water(49, TemperatureUnit.CELSIUS)
                         .pressure(Pressure.gauge(12, PressureUnit.BAR))
@@ -241,7 +242,7 @@ class FoundHousesTest {
     /** What a tap takes at once from a house without give is part of a draw of given volume. */
     @Test
     void aDrawOfAVolumeTakesNoMore() {
-        HotWaterSystem house = Systems.textbook(1, 9, 4, 10)
+        HotWaterSystem house = Parts.textbook(1, 9, 4, 10)
                 .supply(SupplyBoundaryTest.supply(Supply.Arrangement.REDUCING_VALVE, 6)
                         .reducingValve(SupplyBoundaryTest.reducing().build())
                         .build())
@@ -258,7 +259,7 @@ class FoundHousesTest {
     @ParameterizedTest
     @ValueSource(doubles = {1, 200})
     void aBypassIsOpenOnlyForWhatTheSeatDoesNotPass(double millilitresPerMinute) {
-        HotWaterSystem house = Systems.lodge()
+        HotWaterSystem house = Parts.lodge(4.2, 58)
                 .supply(SupplyBoundaryTest.supply(Supply.Arrangement.REDUCING_VALVE, 3)
                         .seatLeakage(millilitresPerMinute, FlowUnit.MILLILITRE_PER_MINUTE)
                         .reducingValve(SupplyBoundaryTest.reducing()
@@ -283,7 +284,7 @@ class FoundHousesTest {
     @Test
     void neglectingADroopDoesNotFillTheVesselAgain() {
         double limit = 6e5; // what the precharge comes to in 95 % of the vessel
-        HotWaterSystem house = Systems.textbook(150, 10, 7, 58)
+        HotWaterSystem house = Parts.textbook(150, 10, 7, 58)
                 .supply(Supply.builder()
                         .arrangement(Supply.Arrangement.REDUCING_VALVE)
                         .mains(MainsPressure.daily(Map.of(

@@ -7,6 +7,7 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.Shell;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.units.FlowUnit;
@@ -47,12 +48,12 @@ class FrontTest {
 
     private static double relieved(int layers, double litres) {
         Draw bath = Draw.ofVolume(60, litres, VolumeUnit.LITRE, 60, FlowUnit.LITRE_PER_MINUTE);
-        HotWaterSystem system = Systems.textbook(190, 12, 4.0, 60)
-                .tank(Systems.tank(190, Shell.rigid(), 0, 10).toBuilder()
+        HotWaterSystem system = Parts.textbook(190, 12, 4.0, 60)
+                .tank(Parts.tank(190, Shell.rigid(), 0, 10).toBuilder()
                         .layers(layers)
                         .height(1.2, LengthUnit.METRE)
                         .build())
-                .heater(Systems.heater(1.5, 100, 60, 0.5))
+                .heater(Parts.heater(1.5, 100, 60, 0.5))
                 .addReliefValve(Systems.holding(4.01e5))
                 .start(Start.builder().water(60, TemperatureUnit.CELSIUS).build())
                 .draws(DrawProfile.of("bath", List.of(bath)))

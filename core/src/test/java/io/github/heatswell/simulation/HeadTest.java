@@ -7,6 +7,7 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.FlowUnit;
@@ -33,8 +34,8 @@ class HeadTest {
                 .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING)
                 .height(metres, LengthUnit.METRE)
                 .build();
-        return Systems.lodge()
-                .supply(Systems.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(3.5, BAR), celsius))
+        return Parts.lodge(4.2, 58)
+                .supply(Parts.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(3.5, BAR), celsius))
                 .gaugeHeight(metres, LengthUnit.METRE)
                 .addReliefValve(valve)
                 .build();

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.Shell;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
@@ -28,7 +29,7 @@ class HeatUpTest {
     /** Closed form: a rigid, lossless, shut-in tank takes exactly the energy it stores, {@code t = m (u2 - u1) / Q}. */
     @Test
     void shutInHeatUpTakesTheStoredEnergy() {
-        HotWaterSystem system = Systems.textbook(190, 10, 4.5, 14).build();
+        HotWaterSystem system = Parts.textbook(190, 10, 4.5, 14).build();
         RunResult result = Simulation.of(system, Duration.ofHours(1)).run();
         var off = result.first(Event.Kind.HEATER_OFF).orElseThrow();
         double mass = 0.190 * WATER.density(celsius(10), 4.5e5);
@@ -58,7 +59,7 @@ class HeatUpTest {
     @Test
     void coolingFollowsTheQuadrature() {
         HotWaterSystem system = open(3, 60)
-                .heater(Systems.heater(4.5, 100, 60, 5))
+                .heater(Parts.heater(4.5, 100, 60, 5))
                 .start(Start.builder().water(58, TemperatureUnit.CELSIUS).build())
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(48)).run();
@@ -81,7 +82,7 @@ class HeatUpTest {
     /** The trade's rule of 8.33 lb/gal: 40 gal by 90 degF at 40 000 Btu/h and 76 % takes 59.19 min. */
     @Test
     void tradeRuleForRecovery() {
-        HotWaterSystem system = Systems.textbook(151.41647136, 15.5555556, 4.5, 65.5555556)
+        HotWaterSystem system = Parts.textbook(151.41647136, 15.5555556, 4.5, 65.5555556)
                 .heater(io.github.heatswell.system.Heater.builder()
                         .energy(io.github.heatswell.system.Heater.Energy.GAS)
                         .input(40_000, io.github.heatswell.units.PowerUnit.BTU_PER_HOUR)
@@ -89,7 +90,7 @@ class HeatUpTest {
                         .setPoint(150, TemperatureUnit.FAHRENHEIT)
                         .differential(10, io.github.heatswell.units.TemperatureDifferenceUnit.FAHRENHEIT_DEGREE)
                         .build())
-                .supply(Systems.supply(Supply.Arrangement.DIRECT, Pressure.absolute(4.5, PressureUnit.BAR), 15.5555556))
+                .supply(Parts.supply(Supply.Arrangement.DIRECT, Pressure.absolute(4.5, PressureUnit.BAR), 15.5555556))
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(2)).run();
         double minutes = result.first(Event.Kind.HEATER_OFF).orElseThrow().time() / 60;
@@ -98,9 +99,9 @@ class HeatUpTest {
     }
 
     private static HotWaterSystem.Builder open(double wattPerKelvin, double setCelsius) {
-        return Systems.textbook(190, 10, 4.0, setCelsius)
-                .tank(Systems.tank(190, Shell.rigid(), wattPerKelvin, 10))
-                .supply(Systems.supply(Supply.Arrangement.DIRECT, Pressure.absolute(4.0, PressureUnit.BAR), 10));
+        return Parts.textbook(190, 10, 4.0, setCelsius)
+                .tank(Parts.tank(190, Shell.rigid(), wattPerKelvin, 10))
+                .supply(Parts.supply(Supply.Arrangement.DIRECT, Pressure.absolute(4.0, PressureUnit.BAR), 10));
     }
 
     private static double capacity(double temperature) {

@@ -14,6 +14,7 @@ import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Material;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
@@ -53,9 +54,9 @@ class HotBranchTest {
 
     /** The lodge, hot from the start, whose heater stays off. */
     private static HotWaterSystem.Builder hotLodge(Draw... draws) {
-        return Systems.lodge()
-                .tank(Systems.tank(230, Systems.steel(480, 2.2), 0, 10))
-                .heater(Systems.heater(11.2, 78, STORED, 30))
+        return Parts.lodge(4.2, 58)
+                .tank(Parts.tank(230, Parts.steel(480, 2.2), 0, 10))
+                .heater(Parts.heater(11.2, 78, STORED, 30))
                 .start(Start.builder().water(STORED, TemperatureUnit.CELSIUS).build())
                 .draws(DrawProfile.of("own", List.of(draws)));
     }
@@ -121,7 +122,7 @@ class HotBranchTest {
     void thePressureFallsAsItCools() {
         PipeRun pipe = branch(16, 0);
         HotWaterSystem.Builder house = hotLodge(draw(1, 40)).addPipe(pipe);
-        house.supply(Systems.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4.2, BAR), 9).toBuilder()
+        house.supply(Parts.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4.2, BAR), 9).toBuilder()
                 .addOutage(Supply.Outage.builder()
                         .from(9, DurationUnit.MINUTE)
                         .to(100, DurationUnit.DAY)
@@ -175,7 +176,7 @@ class HotBranchTest {
     @Test
     void aFrozenBranchEndsTheRun() {
         HotWaterSystem cold = hotLodge(draw(1, 20))
-                .site(Systems.site(310, -12))
+                .site(Parts.site(310, -12))
                 .addPipe(branch(16, 9))
                 .build();
         RunResult run = Simulation.of(cold, Duration.ofHours(12)).run();

@@ -8,6 +8,7 @@ import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.Shell;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.units.FlowUnit;
@@ -64,13 +65,13 @@ class InletMixingTest {
     private static RunResult run(int layers, double percent, double litres, Duration duration) {
         Draw bath = Draw.ofVolume(60, litres, VolumeUnit.LITRE, litres, FlowUnit.LITRE_PER_MINUTE);
         RunResult run = Simulation.of(
-                        Systems.textbook(190, 12, 4.0, 60)
-                                .tank(Systems.tank(190, Shell.rigid(), 0, 10).toBuilder()
+                        Parts.textbook(190, 12, 4.0, 60)
+                                .tank(Parts.tank(190, Shell.rigid(), 0, 10).toBuilder()
                                         .layers(layers)
                                         .height(1.2, LengthUnit.METRE)
                                         .inletMixing(percent, RatioUnit.PERCENT)
                                         .build())
-                                .heater(Systems.heater(1.5, 100, 60, 0.5))
+                                .heater(Parts.heater(1.5, 100, 60, 0.5))
                                 .addReliefValve(Systems.holding(4.01e5))
                                 .start(Start.builder()
                                         .water(60, TemperatureUnit.CELSIUS)

@@ -9,6 +9,7 @@ import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.FlowUnit;
@@ -28,10 +29,10 @@ class MixedDrawTest {
     private static final Draw TAP = Draw.ofVolume(600, 20, VolumeUnit.LITRE, 10, FlowUnit.LITRE_PER_MINUTE);
 
     private static RunResult run(double feedCelsius, double tankCelsius, Draw draw) {
-        HotWaterSystem house = Systems.lodge()
-                .supply(Systems.supply(
+        HotWaterSystem house = Parts.lodge(4.2, 58)
+                .supply(Parts.supply(
                         Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4.2, PressureUnit.BAR), feedCelsius))
-                .heater(Systems.heater(1, 100, 58, 25))
+                .heater(Parts.heater(1, 100, 58, 25))
                 .start(Start.builder()
                         .water(tankCelsius, TemperatureUnit.CELSIUS)
                         .build())
@@ -75,9 +76,9 @@ class MixedDrawTest {
     /** The formulation of water states its accuracy up to 25 bar absolute; a supply just below 25 bar gauge lies above. */
     @Test
     void aTapMixesAtTheHighestSupply() {
-        HotWaterSystem house = Systems.lodge()
-                .tank(Systems.tank(230, Systems.steel(500, 4), 2, 12.5))
-                .supply(Systems.supply(Supply.Arrangement.DIRECT, Pressure.gauge(24.5, PressureUnit.BAR), 12))
+        HotWaterSystem house = Parts.lodge(4.2, 58)
+                .tank(Parts.tank(230, Parts.steel(500, 4), 2, 12.5))
+                .supply(Parts.supply(Supply.Arrangement.DIRECT, Pressure.gauge(24.5, PressureUnit.BAR), 12))
                 .draws(DrawProfile.of("one tap", List.of(TAP.mixedTo(40, TemperatureUnit.CELSIUS))))
                 .build();
         assertTrue(Simulation.of(house, Duration.ofMinutes(20)).run().totals().drawn() > 0);

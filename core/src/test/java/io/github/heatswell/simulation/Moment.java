@@ -11,6 +11,7 @@ import io.github.heatswell.system.Element;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
@@ -117,7 +118,7 @@ final class Moment {
     }
 
     static Tank layered(int layers) {
-        return Systems.tank(230, Systems.steel(480, 2.2), 2.4, 10).toBuilder()
+        return Parts.tank(230, Parts.steel(480, 2.2), 2.4, 10).toBuilder()
                 .layers(layers)
                 .height(1.3, LengthUnit.METRE)
                 .build();
@@ -142,11 +143,11 @@ final class Moment {
     }
 
     static HotWaterSystem.Builder withVessel() {
-        return Systems.lodge().vessel(Systems.slowVessel(12, Pressure.gauge(4, BAR), 120));
+        return Parts.lodge(4.2, 58).vessel(Systems.slowVessel(12, Pressure.gauge(4, BAR), 120));
     }
 
     static HotWaterSystem.Builder behindReducingValve() {
-        return Systems.lodge()
+        return Parts.lodge(4.2, 58)
                 .supply(SupplyBoundaryTest.supply(Supply.Arrangement.REDUCING_VALVE, 5)
                         .reducingValve(SupplyBoundaryTest.reducing()
                                 .bypassOpens(0.1, BAR)
@@ -174,7 +175,7 @@ final class Moment {
     }
 
     static HotWaterSystem.Builder twoElements(int layers, double lowerKilowatt, double upperKilowatt) {
-        return Systems.lodge()
+        return Parts.lodge(4.2, 58)
                 .tank(layered(layers))
                 .heater(Heater.builder()
                         .energy(Heater.Energy.ELECTRIC)

@@ -9,6 +9,7 @@ import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.LengthUnit;
@@ -27,7 +28,7 @@ class OpeningCauseTest {
     private static final double HOT = 99 + 273.15;
 
     private static Supply direct(double bar) {
-        return Systems.supply(Supply.Arrangement.DIRECT, Pressure.gauge(bar, BAR), 9);
+        return Parts.supply(Supply.Arrangement.DIRECT, Pressure.gauge(bar, BAR), 9);
     }
 
     private static RunResult run(HotWaterSystem system, int hours) {
@@ -44,7 +45,7 @@ class OpeningCauseTest {
     @ValueSource(doubles = {5e5, 1_500, 500, 1})
     void heatOpensAValveThoughThePressureIsCloseToItsSetPressure(double below) {
         RunResult result = run(
-                Systems.lodge()
+                Parts.lodge(4.2, 58)
                         .supply(direct(10 - below / 1e5))
                         .heater(Systems.runaway().build())
                         .addReliefValve(Systems.temperatureAndPressure().build())
@@ -61,8 +62,8 @@ class OpeningCauseTest {
     @ValueSource(doubles = {-30, 0, 30})
     void pressureOpensAValveAtAnyHeight(double metres) {
         RunResult result = run(
-                Systems.lodge()
-                        .supply(Systems.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(6, BAR), 30))
+                Parts.lodge(4.2, 58)
+                        .supply(Parts.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(6, BAR), 30))
                         .addReliefValve(Systems.temperatureAndPressure()
                                 .height(metres, LengthUnit.METRE)
                                 .setPressure(Pressure.gauge(6.5, BAR))
@@ -81,7 +82,7 @@ class OpeningCauseTest {
     @Test
     void aValveLiftedByPressureIsOpenedFullyByHeat() {
         RunResult result = run(
-                Systems.lodge()
+                Parts.lodge(4.2, 58)
                         .heater(Systems.runaway().build())
                         .addReliefValve(Systems.temperatureAndPressure().build())
                         .build(),
@@ -110,7 +111,7 @@ class OpeningCauseTest {
     @Test
     void bothLimitsAtOnceAreToldAsBoth() {
         RunResult result = run(
-                Systems.lodge()
+                Parts.lodge(4.2, 58)
                         .start(Start.builder()
                                 .pressure(Pressure.gauge(10.5, BAR))
                                 .water(95, TemperatureUnit.CELSIUS)

@@ -15,6 +15,7 @@ import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.FlowUnit;
@@ -33,12 +34,12 @@ class OutageTest {
     /** Restored to a house that has heated up meanwhile, the supply lets water out through the bypass and none in. */
     @Test
     void aBypassOpensWhenTheSupplyIsRestored() {
-        HotWaterSystem.Builder house = Systems.lodge()
+        HotWaterSystem.Builder house = Parts.lodge(4.2, 58)
                 .supply(supply(Supply.Arrangement.REDUCING_VALVE, 5.0)
                         .reducingValve(reducing().bypassOpens(0.2, BAR).build())
                         .addOutage(new Supply.Outage(60, 1200))
                         .build())
-                .addPipe(Systems.copper(60));
+                .addPipe(Parts.copper(60));
         RunResult result = Simulation.of(house.build(), Duration.ofHours(2)).run();
         assertEquals(1200, result.first(Event.Kind.BYPASS_OPENED).orElseThrow().time(), 1e-6);
         assertTrue(result.first(Event.Kind.BYPASS_CLOSED).orElseThrow().time() > 1300);
@@ -52,7 +53,7 @@ class OutageTest {
     /** Restored to a house that has lost water meanwhile, the supply fills it up, and no bypass has a part in it. */
     @Test
     void theSupplyOpensWhenItIsRestored() {
-        HotWaterSystem.Builder house = Systems.lodge()
+        HotWaterSystem.Builder house = Parts.lodge(4.2, 58)
                 .supply(supply(Supply.Arrangement.REDUCING_VALVE, 5.0)
                         .reducingValve(reducing().bypassOpens(0.2, BAR).build())
                         .addOutage(new Supply.Outage(600, 1200))
@@ -77,7 +78,7 @@ class OutageTest {
     /** Shut off, the house keeps its pressure; opened again, the supply takes over. */
     @Test
     void outageSealsTheHouse() {
-        HotWaterSystem.Builder house = Systems.lodge()
+        HotWaterSystem.Builder house = Parts.lodge(4.2, 58)
                 .supply(supply(Supply.Arrangement.DIRECT, 4.2)
                         .addOutage(new Supply.Outage(1800, 2400))
                         .build());
@@ -97,7 +98,7 @@ class OutageTest {
     @Test
     void drawingDuringAnOutageEndsAtAtmosphere() {
         Draw tap = Draw.ofVolume(3600, 20, VolumeUnit.LITRE, 6, FlowUnit.LITRE_PER_MINUTE);
-        HotWaterSystem.Builder house = Systems.lodge()
+        HotWaterSystem.Builder house = Parts.lodge(4.2, 58)
                 .supply(supply(Supply.Arrangement.CHECK_VALVE, 4.2)
                         .addOutage(new Supply.Outage(1800, 7200))
                         .build())
@@ -117,7 +118,7 @@ class OutageTest {
     @CsvSource({"4, 0.01", "0.1, 0.6"})
     void layersStandWhereToSetThemAnewWouldLeaveAVoid(double bar, double phase) {
         Draw tap = Draw.ofVolume(0, 20, VolumeUnit.LITRE, 6, FlowUnit.LITRE_PER_MINUTE);
-        Moment shut = new Moment(Systems.lodge().tank(Moment.layered(6)), bar, 30, 58, 58, 58, 58, 58)
+        Moment shut = new Moment(Parts.lodge(4.2, 58).tank(Moment.layered(6)), bar, 30, 58, 58, 58, 58, 58)
                 .under(0, 0, false, tap);
         double[] y = shut.y;
         y[shut.vector.phase] = 0.6;

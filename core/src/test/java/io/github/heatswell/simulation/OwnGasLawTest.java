@@ -14,6 +14,7 @@ import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.GasLaw;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.InvalidDescriptionException;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.LengthUnit;
@@ -81,7 +82,7 @@ class OwnGasLawTest {
     }
 
     private static HotWaterSystem.Builder lodge() {
-        return Systems.lodge().addReliefValve(Systems.valve(LiftCharacteristic.MODULATING));
+        return Parts.lodge(4.2, 58).addReliefValve(Systems.valve(LiftCharacteristic.MODULATING));
     }
 
     private static RunResult run(ExpansionVessel vessel) {

@@ -8,6 +8,7 @@ import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.InvalidDescriptionException;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
 import io.github.heatswell.system.ReliefValve.LiftCurve;
@@ -76,14 +77,14 @@ class OwnLiftCurveTest {
     }
 
     private static RunResult run(ReliefValve valve) {
-        return Simulation.of(Systems.lodge().addReliefValve(valve).build(), Duration.ofHours(3))
+        return Simulation.of(Parts.lodge(4.2, 58).addReliefValve(valve).build(), Duration.ofHours(3))
                 .run();
     }
 
     private static RunResult runHeatedFast(ReliefValve valve) {
         return Simulation.of(
-                        Systems.lodge()
-                                .heater(Systems.heater(48, 78, 58, 6))
+                        Parts.lodge(4.2, 58)
+                                .heater(Parts.heater(48, 78, 58, 6))
                                 .addReliefValve(valve)
                                 .build(),
                         Duration.ofHours(1))

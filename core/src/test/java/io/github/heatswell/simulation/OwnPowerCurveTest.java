@@ -13,6 +13,7 @@ import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.Element;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.PowerCurve;
 import io.github.heatswell.system.ReliefValve.LiftCharacteristic;
 import io.github.heatswell.system.Start;
@@ -90,7 +91,7 @@ class OwnPowerCurveTest {
     }
 
     private static HotWaterSystem.Builder lodge(Heater heater) {
-        return Systems.lodge().heater(heater).addReliefValve(Systems.valve(LiftCharacteristic.MODULATING));
+        return Parts.lodge(4.2, 58).heater(heater).addReliefValve(Systems.valve(LiftCharacteristic.MODULATING));
     }
 
     private static RunResult run(HotWaterSystem.Builder house, int hours) {
@@ -98,14 +99,14 @@ class OwnPowerCurveTest {
     }
 
     private static Heater with(PowerCurve curve) {
-        return Systems.heater(11.2, 78, 58, 6).toBuilder().powerCurve(curve).build();
+        return Parts.heater(11.2, 78, 58, 6).toBuilder().powerCurve(curve).build();
     }
 
     /** Contract: a source that gives everything all the time is an ordinary one, which the reference model checks. */
     @ParameterizedTest
     @CsvSource({"1", "6"})
     void aCurveThatIsAlwaysOneIsNoCurve(int layers) {
-        HotWaterSystem plain = lodge(Systems.heater(11.2, 78, 58, 6))
+        HotWaterSystem plain = lodge(Parts.heater(11.2, 78, 58, 6))
                 .draws(DrawProfile.published().get("eu-m"))
                 .changeTank(tank -> tank.toBuilder()
                         .layers(layers)
@@ -156,7 +157,7 @@ class OwnPowerCurveTest {
         assertEquals(0.78, run.totals().heatToWater() / run.totals().heaterInput(), 1e-9); // the efficiency
         assertTrue(run.audit().closes(), run.audit().toString());
         double slower = run.first(Event.Kind.HEATER_OFF).orElseThrow().time();
-        double steady = run(lodge(Systems.heater(11.2, 78, 58, 6)), 6)
+        double steady = run(lodge(Parts.heater(11.2, 78, 58, 6)), 6)
                 .first(Event.Kind.HEATER_OFF)
                 .orElseThrow()
                 .time();
@@ -168,10 +169,10 @@ class OwnPowerCurveTest {
     @CsvSource({"0, 72, 12", "10, 24, 4", "11.5, 24, 4", "14, 20, 0", "13.999, 1, 0.001", "23, 36, 5"})
     void aTimetableIsKeptToTheSecond(double startHour, int hours, double expected) {
         RunResult run = run(
-                lodge(Systems.heater(11.2, 78, 80, 6).toBuilder()
+                lodge(Parts.heater(11.2, 78, 80, 6).toBuilder()
                                 .powerCurve(fromTenToTwo())
                                 .build())
-                        .tank(Systems.tank(2_000, Systems.steel(1_000, 4), 2.4, 10))
+                        .tank(Parts.tank(2_000, Parts.steel(1_000, 4), 2.4, 10))
                         .vessel(Systems.vessel(400, Pressure.gauge(4.2, PressureUnit.BAR), 90))
                         .start(Start.builder()
                                 .timeOfDay(startHour, DurationUnit.HOUR)
@@ -194,7 +195,7 @@ class OwnPowerCurveTest {
                 .setPoint(45, TemperatureUnit.CELSIUS)
                 .differential(5, TemperatureDifferenceUnit.KELVIN)
                 .build();
-        Heater heater = Systems.heater(3, 90, 75, 6).toBuilder()
+        Heater heater = Parts.heater(3, 90, 75, 6).toBuilder()
                 .energy(Heater.Energy.ELECTRIC)
                 .powerCurve(new SolarCoil())
                 .upper(upper)

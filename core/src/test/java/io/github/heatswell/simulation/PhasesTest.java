@@ -14,6 +14,7 @@ import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.FlowUnit;
@@ -36,7 +37,7 @@ class PhasesTest {
     /** A house that stays cold is fed from the first moment to the last, and nothing happens in it. */
     @Test
     void aColdHouseIsFedAllTheTime() {
-        RunResult run = run(Systems.lodge().site(Systems.site(310, 9)).heater(Systems.heater(11.2, 78, 12, 6)));
+        RunResult run = run(Parts.lodge(4.2, 58).site(Parts.site(310, 9)).heater(Parts.heater(11.2, 78, 12, 6)));
         assertTrue(run.first(Event.Kind.SUPPLY_OPENED).isEmpty());
         List<Interval> feeding = run.summary().intervals(Interval.Phase.SUPPLY_FEEDING);
         assertEquals(List.of(new Interval(0, 12 * 3600, "")), feeding);
@@ -46,7 +47,7 @@ class PhasesTest {
     /** Heated, shut off and opened again: the supply feeds wherever the samples say so, and not while it is shut off. */
     @Test
     void theSupplyFeedsWhereTheSamplesSaySo() {
-        RunResult run = run(Systems.lodge()
+        RunResult run = run(Parts.lodge(4.2, 58)
                 .supply(Supply.builder()
                         .arrangement(Supply.Arrangement.CHECK_VALVE)
                         .pressure(Pressure.gauge(4.2, BAR))
@@ -62,7 +63,7 @@ class PhasesTest {
     /** Charged below the supply, a vessel holds water before anything is heated. */
     @Test
     void anUnderchargedVesselHoldsWaterFromTheStart() {
-        RunResult low = run(Systems.lodge().vessel(Systems.vessel(18, Pressure.gauge(2, BAR), 60)));
+        RunResult low = run(Parts.lodge(4.2, 58).vessel(Systems.vessel(18, Pressure.gauge(2, BAR), 60)));
         assertEquals(
                 0,
                 low.summary()
@@ -70,9 +71,9 @@ class PhasesTest {
                         .get(0)
                         .from());
         assertTrue(low.summary().intervals(Interval.Phase.VESSEL_FULL).isEmpty());
-        RunResult full = run(Systems.lodge().vessel(Systems.vessel(18, Pressure.gauge(0.5, BAR), 30)));
+        RunResult full = run(Parts.lodge(4.2, 58).vessel(Systems.vessel(18, Pressure.gauge(0.5, BAR), 30)));
         assertEquals(List.of(new Interval(0, full.end(), "")), full.summary().intervals(Interval.Phase.VESSEL_FULL));
-        RunResult high = run(Systems.lodge().vessel(Systems.vessel(18, Pressure.gauge(4.5, BAR), 60)));
+        RunResult high = run(Parts.lodge(4.2, 58).vessel(Systems.vessel(18, Pressure.gauge(4.5, BAR), 60)));
         assertTrue(high.summary()
                         .intervals(Interval.Phase.VESSEL_HOLDS_WATER)
                         .get(0)
@@ -93,8 +94,8 @@ class PhasesTest {
                 .toList();
         Draw draw = Draw.ofVolume(7 * 3600, 60, LITRE, 8, FlowUnit.LITRE_PER_MINUTE);
         for (int several = 1; several <= vessels.size(); several++) {
-            HotWaterSystem.Builder house = Systems.lodge()
-                    .supply(Systems.supply(Supply.Arrangement.CHECK_VALVE, supply, 9))
+            HotWaterSystem.Builder house = Parts.lodge(4.2, 58)
+                    .supply(Parts.supply(Supply.Arrangement.CHECK_VALVE, supply, 9))
                     .draws(DrawProfile.of("one", List.of(draw)));
             vessels.subList(0, several).forEach(house::addVessel);
             RunResult run = run(house);

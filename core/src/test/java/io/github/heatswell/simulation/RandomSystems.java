@@ -5,6 +5,7 @@ import static io.github.heatswell.units.PressureUnit.BAR;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Material;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.PipeRun;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Shell;
@@ -35,13 +36,13 @@ final class RandomSystems {
         double working = between(Math.max(6, supply + 0.5), 12.5);
         double cold = between(1, 25);
         HotWaterSystem.Builder builder = HotWaterSystem.builder()
-                .site(Systems.site(between(0, 3000), between(2, 35)))
-                .supply(Systems.supply(
+                .site(Parts.site(between(0, 3000), between(2, 35)))
+                .supply(Parts.supply(
                         chance(0.15) ? Supply.Arrangement.DIRECT : Supply.Arrangement.CHECK_VALVE,
                         Pressure.gauge(supply, BAR),
                         cold))
-                .tank(Systems.tank(between(10, 500), shell(), chance(0.1) ? 0 : between(0.2, 8), working))
-                .heater(Systems.heater(between(0.5, 40), between(60, 100), between(cold + 10, 90), between(0.5, 7)));
+                .tank(Parts.tank(between(10, 500), shell(), chance(0.1) ? 0 : between(0.2, 8), working))
+                .heater(Parts.heater(between(0.5, 40), between(60, 100), between(cold + 10, 90), between(0.5, 7)));
         for (int i = random.nextInt(4); i > 0; i--) {
             builder.addPipe(pipe());
         }

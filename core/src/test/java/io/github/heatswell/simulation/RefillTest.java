@@ -11,6 +11,7 @@ import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.Material;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Shell;
 import io.github.heatswell.system.Start;
@@ -43,8 +44,8 @@ class RefillTest {
     }
 
     private static HotWaterSystem.Builder house(Supply.Arrangement arrangement) {
-        return Systems.lodge()
-                .supply(Systems.supply(arrangement, Pressure.gauge(4.2, BAR), 9).toBuilder()
+        return Parts.lodge(4.2, 58)
+                .supply(Parts.supply(arrangement, Pressure.gauge(4.2, BAR), 9).toBuilder()
                         .addOutage(OUTAGE)
                         .build());
     }
@@ -107,7 +108,7 @@ class RefillTest {
     @Test
     void aBypassLetsTheHouseDownToItsOwnPressure() {
         double setPressure = 0.3e5;
-        HotWaterSystem house = Systems.lodge()
+        HotWaterSystem house = Parts.lodge(4.2, 58)
                 .supply(SupplyBoundaryTest.supply(Supply.Arrangement.REDUCING_VALVE, 5)
                         .reducingValve(SupplyBoundaryTest.reducing()
                                 .bypassOpens(setPressure / 1e5, BAR)
@@ -132,11 +133,11 @@ class RefillTest {
      */
     @Test
     void theBooksCloseWhereThePressureIsPutOntoThatOfTheFeed() {
-        HotWaterSystem house = Systems.lodge()
+        HotWaterSystem house = Parts.lodge(4.2, 58)
                 .supply(SupplyBoundaryTest.supply(Supply.Arrangement.REDUCING_VALVE, 5.6)
                         .reducingValve(SupplyBoundaryTest.reducing().build())
                         .build())
-                .tank(Systems.tank(193, Shell.cylinder(Material.PEX, 434, 1.1, LengthUnit.MILLIMETRE), 2, 10))
+                .tank(Parts.tank(193, Shell.cylinder(Material.PEX, 434, 1.1, LengthUnit.MILLIMETRE), 2, 10))
                 .draws(DrawProfile.published().get("eu-xxs"))
                 .build();
         RunResult result = Simulation.of(house, Duration.ofDays(1)).run();

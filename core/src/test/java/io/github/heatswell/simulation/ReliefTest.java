@@ -11,6 +11,7 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Totals;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.FlowUnit;
@@ -41,7 +42,7 @@ class ReliefTest {
     })
     void heatUpGivesOffTheExpansion(double litres, double from, double to, double kilograms) {
         double held = PressureUnit.PSI.toSi(150) + Systems.SEA_LEVEL;
-        HotWaterSystem system = Systems.textbook(litres, from, BAR.fromSi(held - 600), to)
+        HotWaterSystem system = Parts.textbook(litres, from, BAR.fromSi(held - 600), to)
                 .addReliefValve(Systems.holding(held))
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(6)).run();
@@ -56,8 +57,8 @@ class ReliefTest {
     @ParameterizedTest
     @CsvSource({"4500, 20, 13.409", "4500, 60, 34.324", "3000, 60, 22.882", "11723, 40, 65.407", "11723, 60, 89.417"})
     void expansionFlowOfAnElement(double watt, double atCelsius, double millilitresAMinute) {
-        HotWaterSystem system = Systems.textbook(190, 10, 4.99, 70)
-                .heater(Systems.heater(watt / 1e3, 100, 70, 5))
+        HotWaterSystem system = Parts.textbook(190, 10, 4.99, 70)
+                .heater(Parts.heater(watt / 1e3, 100, 70, 5))
                 .addReliefValve(Systems.holding(5e5))
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(5))
@@ -76,7 +77,7 @@ class ReliefTest {
     /** Closed form: a snap valve's first release is what the water and the shell give back from set to reseat. */
     @Test
     void snapReleaseIsTheGiveOfTheSystem() {
-        HotWaterSystem system = Systems.lodge()
+        HotWaterSystem system = Parts.lodge(4.2, 58)
                 .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.SNAP))
                 .build();
         RunResult result = Simulation.of(system, Duration.ofMinutes(12)).run();
@@ -121,14 +122,14 @@ class ReliefTest {
                 .fullFlow(litresAMinute, FlowUnit.LITRE_PER_MINUTE)
                 .liftCharacteristic(ReliefValve.LiftCharacteristic.MODULATING)
                 .build();
-        HotWaterSystem system = Systems.lodge().addReliefValve(valve).build();
+        HotWaterSystem system = Parts.lodge(4.2, 58).addReliefValve(valve).build();
         return Simulation.of(system, Duration.ofHours(2)).run().totals().relieved();
     }
 
     /** The lodge of the bundled scenario: opens after ten minutes, holds just above reseat, reseats when heating ends. */
     @Test
     void modulatingValveSettlesAboveReseat() {
-        HotWaterSystem system = Systems.lodge()
+        HotWaterSystem system = Parts.lodge(4.2, 58)
                 .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING))
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(4)).run();
@@ -150,8 +151,8 @@ class ReliefTest {
     /** A supply above the reseat pressure keeps an open valve running: it cannot close again. */
     @Test
     void supplyAboveReseatKeepsTheValveOpen() {
-        HotWaterSystem system = Systems.lodge()
-                .supply(Systems.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(6.0, BAR), 9))
+        HotWaterSystem system = Parts.lodge(4.2, 58)
+                .supply(Parts.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(6.0, BAR), 9))
                 .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING))
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(1)).run();
@@ -165,7 +166,7 @@ class ReliefTest {
     /** Two valves: the lower one opens and keeps the higher one shut. */
     @Test
     void lowerValveProtectsTheHigher() {
-        HotWaterSystem system = Systems.lodge()
+        HotWaterSystem system = Parts.lodge(4.2, 58)
                 .addReliefValve(Systems.valve("high", ReliefValve.LiftCharacteristic.MODULATING, 9, 9.9, 8))
                 .addReliefValve(Systems.valve("low", ReliefValve.LiftCharacteristic.MODULATING, 7, 7.7, 5.6))
                 .build();
@@ -181,8 +182,8 @@ class ReliefTest {
     /** Without a check valve the water goes back to the mains and the pressure never moves. */
     @Test
     void openSupplyTakesTheExpansionBack() {
-        HotWaterSystem system = Systems.lodge()
-                .supply(Systems.supply(Supply.Arrangement.DIRECT, Pressure.gauge(4.2, BAR), 9))
+        HotWaterSystem system = Parts.lodge(4.2, 58)
+                .supply(Parts.supply(Supply.Arrangement.DIRECT, Pressure.gauge(4.2, BAR), 9))
                 .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING))
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(4)).run();

@@ -12,6 +12,7 @@ import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.MainsPressure;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.system.SupplyTemperature;
@@ -33,7 +34,7 @@ class ScheduleTest {
     private static final double NEVER = Double.POSITIVE_INFINITY;
 
     private static HotWaterSystem.Builder evening(Supply supply) {
-        return Systems.lodge()
+        return Parts.lodge(4.2, 58)
                 .supply(supply)
                 .start(Start.builder()
                         .timeOfDay(22, DurationUnit.HOUR)
@@ -42,7 +43,7 @@ class ScheduleTest {
     }
 
     private static Supply.Builder constant() {
-        return Systems.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4, BAR), 10).toBuilder();
+        return Parts.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4, BAR), 10).toBuilder();
     }
 
     private static Draw draw(double atHour) {

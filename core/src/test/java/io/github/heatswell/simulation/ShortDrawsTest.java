@@ -10,6 +10,7 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.Shell;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.units.FlowUnit;
@@ -73,12 +74,12 @@ class ShortDrawsTest {
     }
 
     private static RunResult run(int layers, double set, double start, List<Draw> draws, Duration duration) {
-        HotWaterSystem system = Systems.textbook(150, 10, 4.0, set)
-                .tank(Systems.tank(150, Shell.rigid(), 0, 10).toBuilder()
+        HotWaterSystem system = Parts.textbook(150, 10, 4.0, set)
+                .tank(Parts.tank(150, Shell.rigid(), 0, 10).toBuilder()
                         .layers(layers)
                         .height(1.2, LengthUnit.METRE)
                         .build())
-                .heater(Systems.heater(9, 100, set, 2))
+                .heater(Parts.heater(9, 100, set, 2))
                 .addReliefValve(Systems.holding(4.01e5))
                 .start(Start.builder().water(start, TemperatureUnit.CELSIUS).build())
                 .draws(DrawProfile.of("short draws", draws))

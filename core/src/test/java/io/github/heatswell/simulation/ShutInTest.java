@@ -10,6 +10,7 @@ import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Material;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Shell;
 import io.github.heatswell.system.Start;
@@ -41,8 +42,8 @@ class ShutInTest {
     @ParameterizedTest
     @CsvSource({"4.4444, 37.7778, 160.23e5", "10.9, 40.0, 171.85e5"})
     void aTextbookTankGoesOnBeyondItsTestPressure(double from, double to, double rise) {
-        HotWaterSystem rigid = Systems.textbook(190, from, 1.1, to)
-                .tank(Systems.tank(190, Shell.rigid(), 0, 12.5).toBuilder()
+        HotWaterSystem rigid = Parts.textbook(190, from, 1.1, to)
+                .tank(Parts.tank(190, Shell.rigid(), 0, 12.5).toBuilder()
                         .neverFails(true)
                         .build())
                 .build();
@@ -66,11 +67,11 @@ class ShutInTest {
     /** Even the water of a textbook is known no further than to 1000 bar. */
     @Test
     void aTextbookRunEndsWhereTheWaterIsNotKnown() {
-        HotWaterSystem rigid = Systems.textbook(190, 20, 4.5, 80)
-                .heater(Systems.heater(4.5, 100, 80, 0.5).toBuilder()
+        HotWaterSystem rigid = Parts.textbook(190, 20, 4.5, 80)
+                .heater(Parts.heater(4.5, 100, 80, 0.5).toBuilder()
                         .thermostatStuck(true)
                         .build())
-                .tank(Systems.tank(190, Shell.rigid(), 0, 12.5).toBuilder()
+                .tank(Parts.tank(190, Shell.rigid(), 0, 12.5).toBuilder()
                         .neverFails(true)
                         .build())
                 .build();
@@ -96,7 +97,7 @@ class ShutInTest {
     @ParameterizedTest
     @CsvSource({"15, 7.448", "20, 12.502"})
     void elasticTankRisesAThird(double toCelsius, double expectedBar) {
-        assertRise(Systems.steel(450, 2.2), toCelsius, expectedBar, 3e-4); // as stated beside the values
+        assertRise(Parts.steel(450, 2.2), toCelsius, expectedBar, 3e-4); // as stated beside the values
     }
 
     /**
@@ -112,7 +113,7 @@ class ShutInTest {
         double toCold = 1 + (0.4781e-4 - 0.4589e-4) * 3.49; // densities at 4.5 bar instead of one atmosphere
         double growth = litres * (999.7026 / 998.2071 * toCold - 1 - 3 * 12e-6 * 10);
         double rise = growth / (millilitrePerBar * 1e-3 + 0.4589e-4 * litres);
-        Tank tank = Systems.tank(190, Systems.steel(450, 2.2), 0, 12.5).toBuilder()
+        Tank tank = Parts.tank(190, Parts.steel(450, 2.2), 0, 12.5).toBuilder()
                 .compliance(millilitrePerBar, ComplianceUnit.MILLILITRE_PER_BAR)
                 .build();
         Event off = heatedTo(20, tank).first(Event.Kind.HEATER_OFF).orElseThrow();
@@ -133,7 +134,7 @@ class ShutInTest {
     void airUnderTheTopTakesUpTheGrowth(double litres) {
         double volume = 190e-3;
         double air = litres * 1e-3;
-        Tank tank = Systems.tank(190, Systems.steel(450, 2.2), 0, 12.5).toBuilder()
+        Tank tank = Parts.tank(190, Parts.steel(450, 2.2), 0, 12.5).toBuilder()
                 .air(litres, VolumeUnit.LITRE)
                 .build();
         double low = 4.5e5;
@@ -156,11 +157,11 @@ class ShutInTest {
     /** Water that nears its boiling point fills the top of the tank with vapour before it boils as a whole. */
     @Test
     void vapourFormsFirstWhereThereIsAir() {
-        HotWaterSystem plain = Systems.textbook(190, 10, 1.3, 99)
-                .heater(Systems.heater(4.5, 100, 60, 0.5).toBuilder()
+        HotWaterSystem plain = Parts.textbook(190, 10, 1.3, 99)
+                .heater(Parts.heater(4.5, 100, 60, 0.5).toBuilder()
                         .thermostatStuck(true)
                         .build())
-                .supply(Systems.supply(Supply.Arrangement.DIRECT, Pressure.absolute(1.3, BAR), 10))
+                .supply(Parts.supply(Supply.Arrangement.DIRECT, Pressure.absolute(1.3, BAR), 10))
                 .build();
         HotWaterSystem air = plain.toBuilder()
                 .tank(plain.tank().toBuilder().air(40, VolumeUnit.LITRE).build())
@@ -177,7 +178,7 @@ class ShutInTest {
     /** Contract: a compliance as large as the dimensions give is the same house, to the last digit. */
     @Test
     void aComplianceEqualToTheCalculatedOneIsTheSameRun() {
-        Tank calculated = Systems.tank(190, Systems.steel(450, 2.2), 0, 12.5);
+        Tank calculated = Parts.tank(190, Parts.steel(450, 2.2), 0, 12.5);
         Tank given = calculated.toBuilder()
                 .compliance(calculated.compliance(), ComplianceUnit.CUBIC_METRE_PER_PASCAL)
                 .build();
@@ -186,13 +187,13 @@ class ShutInTest {
     }
 
     private static RunResult heatedTo(double celsius, Tank tank) {
-        return Simulation.of(Systems.textbook(190, 10, 4.5, celsius).tank(tank).build(), Duration.ofHours(4))
+        return Simulation.of(Parts.textbook(190, 10, 4.5, celsius).tank(tank).build(), Duration.ofHours(4))
                 .run();
     }
 
     private static void assertRise(Shell shell, double toCelsius, double expectedBar, double tolerance) {
-        HotWaterSystem system = Systems.textbook(190, 10, 4.5, toCelsius)
-                .tank(Systems.tank(190, shell, 0, 12.5))
+        HotWaterSystem system = Parts.textbook(190, 10, 4.5, toCelsius)
+                .tank(Parts.tank(190, shell, 0, 12.5))
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(1)).run();
         Event off = result.first(Event.Kind.HEATER_OFF).orElseThrow();
@@ -204,8 +205,8 @@ class ShutInTest {
     @ParameterizedTest
     @CsvSource({"10, 0.365009", "20, 1.199", "30, 1.887", "40, 2.473", "60, 3.439"})
     void slopeMatchesTheTable(double fromCelsius, double barPerKelvin) {
-        HotWaterSystem system = Systems.textbook(190, Math.min(fromCelsius, 40), 5, fromCelsius + 1)
-                .tank(Systems.tank(190, Systems.steel(450, 2.2), 0, 12.5))
+        HotWaterSystem system = Parts.textbook(190, Math.min(fromCelsius, 40), 5, fromCelsius + 1)
+                .tank(Parts.tank(190, Parts.steel(450, 2.2), 0, 12.5))
                 .start(Start.builder()
                         .water(fromCelsius, TemperatureUnit.CELSIUS)
                         .build())
@@ -229,8 +230,8 @@ class ShutInTest {
     @CsvSource({"11.7e-6, 6.18", "12e-6, 6.24", "17e-6, 7.27"})
     void coldTankLosesPressureAsItWarms(double linearExpansion, double celsius) {
         Material metal = new Material("metal", 200e9, 0.30, linearExpansion);
-        HotWaterSystem system = Systems.textbook(190, 2, 5, 20)
-                .tank(Systems.tank(190, Shell.cylinder(metal, 450, 2.2, LengthUnit.MILLIMETRE), 0, 12.5))
+        HotWaterSystem system = Parts.textbook(190, 2, 5, 20)
+                .tank(Parts.tank(190, Shell.cylinder(metal, 450, 2.2, LengthUnit.MILLIMETRE), 0, 12.5))
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(1)).run();
         Event closed = result.first(Event.Kind.SUPPLY_CLOSED).orElseThrow();
@@ -242,7 +243,7 @@ class ShutInTest {
     @Test
     void shutInTankReachesItsTestPressure() {
         RunResult result =
-                Simulation.of(Systems.lodge().build(), Duration.ofHours(4)).run();
+                Simulation.of(Parts.lodge(4.2, 58).build(), Duration.ofHours(4)).run();
         Event hazard = result.hazard().orElseThrow();
         assertEquals(Event.Kind.TEST_PRESSURE_REACHED, hazard.kind());
         assertEquals(20.0, BAR.fromSi(result.gauge(hazard.pressureAbsolute())), 1e-6); // located by root finding
@@ -256,7 +257,7 @@ class ShutInTest {
     @Test
     void theWorkingPressureIsPassedOnTheWay() {
         RunResult result =
-                Simulation.of(Systems.lodge().build(), Duration.ofHours(4)).run();
+                Simulation.of(Parts.lodge(4.2, 58).build(), Duration.ofHours(4)).run();
         Event passed = result.first(Event.Kind.WORKING_PRESSURE_EXCEEDED).orElseThrow();
         assertEquals(10.0, BAR.fromSi(result.gauge(passed.pressureAbsolute())), 1e-6); // located by root finding
         assertTrue(passed.time() < result.end());
@@ -265,8 +266,8 @@ class ShutInTest {
     /** Mains water may come in as cold as ice, which is the least that may be described, and is heated like any other. */
     @Test
     void waterOfZeroDegreesIsHeated() {
-        HotWaterSystem cold = Systems.lodge()
-                .supply(Systems.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4.2, BAR), 0))
+        HotWaterSystem cold = Parts.lodge(4.2, 58)
+                .supply(Parts.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4.2, BAR), 0))
                 .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING))
                 .build();
         RunResult result = Simulation.of(cold, Duration.ofHours(4)).run();
@@ -278,10 +279,10 @@ class ShutInTest {
     /** A tank that freezes is none for which liquid water says anything. */
     @Test
     void aTankThatFreezesEndsTheRun() {
-        HotWaterSystem cold = Systems.lodge()
-                .site(Systems.site(310, -25))
-                .supply(Systems.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4.2, BAR), 1))
-                .heater(Systems.heater(0.02, 50, 58, 6))
+        HotWaterSystem cold = Parts.lodge(4.2, 58)
+                .site(Parts.site(310, -25))
+                .supply(Parts.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(4.2, BAR), 1))
+                .heater(Parts.heater(0.02, 50, 58, 6))
                 .build();
         RunResult result = Simulation.of(cold, Duration.ofDays(3)).run();
         Event frozen = result.hazard().orElseThrow();

@@ -14,6 +14,7 @@ import io.github.heatswell.result.Totals;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.units.Pressure;
@@ -37,7 +38,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SimulationContractTest {
 
     private static HotWaterSystem protectedLodge() {
-        return Systems.lodge()
+        return Parts.lodge(4.2, 58)
                 .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING))
                 .vessel(Systems.vessel(3, Pressure.gauge(4.2, BAR), 90))
                 .build();
@@ -221,7 +222,7 @@ class SimulationContractTest {
     @Test
     void aDayIsCheap() {
         RunResult result = Simulation.of(
-                        Systems.lodge()
+                        Parts.lodge(4.2, 58)
                                 .vessel(Systems.vessel(12, Pressure.gauge(4.2, BAR), 60))
                                 .build(),
                         Duration.ofDays(1))
@@ -237,7 +238,7 @@ class SimulationContractTest {
     @Test
     void daysOfThermostat() {
         RunResult result = Simulation.of(
-                        Systems.lodge()
+                        Parts.lodge(4.2, 58)
                                 .vessel(Systems.vessel(12, Pressure.gauge(4.2, BAR), 60))
                                 .build(),
                         Duration.ofDays(20))
@@ -255,7 +256,7 @@ class SimulationContractTest {
     /** A run that starts warm inside the thermostat's differential starts with the heater off. */
     @Test
     void startsWithTheHeaterOffInsideTheDifferential() {
-        HotWaterSystem system = Systems.lodge()
+        HotWaterSystem system = Parts.lodge(4.2, 58)
                 .start(Start.builder()
                         .water(55, TemperatureUnit.CELSIUS)
                         .pressure(Pressure.gauge(4.5, BAR))
@@ -270,11 +271,10 @@ class SimulationContractTest {
     /** A tank heated beyond boiling at its pressure ends in vapour, at the saturation pressure of its water. */
     @Test
     void vapourEndsTheRun() {
-        HotWaterSystem system = Systems.lodge()
-                .site(Systems.site(5000, 17))
-                .supply(Systems.supply(
-                        io.github.heatswell.system.Supply.Arrangement.DIRECT, Pressure.gauge(0.2, BAR), 9))
-                .heater(Systems.heater(11, 80, 99, 2))
+        HotWaterSystem system = Parts.lodge(4.2, 58)
+                .site(Parts.site(5000, 17))
+                .supply(Parts.supply(io.github.heatswell.system.Supply.Arrangement.DIRECT, Pressure.gauge(0.2, BAR), 9))
+                .heater(Parts.heater(11, 80, 99, 2))
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(10)).run();
         Event hazard = result.hazard().orElseThrow();
@@ -287,7 +287,7 @@ class SimulationContractTest {
 
     @Test
     void impossibleRunsAreRefused() {
-        HotWaterSystem system = Systems.lodge().build();
+        HotWaterSystem system = Parts.lodge(4.2, 58).build();
         Simulation hour = Simulation.of(system, Duration.ofHours(1));
         assertThrows(IllegalArgumentException.class, () -> Simulation.of(system, Duration.ZERO));
         assertThrows(IllegalArgumentException.class, () -> Simulation.of(system, Duration.ofHours(-1)));
@@ -302,7 +302,7 @@ class SimulationContractTest {
     /** More samples than may be kept are refused before they fill the memory, by the default interval as by any other. */
     @Test
     void tooManySamplesAreRefusedByDefaultToo() {
-        Simulation years = Simulation.of(Systems.lodge().build(), Duration.ofDays(20_000));
+        Simulation years = Simulation.of(Parts.lodge(4.2, 58).build(), Duration.ofDays(20_000));
         String chosen = assertThrows(IllegalArgumentException.class, () -> years.sampledEvery(Duration.ofMinutes(1)))
                 .getMessage();
         assertEquals(
@@ -334,7 +334,7 @@ class SimulationContractTest {
     @Test
     void theAuditCountsAllThatMoved() {
         RunResult result = Simulation.of(
-                        Systems.lodge()
+                        Parts.lodge(4.2, 58)
                                 .vessel(Systems.vessel(18, Pressure.gauge(4.2, BAR), 60))
                                 .draws(DrawProfile.published().get("eu-m"))
                                 .build(),

@@ -13,6 +13,7 @@ import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.MainsPressure;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Start;
@@ -67,7 +68,7 @@ class SupplyBoundaryTest {
     @Test
     void reducingValveDroopsWithTheFlow() {
         Draw tap = Draw.ofVolume(600, 20, VolumeUnit.LITRE, 10, FlowUnit.LITRE_PER_MINUTE);
-        HotWaterSystem.Builder house = Systems.lodge()
+        HotWaterSystem.Builder house = Parts.lodge(4.2, 58)
                 .supply(supply(Supply.Arrangement.REDUCING_VALVE, 6.5)
                         .reducingValve(reducing().build())
                         .build())
@@ -91,7 +92,7 @@ class SupplyBoundaryTest {
     @Test
     void outletOfAnOpenReducingValveLagsByWhatTheHouseGivesBack() {
         double litres = 12;
-        HotWaterSystem house = Systems.textbook(150, 10, 5.5, 58)
+        HotWaterSystem house = Parts.textbook(150, 10, 5.5, 58)
                 .supply(Supply.builder()
                         .arrangement(Supply.Arrangement.REDUCING_VALVE)
                         .mains(MainsPressure.daily(
@@ -121,7 +122,7 @@ class SupplyBoundaryTest {
     /** Without a bypass a reducing valve is a check valve: the relief valve opens at every heat-up. */
     @Test
     void reducingValveWithoutBypassShutsTheSystemIn() {
-        RunResult result = day(Systems.lodge()
+        RunResult result = day(Parts.lodge(4.2, 58)
                 .supply(supply(Supply.Arrangement.REDUCING_VALVE, 6.5)
                         .reducingValve(reducing().build())
                         .build())
@@ -135,7 +136,7 @@ class SupplyBoundaryTest {
     /** With a bypass the house never exceeds the mains by more than the bypass's difference, and nothing drips. */
     @Test
     void bypassCapsTheHouseAtTheMains() {
-        RunResult result = day(Systems.lodge()
+        RunResult result = day(Parts.lodge(4.2, 58)
                 .supply(supply(Supply.Arrangement.REDUCING_VALVE, 5.0)
                         .reducingValve(reducing().bypassOpens(0.2, BAR).build())
                         .build())
@@ -151,7 +152,7 @@ class SupplyBoundaryTest {
     /** A house that starts above what the bypass holds is let down to it, and nothing feeds it once it falls further. */
     @Test
     void nothingFeedsAHouseThatHasFallenBelowItsBypass() {
-        HotWaterSystem.Builder house = Systems.lodge()
+        HotWaterSystem.Builder house = Parts.lodge(4.2, 58)
                 .supply(supply(Supply.Arrangement.REDUCING_VALVE, 5.0)
                         .reducingValve(reducing().bypassOpens(0.2, BAR).build())
                         .build())
@@ -159,7 +160,7 @@ class SupplyBoundaryTest {
                         .water(40, TemperatureUnit.CELSIUS)
                         .pressure(Pressure.gauge(6, BAR))
                         .build())
-                .addPipe(Systems.copper(400));
+                .addPipe(Parts.copper(400));
         RunResult result = Simulation.of(house.build(), Duration.ofHours(2)).run();
         double off = result.first(Event.Kind.HEATER_OFF).orElseThrow().time();
         int later = (int) (off / 60) + 3;
@@ -173,7 +174,7 @@ class SupplyBoundaryTest {
     /** What each channel adds up to is what the books say in the end. */
     @Test
     void channelsAddUpToTheBooks() {
-        RunResult result = day(Systems.lodge()
+        RunResult result = day(Parts.lodge(4.2, 58)
                 .supply(supply(Supply.Arrangement.REDUCING_VALVE, 6.9)
                         .reducingValve(reducing().bypassOpens(0.05, BAR).build())
                         .build())
@@ -188,7 +189,7 @@ class SupplyBoundaryTest {
         assertEquals(result.totals().relieved(), trace.value(Channel.RELIEVED_TOTAL, last), 1e-12);
         assertTrue(result.totals().relief().get(0).openings() > 1);
         assertEquals(0, result.totals().relief().get(1).openings());
-        RunResult returning = day(Systems.lodge()
+        RunResult returning = day(Parts.lodge(4.2, 58)
                 .supply(supply(Supply.Arrangement.DIRECT, 4.2).build())
                 .draws(MEDIUM));
         Trace back = returning.trace();
@@ -201,7 +202,7 @@ class SupplyBoundaryTest {
     void aDrawThatWaitsForItsHeatEndsWithTheNext() {
         Draw bath = Draw.ofHeat(600, 300, EnergyUnit.MEGAJOULE, 4, FlowUnit.LITRE_PER_MINUTE);
         Draw basin = Draw.ofVolume(1500, 6, VolumeUnit.LITRE, 2, FlowUnit.LITRE_PER_MINUTE);
-        HotWaterSystem.Builder house = Systems.lodge()
+        HotWaterSystem.Builder house = Parts.lodge(4.2, 58)
                 .start(Start.builder().water(57, TemperatureUnit.CELSIUS).build())
                 .draws(DrawProfile.of("two", List.of(bath, basin)));
         RunResult result = Simulation.of(house.build(), Duration.ofMinutes(29)).run();
@@ -216,7 +217,7 @@ class SupplyBoundaryTest {
     /** A bypass does not help where the mains itself stands above the relief set pressure. */
     @Test
     void bypassDoesNotHelpBelowAHighMains() {
-        RunResult result = day(Systems.lodge()
+        RunResult result = day(Parts.lodge(4.2, 58)
                 .supply(supply(Supply.Arrangement.REDUCING_VALVE, 8.0)
                         .reducingValve(reducing().bypassOpens(0.2, BAR).build())
                         .build())
@@ -231,7 +232,7 @@ class SupplyBoundaryTest {
     @Test
     void creepingReducingValveRaisesThePressureAtRest() {
         RunResult result = Simulation.of(
-                        Systems.lodge()
+                        Parts.lodge(4.2, 58)
                                 .supply(supply(Supply.Arrangement.REDUCING_VALVE, 6.0)
                                         .reducingValve(reducing().build())
                                         .seatLeakage(20, FlowUnit.MILLILITRE_PER_MINUTE)
@@ -250,10 +251,11 @@ class SupplyBoundaryTest {
     /** A leaking check valve gives part of the expansion back to the mains, and the pressure falls faster. */
     @Test
     void leakingCheckValveReturnsWater() {
-        RunResult tight = Simulation.of(Systems.lodge().addReliefValve(VALVE).build(), Duration.ofHours(6))
+        RunResult tight = Simulation.of(
+                        Parts.lodge(4.2, 58).addReliefValve(VALVE).build(), Duration.ofHours(6))
                 .run();
         RunResult leaking = Simulation.of(
-                        Systems.lodge()
+                        Parts.lodge(4.2, 58)
                                 .supply(supply(Supply.Arrangement.CHECK_VALVE, 4.2)
                                         .seatLeakage(20, FlowUnit.MILLILITRE_PER_MINUTE)
                                         .build())
@@ -270,7 +272,7 @@ class SupplyBoundaryTest {
     @Test
     void drippingTapHidesTheExpansion() {
         RunResult result = Simulation.of(
-                        Systems.lodge()
+                        Parts.lodge(4.2, 58)
                                 .addLeak(Leak.of(60, FlowUnit.MILLILITRE_PER_MINUTE, Pressure.gauge(4.2, BAR)))
                                 .addReliefValve(VALVE)
                                 .build(),
@@ -289,7 +291,7 @@ class SupplyBoundaryTest {
                 7 * 3600.0, Pressure.gauge(4.2, BAR),
                 20 * 3600.0, Pressure.gauge(4.2, BAR),
                 23 * 3600.0, Pressure.gauge(7.4, BAR)));
-        RunResult result = day(Systems.lodge()
+        RunResult result = day(Parts.lodge(4.2, 58)
                 .supply(Supply.builder()
                         .arrangement(Supply.Arrangement.CHECK_VALVE)
                         .mains(mains)
@@ -312,7 +314,7 @@ class SupplyBoundaryTest {
     /** The seasons change the cold water, and the books still close. */
     @Test
     void seasonsCloseTheBooks() {
-        HotWaterSystem.Builder house = Systems.lodge()
+        HotWaterSystem.Builder house = Parts.lodge(4.2, 58)
                 .supply(Supply.builder()
                         .arrangement(Supply.Arrangement.CHECK_VALVE)
                         .pressure(Pressure.gauge(4.2, BAR))
@@ -332,7 +334,7 @@ class SupplyBoundaryTest {
     @CsvSource({"DIRECT, 2.7, 1e-12", "DIRECT, 2.7, -1e-12", "CHECK_VALVE, 4.2, -1e-12", "CHECK_VALVE, 4.2, 1e-12"})
     void startAHairBesideTheSupplyIsTheUsualStart(Supply.Arrangement arrangement, double bar, double hairBar) {
         HotWaterSystem.Builder house =
-                Systems.lodge().supply(supply(arrangement, bar).build()).addReliefValve(VALVE);
+                Parts.lodge(4.2, 58).supply(supply(arrangement, bar).build()).addReliefValve(VALVE);
         RunResult usual = day(house);
         RunResult result = day(house.start(
                 Start.builder().pressure(Pressure.gauge(bar + hairBar, BAR)).build()));

@@ -13,6 +13,7 @@ import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.Element;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.Shell;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Tank;
@@ -66,8 +67,8 @@ class TankLayersTest {
 
     private static RunResult coldStart(int layers) {
         return Simulation.of(
-                        Systems.lodge()
-                                .tank(tank(190, layers, 1.8, Systems.steel(450, 2.2)))
+                        Parts.lodge(4.2, 58)
+                                .tank(tank(190, layers, 1.8, Parts.steel(450, 2.2)))
                                 .vessel(Systems.vessel(18, Pressure.gauge(4.2, BAR), 60))
                                 .build(),
                         Duration.ofHours(4))
@@ -86,9 +87,9 @@ class TankLayersTest {
     }
 
     private static double expansion(int layers, double startCelsius, DrawProfile draws) {
-        HotWaterSystem system = Systems.textbook(190, 12, 4.0, 60)
+        HotWaterSystem system = Parts.textbook(190, 12, 4.0, 60)
                 .tank(tank(190, layers, 0, Shell.rigid()))
-                .heater(Systems.heater(1.5, 100, 60, 0.5))
+                .heater(Parts.heater(1.5, 100, 60, 0.5))
                 .addReliefValve(Systems.holding(4.01e5))
                 .start(Start.builder()
                         .water(startCelsius, TemperatureUnit.CELSIUS)
@@ -116,7 +117,7 @@ class TankLayersTest {
                 .differential(4, TemperatureDifferenceUnit.KELVIN)
                 .build();
         Draw shower = Draw.ofVolume(60, 120, VolumeUnit.LITRE, 6, FlowUnit.LITRE_PER_MINUTE);
-        HotWaterSystem system = Systems.textbook(190, 12, 4.0, 65)
+        HotWaterSystem system = Parts.textbook(190, 12, 4.0, 65)
                 .tank(tank(190, 50, 0, Shell.rigid()))
                 .heater(upperOnly)
                 .addReliefValve(Systems.holding(4.01e5))
@@ -140,8 +141,8 @@ class TankLayersTest {
     }
 
     private static double relieved(int layers) {
-        HotWaterSystem system = Systems.lodge()
-                .tank(tank(190, layers, 1.8, Systems.steel(450, 2.2)))
+        HotWaterSystem system = Parts.lodge(4.2, 58)
+                .tank(tank(190, layers, 1.8, Parts.steel(450, 2.2)))
                 .addReliefValve(Systems.valve(io.github.heatswell.system.ReliefValve.LiftCharacteristic.MODULATING))
                 .draws(DrawProfile.published().get("eu-m"))
                 .build();
@@ -153,8 +154,8 @@ class TankLayersTest {
     /** Warm water never lies below colder water, and the top is never colder than the bottom. */
     @Test
     void warmWaterRises() {
-        HotWaterSystem system = Systems.lodge()
-                .tank(tank(190, 20, 1.8, Systems.steel(450, 2.2)))
+        HotWaterSystem system = Parts.lodge(4.2, 58)
+                .tank(tank(190, 20, 1.8, Parts.steel(450, 2.2)))
                 .vessel(Systems.vessel(18, Pressure.gauge(4.2, BAR), 60))
                 .draws(DrawProfile.published().get("us-medium"))
                 .build();
@@ -170,8 +171,8 @@ class TankLayersTest {
     /** EU profile M and US medium: the heat delivered is the profile's. */
     @Test
     void profilesAreDelivered() {
-        HotWaterSystem european = Systems.lodge()
-                .tank(tank(190, 10, 1.8, Systems.steel(450, 2.2)))
+        HotWaterSystem european = Parts.lodge(4.2, 58)
+                .tank(tank(190, 10, 1.8, Parts.steel(450, 2.2)))
                 .vessel(Systems.vessel(18, Pressure.gauge(4.2, BAR), 60))
                 .start(Start.builder().water(58, TemperatureUnit.CELSIUS).build())
                 .draws(DrawProfile.published().get("eu-m"))
@@ -187,8 +188,8 @@ class TankLayersTest {
                 .setPoint(125, TemperatureUnit.FAHRENHEIT)
                 .differential(1, TemperatureDifferenceUnit.KELVIN)
                 .build();
-        HotWaterSystem american = Systems.lodge()
-                .tank(tank(190, 20, 1.0, Systems.steel(450, 2.2)))
+        HotWaterSystem american = Parts.lodge(4.2, 58)
+                .tank(tank(190, 20, 1.0, Parts.steel(450, 2.2)))
                 .heater(heater)
                 .supply(SupplyBoundaryTest.supply(io.github.heatswell.system.Supply.Arrangement.CHECK_VALVE, 4.2)
                         .water(58, TemperatureUnit.FAHRENHEIT)
@@ -221,8 +222,8 @@ class TankLayersTest {
                         .differential(4, TemperatureDifferenceUnit.KELVIN)
                         .build())
                 .build();
-        HotWaterSystem system = Systems.lodge()
-                .tank(tank(190, 10, 1.8, Systems.steel(450, 2.2)))
+        HotWaterSystem system = Parts.lodge(4.2, 58)
+                .tank(tank(190, 10, 1.8, Parts.steel(450, 2.2)))
                 .heater(heater)
                 .vessel(Systems.vessel(18, Pressure.gauge(4.2, BAR), 60))
                 .build();
@@ -247,8 +248,8 @@ class TankLayersTest {
      */
     @Test
     void waterIsKeptWhereLayersAreSetAnewBesideGasThatWarms() {
-        HotWaterSystem system = Systems.lodge()
-                .tank(tank(400, 5, 1.8, Systems.steel(600, 2.2)))
+        HotWaterSystem system = Parts.lodge(4.2, 58)
+                .tank(tank(400, 5, 1.8, Parts.steel(600, 2.2)))
                 .heater(Heater.builder()
                         .energy(Heater.Energy.ELECTRIC)
                         .input(3, PowerUnit.KILOWATT)

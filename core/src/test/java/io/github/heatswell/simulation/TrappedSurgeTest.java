@@ -10,6 +10,7 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.MainsPressure;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.units.Pressure;
 import java.time.Duration;
 import java.util.Map;
@@ -30,7 +31,7 @@ class TrappedSurgeTest {
 
     /** 4 bar, but 6 bar at 02:01. */
     private static HotWaterSystem.Builder house() {
-        HotWaterSystem still = Systems.textbook(LITRES, 10, 4 + AIR, 10).build();
+        HotWaterSystem still = Parts.textbook(LITRES, 10, 4 + AIR, 10).build();
         return still.toBuilder()
                 .changeSupply(supply -> supply.toBuilder()
                         .mains(MainsPressure.daily(Map.of(

@@ -13,6 +13,7 @@ import io.github.heatswell.result.Trace;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.LengthUnit;
@@ -36,7 +37,7 @@ class VesselTest {
     @ParameterizedTest
     @CsvSource({"60, 3.8, 12, 5.1068", "65, 4.0, 8, 6.2256"})
     void peakMatchesTheMassBalance(double toCelsius, double prechargeBar, double litres, double expectedBar) {
-        HotWaterSystem system = Systems.textbook(150, 10, 4.0, toCelsius)
+        HotWaterSystem system = Parts.textbook(150, 10, 4.0, toCelsius)
                 .vessel(Systems.vessel(litres, Pressure.absolute(prechargeBar, BAR), 100))
                 .build();
         RunResult result = Simulation.of(system, Duration.ofHours(4)).run();
@@ -51,7 +52,7 @@ class VesselTest {
         ExpansionVessel vessel = Systems.vessel(12, Pressure.gauge(3.0, BAR), 100).toBuilder()
                 .height(metres, LengthUnit.METRE)
                 .build();
-        HotWaterSystem system = Systems.lodge().vessel(vessel).build();
+        HotWaterSystem system = Parts.lodge(4.2, 58).vessel(vessel).build();
         RunResult result = Simulation.of(system, Duration.ofHours(6)).run();
         double charge = vessel.precharge().absolute(system.site().atmosphere()) * vessel.volume();
         double column = column(system, metres);
@@ -74,7 +75,7 @@ class VesselTest {
     void gasInTheTankIsAsWarmAsTheWater(double toCelsius, double prechargeBar, double litres) {
         ExpansionVessel vessel = inTank(Systems.vessel(litres, Pressure.absolute(prechargeBar, BAR), 100), 0);
         HotWaterSystem system =
-                Systems.textbook(150, 10, 4.0, toCelsius).vessel(vessel).build();
+                Parts.textbook(150, 10, 4.0, toCelsius).vessel(vessel).build();
         RunResult result = Simulation.of(system, Duration.ofHours(4)).run();
         double amount = BAR.toSi(prechargeBar) * vessel.volume() / Systems.celsius(20);
         double cold = Systems.celsius(10);
@@ -127,10 +128,10 @@ class VesselTest {
     @CsvSource({"0.1, WATER_BOTTOM", "1.15, WATER_TOP", "1.2, WATER_TOP"})
     void gasInTheTankHasTheTemperatureAtItsHeight(double metres, Channel layer) {
         ExpansionVessel vessel = inTank(Systems.vessel(12, Pressure.gauge(3, BAR), 100), metres);
-        HotWaterSystem.Builder house = Systems.lodge().vessel(vessel);
+        HotWaterSystem.Builder house = Parts.lodge(4.2, 58).vessel(vessel);
         house.changeTank(tank ->
                 tank.toBuilder().layers(10).height(1.2, LengthUnit.METRE).build());
-        house.heater(Systems.heater(3, 98, 60, 5).toBuilder()
+        house.heater(Parts.heater(3, 98, 60, 5).toBuilder()
                 .energy(Heater.Energy.ELECTRIC)
                 .height(50, RatioUnit.PERCENT)
                 .build());
@@ -156,12 +157,12 @@ class VesselTest {
     /** A vessel precharged above the supply does nothing until the pressure has jumped to its precharge. */
     @Test
     void overchargedVesselLiftsAtItsPrecharge() {
-        HotWaterSystem system = Systems.lodge()
+        HotWaterSystem system = Parts.lodge(4.2, 58)
                 .vessel(Systems.vessel(12, Pressure.gauge(5.5, BAR), 60))
                 .build();
         RunResult with = Simulation.of(system, Duration.ofHours(1)).run();
         RunResult without =
-                Simulation.of(Systems.lodge().build(), Duration.ofHours(1)).run();
+                Simulation.of(Parts.lodge(4.2, 58).build(), Duration.ofHours(1)).run();
         Event lifted = with.first(Event.Kind.VESSEL_LIFTED).orElseThrow();
         assertEquals(5.5, BAR.fromSi(with.gauge(lifted.pressureAbsolute())), 1e-6);
         int before = (int) (lifted.time() / 60);
@@ -177,7 +178,7 @@ class VesselTest {
     @Test
     void lostChargeIsNoVessel() {
         HotWaterSystem.Builder house =
-                Systems.lodge().addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING));
+                Parts.lodge(4.2, 58).addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING));
         RunResult lost = Simulation.of(
                         house.vessel(Systems.vessel(12, Pressure.gauge(0.5, BAR), 60))
                                 .build(),
@@ -199,7 +200,7 @@ class VesselTest {
         ExpansionVessel vessel = Systems.vessel(5, Pressure.gauge(4.2, BAR), 30).toBuilder()
                 .height(metres, LengthUnit.METRE)
                 .build();
-        HotWaterSystem system = Systems.lodge()
+        HotWaterSystem system = Parts.lodge(4.2, 58)
                 .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.SNAP))
                 .vessel(vessel)
                 .build();
@@ -223,12 +224,12 @@ class VesselTest {
         assertEquals(isothermal, quick, isothermal * 2e-4);
         assertTrue(isothermal < slow && slow < slowest);
         // an adiabatic gas would reach p0 (V0/Vg)^1.4; no time constant can exceed it
-        double gas = (4.2e5 + Systems.lodge().build().site().atmosphere()) * 8e-3 / isothermal;
+        double gas = (4.2e5 + Parts.lodge(4.2, 58).build().site().atmosphere()) * 8e-3 / isothermal;
         assertTrue(slowest < (4.2e5 + 1e5) * Math.pow(8e-3 / gas, 1.4));
     }
 
     private static double peak(ExpansionVessel vessel) {
-        HotWaterSystem system = Systems.lodge().vessel(vessel).build();
+        HotWaterSystem system = Parts.lodge(4.2, 58).vessel(vessel).build();
         return Simulation.of(system, Duration.ofHours(2))
                 .run()
                 .extremes()
@@ -243,7 +244,7 @@ class VesselTest {
     @ParameterizedTest
     @ValueSource(doubles = {-1e-3, 0, 1e-4, 2e-4, 5e-4, 9e-4, 1e-3, 2e-3})
     void aChargeAHairAboveTheSupplyLiftsOnce(double pascal) {
-        HotWaterSystem system = Systems.lodge()
+        HotWaterSystem system = Parts.lodge(4.2, 58)
                 .addReliefValve(Systems.valve(ReliefValve.LiftCharacteristic.MODULATING))
                 .vessel(Systems.vessel(12, Pressure.gauge(4.2e5 + pascal, PASCAL), 60))
                 .build();
@@ -257,7 +258,7 @@ class VesselTest {
     @ValueSource(doubles = {60, 300, 900})
     void theFullestMomentIsFound(double timeConstant) {
         RunResult result = Simulation.of(
-                        Systems.lodge()
+                        Parts.lodge(4.2, 58)
                                 .vessel(Systems.slowVessel(24, Pressure.gauge(4.2, BAR), timeConstant))
                                 .build(),
                         Duration.ofHours(3))
@@ -276,10 +277,10 @@ class VesselTest {
     void twoHalvesAreAsGoodAsTheWhole() {
         ExpansionVessel half = Systems.vessel(4, Pressure.gauge(4.0, BAR), 40);
         RunResult two = Simulation.of(
-                        Systems.lodge().addVessel(half).addVessel(half).build(), Duration.ofHours(3))
+                        Parts.lodge(4.2, 58).addVessel(half).addVessel(half).build(), Duration.ofHours(3))
                 .run();
         RunResult one = Simulation.of(
-                        Systems.lodge()
+                        Parts.lodge(4.2, 58)
                                 .vessel(Systems.vessel(8, Pressure.gauge(4.0, BAR), 40))
                                 .build(),
                         Duration.ofHours(3))
@@ -296,7 +297,7 @@ class VesselTest {
     /** Each vessel has its place and its condition, and answers by its name. */
     @Test
     void eachVesselLiftsAtItsOwnPressure() {
-        HotWaterSystem system = Systems.lodge()
+        HotWaterSystem system = Parts.lodge(4.2, 58)
                 .addVessel(Systems.vessel(8, Pressure.gauge(4.6, BAR), 60).toBuilder()
                         .name("in the loft")
                         .height(5, LengthUnit.METRE)

@@ -14,6 +14,7 @@ import io.github.heatswell.system.DrawProfile;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
@@ -35,8 +36,8 @@ class WhatIsShownTest {
     private static final Duration HALF_DAY = Duration.ofHours(12);
 
     private static HotWaterSystem withDraws() {
-        return Systems.lodge()
-                .tank(Systems.tank(230, Systems.steel(480, 2.2), 2.4, 10).toBuilder()
+        return Parts.lodge(4.2, 58)
+                .tank(Parts.tank(230, Parts.steel(480, 2.2), 2.4, 10).toBuilder()
                         .layers(3)
                         .height(1.3, LengthUnit.METRE)
                         .build())
@@ -164,8 +165,8 @@ class WhatIsShownTest {
     @Test
     void showsWhatGoesBack() {
         RunResult result = Simulation.of(
-                        Systems.lodge()
-                                .supply(Systems.supply(Supply.Arrangement.DIRECT, Pressure.gauge(4.2, BAR), 9))
+                        Parts.lodge(4.2, 58)
+                                .supply(Parts.supply(Supply.Arrangement.DIRECT, Pressure.gauge(4.2, BAR), 9))
                                 .build(),
                         HALF_DAY)
                 .run();
@@ -187,7 +188,7 @@ class WhatIsShownTest {
      */
     @Test
     void findsALowestPressureInsideAStep() {
-        HotWaterSystem leaking = Systems.textbook(100, 5, 3, 90)
+        HotWaterSystem leaking = Parts.textbook(100, 5, 3, 90)
                 .vessel(Systems.vessel(8, Pressure.absolute(3, BAR), 100))
                 .addLeak(Leak.of(10, FlowUnit.MILLILITRE_PER_MINUTE, Pressure.gauge(5, BAR)))
                 .start(Start.builder().pressure(Pressure.absolute(6, BAR)).build())
@@ -204,8 +205,8 @@ class WhatIsShownTest {
     }
 
     private static HotWaterSystem.Builder seeping() {
-        return Systems.textbook(100, 10, 3, 94)
-                .tank(Systems.tank(100, Systems.steel(480, 2.2), 60, 12.5))
+        return Parts.textbook(100, 10, 3, 94)
+                .tank(Parts.tank(100, Parts.steel(480, 2.2), 60, 12.5))
                 .vessel(Systems.slowVessel(8, Pressure.absolute(3, BAR), 600))
                 .addLeak(Leak.of(16, FlowUnit.MILLILITRE_PER_MINUTE, Pressure.gauge(5, BAR)))
                 .start(Start.builder()
@@ -272,7 +273,7 @@ class WhatIsShownTest {
     /** Validation: a waterlogged vessel is a piece of pipe, and its water is more of what has to be squeezed. */
     @Test
     void aWaterloggedVesselIsSoMuchWater() {
-        HotWaterSystem.Builder rigid = Systems.textbook(100, 10, 3, 12);
+        HotWaterSystem.Builder rigid = Parts.textbook(100, 10, 3, 12);
         ExpansionVessel logged = Systems.vessel(50, Pressure.gauge(2, BAR), 100).toBuilder()
                 .condition(ExpansionVessel.Condition.WATERLOGGED)
                 .build();

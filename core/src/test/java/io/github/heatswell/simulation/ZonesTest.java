@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.system.Draw;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.units.LengthUnit;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
@@ -85,8 +86,8 @@ class ZonesTest {
      */
     @Test
     void whatTwoLayersConduct() {
-        HotWaterSystem.Builder house = Systems.lodge()
-                .tank(Systems.tank(230, Systems.steel(480, 2.2), 0, 10).toBuilder()
+        HotWaterSystem.Builder house = Parts.lodge(4.2, 58)
+                .tank(Parts.tank(230, Parts.steel(480, 2.2), 0, 10).toBuilder()
                         .layers(2)
                         .height(1.3, LengthUnit.METRE)
                         .build());

@@ -12,6 +12,7 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.Shell;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.LengthUnit;
@@ -263,7 +264,7 @@ class PeakSurveyTest {
     @Test
     void openToTheMainsEveryPeakIsThatOfTheMains() {
         HotWaterSystem house = Houses.cottage(3)
-                .supply(Houses.supply(Supply.Arrangement.DIRECT, Pressure.gauge(3, BAR), 9))
+                .supply(Parts.supply(Supply.Arrangement.DIRECT, Pressure.gauge(3, BAR), 9))
                 .build();
         PeakMap map = small(house).build().map();
         for (int i = 0; i < map.volumeCount(); i++) {
@@ -313,7 +314,7 @@ class PeakSurveyTest {
     void rangesLeftOpenAreChosenAroundTheHouse() {
         PeakMap map = PeakSurvey.builder(Houses.cottage(3.5)
                         .heater(Houses.heater(3, 30))
-                        .tank(Houses.tank(30, Shell.rigid(), 1, 10))
+                        .tank(Parts.tank(30, Shell.rigid(), 1, 10))
                         .build())
                 .build()
                 .map();

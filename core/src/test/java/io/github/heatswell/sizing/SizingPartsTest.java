@@ -12,6 +12,7 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.MainsPressure;
 import io.github.heatswell.system.Material;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Start;
@@ -272,7 +273,7 @@ class SizingPartsTest {
         double rest = 8 * 200e-3 * 1_000 * 4_196 / 2.1;
         assertEquals(rest, HeatUpCase.coldFill(weak).duration().toSeconds() - 600.0, 0.01 * rest);
         HotWaterSystem warm = Houses.cottage(3.5)
-                .supply(Houses.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(3, BAR), 30))
+                .supply(Parts.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(3, BAR), 30))
                 .heater(Houses.heater(3, 25))
                 .build();
         assertEquals(600, HeatUpCase.coldFill(warm).duration().toSeconds());
@@ -428,9 +429,8 @@ class SizingPartsTest {
 
     @Test
     void pipesOfAnotherMaterialAreNotForgotten() {
-        HotWaterSystem house = Houses.cottage(3.5)
-                .addPipe(Houses.pipe(Material.PEX, 20, 2, 30))
-                .build();
+        HotWaterSystem house =
+                Houses.cottage(3.5).addPipe(Parts.pipe(Material.PEX, 20, 2, 30)).build();
         assertEquals(2, HeatUpCase.coldFill(house).house().piping().size());
     }
 }

@@ -11,12 +11,11 @@ import io.github.heatswell.sizing.SizingReconciliation.Effect;
 import io.github.heatswell.system.GasLaw;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Material;
-import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.Shell;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.DurationUnit;
-import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.TemperatureUnit;
@@ -44,11 +43,11 @@ class SizingReconciliationTest {
     private static HotWaterSystem everything() {
         Shell steel = Shell.cylinder(Material.STEEL, 470, 2.3, LengthUnit.MILLIMETRE);
         return Houses.cottage(3.5)
-                .tank(Houses.tankBuilder(200, steel, 2.1, 10)
+                .tank(Parts.tankBuilder(200, steel, 2.1, 10)
                         .layers(5)
                         .height(1.2, LengthUnit.METRE)
                         .build())
-                .addPipe(Houses.pipe(Material.PEX, 20, 2, 30))
+                .addPipe(Parts.pipe(Material.PEX, 20, 2, 30))
                 .vessel(Houses.vesselBuilder(30)
                         .height(2, LengthUnit.METRE)
                         .chargedAt(5, TemperatureUnit.CELSIUS)
@@ -273,18 +272,7 @@ class SizingReconciliationTest {
     /** A bypass saves the whole vessel as long as the mains stays below the target. */
     @Test
     void wayBackToTheMainsSavesTheVessel() {
-        Supply bypassed = Supply.builder()
-                .arrangement(Supply.Arrangement.REDUCING_VALVE)
-                .pressure(Pressure.gauge(4, BAR))
-                .water(9, TemperatureUnit.CELSIUS)
-                .reducingValve(ReducingValve.builder()
-                        .set(Pressure.gauge(3, BAR))
-                        .lockUpRise(0, BAR)
-                        .droop(0.5, BAR)
-                        .ratedFlow(20, FlowUnit.LITRE_PER_MINUTE)
-                        .bypassOpens(0.2, BAR)
-                        .build())
-                .build();
+        Supply bypassed = Parts.reduced(4, Parts.reducingValve(3, 0, 0.5, 20).bypassOpens(0.2, BAR));
         VesselSizing sizing = sizing(Houses.cottage(3).supply(bypassed).build(), VesselSizing.Precharge.STATIC)
                 .build();
         SizingReconciliation differences = SizingReconciliation.fromHandbook(sizing, 0);
@@ -300,7 +288,7 @@ class SizingReconciliationTest {
         assertRefused("supply (absolute): ", () -> SizingReconciliation.fromHandbook(high, 0));
         VesselSizing cold = sizing(
                         Houses.cottage(3)
-                                .supply(Houses.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(3, BAR), 20))
+                                .supply(Parts.supply(Supply.Arrangement.CHECK_VALVE, Pressure.gauge(3, BAR), 20))
                                 .heater(Houses.heater(3, 15))
                                 .build(),
                         VesselSizing.Precharge.STATIC)

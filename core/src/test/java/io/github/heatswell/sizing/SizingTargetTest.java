@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.RatioUnit;
@@ -56,7 +57,7 @@ class SizingTargetTest {
     @Test
     void workingPressureRulesOverAStrongVessel() {
         HotWaterSystem weak = HOUSE.toBuilder()
-                .tank(Houses.tank(200, HOUSE.tank().shell(), 2, 4))
+                .tank(Parts.tank(200, HOUSE.tank().shell(), 2, 4))
                 .build();
         SizingTarget target =
                 SizingTarget.builder(weak).vesselRating(Pressure.gauge(10, BAR)).build();

@@ -14,7 +14,7 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Leak;
 import io.github.heatswell.system.MainsPressure;
 import io.github.heatswell.system.Material;
-import io.github.heatswell.system.ReducingValve;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.Shell;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
@@ -157,7 +157,7 @@ class VesselSizingTest {
         Shell shell = Shell.cylinder(
                 Material.STEEL, 300 + 300 * random.nextDouble(), 2 + 2 * random.nextDouble(), LengthUnit.MILLIMETRE);
         return Houses.cottage(1.5 + 3.5 * random.nextDouble())
-                .tank(Houses.tank(80 + 320 * random.nextDouble(), shell, 3 * random.nextDouble(), 10))
+                .tank(Parts.tank(80 + 320 * random.nextDouble(), shell, 3 * random.nextDouble(), 10))
                 .heater(Houses.heater(2 + 10 * random.nextDouble(), 45 + 35 * random.nextDouble()))
                 .vessel(Houses.vessel(30 + 70 * random.nextDouble()))
                 .build();
@@ -167,7 +167,7 @@ class VesselSizingTest {
     void soakedUpByPlasticPipeNoVesselIsNeeded() {
         HotWaterSystem house = Houses.cottage(2)
                 .heater(Houses.heater(3, 25))
-                .addPipe(Houses.pipe(Material.PEX, 32, 3, 200))
+                .addPipe(Parts.pipe(Material.PEX, 32, 3, 200))
                 .build();
         SizingResult result = sizing(house).build().size();
         assertEquals(SizingResult.Outcome.NONE_NEEDED, result.outcome());
@@ -177,7 +177,7 @@ class VesselSizingTest {
     @Test
     void openToTheMainsNoVesselIsNeeded() {
         HotWaterSystem house = Houses.cottage(3)
-                .supply(Houses.supply(Supply.Arrangement.DIRECT, Pressure.gauge(3, BAR), 9))
+                .supply(Parts.supply(Supply.Arrangement.DIRECT, Pressure.gauge(3, BAR), 9))
                 .build();
         assertEquals(
                 SizingResult.Outcome.NONE_NEEDED, sizing(house).build().size().outcome());
@@ -215,7 +215,7 @@ class VesselSizingTest {
     @Test
     void saysWhenLoweringTheSupplyWouldNotBeEnough() {
         HotWaterSystem house =
-                Houses.cottage(6).tank(Houses.tank(2000, Shell.rigid(), 2, 10)).build();
+                Houses.cottage(6).tank(Parts.tank(2000, Shell.rigid(), 2, 10)).build();
         SizingResult result =
                 sizing(house).sizes(List.of(NominalSize.of(2, LITRE))).build().size();
         assertEquals(SizingResult.Outcome.NO_VESSEL_CAN, result.outcome());
@@ -262,17 +262,7 @@ class VesselSizingTest {
 
     @Test
     void reducingValveHoldsTheSupplyDown() {
-        Supply reduced = Supply.builder()
-                .arrangement(Supply.Arrangement.REDUCING_VALVE)
-                .pressure(Pressure.gauge(8, BAR))
-                .water(9, TemperatureUnit.CELSIUS)
-                .reducingValve(ReducingValve.builder()
-                        .set(Pressure.gauge(3, BAR))
-                        .lockUpRise(0.4, BAR)
-                        .droop(0.5, BAR)
-                        .ratedFlow(20, FlowUnit.LITRE_PER_MINUTE)
-                        .build())
-                .build();
+        Supply reduced = Parts.reduced(8, Parts.reducingValve(3, 0.4, 0.5, 20));
         SizingResult result =
                 sizing(Houses.cottage(3).supply(reduced).build()).build().size();
         assertEquals(3.4, BAR.fromSi(result.supplyStatic().value()), 1e-9); // rounding
@@ -284,7 +274,7 @@ class VesselSizingTest {
     void runAsGivenCountsToo() {
         DrawProfile day = DrawProfile.published().get("eu-m");
         HotWaterSystem house = Houses.cottage(3.5)
-                .tank(Houses.tankBuilder(200, Shell.cylinder(Material.STEEL, 470, 2.3, LengthUnit.MILLIMETRE), 2.1, 10)
+                .tank(Parts.tankBuilder(200, Shell.cylinder(Material.STEEL, 470, 2.3, LengthUnit.MILLIMETRE), 2.1, 10)
                         .layers(6)
                         .height(1.2, LengthUnit.METRE)
                         .build())
@@ -314,7 +304,7 @@ class VesselSizingTest {
     @Test
     void heaterThatCannotKeepUpStillEnds() {
         HotWaterSystem house = Houses.cottage(3.5)
-                .tank(Houses.tank(200, Shell.rigid(), 60, 10))
+                .tank(Parts.tank(200, Shell.rigid(), 60, 10))
                 .heater(Houses.heater(1, 62))
                 .build();
         assertEquals(SizingResult.Outcome.SIZED, sizing(house).build().size().outcome());

@@ -9,6 +9,7 @@ import io.github.heatswell.result.RunResult;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.VolumeUnit;
@@ -28,7 +29,7 @@ class HouseDayTest {
 
     /** A rigid tank without loss, and a vessel precharged to the pressure of the supply, whose gas stays at 20 degC. */
     private static HotWaterSystem rigid(double setCelsius) {
-        return Houses.textbook(TANK * 1000, setCelsius)
+        return Parts.textbook(TANK * 1000, 10, 4, setCelsius)
                 .vessel(ExpansionVessel.builder()
                         .volume(VESSEL * 1000, VolumeUnit.LITRE)
                         .precharge(Pressure.absolute(COLD_PRESSURE, PASCAL))
@@ -83,7 +84,7 @@ class HouseDayTest {
     @Test
     void answersAreThoseOfTheRun() {
         HotWaterSystem dripping =
-                Houses.lodge(4.2, 58).addReliefValve(Houses.valve(7)).build();
+                Parts.lodge(4.2, 58).addReliefValve(Houses.valve(7)).build();
         double[] answers = HouseDay.of(values -> dripping, Duration.ofDays(1)).answers(new double[0]);
         RunResult run = Simulation.of(dripping, Duration.ofDays(1)).run();
 
@@ -99,7 +100,7 @@ class HouseDayTest {
         StudyResult result = Study.builder()
                 .input("supply", Distribution.between(-4, 4))
                 .outputs(HouseDay.outputs())
-                .model(HouseDay.of(values -> Houses.lodge(values[0], 58).build(), Duration.ofDays(1)))
+                .model(HouseDay.of(values -> Parts.lodge(values[0], 58).build(), Duration.ofDays(1)))
                 .samples(16)
                 .build()
                 .run();

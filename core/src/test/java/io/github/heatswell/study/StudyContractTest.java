@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import io.github.heatswell.system.ExpansionVessel;
+import io.github.heatswell.system.Parts;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -88,7 +89,7 @@ class StudyContractTest {
         ExpansionVessel dead =
                 Houses.vessel(18, 4).toBuilder().condition(condition).build();
         assertFalse(UncertainHouse.Quantity.PRECHARGE.concerns(
-                Houses.lodge(4.2, 58).vessel(dead).build()));
+                Parts.lodge(4.2, 58).vessel(dead).build()));
     }
 
     /** A spread reaches one and a half expanded uncertainties to either side, and its unit says of what. */

@@ -10,13 +10,12 @@ import io.github.heatswell.system.Element;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Material;
+import io.github.heatswell.system.Parts;
 import io.github.heatswell.system.PipeRun;
-import io.github.heatswell.system.ReducingValve;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Start;
 import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.ComplianceUnit;
-import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.PowerUnit;
 import io.github.heatswell.units.Pressure;
@@ -36,17 +35,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class UncertainHouseTest {
 
     private static HotWaterSystem.Builder complete() {
-        Supply supply = Supply.builder()
-                .arrangement(Supply.Arrangement.REDUCING_VALVE)
-                .pressure(Pressure.gauge(6, BAR))
-                .water(9, TemperatureUnit.CELSIUS)
-                .reducingValve(ReducingValve.builder()
-                        .set(Pressure.gauge(3.5, BAR))
-                        .lockUpRise(0.3, BAR)
-                        .droop(0.8, BAR)
-                        .ratedFlow(30, FlowUnit.LITRE_PER_MINUTE)
-                        .build())
-                .build();
+        Supply supply = Parts.reduced(6, Parts.reducingValve(3.5, 0.3, 0.8, 30));
         Heater heater = Heater.builder()
                 .energy(Heater.Energy.ELECTRIC)
                 .input(3, PowerUnit.KILOWATT)
@@ -60,7 +49,7 @@ class UncertainHouseTest {
                         .height(70, RatioUnit.PERCENT)
                         .build())
                 .build();
-        return Houses.lodge(4, 58)
+        return Parts.lodge(4, 58)
                 .supply(supply)
                 .heater(heater)
                 .addReliefValve(Houses.valve(7))
@@ -159,7 +148,7 @@ class UncertainHouseTest {
     /** What makes a house without a vessel stiff or soft moves too; what was measured does not, nor does a rigid tank. */
     @Test
     void stiffnessIsUncertainWithoutAVessel() {
-        HotWaterSystem bare = Houses.lodge(4.2, 58)
+        HotWaterSystem bare = Parts.lodge(4.2, 58)
                 .addPipe(PipeRun.builder()
                         .material(Material.PEX)
                         .outsideDiameter(20, LengthUnit.MILLIMETRE)
@@ -206,7 +195,7 @@ class UncertainHouseTest {
                 UncertainHouse.Quantity.TANK_AIR,
                 UncertainHouse.Quantity.PIPE_STRETCH));
         assertEquals(withVessel, UncertainHouse.usual(complete().build()).quantities());
-        UncertainHouse bare = UncertainHouse.usual(Houses.lodge(4.2, 58).build());
+        UncertainHouse bare = UncertainHouse.usual(Parts.lodge(4.2, 58).build());
         assertEquals(
                 List.of(
                         UncertainHouse.Quantity.SUPPLY_PRESSURE,
@@ -244,7 +233,7 @@ class UncertainHouseTest {
     void aStartThatContradictsTheSupplyFollowsIt() {
         Start start = Start.builder().pressure(Pressure.gauge(4.2, BAR)).build();
         UncertainHouse house =
-                UncertainHouse.usual(Houses.lodge(4.2, 58).start(start).build());
+                UncertainHouse.usual(Parts.lodge(4.2, 58).start(start).build());
 
         assertTrue(house.moved(new double[] {1e4, 0, 0, 0, 0, 0, 0})
                 .start()
@@ -257,7 +246,7 @@ class UncertainHouseTest {
 
     @Test
     void whatLeavesItsRangeIsAFailedSample() {
-        UncertainHouse house = UncertainHouse.usual(Houses.lodge(4.2, 98).build());
+        UncertainHouse house = UncertainHouse.usual(Parts.lodge(4.2, 98).build());
         StudyResult result = Study.builder()
                 .inputs(house.inputs())
                 .outputs(HouseDay.outputs())
