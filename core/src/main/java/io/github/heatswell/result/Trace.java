@@ -18,10 +18,10 @@ public final class Trace {
     static final int CHANNELS = Channel.values().length;
 
     private final Grid grid;
-    /** By the ordinal of the channel. */
+    /** By the ordinal of the channel; a column of one value has it at every instant. */
     private final double[][] columns;
-
-    private final Regime[] regimes;
+    /** By their ordinals. */
+    private final byte[] regimes;
 
     /**
      * Creates a trace; the columns are copied.
@@ -32,10 +32,22 @@ public final class Trace {
      * @throws IllegalArgumentException if a channel is missing or a column has the wrong length
      */
     public Trace(Grid grid, Map<Channel, double[]> columns, List<Regime> regimes) {
-        this(
-                Objects.requireNonNull(grid, "grid"),
-                copied(Objects.requireNonNull(columns, "columns")),
-                Objects.requireNonNull(regimes, "regimes").toArray(Regime[]::new));
+        this.grid = Objects.requireNonNull(grid, "grid");
+        Objects.requireNonNull(columns, "columns");
+        this.columns = new double[CHANNELS][];
+        this.regimes = new byte[regimes.size()];
+        for (int i = 0; i < this.regimes.length; i++) {
+            this.regimes[i] = (byte) regimes.get(i).ordinal();
+        }
+        int count = grid.count();
+        for (Channel channel : Channel.values()) {
+            double[] column = columns.get(channel);
+            if (column == null || column.length != count || this.regimes.length != count) {
+                throw new IllegalArgumentException(
+                        "a trace of " + count + " samples needs as many values of " + channel);
+            }
+            this.columns[channel.ordinal()] = column.clone();
+        }
     }
 
     /** {@return how many samples it has, and over which time, in SI units: {@code 241 samples, one every 1 min}} */
@@ -85,24 +97,10 @@ public final class Trace {
     }
 
     /** Creates a trace that keeps what it is given. */
-    Trace(Grid grid, double[][] columns, Regime[] regimes) {
+    private Trace(Grid grid, double[][] columns, byte[] regimes) {
         this.grid = grid;
         this.columns = columns;
         this.regimes = regimes;
-        int count = grid.count();
-        for (Channel channel : Channel.values()) {
-            double[] column = columns[channel.ordinal()];
-            if (column == null || column.length != count || regimes.length != count) {
-                throw new IllegalArgumentException(
-                        "a trace of " + count + " samples needs as many values of " + channel);
-            }
-        }
-    }
-
-    private static double[][] copied(Map<Channel, double[]> columns) {
-        double[][] copies = new double[CHANNELS][];
-        columns.forEach((channel, column) -> copies[channel.ordinal()] = column.clone());
-        return copies;
     }
 
     /**
@@ -132,7 +130,13 @@ public final class Trace {
      * @throws IndexOutOfBoundsException if there is no such sample
      */
     public double value(Channel channel, int index) {
-        return columns[Objects.requireNonNull(channel, "channel").ordinal()][index];
+        return value(Objects.requireNonNull(channel, "channel").ordinal(), index);
+    }
+
+    private double value(int column, int index) {
+        double[] values = columns[column];
+        int place = Objects.checkIndex(index, count());
+        return values[values.length == 1 ? 0 : place];
     }
 
     /**
@@ -146,7 +150,7 @@ public final class Trace {
     public double[] sample(int index) {
         double[] values = new double[columns.length];
         for (int i = 0; i < values.length; i++) {
-            values[i] = columns[i][index];
+            values[i] = value(i, index);
         }
         return values;
     }
@@ -158,7 +162,12 @@ public final class Trace {
      * @return a copy, in the SI unit of the channel
      */
     public double[] values(Channel channel) {
-        return columns[Objects.requireNonNull(channel, "channel").ordinal()].clone();
+        double[] column = columns[Objects.requireNonNull(channel, "channel").ordinal()];
+        double[] values = Arrays.copyOf(column, count());
+        if (column.length == 1) {
+            Arrays.fill(values, column[0]);
+        }
+        return values;
     }
 
     /**
@@ -169,7 +178,7 @@ public final class Trace {
      * @throws IndexOutOfBoundsException if there is no such sample
      */
     public Regime regime(int index) {
-        return regimes[index];
+        return Regime.ALL.get(regimes[index]);
     }
 
     /**
@@ -178,7 +187,9 @@ public final class Trace {
      * @return a copy
      */
     public List<Regime> regimes() {
-        return List.copyOf(Arrays.asList(regimes));
+        Regime[] all = new Regime[count()];
+        Arrays.setAll(all, this::regime);
+        return List.of(all);
     }
 
     /**
@@ -244,12 +255,12 @@ public final class Trace {
 
         private final double interval;
         private final int room;
-        /** Columns; those of channels whose values came in one array are one. */
+        /** Columns, of one value while all are the same; those of channels whose values came in one array are one. */
         private double[][] columns;
         /** For each column the first that is the same. */
         private final int[] kept;
 
-        private Regime[] regimes;
+        private byte[] regimes;
         private int count;
         private double last;
 
@@ -273,7 +284,7 @@ public final class Trace {
             room = planned.count();
             columns = new double[Trace.columns(vessels)][];
             kept = new int[columns.length];
-            regimes = new Regime[room];
+            regimes = new byte[room];
         }
 
         /**
@@ -286,14 +297,11 @@ public final class Trace {
          * @throws IllegalStateException if there is no room for it, or the trace has been built
          */
         public void add(double time, double[] values, Regime regime) {
-            checkRoomFor(1);
-            for (int i = 0; i < columns.length; i++) {
-                own(i);
-                columns[i][count] = values[i];
+            double[][] single = new double[kept.length][];
+            for (int i = 0; i < single.length; i++) {
+                single[i] = new double[] {values[i]};
             }
-            regimes[count] = regime;
-            last = time;
-            count++;
+            addAll(1, new double[] {time}, single, regime);
         }
 
         /**
@@ -301,8 +309,8 @@ public final class Trace {
          *
          * @param samples how many, at least 1
          * @param times of each of them, since the start of the run (s), rising; there may be room for more
-         * @param values for each {@link Channel}, by its {@code ordinal()}, as many values in its SI unit or more; copied. An array that
-         *     stands for several channels is kept once
+         * @param values for each {@link Channel}, by its {@code ordinal()}, as many values in its SI unit or more, or the one that all of them
+         *     have; copied. An array that stands for several channels is kept once
          * @param regime the pressure regime of all of them
          * @throws IllegalStateException if there is no room for them, or the trace has been built
          */
@@ -311,18 +319,33 @@ public final class Trace {
             for (int i = 0; i < columns.length; i++) {
                 if (count == 0) {
                     kept[i] = first(values, i);
-                    columns[i] = columns[kept[i]];
+                } else if (values[i] != values[kept[i]]) {
+                    columns[i] = columns[kept[i]].clone();
+                    kept[i] = i;
                 }
-                if (values[i] != values[kept[i]] || columns[i] == null) {
-                    own(i);
-                }
-                if (kept[i] == i) {
-                    System.arraycopy(values[i], 0, columns[i], count, samples);
-                }
+                columns[i] = kept[i] == i ? extended(columns[i], values[i], samples) : columns[kept[i]];
             }
-            Arrays.fill(regimes, count, count + samples, regime);
+            Arrays.fill(regimes, count, count + samples, (byte) regime.ordinal());
             last = times[samples - 1];
             count += samples;
+        }
+
+        /** A column with more values; as long as all are the same, it has room for one. */
+        private double[] extended(double[] column, double[] values, int samples) {
+            boolean single = count > 0 && column.length == 1;
+            if (values.length == 1 && (count == 0 || single && Double.compare(column[0], values[0]) == 0)) {
+                return count == 0 ? values.clone() : column;
+            }
+            double[] into = count == 0 || single ? new double[room] : column;
+            if (single) {
+                Arrays.fill(into, 0, count, column[0]);
+            }
+            if (values.length == 1) {
+                Arrays.fill(into, count, count + samples, values[0]);
+            } else {
+                System.arraycopy(values, 0, into, count, samples);
+            }
+            return into;
         }
 
         private static int first(double[][] arrays, int index) {
@@ -331,15 +354,6 @@ public final class Trace {
                 first++;
             }
             return first;
-        }
-
-        private void own(int column) {
-            if (columns[column] == null) {
-                columns[column] = new double[room];
-            } else if (kept[column] != column) {
-                columns[column] = columns[column].clone();
-            }
-            kept[column] = column;
         }
 
         private void checkRoomFor(int samples) {
@@ -364,7 +378,9 @@ public final class Trace {
             }
             if (count < room) {
                 for (int i = 0; i < columns.length; i++) {
-                    columns[i] = kept[i] == i ? Arrays.copyOf(columns[i], count) : columns[kept[i]];
+                    boolean copied = kept[i] != i;
+                    columns[i] =
+                            copied ? columns[kept[i]] : Arrays.copyOf(columns[i], Math.min(columns[i].length, count));
                 }
                 regimes = Arrays.copyOf(regimes, count);
             }
@@ -400,6 +416,8 @@ public final class Trace {
         RETURNED,
         /** No check valve: the mains hold the pressure and take back the expansion. */
         UNSEALED;
+
+        private static final List<Regime> ALL = List.of(values());
 
         /**
          * The regime as files write it.

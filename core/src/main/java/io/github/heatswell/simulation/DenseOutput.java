@@ -1,7 +1,5 @@
 package io.github.heatswell.simulation;
 
-import java.util.Arrays;
-
 /**
  * Dense output over one step: the fourth-degree polynomial in time of the Dormand-Prince method. It is the cubic
  * through state and rates at both ends plus {@code c s^2 (1 - s)^2}, with a factor from the rates at the method's
@@ -169,9 +167,18 @@ final class DenseOutput {
         atPart((time - from) / length, into);
     }
 
-    /** Fraction (-) of the step elapsed at a time (s since the start of the segment): 0 at its start, or before. */
-    double part(double time) {
-        return Math.max(0, time - from) / length;
+    /**
+     * Works out which fractions (-) of the step have elapsed at some times: 0 at its start, or before.
+     *
+     * @param times the times (s)
+     * @param began when the segment began (s)
+     * @param count how many there are
+     * @param into the fractions, overwritten
+     */
+    void putParts(double[] times, double began, int count, double[] into) {
+        for (int i = 0; i < count; i++) {
+            into[i] = Math.max(0, times[i] - began - from) / length;
+        }
     }
 
     /**
@@ -192,15 +199,17 @@ final class DenseOutput {
         }
     }
 
-    /** Whether adjacent components, from the lowest to the highest, do not change over the step; true if there are none. */
-    boolean stands(int lowest, int highest) {
+    /** The sum of adjacent components, from the lowest to the highest, if none changes over the step; else no number (NaN). */
+    double standing(int lowest, int highest) {
         prepare();
+        double sum = 0;
         for (int k = lowest; k <= highest; k++) {
             if (linear[k] != 0 || square[k] != 0 || cube[k] != 0 || fourth[k] != 0) {
-                return false;
+                return Double.NaN;
             }
+            sum += constant[k];
         }
-        return true;
+        return sum;
     }
 
     /**
@@ -228,11 +237,6 @@ final class DenseOutput {
             f += fourth[k];
         }
         c *= factor;
-        if (l == 0 && q == 0 && t == 0 && f == 0) {
-
-            Arrays.fill(into, 0, count, c);
-            return;
-        }
         l *= factor;
         q *= factor;
         t *= factor;

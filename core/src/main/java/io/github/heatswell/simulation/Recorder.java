@@ -42,8 +42,11 @@ final class Recorder {
     private final double[] times = new double[BATCH];
     private final double[] parts = new double[BATCH];
     private final double[] gas = new double[BATCH];
-    /** The channels, and behind them water and gas of each vessel where there are several. */
+    /** The channels, and behind them water and gas of each vessel where there are several: {@link #many} values or {@link #hold one}. */
     private final double[][] channels;
+
+    private final double[][] held;
+    private final double[][] rooms;
 
     private final double[] totals = new double[CHANNELS];
     private final List<Event> events = new ArrayList<>();
@@ -73,25 +76,14 @@ final class Recorder {
         heat = sink.wantsAny(EnumSet.of(Channel.HEATER_POWER));
         vessels = sink.wantsAny(EnumSet.of(Channel.VESSEL_WATER));
         specificVolume = 1 / plant.coldDensity;
-        channels = new double[Trace.columns(plant.describedVessels)][BATCH];
-        for (int i = CHANNELS; i < channels.length; i++) {
-            Arrays.fill(channels[i], Double.NaN); // a vessel that takes no part has no values
-        }
-        share(Channel.WATER_IN_LOOP, plant.inLoop());
-        share(Channel.WATER_AT_TAP, plant.atTap());
-        share(Channel.WATER_BOTTOM, vector.lowest);
-        if (plant.layers == 1) {
-            share(Channel.WATER_MEAN, vector.lowest);
+        channels = new double[Trace.columns(plant.describedVessels)][];
+        rooms = new double[channels.length][];
+        held = new double[channels.length][1];
+        for (int i = 0; i < channels.length; i++) {
+            hold(i, Double.NaN); // a vessel that takes no part has no values
         }
         this.rates = new double[vector.length];
         this.inside = new double[vector.length];
-    }
-
-    /** The temperature in a hot pipe is that of the tank's top where there is none, and that of a mixed tank is the same everywhere. */
-    private void share(Channel channel, int place) {
-        if (place == vector.highest) {
-            channels[channel.ordinal()] = channel(Channel.WATER_TOP);
-        }
     }
 
     /** A running maximum (or minimum, with sign -1) and when it was first reached. */
@@ -141,9 +133,7 @@ final class Recorder {
         double end = segmentStart + step.to();
         double last = end - Trace.Grid.SAME_INSTANT * interval;
         for (int due = gather(last); due > 0; due = gather(last)) {
-            for (int i = 0; i < due; i++) {
-                parts[i] = step.part(times[i] - segmentStart);
-            }
+            step.putParts(times, segmentStart, due, parts);
             sample(step, due);
         }
         look(end, step.last());
@@ -181,9 +171,10 @@ final class Recorder {
 
     /** Collects the times (s) of the next samples before a time; returns their number. */
     private int gather(double before) {
-        int count = 0;
-        for (double next = sampled * interval; next < before && count < BATCH; next = (sampled + count) * interval) {
-            times[count++] = next;
+        int count = (int) Math.min(BATCH, Math.ceil(before / interval) - sampled);
+        double first = sampled;
+        for (int i = 0; i < count; i++) {
+            times[i] = (first + i) * interval;
         }
         return count;
     }
@@ -193,8 +184,9 @@ final class Recorder {
         if (temperatures) {
             putTemperatures(step, count);
         }
-        put(step, count, Channel.PRESSURE_ABSOLUTE, StateVector.PRESSURE, StateVector.PRESSURE, 1);
-        put(step, count, Channel.MAINS_ABSOLUTE, StateVector.MAINS, StateVector.MAINS, 1);
+        double[] pressure = many(Channel.PRESSURE_ABSOLUTE);
+        step.fill(StateVector.PRESSURE, StateVector.PRESSURE, 1, parts, count, pressure);
+        put(step, count, Channel.MAINS_ABSOLUTE, StateVector.MAINS);
         if (totalled) {
             putTotals(step, count);
         }
@@ -204,11 +196,10 @@ final class Recorder {
         if (flows) {
             putFlows(step, count);
         }
-        double[] pressure = channel(Channel.PRESSURE_ABSOLUTE);
         if (vessels) {
             putVessels(step, count, pressure);
         }
-        double[] reading = channel(Channel.GAUGE_READING);
+        double[] reading = many(Channel.GAUGE_READING);
         double zero = plant.atmosphere + plant.gaugeOffset;
         for (int i = 0; i < count; i++) {
             reading[i] = pressure[i] - zero;
@@ -218,14 +209,15 @@ final class Recorder {
     }
 
     private void putTemperatures(DenseOutput step, int count) {
-        put(step, count, Channel.WATER_TOP, vector.highest, vector.highest, 1);
+        put(step, count, Channel.WATER_TOP, vector.highest);
         if (plant.layers > 1) {
-            put(step, count, Channel.WATER_MEAN, vector.lowest, vector.highest, 1.0 / plant.layers);
-            weighMean(step, count);
+            putMean(step, count, many(Channel.WATER_MEAN));
+        } else {
+            put(step, count, Channel.WATER_MEAN, vector.lowest);
         }
-        putUnshared(step, count, Channel.WATER_BOTTOM, vector.lowest);
-        putUnshared(step, count, Channel.WATER_IN_LOOP, plant.inLoop());
-        putUnshared(step, count, Channel.WATER_AT_TAP, plant.atTap());
+        put(step, count, Channel.WATER_BOTTOM, vector.lowest);
+        put(step, count, Channel.WATER_IN_LOOP, plant.inLoop());
+        put(step, count, Channel.WATER_AT_TAP, plant.atTap());
     }
 
     private void putTotals(DenseOutput step, int count) {
@@ -238,26 +230,28 @@ final class Recorder {
     }
 
     private void putVessels(DenseOutput step, int count, double[] pressure) {
-        Arrays.fill(channel(Channel.VESSEL_WATER), 0, count, 0);
+        if (plant.vessels.length == 0) {
+            hold(Channel.VESSEL_WATER.ordinal(), 0);
+            return;
+        }
+        double[] all = many(Channel.VESSEL_WATER);
+        Arrays.fill(all, 0, count, 0);
         for (GasCushion vessel : plant.vessels) {
             step.fill(vessel.gas, vessel.gas, 1, parts, count, gas);
-            vessel.addWater(modes.of(vessel), pressure, gas, count, channel(Channel.VESSEL_WATER));
+            vessel.addWater(modes.of(vessel), pressure, gas, count, all);
             if (channels.length > CHANNELS) {
                 int several = (channels.length - CHANNELS) / 2;
-                double[] water = channels[Trace.vesselWater(vessel.index, several)];
+                double[] water = many(Trace.vesselWater(vessel.index, several));
                 Arrays.fill(water, 0, count, 0);
                 vessel.addWater(modes.of(vessel), pressure, gas, count, water);
-                vessel.putGasPressure(water, gas, count, channels[Trace.vesselGas(vessel.index, several)]);
+                vessel.putGasPressure(water, gas, count, many(Trace.vesselGas(vessel.index, several)));
             }
         }
     }
 
-    /** The lowest and the highest layer may be thicker or thinner than the others. */
-    private void weighMean(DenseOutput step, int count) {
-        if (vector.phase < 0) {
-            return;
-        }
-        double[] mean = channel(Channel.WATER_MEAN);
+    private void putMean(DenseOutput step, int count, double[] mean) {
+        step.fill(vector.lowest, vector.highest, 1.0 / plant.layers, parts, count, mean);
+        // the lowest and the highest layer may be thicker or thinner than the others
         double[] phase = new double[count];
         double[] top = new double[count];
         double[] bottom = new double[count];
@@ -269,13 +263,15 @@ final class Recorder {
         }
     }
 
-    private void put(DenseOutput step, int count, Channel channel, int first, int last, double factor) {
-        step.fill(first, last, factor, parts, count, channel(channel));
-    }
-
-    private void putUnshared(DenseOutput step, int count, Channel channel, int place) {
-        if (place != vector.highest) {
-            put(step, count, channel, place, place, 1);
+    /** What stands in a place of the state; the temperature in a place that is the top of the tank is that channel's. */
+    private void put(DenseOutput step, int count, Channel channel, int place) {
+        double standing = step.standing(place, place);
+        if (place == vector.highest && channel != Channel.WATER_TOP) {
+            channels[channel.ordinal()] = channels[Channel.WATER_TOP.ordinal()];
+        } else if (Double.isNaN(standing)) {
+            step.fill(place, place, 1, parts, count, many(channel));
+        } else {
+            hold(channel.ordinal(), standing);
         }
     }
 
@@ -284,49 +280,46 @@ final class Recorder {
      * the sample keeps the earlier value.
      */
     private void putTotal(DenseOutput step, int count, Channel channel, int first, int last) {
-        double[] total = channel(channel);
         double reached = totals[channel.ordinal()];
-        if (step.stands(first, last)) {
-            // most totals are constant most of the time
-            step.fill(first, last, specificVolume, parts, 1, total);
-            reached = Math.max(reached, total[0]);
-            Arrays.fill(total, 0, count, reached);
-            totals[channel.ordinal()] = reached;
-            return;
-        }
-        put(step, count, channel, first, last, specificVolume);
-        for (int i = 0; i < count; i++) {
-            if (total[i] > reached) {
-                reached = total[i];
-            } else {
+        double standing = step.standing(first, last);
+        if (Double.isNaN(standing)) {
+            double[] total = many(channel);
+            step.fill(first, last, specificVolume, parts, count, total);
+            for (int i = 0; i < count; i++) {
+                reached = Math.max(reached, total[i]);
                 total[i] = reached;
             }
+        } else {
+            // most totals are constant most of the time
+            reached = Math.max(reached, specificVolume * standing);
+            hold(channel.ordinal(), reached);
         }
         totals[channel.ordinal()] = reached;
     }
 
     /** What the heater takes changes within a segment only if a source has a curve of its own. */
     private void putPower(DenseOutput step, int count) {
-        double[] taken = channel(Channel.HEATER_POWER);
-        Arrays.fill(taken, 0, count, power);
-        if (plant.heat.varies()) {
-            for (int i = 0; i < count; i++) {
-                step.atPart(parts[i], inside);
-                taken[i] = plant.heat.input(modes, inside);
-            }
+        if (!plant.heat.varies()) {
+            hold(Channel.HEATER_POWER.ordinal(), power);
+            return;
+        }
+        double[] taken = many(Channel.HEATER_POWER);
+        for (int i = 0; i < count; i++) {
+            step.atPart(parts[i], inside);
+            taken[i] = plant.heat.input(modes, inside);
         }
     }
 
     /** Flows are computed for each sample, where anything may flow. */
     private void putFlows(DenseOutput step, int count) {
-        double[] relief = channel(Channel.RELIEF_FLOW);
-        double[] draw = channel(Channel.DRAW_FLOW);
-        Arrays.fill(relief, 0, count, 0);
-        Arrays.fill(draw, 0, count, 0);
+        hold(Channel.RELIEF_FLOW.ordinal(), 0);
+        hold(Channel.DRAW_FLOW.ordinal(), 0);
         boolean givesOff = plant.anySeatLeaks || modes.anyValveOpen();
         if (!givesOff && !drawing) {
             return;
         }
+        double[] draw = many(Channel.DRAW_FLOW);
+        double[] relief = givesOff ? many(Channel.RELIEF_FLOW) : draw;
         for (int i = 0; i < count; i++) {
             step.atPart(parts[i], inside);
             draw[i] = balance.drawFlow(inside) * specificVolume;
@@ -337,8 +330,23 @@ final class Recorder {
         }
     }
 
-    private double[] channel(Channel channel) {
-        return channels[channel.ordinal()];
+    /** Room for a channel with another value at each sample. */
+    private double[] many(Channel channel) {
+        return many(channel.ordinal());
+    }
+
+    private double[] many(int channel) {
+        if (rooms[channel] == null) {
+            rooms[channel] = new double[BATCH];
+        }
+        channels[channel] = rooms[channel];
+        return rooms[channel];
+    }
+
+    /** Gives all samples of a channel one value. */
+    private void hold(int channel, double value) {
+        held[channel][0] = value;
+        channels[channel] = held[channel];
     }
 
     private Trace.Regime regime(double[] y) {
@@ -391,7 +399,7 @@ final class Recorder {
          *
          * @param count how many there are, at least 1
          * @param times since the start of the run (s)
-         * @param channels for each channel, by its {@code ordinal()}, its values
+         * @param channels for each channel, by its {@code ordinal()}, its values, or the one that all of them have
          * @param regime the pressure regime of all of them
          */
         void take(int count, double[] times, double[][] channels, Trace.Regime regime);
@@ -401,13 +409,17 @@ final class Recorder {
             return true;
         }
 
+        private static double at(double[] column, int sample) {
+            return column[column.length == 1 ? 0 : sample];
+        }
+
         /** A sink that hands on samples one by one. */
         static SampleSink to(Simulation.SampleListener listener, int channels) {
             double[] values = new double[channels];
             return (count, times, columns, regime) -> {
                 for (int i = 0; i < count; i++) {
                     for (int channel = 0; channel < channels; channel++) {
-                        values[channel] = columns[channel][i];
+                        values[channel] = at(columns[channel], i);
                     }
                     listener.sample(times[i], values, regime);
                 }
@@ -424,7 +436,7 @@ final class Recorder {
                 public void take(int count, double[] times, double[][] columns, Trace.Regime regime) {
                     for (int i = 0; i < count; i++) {
                         for (int channel : places) {
-                            values[channel] = columns[channel][i];
+                            values[channel] = at(columns[channel], i);
                         }
                         listener.sample(times[i], values, regime);
                     }

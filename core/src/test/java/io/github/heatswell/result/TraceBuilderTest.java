@@ -3,6 +3,7 @@ package io.github.heatswell.result;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -55,6 +56,37 @@ class TraceBuilderTest {
                 assertEquals(100 * channel.ordinal() + i, trace.value(channel, i));
             }
         }
+    }
+
+    /** Contract: one value stands for all samples it comes with, whatever comes before and after, and channels that shared it may part. */
+    @Test
+    void oneValueStandsForMany() {
+        double[] one = {7};
+        double[] other = {8};
+        double[] many = {1, 2, Double.NaN};
+        assertEquals(List.of(7.0, 7.0, 7.0, 7.0, 7.0), course(one, one));
+        assertEquals(List.of(7.0, 7.0, 7.0, 8.0, 8.0), course(one, other));
+        assertEquals(List.of(7.0, 7.0, 7.0, 1.0, 2.0), course(one, many));
+        assertEquals(List.of(1.0, 2.0, Double.NaN, 7.0, 7.0), course(many, one));
+    }
+
+    /** The values of a channel that comes in an array first, three times, and in another then, twice; the others stay at the first. */
+    private static List<Double> course(double[] first, double[] then) {
+        Trace.Builder builder = new Trace.Builder(PLANNED);
+        double[][] values = new double[Channel.values().length][];
+        Arrays.fill(values, first);
+        double[] times = {0, 60, 120};
+        builder.addAll(3, times, values, Trace.Regime.SEALED);
+        int parting = Channel.VESSEL_WATER.ordinal();
+        values[parting] = then;
+        builder.addAll(2, times, values, Trace.Regime.FED);
+        Trace trace = builder.build();
+        assertThrows(IndexOutOfBoundsException.class, () -> trace.value(Channel.WATER_MEAN, 5));
+        assertEquals(first[0], trace.value(Channel.WATER_TOP, 3), "those that stay share what they had");
+        for (int i = 0; i < 5; i++) {
+            assertEquals(trace.value(Channel.VESSEL_WATER, i), trace.sample(i)[parting]);
+        }
+        return Arrays.stream(trace.values(Channel.VESSEL_WATER)).boxed().toList();
     }
 
     @Test
