@@ -199,12 +199,12 @@ final class FitterPaper {
                             shown.temperature(house.heater().setPoint()),
                             true)));
             coldPeak(shown)
-                    .ifPresent(peak -> lines.add(new Block.Blanks.Line(
-                            "Highest pressure of the first heat-up", "about " + peak + never(shown), true)));
+                    .ifPresent(peak -> lines.add(
+                            new Block.Blanks.Line("Peak of the first heat-up", "about " + peak + never(shown), true)));
             if (coldPeakGauge.isPresent() || isNew()) {
                 boolean several = house.reliefValves().size() > 1;
                 lines.add(new Block.Blanks.Line(
-                        (several ? "Relief valves" : "Relief valve") + " in the first heat-up",
+                        (several ? "Relief valves" : "Relief valve") + " meanwhile",
                         several ? "stay shut" : "stays shut",
                         true));
             }
@@ -220,14 +220,14 @@ final class FitterPaper {
                             new Block.Blanks.Line("Volume", shown.volume(vessel.volume()), false),
                             new Block.Blanks.Line("Precharge", charge(shown), false),
                             new Block.Blanks.Line(
+                                    "Thermostat",
+                                    shown.temperature(house.heater().setPoint()),
+                                    false),
+                            new Block.Blanks.Line(
                                     house.supply().reducingValve().isPresent()
                                             ? "Supply at rest, with lock-up"
                                             : "Supply at rest",
                                     supply(shown),
-                                    false),
-                            new Block.Blanks.Line(
-                                    "Thermostat",
-                                    shown.temperature(house.heater().setPoint()),
                                     false),
                             Block.Blanks.Line.open("Charged on; next check")),
                     true);
@@ -401,18 +401,14 @@ final class FitterPaper {
                                 + " Gas and electrical work is for licensed people.");
         steps.add(
                 "Use only fittings and hose that are suitable for drinking water and rated for the working pressure of the system.");
-        if (!recharged) {
-            steps.add("Before the vessel is connected, read its precharge with a tyre gauge. " + pump(shown));
-        }
-        if (recharged) {
-            steps.add("While the cold feed is still open, read a gauge, cold and with no water running. "
-                    + differs(" than " + charge, shown));
-        }
+        // a valve yet to be fitted is read once it is set
+        work.filter(vessel -> lowered.filter(LoweredSupply::isFitted).isEmpty())
+                .ifPresent(vessel -> steps.add(supplied(vessel, shown)));
         steps.add("Turn the heater off, shut off its gas or power"
                 + (heatedBy(Heater.Energy.ELECTRIC) ? " (of a boiler's coil: the boiler, and its motorised valve)" : "")
                 + ", and let it cool. Shut the cold feed and"
                 + " relieve the pressure at a hot tap, slowly: what comes out may scald."
-                + (cut ? " Then drain the pipe that is to be cut." : "")
+                + (cut ? " Then drain the pipe that is to be cut, and clean any strainer in it." : "")
                 + (recharged ? "" : " Let the gas out of an old vessel. Full of water it is heavy."));
         if (recharged) {
             steps.add(
@@ -421,10 +417,13 @@ final class FitterPaper {
             steps.add(
                     "Press the pin of the vessel's air valve. If water comes, the diaphragm has failed: have the vessel replaced,"
                             + " and do not pump it up.");
-            steps.add("Read its precharge with a tyre gauge. " + pump(shown));
+            steps.add("Read its precharge with a tyre gauge. " + pump());
             steps.add(
                     "Read it again after a quarter of an hour. If it has fallen, the vessel does not hold its charge: have the air valve"
                             + " and the vessel checked. If it holds, close the drain.");
+        }
+        if (!recharged) {
+            steps.add("Before the vessel is connected, read its precharge with a tyre gauge. " + pump());
         }
         lowered.filter(supply -> !supply.isFitted())
                 .ifPresent(supply -> steps.add(2, "Have " + supply.set(shown) + setting(supply, shown)));
@@ -435,29 +434,27 @@ final class FitterPaper {
         return steps;
     }
 
-    /** How far, and for which supply; of a vessel that is there, that was read before the feed was shut. */
-    private String pump(QuantityFormat shown) {
-        String set =
-                "Pump it up by hand to " + charge + ", never above the pressure on the vessel's plate, or let gas out.";
-        return work.filter(vessel -> !vessel.isNew()).isPresent()
-                ? set
-                : set + " Read a gauge beside it, cold, no water running. " + differs("", shown);
+    private String pump() {
+        return "Pump it up by hand to " + charge + ", never above the pressure on the vessel's plate, or let gas out.";
     }
 
-    /** What to make of another reading of the supply; by day, of one that is higher at night, that is no other supply. */
-    private String differs(String than, QuantityFormat shown) {
+    /**
+     * What the supply must be for the charge to hold, read where nothing that was heated can stand above it; by day, of a supply that is
+     * higher at night, that is no other supply.
+     */
+    private String supplied(Work vessel, QuantityFormat shown) {
         String near = shown.pressureDifference(
                 house.flatMap(one -> one.supply().reducingValve()).isPresent()
                         ? BEHIND_A_REDUCING_VALVE
                         : GAUGES_DIFFER);
-        return work.flatMap(vessel -> vessel.swing()
-                        .map(swing ->
-                                "The supply is described as " + vessel.supply(shown) + ", and the charge is for the "
-                                        + "highest. If the gauge shows more than " + near
-                                        + " above that, or below the lowest, stop: this sheet"
-                                        + " is for another supply."))
-                .orElse("If it shows up to " + near + " more or less" + than
-                        + ", charge to that. If more, stop: this sheet is for another supply.");
+        return "With the heater off, open and close a hot tap, and read a gauge on the cold pipe to the heater, no water running. "
+                + (vessel.swing().isPresent()
+                        ? "The supply is described as " + vessel.supply(shown)
+                                + ", and the charge is for the highest. If the gauge" + " shows more than " + near
+                                + " above that, or below the lowest,"
+                        : "It should show " + vessel.supply(shown) + ". Up to " + near
+                                + " more or less, change the precharge below by as" + " much. Further off,")
+                + " stop: this sheet is for another supply.";
     }
 
     private static String setting(LoweredSupply supply, QuantityFormat shown) {
@@ -514,7 +511,7 @@ final class FitterPaper {
                                 + " with a smaller one."
                         : "The relief valve stays as it is: same place, same setting, same size, its outlet open and leading where"
                                 + " it cannot injure anyone. Never plug or cap it, or replace it with a smaller one.",
-                "Hang the vessel on a bracket or stand it on the floor. Full of water it is heavy, and the pipe alone must not carry it.",
+                "Hang the vessel on its bracket or stand it on the floor: the pipe alone must not carry it.",
                 "Leave room to reach its air valve with a gauge. Choose a place where nothing can freeze: not the vessel, the cold pipe or the"
                         + " outlet of " + (several ? "a" : "the") + " relief valve."));
         steps.addAll(asked(shown));
@@ -538,9 +535,10 @@ final class FitterPaper {
                                 .orElse("the pressure of the supply")
                         + ", and look again when it is hot. Keep any pump test below the pressure on every plate"
                         + work.map(vessel -> vessel.testedBelow(shown)).orElse("") + ".",
-                "Before the heater goes on, see that the tank is full. Have "
-                        + (hasSeveralValves() ? "each" : "the") + " relief valve tested as its"
-                        + " manufacturer says, by somebody who stands clear of the outlet.",
+                "Have " + (hasSeveralValves() ? "each" : "the")
+                        + " relief valve tested as its manufacturer says, by somebody who stands"
+                        + " clear of the outlet. One that still drips when all is cold has a worn or dirty seat, as after years of"
+                        + " dripping: have it replaced like for like.",
                 "Watch the first heat-up from cold to the end. The check sheet is not for this one: it is for a heat-up of only"
                         + " part of the water. "
                         + work.flatMap(vessel -> vessel.coldPeak(shown))
@@ -554,7 +552,7 @@ final class FitterPaper {
                         + " turn the heater off and find out why.",
                 "Write the precharge and the date on the vessel."
                         + (isIn(Place.UK)
-                                ? " Enter the values below in the cylinder's commissioning record, and leave it with the user."
+                                ? " Enter what was set and read in the cylinder's commissioning record, and leave it with the user."
                                 : "")));
         lowered.filter(LoweredSupply::isFitted)
                 .ifPresent(supply ->

@@ -200,7 +200,7 @@ class AuthorityPaperTest {
         String buy = paper("For the fitter", new String[] {"relief[0].height=1.3 m"});
         assertTrue(buy.contains("rated for at least 6 bar, the set pressure of"), buy);
         // a reducing valve stamped 3 bar whose lock-up rise is missing is no other supply
-        assertTrue(buy.contains("to 3.3 bar, never") && buy.contains("up to 0.3 bar more or less"), buy);
+        assertTrue(buy.contains("to 3.3 bar, never") && buy.contains("Up to 0.3 bar more or less"), buy);
     }
 
     /** Regression: a vessel rated 6 bar was to be bought where nothing but a valve at 7 bar is left when the one at 6 bar scales up. */

@@ -4,14 +4,25 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.result.RunResult;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.VesselChoice;
+import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.file.ScenarioReader;
+import io.github.heatswell.simulation.Simulation;
+import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.sizing.SizingTarget;
+import io.github.heatswell.sizing.VesselSizing;
+import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.MatchResult;
@@ -44,6 +55,29 @@ class BrowserTest {
               - { material: copper, outside-diameter: 0.875 in, wall: 0.045 in, length: 70 ft }
             relief: [{ name: T&P valve, opens: 150 psi, opens-at: 210 degF }]
             draws: us-medium
+            """;
+
+    /** Two valves, each by its name, and what the UK asks of the work: the longest of the fitter's sheets. */
+    private static final String UNVENTED = """
+            site: { place: uk }
+            supply: { arrangement: reducing-valve, pressure: 4.8 bar, water: 9 degC, reducing-valve: { set: 3 bar } }
+            tank: { volume: 210 L, material: stainless-steel, working-pressure: 7 bar }
+            heater: { energy: electric, input: 20 kW, set-point: 60 degC, cut-out: 85 degC }
+            relief:
+              - { name: expansion valve, opens: 6 bar, kind: expansion-valve }
+              - { name: temperature and pressure valve, opens: 7 bar, opens-at: 90 degC }
+            vessel: { volume: 24 L, precharge: 3.3 bar }
+            """;
+
+    /** Two hazards, and no way for the water but the relief valve. */
+    private static final String STUCK = """
+            question: It boils. Does the T&P valve hold?
+            site: { place: us-ipc }
+            supply: { arrangement: check-valve, pressure: 60 psi, water: 50 degF }
+            tank: { volume: 50 gal, material: steel, working-pressure: 150 psi }
+            heater: { energy: gas, input: 40000 Btu/h, set-point: 140 degF, thermostat: stuck }
+            relief: [{ name: T&P valve, opens: 150 psi, opens-at: 210 degF }]
+            run: { duration: 3 h }
             """;
 
     private static final Pattern FINDING = Pattern.compile("<li>(.*?)</li>", Pattern.DOTALL);
@@ -89,6 +123,29 @@ class BrowserTest {
         String alike = Pages.ofComparison(List.of("orchard-lodge-pex", "orchard-lodge-vessel"), folder);
         assertSheets(alike, "A4", 1, 1);
         assertSheets(alike, "letter", 1, 1);
+    }
+
+    /** Regression: the tag stood alone on a sheet, and so did the cautions of a house with hazards. */
+    @Test
+    void nothingShortStandsAloneOnASheet() throws Exception {
+        HotWaterSystem house = ScenarioReader.read("elm", UNVENTED).system();
+        RunResult run = Simulation.of(house, Duration.ofMinutes(1)).run();
+        SizingTarget target = SizingTarget.builder(house)
+                .vesselRating(Pressure.gauge(10, PressureUnit.BAR))
+                .build();
+        SizingResult sizing = VesselSizing.builder(house, target)
+                .precharge(VesselSizing.Precharge.STATIC)
+                .build()
+                .size();
+        QuantityFormat shown = CommandResult.onPage(UnitSystem.SI);
+        Document.Section fitter =
+                FitterPaper.of(run, sizing, FitterPaper.State.TO_BUY, shown).section(shown);
+        Document.Section answer = Document.answer("", "It is.", List.of());
+        assertSheets(Pages.text(Document.of("Elm", "", List.of(), List.of(answer, fitter), shown)), "letter", 2, 2);
+        Scenario stuck = ScenarioReader.read("stuck", STUCK);
+        ResultFolder.at(folder.resolve("stuck"))
+                .write(Results.of(stuck, stuck.simulation().run(), UnitSystem.US));
+        assertSheets(Files.readString(folder.resolve("stuck/report.html")), "letter", 2, 2);
     }
 
     @Test

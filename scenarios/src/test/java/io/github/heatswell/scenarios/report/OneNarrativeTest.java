@@ -111,7 +111,6 @@ class OneNarrativeTest {
             "the run ends early: ",
             "Unaccounted for: %.0e of the mass that moved and %.0e of the energy; a sound run stays below %.0e. The",
             "The relief valve stays as it is: same place, same setting, same size, its outlet open and leading where",
-            "Before the heater goes on, see that the tank is full. Have ",
             "The pressure rises by ",
             "The water reaches ",
             " relief valve opens,");
