@@ -18,7 +18,7 @@ final class GuideCommand implements CliCommand {
     public void describe(CommandSpec spec) {
         spec.addOption(InterviewCommand.house("File of the house; if there is none, you describe the house first."));
         spec.addOption(Specs.folder(
-                "Default: heatswell-out/NAME, heatswell-out/NAME-sizing and so on.", "-r", InterviewCommand.RESULTS));
+                "Default: heatswell-out/NAME, heatswell-out/NAME-outlook and so on.", "-r", InterviewCommand.RESULTS));
         spec.addOption(Specs.units(
                 "Units of examples and reports: si (bar, degC, L), us (psi, degF, gal) or kpa (si with kPa)."
                         + " Default: those of the place, or si."));
@@ -44,11 +44,11 @@ final class GuideCommand implements CliCommand {
                 .ifPresent(asked -> units.addAll(List.of("-u", asked.name().toLowerCase(Locale.ROOT))));
         try {
             Guide.Ending ended = Guide.lead(house, request.asked(), console.in(), console.out(), words -> {
-                List<String> all = new ArrayList<>(words);
+                List<String> all =
+                        new ArrayList<>(Optional.ofNullable(request.option(InterviewCommand.RESULTS, (Path) null))
+                                .map(results -> into(results, words))
+                                .orElse(words));
                 all.addAll(units);
-                Optional.ofNullable(request.option(InterviewCommand.RESULTS, (Path) null))
-                        .ifPresent(results -> all.addAll(
-                                List.of(Specs.OUT, results.resolve(words.get(0)).toString())));
                 List<NextStep> next = new ArrayList<>();
                 int status = CommandFactory.led(console, next::add).execute(all.toArray(String[]::new));
                 return new Guide.Done(status, next.stream().findFirst());
@@ -68,6 +68,18 @@ final class GuideCommand implements CliCommand {
             console.complain(house + ": " + e.getMessage());
             return ExitStatus.NOT_WRITTEN;
         }
+    }
+
+    /** A command line that writes into a folder of the results asked for: all papers of the work into one. */
+    private static List<String> into(Path results, List<String> words) {
+        List<String> all = new ArrayList<>(words);
+        int out = all.indexOf(Specs.OUT);
+        if (out >= 0) {
+            all.subList(out, out + 2).clear();
+        }
+        String name = List.of("run", "size").contains(words.get(0)) ? "papers" : words.get(0);
+        all.addAll(List.of(Specs.OUT, results.resolve(name).toString()));
+        return all;
     }
 
     private static ExitStatus status(Guide.Ending ended, Console console) {

@@ -39,15 +39,13 @@ final class CheckStep {
             job.known().put(Job.PRINTED, "yes");
             job.remember();
         }
-        Optional<ReadingsAfter> sheet =
-                job.fitting().isOne(job.values()) ? job.fitting().sheet(job.values(), job.units()) : Optional.empty();
+        Optional<ReadingsAfter> sheet = job.fitting().sheet(job.supply(), job.values(), job.units());
         if (sheet.isEmpty()) {
             return Way.ON;
         }
         job.blankLine();
-        job.say("Once the vessel is fitted, print the check sheet in "
-                + Path.of(job.folder("-with-vessel"), "report.html")
-                + ", and read the gauge as it says. It is for this vessel and charge; one in other papers is not.");
+        job.say("Once the vessel is fitted, print the check sheet in " + Path.of(job.folder(""), "report.html")
+                + ", and read the gauge as it says.");
         CheckTalk talk = new CheckTalk(job.dialogue(), job.units(), sheet.get().moments());
         CheckTalk.Ending ending = talk.hold();
         if (ending != CheckTalk.Ending.DONE) {
@@ -81,26 +79,25 @@ final class CheckStep {
     }
 
     private void print() {
-        job.run("run", "--set", "question=" + STAYS_SHUT, "--out", job.folder("-with-vessel"));
-        if (job.status() == 0 && job.fitting().isOne(job.values())) {
+        if (!job.fitting().isOne(job.values())) {
+            job.run("run", "--set", "question=" + STAYS_SHUT, "--out", job.folder(""));
+            return;
+        }
+        List<String> words = new ArrayList<>(List.of("size", job.house().toString()));
+        job.supply().forEach((field, value) -> words.addAll(List.of("--set", field + "=" + value)));
+        words.addAll(List.of("--bought", job.known().get(NamedValue.VESSEL_VOLUME.field())));
+        Map.of("--rating", NamedValue.VESSEL_RATING.field(), "--charged", ReliefQuestions.PRECHARGE).entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .filter(read -> job.values().containsKey(read.getValue()))
+                .forEach(read -> words.addAll(
+                        List.of(read.getKey(), job.values().get(read.getValue()).replaceFirst(" \\+- .*", ""))));
+        words.addAll(List.of("--out", job.folder("")));
+        job.run(words);
+        if (job.status() == 0) {
             job.blankLine();
             job.say(
-                    "The papers for the work. They are written over those of the sizing before, so that there is one tag and one sheet"
-                            + " for the fitter. What the first step wrote, in " + job.folder("")
-                            + ", is about the house as it was: do not hand it over.");
-            job.blankLine();
-            List<String> words = new ArrayList<>(List.of("size", job.house().toString()));
-            job.supply().forEach((field, value) -> words.addAll(List.of("--set", field + "=" + value)));
-            words.addAll(List.of("--bought", job.known().get(NamedValue.VESSEL_VOLUME.field())));
-            Map.of("--rating", NamedValue.VESSEL_RATING.field(), "--charged", ReliefQuestions.PRECHARGE)
-                    .entrySet()
-                    .stream()
-                    .sorted(Map.Entry.comparingByKey())
-                    .filter(read -> job.values().containsKey(read.getValue()))
-                    .forEach(read -> words.addAll(List.of(
-                            read.getKey(), job.values().get(read.getValue()).replaceFirst(" \\+- .*", ""))));
-            words.addAll(List.of("--out", job.folder("-sizing")));
-            job.run(words);
+                    "report.html now holds the papers for the work, in place of what the steps before wrote there: one tag, one"
+                            + " sheet for the fitter, one check sheet.");
         }
     }
 

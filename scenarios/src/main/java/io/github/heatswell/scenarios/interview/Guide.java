@@ -9,6 +9,7 @@ import java.io.PrintWriter;
 import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -185,7 +186,9 @@ public final class Guide {
 
     /** The size; where no vessel is to be bought, the steps about one are left out. */
     private Way size() {
-        job.run("size", job.found().map(FoundCause::changes).orElse(List.of()).toArray(String[]::new));
+        List<String> more = new ArrayList<>(job.found().map(FoundCause::changes).orElse(List.of()));
+        more.addAll(List.of("--out", job.folder("")));
+        job.run("size", more.toArray(String[]::new));
         String command = job.next().map(NextStep::command).orElse("");
         if (job.status() == 0 && command.equals("spread")) {
             job.blankLine();

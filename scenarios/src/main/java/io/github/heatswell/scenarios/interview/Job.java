@@ -172,7 +172,7 @@ final class Job {
         dialogue.blankLine();
     }
 
-    /** A folder of its own for the house with its new vessel, so that the papers of the first step stay. */
+    /** The folder that the first step writes into, or one beside it: in one folder a later answer takes the place of an earlier. */
     String folder(String ending) {
         return Path.of("heatswell-out", name(house) + ending).toString();
     }

@@ -146,7 +146,8 @@ final class NewVessel {
                             + supply.values().stream()
                                     .filter(set -> set.contains(" +- "))
                                     .map(set -> " That allows for a setting that is "
-                                            + set.replaceFirst(".* \\+- ", "") + " off: read it closely, and a smaller"
+                                            + set.replaceAll(".* \\+- | }$", "")
+                                            + " off: read it closely, and a smaller"
                                             + " one may do.")
                                     .findFirst()
                                     .orElse(""));
@@ -202,11 +203,12 @@ final class NewVessel {
         return fitted(vessel).isPresent();
     }
 
-    /** What readings of the house with this vessel are held against; empty if its check sheet asks for none. */
-    Optional<ReadingsAfter> sheet(Map<String, String> vessel, UnitSystem units) {
+    /** What readings of the house with this vessel are held against: the check sheet of its papers; empty if that asks for none. */
+    Optional<ReadingsAfter> sheet(Map<String, String> supply, Map<String, String> vessel, UnitSystem units) {
         try {
-            return fitted(vessel).flatMap(scenario -> ReadingsAfter.of(scenario, units));
-        } catch (IllegalArgumentException | SimulationException unchecked) {
+            Optional<Scenario> fitted = fitted(vessel);
+            return fitted.isEmpty() ? Optional.empty() : ReadingsAfter.of(bought(supply, volume(fitted.get())), units);
+        } catch (IOException | IllegalArgumentException | SimulationException unchecked) {
             return Optional.empty();
         }
     }

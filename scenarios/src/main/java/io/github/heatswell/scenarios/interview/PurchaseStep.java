@@ -134,7 +134,6 @@ final class PurchaseStep {
             return plate;
         }
         job.known().remove(Job.PRINTED);
-        Optional.ofNullable(job.known().get(Job.RECOMMENDED)).ifPresent(job::say);
         job.fitting().target(job.values()).ifPresent(job::say);
         Question question = Questions.named(ReliefQuestions.PRECHARGE);
         String before = "";

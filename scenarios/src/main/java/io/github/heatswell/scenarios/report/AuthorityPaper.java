@@ -197,7 +197,10 @@ final class AuthorityPaper {
                         ? "met, with " + shown.pressureDifference(size.margin()) + " to spare"
                         : "exceeded by " + more + shown.pressureDifference(-size.margin()),
                 tried.map(one -> one.above().of() - one.above().count() + " of "
-                                + one.above().of() + " sampled houses: " + (one.holds() ? "yes" : "not sure enough"))
+                                + one.above().of() + " sampled houses: "
+                                + (one.holds()
+                                        ? "yes"
+                                        : one.above().count() == one.above().of() ? "no" : "not sure enough"))
                         .orElse("not sampled"));
     }
 

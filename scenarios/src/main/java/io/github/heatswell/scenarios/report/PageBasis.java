@@ -41,7 +41,7 @@ final class PageBasis {
         List<Block> blocks = new ArrayList<>();
         live(scenario).map(Block::onPage).ifPresent(blocks::add);
         PageInputs.of(scenario, shown).forEach(block -> blocks.add(block.onPage()));
-        assumed(scenario, shown).ifPresent(blocks::add);
+        onScreen(scenario).map(Block::onScreen).ifPresent(blocks::add);
         if (!scenario.changes().isEmpty()) {
             blocks.add(new Block.Subheading("Changed for this answer").onScreen());
             blocks.add(new Block.Items(
@@ -49,13 +49,17 @@ final class PageBasis {
                     .onScreen());
         }
         if (!scenario.uncertain().isEmpty()) {
-            blocks.add(ranges(
+            blocks.add(new Grid(
                             "Known within a range only",
-                            given(scenario, shown).stream()
-                                    .map(PageBasis::inWords)
-                                    .toList())
-                    .orOnScreen(ranges(
-                            "Known within a range only; this run used the best estimates", given(scenario, shown))));
+                            List.of("Input", "Range", "In this run"),
+                            scenario.uncertain().stream()
+                                    .map(field -> List.of(
+                                            PageInputs.name(field.field()),
+                                            PageWords.inUnits(field.text(), shown),
+                                            "taken as " + PageWords.inUnits(field.centre(), shown)))
+                                    .toList(),
+                            true)
+                    .onPage());
         } else if (!usual.isEmpty()) {
             blocks.add(new Block.Paragraph(usual, Block.Tone.PLAIN).onPage());
         }
@@ -75,32 +79,23 @@ final class PageBasis {
                                 + " writes this house as one page for a browser, on a phone too."));
     }
 
-    private static Grid ranges(String caption, List<List<String>> rows) {
-        return new Grid(caption, List.of("Input", "Range", "In this run"), rows, true);
-    }
-
-    private static Optional<Block> assumed(Scenario scenario, QuantityFormat shown) {
-        return scenario.assumptions().isEmpty()
+    /** How much of it nobody said, or only as a range: the page names each value. */
+    private static Optional<Block> onScreen(Scenario scenario) {
+        List<String> counts = new ArrayList<>();
+        int assumed = scenario.assumptions().size();
+        int ranges = scenario.uncertain().size();
+        if (assumed > 0) {
+            counts.add(
+                    assumed + (assumed == 1 ? " value is" : " values are") + " assumed, since the file does not say");
+        }
+        if (ranges > 0) {
+            counts.add(ranges + (ranges == 1 ? " is" : " are")
+                    + " known within a range only and taken as the best estimate");
+        }
+        return counts.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Grid(
-                                "Assumed, since the file does not say (report.html gives the reasons)",
-                                List.of("Field", "Value"),
-                                scenario.assumptions().stream()
-                                        .map(value -> List.of(
-                                                value.field(),
-                                                PageWords.typical(PageWords.asWritten(value.value()), shown)))
-                                        .toList(),
-                                true)
-                        .onScreen());
-    }
-
-    private static List<List<String>> given(Scenario scenario, QuantityFormat shown) {
-        return scenario.uncertain().stream()
-                .map(field -> List.of(
-                        field.field(),
-                        PageWords.inUnits(field.text(), shown),
-                        "taken as " + PageWords.inUnits(field.centre(), shown)))
-                .toList();
+                : Optional.of(new Block.Paragraph(
+                        String.join("; ", counts) + ". report.html lists them, with the reasons.", Block.Tone.QUIET));
     }
 
     /** What is varied where nothing was said of ranges. */
@@ -110,9 +105,5 @@ final class PageBasis {
                         .map(input -> input.label() + " " + PageWords.inUnits(input.words(), shown))
                         .collect(Collectors.joining("; "))
                 + ".";
-    }
-
-    private static List<String> inWords(List<String> row) {
-        return List.of(PageInputs.name(row.get(0)), row.get(1), row.get(2));
     }
 }

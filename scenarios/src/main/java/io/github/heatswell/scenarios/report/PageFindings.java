@@ -22,9 +22,13 @@ final class PageFindings {
 
     private static final int MAX_BESIDE_HAZARD = 400;
 
+    /** The gravest that the screen lists. */
+    private final Optional<Finding> foremost;
+
     private final QuantityFormat shown;
 
-    private PageFindings(QuantityFormat shown) {
+    private PageFindings(Optional<Finding> foremost, QuantityFormat shown) {
+        this.foremost = foremost;
         this.shown = shown;
     }
 
@@ -35,7 +39,8 @@ final class PageFindings {
 
     /** The same, but for the advice of those that the page told already. */
     static Document.Section section(List<Finding> findings, List<Finding> told, QuantityFormat shown) {
-        PageFindings page = new PageFindings(shown);
+        PageFindings page = new PageFindings(
+                findings.stream().filter(PageFindings::isForTheScreen).findFirst(), shown);
         List<Block> blocks = findings.stream()
                 .filter(finding -> !isNote(finding))
                 .map(finding -> page.block(finding, told.stream().anyMatch(one -> one == finding)))
@@ -47,8 +52,12 @@ final class PageFindings {
         if (!notes.isEmpty()) {
             blocks.add(new Block.Folded("what else is worth knowing", notes));
         }
-        if (findings.stream().anyMatch(PageFindings::isForTheScreen)) {
+        if (page.foremost.isPresent()) {
             blocks.add(0, new Block.Subheading("Findings").onScreen());
+        }
+        if (findings.stream().anyMatch(page::isShorter)) {
+            blocks.add(new Block.Paragraph("What to do about each caution is in report.html.", Block.Tone.QUIET)
+                    .onScreen());
         }
         return new Document.Section("Findings", blocks);
     }
@@ -99,7 +108,14 @@ final class PageFindings {
         if (!isForTheScreen(finding)) {
             return rule.onPage();
         }
-        return told ? note(finding, "").orOnScreen(rule) : rule;
+        Block.FoundRule bare = note(finding, "");
+        return (told ? bare : rule).orOnScreen(isShorter(finding) ? bare : rule);
+    }
+
+    /** On the screen the advice of a caution makes room for what is graver. */
+    private boolean isShorter(Finding finding) {
+        return finding.severity() == Severity.CAUTION
+                && foremost.filter(first -> first != finding).isPresent();
     }
 
     private Block.FoundRule note(Finding finding, String advice) {

@@ -1,12 +1,9 @@
 package io.github.heatswell.scenarios.report;
 
-import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.checksheet.CheckSheet;
 import io.github.heatswell.diagnosis.SiteCheck;
 import io.github.heatswell.narrative.Limit;
-import io.github.heatswell.result.Balances;
-import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.scenarios.spread.VariedHouse;
+import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
@@ -31,24 +28,19 @@ public final class ReadingsAfter {
     }
 
     /**
-     * What the check sheet of a house says.
+     * What the check sheet among the papers of a sizing says.
      *
-     * @param scenario the house as changed
+     * @param answer the sizing, with the vessel that was bought
      * @param units the units of the answer
      * @return what readings are held against; empty where the sheet asks for none
      */
-    public static Optional<ReadingsAfter> of(Scenario scenario, UnitSystem units) {
-        QuantityFormat shown = QuantityFormat.ascii(units);
-        Check check = Check.of(
-                scenario.system(),
-                Check.unread(VariedHouse.of(scenario), scenario),
-                PageFindings.notBefore(Findings.of(scenario.system(), scenario.doubts()), shown),
-                new Balances.Count(),
-                shown);
-        return Optional.of(check.readings())
+    public static Optional<ReadingsAfter> of(VesselAnswer answer, UnitSystem units) {
+        return Optional.of(new SizingReport(answer, units).check().readings())
                 .filter(readings -> !readings.isEmpty())
                 .map(readings -> new ReadingsAfter(
-                        readings, Limit.reliefSetGauge(scenario.system()).orElse(Double.POSITIVE_INFINITY), shown));
+                        readings,
+                        Limit.reliefSetGauge(answer.scenario().system()).orElse(Double.POSITIVE_INFINITY),
+                        QuantityFormat.ascii(units)));
     }
 
     /**

@@ -99,6 +99,11 @@ public final class SizingReport {
                 .then(NextStep.afterSizing(answer));
     }
 
+    /** The check sheet of the house with the vessel. */
+    Check check() {
+        return check;
+    }
+
     private List<ResultFile> pictureFiles() {
         List<ResultFile> files = new ArrayList<>(CommandResult.pictures("before-after", chart));
         sizes.ifPresent(drawn -> files.addAll(CommandResult.pictures("sizes", drawn)));
@@ -175,7 +180,11 @@ public final class SizingReport {
         said.add(Block.Picture.beside(chart, String.join(" ", sentences)));
         Optional<Document.Section> authority =
                 AuthorityPaper.of(work, lowered, run.system(), fitted().withUnreadLockUp(work.scenario()), shown);
-        said.add(authority.isPresent() ? limits(shown).onScreen() : limits(shown));
+        if (authority.isEmpty()) {
+            said.add(limits(shown));
+        } else if (!bought(answer)) {
+            said.add(limits(shown).onScreen());
+        }
         Optional<Document.Section> fitter = fitter(shown);
         said.addAll(work(fitter.isPresent(), authority.isPresent(), shown));
         said.addAll(check.reasons());
@@ -290,8 +299,10 @@ public final class SizingReport {
                                 .onPage());
     }
 
+    /** The screen has what can be chosen; what an answer rests on is for the page. */
     private List<Block> costs(QuantityFormat shown) {
         List<Block> blocks = new ArrayList<>();
+        Optional<Grid> supplies = PageSizes.supplies(answer, shown);
         lowered.flatMap(supply -> PageSizes.of(work, shown)
                         .map(grid ->
                                 new Grid(grid.caption() + ", with " + supply.set(shown), grid.columns(), grid.rows())))
@@ -301,6 +312,7 @@ public final class SizingReport {
                 .map(grid -> lowered.isPresent()
                         ? new Block.Folded("every size at the present supply", List.of(grid))
                         : grid)
+                .map(table -> supplies.isPresent() ? table.onPage() : table)
                 .ifPresent(blocks::add);
         sizes.map(drawn -> new Block.Folded(
                         "the picture of the sizes",
@@ -309,20 +321,22 @@ public final class SizingReport {
                                 "Peak of the worst heat-up over the volume of the vessel, gauge pressure.",
                                 "Chart of the peak pressure over the sizes on sale. " + drawn.headline()))))
                 .ifPresent(blocks::add);
-        PageSizes.supplies(answer, shown)
-                .map(table -> new Block.Folded("every size at lower supplies", List.of(table)))
+        supplies.map(table -> new Block.Folded("every size at lower supplies", List.of(table)))
                 .ifPresent(blocks::add);
         blocks.add(PageSizes.choices(answer, shown));
-        PageSizes.least(answer, shown).ifPresent(blocks::add);
+        List<Block> rests = new ArrayList<>();
+        PageSizes.least(answer, shown).ifPresent(rests::add);
         PageSizes.laterValve(answer, shown).ifPresent(blocks::add);
-        PageSizes.means(answer.scenario().system().site().place()).ifPresent(blocks::add);
-        answer.formulas().forEach(formula -> blocks.addAll(PageFormulas.of(formula, shown)));
-        for (Block cost : PageSizes.costs(water(), answer.scenario(), shown)) {
-            // the table of what can be done has the same numbers
-            blocks.add(cost instanceof Grid ? cost.onScreen() : cost);
-        }
+        PageSizes.means(answer.scenario().system().site().place()).ifPresent(rests::add);
+        answer.formulas().forEach(formula -> rests.addAll(PageFormulas.of(formula, shown)));
+        // the table of what can be done has the numbers of the grid
+        PageSizes.costs(water(), answer.scenario(), shown).stream()
+                .filter(cost -> !(cost instanceof Grid))
+                .forEach(rests::add);
+        rests.forEach(block -> blocks.add(block.onPage()));
         blocks.addAll(PageSizes.prices(answer));
-        return blocks;
+        // who bought one has chosen
+        return bought(answer) ? blocks.stream().map(Block::onPage).toList() : blocks;
     }
 
     /** What it takes to keep more pressure than the cheapest way leaves. */

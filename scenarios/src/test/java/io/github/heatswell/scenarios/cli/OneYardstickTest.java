@@ -341,7 +341,7 @@ class OneYardstickTest {
     @Test
     void ofSeveralVesselsEachIsNamed() {
         String run = said("run", "orchard-lodge-two-vessels");
-        assertTrue(run.contains("Have the precharge of the vessel 'in the tank' corrected"), run);
+        assertTrue(run.contains("The vessel 'in the tank' is charged to 2.89 bar"), run);
         String sized = said("size", "orchard-lodge-two-vessels");
         assertTrue(sized.contains("Together \"on the wall\" and \"in the tank\", as they are, are too small."), sized);
         String small =

@@ -58,8 +58,7 @@ class ScreenWordsTest {
                 "size mill-cottage-high-mains -u us"
                         + "| The cheapest way that works: have a reducing valve installed and set to"
                         + "| 77 psi",
-                "size orchard-lodge-vessel | 24 L 4.98 bar 0.41 bar 76.00 EUR yes, recommended 62 of 64 | all 64 houses 35",
-                "size orchard-lodge-vessel | EN 12828, heating systems: 23.4 L, for comparison only | 23.4 L:",
+                "size orchard-lodge-vessel | That is enough in 62 of 64 sampled houses | EN 12828",
                 "run kiln-house-blocked | Relief set none no relief valve works | working relief valve is described",
                 "run ferry-cottage --set heater.set-point=58degC | Water at 58 degC burns an adult badly in 6 s to 30 s | hotter than this",
             })

@@ -138,7 +138,7 @@ class AuthorityPaperTest {
         assertEquals(
                 "exceeded by " + shown.pressureDifference(-other.vessel().margin()),
                 rows.get(1).get(3));
-        assertEquals("0 of 64 sampled houses: not sure enough", rows.get(1).get(4));
+        assertEquals("0 of 64 sampled houses: no", rows.get(1).get(4));
     }
 
     /** Regression: a size stood on a guessed reseat pressure, or on one edition of a code, and the paper did not say so. */
