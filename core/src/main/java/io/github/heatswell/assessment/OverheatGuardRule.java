@@ -149,8 +149,9 @@ final class OverheatGuardRule implements Rule {
         if (subject.place.demand(Topic.HEAT_RELIEF).filter(PlaceRule::requires).isPresent()) {
             return temperatureReliefAskedFor(subject);
         }
+        Severity severity = WaterTemperatureRule.mayFlash(subject) ? Severity.CAUTION : Severity.NOTE;
         Finding.Draft draft =
-                Finding.draft("temperature-relief-missing", Severity.NOTE).rests(NamedValue.SET_TEMPERATURE);
+                Finding.draft("temperature-relief-missing", severity).rests(NamedValue.SET_TEMPERATURE);
         return (subject.house.heater().cutOut().isPresent()
                         ? draft.says(
                                         "Besides the thermostat, only the cut-out guards against boiling. No valve is described as"

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.stream.Collectors;
 
 /**
  * Text with measures in it, which become words only once the units are chosen.
@@ -97,11 +98,14 @@ public record Statement(List<String> parts, List<Measure> measures) {
     private boolean hasPressuresAlike(QuantityFormat format) {
         List<Measure> pressures =
                 measures.stream().filter(Statement::isPressure).toList();
-        return pressures.stream().map(one -> one.text(format)).distinct().count()
+        return pressures.stream()
+                        .map(one -> one.text(format))
+                        .collect(Collectors.toSet())
+                        .size()
                 < pressures.stream()
                         .map(one -> format.pressureInTenths(one.value()))
-                        .distinct()
-                        .count();
+                        .collect(Collectors.toSet())
+                        .size();
     }
 
     /**

@@ -79,8 +79,8 @@ final class VesselSizeRule implements Rule {
                 .anyMatch(one -> full.stream()
                                 .filter(other -> other.contains(one.from()))
                                 .map(Interval::device)
-                                .distinct()
-                                .count()
+                                .collect(Collectors.toSet())
+                                .size()
                         >= vessels);
     }
 

@@ -109,6 +109,9 @@ final class WaterLossRule implements Rule {
     /** What a year of such runs would come to: the end of a sentence. A run stands for a day, or for its own time if it runs on. */
     static Statement inAYear(AssessmentContext subject, RunSummary run, double volume) {
         boolean runsOn = runsOn(subject, run);
+        if (run.isUnfinished() && !runsOn) {
+            return Statement.plain("; it ends before the heat-up does, so a year cannot be told from it.");
+        }
         boolean days = runsOn || run.end() >= DAY - 1;
         boolean used = !subject.house.draws().draws().isEmpty();
         boolean ordinary = used && !subject.startsCold();

@@ -119,7 +119,7 @@ final class WaterTemperatureRule implements Rule {
         String measure =
                 "Measure at the nearest hot tap. If it is above {}, have a mixing valve fitted at the tank's hot outlet;"
                         + " storing it below {} is no substitute.";
-        Finding.Draft scald = scald(delivered, limit, seen, stacked(subject));
+        Finding.Draft scald = scald(subject, delivered, limit, seen, stacked(subject));
         return (delivered > STORED + HOTTER + EQUAL
                         ? scald.advises(
                                 "Turn the thermostat down to {}: killing legionella takes no hotter water. " + measure,
@@ -136,7 +136,7 @@ final class WaterTemperatureRule implements Rule {
 
     /** No mixing valve is the remedy for a heater that does not stop. */
     private static CandidateFinding runaway(AssessmentContext subject, double delivered, double limit, boolean seen) {
-        return scald(delivered, limit, seen, plain(""))
+        return scald(subject, delivered, limit, seen, plain(""))
                 .advises("Open no hot tap until the heater is off and the water has cooled.")
                 .asks(ASK)
                 .by(authority(subject));
@@ -161,11 +161,18 @@ final class WaterTemperatureRule implements Rule {
                 : hotter.then(".");
     }
 
-    private static Finding.Draft scald(double delivered, double limit, boolean seen, Statement stacked) {
+    /** Whether steam may come out of a tap with no defect at all, by the set point alone or with short draws on top of it. */
+    static boolean mayFlash(AssessmentContext subject) {
+        boolean stacks = subject.house.heater().energy() == Heater.Energy.GAS;
+        return subject.highestSetPoint() + (stacks ? STACKED : 0) > BoilingRule.boilsInTheOpen(subject);
+    }
+
+    private static Finding.Draft scald(
+            AssessmentContext subject, double delivered, double limit, boolean seen, Statement stacked) {
         String water = seen
                 ? "The water reaches {} in the run, and no mixing valve is described"
                 : "The heater is set to {}, and no mixing valve is described";
-        return Finding.draft("scald-without-mixing-valve", Severity.CAUTION)
+        return Finding.draft("scald-without-mixing-valve", mayFlash(subject) ? Severity.FAULT : Severity.CAUTION)
                 .compares(NamedValue.SET_POINT, NamedValue.UPPER_SET_POINT, NamedValue.MIXED_TO)
                 .says(Statement.of(water + ". ", temperature(delivered))
                         .then(Burns.by(delivered))

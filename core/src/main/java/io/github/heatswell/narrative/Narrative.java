@@ -1,5 +1,7 @@
 package io.github.heatswell.narrative;
 
+import static io.github.heatswell.assessment.Measure.temperature;
+import static io.github.heatswell.assessment.Measure.time;
 import static io.github.heatswell.assessment.Statement.plain;
 
 import io.github.heatswell.ageing.OutlookResult;
@@ -129,12 +131,19 @@ public record Narrative(
 
     private static Narrative of(RunSummary run, Doubts doubts, Statement headline) {
         List<Finding> findings = Findings.of(run, doubts);
-        return new Narrative(
-                Alarm.of(run, findings),
-                headline.then(doubts.caveat()),
-                RiseBand.of(run).map(RiseBand::remark).stream().toList(),
-                Facts.of(run),
-                findings);
+        List<Alarm> alarms = Alarm.of(run, findings);
+        List<Statement> remarks = new ArrayList<>();
+        if (alarms.isEmpty() && run.isUnfinished()) {
+            remarks.add(Statement.of(
+                    "The heat-up is not finished when the run ends after {}: by then the hottest water is at {}, and the heater is"
+                            + " still on. Make the run longer to see the rest.",
+                    time(run.end()),
+                    temperature(run.extremes().highestTemperature().value())));
+        }
+        RiseBand.of(run)
+                .map(band -> run.isUnfinished() ? band.untilOpening() : band.remark())
+                .ifPresent(remarks::add);
+        return new Narrative(alarms, headline.then(doubts.caveat()), remarks, Facts.of(run), findings);
     }
 
     /**

@@ -193,22 +193,36 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
 
     /** What is uncertain, how far, and what holds all the same. */
     Statement remark() {
+        if (latest == Double.POSITIVE_INFINITY) {
+            return opening()
+                    .then(
+                            ". Where it opens, its set pressure determines the peak; the more tank and air yield, the less it discharges.");
+        }
+        return less < ALIKE
+                ? untilOpening()
+                        .then(
+                                " The amount discharged in the first heat-up barely changes: it depends mainly on how much"
+                                        + " water is heated and how hot it gets.")
+                : untilOpening().then(" But the more tank and air yield, the less it discharges in the first heat-up.");
+    }
+
+    /** The same without the amount, of which a run tells nothing that ends before its heat-up does. */
+    Statement untilOpening() {
+        return opening()
+                .then(
+                        latest < Double.POSITIVE_INFINITY
+                                ? PEAK
+                                : ". Where it opens, its set pressure determines the peak.");
+    }
+
+    private Statement opening() {
         Statement rise = plain("Without a working vessel, how fast the pressure rises is uncertain. Depending on "
                         + causes + ", it is ")
                 .then(slope(slowest))
                 .then(" to ")
                 .then(slope(fastest))
                 .then(", and the relief valve opens ");
-        Statement opens = rise.then(when());
-        if (latest == Double.POSITIVE_INFINITY) {
-            return opens.then(
-                    ". Where it opens, its set pressure determines the peak; the more tank and air yield, the less it discharges.");
-        }
-        return less < ALIKE
-                ? opens.then(PEAK
-                        + " The amount discharged in the first heat-up barely changes: it depends mainly on how much"
-                        + " water is heated and how hot it gets.")
-                : opens.then(PEAK + " But the more tank and air yield, the less it discharges in the first heat-up.");
+        return rise.then(when());
     }
 
     /** The same for the subtitle of a picture. */

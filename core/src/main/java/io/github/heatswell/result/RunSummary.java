@@ -86,6 +86,17 @@ public record RunSummary(
     }
 
     /**
+     * Whether the run ends in the middle of its first heat-up: what it discharged is then part of what a heat-up does.
+     *
+     * @return true if a burner or element switched on, none ever switched off, and no hazard ended the run
+     */
+    public boolean isUnfinished() {
+        return first(Event.Kind.HEATER_ON).isPresent()
+                && first(Event.Kind.HEATER_OFF).isEmpty()
+                && hazard().isEmpty();
+    }
+
+    /**
      * The first event of a kind.
      *
      * @param kind what to look for

@@ -12,7 +12,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.DoublePredicate;
+import java.util.stream.Collectors;
 
 /**
  * Finds the smallest expansion vessel, and the precharge that goes with it, by simulation.
@@ -310,12 +312,11 @@ public final class VesselSizing {
             if (Objects.requireNonNull(value, "sizes").isEmpty()) {
                 throw new IllegalArgumentException("sizes: there must be at least one");
             }
-            long currencies = value.stream()
+            Set<String> currencies = value.stream()
                     .flatMap(size -> size.price().stream())
                     .map(NominalSize.Price::currency)
-                    .distinct()
-                    .count();
-            if (currencies > 1) {
+                    .collect(Collectors.toSet());
+            if (currencies.size() > 1) {
                 throw new IllegalArgumentException("sizes: the prices are in different currencies");
             }
             sizes = List.copyOf(value);

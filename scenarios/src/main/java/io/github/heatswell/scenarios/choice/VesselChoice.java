@@ -104,13 +104,7 @@ public final class VesselChoice {
      */
     public VesselAnswer answer() {
         HotWaterSystem house = scenario.system();
-        Duration counted = scenario.duration().compareTo(MAX_COUNTED) > 0 ? MAX_COUNTED : scenario.duration();
-        VesselSizing sizing = VesselSizing.builder(house, target())
-                .precharge(rule)
-                .vesselLike(pattern())
-                .alsoRun(counted)
-                .sizes(scenario.costs().vessels())
-                .build();
+        VesselSizing sizing = sizing();
         SizingResult found = sizing.size();
         Optional<SizeCertainty> certainty = certainty(sizing, found);
         Balances.Count more = new Balances.Count();
@@ -126,7 +120,7 @@ public final class VesselChoice {
         return new VesselAnswer(
                 scenario,
                 found,
-                counted,
+                counted(),
                 new Formulas(house, sizing, found).all(),
                 run(house),
                 proposed(advice, sizing)
@@ -140,6 +134,33 @@ public final class VesselChoice {
                         ? Optional.empty()
                         : supplies.cheapest().flatMap(way -> at(way, lower)),
                 more.sum());
+    }
+
+    /**
+     * Simulates until it is known which vessel to take at the supply as it is, and how sure that is: the same as {@link #answer} says,
+     * without anything else that may be done.
+     *
+     * @return the advice
+     * @throws IllegalArgumentException if no vessel is an answer to what is described, such as a thermostat that is stuck
+     * @throws io.github.heatswell.simulation.SimulationException if the equations could not be integrated
+     */
+    public SizeAdvice advice() {
+        VesselSizing sizing = sizing();
+        SizingResult found = sizing.size();
+        return new SizeAdvice(found, scenario.system(), certainty(sizing, found), Optional.empty(), scenario.doubts());
+    }
+
+    private Duration counted() {
+        return scenario.duration().compareTo(MAX_COUNTED) > 0 ? MAX_COUNTED : scenario.duration();
+    }
+
+    private VesselSizing sizing() {
+        return VesselSizing.builder(scenario.system(), target())
+                .precharge(rule)
+                .vesselLike(pattern())
+                .alsoRun(counted())
+                .sizes(scenario.costs().vessels())
+                .build();
     }
 
     /** The answer at the lower supply that is advised; empty if the whole run asks for another vessel there than the cold fill. */

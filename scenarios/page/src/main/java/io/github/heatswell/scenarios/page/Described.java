@@ -1,7 +1,7 @@
 package io.github.heatswell.scenarios.page;
 
+import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Scenario;
-import io.github.heatswell.sizing.SizingTarget;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefValve;
@@ -33,15 +33,8 @@ final class Described {
                 .each("relief", one.house.reliefValves(), one::relief)
                 .each("vessels", one.house.vessels(), one::vessel)
                 .with("gaugeHeight", one.house.gaugeHeight())
-                .with("limit", target(one.house).gauge())
+                .with("limit", VesselChoice.of(scenario).build().target().gauge())
                 .each("sizes", scenario.costs().vessels(), size -> new Values().with("volume", size.volume()));
-    }
-
-    /** What a sizing keeps to, with a vessel made for as much as the tank. */
-    static SizingTarget target(HotWaterSystem house) {
-        return SizingTarget.builder(house)
-                .assumedVesselRating(house.tank().workingPressure())
-                .build();
     }
 
     private Values supply() {

@@ -103,6 +103,9 @@ public interface House extends JSObject {
     /** {@return the {@code peak} (Pa, gauge) that counts in a sizing, of the worst heat-up or of the run where that is higher; or why it is {@code refused}} */
     JSObject sized();
 
+    /** {@return which size to take, its {@code volume} (m3), not a number if none, and what is {@code said} of it and of the smallest, as the command does; or why it is {@code refused}} */
+    JSObject advised();
+
     /**
      * Words of the page in the words of the place.
      *

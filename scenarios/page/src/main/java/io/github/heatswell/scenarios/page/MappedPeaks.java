@@ -1,6 +1,7 @@
 package io.github.heatswell.scenarios.page;
 
 import io.github.heatswell.narrative.Narrative;
+import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.sizing.PeakMap;
@@ -21,7 +22,7 @@ final class MappedPeaks {
                 .toArray();
         PeakMap map = PeakSurvey.builder(scenario.system())
                 .volumes(VolumeUnit.CUBIC_METRE, sizes)
-                .target(Described.target(scenario.system()))
+                .target(VesselChoice.of(scenario).build().target())
                 .build()
                 .map();
         int rows = map.volumeCount();

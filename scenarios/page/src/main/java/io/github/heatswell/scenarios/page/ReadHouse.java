@@ -4,13 +4,16 @@ import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.diagnosis.SiteCheck;
 import io.github.heatswell.narrative.Narrative;
+import io.github.heatswell.narrative.SizeAdvice;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunSummary;
+import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.InvalidScenarioException;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
+import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.VesselSizing;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.QuantityFormat;
@@ -23,6 +26,8 @@ import org.teavm.jso.JSObject;
 final class ReadHouse implements House {
 
     private final Scenario scenario;
+    /** Made when it is asked for: its samples are drawn once for all parts. */
+    private SampledBand band;
 
     ReadHouse(Scenario scenario) {
         this.scenario = scenario;
@@ -60,14 +65,19 @@ final class ReadHouse implements House {
 
     @Override
     public JSObject sampled(int part, int parts) {
-        return new Values()
-                .with("answers", SampledBand.part(scenario, part, parts))
-                .object();
+        return new Values().with("answers", band().part(part, parts)).object();
     }
 
     @Override
     public JSObject band(double[] answers) {
-        return SampledBand.values(scenario, answers).object();
+        return band().values(answers).object();
+    }
+
+    private SampledBand band() {
+        if (band == null) {
+            band = new SampledBand(scenario);
+        }
+        return band;
     }
 
     @Override
@@ -144,7 +154,7 @@ final class ReadHouse implements House {
     public JSObject sized() {
         HotWaterSystem house = scenario.system();
         try {
-            VesselSizing.builder(house, Described.target(house))
+            VesselSizing.builder(house, VesselChoice.of(scenario).build().target())
                     .precharge(VesselSizing.Precharge.STATIC)
                     .build();
             double worst = VesselSizing.worstPeak(house, new Balances.Count());
@@ -154,6 +164,27 @@ final class ReadHouse implements House {
                             Math.max(
                                     worst,
                                     scenario.simulation().summary().peak().value()))
+                    .object();
+        } catch (IllegalArgumentException e) {
+            return new Values().with("refused", e.getMessage()).object();
+        }
+    }
+
+    @Override
+    public JSObject advised() {
+        try {
+            SizeAdvice advice = VesselChoice.of(scenario).build().advice();
+            Narrative narrative = Narrative.of(advice);
+            QuantityFormat format = QuantityFormat.unicode(scenario.units());
+            List<String> said = new ArrayList<>(List.of(narrative.headline().text(format) + "."));
+            said.addAll(narrative.remarkTexts(format));
+            return new Values()
+                    .with(
+                            "volume",
+                            advice.recommended()
+                                    .map(SizingResult.Vessel::volume)
+                                    .orElse(Double.NaN))
+                    .texts("said", said)
                     .object();
         } catch (IllegalArgumentException e) {
             return new Values().with("refused", e.getMessage()).object();

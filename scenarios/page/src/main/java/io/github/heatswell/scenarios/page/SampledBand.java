@@ -37,8 +37,17 @@ final class SampledBand {
     private final Scenario scenario;
     private final Duration step;
 
-    private SampledBand(Scenario scenario) {
+    private final VariedHouse varied;
+    /** How far each of the houses is off. */
+    private final List<double[]> houses = new ArrayList<>();
+
+    SampledBand(Scenario scenario) {
         this.scenario = scenario;
+        varied = VariedHouse.of(scenario);
+        study(deviations -> {
+            houses.add(deviations);
+            return new double[ANSWERS];
+        });
         step = Duration.ofMillis(Math.max(SHORTEST, scenario.duration().toMillis() / MOMENTS));
     }
 
@@ -46,26 +55,7 @@ final class SampledBand {
      * The answers of one of so many parts of the samples, one sample after another; of a sample that fails they are not numbers. Parts
      * may be computed beside each other.
      */
-    static double[] part(Scenario scenario, int part, int parts) {
-        return new SampledBand(scenario).part(part, parts);
-    }
-
-    /**
-     * Pressures (Pa, gauge) below which 5 % and 95 % of the houses lie, every {@code step} seconds, and what is said of all.
-     *
-     * @param answers those of all parts, in their order
-     */
-    static Values values(Scenario scenario, double[] answers) {
-        return new SampledBand(scenario).values(answers);
-    }
-
-    private double[] part(int part, int parts) {
-        VariedHouse varied = VariedHouse.of(scenario);
-        List<double[]> houses = new ArrayList<>();
-        study(varied, deviations -> {
-            houses.add(deviations);
-            return new double[ANSWERS];
-        });
+    double[] part(int part, int parts) {
         int from = part * SAMPLES / parts;
         int to = (part + 1) * SAMPLES / parts;
         double[] answers = new double[(to - from) * ANSWERS];
@@ -81,7 +71,7 @@ final class SampledBand {
         return answers;
     }
 
-    private static StudyResult study(VariedHouse varied, Study.Model model) {
+    private StudyResult study(Study.Model model) {
         return Study.builder()
                 .inputs(varied.inputs().stream().map(VariedHouse.Input::input).toList())
                 .outputs(IntStream.range(0, ANSWERS).mapToObj(Integer::toString).toList())
@@ -92,13 +82,17 @@ final class SampledBand {
                 .run();
     }
 
-    private Values values(double[] answers) {
-        VariedHouse varied = VariedHouse.of(scenario);
+    /**
+     * Pressures (Pa, gauge) below which 5 % and 95 % of the houses lie, every {@code step} seconds, and what is said of all.
+     *
+     * @param answers those of all parts, in their order
+     */
+    Values values(double[] answers) {
         Iterator<double[]> samples = IntStream.range(0, SAMPLES)
                 .mapToObj(sample -> Arrays.copyOfRange(answers, sample * ANSWERS, (sample + 1) * ANSWERS))
                 .iterator();
-        StudyResult result = study(varied, deviations -> known(samples.next()));
-        Narrative narrative = Narrative.of(sampled(result, varied));
+        StudyResult result = study(deviations -> known(samples.next()));
+        Narrative narrative = Narrative.of(sampled(result));
         QuantityFormat format = QuantityFormat.unicode(scenario.units());
         return new Values()
                 .with("step", step.toMillis() / 1e3)
@@ -142,7 +136,7 @@ final class SampledBand {
                 .toArray();
     }
 
-    private SampledPeaks sampled(StudyResult result, VariedHouse varied) {
+    private SampledPeaks sampled(StudyResult result) {
         double[] peaks = IntStream.range(0, result.completed())
                 .mapToDouble(sample -> result.output(sample, PEAK))
                 .filter(peak -> !Double.isNaN(peak))

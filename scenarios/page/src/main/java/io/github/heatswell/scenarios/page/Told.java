@@ -9,6 +9,7 @@ import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Channel;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.Totals;
 import io.github.heatswell.result.Trace;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.units.QuantityFormat;
@@ -43,9 +44,14 @@ final class Told {
                 .with("peakTime", run.summary().peakTime())
                 .with("discharged", run.totals().relieved())
                 .with("openings", run.totals().openings())
+                .each("relief", run.totals().relief(), Told::relief)
                 .each("limits", Limit.reliefSet(run.summary()).stream().toList(), this::limit)
                 .with("working", limit(Limit.workingPressure(run.summary())))
                 .with("said", said());
+    }
+
+    private static Values relief(Totals.Relief valve) {
+        return new Values().with("name", valve.name()).with("discharged", valve.volume());
     }
 
     private Values trace() {

@@ -13,7 +13,7 @@ const NUMBERS = [
   { field: 'supply.reducing-valve.set', label: 'Reducing valve set to', kind: 'GAUGE_PRESSURE', si: [1, 7, 0.1], us: [15, 100, 1], of: (d) => d.supply.set },
   { field: 'relief[0].opens', label: 'Relief valve opens at', kind: 'GAUGE_PRESSURE', si: [1, 10, 0.1], us: [30, 150, 1], of: (d) => d.relief[0]?.opens },
   { field: 'heater.set-point', label: 'Thermostat set to', kind: 'TEMPERATURE', si: [40, 90, 1], us: [105, 195, 1], of: (d) => d.heater.setPoint },
-  { field: 'heater.input', label: 'Heater power', kind: 'POWER', si: [0.5, 30, 0.5], us: [2000, 100_000, 500], of: (d) => d.heater.input },
+  { field: 'heater.input', label: 'Heater power', kind: 'POWER', si: [0.5, 30, 0.1], us: [2000, 100_000, 500], of: (d) => d.heater.input },
   { field: 'tank.volume', label: 'Tank', kind: 'VOLUME', si: [50, 500, 5], us: [10, 120, 1], of: (d) => d.tank.volume },
 ];
 
@@ -300,7 +300,7 @@ export function controlsOf(form, live, tap) {
       numbers.forEach((one) => rows.set(one.field, numberRow(one)));
       rows.set('fade', fadeRow()).set('tap', tapRow());
       const focused = document.activeElement?.id;
-      form.replaceChildren(element('h2', {}, 'Try it'), ...[...rows.values()].map((one) => one.row));
+      form.replaceChildren(element('h2', {}, 'Try it'), element('p', { class: 'quiet' }, 'Here, or at the handles with arrows in the drawing.'), ...[...rows.values()].map((one) => one.row));
       if (focused?.startsWith('set-')) {
         document.getElementById(focused)?.focus();
       }

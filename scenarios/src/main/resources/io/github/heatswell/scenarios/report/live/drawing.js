@@ -1,4 +1,4 @@
-import { label, line, path, scaleOf, shape } from './shapes.js';
+import { isNarrow, label, line, path, scaleOf, shape } from './shapes.js';
 import { changesFor, checkValve, numbersOf, written } from './controls.js';
 
 /*
@@ -11,7 +11,7 @@ const FLOOR = 478;
 const TOP = 92;
 /** Where things stand from left to right (px), on a wide screen and on a phone. */
 const WIDE = { width: 780, ruler: 24, mains: 76, feed: 156, relief: 228, gauge: 346, vessel: 448, tank: 560, shell: 92, rod: 34, tap: 742 };
-const NARROW = { width: 640, ruler: 8, mains: 52, feed: 126, relief: 174, gauge: 284, vessel: 382, tank: 464, shell: 78, rod: 30, tap: 614 };
+const NARROW = { width: 640, ruler: 8, mains: 58, feed: 126, relief: 174, gauge: 284, vessel: 382, tank: 464, shell: 78, rod: 30, tap: 614 };
 
 /** The height of a tank of usual proportions, three times its diameter (m), where none is given. */
 function heightOf(tank) {
@@ -58,10 +58,11 @@ function ruler({ most, y }, us, x) {
 
 /** A handle that is dragged, stepped by keys, or set by typing in the form: one number of the form. */
 function grip(number, x, y, words) {
-  return shape('rect', {
+  const arrows = path(`M${x - 5} ${y - 2} l5 -5 l5 5 M${x - 5} ${y + 2} l5 5 l5 -5`, 'arrows');
+  return shape('g', {}, shape('rect', {
     x: x - 17, y: y - 9, width: 34, height: 18, rx: 3, class: 'grip', tabindex: 0, role: 'slider', 'data-field': number.field, 'aria-orientation': 'vertical',
     'aria-label': words, 'aria-valuemin': String(number.least), 'aria-valuemax': String(number.most), 'aria-valuenow': String(number.value), 'aria-valuetext': number.said,
-  });
+  }), arrows);
 }
 
 /** A straight scale with a handle, along which a number goes from its least to its most. */
@@ -106,7 +107,8 @@ function notesOf(live, moved, drawnValves) {
     missing.length > 0 && `Not drawn, but simulated: ${missing.join('; ')}.`,
     moved.length > 0 && `Not at its height in the drawing, on a broken pipe: ${moved.join('; ')}.`,
     vessels[0]?.inTank && `Drawn beside the tank, but built into it: ${vesselWords(live, vessels[0])}.`,
-    relief.length > 1 && live.house.spelled('Drops and jugs show all relief valves together.'),
+    live.run.relief.filter((one) => one.discharged > 0).length > 1 && live.house.spelled('Each jug shows what all relief valves discharge together.'),
+    'In the tank, the closer the stripes the hotter the water.',
   ].filter(Boolean);
 }
 
@@ -147,11 +149,11 @@ export function drawingOf(svg, notes, live, tap) {
     group.append(line(X.mains - 24, COLD, X.tank, COLD, 'pipe'), path(`M${X.mains - 26} ${COLD - 7} l12 7 l-12 7 z`, 'part'));
     const mains = numbers.find((one) => one.field === 'supply.pressure');
     group.append(label(X.mains - 34, COLD + 26, live.house.spelled('mains'), { class: 'small' }));
-    parts.mains = label(X.mains - 34, COLD + 46, '', { class: 'value' });
+    parts.mains = label(X.mains - 34, COLD + 46, '', { class: mains ? 'griptext' : 'value' });
     group.append(parts.mains);
     if (mains) {
       parts.rods['supply.pressure'] = rod(mains, X.mains + 14, COLD - 28, COLD - 168, live.house.spelled('Mains pressure'));
-      group.append(parts.rods['supply.pressure'].group);
+      group.append(parts.rods['supply.pressure'].group, label(X.mains - 4, COLD - 174, 'supply', { class: 'small' }));
     }
     const set = numbers.find((one) => one.field === 'supply.reducing-valve.set');
     const around = [X.feed - 24, COLD - 24, 48, 40];
@@ -205,19 +207,36 @@ export function drawingOf(svg, notes, live, tap) {
     group.append(parts.jugs.at(-1).level, ...drops);
     const volume = valve.onTank ? label(jug.x - 8, jug.bottom - 8, '', { class: 'value halo', 'text-anchor': 'end' }) : label(jug.x + 20, jug.top - 8, '', { class: 'value halo', 'text-anchor': 'middle' });
     parts.volumes.push(volume);
+    parts.flows.push(flowOf(valve));
     group.append(volume);
     const name = (valve.name.length <= 16 ? valve.name : live.house.spelled('relief valve')) + (valve.condition === 'sound' ? '' : `, ${valve.condition.replaceAll('-', ' ')}`);
     const words = { class: 'small', 'text-anchor': valve.onTank ? 'start' : 'middle' };
     const left = x - (valve.onTank ? 20 : 0);
     const pressure = label(left, at - 40, '', words);
     group.append(label(left, at - 56, name, words), pressure);
-    parts.lifts.push((drips) => {
-      const opened = drips && live.described.relief.length === 1; // which of several lets water out the run does not tell apart
+    parts.lifts.push((opened) => {
       lifted.setAttribute('transform', opened ? `translate(0 ${at - 34}) scale(1 0.65) translate(0 ${34 - at})` : '');
-      pressure.textContent = opened && valve.condition === 'sound' ? `shuts at ${live.said('GAUGE_PRESSURE', valve.reseats)}` : live.said('GAUGE_PRESSURE', valve.opens);
+      pressure.textContent = opened && valve.condition === 'sound' ? `shuts below ${live.said('GAUGE_PRESSURE', valve.reseats)}` : live.said('GAUGE_PRESSURE', valve.opens);
     });
     return group;
   }
+
+  /** Whether a valve lets water out at a moment, and how much it has by then: the trace knows the sum of all, the events which one is open. */
+  function flowOf(valve) {
+    const { relief, events } = live.run;
+    const others = relief.filter((one) => one.name !== valve.name && one.discharged > 0);
+    const moves = events.filter((one) => one.device === valve.name && ['RELIEF_OPENED', 'RELIEF_RESEATED'].includes(one.kind));
+    const opened = (time) => moves.filter((one) => one.time <= time).at(-1)?.kind === 'RELIEF_OPENED';
+    const own = relief.some((one) => one.name === valve.name && one.discharged > 0);
+    return {
+      drips: (moment) => own && moment.RELIEF_FLOW > 0 && (others.length === 0 || valve.condition !== 'sound' || opened(moment.time)),
+      total: (moment) => (own ? moment.RELIEVED_TOTAL : 0),
+      shared: own && others.length > 0,
+    };
+  }
+
+  /** Of several valves at the same pipe there is room for one: the first that discharges anything, or else the first. */
+  const drawn = (valves) => valves.find((valve) => live.run.relief.some((one) => one.name === valve.name && one.discharged > 0)) ?? valves[0];
 
   function gauge(described, elevation) {
     const { y, broken } = placed(elevation, { words: 'the gauge', height: described.gaugeHeight }, COLD - 96, 78, COLD - 62);
@@ -226,12 +245,13 @@ export function drawingOf(svg, notes, live, tap) {
     const angle = (shown) => ((225 - (270 * Math.min(most * 1.03, Math.max(0, shown))) / most) * Math.PI) / 180;
     const point = (shown, radius) => [X.gauge + radius * Math.cos(angle(shown)), y - radius * Math.sin(angle(shown))];
     const group = shape('g', {}, line(X.gauge, COLD, X.gauge, y + 44, 'pipe'), breakOf(X.gauge, broken), shape('circle', { cx: X.gauge, cy: y, r: 45, class: 'part' }));
+    const figures = [];
     for (let i = 0; i <= 8; i += 1) {
       const shown = (most * i) / 8;
       group.append(line(...point(shown, 38), ...point(shown, 44), 'thin'));
       if (i % 2 === 0) {
         const [x, at] = point(shown, 28);
-        group.append(label(x, at + 4, String(shown), { class: 'small', 'text-anchor': 'middle' }));
+        figures.push(label(x, at + 4, String(shown), { class: 'small halo', 'text-anchor': 'middle' }));
       }
     }
     for (const limit of live.run.limits) {
@@ -244,7 +264,7 @@ export function drawingOf(svg, notes, live, tap) {
       parts.needle.setAttribute('y2', y2.toFixed(2));
     };
     parts.reading = label(X.gauge, y - 54, '', { class: 'value', 'text-anchor': 'middle' });
-    group.append(parts.needle, shape('circle', { cx: X.gauge, cy: y, r: 4 }), parts.reading);
+    group.append(parts.needle, shape('circle', { cx: X.gauge, cy: y, r: 4 }), ...figures, parts.reading);
     return group;
   }
 
@@ -288,9 +308,9 @@ export function drawingOf(svg, notes, live, tap) {
     const volume = numbers.find((number) => number.field === 'vessel.volume');
     const scale = volume.scale;
     parts.rods['vessel.volume'] = { of: (at) => scale.shown(vesselVolume(bottom - at)) };
-    group.append(grip(volume, X.vessel, top, live.house.spelled('Vessel size')), label(X.vessel, top - 16, volume.said, { 'text-anchor': 'middle', class: 'griptext' }));
+    group.append(grip(volume, X.vessel, top, live.house.spelled('Vessel size')), label(X.vessel, top - 16, `size ${volume.said}`, { 'text-anchor': 'middle', class: 'griptext' }));
     const precharge = numbers.find((number) => number.field === 'vessel.precharge');
-    const pump = X.vessel + half + 22;
+    const pump = Math.min(X.vessel + half + 22, X.tank - 20);
     group.append(path(`M${X.vessel + half} ${bottom - height / 2} H${pump}`, 'thin'), shape('rect', { x: pump - 7, y: bottom - 96, width: 14, height: 96, class: 'part' }));
     const words = Math.min(pump + 38, X.tank - 8);
     const over = Math.abs(top - 6 - (bottom - 194)) < 40 ? top - 42 : bottom - 194; // clear of the size above the vessel
@@ -397,13 +417,13 @@ export function drawingOf(svg, notes, live, tap) {
 
   function draw() {
     const { described } = live;
-    X = matchMedia('screen and (max-width: 38rem)').matches ? NARROW : WIDE;
+    X = isNarrow() ? NARROW : WIDE;
     const numbers = numbersOf(live);
     const focused = svg.contains(document.activeElement) ? document.activeElement.getAttribute('data-field') : null;
     const elevation = elevationOf(described);
-    parts = { rods: {}, jugs: [], drops: [], volumes: [], lifts: [], moved: [], numbers };
-    const branch = described.relief.find((one) => !one.onTank);
-    const onTank = described.relief.find((one) => one.onTank);
+    parts = { rods: {}, jugs: [], drops: [], volumes: [], flows: [], lifts: [], moved: [], numbers };
+    const branch = drawn(described.relief.filter((one) => !one.onTank));
+    const onTank = drawn(described.relief.filter((one) => one.onTank));
     const high = onTank || [described.gaugeHeight, branch?.height ?? 0, described.vessels[0]?.height ?? 0].some((height) => height > 0) ? 0 : 56;
     svg.setAttribute('viewBox', `0 ${high} ${X.width} ${500 - high}`);
     const tankTop = COLD + 14 - heightOf(described.tank) * elevation.metre;
@@ -447,14 +467,15 @@ export function drawingOf(svg, notes, live, tap) {
     parts.heaterWords.textContent = described.heater.gas ? (heats ? 'burner on' : 'burner off') : heats ? 'element on' : 'element off';
     parts.stream.setAttribute('visibility', moment.DRAW_FLOW > 0 ? 'visible' : 'hidden');
     for (const [i, jug] of parts.jugs.entries()) {
-      const height = (jug.bottom - jug.top - 6) * Math.min(1, moment.RELIEVED_TOTAL / parts.jug);
+      const { total, shared } = parts.flows[i];
+      const height = (jug.bottom - jug.top - 6) * Math.min(1, total(moment) / parts.jug);
       jug.level.setAttribute('y', String(jug.bottom - 1 - height));
       jug.level.setAttribute('height', String(height));
-      parts.volumes[i].textContent = `${live.said('VOLUME', moment.RELIEVED_TOTAL)}${X === WIDE && described.relief.length > 1 ? ' in all' : ''}`;
+      parts.volumes[i].textContent = `${live.said('VOLUME', total(moment))}${X === WIDE && shared ? ' in all' : ''}`;
     }
-    const drips = moment.RELIEF_FLOW > 0;
-    parts.lifts.forEach((lift) => lift(drips));
-    for (const { drops, from, to } of parts.drops) {
+    for (const [i, { drops, from, to }] of parts.drops.entries()) {
+      const drips = parts.flows[i].drips(moment);
+      parts.lifts[i](drips);
       drops.forEach((drop, i) => {
         drop.setAttribute('visibility', drips ? 'visible' : 'hidden');
         const share = still ? i / 3 : (i / 3 + (performance.now() % 900) / 900) % 1;

@@ -1,11 +1,17 @@
 /* Long questions: further copies of the simulation answer them beside the page, which stays free. */
 
-/** What runs in each copy. */
-const WORK = `onmessage = ({ data: { name, text, changes, question, more } }) => {
+/** What runs in each copy, which keeps the house it was last asked about. */
+const WORK = `let known = '';
+let house = null;
+onmessage = ({ data: { name, text, changes, question, more } }) => {
   try {
-    const { house } = engine.open(name, text);
-    const asked = changes.length > 0 ? house.with(changes.map((one) => one[0]), changes.map((one) => one[1])).house : house;
-    postMessage({ answer: asked[question](...more) });
+    const asked = JSON.stringify([name, text, changes]);
+    if (asked !== known) {
+      const read = engine.open(name, text).house;
+      house = changes.length > 0 ? read.with(changes.map((one) => one[0]), changes.map((one) => one[1])).house : read;
+      known = asked;
+    }
+    postMessage({ answer: house[question](...more) });
   } catch (fault) {
     postMessage({ fault: fault.message });
   }

@@ -82,8 +82,16 @@ function startPage(script) {
     if (steps.open) {
       stepsOf(at('events'), live, goTo);
     }
-    parts.sizes();
+    parts.sizes.search();
     parts.questions();
+    showMoment();
+  }
+
+  /** Draws everything anew as it is, for another width or for paper. */
+  function redraw() {
+    parts.drawing.draw();
+    parts.trace.draw();
+    parts.sizes.redraw();
     showMoment();
   }
 
@@ -133,9 +141,11 @@ function startPage(script) {
   }
 
   Object.assign(parts, {
-    drawing: drawingOf(at('drawing'), at('notes'), live, tap), trace: traceOf(at('trace'), live, goTo), controls: controlsOf(at('controls'), live, tap), sizes: sizesOf(at('sizes'), live),
+    drawing: drawingOf(at('drawing'), at('notes'), live, tap), trace: traceOf(at('trace'), live, goTo), controls: controlsOf(at('controls'), live, tap), 
   });
-  parts.questions = questionsOf(live, labOf(script), parts.controls.fitted, parts.trace.band);
+  const lab = labOf(script);
+  parts.sizes = sizesOf(at('sizes'), live, lab);
+  parts.questions = questionsOf(live, lab, parts.controls.fitted, parts.trace.band);
   filesOf(live, own, (words) => {
     at('done').textContent = words;
   }, trouble);
@@ -161,7 +171,19 @@ function startPage(script) {
     }
     trouble(faults);
   }
-  matchMedia('screen and (max-width: 38rem)').addEventListener('change', showHouse);
+  matchMedia('screen and (max-width: 38rem)').addEventListener('change', redraw);
+  let shown = time;
+  window.addEventListener('beforeprint', () => { // on paper nothing runs: nobody wants to see the start of it there
+    document.documentElement.dataset.printed = '';
+    shown = time;
+    time = time > 0 ? time : (live.run.events.find((event) => event.kind === 'RELIEF_OPENED')?.time ?? live.run.peakTime);
+    redraw();
+  });
+  window.addEventListener('afterprint', () => {
+    delete document.documentElement.dataset.printed;
+    time = shown;
+    redraw();
+  });
   window.addEventListener('hashchange', openAddress);
   openAddress();
   Object.assign(window, { heatswell: { engine, script, live, goTo } });

@@ -1,4 +1,4 @@
-import { element, label, line, path, scaleOf, shape, ticks, withUnit } from './shapes.js';
+import { element, isNarrow, label, line, path, scaleOf, shape, ticks, withUnit } from './shapes.js';
 
 /* Questions that take many runs: each is a part of the page that is worked out when it is opened, and again after a change. */
 
@@ -53,8 +53,7 @@ function mapOf(answer, live) {
   const { reliefSet } = answer;
   const pressure = scaleOf(live.house, 'GAUGE_PRESSURE');
   const volume = scaleOf(live.house, 'VOLUME');
-  const narrow = matchMedia('screen and (max-width: 38rem)').matches;
-  const width = narrow ? 376 : 720;
+  const width = isNarrow() ? 376 : 720;
   const [left, right, top, bottom] = [44, width - 12, 24, 330];
   const log = (si) => Math.log(si / volumes[0]) / Math.log(volumes.at(-1) / volumes[0]);
   const x = (si) => left + (right - left) * log(si);
@@ -97,11 +96,12 @@ function mapOf(answer, live) {
     }
   }
   const mine = live.described.vessels[0];
-  svg.append(label(4, 14, `Precharge, ${pressure.symbol}`, { class: 'name' }), label(right, bottom + 40, live.house.spelled(`vessel on sale, ${volume.symbol}; darker: higher peak${kept ? '; right of the solid line: within the limit' : ''}`), { class: 'small', 'text-anchor': 'end' }));
+  svg.append(label(4, 14, `Precharge, ${pressure.symbol}`, { class: 'name' }), label(right, bottom + 40, live.house.spelled(`vessel on sale, ${volume.symbol}`), { class: 'small', 'text-anchor': 'end' }));
   if (mine && mine.volume >= volumes[0] && mine.volume <= volumes.at(-1)) {
     svg.append(shape('circle', { cx: x(mine.volume), cy: y(mine.precharge), r: 8, class: 'pin' }, shape('title', {}, 'this house')), label(x(mine.volume), y(mine.precharge) - 14, 'yours', { class: 'value', 'text-anchor': 'middle' }));
   }
-  return [element('p', {}, answer.headline), svg, element('p', { class: 'quiet' }, answer.facts)];
+  const key = `Darker: higher peak.${kept ? ' Right of the solid line: within the limit of the sizing.' : ''} ${answer.facts}`;
+  return [element('p', {}, answer.headline), svg, element('p', { class: 'quiet' }, key)];
 }
 
 /**
@@ -132,9 +132,8 @@ function sheetOf(answer, live, typed) {
         judged.textContent = read.wrong;
         return;
       }
-      const off = Math.abs(pressure.shown(read.pressure) - pressure.shown(reading.expected));
-      const by = `${Number(off.toPrecision(2))}\u00a0${pressure.symbol}`;
-      const words = read.pressure > reading.high ? `too high, by ${by}` : read.pressure < reading.low ? `too low, by ${by}` : 'agrees';
+      const beyond = (bound) => `${Number(Math.abs(pressure.shown(read.pressure) - pressure.shown(bound)).toPrecision(2))}\u00a0${pressure.symbol} ${bound === reading.low ? 'below what agrees' : 'above what agrees'}`;
+      const words = read.pressure > reading.high ? `too high, ${beyond(reading.high)}` : read.pressure < reading.low ? `too low, ${beyond(reading.low)}` : 'agrees';
       judged.className = words === 'agrees' ? '' : 'wrong';
       judged.append(...(read.hazard ? [element('strong', {}, `HAZARD: ${read.hazard}`)] : []), words);
     };
@@ -155,7 +154,7 @@ function bandOf(answer) {
     element('p', {}, answer.headline),
     element('p', {}, 'The shaded band on the pressure curve covers nine in ten of these houses at each moment.'),
     element('p', { class: 'quiet' }, answer.usual ? 'The scenario gives no uncertain values, so these usual ranges were varied (common practice, no source):' : 'Varied as the scenario says:'),
-    element('ul', { class: 'quiet' }, ...answer.varied.map((one) => element('li', {}, one))),
+    element('ul', { class: 'quiet' }, ...answer.varied.map((one) => element('li', {}, one.replace('+-', '±')))),
   ];
 }
 

@@ -35,6 +35,30 @@ export function element(name, attributes = {}, ...inside) {
   return made;
 }
 
+/** Whether pictures are drawn for a phone; on paper never. */
+const isPrinted = () => 'printed' in document.documentElement.dataset;
+export const isNarrow = () => !isPrinted() && matchMedia('screen and (max-width: 38rem)').matches;
+
+/**
+ * Words beside a level line of a picture: at the first of its ends, above or below it, where they lie over nothing that is drawn.
+ *
+ * @param {{ left: number, right: number, y: number, words: string, kind: string }} level
+ * @param {number[][]} drawn points that are to stay in sight; those of the words are added
+ */
+export function beside({ left, right, y, words, kind }, drawn) {
+  const letter = isPrinted() ? 10 : isNarrow() ? 8.2 : 7;
+  const width = words.length * letter;
+  /** @type {[number, number][]} */
+  const places = [[right - width, y - 6], [left + 4, y - 6], [right - width, y + 2 * letter], [left + 4, y + 2 * letter]];
+  const hidden = ([x, at]) => drawn.filter((one) => one[0] > x - 4 && one[0] < x + width + 4 && one[1] > at - 2 * letter && one[1] < at + 4).length;
+  const best = places.reduce((least, one) => (hidden(one) < hidden(least) ? one : least));
+  for (let x = best[0]; x <= best[0] + width; x += letter) {
+    drawn.push([x, best[1] - letter], [x, best[1]]);
+  }
+  const end = best[0] > left + 4;
+  return label(end ? right : best[0], best[1], words, { class: `small name ${kind} halo`, 'text-anchor': end ? 'end' : 'start' });
+}
+
 /** Round steps of an axis: about `wanted` of them up to `most`. */
 export function ticks(least, most, wanted) {
   const rough = (most - least) / wanted;

@@ -1,4 +1,4 @@
-import { label, line, path, scaleOf, shape, ticks } from './shapes.js';
+import { beside, isNarrow, label, line, path, scaleOf, shape, ticks } from './shapes.js';
 import { stopsOf } from './house.js';
 
 /* Pressure and temperature over one time axis. The axis is the control: it scrubs the drawing, and events are pins on it. */
@@ -81,7 +81,7 @@ export function traceOf(svg, live, goTo) {
   }
 
   function draw() {
-    const narrow = matchMedia('screen and (max-width: 38rem)').matches;
+    const narrow = isNarrow();
     right = narrow ? NARROW - 12 : BOX.right;
     svg.setAttribute('viewBox', `0 0 ${narrow ? NARROW : 720} 400`);
     const { run, before, described } = live;
@@ -101,23 +101,25 @@ export function traceOf(svg, live, goTo) {
     const low = Math.floor(temperature.shown(cold) / 10) * 10;
     const second = panel('Water at the top of the tank', BOX.second, BOX.bottom, temperature, 'temperature', low, Math.max(low + 20, temperature.shown(warm) * 1.05));
     const all = [first.group, second.group];
-    const names = [];
+    /** @type {[number, string][]} */
+    const levels = [];
     for (const { time, words } of timeMarks(live, narrow ? 4 : 7)) {
       all.push(line(timeX(time), BOX.top, timeX(time), BOX.bottom, 'grid'), label(timeX(time), 394, words, { class: 'small', 'text-anchor': timeX(time) > right - 12 ? 'end' : 'middle' }));
     }
     for (const limit of run.limits) {
       const y = first.y(limit.pressure);
-      all.push(line(BOX.left, y, right, y, 'limit'), label(right, y - 6, `${limit.name}: ${live.said('GAUGE_PRESSURE', limit.pressure)}`, { class: 'small name limit', 'text-anchor': 'end' }));
+      all.push(line(BOX.left, y, right, y, 'limit'));
+      levels.push([y, `${limit.name}: ${live.said('GAUGE_PRESSURE', limit.pressure)}`]);
     }
     if (Math.abs(described.limit - (run.limits[0]?.pressure ?? run.working.pressure)) > 1) {
       const y = first.y(described.limit);
-      const below = run.limits[0] && Math.abs(first.y(run.limits[0].pressure) - y) < 18;
       all.push(line(BOX.left, y, right, y, 'target'));
-      names.push(label(right, y + (below ? 14 : -6), `limit of the sizing: ${live.said('GAUGE_PRESSURE', described.limit)}`, { class: 'small name limit halo', 'text-anchor': 'end' }));
+      levels.push([y, `limit of the sizing: ${live.said('GAUGE_PRESSURE', described.limit)}`]);
     }
     if (run.working.pressure <= highest * 1.08) {
       const y = first.y(run.working.pressure);
-      all.push(line(BOX.left, y, right, y, 'limit'), label(BOX.left + 4, y - 6, `tank: ${live.said('GAUGE_PRESSURE', run.working.pressure)}`, { class: 'small name limit' }));
+      all.push(line(BOX.left, y, right, y, 'limit'));
+      levels.push([y, `tank: ${live.said('GAUGE_PRESSURE', run.working.pressure)}`]);
     }
     if (before !== run) {
       all.push(path(pressures(before, (time) => Math.min(right, timeX(time)), first.y), 'curve before'), label(right, BOX.between - 8, 'dotted: before your changes', { class: 'small', 'text-anchor': 'end' }));
@@ -128,7 +130,10 @@ export function traceOf(svg, live, goTo) {
       const d = [...known.map((i) => `${at(i)} ${first.y(band.high[i]).toFixed(1)}`), ...known.reverse().map((i) => `${at(i)} ${first.y(band.low[i]).toFixed(1)}`)].join('L');
       all.push(path(`M${d}z`, 'band'));
     }
-    all.push(path(pressures(run, timeX, first.y), 'curve pressure'), path(curve(columns.WATER_TOP, indexX, second.y), 'curve temperature'));
+    const gauge = pressures(run, timeX, first.y);
+    const drawn = gauge.slice(1).split('L').map((point) => point.split(' ').map(Number));
+    const names = levels.map(([y, words]) => beside({ left: BOX.left, right, y, words, kind: 'limit' }, drawn));
+    all.push(path(gauge, 'curve pressure'), path(curve(columns.WATER_TOP, indexX, second.y), 'curve temperature'));
     all.push(...names, line(BOX.left, BOX.bottom + 8, right, BOX.bottom + 8, 'axis'));
     now = shape('g', {}, line(0, BOX.top, 0, BOX.bottom + 8, 'now'), shape('circle', { cx: 0, cy: 0, r: 4 }));
     const sheet = shape('rect', { x: BOX.left, y: 0, width: right - BOX.left, height: BOX.bottom + 4, class: 'sheet' });

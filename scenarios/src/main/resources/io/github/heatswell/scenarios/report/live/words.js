@@ -1,4 +1,4 @@
-import { element, label, line, path, scaleOf, shape, ticks } from './shapes.js';
+import { beside, element, isNarrow, label, line, path, scaleOf, shape, ticks } from './shapes.js';
 
 /* What is said of the run: every sentence comes from the same narrative as on the command line; here they get their places. */
 
@@ -15,17 +15,12 @@ const advised = new WeakMap();
 /** @param {import('./house.js').Live} live */
 export function adviceOf(section, live) {
   const { said } = live.run;
-  const switched = (kind) => live.run.events.some((event) => event.kind === kind);
-  const unfinished = said.alarms.length === 0 && switched('HEATER_ON') && !switched('HEATER_OFF');
-  const key = JSON.stringify([said, unfinished]);
+  const key = JSON.stringify(said);
   if (advised.get(section) === key) {
     return;
   }
   advised.set(section, key);
   const told = said.verdict === '' ? [] : [`${said.headline}.`];
-  if (unfinished) {
-    told.push(`The heat-up is not finished in these ${live.said('TIME', live.run.trace.end)}: the heater has not switched off yet.`);
-  }
   const parts = [...told, ...said.remarks, said.facts].map((text) => element('p', {}, text));
   const findings = said.findings.filter((one) => one.severity !== 'note');
   const notes = said.findings.filter((one) => one.severity === 'note');
@@ -83,13 +78,35 @@ export function numbersTable(table, live, moment) {
 }
 
 /**
- * The peak over the size of the vessel, with the sizes on sale: of the worst heat-up of this house with each.
+ * The peak over the size of the vessel, with the sizes on sale: of the worst heat-up of this house with each. Which of them keeps its
+ * margin takes some hundred houses more, which a worker looks at once the picture is in sight.
  *
  * @param {import('./house.js').Live} live
  */
-export function sizesOf(section, live) {
+export function sizesOf(section, live, lab) {
   let turn = 0;
+  let seen = false;
+  let asked = true;
+  /** @type {{ volume?: number, said?: string[], refused?: string } | null} */
+  let advised = null;
   const found = [];
+
+  async function advise() {
+    if (asked || !seen) {
+      return;
+    }
+    asked = true;
+    const mine = turn;
+    const answer = await lab.ask('advised', live).catch((fault) => ({ refused: fault.message }));
+    if (mine === turn) {
+      advised = answer;
+      show();
+    }
+  }
+  new IntersectionObserver((all) => {
+    seen = all.at(-1).isIntersecting;
+    advise();
+  }).observe(section);
 
   /** Whether there is a vessel at work: one that failed is replaced. */
   const fitted = () => live.described.vessels[0]?.condition === 'sound';
@@ -99,11 +116,11 @@ export function sizesOf(section, live) {
     const pressure = scaleOf(live.house, 'GAUGE_PRESSURE');
     const opens = run.limits[0]?.pressure;
     const { limit } = described;
-    const most = pressure.shown(Math.max(opens ?? 0, limit, ...found.map((one) => one.peak))) * 1.1;
-    const narrow = matchMedia('screen and (max-width: 38rem)').matches;
-    const width = narrow ? 376 : 720;
+    const highest = Math.max(...found.map((one) => one.peak));
+    const most = pressure.shown(Math.max(Math.min(highest, 1.4 * Math.max(opens ?? 0, limit)), opens ?? 0, limit)) * 1.1;
+    const width = isNarrow() ? 376 : 720;
     const [left, right, top, bottom] = [44, width - 12, 26, 180];
-    const y = (si) => bottom - ((bottom - top) * pressure.shown(si)) / most;
+    const y = (si) => bottom - ((bottom - top) * Math.min(most, pressure.shown(si))) / most;
     const apart = (right - left) / found.length;
     const svg = shape('svg', { viewBox: `0 0 ${width} 210`, role: 'group', 'aria-label': live.house.spelled('Peak pressure with each vessel on sale') });
     for (const mark of ticks(0, most, 4)) {
@@ -112,18 +129,24 @@ export function sizesOf(section, live) {
     }
     svg.append(label(4, 14, `Peak pressure, ${pressure.symbol}`, { class: 'name pressure' }));
     const enough = (one) => one.peak <= limit;
-    const level = (si, words, kind, x, anchor, off) => svg.append(line(left, y(si), right, y(si), kind), label(x, y(si) + off, `${words} ${live.said('GAUGE_PRESSURE', si)}`, { class: 'small name limit halo', 'text-anchor': anchor }));
+    const drawn = found.flatMap((one, i) => [-8, 0, 8].map((off) => [left + (i + 0.5) * apart + off, y(one.peak)]));
+    const names = [];
+    const level = (si, words, kind) => {
+      svg.append(line(left, y(si), right, y(si), kind));
+      names.push(beside({ left, right, y: y(si), words: `${words} ${live.said('GAUGE_PRESSURE', si)}`, kind: 'limit' }, drawn));
+    };
     svg.append(path(`M${found.map((one, i) => `${left + (i + 0.5) * apart} ${y(one.peak)}`).join('L')}`, 'curve pressure'));
     if (opens !== undefined) {
-      level(opens, 'relief valve opens:', 'limit', right, 'end', -6);
+      level(opens, 'relief valve opens:', 'limit');
     }
-    level(limit, 'limit of the sizing:', 'target', left + 6, 'start', found[0] && enough(found[0]) ? -6 : 24);
+    level(limit, 'limit of the sizing:', 'target');
     const smallest = found.find(enough);
     found.forEach((one, i) => {
       const at = left + (i + 0.5) * apart;
       const mine = described.vessels[0] && Math.abs(described.vessels[0].volume - one.volume) < 1e-9;
       const judged = enough(one) ? 'enough' : one.peak >= opens ? 'relief valve opens' : 'above the limit';
-      const words = `${live.said('VOLUME', one.volume)}: ${live.said('GAUGE_PRESSURE', one.peak)}, ${judged}`;
+      const taken = advised && Math.abs(advised.volume - one.volume) < 1e-9;
+      const words = `${live.said('VOLUME', one.volume)}: ${live.said('GAUGE_PRESSURE', one.peak)}, ${judged}${taken ? ', recommended' : ''}`;
       const [cx, cy] = [at, y(one.peak)];
       const mark = enough(one) ? shape('circle', { cx, cy, r: 8 }) : shape('rect', { x: cx - 8, y: cy - 8, width: 16, height: 16 });
       const pin = shape('g', { class: enough(one) ? 'size enough' : 'size', tabindex: 0, role: 'button', 'aria-label': words }, mark, shape('title', {}, words));
@@ -135,22 +158,31 @@ export function sizesOf(section, live) {
           fit();
         }
       });
+      if (pressure.shown(one.peak) > most) { // beyond the axis
+        names.push(label(at + 12, cy + 5, live.said('GAUGE_PRESSURE', one.peak).split(/\s/u)[0], { class: 'small halo' }));
+      }
+      if (taken) {
+        names.push(shape('circle', { cx, cy, r: 13, class: 'advised' }));
+      }
       svg.append(pin, label(at, bottom + 22, live.said('VOLUME', one.volume).split(/\s/u)[0], { class: mine ? 'value' : 'small', 'text-anchor': 'middle' }));
     });
+    svg.append(...names);
     const size = (one) => live.said('VOLUME', one.volume);
     const charged = found[0] ? live.said('GAUGE_PRESSURE', found[0].precharge) : '';
     const told = [
-      `By size, ${scaleOf(live.house, 'VOLUME').symbol}, each ${fitted() ? '' : 'new and '}charged to ${charged}. Filled: the peak of a full heat-up from cold stays within the limit. Hollow: it does not. Choose one to fit it.`,
-      smallest ? `${size(smallest)} is the smallest that is just enough by the best estimates, with no margin.` : 'None of them keeps the limit at this supply and precharge.',
+      `By size, ${scaleOf(live.house, 'VOLUME').symbol}, each ${fitted() ? '' : 'new and '}charged to ${charged}. Filled: the peak of a full heat-up from cold stays within the limit. Hollow: it does not. ${advised?.volume ? 'Ringed: the size to take. ' : ''}Choose one to fit it.`,
+      ...(advised?.said ? advised.said : [smallest ? `${size(smallest)} is the smallest that is just enough by the best estimates, with no margin.${asked || !seen ? '' : ' Which one keeps a margin is being worked out …'}` : 'None of them keeps the limit at this supply and precharge.']),
     ];
     section.replaceChildren(element('h2', {}, live.house.spelled('Which vessel?')), svg, ...told.map((words) => element('p', { class: 'quiet' }, live.house.spelled(words))));
   }
 
   /** Starts again for the house as it is; each size is a heat-up of its own, and the page stays free between them. */
-  return () => {
+  function search() {
     turn += 1;
     const mine = turn;
     found.length = 0;
+    advised = null;
+    asked = true;
     const { described, house } = live;
     if (described.vessels.length > 1 || live.run.trace.end > 8 * 86_400) {
       section.replaceChildren();
@@ -167,7 +199,9 @@ export function sizesOf(section, live) {
       }
       const size = sizes.shift();
       if (!size) {
+        asked = false;
         show();
+        advise();
         return;
       }
       const changes = new Map([['vessel.volume', `${Number(volume.shown(size.volume).toFixed(3))} ${volume.unit}`]]);
@@ -196,5 +230,6 @@ export function sizesOf(section, live) {
       setTimeout(next, 0);
     };
     setTimeout(next, 250);
-  };
+  }
+  return { search, /** Draws anew what was found, for another width or for paper. */ redraw: () => found.length > 0 && show() };
 }
