@@ -71,8 +71,6 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread, List<
         ONCE_CLOSED,
         /** It holds in a smaller region, which it names. */
         ELSEWHERE,
-        /** It is for smaller heaters. */
-        TOO_LARGE,
         /** It stands in an older standard, and another decides. */
         OLDER,
         /** The place is not known. */
@@ -261,7 +259,7 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread, List<
         Place place = house.site().place();
         Topic topic = rule.topic();
         if (!place.rules(topic).get(0).equals(rule)) {
-            return besides(rule, house);
+            return besides(rule);
         }
         if (ON_EXPANSION.contains(topic) && house.supply().arrangement() == Supply.Arrangement.DIRECT) {
             return Verdict.ONCE_CLOSED;
@@ -280,12 +278,13 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread, List<
     }
 
     /** What becomes of a rule beside the one that decides its topic. */
-    private static Verdict besides(PlaceRule rule, HotWaterSystem house) {
+    private static Verdict besides(PlaceRule rule) {
         if (rule.isLocal()) {
             return Verdict.ELSEWHERE;
         }
         if (rule.topic() == Topic.EXPANSION_CONTROL && rule.limit().isPresent()) {
-            return house.tank().volume() < rule.limit().getAsDouble() ? Verdict.ON_SITE : Verdict.TOO_LARGE;
+            // which heaters it is for is read in two ways
+            return Verdict.ON_SITE;
         }
         return Verdict.OLDER;
     }

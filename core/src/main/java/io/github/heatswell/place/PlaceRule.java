@@ -188,7 +188,7 @@ public record PlaceRule(
     }
 
     /**
-     * Its clause with the edition, or that where it was read no edition was shown, for a paper whose reader has to find it.
+     * Its clause with the edition, or that nobody knows it who read the clause, for a paper whose reader has to find it.
      *
      * @return such as {@code UPC 608.2 (2024)}; empty if it was not found
      */
@@ -196,7 +196,7 @@ public record PlaceRule(
         if (edition.isEmpty()) {
             return clause();
         }
-        return clause() + " (" + (edition.equals(NOT_SHOWN) ? "edition not shown" : edition) + ")";
+        return clause() + " (" + (edition.equals(NOT_SHOWN) ? "edition not known: ask" : edition) + ")";
     }
 
     /**

@@ -135,7 +135,7 @@ final class AuthorityPaper {
         blocks.add(limits());
         clauses(blocks);
         blocks.add(plates());
-        blocks.add(new Block.Paragraph(method(), Block.Tone.PLAIN));
+        blocks.add(new Block.Paragraph(capacity() + method(), Block.Tone.PLAIN));
         return new Document.Section("For the authority: why this vessel", Document.Form.PAPER, blocks);
     }
 
@@ -409,24 +409,31 @@ final class AuthorityPaper {
             return;
         }
         List<List<String>> rows = rules.rules().stream()
-                .filter(held -> matters(held.rule()))
+                .filter(held -> matters(held.rule()) && held.rule().isCode())
                 .map(held -> List.of(
-                        held.rule().cited() + "; "
+                        held.rule().cited()
                                 + (held.rule().source().orElseThrow().standing() == Citation.Standing.SEEN
-                                        ? "read"
-                                        : "quoted"),
+                                        ? "; read"
+                                        : held.rule().clause().contains("quoted") ? "" : "; quoted"),
                         PageWords.typeset(held.rule().words(), shown),
                         became(held.verdict())))
                 .toList();
         blocks.add(new Grid(
                 "Which clauses? " + rules.place().title()
-                        + ". \u201cRead\u201d: the original was read; \u201cquoted\u201d: it was read as quoted elsewhere",
+                        + ". \u201cRead\u201d: in the original; \u201cquoted\u201d: by others",
                 List.of("Clause and edition", "What it says", "Here"),
                 rows));
         // one paragraph: on the lower of the two papers every line counts
         boolean all = rules.rules().stream().map(RulesHere.Held::rule).allMatch(AuthorityPaper::matters);
+        String trade = rules.rules().stream()
+                .map(RulesHere.Held::rule)
+                .filter(rule -> matters(rule) && !rule.isCode())
+                .map(rule -> PageWords.capitalised(rule.topic().label()) + ": " + PageWords.typeset(rule.words(), shown)
+                        + " (" + rule.cited() + "). ")
+                .collect(Collectors.joining());
         String said = code().map(why -> why + " ").orElse("")
-                + (all ? "" : "Clauses on which no size turns are left out; the command 'heatswell rules' lists them.");
+                + (trade.isEmpty() ? "" : "No clause, but said by the trade. " + trade)
+                + (all ? "" : "Clauses on which no size turns are left out: see 'heatswell rules'.");
         if (!said.isEmpty()) {
             blocks.add(new Block.Paragraph(said.strip(), Block.Tone.PLAIN));
         }
@@ -459,7 +466,7 @@ final class AuthorityPaper {
             case CUT_OUT_ON_SITE -> "check on site: the cut-out must be hand-reset";
             case KEPT -> "nothing against it";
             case ONCE_CLOSED -> "check on site; to be kept in full once a check valve is fitted";
-            case AGAINST, OPEN, ELSEWHERE, TOO_LARGE, OLDER, NOT_KNOWN -> RulesReport.word(verdict);
+            case AGAINST, OPEN, ELSEWHERE, OLDER, NOT_KNOWN -> RulesReport.word(verdict);
         };
     }
 
@@ -532,6 +539,22 @@ final class AuthorityPaper {
                 + valve.ratedInput().stream()
                         .mapToObj(rated -> ", for " + shown.power(rated))
                         .collect(Collectors.joining());
+    }
+
+    /** Whether the valves that open on temperature discharge as much heat as the heater gives; one whose plate says less is a hazard. */
+    private String capacity() {
+        String input = shown.power(house.heater().input());
+        return house.reliefValves().stream()
+                .filter(valve -> valve.setTemperature().isPresent())
+                .map(valve -> valve.name() + ": rated for "
+                        + valve.ratedInput().stream()
+                                .mapToObj(rated -> shown.power(rated) + ", "
+                                        + (rated < house.heater().input() ? "less than" : "at least") + " the heater's "
+                                        + input)
+                                .findFirst()
+                                .orElse("how much heat? Its plate must say at least the heater's " + input)
+                        + ". ")
+                .collect(Collectors.joining());
     }
 
     private String method() {

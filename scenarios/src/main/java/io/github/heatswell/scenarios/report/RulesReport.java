@@ -240,7 +240,6 @@ public final class RulesReport {
             case CUT_OUT_ON_SITE -> "for you to check: the cut-out must be hand-reset";
             case ONCE_CLOSED -> "for you to check, and to keep in full once a check valve is fitted";
             case ELSEWHERE -> "applies only in the place named";
-            case TOO_LARGE -> "does not apply: this heater is larger";
             case OLDER -> "an older standard";
             case NOT_KNOWN -> "place not known";
         };

@@ -176,8 +176,15 @@ class AuthorityPaperTest {
         String uk = paper("site.place=uk");
         assertTrue(
                 uk.contains("Approved Document G, G3 3.49 to 3.60") && uk.contains("cut-out that does not reset"), uk);
+        // an officer sent it back for editions that nobody had seen, and for Scotland's words on a house in England
+        assertTrue(uk.contains("quoted in a heater's manual (edition not known: ask),"), uk);
+        assertTrue(uk.matches("(?s).*in Scotland qualified people, applies only in the place named.*"), uk);
+        assertFalse(uk.contains("not shown"), uk);
         String en = paper("site.place=en");
         assertTrue(en.contains("can pass 75 % of the safety valve's set pressure"), en);
+        // what no code says is no clause
+        assertFalse(en.contains("[a German trade page"), en);
+        assertTrue(en.contains("No clause, but said by the trade. Expansion control: a vessel is a choice"), en);
         assertTrue(en.contains("at 70 \u00b0C or less") || en.contains("at 70 degC or less"), en);
     }
 
@@ -229,6 +236,8 @@ class AuthorityPaperTest {
         assertTrue(grid.contains("name=Thermostat; cut-out, value=62 degC; 80 degC"), grid);
         assertTrue(grid.contains("name=Relief valve 'first': opens at, value=6 bar,"), grid);
         assertTrue(grid.contains("name=Relief valve 'last': opens at, value=7 bar or 90 degC, for 25 kW"), grid);
+        assertTrue(grid.contains("last: rated for 25 kW, at least the heater's 3 kW."), grid);
+        assertFalse(grid.contains("first: rated"), "it opens on pressure alone");
         assertTrue(paper("site.place=en").contains("name=Thermostat set at, value=62 degC"), "nobody said");
     }
 
