@@ -56,6 +56,9 @@ public final class VesselChoice {
     /** How much larger than the vessel the house has or needs a map reaches. */
     private static final double SHOWN_ABOVE = 2.5;
 
+    /** A plate and a setting this close are the same: 150 psi are sold as 10 bar. */
+    private static final double SAME_PLATE = 1.05;
+
     /** The warmest gas (K) that can be described as charged. */
     private static final double WARMEST_CHARGED = TemperatureUnit.CELSIUS.toSi(60);
 
@@ -416,12 +419,20 @@ public final class VesselChoice {
             this.scenario = Objects.requireNonNull(scenario, "scenario");
             HotWaterSystem house = scenario.system();
             double air = house.site().atmosphere();
-            // of several vessels the one that bears least, as it stands where the first one sits
+            // of several vessels the one that bears least, as it stands where the first one sits; an only one that
+            // bears less than the
+            // relief valve lets through has to be replaced, and bounds nothing
             double first = house.vessel().map(ExpansionVessel::height).orElse(0.0);
+            double opens = house.hasSeveralVessels()
+                    ? 0
+                    : Limit.lastRelief(house)
+                            .map(valve -> valve.setPressure().gauge(air))
+                            .orElse(0.0);
             rating = house.vessels().stream()
                     .flatMap(vessel -> vessel.body().rating().stream()
                             .map(plate -> plate.gauge(air) + house.head(vessel.height()) - house.head(first)))
                     .min(Comparator.naturalOrder())
+                    .filter(least -> least * SAME_PLATE >= opens)
                     .map(least -> Pressure.gauge(least, PressureUnit.PASCAL))
                     .orElse(null);
         }

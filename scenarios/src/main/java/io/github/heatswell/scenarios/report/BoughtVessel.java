@@ -41,6 +41,15 @@ public final class BoughtVessel {
                 });
     }
 
+    /** Why the only vessel of a house must not stay there by what its plate allows; empty if nothing is known against it. */
+    static Optional<String> presentIsWeak(HotWaterSystem house, QuantityFormat shown) {
+        return house.vessel()
+                .filter(present -> !house.hasSeveralVessels())
+                .flatMap(present -> present.body().rating())
+                .flatMap(rating -> weak(house, rating, shown))
+                .map(why -> "Have the vessel of this house replaced. " + why);
+    }
+
     /**
      * Whether the vessel that was bought will do.
      *

@@ -106,8 +106,10 @@ public final class Results {
                 .flatMap(yardstick -> yardstick.joined("This run", result.peak().value()))
                 .map(joined -> joined.text(shown))
                 .ifPresent(remarks::add);
-        Optional<String> small =
-                mayBeFitted(shown) ? advice.tooSmall(result.system()).map(told -> told.text(shown)) : Optional.empty();
+        Optional<String> small = mayBeFitted(shown)
+                ? BoughtVessel.presentIsWeak(result.system(), shown)
+                        .or(() -> advice.tooSmall(result.system()).map(told -> told.text(shown)))
+                : Optional.empty();
         small.filter(first -> result.system().vessels().isEmpty()).ifPresent(first -> remarks.add(0, first));
         // a range that was given may hold both answers
         advice.check()
@@ -145,7 +147,7 @@ public final class Results {
         said.addAll(advice.check().reasons());
         sections.add(new Document.Section("The answer", said));
         if (mayBeFitted(shown)) {
-            // a vessel that is too small gets neither settings nor a tag
+            // a vessel that is too small or too weak gets neither settings nor a tag
             sections.add((small.isPresent() ? FitterPaper.general() : FitterPaper.of(result.system(), shown))
                     .section(shown)
                     .below(small.stream().toList()));

@@ -143,6 +143,7 @@ public final class SizingReport {
                 .or(() ->
                         Narrative.verdict(scenario.question(), answer.advice()).map(said -> said.text(shown)))
                 .ifPresent(sentences::add);
+        presentIsWeak(shown).ifPresent(why -> sentences.add(0, why));
         sentences.add(told.headline().text(shown) + ".");
         told.remarks().forEach(said -> sentences.add(said.text(shown)));
         if (PageFindings.hazardous(found)) {
@@ -224,6 +225,7 @@ public final class SizingReport {
     /** What is to be minded before a size is bought or allowed, on the sheets that go by it. */
     private List<String> first(QuantityFormat shown) {
         return Stream.of(
+                        presentIsWeak(shown).stream(),
                         Narrative.first(work.advice()).map(said -> said.text(shown)).stream(),
                         minded().stream().map(missing -> missing.sentence().text(shown)),
                         bought(shown).filter(told -> work.tooSmall().isPresent() || work.lacksMargin()).stream())
@@ -455,9 +457,19 @@ public final class SizingReport {
         return answer.against().flatMap(VesselAnswer.Against::bought).isPresent();
     }
 
-    /** Whether the vessel that was bought will do. */
+    /** Whether the vessel that was bought will do, with a lower supply if only with that. */
     private Optional<String> bought(QuantityFormat shown) {
-        return BoughtVessel.told(work, shown);
+        return BoughtVessel.told(work, shown)
+                .map(told -> lowered.map(
+                                supply -> "With " + supply.set(shown) + ", " + told.replaceFirst("^The ", "the "))
+                        .orElse(told));
+    }
+
+    /** Why the vessel that is there has to go, whatever its size. */
+    private Optional<String> presentIsWeak(QuantityFormat shown) {
+        return bought(answer)
+                ? Optional.empty()
+                : BoughtVessel.presentIsWeak(answer.scenario().system(), shown);
     }
 
     /** The run with the vessel that was bought, or else with the one proposed. */

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.scenarios.file.Sources;
 import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.units.UnitSystem;
 import java.io.IOException;
@@ -83,6 +84,35 @@ class SizeCommandTest {
         String page = Files.readString(folder.resolve("report.html"));
         assertTrue(page.matches("(?s).*What to do</h3>\\s*<ol[^>]*>\\s*<li[^>]*>First have the hazard.*"), page);
         assertFalse(page.contains("Have a vessel of"), page);
+    }
+
+    /** Regression: a vessel for a heating system was to be kept behind a lower supply, beside one of 80 L made for as little. */
+    @Test
+    void aVesselThatIsMadeForTooLittleIsReplaced() throws IOException {
+        String why =
+                "Have the vessel of this house replaced. Do not fit a vessel rated for only 3 bar: 'expansion valve' opens"
+                        + " only at 7 bar. Get one rated for at least 7 bar.";
+        String said = words("size", "orchard-lodge-vessel", "--set", "vessel.rating=3bar", "-o", folder.toString());
+        assertTrue(said.contains("which vessel? " + why) && !said.contains("Lower the supply"), said);
+        assertTrue(said.contains("rating assumed for the vessel"), said);
+        assertTrue(
+                Files.readString(folder.resolve("report.html")).contains(">Have the vessel of this house replaced. "));
+        String run = words("run", "orchard-lodge-vessel", "--set", "vessel.rating=3bar", "-o", folder.toString());
+        assertTrue(run.contains(why), run);
+        assertFalse(Files.readString(folder.resolve("report.html")).contains("cut out and tie to it"));
+    }
+
+    /** Regression: a vessel that is enough only at a lower supply was called enough, and the supply came in the next paragraph. */
+    @Test
+    void theHeadlineNamesTheSupplyItHoldsFor() throws IOException {
+        String house =
+                Sources.REDUCED.replace("pressure: 85 psi", "pressure: 105 psi").replace("set: 60 psi", "set: 75 psi");
+        Path file = Files.writeString(folder.resolve("house.yaml"), "title: My house\n" + house);
+        String said = words("size", file.toString(), "--bought", "6gal", "-o", folder.toString());
+        assertTrue(
+                said.matches(".*: which (?:vessel|expansion tank)\\? With the reducing valve set to [^,]*, the"
+                        + " (?:vessel|expansion tank) of [^,]* that was bought is enough, .*"),
+                said);
     }
 
     /** Regression: the picture of a vessel that was bought called a house that never was the one as it is. */
