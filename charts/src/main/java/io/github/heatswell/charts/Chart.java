@@ -84,7 +84,7 @@ public final class Chart {
     }
 
     /**
-     * The picture of one run with a third panel: what its relief valves discharged since the start. A run of more than two weeks
+     * The picture of one run with a third panel: what its relief valves discharged since the start, or, where they stayed shut, what went back to the mains. A run of more than two weeks
      * is drawn day by day.
      *
      * @param result the run

@@ -137,11 +137,14 @@ final class ComparisonPicture {
 
     /** An axis for what was discharged since the start, up to a volume (m3). */
     static Axis relievedAxis(double most, QuantityFormat amounts) {
+        return volumeAxis("water discharged", most, amounts);
+    }
+
+    /** An axis for a volume since the start, up to so much (m3). */
+    static Axis volumeAxis(String what, double most, QuantityFormat amounts) {
         double high = most > 0 ? amounts.units().volume().fromSi(most) : 1;
         return ValueScale.fromZero(
-                "water discharged since the start ("
-                        + amounts.symbol(amounts.units().volume()) + ")",
-                high);
+                what + " since the start (" + amounts.symbol(amounts.units().volume()) + ")", high);
     }
 
     private Panel temperaturePanel() {

@@ -110,6 +110,11 @@ final class RunLines {
         return merged(Channel.RELIEVED_TOTAL, List.of());
     }
 
+    /** The volume that went back to the mains since the start. */
+    Points returned() {
+        return merged(Channel.RETURNED_TOTAL, List.of());
+    }
+
     /** The range of the gauge pressure. */
     Range pressureRange() {
         return new Range(

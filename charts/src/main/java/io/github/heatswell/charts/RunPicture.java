@@ -69,14 +69,23 @@ final class RunPicture {
         OptionalDouble end =
                 hazard.stream().mapToDouble(event -> scale.of(event.time())).findFirst();
         Panel temperature = new TemperaturePanel(result, amounts, course, lanes, marks).panel();
-        List<Panel> panels = discharge
-                ? List.of(pressurePanel(), temperature, relievedPanel())
-                : List.of(pressurePanel(), temperature);
+        List<Panel> panels =
+                discharge ? List.of(pressurePanel(), temperature, lostPanel()) : List.of(pressurePanel(), temperature);
         return new Picture(size, caption, scale.axis(), end, panels, Optional.empty());
     }
 
-    private Panel relievedPanel() {
+    /** What was discharged, or, where nothing was, what went back to the mains. */
+    private Panel lostPanel() {
         double volume = result.totals().relieved();
+        double returned = result.totals().returned();
+        if (volume == 0 && returned > 0) {
+            Curve curve = new Curve(Curve.Role.ofRun(0), "returned " + amounts.volume(returned), "", course.returned());
+            return new Panel(
+                    ComparisonPicture.volumeAxis("water returned to the mains", returned, amounts),
+                    List.of(curve),
+                    List.of(),
+                    List.of());
+        }
         Curve curve = new Curve(Curve.Role.ofRun(0), "discharged " + amounts.volume(volume), "", course.relieved());
         return new Panel(ComparisonPicture.relievedAxis(volume, amounts), List.of(curve), List.of(), List.of());
     }

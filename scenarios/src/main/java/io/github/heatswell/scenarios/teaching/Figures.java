@@ -95,6 +95,7 @@ final class Figures {
             at(Kind.TEMPERATURE, "topAt", Channel.WATER_TOP),
             at(Kind.TEMPERATURE, "bottomAt", Channel.WATER_BOTTOM),
             at(Kind.VOLUME, "relievedAt", Channel.RELIEVED_TOTAL),
+            at(Kind.VOLUME, "returnedAt", Channel.RETURNED_TOTAL),
             at(Kind.VOLUME, "vesselWaterAt", Channel.VESSEL_WATER),
             at(Kind.FLOW, "dripAt", Channel.RELIEF_FLOW),
             when("whenGauge", Channel.GAUGE_READING),
