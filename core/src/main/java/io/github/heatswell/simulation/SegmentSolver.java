@@ -259,18 +259,16 @@ final class SegmentSolver {
         /** and one that empties a small part of a vessel. */
         private static final double DRAWING_OFF = 0.7e-3;
 
-        /**
-         * Lengths (s) of steps by kind, and behind those by the kind before and the kind; volumes (m3) where a tap is open. 13 kB, cheaper
-         * to look up than a map.
-         */
-        private final double[] lengths = new double[KINDS * (1 + KINDS)];
+        /** Lengths (s) of steps by kind; volumes (m3) where a tap is open. */
+        private final double[] lengths = unknown();
+        /** The same by the kind before and the kind, for those that have followed on each other. */
+        private final double[][] pairs = new double[KINDS][];
 
         private double pace;
         private int before;
         private int now;
 
         FirstSteps() {
-            Arrays.fill(lengths, UNKNOWN);
             for (PressureRegime rule : List.of(PressureRegime.FREE, PressureRegime.HELD)) {
                 double drawing = rule == PressureRegime.HELD ? DRAWING : DRAWING_OFF;
                 lengths[kind(rule, false, false, false)] = RESTING;
@@ -278,6 +276,12 @@ final class SegmentSolver {
                 lengths[kind(rule, false, false, true)] = drawing;
                 lengths[kind(rule, false, true, true)] = drawing;
             }
+        }
+
+        private static double[] unknown() {
+            double[] lengths = new double[KINDS];
+            Arrays.fill(lengths, UNKNOWN);
+            return lengths;
         }
 
         private static int kind(PressureRegime rule, boolean valveOpen, boolean heating, boolean drawing) {
@@ -297,18 +301,17 @@ final class SegmentSolver {
             before = now;
             now = kind(modes.rule, modes.anyValveOpen(), heating, drawn > 0);
             pace = drawn > 0 ? drawn : 1;
-            double alike = lengths[pair()];
+            double alike = pairs[before] == null ? UNKNOWN : pairs[before][now];
             return (alike > 0 ? alike : lengths[now]) / pace;
-        }
-
-        private int pair() {
-            return KINDS * (1 + before) + now;
         }
 
         /** The segment might have begun with a step of this length (s). */
         void learn(double length) {
             lengths[now] = length * pace;
-            lengths[pair()] = lengths[now];
+            if (pairs[before] == null) {
+                pairs[before] = unknown();
+            }
+            pairs[before][now] = lengths[now];
         }
     }
 }

@@ -98,7 +98,7 @@ public final class If97Region1 implements LiquidWater {
     private static final int TAU_POWER_ZERO = MAX_I + 1 - MIN_J;
 
     /** Length of the working memory that an evaluation needs. */
-    static final int WORKSPACE_LENGTH = TAU_POWER_ZERO + MAX_J + 1;
+    private static final int WORKSPACE_LENGTH = TAU_POWER_ZERO + MAX_J + 1;
 
     private static final LiquidWater.ValidityRange VALIDITY = new LiquidWater.ValidityRange(273.15, 623.15, 611, 100e6);
     private static final If97Region1 INSTANCE = new If97Region1();
@@ -124,6 +124,9 @@ public final class If97Region1 implements LiquidWater {
         double tau = T_STAR / temperature;
         double piBase = PI_SHIFT - pressureAbsolute / P_STAR;
         double tauBase = tau - TAU_SHIFT;
+        if (into.workspace.length == 0) {
+            into.workspace = new double[WORKSPACE_LENGTH];
+        }
         double[] powers = into.workspace;
         fillPowers(piBase, tauBase, powers);
 

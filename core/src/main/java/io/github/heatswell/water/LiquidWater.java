@@ -18,7 +18,7 @@ public sealed interface LiquidWater permits GibbsPolynomialWater, If97Region1 {
      * Computes all properties at one point into an object that the caller provides and keeps.
      *
      * <p>This is the method for a solver's hot loop, whose trial steps may stray outside the range: it does not check
-     * its arguments, throws nothing and allocates nothing. Outside the range the formulation is extrapolated, smoothly
+     * its arguments, throws nothing and allocates nothing beyond the first look with a state. Outside the range the formulation is extrapolated, smoothly
      * for a few kelvin and a few megapascal and without meaning farther out. A NaN argument gives NaN properties.
      *
      * @param temperature temperature (K)
@@ -216,8 +216,8 @@ public sealed interface LiquidWater permits GibbsPolynomialWater, If97Region1 {
      */
     public static final class State {
 
-        /** Working memory that spares {@link If97Region1} an allocation; holds nothing between evaluations. */
-        final double[] workspace = new double[If97Region1.WORKSPACE_LENGTH];
+        /** Working memory that {@link If97Region1} makes at its first evaluation; holds nothing between evaluations. */
+        double[] workspace = {};
         /** What the last temperature gave {@link GibbsPolynomialWater}, which at that temperature then has less to work out. */
         final GibbsPolynomialWater.Isotherm isotherm = new GibbsPolynomialWater.Isotherm();
 
