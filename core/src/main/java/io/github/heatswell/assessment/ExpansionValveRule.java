@@ -95,8 +95,8 @@ final class ExpansionValveRule implements Rule {
         return advised(subject, valve, Finding.draft("expansion-valve-works", severity(subject, valve)))
                 .says(Statement.of(
                                 Rule.quoted(valve.name())
-                                        + ", there to discharge the expansion on the cold inlet, opened " + often
-                                        + " and discharged {}: that is its job",
+                                        + " is there to discharge the expansion on the cold inlet. It opened " + often
+                                        + " and discharged {}",
                                 volume(discharged))
                         .then(WaterLossRule.inAYear(subject, run, discharged))
                         .then(Statement.of(guards))

@@ -21,7 +21,7 @@ public enum SiteCheck {
             "the highest reading of the gauge while the tank heats up from cold", "Pa", 0.15e5, 2, Range.HEATED),
     /** What the gauge shows twelve hours after the heat-up began, no water drawn in between (Pa, gauge). */
     NEXT_MORNING(
-            "the gauge twelve hours after the heat-up from cold began, no water drawn meanwhile",
+            "the gauge twelve hours after the heat-up from cold began, with no water drawn in between",
             "Pa",
             0.1e5,
             3,

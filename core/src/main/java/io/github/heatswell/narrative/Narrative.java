@@ -217,7 +217,7 @@ public record Narrative(
      * @param question the question
      * @param run the run that answers it: whether a valve drips is what its totals say
      * @param doubts what is not known of the house; an answer that rests on it says so
-     * @return whole sentences, such as {@code No: its precharge is too low.}; empty if something else is asked
+     * @return whole sentences, such as {@code No: it is too small.}; empty if something else is asked
      */
     public static Optional<String> verdict(String question, RunSummary run, Doubts doubts) {
         return VesselVerdict.of(question, run, doubts)

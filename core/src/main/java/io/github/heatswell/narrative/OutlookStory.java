@@ -62,7 +62,8 @@ public final class OutlookStory {
         }
         return plain(course.drippingAgain()
                 .map(again -> "Too much precharge makes a relief valve drip now, too little from " + month(again))
-                .orElse("A relief valve drips with today's precharge; loss of precharge is not the cause"));
+                .orElse("A relief valve drips with today's precharge"
+                        + (isUnderpumped() ? ", which is too low already" : "; loss of precharge is not the cause")));
     }
 
     /** Below which precharge it drips: the one that the care names too, unless something else than a valve decides that. */
@@ -217,6 +218,20 @@ public final class OutlookStory {
         return house.hasSeveralVessels();
     }
 
+    /** Whether the vessel that is watched has lost its charge before the look ahead begins. */
+    private boolean isUnderpumped() {
+        return PrechargeTarget.of(house, leading())
+                .filter(target -> target.isAllowed() && today() < target.tooLowGauge())
+                .isPresent();
+    }
+
+    /** The charge of that vessel today (Pa, gauge). */
+    private double today() {
+        ExpansionVessel vessel = house.vessels().get(leading());
+        double air = house.site().atmosphere();
+        return vessel.chargeAbsolute(air, house.site().roomTemperature(), house.gasAtRest(vessel)) - air;
+    }
+
     private int leading() {
         return PrechargeTarget.leading(house).orElseThrow();
     }
@@ -293,6 +308,15 @@ public final class OutlookStory {
             return plain(
                     "No precharge helps while the seat of the reducing valve leaks: what leaks in must get out. Have the"
                             + " valve cleaned or its seat replaced first.");
+        }
+        if (limit.rechargeBelowGauge().isEmpty() && isUnderpumped()) {
+            return plain("Today's precharge" + in() + " is ")
+                    .then(gauge(today()))
+                    .then(", but ")
+                    .then(gauge(target.pumpToGauge()))
+                    .then(
+                            " would match the supply. First let 'heatswell size' say whether the vessel will do with that, or"
+                                    + " which one will; then look ahead again.");
         }
         if (limit.rechargeBelowGauge().isEmpty()) {
             return plain(

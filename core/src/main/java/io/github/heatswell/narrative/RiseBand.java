@@ -174,7 +174,7 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
         String stretch = tank && pipes
                 ? "how far tank and plastic pipe stretch"
                 : tank ? "how far the tank stretches" : pipes ? "how far plastic pipe stretches" : "";
-        String held = air ? "how much air the tank holds" : "";
+        String held = !air ? "" : tank && !pipes ? "how much air it holds" : "how much air the tank holds";
         return stretch + (stretch.isEmpty() || held.isEmpty() ? "" : " and ") + held;
     }
 

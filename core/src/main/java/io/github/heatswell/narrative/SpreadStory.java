@@ -82,11 +82,11 @@ public final class SpreadStory {
      * @return whole sentences
      */
     public static Statement hazards(int ended, List<Finding> first) {
-        return plain("In the first of them: ")
+        return plain("The first of them: ")
                 .then(Statement.joined(
                         " ", first.stream().map(Finding::sentence).toList()))
-                .then(" Each sample is judged by its own values. "
-                        + (ended > 0 ? "It ends " + ended + " of the runs." : "It ends none of the runs."));
+                .then(" Each sample is judged by its own values. " + (ended == 0 ? "None" : ended) + " of the runs "
+                        + (ended > 1 ? "end" : "ends") + " in it.");
     }
 
     /**

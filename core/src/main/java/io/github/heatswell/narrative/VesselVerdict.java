@@ -32,19 +32,26 @@ final class VesselVerdict {
     private static final Pattern TURNED =
             Pattern.compile("(?is).*(\\b(not|no|without|too|or|why|how|which|what)\\b|n't).*");
 
+    /** What is told before a question: whole sentences, none of which asks anything. */
+    private static final Pattern BEFORE =
+            Pattern.compile("(?s)\\A(?:[^?]*?[.!]\\s+)+(?=[^?.!]*(?:\\.\\d[^?.!]*)*\\?\\s*\\z)");
+
     /** What is wrong with a vessel, by finding, in the order in which it is stated. */
     private static final Map<String, String> AGAINST = new LinkedHashMap<>();
 
     /** What else speaks against it, told where nothing is found to be wrong with it and no hazard drives the pressure. */
     private static final Map<String, String> PASSED = new LinkedHashMap<>();
 
+    /** What is put right with a pump, and says nothing against the size. */
+    private static final List<String> CHARGE = List.of("its precharge is too low", "its precharge is too high");
+
     static {
         AGAINST.put("vessel-isolated", "its isolating valve is closed");
         AGAINST.put("vessel-waterlogged", "it has lost its gas");
         AGAINST.put("vessel-upstream-of-check", "it sits on the wrong side of the supply valve");
         AGAINST.put("vessel-above-supply", "the supply hardly reaches it");
-        AGAINST.put("precharge-below-static", "its precharge is too low");
-        AGAINST.put("precharge-above-static", "its precharge is too high");
+        AGAINST.put("precharge-below-static", CHARGE.get(0));
+        AGAINST.put("precharge-above-static", CHARGE.get(1));
         AGAINST.put("vessel-too-small", "it is too small");
         AGAINST.put("vessel-bottomed-out", "it fills completely");
         PASSED.put("vessel-rating-exceeded", "the pressure goes above its rating");
@@ -57,12 +64,13 @@ final class VesselVerdict {
 
     /** Whether somebody asks if the vessel of a house is good enough. */
     private static boolean isAsked(String question, HotWaterSystem house) {
+        String last = BEFORE.matcher(question).replaceFirst("");
         return house.vessel().isPresent()
-                && ASKED.matcher(question).matches()
-                && !TURNED.matcher(question).matches();
+                && ASKED.matcher(last).matches()
+                && !TURNED.matcher(last).matches();
     }
 
-    /** The answer that a run gives, such as {@code No: its precharge is too low.}; empty if that was not asked. */
+    /** The answer that a run gives, such as {@code No: it is too small.}; empty if that was not asked. */
     static Optional<String> of(String question, RunSummary run, Doubts doubts) {
         HotWaterSystem house = run.system();
         if (!isAsked(question, house)) {
@@ -73,7 +81,10 @@ final class VesselVerdict {
         List<String> wrong = told(AGAINST, found);
         List<String> against = wrong.isEmpty() && !hazard ? told(PASSED, found) : wrong;
         if (!against.isEmpty()) {
-            return Optional.of("No: " + String.join(", and ", against) + ".");
+            return Optional.of(
+                    CHARGE.containsAll(against)
+                            ? "Not as it is charged: " + against.get(0) + "."
+                            : "No: " + String.join(", and ", against) + ".");
         }
         boolean works =
                 house.vessels().stream().anyMatch(vessel -> vessel.condition() == ExpansionVessel.Condition.SOUND);

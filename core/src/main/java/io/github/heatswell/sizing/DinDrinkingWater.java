@@ -17,7 +17,7 @@ record DinDrinkingWater(double heaterVolume, double hotTemperature, double suppl
     private static final double RELIEF_SHARE = 0.8;
     /** The lexicon is haustechnikdialog.de, SHKwissen 1146. */
     private static final Citation SOURCE =
-            new Citation("DIN 4807-5:1997, as quoted in a trade lexicon", Citation.Standing.SECOND_HAND);
+            new Citation("DIN 4807-5:1997, in a trade lexicon", Citation.Standing.SECOND_HAND);
 
     DinDrinkingWater {
         HandCalculation.applies("the volume of the tank (Vsp)", heaterVolume, QuantityFormat::volume, 1e-3, 20);

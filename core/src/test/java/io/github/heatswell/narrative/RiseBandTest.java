@@ -228,14 +228,14 @@ class RiseBandTest {
         assertTrue(
                 remark.matches(
                         "Without a working expansion tank, how fast the pressure rises is uncertain\\. Depending on how far the tank"
-                                + " stretches and how much air the tank holds, it is [\\d.]+ psi/°F to [\\d.]+ psi/°F, and the relief valve"
+                                + " stretches and how much air it holds, it is [\\d.]+ psi/°F to [\\d.]+ psi/°F, and the relief valve"
                                 + " opens after \\d+ min to \\d+ min\\. The peak is unaffected: the valve's set pressure"
                                 + " determines it\\. The amount discharged in the first heat-up barely changes: it depends mainly on"
                                 + " how much water is heated and how hot it gets\\."),
                 remark);
         assertTrue(told.facts()
                 .text(UnitSystem.SI)
-                .contains("Depending on how far the tank stretches and how much air the tank holds, it opens after"));
+                .contains("Depending on how far the tank stretches and how much air it holds, it opens after"));
         // regression: a litre under 500 kW opened its valve "after 10 s to 10 s", which was at 46 ms
         RiseBand quick = new RiseBand(1e5, 0.2e5, 0.046, 3.42, 1, "how much air the tank holds");
         assertTrue(

@@ -97,6 +97,8 @@ class SizeStoriesTest {
                 "Does a vessel of 12 litres keep the relief valve shut?      | false",
                 "Is the vessel too small, or large enough?                   | false",
                 "Isn't the vessel large enough?                              | false",
+                "The tundish drips. Is the 12.5 L vessel large enough?       | true",
+                "Why does it drip? Is the vessel large enough?               | false",
                 "Which vessel is enough?                                     | false",
                 "Why does it drip?                                           | false"
             })
@@ -110,8 +112,8 @@ class SizeStoriesTest {
             delimiter = '|',
             value = {
                 "35 | 4 | Yes: in this run it keeps the pressure within every limit checked.",
-                "35 | 1 | No: its precharge is too low.",
-                "35 | 6 | No: its precharge is too high.",
+                "35 | 1 | Not as it is charged: its precharge is too low.",
+                "35 | 6 | Not as it is charged: its precharge is too high.",
                 "3  | 4 | No: it is too small."
             })
     void theFirstWordIsTheAnswer(double litres, double charge, String answer) {

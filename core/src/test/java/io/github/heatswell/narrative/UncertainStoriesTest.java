@@ -151,9 +151,9 @@ class UncertainStoriesTest {
     @Test
     void hazardsOfSamplesNameTheFirst() {
         String said = SpreadStory.hazards(2, Findings.of(Houses.bare().build())).text(SI);
-        assertTrue(said.startsWith("In the first of them: "), said);
-        assertTrue(said.endsWith(" Each sample is judged by its own values. It ends 2 of the runs."), said);
-        assertTrue(SpreadStory.hazards(0, List.of()).text(SI).endsWith("It ends none of the runs."));
+        assertTrue(said.startsWith("The first of them: "), said);
+        assertTrue(said.endsWith(" Each sample is judged by its own values. 2 of the runs end in it."), said);
+        assertTrue(SpreadStory.hazards(0, List.of()).text(SI).endsWith("None of the runs ends in it."));
     }
 
     private static OutlookResult outlook(HotWaterSystem house, double yearly, int years) {
@@ -200,6 +200,15 @@ class UncertainStoriesTest {
         assertTrue(
                 answer.contains("none drips within a year; with 95 % confidence, at most 17 % of such houses do."),
                 answer);
+    }
+
+    @Test
+    void whatIsUnderpumpedTodayIsPumpedUpFirst() {
+        HotWaterSystem house = house(2, 2);
+        String answer = Narrative.of(outlook(house, 0.1, 1), house).answer().text(SI);
+        assertTrue(answer.startsWith("A relief valve drips with today's precharge, which is too low already."), answer);
+        assertTrue(answer.contains("Today's precharge is 2 bar, but 4 bar would match the supply."), answer);
+        assertFalse(answer.contains("Topping up the precharge does not help here"), answer);
     }
 
     @Test

@@ -201,7 +201,7 @@ final class DiagnoseCommand implements ScenarioCommand {
                                 Optional.ofNullable(request.option(PRESSURE_UNIT, null)),
                                 Optional.ofNullable(request.option(COLUMNS, null))));
             } catch (InvalidReadingsException e) {
-                String instead = e.isUnitMissing() ? ", or add " + PRESSURE_UNIT + " with psi, bar or kPa" : "";
+                String instead = e.isUnitMissing() ? ", or give it with " + PRESSURE_UNIT : "";
                 throw wrong(file, e.getMessage().lines().map(line -> ":" + line + instead));
             } catch (FileSystemException e) {
                 throw wrong(file, Stream.of(": " + Objects.requireNonNullElse(e.getReason(), "cannot be read")));

@@ -56,7 +56,7 @@ final class ReliefSections {
                                     "name in the results; different for every valve",
                                     "expansion valve",
                                     Form.text(60, ReliefValve.Builder::name))
-                            .typically("relief valve", "what it is"),
+                            .typically("relief valve", "no name was given"),
                     pressure(NamedValue.SET_PRESSURE.key(), "set pressure", "7 bar", ReliefValve.Builder::setPressure),
                     pressure(
                                     "full-lift",

@@ -476,7 +476,7 @@ final class PageSizes {
         return Narrative.drips(answer.asItIs().summary())
                 .map(drips -> temperatureValveDrips(answer)
                         ? "drips; a T&P must not do that for good"
-                        : drips + "; in time scale may keep the valve from closing")
+                        : drips + "; scale may in time keep the valve from closing")
                 .orElse(
                         passes
                                 ? "exceeds the limit"

@@ -58,7 +58,7 @@ class StudyCommandsTest {
         assertEquals(3, outcome.status(), outcome.err());
         assertTrue(outcome.out().startsWith("HAZARD: "), outcome.out());
         assertTrue(outcome.out().contains("HAZARD in all 16 samples"), outcome.out());
-        assertTrue(outcome.out().contains("In the first of them: "), outcome.out());
+        assertTrue(outcome.out().contains("The first of them: "), outcome.out());
     }
 
     @Test

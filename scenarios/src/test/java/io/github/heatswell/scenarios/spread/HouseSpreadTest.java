@@ -110,6 +110,14 @@ class HouseSpreadTest {
         assertEquals("relief-set-above-tank", unread.firstHazards().get(0).id());
     }
 
+    /** Regression: half of the houses were a hazard where a valve with the tank's rating stands behind one that opens lower. */
+    @Test
+    void aValveBehindAnotherIsJudgedByItsPlateToo() {
+        SpreadAnswer two = setTo("8.5 bar, name: first }, { opens-at: 99 degC, opens: 10 bar +- 0.35 bar");
+        assertEquals(List.of(), two.firstHazards());
+        assertEquals(0, two.hazardFound().count());
+    }
+
     /** What nobody has read is varied between its usual ends, as many of them as there are; what is known is not. */
     @Test
     void whatNobodyHasReadIsVaried() {
