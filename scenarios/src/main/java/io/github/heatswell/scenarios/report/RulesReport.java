@@ -178,9 +178,7 @@ public final class RulesReport {
                         .map(held -> List.of(
                                 about(held, rules),
                                 PageWords.typeset(held.rule().words(), shown),
-                                held.rule().cited() + "; "
-                                        + PageFormulas.standing(
-                                                held.rule().source().orElseThrow()),
+                                standing(held.rule()),
                                 word(held.verdict())))
                         .toList());
     }
@@ -189,11 +187,17 @@ public final class RulesReport {
         return new Block.Items(
                 rules.rules().stream()
                         .map(held -> about(held, rules) + ": " + held.rule().words() + " ("
-                                + held.rule().cited() + "; "
-                                + PageFormulas.standing(held.rule().source().orElseThrow()) + ")"
+                                + standing(held.rule()) + ")"
                                 + (rules.place().isKnown() ? ". This house: " + word(held.verdict()) : "") + ".")
                         .toList(),
                 Block.ListKind.BULLETS);
+    }
+
+    /** Its clause, and how far that was read, unless the clause says who quotes it. */
+    private static String standing(PlaceRule rule) {
+        return rule.clause().contains("quoted ")
+                ? rule.cited()
+                : rule.cited() + "; " + PageFormulas.standing(rule.source().orElseThrow());
     }
 
     private static String about(Held held, RulesHere rules) {

@@ -88,7 +88,8 @@ class RulesCommandTest {
         if (place.equals("uk")) {
             assertTrue(said.contains("the vessel described has a fault: see the findings."), said);
             assertTrue(
-                    said.contains("(2015 with 2016 changes); read as quoted elsewhere). This house: run it to see."),
+                    said.contains(
+                            "quoted in an encyclopaedia of building (2015 with 2016 changes)). This house: run it to see."),
                     said);
         }
     }
