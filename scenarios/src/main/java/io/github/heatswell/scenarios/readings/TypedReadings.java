@@ -6,6 +6,7 @@ import io.github.heatswell.scenarios.wording.Printable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -13,6 +14,12 @@ import java.util.stream.Stream;
  * A list of readings that somebody types line by line, each of which is understood as it comes. Immutable.
  */
 public final class TypedReadings {
+
+    /** A line that begins with a time of a clock with twelve hours. */
+    private static final Pattern HALF_DAY =
+            Pattern.compile("\\s*\\d{1,2}(:\\d\\d)? ?[ap]m\\b.*", Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern CLOCK = Pattern.compile("(\\d\\d)(:\\d\\d.*)");
 
     private static final TypedReadings NONE = new TypedReadings(List.of(), Optional.empty(), Double.POSITIVE_INFINITY);
 
@@ -170,12 +177,23 @@ public final class TypedReadings {
                 : ", " + cells[1] + " "
                         + rows[0].split(",")[1].replace("pressure_", "").replace('_', ' ');
         boolean aClock = rows[0].startsWith("time");
-        String time = aClock ? cells[0].replaceFirst("(\\d\\d:\\d\\d):00$", "$1") : cells[0];
+        String time = aClock ? clock(cells[0].replaceFirst("(\\d\\d:\\d\\d):00$", "$1")) : cells[0];
         String read = time + pressure + (pressure.isEmpty() ? "" : doubt(pressure.substring(2)) + slip(rows));
         return Stream.of(read, words.isEmpty() ? "" : note(words) + (pressure.isEmpty() ? missed(words) : ""))
                 .filter(one -> !one.isEmpty())
                 .reduce((one, other) -> one + "; " + other)
                 .orElse("");
+    }
+
+    /** A time of day as the list has it: with am or pm if any line of it has. */
+    private String clock(String time) {
+        Matcher parts = CLOCK.matcher(time);
+        if (!parts.matches()
+                || lines.stream().noneMatch(line -> HALF_DAY.matcher(line).lookingAt())) {
+            return time;
+        }
+        int hour = Integer.parseInt(parts.group(1));
+        return (hour + 11) % 12 + 1 + parts.group(2) + (hour < 12 ? " am" : " pm");
     }
 
     private String doubt(String pressure) {

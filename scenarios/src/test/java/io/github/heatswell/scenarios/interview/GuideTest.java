@@ -316,7 +316,7 @@ class GuideTest {
         Path list = folder.resolve("my-house-readings.txt");
         assertEquals("diagnose HOUSE --readings " + list, ran.get(1));
         assertEquals("6:45 am 61 psi\n7:05 am 96 drips\n7:25 am 99\n", Files.readString(list));
-        assertTrue(flat().contains("-> 07:05, 96 psi; 'drips': the relief pipe drips"), said);
+        assertTrue(flat().contains("-> 7:05 am, 96 psi; 'drips': the relief pipe drips"), said);
         assertTrue(flat().contains("Comparing every cause with the readings takes a minute or two."), said);
     }
 

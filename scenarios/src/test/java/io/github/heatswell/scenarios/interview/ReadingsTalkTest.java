@@ -44,9 +44,10 @@ class ReadingsTalkTest {
                         + " 146|11:20 133|6:40 am 61 nobody used water 1-5 am|done|");
         assertEquals(Ending.FINISHED, ending, said);
         assertTrue(said.contains("What does the gauge read in"), said);
-        assertTrue(said.contains("-> 22:05, 62 psi; 'after dishwasher': water was drawn since the line before"), said);
-        assertTrue(said.contains("-> 22:25, 149 psi; 'drip': the relief pipe drips"), said);
-        assertTrue(said.contains("-> 06:40, 61 psi; 'nobody used water 1-5 am': no water was drawn"), said);
+        assertTrue(
+                said.contains("-> 10:05 pm, 62 psi; 'after dishwasher': water was drawn since the line before"), said);
+        assertTrue(said.contains("-> 10:25 pm, 149 psi; 'drip': the relief pipe drips"), said);
+        assertTrue(said.contains("-> 6:40 am, 61 psi; 'nobody used water 1-5 am': no water was drawn"), said);
         LogReader.LogFile read = LogReader.read(file(), 101_325);
         assertEquals(10, read.log().count());
         assertEquals(62 * 6894.757, read.log().gauge(0), 1, "psi");
@@ -106,7 +107,7 @@ class ReadingsTalkTest {
     @Test
     void theRowsOfTheSheetAreTypedAsTheyStand() throws IOException, OutputException {
         String said = said("6:30 am 78 psi|8:30 am 85|10:30 pm 79|next morning 6:15 78|done|");
-        assertTrue(said.contains("-> 22:30, 79 psi -> 06:15, 78 psi"), said);
+        assertTrue(said.contains("-> 10:30 pm, 79 psi -> 6:15 am, 78 psi"), said);
         assertEquals(4, LogReader.read(file(), 101_325).log().count());
     }
 
@@ -117,7 +118,7 @@ class ReadingsTalkTest {
         assertTrue(
                 said.contains("Not kept: this time is either earlier than the one before or more than ten hours later"),
                 said);
-        assertTrue(said.contains("-> 13:00, 80 psi -> 22:30, 79 psi -> 06:15, 78 psi"), said);
+        assertTrue(said.contains("-> 1:00 pm, 80 psi -> 10:30 pm, 79 psi -> 6:15 am, 78 psi"), said);
         assertEquals(5, LogReader.read(file(), 101_325).log().count());
     }
 
@@ -127,7 +128,7 @@ class ReadingsTalkTest {
         String said = said(
                 "6:45 am 61 psi|help|6:50 1000|undo|6:50 \u001b[31m70\tfoo|6:50 am 70 \u001b[31mfoo|7:00 80|done|");
         assertTrue(said.contains("it scalds"), said);
-        assertTrue(said.contains("-> 06:50, 1000 psi (more than any house has: is it right?"), said);
+        assertTrue(said.contains("-> 6:50 am, 1000 psi (more than any house has: is it right?"), said);
         assertTrue(said.contains("Taken back; 1 reading is left"), said);
         assertFalse(Files.readString(file()).contains("\u001b"));
         assertEquals(3, LogReader.read(file(), 101_325).log().count());
