@@ -419,9 +419,8 @@ public final class VesselChoice {
             this.scenario = Objects.requireNonNull(scenario, "scenario");
             HotWaterSystem house = scenario.system();
             double air = house.site().atmosphere();
-            // of several vessels the one that bears least, as it stands where the first one sits; an only one that
-            // bears less than the
-            // relief valve lets through has to be replaced, and bounds nothing
+            // of several vessels the one that bears least, as it stands where the first one sits; a single one that
+            // bears less than the relief valve lets through has to be replaced, and bounds nothing
             double first = house.vessel().map(ExpansionVessel::height).orElse(0.0);
             double opens = house.hasSeveralVessels()
                     ? 0

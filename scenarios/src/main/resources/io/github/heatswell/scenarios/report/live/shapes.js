@@ -35,8 +35,8 @@ export function element(name, attributes = {}, ...inside) {
   return made;
 }
 
-/** Whether pictures are drawn for a phone; on paper never. */
 const isPrinted = () => 'printed' in document.documentElement.dataset;
+/** Whether pictures are drawn for a phone; on paper never. */
 export const isNarrow = () => !isPrinted() && matchMedia('screen and (max-width: 38rem)').matches;
 
 /**

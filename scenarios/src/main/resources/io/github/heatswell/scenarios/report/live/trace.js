@@ -114,7 +114,7 @@ export function traceOf(svg, live, goTo) {
     if (Math.abs(described.limit - (run.limits[0]?.pressure ?? run.working.pressure)) > 1) {
       const y = first.y(described.limit);
       all.push(line(BOX.left, y, right, y, 'target'));
-      levels.push([y, `limit of the sizing: ${live.said('GAUGE_PRESSURE', described.limit)}`]);
+      levels.push([y, `${narrow ? 'limit' : 'limit of the sizing'}: ${live.said('GAUGE_PRESSURE', described.limit)}`]);
     }
     if (run.working.pressure <= highest * 1.08) {
       const y = first.y(run.working.pressure);

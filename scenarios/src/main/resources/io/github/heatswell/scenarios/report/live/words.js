@@ -139,7 +139,7 @@ export function sizesOf(section, live, lab) {
     if (opens !== undefined) {
       level(opens, 'relief valve opens:', 'limit');
     }
-    level(limit, 'limit of the sizing:', 'target');
+    level(limit, isNarrow() ? 'limit:' : 'limit of the sizing:', 'target');
     const smallest = found.find(enough);
     found.forEach((one, i) => {
       const at = left + (i + 0.5) * apart;
@@ -159,7 +159,7 @@ export function sizesOf(section, live, lab) {
         }
       });
       if (pressure.shown(one.peak) > most) { // beyond the axis
-        names.push(label(at + 12, cy + 5, live.said('GAUGE_PRESSURE', one.peak).split(/\s/u)[0], { class: 'small halo' }));
+        names.push(label(at, cy + 26, String(Math.round(pressure.shown(one.peak))), { class: 'small halo', 'text-anchor': 'middle' }));
       }
       if (taken) {
         names.push(shape('circle', { cx, cy, r: 13, class: 'advised' }));
