@@ -5,7 +5,6 @@ import io.github.heatswell.units.Limits;
 import io.github.heatswell.units.RatioUnit;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 
 /**
  * What drives a circulation loop: a pump that takes water from the top of the tank through the loop's pipes and back into the tank,
@@ -51,10 +50,9 @@ public record Circulation(double flow, List<Hours> hours, double returnHeight) {
             if (!(from >= 0 && from < DAY && to >= 0 && to < DAY)) {
                 throw new IllegalArgumentException("pump: " + from + " s to " + to + " s are no times of a day");
             }
-            if (from == to) {
-                throw new IllegalArgumentException(
-                        "to: is the same time as from; leave pump out for one that always runs");
-            }
+            Requirements requirements = new Requirements();
+            requirements.rule(from != to, "to", "is the same time as from; leave pump out for one that always runs");
+            requirements.orThrow();
         }
 
         /**
@@ -102,15 +100,7 @@ public record Circulation(double flow, List<Hours> hours, double returnHeight) {
              * @throws InvalidDescriptionException if a time is missing, or both are the same
              */
             public Hours build() {
-                Requirements requirements =
-                        new Requirements().present("from", from).present("to", to);
-                requirements.rule(
-                        Optional.ofNullable(from)
-                                .filter(start -> start.equals(to))
-                                .isEmpty(),
-                        "to",
-                        "is the same time as from; leave pump out for one that always runs");
-                requirements.orThrow();
+                new Requirements().present("from", from).present("to", to).orThrow();
                 return new Hours(from, to);
             }
         }

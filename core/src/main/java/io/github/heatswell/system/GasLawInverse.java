@@ -39,24 +39,22 @@ record GasLawInverse(GasLaw law, double least) {
         double low = least;
         double high = 1;
         double guess = Math.max(least, empty / pressure);
-        for (int i = 0; i < MAX_STEPS; i++) {
-            double over = law.pressure(charge, guess, warmth) - pressure;
+        double last = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < MAX_STEPS && Math.abs(guess - last) > ACCURACY; i++) {
+            last = guess;
+            double over = law.pressure(charge, last, warmth) - pressure;
             if (Double.isNaN(over)) {
                 return Double.NaN;
             }
             if (over > 0) {
-                low = guess;
+                low = last;
             } else {
-                high = guess;
+                high = last;
             }
-            double next = guess - over / law.byShare(charge, guess, warmth);
-            if (!(next >= low && next <= high)) {
-                next = (low + high) / 2;
+            guess = last - over / law.byShare(charge, last, warmth);
+            if (!(guess >= low && guess <= high)) {
+                guess = (low + high) / 2;
             }
-            if (Math.abs(next - guess) <= ACCURACY) {
-                return next;
-            }
-            guess = next;
         }
         return guess;
     }

@@ -58,9 +58,9 @@ public record Material(
     public static final Material PVCC = new Material("pvc-c", 2.62e9, 0.36, 70e-6, 0.03, 0.0096);
 
     /** Temperature (K) and duration (s) of the test that gives a plastic's modulus. */
-    private static final double TESTED_AT = 296.15;
+    static final double TESTED_AT = 296.15;
 
-    private static final double TESTED_FOR = 10;
+    static final double TESTED_FOR = 10;
 
     /**
      * Checks the constants.

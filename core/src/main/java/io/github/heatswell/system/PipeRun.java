@@ -20,11 +20,6 @@ public final class PipeRun {
     private static final Limits STIFFNESS_AT = Limits.between("stiffnessAt", 273.15, 368.15);
     private static final Limits LOADED_FOR = Limits.between("loadedFor", 360, 3.6e6);
 
-    /** The test that gives the modulus of a plastic in tables: its temperature (K) and how long it lasts (s). */
-    private static final double TEST_TEMPERATURE = 296.15;
-
-    private static final double TEST_TIME = 10;
-
     /** Conductivity of pipe insulation at about 40 degC (W/(m K)): foamed plastic and mineral wool; common practice, no source. */
     private static final double INSULATES = 0.04;
     /**
@@ -48,12 +43,9 @@ public final class PipeRun {
         length = from.length;
         carries = from.carries;
         insulation = from.insulation == null ? 0 : from.insulation;
-        boolean tested = from.stiffnessAt == null && from.loadedFor == null;
-        modulus = tested
-                ? material.youngsModulus()
-                : material.modulus(
-                        from.stiffnessAt == null ? TEST_TEMPERATURE : from.stiffnessAt,
-                        from.loadedFor == null ? TEST_TIME : from.loadedFor);
+        modulus = material.modulus(
+                from.stiffnessAt == null ? Material.TESTED_AT : from.stiffnessAt,
+                from.loadedFor == null ? Material.TESTED_FOR : from.loadedFor);
     }
 
     private PipeRun(PipeRun from, double modulus) {

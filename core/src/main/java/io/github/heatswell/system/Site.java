@@ -50,7 +50,7 @@ public final class Site {
     public String toString() {
         QuantityFormat si = QuantityFormat.ascii(UnitSystem.SI);
         return si.length(altitude) + " above sea level, room at " + si.temperature(roomTemperature) + ", "
-                + (place.isKnown() ? place.title() : "place not known");
+                + place.title();
     }
 
     /**

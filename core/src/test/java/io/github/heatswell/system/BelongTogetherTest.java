@@ -247,6 +247,12 @@ class BelongTogetherTest {
         assertThrows(IllegalArgumentException.class, () -> new Material("string", 0, 0.3, 1e-5));
         assertThrows(IllegalArgumentException.class, () -> new Material("rock", Double.POSITIVE_INFINITY, 0.3, 1e-5));
         assertThrows(IllegalArgumentException.class, () -> new Material("steam", 1e7, 0.3, 1e-2));
+        assertDoesNotThrow(() -> new Material("putty", 1e7, 0.3, 1e-4, 0.3, 0.05));
+        assertThrows(IllegalArgumentException.class, () -> new Material("dough", 1e7, 0.3, 1e-4, 0.301, 0.05));
+        assertThrows(IllegalArgumentException.class, () -> new Material("wax", 1e7, 0.3, 1e-4, 0.3, 0.0501));
+        assertDoesNotThrow(() -> new Circulation.Hours(0, 86_399));
+        assertThrows(IllegalArgumentException.class, () -> new Circulation.Hours(86_400, 1));
+        assertThrows(IllegalArgumentException.class, () -> new Circulation.Hours(1, 86_400));
         assertDoesNotThrow(() -> new Supply.Outage(0, 1));
         assertThrows(IllegalArgumentException.class, () -> new Supply.Outage(5, 5));
         assertThrows(IllegalArgumentException.class, () -> new Supply.Outage(0, Double.POSITIVE_INFINITY));

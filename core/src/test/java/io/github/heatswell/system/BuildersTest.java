@@ -2,6 +2,8 @@ package io.github.heatswell.system;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -15,8 +17,15 @@ import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.RatioUnit;
+import io.github.heatswell.units.TemperatureDifferenceUnit;
+import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.VolumeUnit;
+import java.time.LocalTime;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 
@@ -84,6 +93,99 @@ class BuildersTest {
                         new InvalidDescriptionException.Problem("monthly-swing", "is missing")),
                 assertThrows(InvalidDescriptionException.class, SupplyTemperature.seasons()::build)
                         .problems());
+    }
+
+    /** Contract: whatever a builder is told, it is the builder that is told the next thing. */
+    @Test
+    void whatIsToldGivesTheBuilderBack() {
+        HotWaterSystem.Builder house = RefusalTest.whole(4, 10).vessel(RefusalTest.vessel(4));
+        assertSame(house, house.changePiping(UnaryOperator.identity()));
+        assertSame(house, house.changeReliefValves(UnaryOperator.identity()));
+        assertSame(house, house.changeHeater(UnaryOperator.identity()));
+        assertSame(house, house.changeVessel(UnaryOperator.identity()));
+        assertSame(house, house.changeVessel(0, UnaryOperator.identity()));
+        assertSame(house, house.changeVesselIfAny(UnaryOperator.identity()));
+        assertSame(house, house.changeStart(UnaryOperator.identity()));
+    }
+
+    /** Contract: a vessel that is fitted takes the place of the only one, and joins several. */
+    @Test
+    void aVesselIsFittedBesideSeveral() {
+        ExpansionVessel one = RefusalTest.vessel(4);
+        ExpansionVessel other = RefusalTest.vessel(3);
+        HotWaterSystem.Builder house = RefusalTest.whole(4, 10).fitVessel(one).fitVessel(other);
+        assertEquals(List.of(other), house.build().vessels());
+        assertFalse(house.build().hasSeveralVessels());
+        List<ExpansionVessel> three =
+                house.addVessel(one).fitVessel(one).build().vessels();
+        assertEquals(List.of(other, one), three.subList(0, 2));
+        assertNotSame(one, three.get(2), "two alike are two");
+        assertTrue(house.build().hasSeveralVessels());
+    }
+
+    /** Contract: each of these takes out what was put in, or says what is there. */
+    @Test
+    void whatWasSetIsReadAndTakenOut() {
+        assertTrue(tank().rigid()
+                .air(1, VolumeUnit.LITRE)
+                .withoutAir()
+                .build()
+                .air()
+                .isEmpty());
+        assertTrue(RefusalTest.heater(60, 5).toBuilder()
+                .mixedTo(45, TemperatureUnit.CELSIUS)
+                .withoutMixing()
+                .build()
+                .mixedTo()
+                .isEmpty());
+        assertEquals(
+                Optional.of(Material.STEEL),
+                Shell.cylinder(Material.STEEL, 480, 2, LengthUnit.MILLIMETRE).material());
+        assertEquals(
+                ExpansionVessel.Location.IN_TANK,
+                RefusalTest.vessel(4).toBuilder()
+                        .location(ExpansionVessel.Location.IN_TANK)
+                        .build()
+                        .location());
+        Leak hole = Leak.builder()
+                .flow(2, FlowUnit.LITRE_PER_MINUTE)
+                .at(Pressure.gauge(3, PressureUnit.BAR))
+                .build();
+        assertEquals(Pressure.gauge(3, PressureUnit.BAR), hole.at());
+        SupplyTemperature.SeasonsBuilder seasons = SupplyTemperature.seasons()
+                .annualMean(10, TemperatureUnit.CELSIUS)
+                .monthlySwing(20, TemperatureDifferenceUnit.KELVIN);
+        SupplyTemperature north = seasons.build();
+        SupplyTemperature south = seasons.southern(true).build();
+        assertTrue(north.on(200) > 285 && south.on(200) < 285, "July");
+        assertEquals(Optional.of("two people"), DrawProfile.people("eu-m"));
+    }
+
+    /** The clock by hand: from 22:00 to 6:00 and for an hour at noon the pump runs, so it rests for 15 hours; on the second it starts. */
+    @Test
+    void aPumpRunsByTheClock() {
+        Circulation pump = Circulation.builder()
+                .flow(3, FlowUnit.LITRE_PER_MINUTE)
+                .pump(List.of(
+                        Circulation.Hours.builder().from(79_200).to(21_600).build(),
+                        new Circulation.Hours(43_200, 46_800)))
+                .build();
+        assertEquals(54_000, pump.rests());
+        for (double runs : new double[] {0, 21_599, 43_200, 46_799, 79_200, 86_399}) {
+            assertTrue(pump.runs(runs), "at " + runs);
+        }
+        for (double rests : new double[] {21_600, 43_199, 46_800, 79_199}) {
+            assertFalse(pump.runs(rests), "at " + rests);
+        }
+    }
+
+    /** The clock by hand: half a second past 6:00 is 21 600.5 s, where the timetable stands at its entry. */
+    @Test
+    void theMainsFollowTheClock() {
+        MainsPressure mains = MainsPressure.byClock(Map.of(
+                LocalTime.of(6, 0, 0, 500_000_000), Pressure.gauge(4, PressureUnit.BAR),
+                LocalTime.of(22, 0), Pressure.gauge(6, PressureUnit.BAR)));
+        assertEquals(Set.of(21_600.5, 79_200.0), mains.entries().keySet());
     }
 
     /** Contract: a tank stretches as its dimensions or its compliance say, whichever was set last. */

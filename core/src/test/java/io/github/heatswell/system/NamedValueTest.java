@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /** Regression: the values of a house have one name each, wherever they stand in a file. */
@@ -18,6 +20,8 @@ class NamedValueTest {
         assertEquals(Optional.of(NamedValue.COLD), NamedValue.of("supply.water.coldest"));
         assertEquals(Optional.empty(), NamedValue.of("supply.waterworks"));
         assertEquals(Optional.empty(), NamedValue.of("tank"));
+        assertEquals(Optional.of(NamedValue.PRECHARGE), NamedValue.of("vessels[1].precharge"));
+        assertEquals("opens", NamedValue.SET_PRESSURE.key());
     }
 
     @Test
@@ -29,6 +33,21 @@ class NamedValueTest {
         assertEquals("tank volume", NamedValue.TANK_VOLUME.label());
         assertEquals("vessel volume", NamedValue.VESSEL_VOLUME.label());
         assertEquals("rating of the vessel", NamedValue.VESSEL_RATING.label());
+    }
+
+    /** Contract: a value that is not known is asked for; two stand on the plates by which a valve suits its tank. */
+    @Test
+    void everyValueCanBeFoundOut() {
+        assertEquals(
+                List.of(),
+                Arrays.stream(NamedValue.values())
+                        .filter(value -> value.check().isBlank())
+                        .toList());
+        assertEquals(
+                Set.of(NamedValue.SET_PRESSURE, NamedValue.WORKING_PRESSURE),
+                Arrays.stream(NamedValue.values())
+                        .filter(NamedValue::isPressureOnPlate)
+                        .collect(Collectors.toSet()));
     }
 
     @Test

@@ -5,9 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.place.Place;
 import io.github.heatswell.units.ComplianceUnit;
 import io.github.heatswell.units.ConductanceUnit;
 import io.github.heatswell.units.DurationUnit;
+import io.github.heatswell.units.EnergyUnit;
 import io.github.heatswell.units.ExpansionUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
@@ -278,6 +280,42 @@ class RefusalTest {
                         house.supply().toString(),
                         house.reliefValves().toString(),
                         house.draws().toString()));
+        HotWaterSystem other = house.toBuilder()
+                .site(Site.builder()
+                        .altitude(0, LengthUnit.METRE)
+                        .room(20, TemperatureUnit.CELSIUS)
+                        .place(Place.of("us-ipc"))
+                        .build())
+                .start(Start.builder()
+                        .water(50, TemperatureUnit.CELSIUS)
+                        .timeOfDay(6.5, DurationUnit.HOUR)
+                        .build())
+                .vessel(vessel(4))
+                .build();
+        Draw tub = Draw.builder()
+                .timeOfDay(7, DurationUnit.HOUR)
+                .flow(8, FlowUnit.LITRE_PER_MINUTE)
+                .volume(40, VolumeUnit.LITRE)
+                .build();
+        assertEquals(
+                "0 m above sea level, room at 20 degC, US, International Plumbing or Residential Code (IPC, IRC); water at 50 degC, supply pressure, day 1 at 06:30;"
+                        + " 100 L tank, set to 60 degC, check valve, relief valves: 1, no vessel;"
+                        + " 100 L tank, set to 60 degC, check valve, relief valves: 1, 12 L vessel, precharge 4 bar gauge;"
+                        + " 40 L at 8 L/min from 7 h; 1 kWh at 8 L/min from 7 h, mixed to 40 degC",
+                String.join(
+                        "; ",
+                        other.site().toString(),
+                        other.start().toString(),
+                        house.toString(),
+                        other.toString(),
+                        tub.toString(),
+                        Draw.builder()
+                                .timeOfDay(7, DurationUnit.HOUR)
+                                .flow(8, FlowUnit.LITRE_PER_MINUTE)
+                                .heat(1, EnergyUnit.KILOWATT_HOUR)
+                                .mixedTo(40, TemperatureUnit.CELSIUS)
+                                .build()
+                                .toString()));
     }
 
     static Stream<Arguments> contradictions() {
@@ -366,6 +404,7 @@ class RefusalTest {
                         .build());
         assertThrows(IllegalArgumentException.class, () -> ReliefValve.builder().name(" "));
         assertThrows(IllegalArgumentException.class, () -> ReliefValve.builder().name("x".repeat(61)));
+        assertThrows(IllegalArgumentException.class, () -> ReliefValve.builder().name("two\nlines"));
         assertThrows(IllegalArgumentException.class, () -> new Material("jelly", Double.NaN, 0.3, 1e-5));
         assertThrows(IllegalArgumentException.class, () -> new Material("jelly", 1e9, 0.6, 1e-5));
         assertThrows(IllegalArgumentException.class, () -> new Material("jelly", 1e9, 0.3, -1e-5));

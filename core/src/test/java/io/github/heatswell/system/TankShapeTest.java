@@ -81,6 +81,25 @@ class TankShapeTest {
         assertEquals(1.063, flat / tank().build().compliance(), 1e-3); // printed digits, in the manual
     }
 
+    /**
+     * Validation: hemispheres with a flue through both. Water fills the heads and a cylinder of the length L around the flue,
+     * {@code V = (4/3) pi R^3 + pi R^2 L - pi r^2 (L + 2 R)}; the three closed forms, of heads, shell and flue, add up.
+     */
+    @Test
+    void headsAndFlueAddUp() {
+        double r = 0.05;
+        double heads = 4 * Math.PI / 3 * Math.pow(RADIUS, 3);
+        double length = (VOLUME - heads + 2 * Math.PI * r * r * RADIUS) / (Math.PI * (RADIUS * RADIUS - r * r));
+        double cylinders = RADIUS * RADIUS * RADIUS * length + r * r * r * (length + 2 * RADIUS);
+        double expected = 2
+                * (cylinders * Math.PI * (1.25 - POISSON) + heads * RADIUS * 3 * (1 - POISSON) / 4)
+                / (MODULUS * WALL);
+        Tank tank = tank().heads(100, RatioUnit.PERCENT)
+                .flue(2e3 * r, LengthUnit.MILLIMETRE)
+                .build();
+        assertEquals(expected, tank.compliance(), 1e-12 * expected); // rounding
+    }
+
     /** Another volume is another length of the cylinder, and a measured compliance leaves nothing to shape. */
     @Test
     void whatIsChangedIsShapedAnew() {
