@@ -254,7 +254,7 @@ final class AssessmentContext {
 
     private boolean opensLikeOne(ReliefValve valve) {
         return valve.setTemperature().isEmpty()
-                && valve.setPressure().gauge(atmosphere) <= MAX_EXPANSION_VALVE + Rule.SAME;
+                && !Rule.exceeds(valve.setPressure().gauge(atmosphere), MAX_EXPANSION_VALVE);
     }
 
     /**
@@ -294,7 +294,7 @@ final class AssessmentContext {
     boolean creeps() {
         return house.supply().reducingValve().isPresent()
                 && house.supply().seatLeakage() > 0
-                && highestMains() > highestStatic() + Rule.SAME;
+                && Rule.exceeds(highestMains(), highestStatic());
     }
 
     /** Whether as much leaks out elsewhere as the seat lets in at a pressure (Pa, gauge) below that of the mains. */
@@ -309,7 +309,7 @@ final class AssessmentContext {
     /** Whether the supply alone opens a relief valve, so that it runs without any heating. */
     boolean supplyOpensRelief() {
         return firstRelief()
-                .filter(valve -> highestStatic() >= setPressure(valve) - Rule.SAME)
+                .filter(valve -> Rule.reaches(highestStatic(), setPressure(valve)))
                 .isPresent();
     }
 
@@ -318,12 +318,12 @@ final class AssessmentContext {
         double begins = house.start().pressure().map(p -> p.gauge(atmosphere)).orElse(staticGauge);
         return house.reliefValves().stream()
                 .anyMatch(valve -> valve.condition() == ReliefFault.Condition.STUCK_OPEN
-                        || valve.relieves() && Math.max(begins, staticGauge) >= setPressure(valve) - Rule.SAME);
+                        || valve.relieves() && Rule.reaches(Math.max(begins, staticGauge), setPressure(valve)));
     }
 
     /** Whether the supply pressure is too low to reach a vessel: its charge could not be matched to anything. */
     boolean isOutOfReach(ExpansionVessel vessel) {
-        return lowestStatic() < leastAt(vessel) - Rule.SAME;
+        return !Rule.reaches(lowestStatic(), leastAt(vessel));
     }
 
     /** The supply (Pa, gauge, at the drain cock) from which a vessel can be charged to match it. */
@@ -421,7 +421,7 @@ final class AssessmentContext {
 
     /** Whether something else than the expansion drives the pressure up: a fault, or the supply itself. */
     boolean drivenUp() {
-        return creeps() || house.heater().thermostatStuck() || highestStatic() >= firstLimit() - Rule.SAME;
+        return creeps() || house.heater().thermostatStuck() || Rule.reaches(highestStatic(), firstLimit());
     }
 
     /** The highest pressure of the run, or the lowest possible number without one. */

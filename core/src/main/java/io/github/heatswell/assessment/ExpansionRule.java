@@ -149,7 +149,7 @@ final class ExpansionRule implements Rule {
         double trapped = subject.house.trappedAir().orElse(0)
                 + subject.house.tank().air().orElse(0);
         double air = trapped * (1 - (from + subject.atmosphere) / (to + subject.atmosphere));
-        return from < to - SAME && MARGIN * VesselSizeRule.needed(subject) > pipes + air;
+        return Rule.exceeds(to, from) && MARGIN * VesselSizeRule.needed(subject) > pipes + air;
     }
 
     private static CandidateFinding bypassTooLate(AssessmentContext subject) {

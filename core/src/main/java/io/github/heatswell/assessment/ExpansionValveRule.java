@@ -35,7 +35,7 @@ final class ExpansionValveRule implements Rule {
         subject.working().stream()
                 .filter(valve -> valve.kind().takesExpansion())
                 .forEach(valve -> guards.stream()
-                        .filter(guard -> subject.setPressure(guard) <= subject.setPressure(valve) + SAME)
+                        .filter(guard -> !Rule.exceeds(subject.setPressure(guard), subject.setPressure(valve)))
                         .findFirst()
                         .ifPresent(guard -> found.accept(opensAfter(subject, valve, guard))));
     }

@@ -48,7 +48,7 @@ final class OverheatGuardRule implements Rule {
         }
         subject.working().stream()
                 .min(Comparator.comparingDouble(valve -> setPressure(subject, valve)))
-                .filter(valve -> setPressure(subject, valve) > highestRating(subject) + SAME)
+                .filter(valve -> Rule.exceeds(setPressure(subject, valve), highestRating(subject)))
                 .ifPresent(valve -> found.accept(aboveWorkingPressure(subject, valve)));
     }
 
@@ -65,7 +65,8 @@ final class OverheatGuardRule implements Rule {
         double plate = plate(subject, valve);
         double atTank = subject.setPressure(valve);
         boolean onTop = valve.location() == ReliefValve.Location.TANK_TOP;
-        boolean small = atTank > plate && atTank <= (1 + PeakRule.OVERPRESSURE) * subject.workingPressure() + SAME;
+        boolean small =
+                atTank > plate && !Rule.exceeds(atTank, (1 + PeakRule.OVERPRESSURE) * subject.workingPressure());
         return onTop || small ? plate : atTank;
     }
 
@@ -87,9 +88,9 @@ final class OverheatGuardRule implements Rule {
     private static void setPressure(AssessmentContext subject, ReliefValve valve, Consumer<CandidateFinding> found) {
         double set = plate(subject, valve);
         double most = subject.limits(Topic.RELIEF_PRESSURE).get(0).limit().orElseThrow();
-        if (set > highestRating(subject) + SAME) {
+        if (Rule.exceeds(set, highestRating(subject))) {
             found.accept(setAboveTank(subject, valve, gauge(set)));
-        } else if (valve.setTemperature().isPresent() && set > most + SAME) {
+        } else if (valve.setTemperature().isPresent() && Rule.exceeds(set, most)) {
             found.accept(setHigh(subject, valve, gauge(set), gauge(most)));
         }
     }
@@ -229,7 +230,7 @@ final class OverheatGuardRule implements Rule {
                 .found(gauge(setPressure(subject, valve)))
                 .limit(limit)
                 .advises(
-                        plate(subject, valve) <= highestRating(subject) + SAME
+                        !Rule.exceeds(plate(subject, valve), highestRating(subject))
                                 ? "The valve's setting suits the tank; its height does not, since the water below it adds to the"
                                         + " pressure. Turn the heater off and leave it off until the valve has been moved down beside"
                                         + " the tank."

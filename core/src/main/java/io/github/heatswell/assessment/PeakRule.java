@@ -29,22 +29,23 @@ final class PeakRule implements Rule {
     @Override
     public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
         double peak = Math.max(subject.peak(), subject.highestStatic());
-        if (subject.house.tank().workingPressureGiven() && peak > subject.workingPressure() + SAME) {
+        if (subject.house.tank().workingPressureGiven() && Rule.exceeds(peak, subject.workingPressure())) {
             found.accept(aboveWorkingPressure(subject, peak));
         }
         subject.soundVessels()
                 .forEach(vessel -> vessel.body().rating().ifPresent(rating -> {
                     double here = peak - subject.lift(vessel.height());
-                    if (here > rating.gauge(subject.atmosphere) + SAME) {
+                    if (Rule.exceeds(here, rating.gauge(subject.atmosphere))) {
                         found.accept(aboveRating(subject, vessel, rating, here));
                     } else {
                         subject.lastRelief()
-                                .filter(valve -> subject.setPressure(valve) - subject.lift(vessel.height())
-                                        > APART * rating.gauge(subject.atmosphere) + SAME)
+                                .filter(valve -> Rule.exceeds(
+                                        subject.setPressure(valve) - subject.lift(vessel.height()),
+                                        APART * rating.gauge(subject.atmosphere)))
                                 .ifPresent(valve -> found.accept(belowRelief(subject, vessel, rating, valve)));
                     }
                 }));
-        if (subject.run.isPresent() && subject.highestStatic() < peak - SAME) {
+        if (subject.run.isPresent() && Rule.exceeds(peak, subject.highestStatic())) {
             driven(subject, peak, found);
         }
     }
@@ -61,8 +62,9 @@ final class PeakRule implements Rule {
     /** The rule of the place that the run breaks and the supply alone does not; empty if there is none. */
     static Optional<PlaceRule> beyondCode(AssessmentContext subject, double peak) {
         return subject.peakRule()
-                .filter(rule -> subject.highestStatic() <= rule.limit().orElseThrow() + READS_THE_SAME)
-                .filter(rule -> peak > rule.limit().orElseThrow() + READS_THE_SAME);
+                .filter(rule ->
+                        !Rule.readsAbove(subject.highestStatic(), rule.limit().orElseThrow()))
+                .filter(rule -> Rule.readsAbove(peak, rule.limit().orElseThrow()));
     }
 
     private static CandidateFinding aboveWorkingPressure(AssessmentContext subject, double peak) {
@@ -70,7 +72,7 @@ final class PeakRule implements Rule {
         if (matched.isPresent()) {
             return byTheValve(subject, matched.get(), peak);
         }
-        boolean far = peak > (1 + OVERPRESSURE) * subject.workingPressure() + SAME;
+        boolean far = Rule.exceeds(peak, (1 + OVERPRESSURE) * subject.workingPressure());
         return exceeded(subject, peak, far ? Severity.HAZARD : Severity.FAULT)
                 .says(EXCEEDED + ".", gauge(peak), gauge(subject.workingPressure()))
                 .advises("Turn the heater off and let it cool. Have the relief valve and the expansion control repaired"
@@ -83,14 +85,14 @@ final class PeakRule implements Rule {
     private static boolean allows(AssessmentContext subject, ReliefValve valve, double peak) {
         double opening = valve.fullLiftPressure().gauge(subject.atmosphere)
                 - valve.setPressure().gauge(subject.atmosphere);
-        return OverheatGuardRule.setPressure(subject, valve) <= subject.workingPressure() + SAME
-                && subject.highestStatic() <= subject.workingPressure() + SAME
-                && peak <= subject.setPressure(valve) + opening + SAME;
+        return !Rule.exceeds(OverheatGuardRule.setPressure(subject, valve), subject.workingPressure())
+                && !Rule.exceeds(subject.highestStatic(), subject.workingPressure())
+                && !Rule.exceeds(peak, subject.setPressure(valve) + opening);
     }
 
     private static CandidateFinding byTheValve(AssessmentContext subject, ReliefValve valve, double peak) {
         double height = subject.setPressure(valve) - valve.setPressure().gauge(subject.atmosphere);
-        boolean higher = peak - subject.workingPressure() <= height + SAME;
+        boolean higher = !Rule.exceeds(peak - subject.workingPressure(), height);
         return exceeded(subject, peak, Severity.CAUTION)
                 .says(
                         EXCEEDED + ": " + Rule.quoted(valve.name()) + ", set to {}, "
@@ -187,7 +189,7 @@ final class PeakRule implements Rule {
     private static Optional<CandidateFinding> nearRelief(
             AssessmentContext subject, ReliefValve valve, double peak, boolean advised) {
         double limit = subject.closesFor(valve);
-        if (peak <= limit + SAME || peak >= subject.setPressure(valve) - SAME) {
+        if (!Rule.exceeds(peak, limit) || Rule.reaches(peak, subject.setPressure(valve))) {
             return Optional.empty();
         }
         Finding.Draft draft = Finding.draft("peak-near-relief", Severity.CAUTION)

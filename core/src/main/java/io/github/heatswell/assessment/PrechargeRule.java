@@ -78,11 +78,11 @@ final class PrechargeRule implements Rule {
     }
 
     private static boolean tooHigh(AssessmentContext subject, ExpansionVessel vessel) {
-        return charge(subject, vessel) > highest(subject, vessel) + READING + SAME;
+        return Rule.exceeds(charge(subject, vessel), highest(subject, vessel) + READING);
     }
 
     private static boolean tooLow(AssessmentContext subject, ExpansionVessel vessel) {
-        return charge(subject, vessel) < PrechargeTarget.of(subject, vessel).tooLowGauge() - SAME;
+        return Rule.exceeds(PrechargeTarget.of(subject, vessel).tooLowGauge(), charge(subject, vessel));
     }
 
     /** The highest static supply pressure (Pa, gauge) at the vessel. */
@@ -105,8 +105,8 @@ final class PrechargeRule implements Rule {
     static boolean farOff(AssessmentContext subject, ExpansionVessel vessel) {
         double charge = charge(subject, vessel);
         double lift = subject.lift(vessel.height());
-        return charge > subject.highestStatic() - lift + FAR_OFF + SAME
-                || charge < subject.lowestStatic() - lift - FAR_OFF - SAME;
+        return Rule.exceeds(charge, subject.highestStatic() - lift + FAR_OFF)
+                || Rule.exceeds(subject.lowestStatic() - lift - FAR_OFF, charge);
     }
 
     /** No charge matches a supply that does not rise to the vessel. */
@@ -192,7 +192,7 @@ final class PrechargeRule implements Rule {
         double lowest = lowest(subject, vessel);
         double gas = vessel.gasShare(charge + subject.atmosphere, lowest + subject.atmosphere, 1);
         double full = Math.min(vessel.acceptance(), 1 - gas);
-        boolean varies = highest(subject, vessel) - lowest > SAME;
+        boolean varies = Rule.exceeds(highest(subject, vessel), lowest);
         String least = varies ? "at least " : "";
         String effect = ", below the {} supply pressure there"
                 + (varies ? " at its lowest" : "")
@@ -266,7 +266,7 @@ final class PrechargeRule implements Rule {
     }
 
     private static Finding.Draft draft(String id, double off) {
-        return Finding.draft(id, off > FAR_OFF + SAME ? Severity.FAULT : Severity.CAUTION)
+        return Finding.draft(id, Rule.exceeds(off, FAR_OFF) ? Severity.FAULT : Severity.CAUTION)
                 .compares(Deciding.STATIC, NamedValue.ACCEPTANCE, NamedValue.COLD);
     }
 

@@ -120,7 +120,7 @@ public record PrechargeTarget(double pumpToGauge, double tooLowGauge, double mos
      * @return true if vessel or tank is made for less
      */
     public boolean isBeyondPlate() {
-        return pumpToGauge > mostGauge + Rule.SAME;
+        return Rule.exceeds(pumpToGauge, mostGauge);
     }
 
     /**
@@ -144,6 +144,6 @@ public record PrechargeTarget(double pumpToGauge, double tooLowGauge, double mos
     }
 
     static boolean maySupplyComeDown(AssessmentContext subject) {
-        return subject.highestStatic() > subject.staticLimit() + Rule.SAME || new Remedy(subject).isSupply();
+        return Rule.exceeds(subject.highestStatic(), subject.staticLimit()) || new Remedy(subject).isSupply();
     }
 }

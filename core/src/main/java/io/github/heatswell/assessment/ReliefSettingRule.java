@@ -29,12 +29,12 @@ final class ReliefSettingRule implements Rule {
         double supply = subject.highestStatic() - lift;
         double set = valve.setPressure().gauge(subject.atmosphere);
         double reseatPressure = valve.reseatPressure().gauge(subject.atmosphere);
-        if (supply >= set - SAME) {
+        if (Rule.reaches(supply, set)) {
             found.accept(runs(subject, valve, gauge(supply), gauge(set)).by(authority));
-        } else if (supply >= reseatPressure - SAME) {
+        } else if (Rule.reaches(supply, reseatPressure)) {
             found.accept(keepsRunning(subject, valve, gauge(supply), gauge(reseatPressure))
                     .by(authority));
-        } else if (supply > share * set + READS_THE_SAME) {
+        } else if (Rule.readsAbove(supply, share * set)) {
             found.accept(close(subject, valve, gauge(supply), gauge(set), gauge(share * set))
                     .by(authority));
         }

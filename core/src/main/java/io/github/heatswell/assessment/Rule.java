@@ -5,7 +5,7 @@ import java.util.function.Consumer;
 /** One subject of the findings: says nothing where it does not apply. */
 interface Rule {
 
-    /** Limits are passed only beyond rounding: pressures closer than this (Pa) are the same. */
+    /** Pressures closer than this (Pa) are the same. */
     double SAME = 1;
 
     /**
@@ -16,6 +16,21 @@ interface Rule {
 
     /** Looks at a case and hands over what is to be said of it. */
     void look(AssessmentContext subject, Consumer<CandidateFinding> found);
+
+    /** Whether a pressure passes a limit (both Pa), and not by rounding alone. */
+    static boolean exceeds(double pressure, double limit) {
+        return pressure > limit + SAME;
+    }
+
+    /** Whether a pressure is at a limit or above it (both Pa), whatever the rounding. */
+    static boolean reaches(double pressure, double limit) {
+        return !exceeds(limit, pressure);
+    }
+
+    /** Whether a pressure passes a limit (both Pa) so that a gauge shows it. */
+    static boolean readsAbove(double pressure, double limit) {
+        return pressure > limit + READS_THE_SAME;
+    }
 
     /** A phrase at the beginning of a sentence. */
     static String sentence(String phrase) {

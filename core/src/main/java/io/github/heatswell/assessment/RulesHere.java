@@ -216,7 +216,8 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread, List<
             case PEAK_LIMIT ->
                 rule.limit().isPresent()
                         && finding.limit()
-                                .filter(gives -> gives.value() > rule.limit().getAsDouble() + Rule.READS_THE_SAME)
+                                .filter(gives -> Rule.readsAbove(
+                                        gives.value(), rule.limit().getAsDouble()))
                                 .isPresent();
             default -> false;
         };

@@ -27,10 +27,10 @@ final class SupplyRule implements Rule {
         List<PlaceRule> limits = subject.limits(Topic.STATIC_LIMIT);
         PlaceRule lowest = limits.get(0);
         PlaceRule highest = limits.get(limits.size() - 1);
-        if (high > limit(highest) + READS_THE_SAME
+        if (Rule.readsAbove(high, limit(highest))
                 && (subject.hasLimit(Topic.STATIC_LIMIT) || !subject.place.isKnown())) {
             found.accept(tooHigh(subject, high, highest));
-        } else if (high > limit(lowest) + READS_THE_SAME) {
+        } else if (Rule.readsAbove(high, limit(lowest))) {
             found.accept(perhapsTooHigh(subject, high, lowest, highest));
         }
         subject.house
@@ -135,7 +135,7 @@ final class SupplyRule implements Rule {
                     set,
                     gauge(mains));
         } else if (subject.firstRelief().isPresent()
-                && subject.firstLimit() < mains - SAME
+                && Rule.exceeds(mains, subject.firstLimit())
                 && !subject.leaksOutrunTheSeat(subject.firstLimit())) {
             draft.says(
                     leaks + ": while nothing is drawn, the pressure creeps from {} towards the {} of the mains, until "

@@ -37,7 +37,7 @@ final class TankRatingRule implements Rule {
                 .map(valve -> OverheatGuardRule.setPressure(subject, valve))
                 .orElse(Double.NEGATIVE_INFINITY);
         double highest = Math.max(Math.max(subject.peak(), subject.highestStatic()), relief);
-        if (highest > assumed + SAME) {
+        if (Rule.exceeds(highest, assumed)) {
             found.accept(unread(subject, relief, highest));
         }
     }
@@ -45,7 +45,7 @@ final class TankRatingRule implements Rule {
     /** A tank of a textbook; beyond the test pressure of a real one it is a hazard all the same. */
     private static CandidateFinding textbook(AssessmentContext subject) {
         double test = subject.house.tank().testPressureAbsolute(subject.atmosphere) - subject.atmosphere;
-        return subject.peak() > test + SAME
+        return Rule.exceeds(subject.peak(), test)
                 ? Finding.draft("textbook-run-beyond-test-pressure", Severity.HAZARD)
                         .says(
                                 "Textbook run: the pressure reaches {}, and a tank is tested to {}. No real heater survives"
@@ -66,13 +66,13 @@ final class TankRatingRule implements Rule {
 
     private static CandidateFinding unread(AssessmentContext subject, double relief, double highest) {
         double water = Math.max(subject.peak(), subject.highestStatic());
-        if (water > (1 + PeakRule.OVERPRESSURE) * Tank.MAX_WORKING_PRESSURE + SAME) {
+        if (Rule.exceeds(water, (1 + PeakRule.OVERPRESSURE) * Tank.MAX_WORKING_PRESSURE)) {
             return beyondAny(water);
         }
         Measure assumed = gauge(subject.workingPressure());
-        boolean far = highest > (1 + FAR) * subject.workingPressure() + SAME;
-        boolean run = subject.peak() > subject.workingPressure() + SAME;
-        boolean supply = subject.highestStatic() > subject.workingPressure() + SAME;
+        boolean far = Rule.exceeds(highest, (1 + FAR) * subject.workingPressure());
+        boolean run = Rule.exceeds(subject.peak(), subject.workingPressure());
+        boolean supply = Rule.exceeds(subject.highestStatic(), subject.workingPressure());
         String what = run
                 ? "The pressure reaches {}"
                 : supply
@@ -123,7 +123,7 @@ final class TankRatingRule implements Rule {
                 || subject.house.heater().thermostatStuck()
                 || subject.firstRelief()
                         .filter(valve ->
-                                OverheatGuardRule.setPressure(subject, valve) <= Tank.MAX_WORKING_PRESSURE + SAME)
+                                !Rule.exceeds(OverheatGuardRule.setPressure(subject, valve), Tank.MAX_WORKING_PRESSURE))
                         .isEmpty()
                 || subject.house.reliefValves().stream()
                         .anyMatch(valve -> valve.condition() == ReliefFault.Condition.BLOCKED);
@@ -135,7 +135,7 @@ final class TankRatingRule implements Rule {
         String valve = subject.firstRelief().isEmpty()
                 ? "a relief valve set to the plate's pressure or less has been fitted"
                 : "the relief valve has been replaced by one set to the plate's pressure or less";
-        if (subject.firstRelief().isEmpty() || relief > subject.workingPressure() + SAME) {
+        if (subject.firstRelief().isEmpty() || Rule.exceeds(relief, subject.workingPressure())) {
             return supply ? valve + " and " + lower : valve;
         }
         return supply

@@ -29,7 +29,7 @@ final class VesselSizeRule implements Rule {
 
     @Override
     public void look(AssessmentContext subject, Consumer<CandidateFinding> found) {
-        if (!subject.open() && subject.highestStatic() < subject.firstLimit() - SAME) {
+        if (!subject.open() && Rule.exceeds(subject.firstLimit(), subject.highestStatic())) {
             List<ExpansionVessel> vessels = subject.soundVessels().stream()
                     .filter(vessel -> !subject.isOutOfReach(vessel))
                     .toList();

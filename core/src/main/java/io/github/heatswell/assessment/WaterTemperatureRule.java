@@ -13,7 +13,6 @@ import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.TemperatureDifferenceUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -227,24 +226,22 @@ final class WaterTemperatureRule implements Rule {
 
         /** How soon water of a temperature (K) burns: a sentence, which for water cooler than the first point gives no time. */
         static Statement by(double kelvin) {
-            if (kelvin < TABLE.get(0).temperature - SAME) {
+            List<Burns> reached = TABLE.stream()
+                    .takeWhile(point -> point.temperature <= kelvin + SAME)
+                    .toList();
+            if (reached.isEmpty()) {
                 return Statement.plain("That is hotter than the rules here allow.");
             }
-            Burns cooler = TABLE.stream()
-                    .filter(point -> point.temperature <= kelvin + SAME)
-                    .reduce((one, next) -> next)
-                    .orElseThrow();
-            Optional<Burns> hotter = TABLE.stream()
-                    .filter(point -> point.temperature > kelvin + SAME)
-                    .findFirst();
-            Statement water = Statement.of("Water at {} burns an adult badly in ", Measure.temperature(kelvin));
-            Statement time = Statement.of("{}", Measure.time(cooler.seconds));
-            boolean between = kelvin > cooler.temperature + SAME;
-            return water.then(
-                            between && hotter.isPresent()
-                                    ? Statement.of("{} to ", Measure.time(hotter.get().seconds))
-                                            .then(time)
-                                    : between ? Statement.plain("under ").then(time) : time)
+            Burns last = reached.get(reached.size() - 1);
+            Statement time = Statement.of("{}", Measure.time(last.seconds));
+            if (kelvin > last.temperature + SAME) {
+                time = (reached.size() < TABLE.size()
+                                ? Statement.of("{} to ", Measure.time(TABLE.get(reached.size()).seconds))
+                                : Statement.plain("under "))
+                        .then(time);
+            }
+            return Statement.of("Water at {} burns an adult badly in ", Measure.temperature(kelvin))
+                    .then(time)
                     .then(", and a child sooner.");
         }
     }
