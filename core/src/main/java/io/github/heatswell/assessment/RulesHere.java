@@ -171,8 +171,11 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread, List<
             return new Held(rule, Verdict.NOT_KNOWN, Optional.empty());
         }
         if (finding.isPresent()) {
-            // what limits the water at a tap may be at that tap, and no description says what is there
-            return new Held(rule, rule.topic() == Topic.TAP_TEMPERATURE ? Verdict.ON_SITE : Verdict.AGAINST, finding);
+            // what limits the water at a tap may be at that tap, and no description says what is there; what rests on a
+            // value
+            // that nobody has read is no breach yet
+            boolean open = rule.topic() == Topic.TAP_TEMPERATURE || isOpen(finding.get(), house);
+            return new Held(rule, open ? Verdict.ON_SITE : Verdict.AGAINST, finding);
         }
         Optional<Finding> missing =
                 findings.stream().filter(one -> one.id().equals(NO_TEMPERATURE)).findFirst();
@@ -249,6 +252,13 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread, List<
     private static boolean reliesOnRelief(HotWaterSystem house) {
         AssessmentContext subject = new AssessmentContext(house, Optional.empty());
         return !subject.open() && subject.soundVessel().isEmpty();
+    }
+
+    /** Whether it would weigh more if every value of the house were known. */
+    private static boolean isOpen(Finding finding, HotWaterSystem house) {
+        return Findings.of(house).stream()
+                .anyMatch(sure ->
+                        sure.id().equals(finding.id()) && sure.severity().compareTo(finding.severity()) < 0);
     }
 
     /** Whether it leaves the matter open, so that only a fault is against it. */

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 
 /**
  * A rule of a place on one topic, with its clause and how far it was checked.
@@ -53,6 +54,9 @@ public record PlaceRule(
 
     private static final String NOT_SHOWN = "not shown";
 
+    /** Who quotes a clause, behind it. */
+    private static final Pattern QUOTED = Pattern.compile("(|, (?:quoted|by an?|by the) .*)$");
+
     /** What a rule can be about. */
     public enum Topic {
         /** The highest static pressure in a building (Pa, gauge). */
@@ -87,7 +91,7 @@ public record PlaceRule(
         DISCHARGE_PIPE("discharge pipe"),
         /** Valves that must not stand between tank and relief valve. */
         VALVES_BETWEEN("valves before a relief valve"),
-        /** How an expansion vessel is fitted. */
+        /** How an expansion vessel is fitted, and what pressure its plate must allow (Pa, gauge). */
         VESSEL("expansion vessel"),
         /** What is tested how often. */
         UPKEEP("tests"),
@@ -190,13 +194,15 @@ public record PlaceRule(
     /**
      * Its clause with the edition, or that nobody knows it who read the clause, for a paper whose reader has to find it.
      *
-     * @return such as {@code UPC 608.2 (2024)}; empty if it was not found
+     * @return such as {@code UPC 608.2 (2024)} or {@code EN 806-2, 16.1 (2005), quoted in a trade journal}; empty if it was not found
      */
     public String cited() {
         if (edition.isEmpty()) {
             return clause();
         }
-        return clause() + " (" + (edition.equals(NOT_SHOWN) ? "edition not known: ask" : edition) + ")";
+        // the edition is the clause's, not that of who quotes it
+        return QUOTED.matcher(clause())
+                .replaceFirst(" (" + (edition.equals(NOT_SHOWN) ? "edition not known" : edition) + ")$1");
     }
 
     /**

@@ -17,6 +17,7 @@ import io.github.heatswell.place.PlaceRule;
 import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.system.Heater;
 import io.github.heatswell.system.HotWaterSystem;
+import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.system.Site;
@@ -45,6 +46,18 @@ class RulesHereTest {
         Held kept = held(RulesHere.of(at(high, Place.US_UPC), Doubts.NONE), Topic.STATIC_LIMIT);
         assertEquals(Verdict.KEPT, kept.verdict());
         assertTrue(kept.finding().isEmpty());
+    }
+
+    /** Regression: a limiting valve of 500 kPa with an assumed lock-up rise was said to break the rule that it was fitted for. */
+    @Test
+    void aRuleIsNotBrokenByAValueThatNobodyHasRead() {
+        Doubts assumed = Doubts.of(
+                List.of(new Doubts.Doubt(
+                        NamedValue.SUPPLY.field(), Statement.plain("5.3 bar"), Optional.empty(), List.of())),
+                changes -> Optional.empty());
+        Held held = held(RulesHere.of(at(house().supply(supply(5.3).build()), Place.EN), assumed), Topic.STATIC_LIMIT);
+        assertEquals(Verdict.ON_SITE, held.verdict());
+        assertEquals("static-pressure-high", held.finding().orElseThrow().id());
     }
 
     /** Where a vessel is a choice, a dripping valve is nothing against the rules; where it is not, it is. */

@@ -81,8 +81,10 @@ class PlaceTest {
                 .toList();
         assertTrue(codes.size() > 40, "most rows are of codes");
         for (PlaceRule rule : codes) {
-            assertTrue(rule.cited().startsWith(rule.clause() + " ("), rule.cited());
-            assertTrue(rule.cited().matches(".*((19|20)\\d\\d|edition not known: ask).*"), rule.cited());
+            assertTrue(rule.cited().startsWith(rule.clause().replaceFirst(",? (quoted|by) .*", "")), rule.cited());
+            assertFalse(
+                    rule.cited().matches(".*(quoted|by a|by the) [^(]*\\([^()]*\\)"), "whose edition? " + rule.cited());
+            assertTrue(rule.cited().matches(".*((19|20)\\d\\d|edition not known).*"), rule.cited());
             boolean quoted = rule.source().orElseThrow().standing() == Standing.SECOND_HAND;
             assertTrue(
                     !quoted || rule.clause().matches(".*(quoted (in|by) |in Chicago|with the 80 psi|by an answer).*"),

@@ -65,6 +65,9 @@ final class AuthorityPaper {
 
     private static final double HIGH_RESEAT = 0.9;
 
+    /** Pressures that differ by less are the same (Pa). */
+    private static final double SAME = 1;
+
     private final VesselAnswer answer;
     private final Optional<LoweredSupply> lowered;
     private final HotWaterSystem house;
@@ -121,7 +124,7 @@ final class AuthorityPaper {
                         Blanks.Line.open("Date"),
                         Blanks.Line.open("Prepared by"),
                         Blanks.Line.open("Licence or registration"),
-                        Blanks.Line.open("Code adopted here, and its edition"),
+                        Blanks.Line.open("Code and edition here"),
                         // not at the end, where a lower sheet would leave it alone on the next
                         Blanks.Line.open("Signature")),
                 false));
@@ -135,7 +138,14 @@ final class AuthorityPaper {
         blocks.add(limits());
         clauses(blocks);
         blocks.add(plates());
-        blocks.add(new Block.Paragraph(capacity() + method(), Block.Tone.PLAIN));
+        blocks.add(new Block.Paragraph(
+                reduced()
+                        + capacity()
+                        + PageFormulas.byHand(answer.formulas(), shown)
+                                .map(said -> said + " ")
+                                .orElse("")
+                        + method(),
+                Block.Tone.PLAIN));
         return new Document.Section("For the authority: why this vessel", Document.Form.PAPER, blocks);
     }
 
@@ -404,7 +414,7 @@ final class AuthorityPaper {
         RulesHere rules = RulesHere.of(house, answer.scenario().doubts().without("vessel"));
         if (!rules.place().isKnown()) {
             blocks.add(new Block.Paragraph(
-                    "Which clauses? No place was given, so none is cited here. Give the place with --place.",
+                    "Which clauses? The place was not given, so none is cited: whoever enforces the rules there knows them.",
                     Block.Tone.PLAIN));
             return;
         }
@@ -433,7 +443,7 @@ final class AuthorityPaper {
                 .collect(Collectors.joining());
         String said = code().map(why -> why + " ").orElse("")
                 + (trade.isEmpty() ? "" : "No clause, but said by the trade. " + trade)
-                + (all ? "" : "Clauses on which no size turns are left out: see 'heatswell rules'.");
+                + (all ? "" : "Clauses on which no size turns are left out.");
         if (!said.isEmpty()) {
             blocks.add(new Block.Paragraph(said.strip(), Block.Tone.PLAIN));
         }
@@ -476,20 +486,24 @@ final class AuthorityPaper {
                 Blanks.Line.open("Heater: make"),
                 Blanks.Line.open("Vessel: make"),
                 new Blanks.Line(
-                        "Supply, static, at its highest",
+                        "Supply at rest, highest",
                         shown.pressure(answer.sizing().supplyStatic().gauge(atmosphere)),
                         true),
                 thermostat(),
-                new Blanks.Line("Heater: volume", shown.volume(house.tank().volume()), true),
+                new Blanks.Line("Heater: volume", shown.volume(house.tank().volume()) + from("tank.volume"), true),
                 new Blanks.Line(
-                        "Heater: working pressure",
-                        shown.pressure(house.tank().workingPressure().gauge(atmosphere)),
+                        "Heater: rated for",
+                        shown.pressure(house.tank().workingPressure().gauge(atmosphere))
+                                + from(NamedValue.WORKING_PRESSURE.field()),
                         true),
-                new Blanks.Line("Heater: input", shown.power(house.heater().input()), true)));
+                new Blanks.Line(
+                        "Heater: input",
+                        shown.power(house.heater().input()) + from(NamedValue.HEATER_INPUT.field()),
+                        true)));
         house.reliefValves()
                 .forEach(valve -> lines.add(new Blanks.Line(
-                        (house.reliefValves().size() == 1 ? "Relief valve" : "Relief valve '" + valve.name() + "'")
-                                + ": opens at",
+                        (house.reliefValves().size() == 1 ? "Relief valve" : PageWords.capitalised(valve.name()))
+                                + " opens at",
                         opens(valve),
                         true)));
         lowered.ifPresent(
@@ -508,16 +522,46 @@ final class AuthorityPaper {
         lines.add(answer.bought()
                 .flatMap(with -> with.system().vessels().stream().reduce((one, last) -> last))
                 .flatMap(vessel -> vessel.body().rating())
-                .map(rating ->
-                        new Blanks.Line("Vessel: working pressure", shown.pressure(rating.gauge(atmosphere)), true))
-                .orElse(Blanks.Line.open("Vessel: working pressure")));
+                .map(rating -> new Blanks.Line("Vessel: rated for", shown.pressure(rating.gauge(atmosphere)), true))
+                .orElse(Blanks.Line.open("Vessel: rated for")));
         return new Blanks("Site and plates: what this sheet assumes, and what you read on site", lines, false);
+    }
+
+    /** Behind a value that the person who signs has to look at first. */
+    private String from(String field) {
+        if (answer.scenario().assumptions().stream()
+                .anyMatch(made -> made.field().equals(field))) {
+            return " (assumed)";
+        }
+        return switch (answer.scenario().origin(field)) {
+            case GIVEN, CHANGED, RANGE, USUAL_ACCURACY -> "";
+            case GUESSED -> " (a guess)";
+            case ASSUMED_CODE, TYPICAL, NOT_KNOWN -> " (assumed)";
+        };
+    }
+
+    /** What holds the supply there, where its own rise is not hidden by the mains. */
+    private String reduced() {
+        boolean read = lowered.filter(LoweredSupply::isFitted).isEmpty()
+                && from(NamedValue.LOCK_UP.field()).isEmpty();
+        return house.supply()
+                .reducingValve()
+                .filter(valve -> Math.abs(valve.set().gauge(atmosphere)
+                                + valve.lockUpRise()
+                                - answer.sizing().supplyStatic().gauge(atmosphere))
+                        < SAME)
+                .map(valve -> "Supply at rest: the reducing valve's "
+                        + shown.pressure(valve.set().gauge(atmosphere))
+                        + from(NamedValue.REDUCED.field())
+                        + " and a lock-up rise of "
+                        + shown.pressureDifference(valve.lockUpRise()) + (read ? "" : " (assumed)") + ". ")
+                .orElse("");
     }
 
     /** With the second guard beside the first: of an unvented heater both are asked for. */
     private Blanks.Line thermostat() {
         Heater heater = house.heater();
-        String set = shown.temperature(heater.setPoint());
+        String set = shown.temperature(heater.setPoint()) + from(NamedValue.SET_POINT.field());
         return heater.cutOut().isEmpty() && !heater.isCutOutAbsent()
                 ? new Blanks.Line("Thermostat set at", set, true)
                 : new Blanks.Line(
@@ -561,9 +605,7 @@ final class AuthorityPaper {
         return "How was it worked out? By simulation, with "
                 + PageMethods.version().get(1)
                 + ": cold water fills the tank and is heated to the set point with every tap closed and the relief"
-                + " valves left out, as they would hide a peak. "
-                + shown.time(answer.counted().toSeconds())
-                + " of ordinary use were simulated as well. The appendix lists every input with its origin. Local code and a"
+                + " valves left out, as they would hide a peak. Ordinary use was simulated as well. The appendix lists every input with its origin. Local code and a"
                 + " licensed professional decide; no vessel replaces a relief valve.";
     }
 }

@@ -156,8 +156,19 @@ final class FitterPaper {
 
         /** What to buy, in words. */
         private Block toBuy(Optional<LoweredSupply> lowered, QuantityFormat shown) {
-            String stands = Limit.lastRelief(house)
-                    .map(valve -> " and rated for at least " + valveSet(valve, shown))
+            Optional<ReliefValve> last = Limit.lastRelief(house);
+            double relief = last.map(
+                            valve -> valve.setPressure().gauge(house.site().atmosphere()))
+                    .orElse(0.0);
+            String stands = Optional.of(house.site().place()).filter(Place::isKnown).stream()
+                    .flatMap(place -> place.limits(Topic.VESSEL).stream())
+                    .mapToDouble(rule -> rule.limit().orElseThrow())
+                    .filter(plate -> plate > relief)
+                    .mapToObj(shown::pressure)
+                    .findFirst()
+                    .map(plate -> plate + ", as the rule on vessels below asks")
+                    .or(() -> last.map(valve -> valveSet(valve, shown)))
+                    .map(plate -> " and rated for at least " + plate)
                     .orElse("");
             String volume = shown.volume(vessel.volume());
             List<String> things = new ArrayList<>(
@@ -409,7 +420,9 @@ final class FitterPaper {
                 + ", and let it cool. Shut the cold feed and"
                 + " relieve the pressure at a hot tap, slowly: what comes out may scald."
                 + (cut ? " Then drain the pipe that is to be cut, and clean any strainer in it." : "")
-                + (recharged ? "" : " Let the gas out of an old vessel. Full of water it is heavy."));
+                + (recharged
+                        ? ""
+                        : " Let the charge out of an old vessel by its air valve. Full of water, it is heavy."));
         if (recharged) {
             steps.add(
                     "Open a drain on the vessel's side of the cold feed and leave it open until the vessel is charged. A precharge"
@@ -435,7 +448,7 @@ final class FitterPaper {
     }
 
     private String pump() {
-        return "Pump it up by hand to " + charge + ", never above the pressure on the vessel's plate, or let gas out.";
+        return "Pump it up by hand to " + charge + ", never above the pressure on the vessel's plate, or let some out.";
     }
 
     /**
@@ -493,7 +506,7 @@ final class FitterPaper {
                         .flatMap(topic -> place.rules(topic).stream().limit(1))
                         .filter(PlaceRule::isRead)
                         .map(rule -> PageWords.capitalised(rule.topic().label()) + ": "
-                                + PageWords.typeset(rule.words(), shown) + " (" + rule.cited() + ")."))
+                                + PageWords.typeset(rule.words(), shown) + " [" + rule.cited() + "]."))
                 .toList();
     }
 

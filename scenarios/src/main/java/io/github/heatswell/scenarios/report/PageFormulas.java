@@ -7,10 +7,14 @@ import io.github.heatswell.sizing.SizingReconciliation;
 import io.github.heatswell.sizing.VesselFormula;
 import io.github.heatswell.units.Decimals;
 import io.github.heatswell.units.QuantityFormat;
+import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Formulas as the printed report shows them. */
 final class PageFormulas {
@@ -19,6 +23,9 @@ final class PageFormulas {
     private static final double WORTH_SAYING = 0.005e-3;
 
     private static final int DIGITS = 6;
+
+    /** Enough for a calculator to come out within a percent. */
+    private static final int HAND_DIGITS = 4;
 
     /** Less than this (K) is the difference of two temperatures of water. */
     private static final double MIN_TEMPERATURE = 250;
@@ -56,6 +63,40 @@ final class PageFormulas {
             }
         });
         return blocks;
+    }
+
+    /**
+     * The size by the first of the formulas, with its numbers, for somebody with a calculator.
+     *
+     * @return a sentence; empty where that formula does not apply
+     */
+    static Optional<String> byHand(List<FormulaAnswer> formulas, QuantityFormat shown) {
+        return formulas.stream()
+                .limit(1)
+                .flatMap(formula -> formula.result().stream())
+                .map(result -> byHand(result, shown))
+                .findFirst();
+    }
+
+    private static String byHand(VesselFormula.Result result, QuantityFormat shown) {
+        UnitSystem units = shown.units();
+        Map<String, Double> in = result.inputs().stream()
+                .collect(Collectors.toMap(VesselFormula.Input::symbol, VesselFormula.Input::value));
+        double water = in.get("v2") / in.get("v1") - 1;
+        double tank = 3 * in.get("a") * in.get("dT");
+        return "By hand: " + shown.volume(in.get("Vs")) + " of water heated by "
+                + shown.temperatureDifference(in.get("dT")) + " grow by " + percent(water) + " and the tank by "
+                + percent(tank) + ", which leaves " + shown.volume(in.get("Vs") * (water - tank)) + "; divided by 1 - "
+                + Stream.of("P1", "P2")
+                        .map(symbol -> Decimals.significant(units.pressure().fromSi(in.get(symbol)), HAND_DIGITS))
+                        .collect(Collectors.joining("/"))
+                + " (supply and limit, " + shown.symbol(units.pressure()) + " absolute), "
+                + shown.volume(result.volume())
+                + " is just enough by the handbook's formula in the appendix.";
+    }
+
+    private static String percent(double share) {
+        return Decimals.significant(RatioUnit.PERCENT.fromSi(share), HAND_DIGITS - 1) + " %";
     }
 
     /** Every number that went in, and where the formula comes from. */

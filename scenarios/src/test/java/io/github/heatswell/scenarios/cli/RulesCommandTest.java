@@ -89,7 +89,7 @@ class RulesCommandTest {
             assertTrue(said.contains("the vessel described has a fault: see the findings."), said);
             assertTrue(
                     said.contains(
-                            "quoted in an encyclopaedia of building (2015 with 2016 changes)). This house: run it to see."),
+                            "(2015 with 2016 changes), quoted in an encyclopaedia of building). This house: run it to see."),
                     said);
         }
     }

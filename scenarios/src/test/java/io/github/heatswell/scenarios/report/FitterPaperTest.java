@@ -415,7 +415,7 @@ class FitterPaperTest {
                 steps("Before the work"),
                 "turn the heater off",
                 "boiler, and its motorised valve",
-                "gas out of an old vessel");
+                "charge out of an old vessel");
         place(steps("The place"), "relief valve stays as it is", "never plug or cap it");
         place(steps("Every year"), "no higher than the pressure on the tank's plate", "at least the heater's input");
     }
