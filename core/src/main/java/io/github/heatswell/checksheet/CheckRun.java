@@ -139,13 +139,17 @@ final class CheckRun {
     private CheckSheet.Reading afterDraw(RunResult run) {
         return run.events().stream()
                 .filter(event -> event.kind() == Event.Kind.SUPPLY_CLOSED)
-                .filter(event -> event.time() >= closed - SAME_MOMENT && event.time() <= closed + SETTLING)
+                .filter(event -> isAfterDraw(event.time()) && event.time() <= closed + SETTLING)
                 .findFirst()
                 .map(event -> new CheckSheet.Reading(
                         CheckSheet.Reading.Kind.AFTER_DRAW,
                         run.gauge(event.pressureAbsolute()),
                         Math.max(0, event.time() - closed)))
                 .orElseGet(() -> at(run, CheckSheet.Reading.Kind.AFTER_DRAW, 0));
+    }
+
+    private boolean isAfterDraw(double time) {
+        return time >= closed - SAME_MOMENT;
     }
 
     private void sample(RunResult run, CheckSheet.Reading.Kind kind, double after, List<CheckSheet.Reading> readings) {
@@ -163,13 +167,13 @@ final class CheckRun {
     /** Whether the highest pressure of the night is that of the heat-up, which then need not be simulated by itself. */
     private boolean isPeakUntil(double off, RunResult night) {
         double time = night.extremes().highestPressure().time();
-        return time >= closed - SAME_MOMENT && time <= off + SAME_MOMENT;
+        return isAfterDraw(time) && time <= off + SAME_MOMENT;
     }
 
     /** The highest pressure after the taps were closed; the run ends with the heat-up, or has its peak there. */
     private CheckSheet.Reading peak(RunResult run) {
         RunSummary.Extreme highest = run.extremes().highestPressure();
-        if (highest.time() >= closed - SAME_MOMENT) {
+        if (isAfterDraw(highest.time())) {
             return new CheckSheet.Reading(
                     CheckSheet.Reading.Kind.PEAK, run.gauge(highest.value()), Math.max(0, highest.time() - closed));
         }
@@ -200,7 +204,7 @@ final class CheckRun {
         double before =
                 run.end() < closed ? 0 : run.trace().value(Channel.RELIEVED_TOTAL, (int) Math.rint(closed / 60));
         OptionalDouble first = run.events().stream()
-                .filter(event -> event.kind() == Event.Kind.RELIEF_OPENED && event.time() >= closed - SAME_MOMENT)
+                .filter(event -> event.kind() == Event.Kind.RELIEF_OPENED && isAfterDraw(event.time()))
                 .mapToDouble(event -> Math.max(0, event.time() - closed))
                 .findFirst();
         return new CheckSheet.Drips(run.totals().relieved() - before, whenCold, first);

@@ -346,9 +346,9 @@ public final class StudyResult {
             double square = 0;
             double otherSquare = 0;
             for (int i = 0; i < ranks.length; i++) {
-                both += (ranks[i] - mean) * (other.ranks[i] - mean);
-                square += (ranks[i] - mean) * (ranks[i] - mean);
-                otherSquare += (other.ranks[i] - mean) * (other.ranks[i] - mean);
+                both += (ranks[i] - mean) * other.ranks[i];
+                square += (ranks[i] - mean) * ranks[i];
+                otherSquare += (other.ranks[i] - mean) * other.ranks[i];
             }
             if (square == 0 || otherSquare == 0) {
                 return 0;

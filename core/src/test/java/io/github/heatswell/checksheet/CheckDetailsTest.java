@@ -101,6 +101,38 @@ class CheckDetailsTest {
         assertEquals(600, peak.time(), 1e-9); // a minute's sample
     }
 
+    /** What the mains do in the small hours is no peak of the heat-up: on an open feed the pressure is theirs throughout. */
+    @Test
+    void peakEndsWithTheHeatUp() {
+        Pressure evening = Pressure.gauge(4, BAR);
+        HotWaterSystem house = Parts.lodge(4, 58)
+                .supply(Supply.builder()
+                        .arrangement(Supply.Arrangement.DIRECT)
+                        .mains(MainsPressure.daily(
+                                Map.of(0.0, evening, 14_400.0, evening, 18_000.0, Pressure.gauge(6, BAR))))
+                        .water(9, TemperatureUnit.CELSIUS)
+                        .build())
+                .build();
+        CheckSheet sheet = sheet(house);
+        assertTrue(sheet.heatUp().finished());
+        assertEquals(
+                4e5, sheet.reading(CheckSheet.Reading.Kind.PEAK).orElseThrow().expectedGauge(), 1); // Pa
+    }
+
+    /** A seat that lets mains of 24 bar by brings a tank without a relief valve to its test pressure while it is cold: nothing is read. */
+    @Test
+    void aHouseThatFailsInTheColdHasNoReadings() {
+        Supply seat = Parts.reduced(24, Parts.reducingValve(3, 0.2, 0.5, 20)).toBuilder()
+                .seatLeakage(1, FlowUnit.LITRE_PER_MINUTE)
+                .build();
+        CheckSheet sheet = sheet(Parts.lodge(4, 58).supply(seat).build());
+        assertEquals(
+                Event.Kind.TEST_PRESSURE_REACHED, sheet.hazard().orElseThrow().kind());
+        assertEquals(List.of(), sheet.readings());
+        assertFalse(sheet.heatUp().finished());
+        assertEquals(0, sheet.drips().volume());
+    }
+
     /** What ran out during the draw is not caught in the bucket afterwards, nor is an opening before it a first drip. */
     @Test
     void dripsAreCountedFromTheEndOfTheDraw() {

@@ -76,6 +76,10 @@ class UncertainCheckTest {
         UncertainCheck check = check(UncertainHouse.usual(house), 2);
 
         assertEquals(1, check.dripping().value());
+        assertTrue(
+                check.sampled().runs() >= 2 * check.result().completed()
+                        && check.sampled().open() == 0,
+                "each sample is a run with the heater off and one with it on: " + check.sampled());
         // the valve opens within 3 % (two standard deviations) of 7 bar, so nine tenths lie within 1.65/2 of that
         UncertainCheck.ToleratedReading peak = check.readings().get(CheckSheet.Reading.Kind.PEAK.ordinal());
         assertEquals(7e5 * (1 - 0.03 * 0.82), peak.low(), 0.05e5);

@@ -1,6 +1,7 @@
 package io.github.heatswell.study;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -78,6 +79,17 @@ class DistributionTest {
     void sharesOutsideZeroToOneAreRefused(double share) {
         refused(() -> Distribution.between(0, 1).quantile(share), "0 to 1");
         refused(() -> Distribution.around(0, 1).quantile(share), "0 to 1");
+    }
+
+    @Test
+    void sameLimitsAreTheSameDistribution() {
+        Distribution about = Distribution.around(4, 0.5);
+        assertEquals(0.5, about.expanded());
+        assertEquals(about, Distribution.around(4, 0.5));
+        assertEquals(about.hashCode(), Distribution.around(4, 0.5).hashCode());
+        assertNotEquals(about, Distribution.around(4, 0.4));
+        assertNotEquals(about, Distribution.between(3, 5));
+        assertNotEquals(Distribution.between(3, 5), Distribution.between(3, 6));
     }
 
     @Test

@@ -5,17 +5,20 @@ import static io.github.heatswell.units.PressureUnit.PASCAL;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.result.RunResult;
 import io.github.heatswell.simulation.Simulation;
 import io.github.heatswell.system.ExpansionVessel;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.Parts;
+import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.RatioUnit;
 import io.github.heatswell.units.VolumeUnit;
 import io.github.heatswell.water.GibbsPolynomialWater;
 import io.github.heatswell.water.LiquidWater;
 import java.time.Duration;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** A house as the model of a study. */
@@ -106,10 +109,40 @@ class HouseDayTest {
                 .run();
 
         assertEquals(8, result.failed());
+        assertEquals("16 of 16 samples of 1 input", result.toString());
         assertTrue(result.firstFailure().orElseThrow().startsWith("pressure: -"), result.firstFailure()::toString);
         assertEquals(1, result.spread(HouseDay.Output.HAZARD.ordinal()).quantile(0)); // no relief valve, no vessel
         assertEquals(20 * 1e5, result.spread(HouseDay.Output.PEAK.ordinal()).quantile(0.5), 1); // test pressure, 1 Pa
         assertEquals(
                 BAR.toSi(4), result.spread(HouseDay.Output.LOWEST.ordinal()).quantile(1), 0.5e5);
+    }
+
+    /** Contract: of a house whose plates were read, the plates say whether its valve suits its tank of 10 bar, and not the sample. */
+    @Test
+    void aValveIsJudgedByItsPlate() {
+        HouseDay sampled = HouseDay.of(values -> valved(values[0]), Duration.ofMinutes(1));
+        assertHazards(List.of("relief-set-above-tank"), sampled, 10.2);
+        assertHazards(List.of(), sampled, 9.9);
+        assertHazards(List.of(), sampled.withPlatesOf(valved(10)), 10.2);
+        assertHazards(List.of("relief-set-above-tank"), sampled.withPlatesOf(valved(10.2)), 9.9);
+        HouseDay blocked = HouseDay.of(
+                values -> valved(values[0]).toBuilder()
+                        .changeReliefValves(valve ->
+                                valve.toBuilder().fault(ReliefFault.blocked()).build())
+                        .build(),
+                Duration.ofMinutes(1));
+        assertHazards(List.of("relief-valve-blocked"), blocked.withPlatesOf(valved(10)), 10.2);
+    }
+
+    private static HotWaterSystem valved(double opensBar) {
+        return Parts.lodge(4, 58)
+                .addReliefValve(Parts.valve("a", opensBar, 8).build())
+                .build();
+    }
+
+    private static void assertHazards(List<String> ids, HouseDay day, double opensBar) {
+        double[] values = {opensBar};
+        assertEquals(ids, day.hazards(values).stream().map(Finding::id).toList());
+        assertEquals(ids.size(), day.answers(values)[HouseDay.Output.HAZARD_FOUND.ordinal()]);
     }
 }

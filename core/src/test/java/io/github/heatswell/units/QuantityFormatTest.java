@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -75,6 +76,30 @@ class QuantityFormatTest {
         assertEquals("505 to 584 kPa", shown.pressures(505_000, 584_400));
         assertEquals("584 kPa (85 psi)", shown.inBoth().pressure(584_400));
         assertEquals("a tap on the mains", UnitSystem.KPA.spelled("a tap on the mains"));
+    }
+
+    /** Contract: the system of a list of units is that of most of them; minutes and kilowatts count for none. */
+    @Test
+    void theSystemIsThatOfMostUnits() {
+        List<Unit> units = List.of(
+                VolumeUnit.US_GALLON, PressureUnit.PSI, DurationUnit.MINUTE, PowerUnit.KILOWATT, VolumeUnit.LITRE);
+        assertEquals(UnitSystem.US, UnitSystem.ofMost(units));
+        assertEquals(UnitSystem.SI, UnitSystem.ofMost(units.subList(1, 5)), "one of each");
+        assertEquals(UnitSystem.SI, UnitSystem.ofMost(units.subList(2, 4)), "none of either");
+        assertEquals(
+                List.of(Optional.of(UnitSystem.US), Optional.empty(), Optional.empty(), Optional.of(UnitSystem.SI)),
+                units.subList(1, 5).stream().map(UnitSystem::of).toList());
+        assertTrue(UnitSystem.US.uses(DurationUnit.MINUTE) && UnitSystem.SI.uses(PowerUnit.KILOWATT));
+        assertFalse(UnitSystem.US.uses(VolumeUnit.LITRE) || UnitSystem.SI.uses(VolumeUnit.US_GALLON));
+    }
+
+    /** By hand: 0.36 bar/K are 36 kPa in 1.8 degF, 2.9 psi/degF. A kilogram is 2.2 lb (exactly 0.45359237 kg). */
+    @Test
+    void whatHasNoTableOfItsOwn() {
+        assertEquals("0.36 bar/K", SI.pressurePerDegree(0.36e5));
+        assertEquals("2.9 psi/degF", US.pressurePerDegree(0.36e5));
+        assertEquals("18 kg", SI.weight(18));
+        assertEquals("40 lb", US.weight(18));
     }
 
     /** Whoever uses kilopascals reads no bar, and the other way round; the units beside pressures are common to both. */
