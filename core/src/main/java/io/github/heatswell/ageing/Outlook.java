@@ -269,11 +269,12 @@ public final class Outlook {
                         "vessel: the house has no intact expansion vessel, so there is no" + " precharge to lose");
             }
             if (PrechargeTarget.leading(house).isEmpty()) {
-                throw new IllegalArgumentException("vessel: the supply does not rise to it, so no charge matches it");
+                throw new IllegalArgumentException(
+                        "vessel: the supply pressure does not reach its height, so no precharge can match it");
             }
             if (house.hasSeveralVessels() && !larger.isEmpty()) {
                 throw new IllegalArgumentException(
-                        "larger: of several vessels none is exchanged for a larger one; leave the larger volumes out");
+                        "larger: larger sizes are compared only for a house with one vessel; leave them out");
             }
             new Seasons(house, mainsSwing).check();
             return new Outlook(this);

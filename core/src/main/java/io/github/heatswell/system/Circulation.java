@@ -48,7 +48,8 @@ public record Circulation(double flow, List<Hours> hours, double returnHeight) {
          */
         public Hours {
             if (!(from >= 0 && from < DAY && to >= 0 && to < DAY)) {
-                throw new IllegalArgumentException("pump: " + from + " s to " + to + " s are no times of a day");
+                throw new IllegalArgumentException(
+                        "pump: " + from + " s to " + to + " s must be times of day, each from 0 s to below 86400 s");
             }
             Requirements requirements = new Requirements();
             requirements.rule(from != to, "to", "is the same time as from; leave pump out for one that always runs");

@@ -291,7 +291,7 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder addPipe(PipeRun value) {
-            parts.piping.add(Objects.requireNonNull(value, "piping"));
+            parts.piping.add(Objects.requireNonNull(value, "pipe"));
             return this;
         }
 
@@ -302,7 +302,7 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder addReliefValve(ReliefValve value) {
-            parts.reliefValves.add(Objects.requireNonNull(value, "relief"));
+            parts.reliefValves.add(Objects.requireNonNull(value, "reliefValve"));
             return this;
         }
 
@@ -518,7 +518,7 @@ public final class HotWaterSystem {
          * @return this builder
          */
         public Builder addLeak(Leak value) {
-            parts.leaks.add(Objects.requireNonNull(value, "leaks"));
+            parts.leaks.add(Objects.requireNonNull(value, "leak"));
             return this;
         }
 

@@ -53,7 +53,7 @@ record ReliefRules(Pressure set, Pressure fullLift, Pressure reseats, Optional<P
         requirements.rule(
                 !kind.takesExpansion() || opensAt == null,
                 "kind",
-                "a valve that opens at a temperature is no expansion valve and no safety group, which respond to pressure"
+                "a valve that opens at a temperature is neither an expansion valve nor a safety group, which respond to pressure"
                         + " only; leave the temperature or the kind out");
         requirements.rule(
                 !kind.takesExpansion() || opensAt != null || place == ReliefValve.Location.BRANCH,

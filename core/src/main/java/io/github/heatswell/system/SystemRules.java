@@ -193,7 +193,7 @@ final class SystemRules {
                 .ifPresent(air -> requirements.rule(
                         air <= room,
                         "trapped-air",
-                        () -> litres(air) + " is more than the cold piping holds, " + litres(room)));
+                        () -> litres(air) + " is more than the cold piping holds, " + litresDown(room)));
     }
 
     /** A loop needs pipes and a pump. */
@@ -222,7 +222,8 @@ final class SystemRules {
                         "tank.air",
                         () -> litres(air) + " is more than the "
                                 + (tank.layers() == 1 ? "tank" : "highest layer of the tank")
-                                + " has room for once the pressure is lost; up to " + litres(most) + " is allowed"));
+                                + " has room for once the pressure is lost; up to " + litresDown(most)
+                                + " is allowed"));
     }
 
     private void checkFlue() {
@@ -261,6 +262,11 @@ final class SystemRules {
     private static String compared(Pressure one, String words, Pressure other) {
         Requirements.Compared both = Requirements.Compared.of(one, other);
         return both.one() + words + both.other();
+    }
+
+    /** To the millilitre and never up: what is named is allowed. */
+    private static String litresDown(double volume) {
+        return Limits.quantity(Math.floor(VolumeUnit.MILLILITRE.fromSi(volume)) / 1000, VolumeUnit.LITRE);
     }
 
     private static String litres(double volume) {

@@ -203,7 +203,7 @@ class HouseRulesTest {
                                         .build())
                                 .build()),
                 contradiction(
-                        "kind: a valve that opens at a temperature is no expansion valve and no safety group, which respond to"
+                        "kind: a valve that opens at a temperature is neither an expansion valve nor a safety group, which respond to"
                                 + " pressure only; leave the temperature or the kind out",
                         combined().kind(ReliefValve.Kind.SAFETY_GROUP)::build),
                 contradiction(

@@ -60,8 +60,8 @@ public final class DayOfYear {
             return LocalDate.of(COMMON_YEAR, named, day).getDayOfYear();
         } catch (DateTimeException e) {
             throw new IllegalArgumentException(
-                    Printable.quote(text) + " is not a day of a 365-day year; the last day of that month is the "
-                            + named.minLength(),
+                    Printable.quote(text) + " is not a day of a 365-day year; that month has " + named.minLength()
+                            + " days",
                     e);
         }
     }

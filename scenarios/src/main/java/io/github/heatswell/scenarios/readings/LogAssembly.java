@@ -232,8 +232,8 @@ final class LogAssembly {
                     .filter(at -> isSlip(log, at))
                     .limit(NAMED)
                     .map(at -> "The reading of " + named(log, at)
-                            + " is far from both its neighbours: is it written down right? If not, correct it first: no cause and no"
-                            + " draw need explain it.")
+                            + " is far from both its neighbours: was it written down correctly? If not, correct it first: then no cause"
+                            + " and no draw need explain it.")
                     .forEach(doubts::add);
         }
         boolean minutes = header.timeUnit() == DurationUnit.MINUTE;

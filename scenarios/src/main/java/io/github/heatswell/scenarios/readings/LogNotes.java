@@ -143,7 +143,7 @@ final class LogNotes {
         Note note = new Note(before, time, clock, words, seen, spots);
         if (SpotNote.tellsOfSpitting(words)) {
             doubts.add(note.label()
-                    + " tells of air or of steam. Hold a thermometer, not a hand, under the hot tap: if the water is"
+                    + " may mean air or steam. Hold a thermometer, not a hand, under the hot tap: if the water is"
                     + " hotter than the thermostat is set to, turn the heater off and have it looked at.");
         }
         if (seen.isEmpty() && spots.isEmpty() && DrawNote.of(words) == DrawNote.NONE) {

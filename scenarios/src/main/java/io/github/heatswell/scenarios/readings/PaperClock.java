@@ -145,7 +145,7 @@ final class PaperClock {
         if (ahead(seconds) > (isCertain(parts, seconds) ? LATEST : HALF_A_DAY) && !isOfNextDay(parts)) {
             throw new IllegalArgumentException(
                     "this time is earlier than the one before; put the readings in order, and write am or pm, or"
-                            + " hours from 0 to 23; of the day after, write 'next day' before it");
+                            + " hours from 0 to 23; for the day after, write 'next day' before it");
         }
         return seconds;
     }

@@ -264,7 +264,7 @@ final class PaperList {
         String rest = parts.group("rest").strip();
         if (NEGATIVE.matcher(rest).matches()) {
             throw refused(Printable.quote(rest)
-                    + " begins with a dash: put a blank behind it if it only parts time and pressure; for a gauge below 0, write 0 and a"
+                    + " begins with a dash: put a space after it if it only separates time and pressure; for a gauge below 0, write 0 and a"
                     + " note");
         }
         Matcher pressure = PRESSURE.matcher(pressureFirst(rest));

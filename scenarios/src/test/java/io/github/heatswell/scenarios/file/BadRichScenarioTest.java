@@ -110,7 +110,7 @@ class BadRichScenarioTest {
             kind: expansion-valve | kind: group | 13:103 | relief[0].kind: 'group' is not one of relief-valve, expansion-valve, safety-group
             kind: expansion-valve | kind: expansion-valve, location: tank-top | 13:130 | relief[0].location: must be branch for an expansion valve or a safety group, which sit on the cold inlet
             kind: expansion-valve | kind: safety-group | 13:103 | relief[0].kind: the check valve in a safety group closes the way to the bypass of the reducing valve; leave the bypass out
-            location: tank-top, opens-at | location: tank-top, kind: safety-group, opens-at | 15:60 | relief[2].kind: a valve that opens at a temperature is no expansion valve and no safety group, which respond to pressure only; leave the temperature or the kind out
+            location: tank-top, opens-at | location: tank-top, kind: safety-group, opens-at | 15:60 | relief[2].kind: a valve that opens at a temperature is neither an expansion valve nor a safety group, which respond to pressure only; leave the temperature or the kind out
             opens-at: 99 degC | opens-at: 120 degC | 15:64 | relief[2].opens-at: 120 degC is outside the allowed range, 50 degC to 110 degC
             opens-at: 99 degC, | | 15:5 | relief[2].opens-at: is missing
             reseats-at: 88 degC | reseats-at: 99 degC | 15:85 | relief[2].reseats-at: must be below the temperature at which the valve opens
@@ -124,7 +124,7 @@ class BadRichScenarioTest {
             precharge: 3.2 bar } | precharge: 3.2 bar, location: tank } | 22:75 | vessels[0].location: 'tank' is not one of branch, in-tank
             condition: isolated | condition: burst | 16:113 | vessel.condition: 'burst' is not one of sound, isolated, waterlogged
             trapped-air: 0.5 L | trapped-air: 0 L | 17:14 | trapped-air: 0 L is outside the allowed range, above 0 L to 100 L
-            trapped-air: 0.5 L | trapped-air: 3 L | 17:14 | trapped-air: 3 L is more than the cold piping holds, 2.81487 L
+            trapped-air: 0.5 L | trapped-air: 3 L | 17:14 | trapped-air: 3 L is more than the cold piping holds, 2.814 L
             flow: 40 mL/min, | | 18:9 | leaks[0].flow: is missing; write, for example, 'flow: 40 mL/min'
             flow: 40 mL/min | flow: 21 L/min | 18:17 | leaks[0].flow: 21 L/min is outside the allowed range, above 0 L/min to 20 L/min
             at: 4 bar | at: 0 bar | 18:32 | leaks[0].at: 0 bar is outside the allowed range, 0.1 bar to 25 bar
@@ -144,7 +144,7 @@ class BadRichScenarioTest {
             gauge: { height: 1.5 m } | gage: { height: 1.5 m } | 20:1 | gage: is not a known key here; did you mean gauge?
             begins: 06:00 | begins: noon | 21:16 | run.begins: 'noon' is not a time of day
             day: 15 Jan | day: 0 | 21:28 | run.day: 0 is outside the allowed range, 1 to 366
-            day: 15 Jan | day: 30 Feb | 21:28 | run.day: '30 Feb' is not a day of a 365-day year; the last day of that month is the 28
+            day: 15 Jan | day: 30 Feb | 21:28 | run.day: '30 Feb' is not a day of a 365-day year; that month has 28 days
             day: 15 Jan | day: Ju 15 | 21:28 | run.day: 'Ju 15' is not a day of the year; write a date such as 15 Jan, or a number from 1 to 366
             day: 15 Jan | day: 2026-01-15 | 21:28 | run.day: '2026-01-15' is not a day of the year
             """)
