@@ -85,8 +85,11 @@ final class PageBasis {
         int assumed = scenario.assumptions().size();
         int ranges = scenario.uncertain().size();
         if (assumed > 0) {
-            counts.add(
-                    assumed + (assumed == 1 ? " value is" : " values are") + " assumed, since the file does not say");
+            counts.add(assumed
+                    + (assumed == 1
+                            ? " value that the file does not give is"
+                            : " values that the file does not give are")
+                    + " assumed");
         }
         if (ranges > 0) {
             counts.add(ranges + (ranges == 1 ? " is" : " are")

@@ -120,7 +120,7 @@ final class PageSizes {
                         .count()
                 == 1;
         boolean priced = sizes.stream().anyMatch(size -> size.price().isPresent());
-        List<String> columns = new ArrayList<>(List.of("Vessel", "Peak", "Margin below the limit"));
+        List<String> columns = new ArrayList<>(List.of("Vessel", "Peak", "Below the limit"));
         if (!alike) {
             columns.add("Precharge");
         }

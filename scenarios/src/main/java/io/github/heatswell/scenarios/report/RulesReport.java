@@ -114,7 +114,7 @@ public final class RulesReport {
                 ? (hazards.isEmpty()
                                 ? rules.vessel().isEmpty()
                                         ? "Nothing in the description breaks a rule that was read. The place: "
-                                        : "No rule that was read is broken by the description alone, but "
+                                        : "The description breaks no rule that was read, but "
                                                 + (rules.vessel().get(0).severity() == Finding.Severity.FAULT
                                                         ? "the vessel described has a fault"
                                                         : "water can freeze there")

@@ -80,7 +80,7 @@ class ReportTest {
         String report = report("ridge-house", UnitSystem.US);
         assertFalse(report.contains("tank.w") || report.contains("piping  "), report);
         assertTrue(
-                report.contains(" assumed, since the file does not say") && report.contains("report.html lists"),
+                report.contains(" that the file does not give are assumed") && report.contains("report.html lists"),
                 report);
         assertTrue(report.lines().count() < 60, report);
     }
