@@ -20,6 +20,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -50,6 +51,7 @@ public final class DiagnosisStory {
     private final boolean doubted;
     private final ReadingHazards hazards;
     private final NextReading nextReading;
+    private final RestReadings rest;
 
     /**
      * The story of a diagnosis.
@@ -74,6 +76,7 @@ public final class DiagnosisStory {
         this.conclusion = new Conclusion(result, house, log, expansion, doubted);
         this.hazards = new ReadingHazards(result, house, log);
         this.nextReading = new NextReading(result, house, log, Set.copyOf(read), hazards);
+        this.rest = new RestReadings(house, log);
     }
 
     private DiagnosisStory(DiagnosisStory same, boolean doubted) {
@@ -85,6 +88,7 @@ public final class DiagnosisStory {
         this.conclusion = new Conclusion(result, house, log, expansion, doubted);
         this.hazards = same.hazards;
         this.nextReading = same.nextReading;
+        this.rest = same.rest;
     }
 
     /**
@@ -360,6 +364,26 @@ public final class DiagnosisStory {
                                         ? ". A fourth draw begins there, and no more than three of unknown size can be told apart. A log of a"
                                                 + " quiet time says more."
                                         : ", since it shows draws."));
+    }
+
+    /**
+     * Whether the reducing valve closes, as far as readings at rest show it, or which reading tells.
+     *
+     * @return whole sentences; empty if there is none, or nobody need ask
+     */
+    public Optional<Statement> reducingValve() {
+        return isHazardByReading() || doubted || conclusion.isUnmoved()
+                ? Optional.empty()
+                : rest.ofReducingValve(result);
+    }
+
+    /**
+     * The lowest reading that was taken at rest: with the heater off or no water drawn, and hours after any heating.
+     *
+     * @return the pressure (Pa, gauge); empty if there is no such reading
+     */
+    public OptionalDouble atRest() {
+        return rest.lowest();
     }
 
     /**

@@ -123,6 +123,33 @@ class DiagnosisStoryTest {
                 "nothing was heated");
     }
 
+    /** A reading at rest answers who suspects the reducing valve; without one it is said which reading would, and what then. */
+    @Test
+    void whetherTheReducingValveClosesIsSaid() {
+        HotWaterSystem house = FaultlessHouse.house()
+                .supply(FaultlessHouse.reduced(6, FaultlessHouse.reducer(3.5)).build())
+                .build();
+        HypothesisFit[] fits = {fit(Cause.AS_DESCRIBED, 0, 0.5, NONE), fit(Cause.REDUCING_VALVE_CREEPS, 0.1, 0.4, NONE)
+        };
+        PressureLog rests = PressureLog.builder(new double[] {0, 20_000, 30_000}, new double[] {3.6e5, 3.6e5, 3.7e5})
+                .build()
+                .seen(List.of(Sighting.of(Sighting.Kind.TAPS_SHUT, 0, 30_000)));
+        assertEquals(
+                Optional.of(
+                        "The reducing valve closes, but for a trickle at most: at rest the gauge showed 3.6 bar to 3.7 bar, far"
+                                + " below the mains pressure of 6 bar."),
+                text(story(house, rests, fits).reducingValve()));
+        PressureLog heated = rests.seen(List.of(
+                Sighting.of(Sighting.Kind.HEATER_ON, 0, 20_000), Sighting.of(Sighting.Kind.TAPS_SHUT, 0, 30_000)));
+        String asked = text(story(house, heated, fits).reducingValve()).orElseThrow();
+        assertTrue(
+                asked.startsWith("Whether the reducing valve closes tight, one reading tells: turn the heater off"),
+                asked);
+        assertTrue(asked.contains("near the mains pressure of 6 bar, have the valve cleaned or replaced."), asked);
+        assertEquals(Optional.empty(), text(story(WITHOUT_VESSEL, rests, fits).reducingValve()));
+        assertEquals(Optional.empty(), text(story(house, heated, fits[0]).reducingValve()), "nothing points at it");
+    }
+
     /** Regression: the title of the picture was the whole verdict, of four lines; two lines of it hold about 165 characters. */
     @Test
     void theTitleSaysWhatWasFoundAndNotWhatToDo() {

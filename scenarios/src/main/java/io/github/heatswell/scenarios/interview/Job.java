@@ -41,6 +41,9 @@ final class Job {
     /** Under which the guide remembers that nobody read the gauge after the change. */
     static final String UNREAD = "unread";
 
+    /** Under which the guide remembers the setting of the reducing valve that goes with readings at rest. */
+    static final String AT_REST = "at-rest";
+
     /** In place of what a plate says that nobody could read. */
     static final String NOT_READ = "not read";
 
@@ -80,7 +83,7 @@ final class Job {
         this.known = new LinkedHashMap<>();
         for (String name : Stream.concat(
                         Stream.concat(SUPPLY.stream(), VESSEL.stream()),
-                        Stream.of(RECOMMENDED, FOUND, CURE, PRINTED, UNREAD))
+                        Stream.of(RECOMMENDED, FOUND, AT_REST, CURE, PRINTED, UNREAD))
                 .toList()) {
             before.said(name).ifPresent(said -> known.put(name, said));
         }
@@ -187,7 +190,7 @@ final class Job {
 
     /** A command about the house with its vessel, as far as that is known, and with something changed. */
     private List<String> about(String command, List<Change> changes) {
-        Map<String, String> set = new LinkedHashMap<>(at.compareTo(Step.BUY) > 0 ? values() : Map.of());
+        Map<String, String> set = new LinkedHashMap<>(at.compareTo(Step.BUY) > 0 ? values() : supply());
         changes.forEach(change -> set.put(change.field(), change.value()));
         return words(
                 command,
@@ -243,9 +246,15 @@ final class Job {
         return FoundCause.of(known.get(FOUND));
     }
 
-    /** What is changed about the supply. */
+    /** Whether the supply was lowered, as the sizing advises. */
+    boolean isLowered() {
+        return SUPPLY.stream().anyMatch(known::containsKey);
+    }
+
+    /** What is changed about the supply, or known of it by readings. */
     Map<String, String> supply() {
         Map<String, String> supply = new LinkedHashMap<>();
+        Optional.ofNullable(known.get(AT_REST)).ifPresent(set -> supply.put(SupplyQuestions.REDUCED, set));
         SUPPLY.stream().filter(known::containsKey).forEach(field -> supply.put(field, known.get(field)));
         return supply;
     }

@@ -7,7 +7,6 @@ import io.github.heatswell.scenarios.quantity.Kind;
 import io.github.heatswell.scenarios.report.OutputException;
 import io.github.heatswell.system.NamedValue;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** The steps that ask for the vessel that was bought: the supply it is for, its size, its plate and its charge. */
@@ -37,7 +36,7 @@ final class PurchaseStep {
             if (way != Way.ON) {
                 return way;
             }
-            boolean lowered = !job.supply().isEmpty();
+            boolean lowered = job.isLowered();
             job.fitting().toBuy(job.supply()).ifPresent(job::say);
             way = job.ask(Questions.named(ReliefQuestions.VOLUME));
             if (way == Way.BACK && lowered) {
@@ -82,11 +81,11 @@ final class PurchaseStep {
 
     /** Asks whether the supply was lowered, where the sizing advises it; what was read then holds from there on. */
     private Way lower() {
-        if (!job.supply().isEmpty()) {
+        if (job.isLowered()) {
             return Way.ON;
         }
         job.known().remove(Job.CURE);
-        Optional<LowerSupply> cure = job.fitting().cure(Map.of());
+        Optional<LowerSupply> cure = job.fitting().cure(job.supply());
         if (cure.isEmpty()) {
             return Way.ON;
         }

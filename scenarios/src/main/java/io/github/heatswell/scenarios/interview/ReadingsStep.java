@@ -73,7 +73,7 @@ final class ReadingsStep {
             if (name.isEmpty()
                     || NONE.contains(name.toLowerCase(Locale.ROOT))
                     || NOTHING_READ.matcher(name.replaceFirst("[.!]$", "")).matches() && !Files.exists(Path.of(name))) {
-                job.known().remove(Job.FOUND);
+                job.known().keySet().removeAll(List.of(Job.FOUND, Job.AT_REST));
                 job.pass();
                 return Way.ON;
             }
@@ -106,14 +106,22 @@ final class ReadingsStep {
                 FoundCause cause = new FoundCause(
                         job.next().flatMap(NextStep::cause),
                         job.next().filter(step -> step.command().equals("size")).isPresent(),
-                        job.next()
-                                .filter(step -> step.cause().isEmpty()
-                                        && !step.changes().isEmpty())
-                                .isPresent());
+                        job.next().filter(step -> step.cause().isEmpty()).stream()
+                                .flatMap(step -> step.changes().stream())
+                                .anyMatch(change -> change.field().startsWith("vessel.")));
                 job.known().put(Job.FOUND, cause.word());
+                job.known().remove(Job.AT_REST);
+                job.next().stream()
+                        .flatMap(step -> step.changes().stream())
+                        .filter(change -> change.field().equals(SupplyQuestions.REDUCED))
+                        .forEach(change -> job.known().put(Job.AT_REST, change.value()));
                 job.blankLine();
                 boolean closed = job.fitting().isClosed();
                 job.say(cause.first(closed));
+                Optional.ofNullable(job.known().get(Job.AT_REST))
+                        .map(set -> "From here on the guide takes the reducing valve to be set to "
+                                + set.replace(" +- ", ", give or take ") + ": that goes with your readings at rest.")
+                        .ifPresent(job::say);
                 return !closed && cause.isMended() ? Way.DONE : cause.holds() ? Way.LEFT : Way.ON;
             }
             if (job.status() != 2) {

@@ -19,11 +19,8 @@ final class DiagnosisCells {
 
     private final DiagnosisResult result;
     private final QuantityFormat shown;
-    private final boolean noHeating;
 
-    /** Nobody is told what to read next where that may take heating a tank that must stay cold. */
-    DiagnosisCells(DiagnosisResult result, QuantityFormat shown, boolean noHeating) {
-        this.noHeating = noHeating;
+    DiagnosisCells(DiagnosisResult result, QuantityFormat shown) {
         this.result = result;
         this.shown = shown;
     }
@@ -34,6 +31,11 @@ final class DiagnosisCells {
         return weight > SURE
                 ? result.misfit() ? "nearly all" : "over " + shown.share(SURE)
                 : weight < HARDLY ? "under " + shown.share(HARDLY) : shown.share(weight);
+    }
+
+    /** Whether hardly anything speaks for a cause. */
+    boolean isHardlyLikely(HypothesisFit fit) {
+        return fit.weight() < HARDLY;
     }
 
     /** What stands behind a cause in a list: whether the readings say anything of it, rule it out, or do without it. */
@@ -65,24 +67,6 @@ final class DiagnosisCells {
             case "K" -> shown.temperature(value);
             case "" -> check == SiteCheck.GAS_VALVE ? value > 0.5 ? "water" : "gas" : shown.share(value);
             default -> shown.volume(value);
-        };
-    }
-
-    /** An estimate with its interval, or why there is none. */
-    String estimate(Estimate estimate) {
-        String words = estimate.parameter().words() + ": ";
-        String settled = estimate.settledBy()
-                .filter(check -> !noHeating)
-                .map(check -> "; to be settled by reading " + check.words())
-                .orElse("");
-        return switch (estimate.standing()) {
-            case CARRIED ->
-                words + value(estimate, estimate.value()) + ", between " + value(estimate, estimate.low()) + " and "
-                        + value(estimate, estimate.high()) + " (95 %)";
-            case AS_DESCRIBED ->
-                words + "between " + value(estimate, estimate.low()) + " and " + value(estimate, estimate.high())
-                        + ", hardly narrower than assumed";
-            case NOT_CARRIED -> words + "these readings do not say" + settled;
         };
     }
 

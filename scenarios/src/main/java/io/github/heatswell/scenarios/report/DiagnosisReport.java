@@ -6,6 +6,7 @@ import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.LoggedRuns;
 import io.github.heatswell.charts.LoggedRuns.NamedReadings;
 import io.github.heatswell.charts.table.ReadingsTable;
+import io.github.heatswell.diagnosis.Cause;
 import io.github.heatswell.diagnosis.DiagnosisResult;
 import io.github.heatswell.diagnosis.HypothesisFit;
 import io.github.heatswell.diagnosis.PressureLog;
@@ -13,6 +14,7 @@ import io.github.heatswell.narrative.DiagnosisStory;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Balances;
 import io.github.heatswell.scenarios.choice.VesselChoice;
+import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.report.Block.Grid;
 import io.github.heatswell.units.QuantityFormat;
@@ -26,6 +28,9 @@ import java.util.stream.Stream;
  * Report on the readings of a house. Hazards come first.
  */
 public final class DiagnosisReport {
+
+    private static final String REST =
+            "How each line was read, the evidence for and against every cause, and the numbers are in report.html.";
 
     private final DiagnosisAnswer answer;
     private final DiagnosisResult result;
@@ -68,7 +73,16 @@ public final class DiagnosisReport {
                                 : !answer.readings().doubts().isEmpty()
                                         ? NextStep.to("run")
                                         : NextStep.afterDiagnosis(
-                                                answer.scenario().system(), answer.result(), answer.story()));
+                                                        answer.scenario().system(), answer.result(), answer.story())
+                                                .knowing(rest(answer, units)));
+    }
+
+    /** What the readings at rest say of the supply, unless they are to be explained by a reducing valve or mains that are not as described. */
+    private static List<Change> rest(DiagnosisAnswer answer, UnitSystem units) {
+        Cause best = answer.result().best().cause();
+        return best == Cause.REDUCING_VALVE_CREEPS || best == Cause.SUPPLY_PRESSURE
+                ? List.of()
+                : RestSupply.of(answer.scenario(), answer.story().atRest(), CommandResult.onScreen(units));
     }
 
     /** That a vessel cures nothing before the supply is lowered; empty where one on sale does, the house has one, or none is asked for. */
@@ -124,7 +138,7 @@ public final class DiagnosisReport {
                                 Document.pictures(pictures, figures(shown)),
                                 new Document.Section(
                                                 "The readings", List.of(new DiagnosisTables(answer, shown).readings()))
-                                        .inAppendix(),
+                                        .onPageInAppendix(),
                                 PageFindings.section(Findings.of(scenario.system(), scenario.doubts()), shown)
                                         .onPageInAppendix(),
                                 PageBasis.of(scenario, false, shown).onPageInAppendix(),
@@ -138,11 +152,9 @@ public final class DiagnosisReport {
         List<String> remarks = Stream.of(
                         supplyFirst.map(first -> first.text(shown)),
                         Optional.of(story.details().text(shown)).filter(details -> !details.isEmpty()),
+                        story.reducingValve().map(valve -> valve.text(shown)),
                         story.next().map(next -> next.text(shown)),
-                        answer.readings().log().flatMap(story::used).map(used -> used.text(shown)),
-                        answer.readings().understood(),
-                        story.start().map(start -> start.text(shown)),
-                        answer.scenario().doubts().sentence().map(doubts -> doubts.text(shown)))
+                        answer.readings().log().flatMap(story::used).map(used -> used.text(shown)))
                 .flatMap(Optional::stream)
                 .toList();
         List<Block> blocks = new ArrayList<>(
@@ -154,6 +166,12 @@ public final class DiagnosisReport {
                                 answer.readings().doubts().stream().map(doubt -> new AlarmNote("CHECK FIRST", doubt)),
                                 story.beyondLimit().stream().map(above -> new AlarmNote("CAUTION", above.text(shown))))
                         .toList());
+        Stream.of(
+                        answer.readings().understood(),
+                        story.start().map(start -> start.text(shown)),
+                        answer.scenario().doubts().sentence().map(doubts -> doubts.text(shown)))
+                .flatMap(Optional::stream)
+                .forEach(remark -> blocks.add(new Block.Paragraph(remark, Block.Tone.QUOTING).onPage()));
         story.notRuledOut().ifPresent(left -> blocks.add(new AlarmNote("CAUTION", left.text(shown))));
         return new Document.Section("The answer", blocks);
     }
@@ -170,19 +188,20 @@ public final class DiagnosisReport {
     private List<Block> figures(QuantityFormat shown) {
         DiagnosisTables tables = new DiagnosisTables(answer, shown);
         List<Block> figures = new ArrayList<>();
-        figures.add(tables.causes().captionedOnScreen(tables.order()));
+        figures.add(tables.causes().onPage());
+        figures.add(tables.likeliest().onScreen());
         tables.evidence().map(Grid::onPage).ifPresent(figures::add);
-        tables.against().ifPresent(against -> {
-            figures.add(new Block.Subheading("Evidence against each").onScreen());
-            figures.add(against.onScreen());
-        });
         tables.estimates().map(Grid::onPage).forEach(figures::add);
-        tables.numbers().ifPresent(numbers -> {
-            figures.add(new Block.Subheading(tables.ofNumbers()).onScreen());
-            figures.add(numbers.onScreen());
-        });
         tables.check().map(Grid::onPage).ifPresent(figures::add);
         tables.installed().ifPresent(figures::add);
+        if (!answer.readings().remarks().isEmpty()) {
+            figures.add(new Block.Paragraph(
+                            "Found in the readings: "
+                                    + String.join("; ", answer.readings().remarks()) + ".",
+                            Block.Tone.PLAIN)
+                    .onScreen());
+        }
+        figures.add(new Block.Paragraph(REST, Block.Tone.QUIET).onScreen());
         return figures;
     }
 }

@@ -22,6 +22,7 @@ final class DiagnosisTables {
 
     private static final int MAX_CAUSES = 8;
     private static final int MAX_ALIKE = 3;
+    private static final int MAX_ON_SCREEN = 5;
 
     private final DiagnosisAnswer answer;
     private final DiagnosisResult result;
@@ -34,7 +35,7 @@ final class DiagnosisTables {
         this.result = answer.result();
         this.shown = shown;
         this.story = answer.story();
-        this.cells = new DiagnosisCells(result, shown, story.hazard().isPresent());
+        this.cells = new DiagnosisCells(result, shown);
     }
 
     /** How the causes are ordered; where none explains the readings, a weight tells them apart and no more. */
@@ -68,13 +69,32 @@ final class DiagnosisTables {
                                                                 + " off."))
                                 .orElse(
                                         "Off by is how far predictions are from what was read, in uncertainties of a reading."),
-                List.of("Cause", result.misfit() ? "Relative weight" : "Weight", "Off by"),
-                ranked().stream()
-                        .map(fit -> List.of(
-                                PageWords.capitalised(fit.inWords() + cells.standing(fit)),
-                                cells.weight(fit),
-                                offBy(fit)))
-                        .toList());
+                List.of("Cause", weighed(), "Off by"),
+                rows(ranked()));
+    }
+
+    /** Those of them that have some weight, for the screen. */
+    Grid likeliest() {
+        List<HypothesisFit> listed = story.listed();
+        return new Grid(
+                order(),
+                List.of("Cause", weighed(), "Off by"),
+                rows(listed.stream()
+                        .filter(fit -> fit == listed.get(0) || !cells.isHardlyLikely(fit))
+                        .filter(fit -> !result.untested().contains(fit))
+                        .limit(MAX_ON_SCREEN)
+                        .toList()));
+    }
+
+    private String weighed() {
+        return result.misfit() ? "Relative weight" : "Weight";
+    }
+
+    private List<List<String>> rows(List<HypothesisFit> fits) {
+        return fits.stream()
+                .map(fit -> List.of(
+                        PageWords.capitalised(fit.inWords() + cells.standing(fit)), cells.weight(fit), offBy(fit)))
+                .toList();
     }
 
     /** The root mean square of prediction less reading; without a log that of the residuals. */
@@ -105,17 +125,6 @@ final class DiagnosisTables {
                                 + " the log (+) or below it (-) on average.",
                         List.of("Cause", "What the readings say"),
                         rows));
-    }
-
-    /**
-     * The same in short: what speaks against each cause; empty if nothing does.
-     */
-    Optional<Block.Items> against() {
-        List<String> others = ranked().stream()
-                .filter(fit -> fit.evidence().stream().anyMatch(Evidence::against))
-                .map(fit -> fit.inWords() + ": " + parts(fit, true))
-                .toList();
-        return others.isEmpty() ? Optional.empty() : Optional.of(new Block.Items(others, Block.ListKind.BULLETS));
     }
 
     private String parts(HypothesisFit fit, boolean against) {
@@ -159,21 +168,6 @@ final class DiagnosisTables {
                 : story.listed().stream().filter(result.alike()::contains).toList();
     }
 
-    /** With which cause {@link #numbers} go. */
-    String ofNumbers() {
-        return isAsDescribedBefore() ? "Numbers, with the house as described" : "Numbers, with the likeliest cause";
-    }
-
-    /** Those of the first in short; empty if there are none, or if it does not explain the readings. */
-    Optional<Block.Items> numbers() {
-        List<String> numbers = explaining().stream()
-                .limit(1)
-                .flatMap(fit -> fit.estimates().stream())
-                .map(cells::estimate)
-                .toList();
-        return numbers.isEmpty() ? Optional.empty() : Optional.of(new Block.Items(numbers, Block.ListKind.BULLETS));
-    }
-
     private List<String> estimate(Estimate estimate) {
         String name = PageWords.capitalised(estimate.parameter().words());
         String settled = estimate.settledBy()
@@ -186,12 +180,7 @@ final class DiagnosisTables {
                         name,
                         cells.value(estimate, estimate.value()),
                         cells.value(estimate, estimate.low()) + " to " + cells.value(estimate, estimate.high()));
-            case AS_DESCRIBED ->
-                List.of(
-                        name,
-                        "these readings do not say",
-                        cells.value(estimate, estimate.low()) + " to " + cells.value(estimate, estimate.high())
-                                + ", hardly narrower than assumed");
+            case AS_DESCRIBED -> List.of(name, "these readings do not say", "hardly narrower than assumed");
             case NOT_CARRIED -> List.of(name, "not known", "these readings do not say" + settled);
         };
     }

@@ -281,7 +281,16 @@ public record NextStep(String command, List<Change> changes, int about, Optional
         }
         Cause cause = result.best().cause();
         return new NextStep(
-                isClosed(house) && OF_THE_VESSEL.contains(cause) ? "size" : "run", List.of(), 0, Optional.of(cause));
+                isClosed(house) && (OF_THE_VESSEL.contains(cause) || story.asksForVessel()) ? "size" : "run",
+                List.of(),
+                0,
+                Optional.of(cause));
+    }
+
+    /** The same, of a house of which more is known than its file says. */
+    NextStep knowing(List<Change> more) {
+        return new NextStep(
+                command, Stream.concat(more.stream(), changes.stream()).toList(), about, cause);
     }
 
     /** Whether a vessel has a precharge to lose in the years ahead. */

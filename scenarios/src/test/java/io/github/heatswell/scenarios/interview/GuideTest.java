@@ -454,6 +454,21 @@ class GuideTest {
         assertEquals("size HOUSE --set vessel.condition=waterlogged --out PAPERS", ran.get(ran.size() - 1));
     }
 
+    /** Regression: readings at rest told the setting to a few psi, and the size still allowed for the guess of the interview. */
+    @Test
+    void theSizeGoesOnFromWhatTheGaugeShowedAtRest() throws IOException {
+        Change set = new Change("supply.reducing-valve.set", "4.1 bar +- 0.3 bar");
+        next.put("diagnose", new NextStep("run", List.of(set)));
+        lead(0, List.of("", "log.csv", "quit"));
+        assertTrue(flat().contains("set to 4.1 bar, give or take 0.3 bar: that goes with your readings"), said);
+        ran.clear();
+        lead(0, List.of("quit"));
+        assertEquals(List.of("size HOUSE --set " + set + " --out PAPERS"), ran);
+        ran.clear();
+        lead(0, List.of("back", "no", "", "quit"));
+        assertEquals("size HOUSE --out PAPERS", ran.get(ran.size() - 1), "without readings, nothing is known of it");
+    }
+
     /** Regression: a charge that was typed one question early was swallowed, and the guide went on. */
     @Test
     void whatIsTypedTooEarlyIsNotSwallowed() throws IOException {
