@@ -24,6 +24,7 @@ public final class Findings {
             new TankRatingRule(),
             new ExpansionRule(),
             new VesselSizeRule(),
+            new ChargeAbovePlateRule(),
             new PrechargeRule(),
             new SupplyRule(),
             new SurgeRule(),

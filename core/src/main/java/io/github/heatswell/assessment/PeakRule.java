@@ -121,6 +121,7 @@ final class PeakRule implements Rule {
         Measure limit = gauge(rating, subject.atmosphere);
         return Finding.draft("vessel-rating-exceeded", Severity.FAULT)
                 .rests(Deciding.CUSHIONED, NamedValue.VESSEL_RATING)
+                .unless(ChargeAbovePlateRule.ID) // the gas alone is above the plate
                 .says(
                         "The pressure at " + subject.calledWithVolume(vessel)
                                 + " reaches {}, above the {} it is rated for.",

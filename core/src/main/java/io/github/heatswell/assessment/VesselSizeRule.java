@@ -235,8 +235,8 @@ final class VesselSizeRule implements Rule {
                 .compares(Deciding.CUSHIONED)
                 .compares(subject.limitInputs())
                 .says(
-                        called(subject, vessels) + condition + (vessels.size() > 1 ? " have" : " has")
-                                + " room for {} until " + subject.givesWay() + ", and a full heat-up needs about {}.",
+                        called(subject, vessels) + (vessels.size() > 1 ? " have" : " has") + " room" + condition
+                                + " for {} until " + subject.givesWay() + ", and a full heat-up needs about {}.",
                         all(vessels),
                         volume(room),
                         gauge(subject.firstLimit()),

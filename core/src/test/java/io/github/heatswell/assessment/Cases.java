@@ -184,7 +184,8 @@ final class Cases {
         vesselCase("vessel-unsupported", heavy.build().toBuilder().mounting(Mounting.HORIZONTAL));
         vesselCase("vessel-weight", heavy.build().toBuilder().mounting(Mounting.UPRIGHT));
         vesselCase("vessel-rated-below-relief", vessel(18, 4).rating(Pressure.gauge(6, BAR)));
-        vesselCase("vessel-rating-exceeded", vessel(18, 4).rating(Pressure.gauge(3.9, BAR)));
+        vesselCase("vessel-charged-above-plate", vessel(18, 7.5).rating(Pressure.gauge(7, BAR)));
+        vesselCase("vessel-rating-exceeded", vessel(18, 3.9).rating(Pressure.gauge(3.95, BAR)));
     }
 
     private static void supplies() {

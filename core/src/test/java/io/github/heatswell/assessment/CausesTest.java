@@ -111,7 +111,7 @@ class CausesTest {
         String said = said(
                 of(house().vessel(vessel(2, 0.2).height(10, LengthUnit.METRE).build())), "vessel-too-small");
         assertTrue(
-                said.contains("if charged to the supply, has room for 0.85 L until 'T&P valve' opens at 7 bar"), said);
+                said.contains("has room, if charged to the supply, for 0.85 L until 'T&P valve' opens at 7 bar"), said);
     }
 
     /** The run says what opened the valve; how close the pressure was to the set pressure does not matter. */

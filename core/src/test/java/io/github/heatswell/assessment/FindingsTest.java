@@ -92,6 +92,7 @@ class FindingsTest {
             "vapour-forms",
             "vessel-above-supply",
             "vessel-bottomed-out",
+            "vessel-charged-above-plate",
             "vessel-isolated",
             "vessel-rated-below-relief",
             "vessel-rating-exceeded",

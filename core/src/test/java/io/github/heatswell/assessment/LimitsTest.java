@@ -160,6 +160,13 @@ class LimitsTest {
                         1e-4,
                         bar -> of(house().vessel(vessel(18, bar).build()))),
                 above("working-pressure-exceeded", 10, 1e-4, bar -> Findings.of(run(sound, bar, 60))),
+                above(
+                        "vessel-charged-above-plate",
+                        6,
+                        1e-4,
+                        bar -> of(house().vessel(vessel(18, bar)
+                                .rating(Pressure.gauge(6, BAR))
+                                .build()))),
                 above("vessel-rating-exceeded", 6, 1e-4, bar -> Findings.of(run(rated(6), bar, 60))),
                 // the valve of the house opens at 7 bar; 5 % is our own judgement
                 below("vessel-rated-below-relief", 7 / 1.05, 1e-4, bar -> Findings.of(rated(bar))),

@@ -383,6 +383,20 @@ class NumbersTest {
         assertTrue(find(found, "vessel-rating-exceeded").isEmpty());
     }
 
+    /**
+     * The gas presses on the shell whatever the water does; beyond 1.3 times its plate the shell may be beyond its own test. In a room as
+     * warm as the charge was read in, the tyre gauge's reading is what counts.
+     */
+    @ParameterizedTest
+    @CsvSource({"6.99,", "7.1, FAULT", "9.0, FAULT", "9.2, HAZARD"})
+    void gasAboveThePlateLoadsTheShell(double bar, Finding.Severity severity) {
+        List<Finding> found =
+                of(house().vessel(vessel(18, bar).rating(Pressure.gauge(7, BAR)).build()));
+        assertEquals(
+                Optional.ofNullable(severity),
+                find(found, "vessel-charged-above-plate").map(Finding::severity));
+    }
+
     /** What the findings hold against a valve at a height is what the simulation acts on, whatever the feed's temperature. */
     @ParameterizedTest
     @CsvSource({"30, 30", "30, 2", "-30, 30"})
