@@ -193,6 +193,8 @@ class BelongTogetherTest {
         HotWaterSystem.Builder house =
                 RefusalTest.whole(4, 10).withoutReliefValves().addReliefValve(group);
         assertDoesNotThrow(house::build);
+        Supply reduced = Parts.reduced(6, reducing().toBuilder());
+        assertDoesNotThrow(() -> house.build().toBuilder().supply(reduced).build());
         InvalidDescriptionException.Problem direct =
                 onlyProblem(house.supply(RefusalTest.supply(Supply.Arrangement.DIRECT, 4)));
         assertEquals("relief[0].kind", direct.field());

@@ -254,6 +254,24 @@ class HouseRulesTest {
                                 .build()),
                 contradiction("flow: is missing", Circulation.builder()::build),
                 contradiction(
+                        "circulation: is missing, though piping carries a loop; give the flow of its pump, such as 3 L/min",
+                        () -> RefusalTest.whole(4, 10)
+                                .addPipe(PipeRun.builder()
+                                        .carries(PipeRun.Carries.LOOP)
+                                        .material(Material.COPPER)
+                                        .outsideDiameter(22, LengthUnit.MILLIMETRE)
+                                        .wall(1, LengthUnit.MILLIMETRE)
+                                        .length(1, LengthUnit.METRE)
+                                        .build())
+                                .build()),
+                contradiction(
+                        "circulation: needs pipes; describe flow and return as piping that carries a loop",
+                        () -> RefusalTest.whole(4, 10)
+                                .circulation(Circulation.builder()
+                                        .flow(3, FlowUnit.LITRE_PER_MINUTE)
+                                        .build())
+                                .build()),
+                contradiction(
                         "to: is the same time as from; leave pump out for one that always runs",
                         Circulation.Hours.builder().from(3600).to(3600)::build),
                 contradiction("from: is missing", Circulation.Hours.builder().to(3600)::build));
