@@ -117,8 +117,8 @@ class GasLawTest {
             }
         };
         HotWaterSystem.Builder house = charged(wrong);
-        String message = assertThrows(InvalidDescriptionException.class, house::build)
-                .getMessage();
+        String message =
+                assertThrows(InvalidDescriptionException.class, house::build).getMessage();
         assertTrue(message.contains(refusal), message);
     }
 
