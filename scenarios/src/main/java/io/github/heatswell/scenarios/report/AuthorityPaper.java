@@ -443,7 +443,7 @@ final class AuthorityPaper {
                 .collect(Collectors.joining());
         String said = code().map(why -> why + " ").orElse("")
                 + (trade.isEmpty() ? "" : "No clause, but said by the trade. " + trade)
-                + (all ? "" : "Clauses on which no size turns are left out.");
+                + (all ? "" : "Clauses that do not affect the size are left out.");
         if (!said.isEmpty()) {
             blocks.add(new Block.Paragraph(said.strip(), Block.Tone.PLAIN));
         }

@@ -23,8 +23,17 @@ final class PageInputs {
 
     private static final String PLACE = "site.place";
 
-    private static final Map<String, String> PARTS =
-            Map.of("relief", "relief valve", "piping", "pipe", "draws", "draw");
+    private static final Map<String, String> PARTS = Map.of(
+            "relief",
+            "relief valve",
+            "piping",
+            "pipe",
+            "draws",
+            "draw",
+            "lock-up-rise",
+            "lock-up rise",
+            "cut-out",
+            "cut-out");
 
     private static final Pattern CLOCK = Pattern.compile("\\d{1,2}:\\d{2}");
 
