@@ -3,6 +3,7 @@ package io.github.heatswell.assessment;
 import static io.github.heatswell.assessment.Measure.gauge;
 import static io.github.heatswell.assessment.Measure.temperature;
 
+import io.github.heatswell.assessment.Finding.Authority;
 import io.github.heatswell.assessment.Finding.Severity;
 import io.github.heatswell.place.Place;
 import io.github.heatswell.place.PlaceRule;
@@ -112,6 +113,9 @@ final class OverheatGuardRule implements Rule {
         if (subject.highestSetPoint() > opensAt - 1e-6) {
             found.accept(opensBeforeThermostat(subject, valve, temperature(subject.highestSetPoint())));
         }
+        subject.house.heater().cutOut().stream()
+                .filter(trips -> trips > opensAt - 1e-6)
+                .forEach(trips -> found.accept(cutOutTooLate(valve, temperature(trips), temperature(opensAt))));
         if (valve.ratedInput().orElse(Double.POSITIVE_INFINITY) < subject.heatInput() * (1 - 1e-9)) {
             found.accept(tooSmall(subject, valve));
         }
@@ -337,6 +341,27 @@ final class OverheatGuardRule implements Rule {
                         temperature(WaterTemperatureRule.STORED))
                 .asks(ASK)
                 .by(subject.by(Topic.HEAT_RELIEF, Codes.TWO_DEVICES));
+    }
+
+    /** The valve is the last guard: it is not to open before the last but one has acted. */
+    private static CandidateFinding cutOutTooLate(ReliefValve valve, Measure trips, Measure opensAt) {
+        return Finding.draft("cut-out-above-relief", Severity.FAULT)
+                .compares(NamedValue.CUT_OUT, NamedValue.SET_TEMPERATURE)
+                .about(valve)
+                .says(
+                        "The cut-out trips only at {}, and " + Rule.quoted(valve.name())
+                                + " opens at {}: if the thermostat fails, near-boiling water runs from the valve and the cut-out"
+                                + " never trips.",
+                        trips,
+                        opensAt)
+                .found(trips)
+                .limit(opensAt)
+                .advisesWork(
+                        "Have the cut-out replaced, or set as its manufacturer says, by a licensed professional, so that it"
+                                + " trips first. Do not change the valve for it.")
+                .asks(ASK)
+                .by(Authority.computed(
+                        "the two temperatures described; that the cut-out comes first is our own judgement"));
     }
 
     private static CandidateFinding tooSmall(AssessmentContext subject, ReliefValve valve) {

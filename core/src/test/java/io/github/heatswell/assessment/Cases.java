@@ -116,6 +116,9 @@ final class Cases {
         relief(
                 "set-point-above-relief",
                 guard(7, 6).opensAt(60, TemperatureUnit.CELSIUS).reseatsAt(50, TemperatureUnit.CELSIUS));
+        changed(
+                "cut-out-above-relief",
+                h -> h.heater(heater(60).cutOut(99, TemperatureUnit.CELSIUS).build()));
         relief("tp-relief-rating-low", guard(7, 6).ratedInput(2.9, PowerUnit.KILOWATT));
         changed("stored-too-cool", h -> h.heater(heater(55).build()));
         changed("scald-without-mixing-valve", h -> h.heater(unmixed(60).build()));

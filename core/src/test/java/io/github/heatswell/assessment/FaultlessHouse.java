@@ -140,7 +140,7 @@ public final class FaultlessHouse {
                 .recoveryEfficiency(100, RatioUnit.PERCENT)
                 .setPoint(celsius, TemperatureUnit.CELSIUS)
                 .differential(4, TemperatureDifferenceUnit.KELVIN)
-                .cutOut(110, TemperatureUnit.CELSIUS)
+                .cutOut(celsius < 90 ? 95 : 110, TemperatureUnit.CELSIUS)
                 .mixedTo(45, TemperatureUnit.CELSIUS);
     }
 

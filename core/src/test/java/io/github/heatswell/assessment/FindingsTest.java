@@ -84,6 +84,7 @@ class FindingsTest {
             "textbook-run-beyond-test-pressure",
             "thermostat-stuck",
             "set-point-above-relief",
+            "cut-out-above-relief",
             "tp-relief-rating-low",
             "tank-rating-unread",
             "tp-relief-set-high",

@@ -108,6 +108,13 @@ class LimitsTest {
                         1e-3,
                         c -> of(withRelief(guard(7, 6).opensAt(90, CELSIUS))
                                 .heater(heater(c).build()))),
+                // by definition: one opens before the other trips
+                atOrAbove(
+                        "cut-out-above-relief",
+                        90,
+                        1e-3,
+                        c -> of(withRelief(guard(7, 6).opensAt(90, CELSIUS))
+                                .heater(heater(60).cutOut(c, CELSIUS).build()))),
                 below(
                         "tp-relief-rating-low",
                         3,
