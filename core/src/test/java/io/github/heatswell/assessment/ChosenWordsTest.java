@@ -5,6 +5,7 @@ import static io.github.heatswell.assessment.FaultlessHouse.guard;
 import static io.github.heatswell.assessment.FaultlessHouse.house;
 import static io.github.heatswell.assessment.FaultlessHouse.run;
 import static io.github.heatswell.assessment.FaultlessHouse.supply;
+import static io.github.heatswell.assessment.FaultlessHouse.unguarded;
 import static io.github.heatswell.assessment.FaultlessHouse.valve;
 import static io.github.heatswell.assessment.FaultlessHouse.vessel;
 import static io.github.heatswell.units.PressureUnit.BAR;
@@ -19,6 +20,7 @@ import io.github.heatswell.system.GasLaw;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.MainsPressure;
 import io.github.heatswell.system.Start;
+import io.github.heatswell.system.Tank;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
@@ -183,6 +185,63 @@ class ChosenWordsTest {
                         Findings.of(run(house().build(), 5, 4, 105, 1)),
                         "Keep clear of the discharge pipe: what comes out may scald."),
                 said(
+                        "relief-water-loss",
+                        Findings.of(run(house().build(), 5, 4, 60, 1, HEATED_OPEN)),
+                        "Keep clear of the discharge pipe"),
+                said(
+                        "relief-water-loss",
+                        Findings.of(run(house().build(), 5, 4, 60, 1, event(Event.Kind.CUT_OUT_TRIPPED, 5))),
+                        "Keep clear of the discharge pipe"),
+                said(
+                        "expansion-control-missing",
+                        of(bare(21, house().build().tank())),
+                        "the tank's working pressure of 10 bar is exceeded"),
+                said(
+                        "expansion-control-missing",
+                        of(bare(
+                                21,
+                                house().build().tank().toBuilder()
+                                        .neverFails(true)
+                                        .build())),
+                        "'safety valve' opens at 21 bar"),
+                said(
+                        "temperature-relief-missing",
+                        of(PlaceFindingsTest.at(
+                                        unguarded().addReliefValve(valve(7, 6).build()), Place.US_IPC)
+                                .build()),
+                        "Besides the thermostat only the cut-out guards against boiling."),
+                said(
+                        "temperature-relief-missing",
+                        of(PlaceFindingsTest.at(
+                                        unguarded()
+                                                .heater(FaultlessHouse.unmixed(60)
+                                                        .build())
+                                                .addReliefValve(valve(7, 6).build()),
+                                        Place.US_IPC)
+                                .build()),
+                        "No cut-out is described either."),
+                said(
+                        "temperature-relief-missing",
+                        of(PlaceFindingsTest.at(
+                                        unguarded()
+                                                .addReliefValve(valve(7, 6)
+                                                        .name("T&P valve")
+                                                        .build()),
+                                        Place.US_IPC)
+                                .build()),
+                        "and add it. If the plate names none, turn the heater off"),
+                said(
+                        "relief-set-above-tank",
+                        of(LimitsTest.withRelief(valve(10, 9).height(12, LengthUnit.METRE))
+                                .build()),
+                        // 10 bar and 12 m of water of 999.7 kg/m3, 1.18 bar
+                        "No relief valve opens below 11.18 bar at the tank, which is rated for only 10 bar.",
+                        "The valve's setting suits the tank; its height does not"),
+                said(
+                        "relief-set-above-tank",
+                        of(LimitsTest.withRelief(guard(11, 9)).build()),
+                        "replaced by one set to the tank's working pressure or less."),
+                said(
                         "relief-valve-chatters",
                         Findings.of(run(house().build(), 5, 60, event(Event.Kind.RELIEF_CHATTERS, "T&P valve", 5))),
                         "'T&P valve'"),
@@ -228,6 +287,15 @@ class ChosenWordsTest {
     private static HotWaterSystem.Builder airy(HotWaterSystem.Builder house) {
         return house.changeTank(
                 tank -> tank.toBuilder().air(0.5, VolumeUnit.LITRE).build());
+    }
+
+    /** Nothing but a relief valve of this set pressure. */
+    private static HotWaterSystem bare(double bar, Tank tank) {
+        return unguarded()
+                .withoutVessel()
+                .tank(tank)
+                .addReliefValve(valve(bar, 6).build())
+                .build();
     }
 
     /** Warm as it begins, with a bucket of hot water a day. */
