@@ -170,8 +170,8 @@ export function sizesOf(section, live, lab) {
     const size = (one) => live.said('VOLUME', one.volume);
     const charged = found[0] ? live.said('GAUGE_PRESSURE', found[0].precharge) : '';
     const told = [
-      `By size, ${scaleOf(live.house, 'VOLUME').symbol}, each ${fitted() ? '' : 'new and '}charged to ${charged}. Filled: the peak of a full heat-up from cold stays within the limit. Hollow: it does not. ${advised?.volume ? 'Ringed: the size to take. ' : ''}Choose one to fit it.`,
-      ...(advised?.said ? advised.said : [smallest ? `${size(smallest)} is the smallest that is just enough by the best estimates, with no margin.${asked || !seen ? '' : ' Which one keeps a margin is being worked out …'}` : 'None of them keeps the limit at this supply and precharge.']),
+      `By size, ${scaleOf(live.house, 'VOLUME').symbol}, each ${fitted() ? '' : 'new and '}charged to ${charged}. Filled: the peak of a full heat-up from cold stays within the limit. Hollow: it does not. ${advised?.volume ? 'Ringed: the recommended size. ' : ''}Choose one to fit it.`,
+      ...(advised?.said ? advised.said : [smallest ? `${size(smallest)} is the smallest that is just enough by the best estimates, with no margin.${asked || !seen ? '' : ' Which one keeps a margin is being worked out …'}` : 'None of them stays within the limit at this supply and precharge.']),
     ];
     section.replaceChildren(element('h2', {}, live.house.spelled('Which vessel?')), svg, ...told.map((words) => element('p', { class: 'quiet' }, live.house.spelled(words))));
   }
