@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Findings as the printed report shows them. */
 final class PageFindings {
@@ -22,13 +23,9 @@ final class PageFindings {
 
     private static final int MAX_BESIDE_HAZARD = 400;
 
-    /** The gravest that the screen lists. */
-    private final Optional<Finding> foremost;
-
     private final QuantityFormat shown;
 
-    private PageFindings(Optional<Finding> foremost, QuantityFormat shown) {
-        this.foremost = foremost;
+    private PageFindings(QuantityFormat shown) {
         this.shown = shown;
     }
 
@@ -39,8 +36,7 @@ final class PageFindings {
 
     /** The same, but for the advice of those that the page told already. */
     static Document.Section section(List<Finding> findings, List<Finding> told, QuantityFormat shown) {
-        PageFindings page = new PageFindings(
-                findings.stream().filter(PageFindings::isForTheScreen).findFirst(), shown);
+        PageFindings page = new PageFindings(shown);
         List<Block> blocks = findings.stream()
                 .filter(finding -> !isNote(finding))
                 .map(finding -> page.block(finding, told.stream().anyMatch(one -> one == finding)))
@@ -52,12 +48,8 @@ final class PageFindings {
         if (!notes.isEmpty()) {
             blocks.add(new Block.Folded("what else is worth knowing", notes));
         }
-        if (page.foremost.isPresent()) {
+        if (findings.stream().anyMatch(PageFindings::isForTheScreen)) {
             blocks.add(0, new Block.Subheading("Findings").onScreen());
-        }
-        if (findings.stream().anyMatch(page::isShorter)) {
-            blocks.add(new Block.Paragraph("What to do about each caution is in report.html.", Block.Tone.QUIET)
-                    .onScreen());
         }
         return new Document.Section("Findings", blocks);
     }
@@ -65,6 +57,14 @@ final class PageFindings {
     /** Whether people may be hurt. */
     static boolean hazardous(List<Finding> findings) {
         return findings.stream().anyMatch(finding -> finding.severity() == Severity.HAZARD);
+    }
+
+    /** What to do about each hazard. */
+    static Stream<String> againstHazards(List<Finding> findings, QuantityFormat shown) {
+        return findings.stream()
+                .filter(finding -> finding.severity() == Severity.HAZARD)
+                .map(finding -> finding.advice().text(shown))
+                .distinct();
     }
 
     /** Why the house must not be heated before something is put right; empty if it may be. */
@@ -109,13 +109,7 @@ final class PageFindings {
             return rule.onPage();
         }
         Block.FoundRule bare = note(finding, "");
-        return (told ? bare : rule).orOnScreen(isShorter(finding) ? bare : rule);
-    }
-
-    /** On the screen the advice of a caution makes room for what is graver. */
-    private boolean isShorter(Finding finding) {
-        return finding.severity() == Severity.CAUTION
-                && foremost.filter(first -> first != finding).isPresent();
+        return (told ? bare : rule).orOnScreen(rule);
     }
 
     private Block.FoundRule note(Finding finding, String advice) {

@@ -136,8 +136,12 @@ public final class Results {
         Block.Grid numbers = RunRows.of(findings, durationAssumed(), shown);
         said.add(numbers.onScreen());
         List<Finding> first = PageFindings.first(found, shown);
-        List<String> steps = Stream.concat(
-                        small.stream(), first.stream().map(finding -> PageFindings.sentences(finding, shown)))
+        // what may hurt somebody is cured before anything is bought
+        List<String> steps = Stream.of(
+                        PageFindings.againstHazards(found, shown),
+                        small.stream(),
+                        first.stream().map(finding -> PageFindings.sentences(finding, shown)))
+                .flatMap(each -> each)
                 .toList();
         if (!steps.isEmpty()) {
             said.add(new Block.Subheading("What to do").onPage());

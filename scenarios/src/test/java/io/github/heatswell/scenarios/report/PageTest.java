@@ -249,6 +249,32 @@ class PageTest {
         assertTrue(sheet.stream().anyMatch(Block.Blanks.class::isInstance), "settings and a tag: " + sheet);
     }
 
+    /** Regression: what to do began with an expansion vessel where the water boils. */
+    @Test
+    void whatToDoBeginsWithTheCureOfTheHazard() {
+        Document hot = page(ScenarioReader.read("hot", """
+                        supply: { arrangement: check-valve, pressure: 4 bar, water: 10 degC }
+                        tank: { volume: 50 L, material: steel }
+                        heater: { energy: electric, input: 3 kW, set-point: 60 degC, thermostat: stuck }
+                        relief: [{ opens: 7 bar }]
+                        run: { duration: 4 h }
+                        """), UnitSystem.SI);
+        String todo = section(hot, "The answer").blocks().toString();
+        todo = todo.substring(todo.indexOf("What to do"));
+        int cure = todo.indexOf("leave it off until the thermostat has been replaced");
+        assertTrue(cure > 0 && cure < todo.indexOf("Have an expansion vessel"), todo);
+        List<Block.FoundRule> cautions = section(hot, "Findings").blocks().stream()
+                .filter(Block.Either.class::isInstance)
+                .flatMap(block -> ((Block.Either) block).screen().stream())
+                .filter(Block.FoundRule.class::isInstance)
+                .map(Block.FoundRule.class::cast)
+                .filter(rule -> rule.severity().equals("Caution:"))
+                .toList();
+        assertFalse(cautions.isEmpty());
+        cautions.forEach(
+                rule -> assertFalse(rule.advice().isBlank(), "a caution keeps its advice on the screen: " + rule));
+    }
+
     /** Regression: a house that drips at one end of the range given and not at the other was told its middle alone. */
     @Test
     void anAnswerThatDiffersWithinTheRangeGivenSaysSo() {
