@@ -225,7 +225,7 @@ final class RunPicture {
         /** Lanes that concern the temperature: the heater, and above it the taps. */
         List<Bands> underTemperature() {
             List<Bands> lanes = new ArrayList<>();
-            String what = summary.system().heater().energy() == Heater.Energy.GAS ? "burner on" : "element on";
+            String what = summary.system().heater().energy() == Heater.Energy.GAS ? "burner on" : "heater on";
             add(lanes, Bands.Kind.HEATER, summary.joined(Interval.Phase.HEATER_ON), what);
             List<Interval> draws = summary.intervals(Interval.Phase.DRAW);
             if (!draws.isEmpty()) {

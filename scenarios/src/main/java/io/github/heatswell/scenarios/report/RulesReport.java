@@ -211,8 +211,12 @@ public final class RulesReport {
         List<String> quoted = rules.rules().stream()
                 .map(Held::rule)
                 .filter(rule -> !rule.quotation().isEmpty())
-                .map(rule ->
-                        "\u201c" + rule.quotation() + "\u201d " + rule.cited() + "; seen at " + rule.seenAt() + ".")
+                .map(rule -> PageWords.capitalised(rule.topic().label()) + ": \u201c" + rule.quotation() + "\u201d "
+                        // where the trade quotes it is in rules.json: a page names no portal of the trade
+                        + (rule.source().orElseThrow().standing() == Citation.Standing.SEEN
+                                ? "read at " + rule.seenAt()
+                                : "as quoted elsewhere")
+                        + ".")
                 .distinct()
                 .toList();
         return new Document.Section(

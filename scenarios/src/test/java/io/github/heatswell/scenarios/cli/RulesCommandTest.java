@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.citation.Citation;
 import io.github.heatswell.place.Place;
 import io.github.heatswell.place.PlaceRule;
 import java.io.IOException;
@@ -161,7 +162,7 @@ class RulesCommandTest {
         assertEquals(ExitStatus.HAZARD.code(), hazard.status());
     }
 
-    /** No row from memory, or of something looked for and not found, reaches the page. */
+    /** No row from memory, or of something looked for and not found, reaches the page, and of who quotes a code no address. */
     @ParameterizedTest
     @EnumSource(Place.class)
     void nothingUnreadReachesThePage(Place place) throws IOException {
@@ -173,6 +174,12 @@ class RulesCommandTest {
             }
         }
         assertFalse(page.contains("from memory"), "page rests on memory");
+        for (PlaceRule rule : Place.NOT_KNOWN.rules()) {
+            boolean read = rule.source()
+                    .filter(source -> source.standing() == Citation.Standing.SEEN)
+                    .isPresent();
+            assertTrue(read || rule.seenAt().isEmpty() || !page.contains(rule.seenAt()), "a portal: " + rule.seenAt());
+        }
     }
 
     /** Letter paper in the US and A4 elsewhere; where the place is not known, the printer decides. */
