@@ -25,10 +25,12 @@ import io.github.heatswell.system.Supply;
 import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.TemperatureUnit;
 import io.github.heatswell.units.UnitSystem;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -201,6 +203,70 @@ class RulesHereTest {
                 .findFirst()
                 .orElseThrow();
         assertThrows(IllegalArgumentException.class, () -> new Held(unread, Verdict.KEPT, Optional.empty()));
+    }
+
+    /** Contract: of a place that is not known only rules that state a number or ask for something are shown; of any other, all. */
+    @Test
+    void anUnknownPlaceShowsNumbersAndDemands() {
+        assertTrue(RulesHere.of(at(house(), Place.NOT_KNOWN), Doubts.NONE).rules().stream()
+                .map(Held::rule)
+                .allMatch(RulesHereTest::saysSomething));
+        assertFalse(RulesHere.of(at(house(), Place.US_UPC), Doubts.NONE).rules().stream()
+                .map(Held::rule)
+                .allMatch(RulesHereTest::saysSomething));
+        assertFalse(Place.NOT_KNOWN.rules().stream().allMatch(RulesHereTest::saysSomething), "some are left out");
+    }
+
+    private static boolean saysSomething(PlaceRule rule) {
+        return rule.limit().isPresent() || rule.demand().isPresent();
+    }
+
+    /** Contract: a rule on a part that the house does not have is not shown. */
+    @Test
+    void topicsFollowTheHouse() {
+        Set<Topic> ofAnyValve = Set.of(Topic.RELIEF_CAPACITY, Topic.DISCHARGE_PIPE, Topic.SUPPLY_TO_RELIEF);
+        Set<Topic> ofAGuard = Set.of(Topic.RELIEF_TEMPERATURE, Topic.RELIEF_PRESSURE);
+        for (Place place : List.of(Place.US_IPC, Place.UK, Place.EN, Place.AU_NZ)) {
+            Set<Topic> without = topics(at(unguarded(), place));
+            assertTrue(Collections.disjoint(without, ofAnyValve) && Collections.disjoint(without, ofAGuard));
+            Set<Topic> plain = topics(at(unguarded().addReliefValve(valve(7, 6).build()), place));
+            assertTrue(plain.containsAll(ofAnyValve) && Collections.disjoint(plain, ofAGuard));
+            assertTrue(topics(at(house(), place)).containsAll(ofAGuard));
+            HotWaterSystem.Builder open = house().supply(
+                            supply(4).arrangement(Supply.Arrangement.DIRECT).build());
+            assertTrue(topics(at(open, place)).contains(Topic.VESSEL));
+            assertFalse(topics(at(open.withoutVessel(), place)).contains(Topic.VESSEL));
+        }
+    }
+
+    /** The topics of a house, read or not. */
+    private static Set<Topic> topics(HotWaterSystem house) {
+        RulesHere rules = RulesHere.of(house, Doubts.NONE);
+        return Stream.concat(rules.rules().stream().map(held -> held.rule().topic()), rules.unread().stream())
+                .collect(Collectors.toSet());
+    }
+
+    /** Contract: a vessel with a fault is there, but whether it takes the expansion a run has to show; a caution leaves the rule kept. */
+    @Test
+    void aVesselWithAFaultIsNoExpansionControlYet() {
+        RulesHere small =
+                RulesHere.of(at(house().vessel(FaultlessHouse.vessel(2, 4).build()), Place.US_IPC), Doubts.NONE);
+        Held control = held(small, Topic.EXPANSION_CONTROL);
+        assertEquals(Verdict.BY_A_RUN, control.verdict());
+        assertEquals("vessel-too-small", control.finding().orElseThrow().id());
+        assertEquals(List.of(control.finding().get()), small.vessel());
+        RulesHere high =
+                RulesHere.of(at(house().vessel(FaultlessHouse.vessel(18, 4.5).build()), Place.US_IPC), Doubts.NONE);
+        assertEquals(Verdict.KEPT, held(high, Topic.EXPANSION_CONTROL).verdict());
+        assertEquals(List.of(), high.vessel());
+        RulesHere hot = RulesHere.of(
+                at(
+                        house().heater(FaultlessHouse.heater(60)
+                                .thermostatStuck(true)
+                                .build()),
+                        Place.US_IPC),
+                Doubts.NONE);
+        assertEquals(List.of(), hot.vessel(), "a fault, but not of the vessel");
     }
 
     private static Held held(RulesHere rules, Topic topic) {
