@@ -12,13 +12,16 @@ import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.checksheet.CheckSheet;
+import io.github.heatswell.checksheet.CheckSheet.Reading.Kind;
 import io.github.heatswell.checksheet.UncertainCheck;
 import io.github.heatswell.result.Event;
 import io.github.heatswell.system.HotWaterSystem;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What to bear in mind with a check sheet. */
 final class CheckStory {
@@ -57,6 +60,46 @@ final class CheckStory {
         return plain("in the simulation the check itself ends in a hazard, "
                 + hazard.kind().description()
                 + ". Leave the heater off and call a licensed professional.");
+    }
+
+    /** What the first of the readings that count most, above (Pa) or below what agrees, means; empty if none is off. Common practice, no source. */
+    static Optional<Statement> meaning(Map<Kind, Double> off, boolean vessel) {
+        if (off.isEmpty()) {
+            return Optional.empty();
+        }
+        if (off.containsKey(Kind.COLD_STATIC)) {
+            return Optional.of(plain(
+                    "The supply comes first, for all the other readings move with it. Check the reducing valve, or"
+                            + " correct the supply in the description. "
+                            + (vessel ? "Then charge the vessel to what the gauge shows cold, and read" : "Then read")
+                            + " again."));
+        }
+        double heated = Stream.of(Kind.PEAK, Kind.HALF_HOUR, Kind.QUARTER_HOUR)
+                .filter(off::containsKey)
+                .mapToDouble(off::get)
+                .findFirst()
+                .orElse(0);
+        if (heated > 0) {
+            return Optional.of(plain(
+                    vessel
+                            ? "The vessel takes too little water. See that its valve stands open. With the heater off and its water"
+                                    + " side empty, check its charge with a tyre gauge. If both are right, the vessel is too small."
+                            : "The pressure rises further than described. Compare the relief valve's plate with the description,"
+                                    + " and have a valve that opens too late replaced."));
+        }
+        if (heated < 0) {
+            return Optional.of(
+                    plain("The water expands less than it should, or finds a way out. See that the heater came on and"
+                            + " went off, and that no tap was opened. Then look for a leak, and at the check valve."));
+        }
+        if (off.containsKey(Kind.NEXT_MORNING)) {
+            return Optional.of(plain(
+                    off.get(Kind.NEXT_MORNING) > 0
+                            ? "The pressure stayed up. The heater may have come on again in the night; if not, the reducing valve"
+                                    + " does not close tight."
+                            : "Water was lost in the night: at a tap, at a leak, or back through the check valve."));
+        }
+        return Optional.of(plain("It was read too early or too late, or the supply changed. Read it again."));
     }
 
     List<Statement> remarks(boolean reseatVaries) {
@@ -118,7 +161,7 @@ final class CheckStory {
     private Statement range(boolean reseatVaries) {
         return plain(
                         "The range covers nine in ten of " + check.result().completed()
-                                + " simulated houses within the uncertainties that the report lists, and the error of a dial gauge that reads to ")
+                                + " simulated houses within the uncertainties of this house, and the error of a dial gauge that reads to ")
                 .then(gauge(check.gauge().span()))
                 .then(" (class 1.6 of EN 837-1)."
                         + (reseatVaries

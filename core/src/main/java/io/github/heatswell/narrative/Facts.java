@@ -36,23 +36,36 @@ final class Facts {
         this.atmosphere = system.site().atmosphere();
     }
 
-    /** The facts of one run, and when its vessel was full. */
+    /** The facts of one run, between when its relief valve may open, and when its vessel was full. */
     static Statement of(RunSummary summary) {
-        Facts facts = new Facts(summary.system());
-        List<Statement> parts = new ArrayList<>(facts.ofHouse());
-        facts.draws().ifPresent(parts::add);
-        Statement all = RiseBand.of(summary)
-                .map(band -> sentence(parts).then(band.brief()))
-                .orElse(sentence(parts));
+        Statement facts = sentence(new Facts(summary.system()).ofRun());
+        return RiseBand.of(summary)
+                .map(band -> facts.then(band.brief()))
+                .orElse(facts)
+                .then(full(summary));
+    }
+
+    /** The same without what the remarks tell, for a reader who has both. */
+    static Statement besideRemarks(RunSummary summary) {
+        return sentence(new Facts(summary.system()).ofRun()).then(full(summary));
+    }
+
+    private List<Statement> ofRun() {
+        List<Statement> parts = new ArrayList<>(ofHouse());
+        draws().ifPresent(parts::add);
+        return parts;
+    }
+
+    private static Statement full(RunSummary summary) {
         return summary.intervals(Interval.Phase.VESSEL_FULL).stream()
                 .findFirst()
-                .map(first -> all.then(
+                .map(first -> plain(
                                 first.device().isEmpty()
                                         ? " The vessel is full "
                                         : " The vessel “" + first.device() + "” is full ")
                         .then(Moments.of(summary.system(), summary.end()).at(first.from()))
                         .then("."))
-                .orElse(all);
+                .orElse(plain(""));
     }
 
     /** The facts of a house that is only heated up, and nothing drawn. */

@@ -10,6 +10,7 @@ import io.github.heatswell.assessment.Finding;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.assessment.Statement;
+import io.github.heatswell.checksheet.CheckSheet;
 import io.github.heatswell.checksheet.UncertainCheck;
 import io.github.heatswell.narrative.Observer.Observed;
 import io.github.heatswell.place.Place;
@@ -25,6 +26,7 @@ import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.QuantityFormat;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -320,6 +322,16 @@ public record Narrative(
     }
 
     /**
+     * The facts of a run for a reader who has its remarks as well: without when its relief valve may open, which they tell.
+     *
+     * @param run the run
+     * @return whole sentences
+     */
+    public static Statement factsBesideRemarks(RunSummary run) {
+        return Facts.besideRemarks(run);
+    }
+
+    /**
      * What a single reading of the gauge shows that a sound relief valve and an honest gauge do not.
      *
      * @param house the house
@@ -329,6 +341,17 @@ public record Narrative(
      */
     public static Optional<Statement> readingHazard(HotWaterSystem house, double gauge) {
         return ReadingHazards.ofOne(house, gauge);
+    }
+
+    /**
+     * What readings that are off a check sheet mean, and where to look first: common practice, no source.
+     *
+     * @param off how far each of them lies above (Pa) what agrees or, negative, below it; those that agree are left out
+     * @param vessel whether an expansion vessel is fitted
+     * @return whole sentences; empty if no reading is off
+     */
+    public static Optional<Statement> offSheet(Map<CheckSheet.Reading.Kind, Double> off, boolean vessel) {
+        return CheckStory.meaning(off, vessel);
     }
 
     /**

@@ -102,15 +102,22 @@ final class Balance {
      */
     void evaluate(double[] y, Modes modes, double[] rates) {
         if (modes == lastModes && y[vector.highest] == lastState[vector.highest] && Arrays.equals(y, lastState)) {
-            System.arraycopy(lastRates, 0, rates, 0, rates.length);
+            copy(lastRates, rates);
             return;
         }
         prepare(y, modes);
         modes.rule.solve(this, y, modes, rates);
         fill(y, modes, rates);
         lastModes = modes;
-        System.arraycopy(y, 0, lastState, 0, y.length);
-        System.arraycopy(rates, 0, lastRates, 0, y.length);
+        copy(y, lastState);
+        copy(rates, lastRates);
+    }
+
+    /** In script {@code System.arraycopy} makes an object for every copy, an eighth of a run's time. */
+    private static void copy(double[] from, double[] to) {
+        for (int k = 0; k < from.length; k++) {
+            to[k] = from[k];
+        }
     }
 
     private void prepare(double[] y, Modes modes) {

@@ -12,6 +12,7 @@ import io.github.heatswell.assessment.FaultlessHouse;
 import io.github.heatswell.assessment.Findings;
 import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.checksheet.CheckProcedure;
+import io.github.heatswell.checksheet.CheckSheet.Reading.Kind;
 import io.github.heatswell.checksheet.UncertainCheck;
 import io.github.heatswell.study.SampledPeaks;
 import io.github.heatswell.study.StudyResult;
@@ -22,8 +23,10 @@ import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.time.Duration;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -333,5 +336,26 @@ class UncertainStoriesTest {
                         .anyMatch(said -> said.matches("Relief valves are expected to discharge .* between"
                                 + " closing the taps and the next morning, first after .*\\.")),
                 dripping::toString);
+    }
+
+    /** The supply moves every reading, then the heat-up counts, then the night; who has no vessel is not sent to one. */
+    @Test
+    void readingsOffTheSheetAreToldByTheFirstThatCounts() {
+        assertEquals(Optional.empty(), Narrative.offSheet(Map.of(), true));
+        assertEquals("The supply comes first, for", off(true, Kind.COLD_STATIC, 1, Kind.PEAK, 1));
+        assertEquals("The vessel takes too little", off(true, Kind.PEAK, 1, Kind.HALF_HOUR, -1));
+        assertEquals("The pressure rises further than", off(false, Kind.HALF_HOUR, 1, Kind.QUARTER_HOUR, -1));
+        assertEquals("The water expands less than", off(false, Kind.QUARTER_HOUR, -1, Kind.NEXT_MORNING, 1));
+        assertEquals("The pressure stayed up. The", off(true, Kind.NEXT_MORNING, 1, Kind.AFTER_DRAW, -1));
+        assertEquals("Water was lost in the", off(true, Kind.NEXT_MORNING, -1, Kind.AFTER_DRAW, 1));
+        assertEquals("It was read too early", off(true, Kind.AFTER_DRAW, 1, Kind.AFTER_DRAW, 1));
+    }
+
+    private static String off(boolean vessel, Kind one, double above, Kind other, double otherAbove) {
+        Map<Kind, Double> off = new EnumMap<>(Kind.class);
+        off.put(other, otherAbove);
+        off.put(one, above);
+        String said = Narrative.offSheet(off, vessel).orElseThrow().text(UnitSystem.SI);
+        return String.join(" ", List.of(said.split(" ")).subList(0, 5));
     }
 }

@@ -3,6 +3,7 @@ package io.github.heatswell.scenarios.report;
 import io.github.heatswell.checksheet.CheckSheet;
 import io.github.heatswell.diagnosis.SiteCheck;
 import io.github.heatswell.narrative.Limit;
+import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
@@ -14,7 +15,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-/** What the gauge of a changed house showed, held against its check sheet. What a deviation means is common practice, no source. */
+/** What the gauge of a changed house showed, held against its check sheet. */
 public final class ReadingsAfter {
 
     private final List<Check.Reading> sheet;
@@ -118,45 +119,13 @@ public final class ReadingsAfter {
         off.forEach((moment, above) -> said.add(line(moment).when() + ": "
                 + shown.pressure(read.get(moment)) + " is too " + (above > 0 ? "high" : "low") + "; "
                 + shown.pressures(line(moment).lowestGauge(), line(moment).highestGauge()) + " agrees."));
-        said.add(meaning(off));
+        Narrative.offSheet(off, true).map(meaning -> meaning.text(shown)).ifPresent(said::add);
         return said;
     }
 
     /** How far (Pa) a gauge at a pressure is off: as far as the sheet allows at its peak. */
     private static double tolerance(double pressure) {
         return 0.05 * pressure;
-    }
-
-    /** What the first of the deviations that count most means, and what to do. */
-    private static String meaning(Map<CheckSheet.Reading.Kind, Double> off) {
-        if (off.containsKey(CheckSheet.Reading.Kind.COLD_STATIC)) {
-            return "The supply comes first, for all the other readings move with it. Check the reducing valve, or correct the supply in"
-                    + " the file. Then charge the vessel to what the gauge shows cold, and read again.";
-        }
-        double heated = Arrays.asList(
-                        CheckSheet.Reading.Kind.PEAK,
-                        CheckSheet.Reading.Kind.HALF_HOUR,
-                        CheckSheet.Reading.Kind.QUARTER_HOUR)
-                .stream()
-                .filter(off::containsKey)
-                .mapToDouble(off::get)
-                .findFirst()
-                .orElse(0);
-        if (heated > 0) {
-            return "The vessel takes too little water. See that its valve stands open. With the heater off and its water side empty,"
-                    + " check its charge with a tyre gauge. If both are right, the vessel is too small.";
-        }
-        if (heated < 0) {
-            return "The water expands less than it should, or finds a way out. See that the heater came on and went off, and that no tap"
-                    + " was opened. Then look for a leak, and at the check valve.";
-        }
-        if (off.containsKey(CheckSheet.Reading.Kind.NEXT_MORNING)) {
-            return off.get(CheckSheet.Reading.Kind.NEXT_MORNING) > 0
-                    ? "The pressure stayed up. The heater may have come on again in the night; if not, the reducing valve does not close"
-                            + " tight."
-                    : "Water was lost in the night: at a tap, at a leak, or back through the check valve.";
-        }
-        return "It was read too early or too late, or the supply changed. Read it again.";
     }
 
     /**

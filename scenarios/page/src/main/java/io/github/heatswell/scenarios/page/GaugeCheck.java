@@ -79,6 +79,7 @@ final class GaugeCheck {
 
     private static Values reading(UncertainCheck.ToleratedReading tolerated) {
         return new Values()
+                .with("kind", tolerated.reading().kind().name())
                 .with("when", tolerated.reading().when())
                 .with("expected", tolerated.reading().expectedGauge())
                 .with("low", tolerated.lowest())

@@ -52,6 +52,15 @@ public interface House extends JSObject {
      */
     JSObject reading(String text);
 
+    /**
+     * What readings mean that are off the {@link #check}.
+     *
+     * @param kinds when they were taken, as the check names it
+     * @param above how far each lies above (Pa) what agrees or, negative, below it
+     * @return whole sentences
+     */
+    String offSheet(String[] kinds, double[] above);
+
     /** {@return the house as a scenario file, all changes included} */
     String text();
 

@@ -2,6 +2,7 @@ package io.github.heatswell.scenarios.page;
 
 import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Moments;
+import io.github.heatswell.checksheet.CheckSheet;
 import io.github.heatswell.diagnosis.SiteCheck;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.narrative.SizeAdvice;
@@ -19,7 +20,9 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.Unit;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.teavm.jso.JSObject;
 
 /** A house from a scenario file. */
@@ -98,6 +101,17 @@ final class ReadHouse implements House {
         } catch (IllegalArgumentException e) {
             return new Values().with("wrong", e.getMessage()).object();
         }
+    }
+
+    @Override
+    public String offSheet(String[] kinds, double[] above) {
+        Map<CheckSheet.Reading.Kind, Double> off = new EnumMap<>(CheckSheet.Reading.Kind.class);
+        for (int i = 0; i < kinds.length; i++) {
+            off.put(CheckSheet.Reading.Kind.valueOf(kinds[i]), above[i]);
+        }
+        return Narrative.offSheet(off, !scenario.system().vessels().isEmpty())
+                .map(meaning -> scenario.units().spelled(meaning.text(QuantityFormat.unicode(scenario.units()))))
+                .orElse("");
     }
 
     @Override

@@ -3,7 +3,7 @@ package io.github.heatswell.scenarios.page;
 import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.result.Channel;
-import io.github.heatswell.result.RunResult;
+import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.simulation.Simulation;
@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /** The same run in many houses that differ from the one described as much as its numbers are uncertain. */
@@ -116,14 +117,17 @@ final class SampledBand {
     }
 
     private double[] answers(HotWaterSystem house) {
-        RunResult run =
-                Simulation.of(house, scenario.duration()).sampledEvery(step).run();
         double[] answers = new double[ANSWERS];
         Arrays.fill(answers, Double.NaN);
-        double[] absolute = run.trace().values(Channel.PRESSURE_ABSOLUTE);
-        for (int i = 0; i < Math.min(absolute.length, PEAK); i++) {
-            answers[i] = run.gauge(absolute[i]);
-        }
+        double air = house.site().atmosphere();
+        int[] moment = {0};
+        RunSummary run = Simulation.of(house, scenario.duration()).sampledEvery(step).stream(
+                Set.of(Channel.PRESSURE_ABSOLUTE), (time, values, regime) -> {
+                    if (moment[0] < PEAK) {
+                        answers[moment[0]] = values[Channel.PRESSURE_ABSOLUTE.ordinal()] - air;
+                        moment[0]++;
+                    }
+                });
         answers[PEAK] = run.peak().value();
         answers[RELIEVED] = run.totals().relieved();
         answers[HAZARD] = run.hazard().isPresent() ? 1 : 0;

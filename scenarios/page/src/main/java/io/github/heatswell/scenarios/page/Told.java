@@ -103,7 +103,7 @@ final class Told {
                 .with("headline", text(narrative.headline()))
                 .each("alarms", narrative.alarms(), this::alarm)
                 .texts("remarks", narrative.remarkTexts(format))
-                .with("facts", text(narrative.facts()))
+                .with("facts", text(Narrative.factsBesideRemarks(run.summary())))
                 .each("findings", narrative.findings(), this::finding);
     }
 

@@ -216,7 +216,7 @@ export function drawingOf(svg, notes, live, tap) {
     group.append(label(left, at - 56, name, words), pressure);
     parts.lifts.push((opened) => {
       lifted.setAttribute('transform', opened ? `translate(0 ${at - 34}) scale(1 0.65) translate(0 ${34 - at})` : '');
-      pressure.textContent = opened && valve.condition === 'sound' ? `shuts below ${live.said('GAUGE_PRESSURE', valve.reseats)}` : live.said('GAUGE_PRESSURE', valve.opens);
+      pressure.textContent = opened && valve.condition === 'sound' ? `open, shuts below ${live.said('GAUGE_PRESSURE', valve.reseats)}` : live.said('GAUGE_PRESSURE', valve.opens);
     });
     return group;
   }

@@ -12,6 +12,7 @@
  * @property {() => { peak?: number, refused?: string }} sized
  * @property {(answers: number[]) => any} band
  * @property {(text: string) => { pressure?: number, hazard?: string, wrong?: string }} reading
+ * @property {(kinds: string[], above: number[]) => string} offSheet
  * @property {() => string} text
  * @property {(kind: Kind, si: number) => string} said
  * @property {(kind: Shown, si: number) => number} number

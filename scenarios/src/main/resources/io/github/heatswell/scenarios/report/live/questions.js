@@ -115,11 +115,14 @@ function sheetOf(answer, live, typed) {
   }
   const pressure = scaleOf(live.house, 'GAUGE_PRESSURE');
   const said = (si) => live.said('GAUGE_PRESSURE', si);
+  const off = new Map();
+  const meaning = element('p', { role: 'status' });
   const rows = answer.readings.map((reading) => {
     const input = element('input', { type: 'text', inputmode: 'decimal', autocomplete: 'off', 'aria-label': `Your reading, ${reading.when}`, value: typed.get(reading.when) ?? '' });
     const judged = element('td', { role: 'status' });
     const judge = () => {
       typed.set(reading.when, input.value);
+      off.delete(reading.kind);
       judged.className = '';
       judged.textContent = '';
       const text = withUnit(input.value, pressure.unit);
@@ -135,16 +138,24 @@ function sheetOf(answer, live, typed) {
       const beyond = (bound) => `${Number(Math.abs(pressure.shown(read.pressure) - pressure.shown(bound)).toPrecision(2))}\u00a0${pressure.symbol} ${bound === reading.low ? 'below what agrees' : 'above what agrees'}`;
       const words = read.pressure > reading.high ? `too high, ${beyond(reading.high)}` : read.pressure < reading.low ? `too low, ${beyond(reading.low)}` : 'agrees';
       judged.className = words === 'agrees' ? '' : 'wrong';
-      judged.append(...(read.hazard ? [element('strong', {}, `HAZARD: ${read.hazard}`)] : []), words);
+      if (words !== 'agrees') {
+        off.set(reading.kind, read.pressure - (read.pressure > reading.high ? reading.high : reading.low));
+      }
+      judged.append(...(read.hazard ? [element('strong', {}, `HAZARD: ${read.hazard}`), ' '] : []), words);
     };
-    input.addEventListener('input', judge);
-    judge();
+    const mean = () => {
+      judge();
+      meaning.textContent = live.house.offSheet([...off.keys()], [...off.values()]);
+    };
+    input.addEventListener('input', mean);
+    mean();
     return element('tr', {}, element('th', { scope: 'row' }, reading.when), element('td', { 'data-head': 'Expected' }, said(reading.expected)), element('td', { 'data-head': 'Agrees' }, `${said(reading.low)} to ${said(reading.high)}`), element('td', { 'data-head': `Yours, ${pressure.symbol}` }, input), judged);
   });
   const heads = ['Read the gauge', 'Expected', 'Agrees', `Yours, ${pressure.symbol}`, ''].map((head) => element('th', { scope: 'col' }, head));
   return [
     element('ol', {}, ...answer.steps.map((step) => element('li', {}, step))),
     element('div', { class: 'scroll', tabindex: '0', role: 'region', 'aria-label': 'What the gauge should read' }, element('table', { class: 'readings' }, element('thead', {}, element('tr', {}, ...heads)), element('tbody', {}, ...rows))),
+    meaning,
     ...answer.remarks.map((remark) => element('p', { class: 'quiet' }, remark)),
   ];
 }
@@ -182,7 +193,7 @@ export function questionsOf(live, lab, fitted, band) {
     if (seen.some((one) => one.isIntersecting)) {
       lab.ready(live);
     }
-  }).observe(at('sure'));
+  }, { rootMargin: '50%' }).observe(at('sure'));
   return () => {
     for (const [id, part] of parts) {
       at(id).hidden = hidden[id]();

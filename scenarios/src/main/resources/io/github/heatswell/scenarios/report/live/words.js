@@ -79,7 +79,7 @@ export function numbersTable(table, live, moment) {
 
 /**
  * The peak over the size of the vessel, with the sizes on sale: of the worst heat-up of this house with each. Which of them keeps its
- * margin takes some hundred houses more, which a worker looks at once the picture is in sight.
+ * margin takes some hundred houses more, which a worker looks at once the picture is a screen away.
  *
  * @param {import('./house.js').Live} live
  */
@@ -106,7 +106,7 @@ export function sizesOf(section, live, lab) {
   new IntersectionObserver((all) => {
     seen = all.at(-1).isIntersecting;
     advise();
-  }).observe(section);
+  }, { rootMargin: '100%' }).observe(section);
 
   /** Whether there is a vessel at work: one that failed is replaced. */
   const fitted = () => live.described.vessels[0]?.condition === 'sound';
