@@ -346,7 +346,7 @@ public record Narrative(
     /**
      * What readings that are off a check sheet mean, and where to look first: common practice, no source.
      *
-     * @param off how far each of them lies above (Pa) what agrees or, negative, below it; those that agree are left out
+     * @param off by how much (Pa, a difference) each of them lies above what agrees or, negative, below it; those that agree are left out
      * @param vessel whether an expansion vessel is fitted
      * @return whole sentences; empty if no reading is off
      */
