@@ -95,6 +95,8 @@ class UncertainCheckTest {
         assertTrue(check.result().failed() > 0);
         assertTrue(check.result().firstFailure().orElseThrow().startsWith("setPoint: "));
         assertEquals(1, check.hazardous().value());
+        int morning = CheckSheet.Reading.Kind.NEXT_MORNING.ordinal();
+        assertEquals(0, check.result().spread(morning).answered(), "no reading where the hazard came first");
         assertTrue(check.sheet().hazard().isPresent());
     }
 
