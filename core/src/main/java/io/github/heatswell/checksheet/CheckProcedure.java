@@ -96,7 +96,7 @@ public record CheckProcedure(double amount) {
                 "If the tank bulges, rumbles or steams, stay away from it. If you can do it safely from elsewhere, trip the"
                         + " heater's breaker or shut the gas at the meter, then leave and call for help. Never plug, cap or"
                         + " downsize a relief valve.",
-                "With the heater off and cool, screw the gauge onto the cold pipe downstream of the reducing valve and of every"
+                "With the heater off and cool, screw the gauge onto the cold pipe downstream of every reducing valve and"
                         + " check valve: a hose tap there, or the test point of the inlet valves, about as high as the tank's drain cock, and open it slowly. The drain cock itself is second"
                         + " choice: a plastic one may leak in ten hours and not close again.",
                 "Cold static: with the heater off, run a hot tap until the water comes cold; it may scald at first. Close all taps,"

@@ -343,7 +343,7 @@ class CheckProcedureTest {
                 .anyMatch(step -> step.contains("run about 20 gal of hot water through a hose to a drain")));
         assertFalse(steps.toString().contains("bucket"), "a third of a tank at 60 degC scalds");
         assertTrue(
-                steps.get(1).contains("onto the cold pipe downstream of the reducing valve and of every check valve"),
+                steps.get(1).contains("onto the cold pipe downstream of every reducing valve and check valve"),
                 "upstream of a reducing valve a gauge reads another pressure");
         assertTrue(new CheckProcedure(0.0035)
                 .steps(QuantityFormat.ascii(UnitSystem.SI))
