@@ -14,6 +14,8 @@ import picocli.CommandLine.Model.CommandSpec;
 /** {@code heatswell guide}: leads through the job by the commands as they are. */
 final class GuideCommand implements CliCommand {
 
+    private static final String PAPERS = "papers";
+
     @Override
     public void describe(CommandSpec spec) {
         spec.addOption(InterviewCommand.house("File of the house; if there is none, you describe the house first."));
@@ -43,21 +45,27 @@ final class GuideCommand implements CliCommand {
         request.asked()
                 .ifPresent(asked -> units.addAll(List.of("-u", asked.name().toLowerCase(Locale.ROOT))));
         try {
-            Guide.Ending ended = Guide.lead(house, request.asked(), console.in(), console.out(), words -> {
-                List<String> all =
-                        new ArrayList<>(Optional.ofNullable(request.option(InterviewCommand.RESULTS, (Path) null))
-                                .map(results -> into(results, words))
-                                .orElse(words));
-                all.addAll(units);
-                List<NextStep> next = new ArrayList<>();
-                int status = CommandFactory.led(console, next::add).execute(all.toArray(String[]::new));
-                return new Guide.Done(status, next.stream().findFirst());
+            Optional<Path> results = Optional.ofNullable(request.option(InterviewCommand.RESULTS, (Path) null));
+            Guide.Ending ended = Guide.lead(house, request.asked(), console.in(), console.out(), new Guide.Commands() {
+                @Override
+                public Guide.Done run(List<String> words) {
+                    List<String> all = new ArrayList<>(
+                            results.map(folder -> into(folder, words)).orElse(words));
+                    all.addAll(units);
+                    List<NextStep> next = new ArrayList<>();
+                    int status = CommandFactory.led(console, next::add).execute(all.toArray(String[]::new));
+                    return new Guide.Done(status, next.stream().findFirst());
+                }
+
+                @Override
+                public Path papers(Path usual) {
+                    return results.map(folder -> folder.resolve(PAPERS)).orElse(usual);
+                }
             });
             List<String> next = new ArrayList<>(ended.next());
             if (ended.ending() != Outcome.Ending.FINISHED) {
                 next.addAll(List.of("guide", "-o", house.toString()));
-                Optional.ofNullable(request.option(InterviewCommand.RESULTS, (Path) null))
-                        .ifPresent(results -> next.addAll(List.of("-r", results.toString())));
+                results.ifPresent(folder -> next.addAll(List.of("-r", folder.toString())));
             }
             if (!next.isEmpty()) {
                 next.addAll(units);
@@ -77,7 +85,7 @@ final class GuideCommand implements CliCommand {
         if (out >= 0) {
             all.subList(out, out + 2).clear();
         }
-        String name = List.of("run", "size").contains(words.get(0)) ? "papers" : words.get(0);
+        String name = List.of("run", "size").contains(words.get(0)) ? PAPERS : words.get(0);
         all.addAll(List.of(Specs.OUT, results.resolve(name).toString()));
         return all;
     }

@@ -4,7 +4,6 @@ import io.github.heatswell.checksheet.CheckSheet;
 import io.github.heatswell.scenarios.report.OutputException;
 import io.github.heatswell.scenarios.report.ReadingsAfter;
 import io.github.heatswell.system.NamedValue;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -44,7 +43,7 @@ final class CheckStep {
             return Way.ON;
         }
         job.blankLine();
-        job.say("Once the vessel is fitted, print the check sheet in " + Path.of(job.folder(""), "report.html")
+        job.say("Once the vessel is fitted, print the check sheet in " + job.papers()
                 + ", and read the gauge as it says.");
         CheckTalk talk = new CheckTalk(job.dialogue(), job.units(), sheet.get().moments());
         CheckTalk.Ending ending = talk.hold();

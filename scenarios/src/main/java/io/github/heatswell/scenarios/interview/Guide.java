@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Function;
 
 /**
  * The whole job in one sitting, from the drip to a vessel that stops it. The steps are commands, each as anybody may type it;
@@ -39,12 +38,11 @@ public final class Guide {
      * @param units the units of examples, or those of the place if empty
      * @param in gives the answers, one in a line; stays open
      * @param out takes the questions; stays open
-     * @param commands runs a command line, such as {@code size my-house.yaml}
+     * @param commands runs its command lines
      * @return how it ended
      * @throws OutputException if a file cannot be written
      */
-    public static Ending lead(
-            Path house, Optional<UnitSystem> units, Reader in, PrintWriter out, Function<List<String>, Done> commands)
+    public static Ending lead(Path house, Optional<UnitSystem> units, Reader in, PrintWriter out, Commands commands)
             throws OutputException {
         if (!Files.exists(house)) {
             Outcome described = Interview.hold(house, units, in, out);
@@ -55,6 +53,29 @@ public final class Guide {
         }
         Notes notes = Job.notes(house).notes().orElseGet(() -> Notes.in(""));
         return new Guide(new Job(house, new Dialogue(in, out), units, notes, commands)).lead();
+    }
+
+    /** What runs the commands of a guide. */
+    @FunctionalInterface
+    public interface Commands {
+
+        /**
+         * Runs a command line.
+         *
+         * @param words such as {@code size my-house.yaml}
+         * @return what it came to
+         */
+        Done run(List<String> words);
+
+        /**
+         * Where the papers for the work go.
+         *
+         * @param usual the folder that the guide names for them
+         * @return the folder into which they are written
+         */
+        default Path papers(Path usual) {
+            return usual;
+        }
     }
 
     /**

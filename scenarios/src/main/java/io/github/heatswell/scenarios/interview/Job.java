@@ -17,7 +17,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -61,19 +60,14 @@ final class Job {
     private final NewVessel fitting;
     private final HouseFile notes;
     private final Map<String, String> known;
-    private final Function<List<String>, Guide.Done> commands;
+    private final Guide.Commands commands;
     private Step at;
     private int status;
     private Optional<NextStep> next = Optional.empty();
     /** The file of the house with its new vessel, once it is written. */
     private Optional<Path> described = Optional.empty();
 
-    Job(
-            Path house,
-            Dialogue dialogue,
-            Optional<UnitSystem> units,
-            Notes before,
-            Function<List<String>, Guide.Done> commands) {
+    Job(Path house, Dialogue dialogue, Optional<UnitSystem> units, Notes before, Guide.Commands commands) {
         this.house = house;
         this.dialogue = dialogue;
         this.interviewer = new Interviewer(dialogue, units.or(() -> unitsOf(house)));
@@ -180,6 +174,11 @@ final class Job {
         return Path.of("heatswell-out", name(house) + ending).toString();
     }
 
+    /** The report with the papers for the work. */
+    Path papers() {
+        return commands.papers(Path.of(folder(""))).resolve("report.html");
+    }
+
     /** The command that comes after the whole job, about the house with its vessel; empty if none does. */
     List<String> after() {
         return next.map(step -> described
@@ -216,7 +215,7 @@ final class Job {
 
     /** Runs a command line; what the command before said comes next still holds. */
     Guide.Done run(List<String> words) {
-        Guide.Done done = commands.apply(words);
+        Guide.Done done = commands.run(words);
         status = done.status();
         return done;
     }

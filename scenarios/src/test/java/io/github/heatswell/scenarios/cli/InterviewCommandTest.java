@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.heatswell.scenarios.file.Sources;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.Reader;
@@ -69,6 +70,27 @@ class InterviewCommandTest {
         assertEquals(0, interview.status(), interview.err());
         assertTrue(interview.out().contains("such as 60 psi"), interview.out());
         assertTrue(interview.out().contains(" psi "), interview.out());
+    }
+
+    /** Regression: with a folder of its own for the results, the guide sent to a check sheet in a folder that was not there. */
+    @Test
+    void theGuideNamesTheFolderOfItsResults() throws IOException {
+        Files.writeString(file, Sources.REDUCED);
+        String[] guide = {"guide", "-o", file.toString(), "-r", results.toString()};
+        Outcome first = execute("quit\n", guide);
+        assertEquals(0, first.status(), first.err());
+        Path papers = results.resolve("papers").resolve("report.html");
+        assertTrue(Files.exists(papers), first.out());
+        assertTrue(first.out().contains("Next: heatswell guide -o " + file + " -r " + results), first.out());
+        Files.writeString(folder.resolve("my-house.guide.txt"), """
+                #: step = verify
+                #: vessel.volume = 6 gal
+                #: vessel.rating = 150 psi
+                #: vessel.precharge = 64 psi
+                #: printed = yes
+                """);
+        String last = execute("later\n", guide).out().replaceAll("\\s+", "");
+        assertTrue(last.contains("checksheetin" + papers), last);
     }
 
     @Test
