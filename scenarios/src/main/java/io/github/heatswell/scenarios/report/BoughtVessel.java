@@ -87,7 +87,7 @@ public final class BoughtVessel {
 
     private static String wanted(VesselAnswer answer, QuantityFormat shown) {
         return answer.recommended()
-                .map(wanted -> "; the size to take is " + shown.volume(wanted.volume()) + ".")
+                .map(wanted -> "; the right size is " + shown.volume(wanted.volume()) + ".")
                 .orElse(".");
     }
 
