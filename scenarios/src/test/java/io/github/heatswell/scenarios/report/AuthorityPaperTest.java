@@ -189,9 +189,7 @@ class AuthorityPaperTest {
     void theClausesThatAPlaceLooksAtFirstAreThere() {
         String uk = paper("site.place=uk");
         assertTrue(
-                uk.contains("Approved Document G, G3 3.50 to 3.63, in one printing 3.49 to 3.60")
-                        && uk.contains("cut-out that does not reset"),
-                uk);
+                uk.contains("Approved Document G, G3 3.50 to 3.63") && uk.contains("cut-out that does not reset"), uk);
         // an officer sent it back for editions that nobody had seen, and for Scotland's words on a house in England
         assertTrue(uk.contains("(edition not known), quoted in heaters' manuals, to the tundish"), uk);
         assertTrue(uk.matches("(?s).*in Scotland qualified people, applies only in the place named.*"), uk);
