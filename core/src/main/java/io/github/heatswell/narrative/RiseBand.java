@@ -34,9 +34,11 @@ import java.util.stream.IntStream;
  * @param latest of the softest; infinite if the thermostat switches off before
  * @param less by what share less than the stiffest the softest has to discharge until the water is hot (-), beside what a valve lets
  *     out before it reseats: 0 for as much, 1 for nothing at all
+ * @param held whether the valve, once open, held the pressure at its set pressure to the end of the run
  * @param causes what it depends on, in words
  */
-record RiseBand(double fastest, double slowest, double earliest, double latest, double less, String causes) {
+record RiseBand(
+        double fastest, double slowest, double earliest, double latest, double less, boolean held, String causes) {
 
     private static final Set<Quantity> STIFFNESS =
             Set.of(Quantity.TANK_STRETCH, Quantity.TANK_AIR, Quantity.PIPE_STRETCH);
@@ -49,6 +51,9 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
 
     /** The amounts discharged are alike if they differ by less than this share; our own judgement. */
     private static final double ALIKE = 0.1;
+
+    /** A peak above the pressure of the opening by more than this share of it is not the valve's; our own judgement. */
+    private static final double HELD = 0.02;
 
     private static final String PEAK = ". The peak is unaffected: the valve's set pressure determines it.";
 
@@ -148,6 +153,7 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
                     on + early * perKelvin,
                     never ? Double.POSITIVE_INFINITY : on + late * perKelvin,
                     most > 0 ? 1 - least / most : 0,
+                    run.extremes().highestPressure().value() <= (1 + HELD) * opening.pressureAbsolute(),
                     causes);
         }
 
@@ -193,6 +199,9 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
 
     /** What is uncertain, how far, and what holds all the same. */
     Statement remark() {
+        if (!held) {
+            return untilOpening();
+        }
         if (latest == Double.POSITIVE_INFINITY) {
             return opening()
                     .then(
@@ -210,9 +219,11 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
     Statement untilOpening() {
         return opening()
                 .then(
-                        latest < Double.POSITIVE_INFINITY
-                                ? PEAK
-                                : ". Where it opens, its set pressure determines the peak.");
+                        !held
+                                ? ". It does not hold the pressure at its set pressure."
+                                : latest < Double.POSITIVE_INFINITY
+                                        ? PEAK
+                                        : ". Where it opens, its set pressure determines the peak.");
     }
 
     private Statement opening() {
@@ -229,7 +240,7 @@ record RiseBand(double fastest, double slowest, double earliest, double latest, 
     Statement brief() {
         return plain(" Depending on " + causes + ", it opens ")
                 .then(when())
-                .then(latest < Double.POSITIVE_INFINITY ? "; the peak stays the same." : ".");
+                .then(held && latest < Double.POSITIVE_INFINITY ? "; the peak stays the same." : ".");
     }
 
     private Statement when() {
