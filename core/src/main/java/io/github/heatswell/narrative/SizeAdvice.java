@@ -139,11 +139,25 @@ public record SizeAdvice(
      * @return the vessel, if it is the only one, holds its gas, is made for the pressures here and no smaller than the size to take
      */
     public Optional<ExpansionVessel> kept() {
-        return only().filter(present -> present.condition() != ExpansionVessel.Condition.WATERLOGGED)
+        return fit(house, sizing.target(), doubts)
                 .filter(present -> recommended()
                         .filter(wanted -> wanted.volume() <= present.volume() * (1 + 1e-9))
-                        .isPresent())
-                .filter(present -> madeFor().isEmpty());
+                        .isPresent());
+    }
+
+    /**
+     * The vessel of the house, where it need only be large enough to be kept: it is then one of the sizes to choose from, whichever are
+     * on sale.
+     *
+     * @param house the house as it is
+     * @param target what the peak must stay below
+     * @param doubts what is not known of the house
+     * @return the vessel, if it is the only one, holds its gas and is made for the pressures here
+     */
+    public static Optional<ExpansionVessel> fit(HotWaterSystem house, SizingTarget target, Doubts doubts) {
+        return only(house)
+                .filter(present -> present.condition() != ExpansionVessel.Condition.WATERLOGGED)
+                .filter(present -> !isWeak(present, house, target, doubts));
     }
 
     /**
@@ -153,14 +167,15 @@ public record SizeAdvice(
      *     is charged wrong
      */
     public Optional<ExpansionVessel> justEnough() {
-        return only().filter(present -> present.condition() == ExpansionVessel.Condition.SOUND)
+        return only(house)
+                .filter(present -> present.condition() == ExpansionVessel.Condition.SOUND)
                 .filter(present -> sizing.smallest()
                         .filter(least -> least.volume() <= present.volume())
                         .isPresent())
                 .filter(present -> kept().isEmpty() && madeFor().isEmpty() && !isCharged());
     }
 
-    private Optional<ExpansionVessel> only() {
+    private static Optional<ExpansionVessel> only(HotWaterSystem house) {
         return house.vessel().filter(one -> !house.hasSeveralVessels());
     }
 
@@ -193,19 +208,20 @@ public record SizeAdvice(
      *     if the present one is made for it, or nobody has read its plate
      */
     public OptionalDouble madeFor() {
-        return only().filter(this::isWeak)
+        return only(house)
+                .filter(present -> isWeak(present, house, sizing.target(), doubts))
                 .map(present -> OptionalDouble.of(
                         Limit.lastReliefGauge(house).orElse(sizing.target().gauge()) - house.head(present.height())))
                 .orElse(OptionalDouble.empty());
     }
 
-    private boolean isWeak(ExpansionVessel present) {
+    private static boolean isWeak(ExpansionVessel present, HotWaterSystem house, SizingTarget target, Doubts doubts) {
         HotWaterSystem working = house.toBuilder()
                 .vessel(present.toBuilder()
                         .condition(ExpansionVessel.Condition.SOUND)
                         .build())
                 .build();
-        double limit = sizing.target().gauge() - house.head(present.height());
+        double limit = target.gauge() - house.head(present.height());
         return present.body()
                         .rating()
                         .filter(rating -> rating.gauge(house.site().atmosphere()) < limit - READS_THE_SAME)

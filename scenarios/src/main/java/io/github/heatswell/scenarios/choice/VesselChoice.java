@@ -62,6 +62,9 @@ public final class VesselChoice {
     /** The warmest gas (K) that can be described as charged. */
     private static final double WARMEST_CHARGED = TemperatureUnit.CELSIUS.toSi(60);
 
+    /** Volumes this close (-) are the same size in different units or digits. */
+    private static final double SAME_SIZE = 1e-3;
+
     private static final double MARGIN_BELOW = 0.8;
     private static final long MAX_SAMPLES = 20_000;
 
@@ -162,8 +165,21 @@ public final class VesselChoice {
                 .precharge(rule)
                 .vesselLike(pattern())
                 .alsoRun(counted())
-                .sizes(scenario.costs().vessels())
+                .sizes(sizes())
                 .build();
+    }
+
+    /** Those on sale, and the present vessel's where it may be kept: whether it is enough is tried, not told from its neighbours. */
+    private List<NominalSize> sizes() {
+        List<NominalSize> onSale = scenario.costs().vessels();
+        return SizeAdvice.fit(scenario.system(), target(), scenario.doubts())
+                .map(present -> NominalSize.of(present.volume(), VolumeUnit.CUBIC_METRE))
+                .filter(own -> !bought
+                        && onSale.stream().noneMatch(size -> Math.abs(size.volume() / own.volume() - 1) < SAME_SIZE))
+                .map(own -> Stream.concat(onSale.stream(), Stream.of(own))
+                        .sorted(Comparator.comparingDouble(NominalSize::volume))
+                        .toList())
+                .orElse(onSale);
     }
 
     /** The answer at the lower supply that is advised; empty if the whole run asks for another vessel there than the cold fill. */
@@ -259,7 +275,7 @@ public final class VesselChoice {
         return VesselSizing.builder(changed.system(), target())
                 .precharge(rule)
                 .vesselLike(pattern())
-                .sizes(scenario.costs().vessels())
+                .sizes(sizes())
                 .build();
     }
 

@@ -141,7 +141,7 @@ final class PageSizes {
                 row.add(precharge(size, atmosphere, shown));
             }
             if (priced) {
-                row.add(size.price().map(price -> money(price, shown)).orElse("not given"));
+                row.add(price(size, house, shown));
             }
             row.add(enough.apply(size));
             houses.ifPresent(counted -> row.add(counted.apply(size)));
@@ -154,6 +154,11 @@ final class PageSizes {
                         + "; gauge pressures",
                 columns,
                 rows));
+    }
+
+    private static String price(SizingResult.Vessel size, HotWaterSystem house, QuantityFormat shown) {
+        boolean own = house.vessels().stream().anyMatch(vessel -> vessel.volume() == size.volume());
+        return size.price().map(price -> money(price, shown)).orElse(own ? "present" : "not given");
     }
 
     /** The room (Pa) below the limit; a peak above it leaves none. */
@@ -176,10 +181,11 @@ final class PageSizes {
         List<String> heads = new ArrayList<>(List.of("Supply set"));
         List<List<String>> rows = new ArrayList<>();
         rows.add(new ArrayList<>(List.of("Precharge")));
-        answer.scenario()
-                .costs()
-                .vessels()
-                .forEach(size -> rows.add(new ArrayList<>(List.of(shown.volume(size.volume())))));
+        columns.stream()
+                .map(column -> column.sizing().nominal())
+                .filter(sizes -> !sizes.isEmpty())
+                .findFirst()
+                .ifPresent(all -> all.forEach(size -> rows.add(new ArrayList<>(List.of(shown.volume(size.volume()))))));
         for (SupplyTable.Column column : columns) {
             heads.add(column.setting()
                     .map(setting -> shown.pressure(setting.gauge(atmosphere)))

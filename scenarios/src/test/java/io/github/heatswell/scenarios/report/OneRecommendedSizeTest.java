@@ -9,6 +9,8 @@ import io.github.heatswell.scenarios.choice.VesselAnswer;
 import io.github.heatswell.scenarios.choice.VesselChoice;
 import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.study.SizeCertainty;
+import io.github.heatswell.units.PressureUnit;
+import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -53,6 +55,33 @@ class OneRecommendedSizeTest {
         assertTrue(page.contains("by the best estimates alone"), page);
         assertTrue(page.contains("yes, recommended"), page);
         assertFalse(files.get("sizes.svg").contains("A vessel of 18"), "the title of the picture");
+    }
+
+    /** Regression: 24 L was to be bought for a vessel of 23 L that is enough, as only the sizes on sale were tried. */
+    @Test
+    void aVesselThatIsEnoughIsKeptWhateverIsOnSale() {
+        VesselAnswer answer = VesselChoice.of(Catalogue.read("orchard-lodge-vessel")
+                        .with(List.of(Change.of("vessel.volume=23L"), Change.of("vessel.precharge=4.2bar"))))
+                .build()
+                .answer();
+        assertEquals(0.023, answer.recommended().orElseThrow().volume(), 1e-12);
+        assertEquals(0.023, answer.advice().kept().orElseThrow().volume(), 1e-12);
+        QuantityFormat shown = QuantityFormat.ascii(UnitSystem.SI);
+        for (List<String> row : PageSizes.supplies(answer, shown).orElseThrow().rows()) {
+            answer.sizing().nominal().stream()
+                    .filter(size -> shown.volume(size.volume()).equals(row.get(0))
+                            && row.get(1).matches("[\\d.]+ .*"))
+                    .forEach(size -> assertEquals(
+                            PressureUnit.BAR.fromSi(size.peakAbsolute()
+                                    - answer.scenario().system().site().atmosphere()),
+                            Double.parseDouble(row.get(1).split(" ")[0]),
+                            0.006, // half of the last digit
+                            row::toString));
+        }
+        String text =
+                SizingReport.answer(answer, UnitSystem.SI).report().get().text().replaceAll("\\s+", " ");
+        assertTrue(text.contains("there is nothing to buy"), text);
+        assertFalse(text.contains("24 L cheapest"), text);
     }
 
     /** A supply of which next to nothing is known: no size on the list is sure enough, so none is recommended anywhere. */
