@@ -253,7 +253,7 @@ final class SizingStory {
                         + " is large enough to stay within the limit of ")
                 .then(limit())
                 .then(" at the present supply"));
-        said.add(lower().orElse(plain("A lower supply pressure would make it smaller.")));
+        said.add(lower().orElseGet(this::lowered));
         double room = sizing.target().gauge() - sizing.supplyStatic().gauge(atmosphere);
         Statement size = plain("As it is, it would take a vessel of at least ").then(volume(least.volume()));
         said.add(
@@ -275,7 +275,12 @@ final class SizingStory {
             said.add(lower().orElseThrow());
             return;
         }
-        said.add(sizing.lowerSupplyTo()
+        said.add(lowered());
+    }
+
+    /** What a lower supply would do by the best estimates alone. */
+    private Statement lowered() {
+        return sizing.lowerSupplyTo()
                 .map(lower -> plain("Lower the supply first, with a reducing valve, to ")
                         .then(new Measure(Measure.Kind.HIGHEST_SETTING, lower.gauge(atmosphere)))
                         .then(" or less with no water running; by the best estimates a vessel of ")
@@ -283,7 +288,7 @@ final class SizingStory {
                         .then(", precharged to match, is then enough."))
                 .orElse(plain(
                         "No lower supply pressure was found at which the largest size on the list is enough by the"
-                                + " best estimates.")));
+                                + " best estimates."));
     }
 
     /** The cheapest way with a lower supply. */

@@ -169,10 +169,13 @@ final class VesselVerdict {
                                 sizing.supplyStatic().gauge(house.site().atmosphere())))
                         .then(", no vessel on the list keeps a heat-up below the limit of ")
                         .then(Measure.gauge(sizing.target().gauge()))
-                        .then((house.supply().reducingValve().isPresent()
-                                        ? ". First have the reducing valve set lower: 'heatswell size' says how low"
-                                        : ". First have a reducing valve fitted: 'heatswell size' says how to set it")
-                                + ", and which vessel to fit then."));
+                        .then(
+                                sizing.lowerSupplyTo().isEmpty()
+                                        ? ", and no lower supply was found at which one does. 'heatswell size' says how large it has to be."
+                                        : (house.supply().reducingValve().isPresent()
+                                                        ? ". First have the reducing valve set lower: 'heatswell size' says how low"
+                                                        : ". First have a reducing valve fitted: 'heatswell size' says how to set it")
+                                                + ", and which vessel to fit then."));
     }
 
     /** Which of several vessels do not work, without a full stop; empty where all do, or there is only one. */

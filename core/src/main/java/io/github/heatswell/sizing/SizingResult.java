@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param supplyStatic the highest static pressure of the supply
  * @param smallest the smallest vessel that does it, if there is one
  * @param nominal the sizes on sale with what each would do, in their order; empty if no vessel can
- * @param lowerSupplyTo if no vessel can: the highest static pressure of the supply at which the largest size on sale is
+ * @param lowerSupplyTo if no vessel can, or none on sale: the highest static pressure of the supply at which the largest size on sale is
  *     enough behind a tight valve, if there is one above 15 psi
  * @param largest the largest of the sizes on sale (m3)
  * @param balances those of all runs behind it
@@ -47,7 +47,7 @@ public record SizingResult(
      * @param supplyStatic the highest static pressure of the supply
      * @param smallest the smallest vessel that does it, if there is one
      * @param nominal the sizes on sale with what each would do, in their order; empty if no vessel can
-     * @param lowerSupplyTo if no vessel can: the highest static pressure of the supply at which the largest size on sale
+     * @param lowerSupplyTo if no vessel can, or none on sale: the highest static pressure of the supply at which the largest size on sale
      *     is enough behind a tight valve, if there is one above 15 psi
      * @param largest the largest of the sizes on sale (m3)
      * @param balances those of all runs behind it

@@ -80,13 +80,14 @@ public final class VesselSizing {
         Optional<SizingResult.Vessel> smallest = volume == 0
                 ? Optional.empty()
                 : Optional.of(search.tried(setup, new NominalSize(volume, Optional.empty())));
+        boolean onSale = volume == 0 || nominal.stream().anyMatch(SizingResult.Vessel::suffices);
         return new SizingResult(
                 volume == 0 ? SizingResult.Outcome.NONE_NEEDED : SizingResult.Outcome.SIZED,
                 target,
                 supplyStatic(),
                 smallest,
                 nominal,
-                Optional.empty(),
+                onSale ? Optional.empty() : lowerSupply(search),
                 largest(),
                 search.balances());
     }
@@ -187,19 +188,22 @@ public final class VesselSizing {
         return tried;
     }
 
-    private SizingResult noVesselCan(VesselSearch search) {
+    private Optional<Pressure> lowerSupply(VesselSearch search) {
         double now = setup.staticAbsolute() - setup.atmosphere();
         OptionalDouble found = search.highestSupply(setup, largest());
-        Optional<Pressure> lower = found.isPresent() && found.getAsDouble() < now
+        return found.isPresent() && found.getAsDouble() < now
                 ? Optional.of(Pressure.gauge(found.getAsDouble(), PressureUnit.PASCAL))
                 : Optional.empty();
+    }
+
+    private SizingResult noVesselCan(VesselSearch search) {
         return new SizingResult(
                 SizingResult.Outcome.NO_VESSEL_CAN,
                 target,
                 supplyStatic(),
                 Optional.empty(),
                 List.of(),
-                lower,
+                lowerSupply(search),
                 largest(),
                 search.balances());
     }

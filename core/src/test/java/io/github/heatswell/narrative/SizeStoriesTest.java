@@ -321,9 +321,19 @@ class SizeStoriesTest {
         assertTrue(
                 none.matches(
                         "No vessel on the list is large enough to stay within the limit of [\\d.]+ bar at the present"
-                                + " supply\\. A lower supply pressure would make it smaller\\. As it is, it would take a vessel of at least"
+                                + " supply\\. No lower supply pressure was found at which the largest size on the list is enough by the best"
+                                + " estimates\\. As it is, it would take a vessel of at least"
                                 + " [\\d.]+ L, or several side by side with that combined volume\\."),
                 none);
+        // regression: a run promised a setting that no sizing named
+        HotWaterSystem bare = house(18, 4).toBuilder().withoutVessel().build();
+        for (double litres : new double[] {2, 10}) {
+            SizingResult sizing = sized(house(18, 4), litres);
+            String run = Narrative.tooSmall(sizing, bare).orElseThrow().text(UnitSystem.SI);
+            boolean named = told(new SizeAdvice(sizing, bare, Optional.empty())).contains("Lower the supply first");
+            assertEquals(litres > 2, named);
+            assertEquals(named, run.contains("'heatswell size' says how to set it"), run);
+        }
 
         HotWaterSystem high = house(18, 4).toBuilder()
                 .supply(FaultlessHouse.supply(6.5).build())
