@@ -6,6 +6,7 @@ import io.github.heatswell.place.Place;
 import io.github.heatswell.place.PlaceRule;
 import io.github.heatswell.place.PlaceRule.Topic;
 import io.github.heatswell.result.Event;
+import io.github.heatswell.result.Interval;
 import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.Element;
 import io.github.heatswell.system.ExpansionVessel;
@@ -238,9 +239,21 @@ final class AssessmentContext {
         return isExpansionValve(valve) && (!place.isKnown() || isOptional(Topic.RELIEF_FOR_EXPANSION));
     }
 
-    /** Whether it is the work of a valve to discharge the expansion, as far as the rules of the place were read. */
+    /**
+     * Whether it is the work of a valve to discharge the expansion, as far as the rules of the place were read, and all it did in the
+     * run: to let water from the supply run to the drain is nobody's work.
+     */
     boolean isItsWork(ReliefValve valve) {
-        return valve.kind().takesExpansion() && mayDischargeExpansion(valve);
+        return valve.kind().takesExpansion() && mayDischargeExpansion(valve) && !(fed(valve) > 0);
+    }
+
+    /** How long (s) a valve ran on water from the supply in the run; 0 without one. */
+    double fed(ReliefValve valve) {
+        return run.stream()
+                .flatMap(summary -> summary.fedRelief().stream())
+                .filter(open -> open.device().equals(valve.name()))
+                .mapToDouble(Interval::length)
+                .sum();
     }
 
     private boolean isOptional(Topic topic) {

@@ -82,10 +82,7 @@ final class ExpansionValveRule implements Rule {
     /** What such a valve did in a run. */
     static CandidateFinding works(
             AssessmentContext subject, RunSummary run, ReliefValve valve, String often, Statement limits) {
-        double discharged = run.totals().relief().stream()
-                .filter(relief -> relief.name().equals(valve.name()))
-                .mapToDouble(Totals.Relief::volume)
-                .sum();
+        double discharged = discharged(run, valve);
         String guards = subject.working().stream()
                 .filter(guard -> guard.setTemperature().isPresent())
                 .filter(guard -> run.openings(guard.name()).findAny().isEmpty())
@@ -103,6 +100,14 @@ final class ExpansionValveRule implements Rule {
                         .then(limits))
                 .found(volume(discharged))
                 .by(authority(subject, valve));
+    }
+
+    /** What a valve discharged in a run (m3). */
+    static double discharged(RunSummary run, ReliefValve valve) {
+        return run.totals().relief().stream()
+                .filter(relief -> relief.name().equals(valve.name()))
+                .mapToDouble(Totals.Relief::volume)
+                .sum();
     }
 
     private static Finding.Draft advised(AssessmentContext subject, ReliefValve valve, Finding.Draft draft) {

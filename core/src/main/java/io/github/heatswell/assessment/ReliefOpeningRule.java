@@ -31,7 +31,7 @@ final class ReliefOpeningRule implements Rule {
             found.accept(
                     subject.isItsWork(valve)
                             ? ExpansionValveRule.works(subject, run, valve, often, limits(subject))
-                            : controlling(subject, valve, often));
+                            : controlling(subject, run, valve, often));
         }
     }
 
@@ -52,7 +52,8 @@ final class ReliefOpeningRule implements Rule {
                 .by(Codes.RUN);
     }
 
-    private static CandidateFinding controlling(AssessmentContext subject, ReliefValve valve, String often) {
+    private static CandidateFinding controlling(
+            AssessmentContext subject, RunSummary run, ReliefValve valve, String often) {
         Measure set = gauge(valve.setPressure(), subject.atmosphere);
         boolean may = subject.mayDischargeExpansion(valve);
         boolean refused = !may && subject.isExpansionValve(valve);
@@ -64,18 +65,32 @@ final class ReliefOpeningRule implements Rule {
                                         + " because the heated water had nowhere else to go."
                                         + (refused ? " That is its job, but the rules here ask for more." : ""),
                                 set)
+                        .then(fed(subject, run, valve))
                         .then(limits(subject)))
                 .found(gauge(subject.peak()))
                 .limit(set)
                 .asks(ExpansionRule.ASK);
-        return may
-                ? draft.advises(ExpansionRule.mayDrip(subject) + ExpansionRule.NEVER_PLUG)
-                        .by(subject.by(Topic.RELIEF_FOR_EXPANSION, Codes.RELIEF_MAY_DRIP))
-                : draft.advisesWork(ExpansionRule.HAVE_FITTED + ExpansionRule.NEVER_PLUG)
-                        .by(
-                                refused
-                                        ? subject.by(Topic.EXPANSION_CONTROL, Codes.EXPANSION_CONTROL)
-                                        : subject.by(Topic.RELIEF_FOR_EXPANSION, Codes.RELIEF_IS_NO_CONTROL));
+        return (may && !(subject.fed(valve) > 0)
+                        ? draft.advises(ExpansionRule.mayDrip(subject) + ExpansionRule.NEVER_PLUG)
+                        : draft.advisesWork(ExpansionRule.HAVE_FITTED + ExpansionRule.NEVER_PLUG))
+                .by(
+                        refused
+                                ? subject.by(Topic.EXPANSION_CONTROL, Codes.EXPANSION_CONTROL)
+                                : subject.by(
+                                        Topic.RELIEF_FOR_EXPANSION,
+                                        may ? Codes.RELIEF_MAY_DRIP : Codes.RELIEF_IS_NO_CONTROL));
+    }
+
+    /** What is not expansion of what a valve discharged. */
+    private static Statement fed(AssessmentContext subject, RunSummary run, ReliefValve valve) {
+        return !(subject.fed(valve) > 0)
+                ? Statement.plain("")
+                : Statement.of(
+                        " Once open, it ran on water from the supply for {}. It discharged {}, while a heat-up from cold expands the"
+                                + " water by only about {}.",
+                        Measure.time(subject.fed(valve)),
+                        Measure.volume(ExpansionValveRule.discharged(run, valve)),
+                        Measure.volume(VesselSizeRule.expansion(subject)));
     }
 
     private static Statement limits(AssessmentContext subject) {

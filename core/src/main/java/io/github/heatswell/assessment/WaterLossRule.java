@@ -115,16 +115,18 @@ final class WaterLossRule implements Rule {
         boolean days = runsOn || run.end() >= DAY - 1;
         boolean used = !subject.house.draws().draws().isEmpty();
         boolean ordinary = used && !subject.startsCold();
+        if (used && !ordinary && !runsOn) { // the year leaves that heat-up out where one is told
+            return Statement.plain(
+                    run.fedRelief().isEmpty() ? "; ordinary days, without a heat-up from cold, give less." : ".");
+        }
         String repeated = runsOn
                 ? "; at this rate a year would come to {}."
                 : ordinary
                         ? (days ? "; at this rate a year comes to {}" : "; once a day, a year comes to {}")
                                 + cushioned(subject)
-                        : used
-                                ? "; a year of such runs, each with a heat-up from cold, would come to {}: ordinary days give less."
-                                : days
-                                        ? "; at this rate a year would come to {}."
-                                        : "; if every day were like this run, a year would come to {}.";
+                        : days
+                                ? "; at this rate a year would come to {}."
+                                : "; if every day were like this run, a year would come to {}.";
         return Statement.of(repeated, volume(volume * (days ? DAYS * DAY / run.end() : DAYS)));
     }
 }

@@ -224,8 +224,7 @@ class NumbersTest {
         RunSummary day = lasting(half, end);
         assertEquals(
                 "In " + length
-                        + " the relief valves discharged 2 L in 1 opening; a year of such runs, each with a heat-up from cold, would"
-                        + " come to 730 L: ordinary days give less.",
+                        + " the relief valves discharged 2 L in 1 opening; ordinary days, without a heat-up from cold, give less.",
                 said(Findings.of(day), "relief-water-loss"));
     }
 

@@ -270,6 +270,26 @@ class PlaceFindingsTest {
         }
     }
 
+    /** Regression: mains water that ran through a valve for hours was called its work, and "let it drip" the advice. */
+    @Test
+    void aValveThatRunsOnTheSupplyIsNotAtItsWork() {
+        HotWaterSystem here = at(FaultlessHouse.grouped(6, 5), Place.EN).build();
+        Event opened = event(Event.Kind.RELIEF_OPENED, "safety group", 6);
+        List<Finding> found = Findings.of(run(here, 6, 4, 60, 1, event(Event.Kind.SUPPLY_OPENED, "", 6), opened));
+        assertEquals(
+                List.of(),
+                found.stream()
+                        .filter(one -> one.id().startsWith("expansion-valve-works"))
+                        .toList());
+        Finding told = found.stream()
+                .filter(one -> one.id().equals("relief-valve-controls-expansion"))
+                .findFirst()
+                .orElseThrow();
+        String said = told.sentence().text(UnitSystem.SI);
+        assertTrue(said.contains("it ran on water from the supply for ") && said.contains("It discharged 1 L"), said);
+        assertFalse(told.advice().text(UnitSystem.SI).contains("drips"), told::toString);
+    }
+
     /**
      * BS EN 1490 has the temperature and pressure relief valve "not intended to act as an expansion valve" (its scope, read in a
      * catalogue), and one stands in the UK beside the vessel: without it, a flat, cut off or missing vessel leaves all to the last guard.
