@@ -26,6 +26,8 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
 import io.github.heatswell.units.PowerUnit;
+import io.github.heatswell.units.Pressure;
+import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.UnitSystem;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -129,6 +131,16 @@ class FindingSuppressionTest {
                                 5,
                                 5,
                                 event(Event.Kind.WATER_FREEZES, "", 5)))),
+                new Row(
+                        "vessel-charged-above-plate",
+                        "vessel-rating-exceeded",
+                        Cases.of(run(
+                                house().vessel(vessel(18, 5.6)
+                                                .rating(Pressure.gauge(5.5, PressureUnit.BAR))
+                                                .build())
+                                        .build(),
+                                6,
+                                60))),
                 new Row(WORKS, CODE, Cases.of(drips)),
                 new Row(WORKS, "expansion-valve-provided", Cases.of(drips)),
                 new Row(WORKS, "relief-water-loss", Cases.of(drips)),
