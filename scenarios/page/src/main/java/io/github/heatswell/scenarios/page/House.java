@@ -109,8 +109,15 @@ public interface House extends JSObject {
     /** {@return of the run without its trace the {@code peak} (Pa, gauge), what is {@code discharged} (m3), and the {@code times} of its events (s)} */
     JSObject summary();
 
-    /** {@return the {@code peak} (Pa, gauge) that counts in a sizing, of the worst heat-up or of the run where that is higher; or why it is {@code refused}} */
-    JSObject sized();
+    /**
+     * What a sound vessel of a size would do, charged to the supply, as the command tries it.
+     *
+     * @param volume the size (m3)
+     * @return an object with its {@code precharge} and {@code peak} (Pa, gauge) of the worst heat-up, or of the run where that is higher;
+     *     whether it {@code drips}, where no pressure beyond the relief setting is reached; whether it would be {@code higher}, had the
+     *     tank borne it; or with why it is {@code refused}
+     */
+    JSObject sized(double volume);
 
     /** {@return which size to take, its {@code volume} (m3), not a number if none, and what is {@code said} of it and of the smallest, as the command does; or why it is {@code refused}} */
     JSObject advised();

@@ -4,6 +4,7 @@ import io.github.heatswell.assessment.Measure;
 import io.github.heatswell.assessment.Moments;
 import io.github.heatswell.checksheet.CheckSheet;
 import io.github.heatswell.diagnosis.SiteCheck;
+import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.narrative.SizeAdvice;
 import io.github.heatswell.result.Balances;
@@ -14,15 +15,18 @@ import io.github.heatswell.scenarios.file.Change;
 import io.github.heatswell.scenarios.file.InvalidScenarioException;
 import io.github.heatswell.scenarios.file.Scenario;
 import io.github.heatswell.scenarios.quantity.QuantityReader;
+import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.sizing.SizingResult;
 import io.github.heatswell.sizing.VesselSizing;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.Unit;
+import io.github.heatswell.units.VolumeUnit;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.teavm.jso.JSObject;
 
 /** A house from a scenario file. */
@@ -165,19 +169,25 @@ final class ReadHouse implements House {
     }
 
     @Override
-    public JSObject sized() {
+    public JSObject sized(double volume) {
         HotWaterSystem house = scenario.system();
+        VesselChoice choice = VesselChoice.of(scenario).build();
         try {
-            VesselSizing.builder(house, VesselChoice.of(scenario).build().target())
+            SizingResult.Vessel tried = VesselSizing.builder(house, choice.target())
                     .precharge(VesselSizing.Precharge.STATIC)
-                    .build();
-            double worst = VesselSizing.worstPeak(house, new Balances.Count());
+                    .vesselLike(choice.pattern())
+                    .alsoRun(scenario.duration())
+                    .build()
+                    .tried(NominalSize.of(volume, VolumeUnit.CUBIC_METRE), new Balances.Count());
+            double air = house.site().atmosphere();
+            double peak = tried.peakAbsolute() - air;
+            OptionalDouble opens = Limit.reliefSetGauge(house);
+            boolean drips = opens.isPresent() && peak >= opens.getAsDouble();
             return new Values()
-                    .with(
-                            "peak",
-                            Math.max(
-                                    worst,
-                                    scenario.simulation().summary().peak().value()))
+                    .with("peak", drips ? opens.getAsDouble() : peak)
+                    .with("drips", drips)
+                    .with("higher", tried.higher())
+                    .with("precharge", tried.precharge().gauge(air))
                     .object();
         } catch (IllegalArgumentException e) {
             return new Values().with("refused", e.getMessage()).object();

@@ -9,7 +9,7 @@
  * @property {(fields: string[], values: string[]) => { house?: House, faults?: Fault[] }} with
  * @property {() => any} described
  * @property {() => any} run
- * @property {() => { peak?: number, refused?: string }} sized
+ * @property {(volume: number) => { peak?: number, precharge?: number, drips?: boolean, higher?: boolean, refused?: string }} sized
  * @property {(answers: number[]) => any} band
  * @property {(text: string) => { pressure?: number, hazard?: string, wrong?: string }} reading
  * @property {(kinds: string[], above: number[]) => string} offSheet

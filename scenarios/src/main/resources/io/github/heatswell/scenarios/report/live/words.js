@@ -127,10 +127,17 @@ export function sizesOf(section, live, lab) {
       const at = bottom - ((bottom - top) * mark) / most;
       svg.append(line(left, at, right, at, 'grid'), label(left - 6, at + 4, String(mark), { class: 'small', 'text-anchor': 'end' }));
     }
-    svg.append(label(4, 14, `Peak pressure, ${pressure.symbol}`, { class: 'name pressure' }));
+    const charged = live.said('GAUGE_PRESSURE', found[0].precharge);
+    svg.append(label(4, 14, live.house.spelled(isNarrow() ? `Peak, ${pressure.symbol}; charged to ${charged}, relief valve left out` : `Peak pressure, ${pressure.symbol}; each vessel charged to ${charged}, the relief valve left out`), { class: 'name pressure' }));
     const enough = (one) => one.peak <= limit;
     const drawn = found.flatMap((one, i) => [-8, 0, 8].map((off) => [left + (i + 0.5) * apart + off, y(one.peak)]));
     const names = [];
+    const dripping = found.findIndex((one) => one.drips);
+    if (dripping >= 0) {
+      const [from, at] = [left + (dripping + 0.5) * apart - 8, y(opens) - 12];
+      names.push(label(from, at, 'would drip', { class: 'small halo' }));
+      drawn.push([from, at], [from + 40, at], [from + 80, at]);
+    }
     const level = (si, words, kind) => {
       svg.append(line(left, y(si), right, y(si), kind));
       names.push(beside({ left, right, y: y(si), words: `${words} ${live.said('GAUGE_PRESSURE', si)}`, kind: 'limit' }, drawn));
@@ -144,9 +151,10 @@ export function sizesOf(section, live, lab) {
     found.forEach((one, i) => {
       const at = left + (i + 0.5) * apart;
       const mine = described.vessels[0] && Math.abs(described.vessels[0].volume - one.volume) < 1e-9;
-      const judged = enough(one) ? 'enough' : one.peak >= opens ? 'relief valve opens' : 'above the limit';
+      const peak = one.drips ? 'would drip' : (one.higher ? 'over ' : '') + live.said('GAUGE_PRESSURE', one.peak);
+      const judged = enough(one) ? 'enough' : 'above the limit';
       const taken = advised && Math.abs(advised.volume - one.volume) < 1e-9;
-      const words = `${live.said('VOLUME', one.volume)}: ${live.said('GAUGE_PRESSURE', one.peak)}, ${judged}${taken ? ', recommended' : ''}`;
+      const words = `${live.said('VOLUME', one.volume)}: ${peak}, ${judged}${taken ? ', recommended' : ''}`;
       const [cx, cy] = [at, y(one.peak)];
       const mark = enough(one) ? shape('circle', { cx, cy, r: 8 }) : shape('rect', { x: cx - 8, y: cy - 8, width: 16, height: 16 });
       const pin = shape('g', { class: enough(one) ? 'size enough' : 'size', tabindex: 0, role: 'button', 'aria-label': words }, mark, shape('title', {}, words));
@@ -168,10 +176,11 @@ export function sizesOf(section, live, lab) {
     });
     svg.append(...names);
     const size = (one) => live.said('VOLUME', one.volume);
-    const charged = found[0] ? live.said('GAUGE_PRESSURE', found[0].precharge) : '';
+    const [own] = described.vessels;
+    const otherwise = own && (!fitted() || live.said('GAUGE_PRESSURE', own.precharge) !== charged);
     const told = [
-      `By size, ${scaleOf(live.house, 'VOLUME').symbol}, each ${fitted() ? '' : 'new and '}charged to ${charged}. Filled: the peak of a full heat-up from cold stays within the limit. Hollow: it does not. ${advised?.volume ? 'Ringed: the recommended size. ' : ''}Choose one to fit it.`,
-      ...(advised?.said ? advised.said : [smallest ? `${size(smallest)} is the smallest that is just enough by the best estimates, with no margin.${asked || !seen ? '' : ' Which one keeps a margin is being worked out …'}` : 'None of them stays within the limit at this supply and precharge.']),
+      `By size, ${scaleOf(live.house, 'VOLUME').symbol}, each ${fitted() ? '' : 'new and '}charged to the supply, ${charged}, and with the relief valve left out: where it would drip, no higher pressure is reached. Filled: the peak of a full heat-up from cold stays within the limit. Hollow: it does not. ${advised?.volume ? 'Ringed: the recommended size. ' : ''}Choose one to fit it, so charged.${otherwise ? ` The pressure over time is of the vessel as it is: ${fitted() ? `charged to ${live.said('GAUGE_PRESSURE', own.precharge)}` : 'not at work'}.` : ''}`,
+      ...(advised?.said ? advised.said : [smallest ? `${size(smallest)} is the smallest that is just enough by the best estimates, with no margin.${asked || !seen ? '' : ' Which one keeps a margin is being worked out …'}` : 'None of them stays within the limit at this supply.']),
     ];
     section.replaceChildren(element('h2', {}, live.house.spelled('Which vessel?')), svg, ...told.map((words) => element('p', { class: 'quiet' }, live.house.spelled(words))));
   }
@@ -191,7 +200,6 @@ export function sizesOf(section, live, lab) {
     const volume = scaleOf(house, 'VOLUME');
     const pressure = scaleOf(house, 'GAUGE_PRESSURE');
     const present = described.vessels[0];
-    const precharge = present?.precharge ?? described.supply.pressure;
     const sizes = [...described.sizes];
     const next = () => {
       if (mine !== turn) {
@@ -204,29 +212,19 @@ export function sizesOf(section, live, lab) {
         advise();
         return;
       }
-      const changes = new Map([['vessel.volume', `${Number(volume.shown(size.volume).toFixed(3))} ${volume.unit}`]]);
+      const tried = house.sized(size.volume);
+      if (tried.refused) {
+        section.replaceChildren(element('h2', {}, house.spelled('Which vessel?')), element('p', {}, house.spelled(`No size: cannot size a vessel: ${tried.refused}.`)));
+        return;
+      }
+      const written = (scale, si) => `${Number(scale.shown(si).toFixed(3))} ${scale.unit}`;
+      const changes = new Map([['vessel.volume', written(volume, size.volume)], ['vessel.precharge', written(pressure, tried.precharge)]]);
       if (!present) {
         changes.set('vessel', null);
-        changes.set('vessel.precharge', `${Number(pressure.shown(precharge).toFixed(2))} ${pressure.unit}`);
       } else if (!fitted()) {
         changes.set('vessel.condition', 'sound');
       }
-      const all = new Map(live.changes);
-      changes.forEach((value, field) => {
-        all.delete(field);
-        if (value !== null) {
-          all.set(field, value);
-        }
-      });
-      const outcome = live.base.with([...all.keys()], [...all.values()]);
-      if (!outcome.faults) {
-        const { peak, refused } = outcome.house.sized();
-        if (refused) {
-          section.replaceChildren(element('h2', {}, house.spelled('Which vessel?')), element('p', {}, house.spelled(`No size: cannot size a vessel: ${refused}.`)));
-          return;
-        }
-        found.push({ peak, volume: size.volume, precharge, changes });
-      }
+      found.push({ ...tried, volume: size.volume, changes });
       setTimeout(next, 0);
     };
     setTimeout(next, 250);
