@@ -7,6 +7,7 @@ import io.github.heatswell.result.RunSummary;
 import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.ReliefValve;
+import io.github.heatswell.units.Pressure;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -26,6 +27,9 @@ public record Limit(String name, double gauge, double margin) {
 
     /** Pressures closer than this (Pa) are one and the same: events are located to about this. */
     private static final double SAME = 1;
+
+    /** Ratings that belong together lie no further apart than this (-), as in the findings: 150 psi are 3 % above 10 bar. */
+    private static final double APART = 1.05;
 
     /**
      * The set pressure of the working relief valve that opens first, as seen at the drain cock; empty without one: a blocked
@@ -74,6 +78,19 @@ public record Limit(String name, double gauge, double margin) {
      */
     public static Optional<ReliefValve> lastRelief(HotWaterSystem house) {
         return house.reliefValves().stream().max(Comparator.comparingDouble(valve -> setPressure(valve, house)));
+    }
+
+    /**
+     * The relief valve of a house that lets the pressure rise above what a plate allows.
+     *
+     * @param rating the pressure on the plate of a vessel
+     * @param house the house
+     * @return the valve that opens last, where it opens clearly above that
+     */
+    public static Optional<ReliefValve> opensAbove(Pressure rating, HotWaterSystem house) {
+        double atmosphere = house.site().atmosphere();
+        return lastRelief(house)
+                .filter(valve -> valve.setPressure().gauge(atmosphere) > APART * rating.gauge(atmosphere));
     }
 
     /**

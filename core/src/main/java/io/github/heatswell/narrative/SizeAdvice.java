@@ -204,14 +204,15 @@ public record SizeAdvice(
     /**
      * What another vessel must be made for, where the plate of the only one of the house says less.
      *
-     * @return the pressure at which the last relief valve opens, or the limit without one, where the vessel stands (Pa, gauge); empty
-     *     if the present one is made for it, or nobody has read its plate
+     * @return the set pressure of the relief valve that opens last, or without one the limit where the vessel stands (Pa, gauge); empty if
+     *     the present one is made for it, or nobody has read its plate
      */
     public OptionalDouble madeFor() {
         return only(house)
                 .filter(present -> isWeak(present, house, sizing.target(), doubts))
-                .map(present -> OptionalDouble.of(
-                        Limit.lastReliefGauge(house).orElse(sizing.target().gauge()) - house.head(present.height())))
+                .map(present -> OptionalDouble.of(Limit.lastRelief(house)
+                        .map(valve -> valve.setPressure().gauge(house.site().atmosphere()))
+                        .orElseGet(() -> sizing.target().gauge() - house.head(present.height()))))
                 .orElse(OptionalDouble.empty());
     }
 
@@ -224,7 +225,8 @@ public record SizeAdvice(
         double limit = target.gauge() - house.head(present.height());
         return present.body()
                         .rating()
-                        .filter(rating -> rating.gauge(house.site().atmosphere()) < limit - READS_THE_SAME)
+                        .filter(rating -> rating.gauge(house.site().atmosphere()) < limit - READS_THE_SAME
+                                || Limit.opensAbove(rating, house).isPresent())
                         .isPresent()
                 || Findings.of(working, doubts).stream().map(Finding::id).anyMatch(WEAK::contains);
     }

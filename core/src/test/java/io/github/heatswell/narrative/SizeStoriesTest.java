@@ -20,6 +20,7 @@ import io.github.heatswell.system.HotWaterSystem;
 import io.github.heatswell.system.NamedValue;
 import io.github.heatswell.system.ReliefFault;
 import io.github.heatswell.system.Supply;
+import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Pressure;
 import io.github.heatswell.units.PressureUnit;
 import io.github.heatswell.units.QuantityFormat;
@@ -313,6 +314,24 @@ class SizeStoriesTest {
                 sizing,
                 house,
                 Optional.of(new SizeCertainty(true, tried, Optional.empty(), Optional.of(range), Balances.NONE)));
+    }
+
+    /** Regression: one answer asked for a plate of 10 bar and for one of 8.19 bar, 18 m higher; at 9 bar it replaced and kept the vessel. */
+    @Test
+    void onePlateIsAskedForAtAnyHeight() {
+        for (double plate : new double[] {3, 6}) {
+            HotWaterSystem house = FaultlessHouse.house()
+                    .vessel(FaultlessHouse.vessel(18, 2)
+                            .height(20, LengthUnit.METRE)
+                            .rating(bar(plate))
+                            .build())
+                    .build();
+            SizeAdvice advice = known(house, 18);
+            Limit.opensAbove(bar(plate), house).orElseThrow();
+            assertEquals(7e5, advice.madeFor().orElseThrow(), 1); // Pa: the set pressure of its last relief valve
+            assertEquals(Optional.empty(), advice.kept());
+        }
+        assertEquals(Optional.empty(), Limit.opensAbove(bar(7), house(18, 4)));
     }
 
     @Test

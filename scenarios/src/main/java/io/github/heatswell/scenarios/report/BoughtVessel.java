@@ -17,9 +17,6 @@ public final class BoughtVessel {
     /** A difference in precharge (Pa) that a tyre gauge shows; our own judgement. */
     private static final double FELT = 0.1e5;
 
-    /** Ratings that belong together lie no further apart than this (-), as in the findings: 150 psi are 3 % above 10 bar. */
-    private static final double APART = 1.05;
-
     private BoughtVessel() {}
 
     /**
@@ -32,13 +29,11 @@ public final class BoughtVessel {
      */
     public static Optional<String> weak(HotWaterSystem house, Pressure rating, QuantityFormat shown) {
         double atmosphere = house.site().atmosphere();
-        return Limit.lastRelief(house)
-                .filter(valve -> valve.setPressure().gauge(atmosphere) > APART * rating.gauge(atmosphere))
-                .map(valve -> {
-                    String set = shown.pressure(valve.setPressure().gauge(atmosphere));
-                    return "Do not fit a vessel rated for only " + shown.pressure(rating.gauge(atmosphere)) + ": '"
-                            + valve.name() + "' opens only at " + set + ". Get one rated for at least " + set + ".";
-                });
+        return Limit.opensAbove(rating, house).map(valve -> {
+            String set = shown.pressure(valve.setPressure().gauge(atmosphere));
+            return "Do not fit a vessel rated for only " + shown.pressure(rating.gauge(atmosphere)) + ": '"
+                    + valve.name() + "' opens only at " + set + ". Get one rated for at least " + set + ".";
+        });
     }
 
     /** Why the only vessel of a house must not stay there by what its plate allows; empty if nothing is known against it. */
