@@ -258,8 +258,12 @@ final class PrechargeRule implements Rule {
         return vessel.condition() == ExpansionVessel.Condition.SOUND;
     }
 
-    /** The charge follows the supply, so a supply that is to be lowered comes first. */
+    /** The charge follows the supply, so a supply that is to be lowered comes first, and a vessel that stays is the one to charge. */
     private static String supplyFirst(AssessmentContext subject) {
+        if (new Remedy(subject).isTooSmall()) {
+            return "Even with the right charge, this vessel is too small at the present supply. Before its charge is corrected, let"
+                    + " 'heatswell size' name vessel and supply: the precharge has to match that supply. ";
+        }
         return PrechargeTarget.maySupplyComeDown(subject)
                 ? "If the supply pressure is to be lowered, do that first: the precharge has to match it. "
                 : "";

@@ -38,6 +38,12 @@ final class Remedy {
                 .isPresent();
     }
 
+    /** Whether a vessel that works is too small at the present supply even with the right charge. */
+    boolean isTooSmall() {
+        return vessel().filter(vessel -> !mayHold(vessel, subject.highestStatic()))
+                .isPresent();
+    }
+
     private boolean several() {
         return subject.soundVessels().size() > 1;
     }
