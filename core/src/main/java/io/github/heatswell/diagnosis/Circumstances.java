@@ -28,6 +28,10 @@ final class Circumstances {
     private static final double HEATING_SPREAD = 0.1;
     private static final double SET_POINT_SPREAD = 2.5;
     private static final double TANK_SPREAD = 0.06;
+    /** The same where a second look trusts the description less; our own judgement. */
+    private static final double DOUBTED_HEATING_SPREAD = 0.15;
+
+    private static final double DOUBTED_TANK_SPREAD = 0.1;
     /** What is known of how far tank and pipes give way, as the logarithm of a share: plastic pipes for copper double it; our own judgement. */
     private static final double COMPLIANCE_SPREAD = 0.35;
     /** The same where no pipes are described: those there are, hoses and pockets of air may give several times as much as the tank; our own judgement. */
@@ -73,7 +77,7 @@ final class Circumstances {
      *
      * @param house the house as described
      * @param log the log, or null
-     * @param assumed what is only assumed of the relief valves and of the vessels
+     * @param assumed what is only assumed of the relief valves, of the vessels, of the tank and of its heater
      * @param draws the draws of the log
      */
     Circumstances(HotWaterSystem house, PressureLog log, Set<Parameter> assumed, DrawMarks draws) {
@@ -100,13 +104,21 @@ final class Circumstances {
         double supply = house.supplyAtStart().gauge(house.site().atmosphere());
         addUnlessThere(
                 all, FreeParameter.known(Parameter.SUPPLY_PRESSURE, supply, Math.min(supplySpread(), 0.1 * supply)));
-        addUnlessThere(all, FreeParameter.known(Parameter.HEATING_RATE, 1, HEATING_SPREAD));
+        addUnlessThere(
+                all,
+                FreeParameter.known(
+                        Parameter.HEATING_RATE,
+                        1,
+                        assumed.contains(Parameter.HEATING_RATE) ? DOUBTED_HEATING_SPREAD : HEATING_SPREAD));
         addUnlessThere(
                 all, FreeParameter.known(Parameter.SET_POINT, house.heater().setPoint(), SET_POINT_SPREAD));
         relief(all);
         acceptance(all);
         if (log != null) { // the few readings on site do not part it from the rate of heating
-            all.add(FreeParameter.known(Parameter.TANK_VOLUME, 1, TANK_SPREAD));
+            all.add(FreeParameter.known(
+                    Parameter.TANK_VOLUME,
+                    1,
+                    assumed.contains(Parameter.TANK_VOLUME) ? DOUBTED_TANK_SPREAD : TANK_SPREAD));
             if (house.tank().compliance() > 0) {
                 all.add(FreeParameter.known(
                         Parameter.COMPLIANCE, 1, house.piping().isEmpty() ? UNDESCRIBED_SPREAD : COMPLIANCE_SPREAD));

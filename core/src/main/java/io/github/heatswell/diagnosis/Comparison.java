@@ -72,14 +72,29 @@ final class Comparison {
 
     private static final double LITTLE_CORRELATION = 0.1;
 
+    /** So many causes are looked at a second time. */
+    private static final int LEADING = 3;
+
+    private static final double EVEN = 0.5;
+
+    /**
+     * A cause that the second look brings closer by more than this (-) keeps the numbers of that look. Otherwise it keeps those of the
+     * first, whose intervals are worked out with less left open.
+     */
+    private static final double NUMBERS_DIFFER = 4;
+
     private final HotWaterSystem house;
     private final Target target;
     private final Workers workers;
 
     Comparison(HotWaterSystem house, Target target, int threads) {
+        this(house, target, Workers.of(threads));
+    }
+
+    private Comparison(HotWaterSystem house, Target target, Workers workers) {
         this.house = house;
         this.target = target;
-        workers = Workers.of(threads);
+        this.workers = workers;
     }
 
     /** A hypothesis with the end of its search. */
@@ -107,6 +122,13 @@ final class Comparison {
             return trial.hypothesis().also().isPresent();
         }
 
+        /** The same cause held against other readings of the same log, from its place and from its starts. */
+        Ended lookedAtAgain(Target other) {
+            Trial again = trial.against(other);
+            Ended fresh = new Ended(again, Search.quickly(again, circumstances(again)), List.of());
+            return first(List.of(within(again), fresh));
+        }
+
         /** The same cause at the same place in a trial that leaves draws open as well, none of which was. */
         Ended within(Trial drawn) {
             double[] position = new double[drawn.parameters().size()];
@@ -115,7 +137,7 @@ final class Comparison {
             double[] circumstances = circumstances(drawn);
             System.arraycopy(circumstances, 0, position, own, circumstances.length);
             for (int draw : drawn.guessed().toArray()) {
-                position = drawn.without(draw, position);
+                position = place().leavesOpen(draw, drawn) ? position : drawn.without(draw, position);
             }
             double cost = Trial.sumOfSquares(drawn.residuals(position));
             return new Ended(drawn, new Search.End(position, cost, false, end.rough()), List.of());
@@ -146,10 +168,58 @@ final class Comparison {
         }
     }
 
-    /** Every cause compared with the readings. */
+    /** Every cause compared with the readings; where one stands out, the first of them a second time. */
     DiagnosisResult of(List<Hypothesis> hypotheses) {
         HotWaterSystem undrawn = undrawn();
-        return compared(withPairs(undrawn == house ? ofLogger(hypotheses) : byHand(hypotheses, undrawn)));
+        List<Ended> ends = withPairs(undrawn == house ? ofLogger(hypotheses) : byHand(hypotheses, undrawn));
+        DiagnosisResult found = result(compared(ends));
+        return accuses(found) ? result(weaker(found.fits(), secondLook(ends, found.fits()))) : found;
+    }
+
+    /** Whether somebody would act on an answer: a fault that stands alone, none but such of the vessel, or a hazard that is likelier than not. */
+    private static boolean accuses(DiagnosisResult found) {
+        HypothesisFit best = found.best();
+        boolean ofVessel = found.alike().stream().allMatch(fit -> fit.cause().isOfVessel());
+        return best.cause() != Cause.AS_DESCRIBED
+                && best.also().isEmpty()
+                && !found.misfit()
+                && (found.alike().size() == 1 || ofVessel || best.isHazard() && best.weight() > EVEN);
+    }
+
+    /**
+     * The first few causes, the house as described and water that is too hot, with every draw that may have left a mark, and with what is
+     * only described less sure. A fault is named only if that leaves it alone too.
+     */
+    private List<HypothesisFit> secondLook(List<Ended> ends, List<HypothesisFit> found) {
+        Target doubted = target.withDoubts();
+        List<Ended> leading = ends.stream()
+                .filter(one -> one.isContained()
+                        || one.trial.hypothesis().cause() == Cause.WATER_TOO_HOT
+                        || found.stream().limit(LEADING).anyMatch(one.trial.hypothesis()::isOf))
+                .toList();
+        Comparison doubting = new Comparison(house, doubted, workers);
+        return doubting.compared(doubting.followed(workers.map(leading, one -> one.lookedAtAgain(doubted))));
+    }
+
+    /** Of two looks the one that leaves more open: each cause as close to the best as in the better of both. */
+    static List<HypothesisFit> weaker(List<HypothesisFit> first, List<HypothesisFit> second) {
+        List<HypothesisFit> closer = first.stream()
+                .map(fit -> second.stream()
+                        .filter(other -> other.isSame(fit))
+                        .findFirst()
+                        .map(other -> other.criterion() < fit.criterion() - NUMBERS_DIFFER
+                                ? other
+                                : fit.at(Math.min(fit.criterion(), other.criterion()), fit.weight()))
+                        .orElse(fit))
+                .sorted(Comparator.comparingDouble(
+                        fit -> fit.criterion() - (fit.cause() == Cause.AS_DESCRIBED ? WORTH_IT : 0)))
+                .toList();
+        double sum = closer.stream()
+                .mapToDouble(fit -> Math.exp(-fit.criterion() / 2))
+                .sum();
+        return closer.stream()
+                .map(fit -> fit.at(fit.criterion(), Math.exp(-fit.criterion() / 2) / sum))
+                .toList();
     }
 
     /**
@@ -450,7 +520,7 @@ final class Comparison {
     }
 
     /** The causes in order; the house as described goes before one without numbers of its own that does no better. */
-    private DiagnosisResult compared(List<Ended> all) {
+    private List<HypothesisFit> compared(List<Ended> all) {
         double least = all.stream().mapToDouble(e -> e.end.cost()).min().orElseThrow();
         // what is known beforehand of a parameter is a reading that makes up for it
         long circumstances = all.get(0).trial.parameters().stream()
@@ -482,10 +552,14 @@ final class Comparison {
         double sum = order.stream()
                 .mapToDouble(e -> Math.exp(-behind.applyAsDouble(e) / 2))
                 .sum();
-        List<HypothesisFit> fits = workers.map(order, ended -> {
+        return workers.map(order, ended -> {
             double after = behind.applyAsDouble(ended);
             return fit(ended, after, Math.exp(-after / 2) / sum, forecast);
         });
+    }
+
+    /** With the check that tells the first of them apart. */
+    private DiagnosisResult result(List<HypothesisFit> fits) {
         double uncertainty = target.log() == null ? Double.NaN : target.log().uncertainty();
         DiagnosisResult unchecked = new DiagnosisResult(
                 fits, target.readings(), uncertainty, target.balances().sum(), Optional.empty(), List.of());

@@ -37,6 +37,9 @@ public record DiagnosisResult(
     /** A cause that lowers the sum of squares by less than this (-) is no better than the description. */
     private static final double NO_BETTER = 1;
 
+    /** Fewer readings of a gauge alone single out no cause, however well one fits; our own judgement. */
+    private static final int FEW = 12;
+
     /**
      * Copies the lists.
      *
@@ -240,15 +243,18 @@ public record DiagnosisResult(
 
     /**
      * Whether the readings single out one cause. A fault too small to show is neither singled out nor ruled out: the description then
-     * explains the readings just as well with fewer parameters. No cause is singled out if even the best does not explain the readings, or
-     * if the only thermometer was read in unheated water, which leaves open whether it scalds.
+     * explains the readings just as well with fewer parameters. No cause is singled out if even the best does not explain the readings, if
+     * the only thermometer was read in unheated water, which leaves open whether it scalds, or by a few readings of a gauge and nothing else.
      *
      * @return true if one cause explains them and no other about as well
      */
     public boolean isDecided() {
         boolean seenCold = best().isHeldAgainstTemperatures()
                 && notRuledOut().stream().anyMatch(fit -> fit.blames(Cause.WATER_TOO_HOT));
-        return alike().size() == 1 && !misfit() && !seenCold;
+        boolean hardlyRead = readings < FEW
+                && !best().evidence().isEmpty()
+                && best().evidence().stream().allMatch(Evidence::isOfGauge);
+        return alike().size() == 1 && !misfit() && !seenCold && !hardlyRead;
     }
 
     /**

@@ -7,8 +7,12 @@ import io.github.heatswell.units.DurationUnit;
 import io.github.heatswell.units.FlowUnit;
 import io.github.heatswell.units.VolumeUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Hot-water use that a log notes, or shows: while water is drawn the supply feeds the house, so the pressure falls within minutes to
@@ -44,6 +48,11 @@ final class DrawMarks {
     private static final double MOST_OF_IT = 0.6;
 
     private static final double RECENT = 900;
+    /** A tank that was drawn from is heated for about so long (s); our own judgement. */
+    private static final double HEAT_UP = 3_600;
+    /** A rise from the supply's pressure as small as this (Pa) may follow a draw, if so many readings show it that it is no scatter. */
+    private static final double FAINT = 0.1e5;
+
     /** A pressure rises again once it is so many standard uncertainties above where it fell to. */
     private static final double RESTS = 2;
 
@@ -84,6 +93,11 @@ final class DrawMarks {
             return new Mark(reading, from, Math.min(until, time), noted, fell);
         }
 
+        /** Whether what shows about a time (s) is this draw, or the heat-up that follows it. */
+        private boolean isAbout(double time) {
+            return time > from - SOON && time < until + HEAT_UP;
+        }
+
         /** Begins and ends as the log shows, unless so much water takes longer, or so little less time: a tap is not opened by a hair. */
         private Draw draw(double volume, double clock) {
             double flow = Math.min(FASTEST, Math.max(SLOWEST, volume / (until - from)));
@@ -113,11 +127,7 @@ final class DrawMarks {
             return none();
         }
         boolean noted = IntStream.range(0, log.count()).anyMatch(log::isDrawnBefore);
-        double[] rising =
-                IntStream.range(0, log.count()).mapToDouble(log::gauge).sorted().toArray();
-        int few = log.tellsItsScatter() ? (int) (DROOPING * rising.length) : 0;
-        double lowest = Math.max(rising[0], Math.min(rising[few], log.gauge(0)));
-        double level = lowest + AT_SUPPLY + log.step();
+        double level = supplied(log);
         List<Mark> marks = new ArrayList<>();
         boolean heated = false;
         for (int i = 1; i < log.count(); i++) {
@@ -143,6 +153,77 @@ final class DrawMarks {
         }
         boolean cycles = !noted && !log.tellsItsScatter() && (marks.size() > VOLUMES.size() || log.end() >= DAY);
         return cycles ? none() : new DrawMarks(marks);
+    }
+
+    /**
+     * With changes that a draw makes and other things too, as many as can be left open besides the plain ones: a fall from the top of the
+     * log to which the pressure never comes back, and the clearest small rise from the supply's pressure. Where nobody allows for a draw,
+     * a fault takes its place, however loudly the readings then speak for it. None where somebody noted draws, or in a log of more than a day.
+     */
+    DrawMarks withFaint(PressureLog log) {
+        if (!log.tellsItsScatter() || anyNoted() || marks.size() >= VOLUMES.size() || log.end() > DAY) {
+            return this;
+        }
+        List<Mark> all = new ArrayList<>(marks);
+        all.addAll(faint(log, marks, supplied(log)));
+        all.sort(Comparator.comparingDouble(Mark::from));
+        return new DrawMarks(all);
+    }
+
+    private static List<Mark> faint(PressureLog log, List<Mark> plain, double level) {
+        int[] free = IntStream.range(1, log.count())
+                .filter(i -> plain.stream().noneMatch(mark -> mark.isAbout(log.time(i))) && !log.isShutBefore(i))
+                .toArray();
+        Optional<Mark> fall = Arrays.stream(free)
+                .filter(i -> isSmallDraw(log, i) && isFromTheTop(log, i) && isNeverBack(log, i))
+                .mapToObj(i -> mark(log, i, level))
+                .findFirst();
+        int heated = IntStream.range(1, log.count())
+                .filter(i -> isAbove(log, i, level))
+                .findFirst()
+                .orElse(log.count());
+        Optional<Mark> rise = Arrays.stream(free)
+                .filter(i -> log.time(i) - SOON > log.time(Math.min(heated, i)) && faintRise(log, i, level) > CLEAR)
+                .boxed()
+                .max(Comparator.comparingDouble(i -> faintRise(log, i, level)))
+                .map(i -> unseen(log, i));
+        return Stream.of(fall, rise)
+                .flatMap(Optional::stream)
+                .limit(VOLUMES.size() - plain.size())
+                .toList();
+    }
+
+    /** How many standard deviations the pressure is higher for a while from a reading on than before, where it was about the supply's. */
+    private static double faintRise(PressureLog log, int at, double level) {
+        double[] before = between(log, log.time(at) - SOON, log.time(at));
+        double[] after = between(log, log.time(at), log.time(at) + SOON);
+        double rested = Arrays.stream(before).average().orElse(level);
+        double risen = Arrays.stream(after).average().orElseThrow() - rested;
+        double deviation = log.uncertainty() * Math.sqrt(1.0 / before.length + 1.0 / after.length);
+        return before.length >= IN_A_ROW && rested < level && risen > FAINT ? risen / deviation : 0;
+    }
+
+    /** Whether the pressure never comes back to where it falls from with a reading: a relief valve that closes lets it rise again. */
+    private static boolean isNeverBack(PressureLog log, int at) {
+        double from = Math.max(log.gauge(at - 1), log.gauge(at - 2)) - plain(log);
+        return IntStream.range(at, log.count()).noneMatch(i -> log.gauge(i) > from)
+                && IntStream.range(1, at - 1).noneMatch(i -> isSmallDraw(log, i) && log.gauge(i - 1) > from);
+    }
+
+    /** The readings from one time (s) to before another. */
+    private static double[] between(PressureLog log, double from, double until) {
+        return IntStream.range(0, log.count())
+                .filter(i -> log.time(i) >= from && log.time(i) < until)
+                .mapToDouble(log::gauge)
+                .toArray();
+    }
+
+    /** The highest that a gauge may show (Pa) where the supply feeds the house. */
+    private static double supplied(PressureLog log) {
+        double[] rising =
+                IntStream.range(0, log.count()).mapToDouble(log::gauge).sorted().toArray();
+        int few = log.tellsItsScatter() ? (int) (DROOPING * rising.length) : 0;
+        return Math.max(rising[0], Math.min(rising[few], log.gauge(0))) + AT_SUPPLY + log.step();
     }
 
     /** Only those that somebody noted. */
@@ -287,6 +368,12 @@ final class DrawMarks {
     /** Whether only the log shows one. */
     boolean anyGuessed() {
         return !marks.stream().allMatch(Mark::noted);
+    }
+
+    /** What the volume of a draw among others is called among these, or null if it is not one of these. */
+    Parameter named(Parameter volume, DrawMarks others) {
+        int index = marks.indexOf(others.marks.get(VOLUMES.indexOf(volume)));
+        return index < 0 || index >= VOLUMES.size() ? null : VOLUMES.get(index);
     }
 
     /** Whether somebody noted the draw of which a number says how much it was. */

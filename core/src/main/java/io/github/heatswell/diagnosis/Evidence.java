@@ -72,6 +72,12 @@ public record Evidence(
         return excess > TELLING || missed;
     }
 
+    /** Whether the gauge alone says it, or somebody who saw what it must show: not a second kind of evidence. */
+    boolean isOfGauge() {
+        return check.map(SiteCheck::byLoggedGauge)
+                .orElseGet(() -> part != Part.TEMPERATURES && part != Part.FIRST_BURN && part != Part.SEEN_DISCHARGE);
+    }
+
     /** Goes through the parts of a log and looks where a hypothesis does worse than the best. */
     static final class Finder {
 

@@ -53,6 +53,11 @@ record Hypothesis(
         this(cause, device, change, open, Optional.empty());
     }
 
+    /** Whether a fit is of this cause alone. */
+    boolean isOf(HypothesisFit fit) {
+        return cause == fit.cause() && device.equals(fit.device()) && fit.also().isEmpty();
+    }
+
     /** This cause and another at once. */
     Hypothesis and(Hypothesis other) {
         List<FreeParameter> both =

@@ -128,6 +128,29 @@ public record HypothesisFit(
                         .isPresent();
     }
 
+    /** The same so far behind the best (-), with that share of all. */
+    HypothesisFit at(double behind, double share) {
+        return new HypothesisFit(
+                cause,
+                device,
+                also,
+                sumOfSquares,
+                behind,
+                share,
+                estimates,
+                ownNumbers,
+                misfit,
+                evidence,
+                house,
+                gauge,
+                course);
+    }
+
+    /** Whether another explanation blames the same. */
+    boolean isSame(HypothesisFit other) {
+        return cause == other.cause && device.equals(other.device) && also.equals(other.also);
+    }
+
     private boolean isHazard(Cause fault, String valveOf) {
         boolean guarded = fault == Cause.RELIEF_OPENS_HIGH
                 && house.reliefValves().stream()

@@ -18,6 +18,9 @@ final class Intervals {
     private static final double ALMOST_ALL = 0.6;
 
     private static final double HARDLY_BETTER = 0.75;
+    /** A number that may be so many times another (-) is not told; our own judgement. */
+    private static final double VAGUE = 8;
+
     private static final double MIN_STEP = 0.002;
     private static final double MAX_STEP = 0.7;
 
@@ -72,7 +75,7 @@ final class Intervals {
         double range = free.position(free.high()) - free.position(free.low());
         Estimate.Standing standing = Estimate.Standing.CARRIED;
         boolean hidden = free.parameter() == Parameter.SET_POINT && trial.heatHidden(end.position());
-        if (hidden || (free.isOpen() || profiled) && high - low > ALMOST_ALL * range) {
+        if (hidden || isVague(free, low, high) || (free.isOpen() || profiled) && high - low > ALMOST_ALL * range) {
             standing = Estimate.Standing.NOT_CARRIED;
         } else if (!free.isOpen() && low <= 0 && high >= 0 && high - low > 2 * NORMAL_95 * HARDLY_BETTER) {
             standing = Estimate.Standing.AS_DESCRIBED;
@@ -84,6 +87,11 @@ final class Intervals {
                 free.value(high),
                 standing,
                 settledBy(free.parameter()));
+    }
+
+    /** Whether all that is known of how the house compares with its description spans an order of magnitude. */
+    static boolean isVague(FreeParameter free, double low, double high) {
+        return free.parameter() == Parameter.COMPLIANCE && free.value(high) > VAGUE * free.value(low);
     }
 
     /** Behind a mixing valve a tap says nothing about how hot the tank is. */

@@ -25,14 +25,26 @@ record Place(Trial trial, double[] position) {
     double[] circumstances(Trial other) {
         return other.parameters().stream()
                 .skip(other.hypothesis().open().size())
-                .mapToDouble(free -> value(free.parameter())
+                .mapToDouble(free -> value(named(free.parameter(), other))
                         .map(found -> free.clamp(free.position(found)))
                         .orElse(0.0))
                 .toArray();
     }
 
+    /** Whether a draw of another trial, given by where it stands there, is left open here too. */
+    boolean leavesOpen(int draw, Trial other) {
+        return named(other.parameters().get(draw).parameter(), other) != null;
+    }
+
+    /** What a number of another trial is called here, which of draws is their order; null for a draw that is not left open here. */
+    private Parameter named(Parameter parameter, Trial other) {
+        return parameter.isDrawn()
+                ? trial.target().draws().named(parameter, other.target().draws())
+                : parameter;
+    }
+
     private Optional<Double> value(Parameter parameter) {
-        int index = trial.index(parameter);
+        int index = parameter == null ? -1 : trial.index(parameter);
         return index < 0
                 ? Optional.empty()
                 : Optional.of(trial.parameters().get(index).value(position[index]));

@@ -3,6 +3,7 @@ package io.github.heatswell.diagnosis;
 import io.github.heatswell.result.Balances;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -121,6 +122,16 @@ final class Target {
     /** The same readings, of which one counts for nothing. */
     Target without(int reading) {
         return new Target(log, spots, block, count, assumed, draws, reading);
+    }
+
+    /**
+     * The same readings, with every draw that may have left a mark, of a house of which the owner knows less than is usual: how much the
+     * tank holds, how fast it heats and how much of its vessels water can fill.
+     */
+    Target withDoubts() {
+        Set<Parameter> less = EnumSet.of(Parameter.TANK_VOLUME, Parameter.HEATING_RATE, Parameter.ACCEPTANCE);
+        less.addAll(assumed);
+        return new Target(log, spots, block, count, less, log == null ? draws : draws.withFaint(log), doubted);
     }
 
     /** The readings of the log before the first draw. */

@@ -87,6 +87,11 @@ final class Trial {
         return new Trial(described, other, target);
     }
 
+    /** The same hypothesis in the same house, held against other readings. */
+    Trial against(Target other) {
+        return new Trial(described, hypothesis, other);
+    }
+
     /** The same hypothesis where one reading of the log counts for nothing; it remembers for itself, for several are searched at a time. */
     Trial without(int reading) {
         return new Trial(described, hypothesis, target.without(reading));

@@ -76,7 +76,10 @@ final class Conclusion {
                 && result.tested().stream().allMatch(fit -> fit.shutsIn(described));
     }
 
-    /** Whether nearly all that comes close says that the only vessel does not do its work, and what keeps it from that is not settled. */
+    /**
+     * Whether nearly all that comes close says that the only vessel does not do its work, and what keeps it from that is not settled. Where a
+     * hazard would explain the readings too, nobody is to mend a vessel first.
+     */
     boolean isOfVessel() {
         double vessel = result.fits().stream()
                 .filter(fit -> fit.cause().isOfVessel() && fit.also().isEmpty())
@@ -88,6 +91,7 @@ final class Conclusion {
                 && !isSettled()
                 && !isAsDescribed()
                 && vessel >= SETTLED
+                && result.tested().stream().noneMatch(HypothesisFit::isHazard)
                 && !(result.isUnexplained() && isSoundAsClose());
     }
 

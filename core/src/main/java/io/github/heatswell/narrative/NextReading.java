@@ -7,6 +7,7 @@ import io.github.heatswell.assessment.Statement;
 import io.github.heatswell.diagnosis.BeyondLimit;
 import io.github.heatswell.diagnosis.Cause;
 import io.github.heatswell.diagnosis.DiagnosisResult;
+import io.github.heatswell.diagnosis.Overheat;
 import io.github.heatswell.diagnosis.PressureLog;
 import io.github.heatswell.diagnosis.SeparatingCheck;
 import io.github.heatswell.diagnosis.SiteCheck;
@@ -97,7 +98,7 @@ final class NextReading {
                 ? ""
                 : " Lay dry paper under the outlet of the relief valve an hour after the heater went off: if it gets wet, that"
                         + " points to a leaking seat.";
-        return plain("No single reading tells them apart. ")
+        return plain(result.alike().size() > 1 ? "No single reading tells them apart. " : "")
                 .then(result.unsettled(read)
                         .map(one -> plain("Next, read "
                                 + one.settledBy().orElseThrow().words() + ", to settle the "
@@ -149,8 +150,13 @@ final class NextReading {
     }
 
     private String heating() {
-        return hazards.hazard().isPresent()
-                ? " This takes heating, and there is a hazard: leave it to a licensed professional."
-                : "";
+        if (hazards.hazard().isPresent()) {
+            return " This takes heating, and there is a hazard: leave it to a licensed professional.";
+        }
+        return result.overheat()
+                .map(hot -> " This takes heating: have the "
+                        + (hot.exceeded() == Overheat.Device.THERMOSTAT ? "thermostat" : "mixing valve")
+                        + " checked first.")
+                .orElse("");
     }
 }

@@ -207,8 +207,9 @@ final class ReadingHazards {
                                         ? ". That reading stands alone, so it may be a slip of the pen or of the sensor. If it was"
                                                 + " real, turn the heater off and have the thermostat checked."
                                         : hot.exceeded() == Overheat.Device.THERMOSTAT
-                                                ? ", though by no more than short draws may leave at the top. It scalds: let nobody use"
-                                                        + " it unmixed, and have the thermostat checked."
+                                                ? ". Many short draws may leave it so hot at the top; without them the heater does not"
+                                                        + " switch off in time. It scalds: let nobody use it unmixed, and have the"
+                                                        + " thermostat checked."
                                                 : ". It may scald: have the mixing valve checked."));
     }
 

@@ -46,6 +46,48 @@ class DiagnosisResultTest {
         assertTrue(close.of(Cause.WATER_TOO_HOT).isEmpty());
     }
 
+    /**
+     * Regression: a sound valve was accused as settled because the only draw had left too faint a mark. Of two looks that disagree neither
+     * settles anything; where both agree, the surer is no reason to be surer.
+     */
+    @Test
+    void whatASecondLookDoesNotConfirmIsOpen() {
+        List<HypothesisFit> first = List.of(
+                fit(Cause.RELIEF_OPENS_LOW, 0),
+                fit(Cause.LEAK, 30),
+                fit(Cause.VESSEL_SMALL, 40),
+                fit(Cause.AS_DESCRIBED, 800));
+        DiagnosisResult open = result(Comparison.weaker(
+                        first, List.of(fit(Cause.AS_DESCRIBED, 0), fit(Cause.RELIEF_OPENS_LOW, 90), fit(Cause.LEAK, 8)))
+                .toArray(HypothesisFit[]::new));
+        assertFalse(open.isDecided());
+        assertEquals(
+                List.of(Cause.AS_DESCRIBED, Cause.RELIEF_OPENS_LOW, Cause.LEAK, Cause.VESSEL_SMALL),
+                open.fits().stream().map(HypothesisFit::cause).toList());
+        assertEquals(0.5, open.best().weight(), 0.01);
+        assertEquals(8, open.fits().get(2).criterion());
+        DiagnosisResult settled =
+                result(Comparison.weaker(first, List.of(fit(Cause.RELIEF_OPENS_LOW, 0), fit(Cause.AS_DESCRIBED, 2000)))
+                        .toArray(HypothesisFit[]::new));
+        assertTrue(settled.isDecided());
+        assertEquals(800, settled.fits().get(3).criterion());
+    }
+
+    /** A gauge read a few times fits one of so many causes by chance; a thermometer or a jug is a second kind of evidence. */
+    @Test
+    void aFewReadingsOfAGaugeAloneSettleNothing() {
+        Evidence rise = new Evidence(Evidence.Part.RISE, Optional.empty(), 0, 8, 0, 0, false);
+        Evidence jug = new Evidence(Evidence.Part.SEEN_DISCHARGE, Optional.empty(), 0, 1, 0, 0, false);
+        assertFalse(ofFew(List.of(rise), 11).isDecided());
+        assertTrue(ofFew(List.of(rise, jug), 11).isDecided());
+        assertTrue(ofFew(List.of(rise), 12).isDecided());
+    }
+
+    private static DiagnosisResult ofFew(List<Evidence> evidence, int readings) {
+        return new DiagnosisResult(
+                List.of(hot(0, evidence)), readings, Double.NaN, new Balances(0, 100), Optional.empty(), List.of());
+    }
+
     /** Fifty readings with nothing but scatter: four standard deviations of chi-square are 4 sqrt(2 * 50) = 40 above. */
     @Test
     void withoutALogTheSumOfSquaresSaysWhetherItIsExplained() {

@@ -118,6 +118,10 @@ class TrialTest {
         assertEquals(0.1e5, rough.get(0).spread(), 1e-9);
         assertEquals(3e5, rough.get(0).starts().get(0), 1e-6);
         assertEquals(0.1, rough.get(1).spread());
+        List<FreeParameter> rougher = trial(Abbey.plain(), Cause.AS_DESCRIBED, null, cold())
+                .against(Target.fine(null, cold()).withDoubts())
+                .parameters();
+        assertEquals(0.15, rougher.get(1).spread(), "a second look trusts the description less");
         assertEquals(2.5, rough.get(2).spread());
         assertEquals(333.15, rough.get(2).starts().get(0), 1e-9);
         HotWaterSystem.Builder faint =

@@ -529,6 +529,23 @@ class DiagnosisStoryTest {
         }
     }
 
+    /** Regression: a hot tap 16 K too hot was laid to draws in a house without any, and its owner sent to heat the tank. */
+    @Test
+    void whereTheTapRanTooHotTheThermostatIsCheckedBeforeAnyHeating() {
+        DiagnosisResult read = new DiagnosisResult(
+                List.of(fit(Cause.WATER_TOO_HOT, 0, 0.6, SERIOUS)),
+                5,
+                5_000,
+                new Balances(0, 1),
+                Optional.empty(),
+                List.of(new Overheat(Overheat.Level.ABOVE_SET, Overheat.Device.THERMOSTAT, 347, 331, false)));
+        DiagnosisStory story = new DiagnosisStory(read, VESSEL, Doubts.NONE, Optional.empty(), Set.of());
+        String next = text(story.next()).orElseThrow();
+        assertTrue(next.endsWith(" This takes heating: have the thermostat checked first."), next);
+        String caution = text(story.beyondLimit()).orElseThrow();
+        assertTrue(caution.contains("without them the heater does not switch off in time."), caution);
+    }
+
     private static DiagnosisStory hazard(Overpressure over, PressureLog log) {
         DiagnosisResult passed = new DiagnosisResult(
                 List.of(fit(Cause.AS_DESCRIBED, 0, 0.9, NONE)),

@@ -191,10 +191,10 @@ final class LogAssembly {
                 "one line above the names of the columns was skipped",
                 "%d lines above the names of the columns were skipped");
         remarks.addAll(remarks(log));
+        SpotReadings spots = notes.spots(log, firstRead);
         String understood = Stream.of(header.understood().stream(), clock.understood().stream(), notes.understood())
                 .flatMap(one -> one)
                 .collect(Collectors.joining(" "));
-        SpotReadings spots = notes.spots(log, firstRead);
         List<String> doubts = Stream.of(columns.doubt().stream(), doubts(log), notes.doubts().stream())
                 .flatMap(one -> one)
                 .toList();

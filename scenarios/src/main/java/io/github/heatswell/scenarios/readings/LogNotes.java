@@ -63,6 +63,17 @@ final class LogNotes {
                     .collect(Collectors.joining(", "));
         }
 
+        /** The same without something that is not used of it. */
+        private Note without(SpotNote unused) {
+            return new Note(
+                    before,
+                    time,
+                    clock,
+                    words,
+                    seen,
+                    spots.stream().filter(one -> one != unused).toList());
+        }
+
         /** Whether it says that no water was drawn. */
         boolean saysNothingDrawn() {
             return DrawNote.of(words) == DrawNote.NOTHING_DRAWN;
@@ -178,17 +189,19 @@ final class LogNotes {
         for (int i = 1; i < log.count(); i++) {
             highest = log.gauge(i) > log.gauge(highest) ? i : highest;
         }
-        for (Note note : notes) {
+        for (Note note : List.copyOf(notes)) {
             for (SpotNote one : note.spots) {
                 boolean tap = one.check() == SiteCheck.HOT_TAP;
                 SpotReading before = spots.all().get(one.check());
                 if (tap && one.value() < HOT && note.time - first < log.time(highest)) {
                     doubts.add(note.label() + " counts only once the tank has heated up: read the tap again then.");
+                    notes.replaceAll(kept -> kept == note ? kept.without(one) : kept);
                 } else if (one.check() == SiteCheck.TYRE_GAUGE && isOfWater(one.value(), log, note.time - first)) {
                     doubts.add(note.label()
                             + " is what the water's own gauge reads: with water under pressure in the vessel, a tyre gauge shows"
                             + " that pressure, not the precharge. It was not used; read again with the water side relieved"
                             + " and empty.");
+                    notes.replaceAll(kept -> kept == note ? kept.without(one) : kept);
                 } else if (!tap || before == null || before.value() < one.value()) {
                     spots = spots.with(one.check(), one.value());
                 }
@@ -270,7 +283,7 @@ final class LogNotes {
                         said(
                                 "Your notes of water use, taken as water drawn between two readings: ",
                                 notes.stream()
-                                        .filter(note -> note.taken().isEmpty() && !note.saysNothingDrawn())
+                                        .filter(note -> note.taken().isEmpty() && isDrawn(note.words))
                                         .map(Note::label)
                                         .toList(),
                                 0),

@@ -16,6 +16,8 @@ final class DiagnosisCells {
     private static final double SURE = 0.95;
 
     private static final double HARDLY = 0.05;
+    /** So many equal shares say nothing but that these causes cannot be told apart; our own judgement. */
+    private static final int MANY = 4;
 
     private final DiagnosisResult result;
     private final QuantityFormat shown;
@@ -25,8 +27,16 @@ final class DiagnosisCells {
         this.shown = shown;
     }
 
-    /** How likely a cause is among those looked at. */
+    /** How likely a cause is among those looked at; of many with the same share, that none is likelier. */
     String weight(HypothesisFit fit) {
+        String share = share(fit);
+        long same = result.fits().stream()
+                .filter(other -> share(other).equals(share))
+                .count();
+        return fit.weight() >= HARDLY && same >= MANY ? "not told apart" : share;
+    }
+
+    private String share(HypothesisFit fit) {
         double weight = fit.weight();
         return weight > SURE
                 ? result.misfit() ? "nearly all" : "over " + shown.share(SURE)

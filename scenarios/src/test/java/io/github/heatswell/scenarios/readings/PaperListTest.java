@@ -263,6 +263,8 @@ class PaperListTest {
         assertTrue(file.doubts().get(1).startsWith("06:45 'hot tap 90 F' counts only once the tank has heated up"));
         String understood = file.understood().orElseThrow();
         assertTrue(understood.contains("'vessel heavy' (the vessel is taken to be nearly full of water)"), understood);
+        assertFalse(understood.contains("50 psi'"), "what counts for nothing is not checked against every cause");
+        assertFalse(understood.contains("90 F'"), "what counts for nothing is not checked against every cause");
     }
 
     /** The hours that a note names, or the time since the reading before; of a night that is still to come, that one. */

@@ -29,6 +29,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Regression: what a diagnosis says and what it leaves unsaid, for results made by hand. */
@@ -305,6 +306,21 @@ class DiagnosisReportTest {
                         .orElseThrow()
                         .rows()
                         .get(0));
+    }
+
+    /** Regression: ten causes at 12 % each looked like a measurement. */
+    @Test
+    void manyCausesAlikeAreNotToldApart() {
+        HypothesisFit[] four = Stream.of(Cause.LEAK, Cause.TRAPPED_AIR, Cause.AS_DESCRIBED, Cause.PRECHARGE_LOW)
+                .map(cause -> fit(cause, 0, 0.249, NONE))
+                .toArray(HypothesisFit[]::new);
+        assertEquals("not told apart", weight(four));
+        assertEquals("25 %", weight(four[0], four[1], four[2], fit(Cause.PRECHARGE_LOW, 0.1, 0.23, NONE)));
+    }
+
+    private static String weight(HypothesisFit... fits) {
+        return new DiagnosisCells(answer(OPEN_ENDED, log().build(), fits).result(), QuantityFormat.ascii(UnitSystem.SI))
+                .weight(fits[0]);
     }
 
     @Test
