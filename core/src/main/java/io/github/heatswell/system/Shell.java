@@ -4,6 +4,7 @@ import io.github.heatswell.units.LengthUnit;
 import io.github.heatswell.units.Limits;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * How a tank's volume depends on pressure and temperature:
@@ -87,6 +88,13 @@ public final class Shell {
     /** The shape of a tank of this cylinder's diameter, with heads this deep (-, of the radius) and a flue (m). */
     TankShape shape(double depth, double flue) {
         return new TankShape(dimensions.diameter, depth * dimensions.diameter / 2, flue);
+    }
+
+    /** How high (m) a tank of this volume (m3) and shape is, as {@link #shape} takes it; empty if the diameter is not known. */
+    OptionalDouble height(double volume, double depth, double flue) {
+        return dimensions.diameter == null
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(shape(depth, flue).height(volume));
     }
 
     /** A builder with what is known of material and dimensions of this cylinder; empty for a rigid shell. */

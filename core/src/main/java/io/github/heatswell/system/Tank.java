@@ -237,6 +237,15 @@ public final class Tank {
     }
 
     /**
+     * How high the tank stands, for a drawing: as high as its water is given, or else as its volume makes a shell of this diameter.
+     *
+     * @return the height (m), or empty if neither is known
+     */
+    public OptionalDouble builtHeight() {
+        return height > 0 ? height() : shell.height(volume, heads == null ? 0 : heads, flue == null ? 0 : flue);
+    }
+
+    /**
      * How far the jet of incoming cold water reaches.
      *
      * @return the part (-) of the tank, from the bottom up; 0 for no more than the lowest layer

@@ -30,6 +30,11 @@ record TankShape(double diameter, double depth, double flue) {
         return (volume - inHeads() + passage * 2 * depth) / (PI / 4 * diameter * diameter - passage);
     }
 
+    /** From crown to crown (m), of a tank of this volume (m3). */
+    double height(double volume) {
+        return length(volume) + 2 * depth;
+    }
+
     /** By how much a tank of this volume (m3) grows with pressure, times the wall's thickness and modulus (m4). */
     double stretch(double volume, double poissonRatio) {
         double length = length(volume);

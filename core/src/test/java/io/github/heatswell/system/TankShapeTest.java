@@ -50,6 +50,15 @@ class TankShapeTest {
         }
     }
 
+    /** A closed form: a cylinder is as high as its volume over its base; round ends of the same radius make it r/3 higher each. */
+    @Test
+    void aTankIsAsHighAsItsVolumeMakesItsShell() {
+        assertEquals(6 * RADIUS, tank().build().builtHeight().orElseThrow(), 1e-12); // rounding
+        double round =
+                tank().heads(100, RatioUnit.PERCENT).build().builtHeight().orElseThrow();
+        assertEquals((6 + 2.0 / 3) * RADIUS, round, 1e-12); // rounding
+    }
+
     @ParameterizedTest
     @EnumSource(Tank.Heads.class)
     void aShapeIsItsDepth(Tank.Heads heads) {

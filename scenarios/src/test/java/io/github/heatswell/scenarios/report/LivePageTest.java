@@ -229,6 +229,13 @@ class LivePageTest {
                 note(press('supply.arrangement') + ': ' + heatswell.live.described.supply.arrangement);
                 heatswell.live.open('lodge', heatswell.live.text);
                 note(at('advice').textContent.match(/8.min to 20.min/gu).length + ' band told');
+                note(heatswell.live.described.tank.height.toFixed(3) + ' m');
+                note(at('title').textContent + ': ' + at('tempered').textContent);
+                heatswell.live.change(new Map([['vessel.volume', '11 L'], ['vessel.precharge', '3.5 bar']]));
+                note(at('title').textContent + '. ' + at('question').textContent.replaceAll(/\\s/gu, ' '));
+                note(at('advice').textContent.includes("'heatswell") + ', ' + at('advice').textContent.includes('“Which vessel?” on this page'));
+                note(at('tempered').textContent);
+                heatswell.live.open('lodge', heatswell.live.text);
                 heatswell.goTo(0);
                 dispatchEvent(new Event('beforeprint'));
                 note('printed at ' + at('clock').textContent.replaceAll(/\\s/gu, ' '));
@@ -274,6 +281,12 @@ class LivePageTest {
                         "Close the bypass of the reducing valve, then Open the bypass of the reducing valve: undefined",
                         "Take the check valve out, then Fit a check valve: direct",
                         "1 band told",
+                        "1.271 m", // 230 L in a cylinder 480 mm wide
+                        "Orchard lodge, check valve and relief valve, no vessel: ",
+                        "The house as it was changed here. Its file: Orchard lodge, check valve and relief valve, no vessel."
+                                + " Changed: Vessel size 11 L; Precharge 3.5 bar.",
+                        "false, true",
+                        "That is close: “How sure is this?” below counts in how many such houses a relief valve drips.",
                         "printed at 10 min 16 s",
                         "opened once,legionella,burns an adult",
                         "true",
@@ -307,6 +320,19 @@ class LivePageTest {
                   await until(() => at('play').getAttribute('aria-pressed') === 'false');
                   const pin = heatswell.live.run.events.find(event => event.time > 1);
                   const ran = at('clock').textContent === heatswell.live.said('TIME', pin.time);
+                  const [blobs, names] = [[], []];
+                  const make = URL.createObjectURL;
+                  URL.createObjectURL = blob => { blobs.push(blob); return make.call(URL, blob); };
+                  const press = HTMLAnchorElement.prototype.click;
+                  HTMLAnchorElement.prototype.click = function () { names.push(this.download); };
+                  ['save', 'csv', 'svg', 'png'].forEach(id => at(id).click());
+                  await until(() => names.length === 4);
+                  [URL.createObjectURL, HTMLAnchorElement.prototype.click] = [make, press];
+                  const [file, rows, drawn] = await Promise.all(blobs.slice(0, 3).map(blob => blob.text()));
+                  const again = heatswell.engine.open('again', file).house.described().vessels[0].volume === heatswell.live.described.vessels[0].volume;
+                  const picture = new DOMParser().parseFromString(drawn, 'image/svg+xml').querySelectorAll('svg text').length > 5;
+                  const pixels = new TextDecoder('latin1').decode(await blobs.at(-1).arrayBuffer());
+                  const saved = [names.join(), again, rows.slice(0, 41), rows.trim().split('\\n').length - heatswell.live.run.trace.count, picture, pixels.slice(1, 4)].join(' ');
                   const parts = ['map', 'sure', 'check'].map(id => document.getElementById(id));
                   parts.forEach(part => { part.open = true; });
                   const bodies = parts.map(part => part.querySelector('div'));
@@ -318,7 +344,7 @@ class LivePageTest {
                     typed.dispatchEvent(new Event('input'));
                     return first.lastChild.textContent.replace(/,.*/, '');
                   });
-                  const answered = [document.getElementById('set-vessel.volume').value, heatswell.live.described.name, 'ran to its first pin: ' + ran, bodies[0].querySelector('p').textContent, bodies[1].querySelector('p').textContent,
+                  const answered = [document.getElementById('set-vessel.volume').value, heatswell.live.described.name, 'ran to its first pin: ' + ran, saved, bodies[0].querySelector('p').textContent, bodies[1].querySelector('p').textContent,
                       document.querySelectorAll('.band').length + ' band',
                       ...[...document.querySelectorAll('.readings tbody tr')].map(row => [...row.children].slice(1, 3).map(cell => cell.textContent).join(', ')),
                       judged.join()];
@@ -363,8 +389,15 @@ class LivePageTest {
                 """.replace("LODGE", Catalogue.text("orchard-lodge")).replace("OWN", OWN));
         assertEquals(List.of(), outcome.console());
         List<String> all = outcome.page().lines().toList();
-        assertEquals(List.of("3.17 gal", "orchard-lodge", "ran to its first pin: true"), all.subList(0, 3));
-        List<String> told = all.subList(3, all.size());
+        assertEquals(
+                List.of(
+                        "3.17 gal",
+                        "orchard-lodge",
+                        "ran to its first pin: true",
+                        "orchard-lodge.yaml,orchard-lodge-trace.csv,orchard-lodge.svg,orchard-lodge.png true"
+                                + " time_s,water_mean_K,pressure_absolute_Pa, 1 true PNG"),
+                all.subList(0, 4));
+        List<String> told = all.subList(4, all.size());
         QuantityFormat format = QuantityFormat.unicode(scenario.units());
         double[] sizes = scenario.costs().vessels().stream()
                 .mapToDouble(NominalSize::volume)

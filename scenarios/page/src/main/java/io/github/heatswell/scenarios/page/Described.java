@@ -59,7 +59,7 @@ final class Described {
 
     private Values tank() {
         Values tank = new Values();
-        house.tank().height().ifPresent(height -> tank.with("height", height));
+        house.tank().builtHeight().ifPresent(height -> tank.with("height", height));
         house.tank().shell().material().ifPresent(material -> tank.with("material", material.name()));
         return tank.with("volume", house.tank().volume())
                 .with("workingPressure", house.tank().workingPressure().gauge(air));

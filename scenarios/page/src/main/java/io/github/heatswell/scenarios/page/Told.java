@@ -99,10 +99,13 @@ final class Told {
                         "verdict",
                         Narrative.verdict(scenario.question(), run.summary(), scenario.doubts())
                                 .map(this::spelled)
+                                .map(Told::onPage)
                                 .orElse(""))
                 .with("headline", text(narrative.headline()))
                 .each("alarms", narrative.alarms(), this::alarm)
-                .texts("remarks", narrative.remarkTexts(format))
+                .texts(
+                        "remarks",
+                        narrative.remarkTexts(format).stream().map(Told::onPage).toList())
                 .with("facts", text(Narrative.factsBesideRemarks(run.summary())))
                 .each("findings", narrative.findings(), this::finding);
     }
@@ -123,7 +126,12 @@ final class Told {
     }
 
     private String text(Statement statement) {
-        return statement.text(format);
+        return onPage(statement.text(format));
+    }
+
+    /** Whoever holds the page has no command at hand: what it would say stands further down. */
+    private static String onPage(String words) {
+        return words.replace("'heatswell size'", "“Which vessel?” on this page");
     }
 
     private String spelled(String words) {

@@ -171,6 +171,22 @@ function labelOf(live, { field, label }) {
   return live.house.spelled(label) + which;
 }
 
+/**
+ * What was changed, as it is now; empty if nothing was.
+ *
+ * @param {import('./house.js').Live} live
+ */
+export function changedOf(live) {
+  const fields = [...live.changes.keys()];
+  const isChanged = (name) => fields.some((field) => field === name || (field !== 'vessel' && name.startsWith(`${field}.`)) || (name === 'vessel' && field === 'vessel.condition'));
+  const chosenNow = (one) => optionsOf(live, one, chosen(live, one)).find(([value]) => value === chosen(live, one))[1];
+  return [
+    ...CHOICES.filter((one) => isChanged(one.field)).map((one) => `${labelOf(live, one)}: ${live.house.spelled(chosenNow(one))}`),
+    ...numbersOf(live).filter((one) => isChanged(one.field)).map((one) => `${labelOf(live, one)} ${one.said}`),
+    ...(live.changes.has('draws') ? ['a tap is opened'] : []),
+  ].join('; ');
+}
+
 /** A message that names what stands in the form as the form does, not by the key of a file. */
 function inWords(message) {
   const known = [...NUMBERS, ...CHOICES].find((one) => message.startsWith(`${one.field}: `));

@@ -13,9 +13,10 @@ const TOP = 92;
 const WIDE = { width: 780, ruler: 24, mains: 76, feed: 156, relief: 228, gauge: 346, vessel: 448, tank: 560, shell: 92, rod: 34, tap: 742 };
 const NARROW = { width: 640, ruler: 8, mains: 58, feed: 126, relief: 174, gauge: 284, vessel: 382, tank: 464, shell: 78, rod: 30, tap: 614 };
 
-/** The height of a tank of usual proportions, three times its diameter (m), where none is given. */
+/** The height of a tank (m): one of usual proportions is three times as high as wide; one of others is drawn at most half or twice as high. */
 function heightOf(tank) {
-  return tank.height ?? Math.cbrt((36 * tank.volume) / Math.PI);
+  const usual = Math.cbrt((36 * tank.volume) / Math.PI);
+  return Math.min(2 * usual, Math.max(usual / 2, tank.height ?? usual));
 }
 
 function elevationOf(described) {

@@ -40,10 +40,22 @@ export function readFragment(fragment) {
   return { file, changes };
 }
 
+/** What a column of the trace is in. */
+function unitOf(channel) {
+  if (/^water_/u.test(channel)) {
+    return 'K';
+  }
+  if (/absolute|reading/u.test(channel)) {
+    return 'Pa';
+  }
+  return channel === 'heater_power' ? 'W' : channel.endsWith('_flow') ? 'm3_per_s' : 'm3';
+}
+
 function csvOf(run) {
   const { columns, regimes, count, step, end } = run.trace;
   const names = Object.keys(columns);
-  const rows = [`time_s,${names.map((name) => name.toLowerCase()).join(',')},regime`];
+  const heads = names.map((name) => name.toLowerCase()).map((name) => `${name}_${unitOf(name)}`);
+  const rows = [`time_s,${heads.join(',')},regime`];
   for (let i = 0; i < count; i += 1) {
     rows.push(`${i === count - 1 ? end : i * step},${names.map((name) => columns[name][i]).join(',')},${regimes[i]}`);
   }

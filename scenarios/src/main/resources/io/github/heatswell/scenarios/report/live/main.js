@@ -1,9 +1,9 @@
 import { drawingOf } from './drawing.js';
 import { traceOf } from './trace.js';
-import { controlsOf } from './controls.js';
+import { changedOf, controlsOf } from './controls.js';
 import { liveHouse, momentOf, stopsOf } from './house.js';
 import { labOf } from './lab.js';
-import { adviceOf, answerOf, numbersTable, sizesOf, stepsOf } from './words.js';
+import { adviceOf, answerOf, numbersTable, sizesOf, stepsOf, temperedBy } from './words.js';
 import { questionsOf } from './questions.js';
 import { filesOf, readFragment } from './files.js';
 
@@ -71,10 +71,12 @@ function startPage(script) {
   function showHouse() {
     const { described, run } = live;
     document.title = `Heatswell: ${described.title}`;
-    at('title').textContent = described.title;
-    at('question').textContent = described.question;
+    const changed = live.changes.size > 0;
+    at('title').textContent = changed ? 'The house as it was changed here' : described.title;
+    at('question').textContent = changed ? `Its file: ${live.own.title}. Changed: ${changedOf(live)}.` : described.question;
     Object.assign(cursor, { max: String(run.trace.end), step: String(Math.min(run.trace.step, run.trace.end / 200)) });
     answerOf(live);
+    temperedBy(live, null);
     parts.controls.show();
     parts.drawing.draw();
     parts.trace.draw();
@@ -145,7 +147,10 @@ function startPage(script) {
   });
   const lab = labOf(script);
   parts.sizes = sizesOf(at('sizes'), live, lab);
-  parts.questions = questionsOf(live, lab, parts.controls.fitted, parts.trace.band);
+  parts.questions = questionsOf(live, lab, parts.controls.fitted, (sampled) => {
+    parts.trace.band(sampled);
+    temperedBy(live, sampled);
+  });
   filesOf(live, own, (words) => {
     at('done').textContent = words;
   }, trouble);

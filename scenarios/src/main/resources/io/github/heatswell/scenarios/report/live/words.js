@@ -9,6 +9,18 @@ export function answerOf(live) {
   document.getElementById('alarms').replaceChildren(...said.alarms.map((alarm) => element('p', { class: 'alarm' }, element('strong', {}, alarm.word), `${alarm.what} ${alarm.advice}`)));
 }
 
+/**
+ * How far the headline is to be trusted: what such houses did once they were asked, or that it is close.
+ *
+ * @param {import('./house.js').Live} live
+ * @param {{ headline: string } | null} sampled
+ */
+export function temperedBy({ run, house }, sampled) {
+  const opens = run.limits[0]?.pressure;
+  const close = run.discharged === 0 && opens - run.peak < 0.15 * opens;
+  document.getElementById('tempered').textContent = house.spelled(sampled ? sampled.headline : close ? 'That is close: “How sure is this?” below counts in how many such houses a relief valve drips.' : '');
+}
+
 /** What a section says, so that it is built anew only for something else. */
 const advised = new WeakMap();
 
