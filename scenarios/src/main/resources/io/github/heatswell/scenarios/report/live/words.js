@@ -131,10 +131,10 @@ export function sizesOf(section, live, lab) {
     const highest = Math.max(...found.map((one) => one.peak));
     const most = pressure.shown(Math.max(Math.min(highest, 1.4 * Math.max(opens ?? 0, limit)), opens ?? 0, limit)) * 1.1;
     const width = isNarrow() ? 376 : 720;
-    const [left, right, top, bottom] = [44, width - 12, 26, 180];
+    const [left, right, top, bottom] = [44, width - 12, 42, 196];
     const y = (si) => bottom - ((bottom - top) * Math.min(most, pressure.shown(si))) / most;
     const apart = (right - left) / found.length;
-    const svg = shape('svg', { viewBox: `0 0 ${width} 210`, role: 'group', 'aria-label': live.house.spelled('Peak pressure with each vessel on sale') });
+    const svg = shape('svg', { viewBox: `0 0 ${width} 226`, role: 'group', 'aria-label': live.house.spelled('Peak pressure with each vessel on sale') });
     for (const mark of ticks(0, most, 4)) {
       const at = bottom - ((bottom - top) * mark) / most;
       svg.append(line(left, at, right, at, 'grid'), label(left - 6, at + 4, String(mark), { class: 'small', 'text-anchor': 'end' }));
