@@ -34,12 +34,11 @@ final class ChargeAbovePlateRule implements Rule {
             return;
         }
         found.accept(Finding.draft(ID, Rule.exceeds(charge, TESTED * plate) ? Severity.HAZARD : Severity.FAULT)
-                .compares(NamedValue.VESSEL_RATING)
+                .compares(NamedValue.PRECHARGE, NamedValue.VESSEL_RATING)
                 .says(
-                        Rule.sentence(subject.calledWithVolume(vessel))
+                        Rule.sentence(subject.called(vessel))
                                 + " is charged to {}, and its plate allows {}: the shell is under that load day and night,"
                                 + " whether the water is heated or not.",
-                        Measure.volume(vessel.volume()),
                         gauge(charge),
                         gauge(plate))
                 .found(gauge(charge))

@@ -204,7 +204,9 @@ final class CheckStory {
 
     private static Statement drips(CheckSheet.Drips drips) {
         if (!drips.expected()) {
-            return plain("No relief valve is expected to discharge.");
+            return plain(
+                    "No relief valve is expected to discharge after the draw. The heat-up of the cold tank before it"
+                            + " expands more water, so a valve may drip then.");
         }
         Statement volume = plain("Relief valves are expected to discharge ")
                 .then(volume(drips.volume()))
