@@ -8,13 +8,11 @@ import java.util.stream.Stream;
 /** How readings of a gauge are taken, and a sheet of paper to write them on. What it asks for is common practice, no source. */
 public final class ReadingsSheet {
 
-    /** So long after the heater came on (min) each reading is due. */
-    private static final int STEP = 5;
-
-    private static final int STEPS = 12;
+    /** So long after the heater came on (min) each reading is due: as many as leave room for the cautions on one sheet of Letter. */
+    private static final int[] DUE = {5, 10, 15, 20, 25, 30, 45, 60};
 
     private static final List<String> COLUMNS =
-            List.of("When", "Time on the clock", "Pressure", "What you saw: heater, drips, water used");
+            List.of("When", "Time", "Pressure", "What you saw: heater, drips, water");
 
     private ReadingsSheet() {}
 
@@ -29,8 +27,8 @@ public final class ReadingsSheet {
                         "Screw the gauge onto the drain cock of the tank, with the heater off and cool, or onto a tap that the cold feed of the"
                                 + " tank also feeds. A tap outside may branch off before the reducing valve or check valve: there the gauge"
                                 + " shows the mains pressure only.",
-                        "Begin with the heater off and no water running. Note a reading then, another every five minutes while the"
-                                + " heater is on, and a few afterwards: an hour later and the next morning.",
+                        "Begin with the heater off and no water running. Note a reading then, one every five minutes in the first half hour"
+                                + " of heating, one every quarter of an hour after that, one an hour later and one the next morning.",
                         "Write down what you see: heater came on, dripping, paper under the outlet wet or dry, showered, nobody"
                                 + " used water, caught " + (units == UnitSystem.US ? "1 pint" : "0.3 L")
                                 + ", vessel heavy, hot tap " + (units == UnitSystem.US ? "136 F" : "58 C")
@@ -66,7 +64,7 @@ public final class ReadingsSheet {
     }
 
     private static Document.Section sheet(UnitSystem units) {
-        Stream<String> heating = IntStream.rangeClosed(1, STEPS).mapToObj(i -> STEP * i + " min later");
+        Stream<String> heating = IntStream.of(DUE).mapToObj(due -> due + " min later");
         List<List<String>> rows = Stream.of(
                         Stream.of("Heater off, no water running", "The heater comes on"),
                         heating,
@@ -90,11 +88,11 @@ public final class ReadingsSheet {
                                                 units == UnitSystem.US
                                                         ? "Unit of the gauge, such as psi"
                                                         : "Unit of the gauge: bar, kPa or psi"),
-                                        Block.Blanks.Line.open("Reading of the gauge with no pressure on it")),
+                                        Block.Blanks.Line.open("What the gauge shows in your hand")),
                                 false),
                         new Block.Grid("The readings", COLUMNS, rows),
                         new Block.Paragraph(
-                                "Then type them in as you wrote them: in heatswell guide, where it asks for readings, type paper; or use heatswell readings.",
+                                "Then type them in as you wrote them, with heatswell readings or in heatswell guide (type paper).",
                                 Block.Tone.PLAIN)));
     }
 }
