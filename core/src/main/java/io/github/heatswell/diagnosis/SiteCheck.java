@@ -27,7 +27,12 @@ public enum SiteCheck {
             3,
             Range.HEATED),
     /** Discharge of the relief pipe while the tank is heated from cold, up to twelve hours after the start (m3). */
-    CAUGHT_VOLUME("the water that came out of the relief pipe in these twelve hours", "m3", 0.1e-3, 3, Range.CAUGHT),
+    CAUGHT_VOLUME(
+            "the water that comes out of the relief pipe in the twelve hours after a heat-up from cold began, with no water drawn",
+            "m3",
+            0.1e-3,
+            3,
+            Range.CAUGHT),
     /** The peak of the check sheet: the highest reading after a part of the tank was drawn, until the heater is off (Pa, gauge). */
     PEAK_AFTER_DRAW(
             "the highest reading of the gauge while the tank heats up after the draw of the check sheet",

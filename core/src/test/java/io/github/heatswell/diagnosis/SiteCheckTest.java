@@ -321,4 +321,12 @@ class SiteCheckTest {
             assertTrue(dry < unseen / 2, () -> check + ": gas " + dry + ", unseen " + unseen);
         }
     }
+
+    /** Regression: water was to be caught "in these twelve hours", which nothing had named and which for a log are past. */
+    @Test
+    void whatToReadStandsByItself() {
+        for (SiteCheck check : SiteCheck.values()) {
+            assertFalse(check.words().contains("these"), check.words());
+        }
+    }
 }
