@@ -51,7 +51,8 @@ record DinDrinkingWater(double heaterVolume, double hotTemperature, double suppl
                 VesselSizing.Precharge.STATIC_LESS_FIFTH_BAR.at(Pressure.gauge(supplyGauge, PressureUnit.PASCAL)),
                 List.of(
                         Input.given("Vsp", heaterVolume, "m3", "volume of the heater"),
-                        new Input("n", n, "", "expansion of the water from 10 degC", SOURCE),
+                        new Input(
+                                "n", n, "", "growth from 10 degC to the table's next step, 60, 70 or 80 degC", SOURCE),
                         Input.given("t", hotTemperature, "K", "temperature the water is heated to"),
                         Input.given("pa", pa, "bar", "static pressure of the supply, gauge"),
                         Input.given("psv", PressureUnit.BAR.fromSi(reliefGauge), "bar", "relief set pressure, gauge"),

@@ -68,6 +68,9 @@ final class AuthorityPaper {
     /** Pressures that differ by less are the same (Pa). */
     private static final double SAME = 1;
 
+    /** A difference in precharge (Pa) that a tyre gauge shows; our own judgement. */
+    private static final double FELT = 0.1e5;
+
     private final VesselAnswer answer;
     private final Optional<LoweredSupply> lowered;
     private final HotWaterSystem house;
@@ -141,7 +144,7 @@ final class AuthorityPaper {
         blocks.add(new Block.Paragraph(
                 reduced()
                         + capacity()
-                        + PageFormulas.byHand(answer.formulas(), shown)
+                        + PageFormulas.byHand(answer.formulas(), chargedBelow(), shown)
                                 .map(said -> said + " ")
                                 .orElse("")
                         + method(),
@@ -455,6 +458,17 @@ final class AuthorityPaper {
                         // that there is no such share is no clause
                         && (rule.topic() != Topic.SUPPLY_TO_RELIEF
                                 || rule.limit().isPresent());
+    }
+
+    /** How much less than the supply at its height the vessel is charged to (Pa), 0 where nothing can be told apart. */
+    private double chargedBelow() {
+        return house.vessels().stream()
+                .reduce((one, last) -> last)
+                .map(vessel -> answer.sizing().supplyStatic().gauge(atmosphere)
+                        - house.head(vessel.height())
+                        - vessel.precharge().gauge(atmosphere))
+                .filter(below -> below > FELT)
+                .orElse(0.0);
     }
 
     /** Why a code is taken that is one of several in its country. */

@@ -50,7 +50,8 @@ final class PageFormulas {
                 .<Block>map(result -> new Block.Formula(
                         name,
                         PageWords.inUnits(result.expression(), shown),
-                        " gives " + shown.volume(result.volume()) + "." + (remark.isEmpty() ? "" : " " + remark)))
+                        " gives " + shown.volume(result.volume()) + own(result, shown) + "."
+                                + (remark.isEmpty() ? "" : " " + remark)))
                 .orElseGet(() -> new Block.Quote(name, remark))
                 .onPage());
         said.ifPresent(blocks::add);
@@ -65,34 +66,65 @@ final class PageFormulas {
         return blocks;
     }
 
+    /** The numbers that a formula brings along itself: who works it out finds them nowhere else on paper. */
+    private static String own(VesselFormula.Result result, QuantityFormat shown) {
+        String numbers = result.inputs().stream()
+                .filter(input -> input.source().standing() != Citation.Standing.GIVEN)
+                .map(input -> input.symbol() + " = " + value(input, shown) + " ("
+                        + PageWords.inUnits(input.meaning(), shown) + ")")
+                .collect(Collectors.joining(", "));
+        return numbers.isEmpty() ? "" : " with " + numbers;
+    }
+
     /**
      * The size by the first of the formulas, with its numbers, for somebody with a calculator.
      *
+     * @param formulas the formulas
+     * @param below how much less than the supply the vessel is charged to (Pa, difference), 0 or more
+     * @param shown the units
      * @return a sentence; empty where that formula does not apply
      */
-    static Optional<String> byHand(List<FormulaAnswer> formulas, QuantityFormat shown) {
+    static Optional<String> byHand(List<FormulaAnswer> formulas, double below, QuantityFormat shown) {
         return formulas.stream()
                 .limit(1)
-                .flatMap(formula -> formula.result().stream())
-                .map(result -> byHand(result, shown))
+                .flatMap(formula -> formula
+                        .result()
+                        .map(result -> byHand(result, below, shown)
+                                + formula.differences()
+                                        .map(found -> ", and " + shown.volume(found.simulated()) + " by the simulation")
+                                        .orElse("")
+                                + ".")
+                        .stream())
                 .findFirst();
     }
 
-    private static String byHand(VesselFormula.Result result, QuantityFormat shown) {
-        UnitSystem units = shown.units();
+    private static String byHand(VesselFormula.Result result, double below, QuantityFormat shown) {
         Map<String, Double> in = result.inputs().stream()
                 .collect(Collectors.toMap(VesselFormula.Input::symbol, VesselFormula.Input::value));
         double water = in.get("v2") / in.get("v1") - 1;
         double tank = 3 * in.get("a") * in.get("dT");
+        double supply = in.get("P1");
+        double limit = in.get("P2");
+        double charge = supply - below;
+        boolean less = below > 0;
+        double volume = in.get("Vs") * (water - tank) / (charge / supply - charge / limit);
         return "By hand: " + shown.volume(in.get("Vs")) + " of water heated by "
                 + shown.temperatureDifference(in.get("dT")) + " grow by " + percent(water) + " and the tank by "
-                + percent(tank) + ", which leaves " + shown.volume(in.get("Vs") * (water - tank)) + "; divided by 1 - "
-                + Stream.of("P1", "P2")
-                        .map(symbol -> Decimals.significant(units.pressure().fromSi(in.get(symbol)), HAND_DIGITS))
-                        .collect(Collectors.joining("/"))
-                + " (supply and limit, " + shown.symbol(units.pressure()) + " absolute), "
-                + shown.volume(result.volume())
-                + " is just enough by the handbook's formula in the appendix.";
+                + percent(tank) + ", which leaves " + shown.volume(in.get("Vs") * (water - tank)) + "; divided by "
+                + (less
+                        ? ratio(charge, supply, shown) + " - " + ratio(charge, limit, shown)
+                        : "1 - " + ratio(supply, limit, shown))
+                + (less ? " (precharge, supply and limit, " : " (supply and limit, ")
+                + shown.symbol(shown.units().pressure()) + " absolute), " + shown.volume(volume)
+                + " is just enough by the handbook's formula in the appendix"
+                + (less ? " for this precharge" : "");
+    }
+
+    /** Two pressures (Pa, absolute) as a calculator takes them. */
+    private static String ratio(double one, double other, QuantityFormat shown) {
+        return Stream.of(one, other)
+                .map(pressure -> Decimals.significant(shown.units().pressure().fromSi(pressure), HAND_DIGITS))
+                .collect(Collectors.joining("/"));
     }
 
     private static String percent(double share) {

@@ -16,6 +16,7 @@ import io.github.heatswell.scenarios.file.ScenarioReader;
 import io.github.heatswell.scenarios.spread.VariedHouse;
 import io.github.heatswell.sizing.NominalSize;
 import io.github.heatswell.sizing.SizingResult;
+import io.github.heatswell.sizing.VesselSizing;
 import io.github.heatswell.units.QuantityFormat;
 import io.github.heatswell.units.UnitSystem;
 import io.github.heatswell.units.VolumeUnit;
@@ -175,6 +176,32 @@ class AuthorityPaperTest {
                         "without it is adopted, the next limit is 7 bar. By the best estimates alone, 11.4 L is enough here and 7.57 L"
                                 + " is enough there. The recommended size changes with it."),
                 code);
+    }
+
+    /**
+     * Regression: the sum by hand was that of a vessel charged to the supply beside one charged to less, and a formula was printed without
+     * the number of its own table. Validation: 3.2 L over 4.113/4.313 - 4.113/5.633, by a calculator: 14.3 L.
+     */
+    @Test
+    void theSumByHandIsOfTheVesselOnThePaper() {
+        QuantityFormat shown = QuantityFormat.ascii(UnitSystem.SI);
+        Document page = new SizingReport(
+                        VesselChoice.of(house(Stream.of("relief[0].opens=6 bar", "site.place=uk")))
+                                .precharge(VesselSizing.Precharge.STATIC_LESS_FIFTH_BAR)
+                                .build()
+                                .answer(),
+                        UnitSystem.SI)
+                .content(shown);
+        String said = page.toString();
+        assertTrue(
+                said.contains(
+                        "divided by 4.113/4.313 - 4.113/5.633 (precharge, supply and limit, bar absolute), 14.3 L is just"
+                                + " enough by the handbook's formula in the appendix for this precharge, and "),
+                said);
+        assertTrue(
+                said.contains(
+                        " with n = 0.023 (growth from 10 degC to the table's next step, 60, 70 or 80 degC), pe = 4.8 bar"),
+                said);
     }
 
     /** Regression: the plate of the old vessel stood as the limit of the new one, at another height and as nobody reads it. */
