@@ -32,8 +32,8 @@ final class FreeSpots {
     /** Two marks this near each other say something about one point. */
     private static final double SAME_POINT = 14;
 
-    /** How far words may reach over the edge of the room. */
-    private static final double TOLERANCE = 3;
+    /** How far words stay away from the edge of the room: their ground is wider than they are, and would wipe out an axis. */
+    private static final double EDGE = 2;
 
     private static final double PER_WORDS = 1e6;
     private static final double PER_MARK = 4_000;
@@ -198,7 +198,7 @@ final class FreeSpots {
 
     private double cost(Box box) {
         Box wide = box.grownBy(BREATH);
-        double cost = room.grownBy(TOLERANCE).holds(box) ? 0 : OUTSIDE;
+        double cost = room.grownBy(-EDGE).holds(box) ? 0 : OUTSIDE;
         cost += PER_WORDS * taken.stream().filter(wide::meets).count();
         cost += PER_MARK * marks.stream().filter(wide::meets).count();
         for (Skyline curve : curves) {
