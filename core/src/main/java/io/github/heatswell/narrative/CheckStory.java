@@ -149,13 +149,16 @@ final class CheckStory {
                 && Limit.passes(highest, house.tank().workingPressure().gauge(air));
     }
 
-    /** That some of the houses within what is uncertain drip and others do not; empty where all do the same. */
+    /** That some of the houses within what is uncertain drip in the check and others do not; empty where all do the same. */
     Optional<Statement> mixed() {
         int dripping = check.dripping().count();
         return Optional.of(dripping)
                 .filter(some -> some > 0 && some < check.dripping().of())
-                .map(some -> plain("In " + some + " of " + check.dripping().of()
-                        + " houses that differ from this one within the uncertainties, a relief valve discharges."));
+                .map(some -> plain("After the check's draw of ")
+                        .then(volume(check.sheet().procedure().amount()))
+                        .then(", a relief valve discharges in " + some + " of "
+                                + check.dripping().of()
+                                + " houses that differ from this one within the uncertainties."));
     }
 
     private Statement range(boolean reseatVaries) {

@@ -311,7 +311,7 @@ public record Narrative(
     }
 
     /**
-     * Says in how many of the houses within the uncertainties a relief valve discharges, where they differ.
+     * Says in how many of the houses within the uncertainties a relief valve discharges in the check, where they differ.
      *
      * @param check the check, sampled
      * @param house the house that is checked

@@ -24,7 +24,7 @@ import java.util.stream.Stream;
  * @param steps the procedure in plain words, in its order
  * @param readings the lines of the check sheet, in the order of time; none if there is nothing to read
  * @param remarks what to bear in mind, or why there is nothing to read
- * @param mixed that a relief valve discharges in some of the houses within what is uncertain; empty if in all or none
+ * @param mixed that a relief valve discharges in the check in some of the houses within what is uncertain; empty if in all or none
  */
 record Check(List<String> steps, List<Reading> readings, List<String> remarks, Optional<String> mixed) {
 
