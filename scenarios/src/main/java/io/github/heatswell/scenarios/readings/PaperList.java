@@ -24,6 +24,8 @@ final class PaperList {
     /** So many characters of a list are read, far more than anybody writes by hand. */
     static final int MAX_LENGTH = 1 << 18;
 
+    private static final String SEPARATOR = "[,;\t]";
+
     /** {@link PressureLog#ROUGH} in words, 95 % sure, by the unit of a list. */
     private static final Map<String, String> ROUGHLY = Map.of("psi", "4 psi", "kPa", "30 kPa");
 
@@ -111,9 +113,7 @@ final class PaperList {
                 throw new LineException(i + 1, tooLong.get());
             }
         }
-        clock = new PaperClock(lines.stream()
-                .map(text -> LINE.matcher(text.strip()))
-                .anyMatch(parts -> parts.matches() && parts.group("half") != null));
+        clock = new PaperClock(hasHalves(lines));
         for (String text : lines) {
             line++;
             row(text.strip());
@@ -151,16 +151,30 @@ final class PaperList {
                 && lines.stream()
                         .map(String::strip)
                         .takeWhile(text -> !text.equals(first.get()))
-                        .noneMatch(text -> cells(text) > 1 && cells(text) == cells(first.get())
-                                || !text.isEmpty()
-                                        && Character.isDigit(text.charAt(0))
-                                        && !LINE.matcher(timeFirst(text)).matches());
+                        .noneMatch(text ->
+                                cells(text) > 1 && cells(text) == cells(first.get()) && !startsWithReading(first.get())
+                                        || !text.isEmpty()
+                                                && Character.isDigit(text.charAt(0))
+                                                && !LINE.matcher(timeFirst(text))
+                                                        .matches());
+    }
+
+    /** Whether some line says am or pm after its time. */
+    static boolean hasHalves(List<String> lines) {
+        return lines.stream()
+                .map(text -> LINE.matcher(timeFirst(text.strip())))
+                .anyMatch(parts -> parts.matches() && parts.group("half") != null);
     }
 
     private static boolean isReading(String text) {
         Matcher parts = LINE.matcher(timeFirst(text));
         return parts.matches()
                 && PRESSURE.matcher(pressureFirst(parts.group("rest").strip())).matches();
+    }
+
+    /** Whether time and pressure stand before the first comma of a line, which a table has between them. */
+    private static boolean startsWithReading(String line) {
+        return isReading(line.split(SEPARATOR, 2)[0]);
     }
 
     /** What stands behind a time, with its pressure before what was seen of relief pipe or heater. */
@@ -194,7 +208,7 @@ final class PaperList {
     }
 
     private static int cells(String text) {
-        return text.split("[,;\t]").length;
+        return text.split(SEPARATOR).length;
     }
 
     /**

@@ -15,10 +15,6 @@ import java.util.stream.Stream;
  */
 public final class TypedReadings {
 
-    /** A line that begins with a time of a clock with twelve hours. */
-    private static final Pattern HALF_DAY =
-            Pattern.compile("\\s*\\d{1,2}(:\\d\\d)? ?[ap]m\\b.*", Pattern.CASE_INSENSITIVE);
-
     private static final Pattern CLOCK = Pattern.compile("(\\d\\d)(:\\d\\d.*)");
 
     private static final TypedReadings NONE = new TypedReadings(List.of(), Optional.empty(), Double.POSITIVE_INFINITY);
@@ -188,8 +184,7 @@ public final class TypedReadings {
     /** A time of day as the list has it: with am or pm if any line of it has. */
     private String clock(String time) {
         Matcher parts = CLOCK.matcher(time);
-        if (!parts.matches()
-                || lines.stream().noneMatch(line -> HALF_DAY.matcher(line).lookingAt())) {
+        if (!parts.matches() || !PaperList.hasHalves(lines)) {
             return time;
         }
         int hour = Integer.parseInt(parts.group(1));

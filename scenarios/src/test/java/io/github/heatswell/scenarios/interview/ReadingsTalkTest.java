@@ -54,6 +54,22 @@ class ReadingsTalkTest {
         assertEquals(3, read.log().sightings().size(), read::toString);
     }
 
+    /**
+     * Regression: a first line with a comma in its note made a table of a list that had been echoed as understood, and an evening
+     * told only roughly left the times after it to the next morning.
+     */
+    @Test
+    void whatWasEchoedIsReadBack() throws IOException, OutputException {
+        String said = said(
+                "gauge by the washer|about 9:05 pm 66 heater off, no water running|psi|9:10 66 heater came on|9:15 83|done|");
+        assertEquals(Ending.FINISHED, ending, said);
+        assertTrue(said.contains("-> 9:05 pm, 66 psi;"), said);
+        assertTrue(said.contains("-> 9:10 pm, 66 psi; 'heater came on'"), said);
+        LogReader.LogFile read = LogReader.read(file(), 101_325);
+        assertEquals(3, read.log().count());
+        assertEquals(600, read.log().end(), 1e-6, "from five past nine to a quarter past");
+    }
+
     @Test
     void anOwnerInGermanyTypesOneByOne() throws IOException, OutputException {
         String said = said(
@@ -74,10 +90,10 @@ class ReadingsTalkTest {
         String said = said(
                 "Mon 11/30 6:50 am 68 psi heater off nobody used water yet|about 7:05 62 showers done|8 mornings 70 psi"
                         + "|11/30 10:30 pm 69|Dec 1 6:30 am 71|nxt mornin 6:45 70 paper wet|the gauge said 72 psi at breakfast|done|");
-        assertTrue(said.contains("-> 06:50, 68 psi; 'heater off nobody used water yet'"), said);
-        assertTrue(said.contains("-> 07:05, 62 psi;"), said);
+        assertTrue(said.contains("-> 6:50 am, 68 psi; 'heater off nobody used water yet'"), said);
+        assertTrue(said.contains("-> 7:05 am, 62 psi;"), said);
         assertTrue(said.contains("Not kept: this is another date than before"), said);
-        assertTrue(said.contains("-> 06:45, 70 psi; 'paper wet'"), said);
+        assertTrue(said.contains("-> 6:45 am, 70 psi; 'paper wet'"), said);
         assertTrue(
                 said.contains(
                         "'the gauge said 72 psi at breakfast': a note that does not affect the answer (no reading was"),
@@ -139,7 +155,7 @@ class ReadingsTalkTest {
         said("Fri 6:45 am 61 psi|quit|");
         assertEquals(Ending.LEFT, ending);
         String said = said("done|7:00 am 70|7:15 am 80|done|");
-        assertTrue(said.contains("go on after 06:45, 61 psi"), said);
+        assertTrue(said.contains("go on after 6:45 am, 61 psi"), said);
         assertTrue(said.contains("A diagnosis needs at least 3 readings; there are 1"), said);
         assertEquals(Ending.FINISHED, ending);
         assertEquals(1_800, LogReader.read(file(), 101_325).log().end(), 1e-9, "half an hour");
