@@ -102,10 +102,14 @@ public final class BoughtVessel {
                 .orElse("");
     }
 
-    /** What it was charged to, where that is not what it should be; empty if nobody said, or a gauge shows no difference. */
+    /**
+     * What it was charged to, where that is not what it should be; empty if nobody said, if a gauge shows no difference, or if it is too
+     * small, so that another is to be fitted.
+     */
     static Optional<String> charged(VesselAnswer answer, double target, QuantityFormat shown) {
         double atmosphere = answer.scenario().system().site().atmosphere();
         return answer.against()
+                .filter(other -> answer.bought().isPresent())
                 .flatMap(VesselAnswer.Against::charged)
                 .map(charge -> charge.gauge(atmosphere))
                 .filter(charge -> Math.abs(charge - target) > FELT)

@@ -148,6 +148,15 @@ class SizeCommandTest {
         assertFalse(page.contains("rating assumed for the vessel"), page);
     }
 
+    /** Regression: the charge read on a vessel that was refused as too small was told of the one to be bought instead. */
+    @Test
+    void theChargeOfAVesselThatIsTooSmallIsNotThatOfAnother() throws IOException {
+        words("size", "orchard-lodge", "--bought", "12L", "--charged", "2bar", "-o", folder.toString());
+        String page = Files.readString(folder.resolve("report.html"));
+        assertTrue(page.contains("is too small"), page);
+        assertFalse(page.contains("It was charged to "), page);
+    }
+
     /** Regression: the supply was to be lowered for a vessel of a heating system, and papers were written for fitting it. */
     @Test
     void aVesselMadeForLessThanTheReliefValveIsNotSizedFor() {
