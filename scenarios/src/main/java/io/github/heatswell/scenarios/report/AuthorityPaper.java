@@ -429,7 +429,7 @@ final class AuthorityPaper {
                                         ? "; read"
                                         : held.rule().clause().contains("quoted") ? "" : "; quoted"),
                         PageWords.typeset(held.rule().words(), shown),
-                        became(held.verdict())))
+                        became(held)))
                 .toList();
         blocks.add(new Grid(
                 "Which clauses? " + rules.place().title()
@@ -446,7 +446,7 @@ final class AuthorityPaper {
                 .collect(Collectors.joining());
         String said = code().map(why -> why + " ").orElse("")
                 + (trade.isEmpty() ? "" : "No clause, but said by the trade. " + trade)
-                + (all ? "" : "Clauses that do not affect the size are left out.");
+                + (all ? "" : "Further clauses, which do not affect the size, are left out.");
         if (!said.isEmpty()) {
             blocks.add(new Block.Paragraph(said.strip(), Block.Tone.PLAIN));
         }
@@ -483,14 +483,18 @@ final class AuthorityPaper {
                 + " The code adopted here decides.");
     }
 
-    private static String became(RulesHere.Verdict verdict) {
-        return switch (verdict) {
+    private String became(RulesHere.Held held) {
+        PlaceRule rule = held.rule();
+        boolean larger = rule.topic() == Topic.EXPANSION_CONTROL
+                && rule.limit().isPresent()
+                && house.tank().volume() >= rule.limit().getAsDouble();
+        return switch (held.verdict()) {
             case BY_A_RUN -> "see the peaks above";
-            case ON_SITE -> "check on site";
+            case ON_SITE -> larger ? "this heater is larger: ask the water undertaker" : "check on site";
             case CUT_OUT_ON_SITE -> "check on site: the cut-out must be hand-reset";
             case KEPT -> "nothing against it";
             case ONCE_CLOSED -> "check on site; to be kept in full once a check valve is fitted";
-            case AGAINST, OPEN, ELSEWHERE, OLDER, NOT_KNOWN -> RulesReport.word(verdict);
+            case AGAINST, OPEN, ELSEWHERE, OLDER, NOT_KNOWN -> RulesReport.word(held.verdict());
         };
     }
 

@@ -235,7 +235,11 @@ class AuthorityPaperTest {
         String none = "no clause that limits the pressure after a heat-up was found for this place";
         String uk = paper("site.place=uk", "vessel={ volume: 50 L, precharge: 1.5 bar to 2 bar }", "not-known=vessel");
         assertTrue(uk.contains(none), uk);
-        assertTrue(uk.contains("Clauses that do not affect the size are left out"), uk);
+        // discharge pipe and notification stand there, and do not affect the size either
+        assertTrue(uk.contains("Further clauses, which do not affect the size, are left out"), uk);
+        assertTrue(uk.contains("ask the water undertaker, this heater is larger: ask the water undertaker]"), uk);
+        String small = paper("site.place=uk", "tank.volume=14 L");
+        assertFalse(small.contains("this heater is larger"), small);
         assertTrue(uk.matches("(?s).*Not known: [^.]*the expansion vessel, taken as present.*"), uk);
         assertFalse(uk.contains("precharge of the vessel, taken"), uk);
         String us = paper("site.place=us-upc");
