@@ -101,6 +101,7 @@ final class ReadingsStep {
                                 .orElse(job.units().pressure().symbol())));
             }
             job.say("Comparing every cause with the readings takes a minute or two.");
+            job.known().remove(Job.AT_REST); // or the readings would be compared with what they said themselves
             job.run("diagnose", files.toArray(String[]::new));
             if (job.status() == 0) {
                 FoundCause cause = new FoundCause(
@@ -110,7 +111,6 @@ final class ReadingsStep {
                                 .flatMap(step -> step.changes().stream())
                                 .anyMatch(change -> change.field().startsWith("vessel.")));
                 job.known().put(Job.FOUND, cause.word());
-                job.known().remove(Job.AT_REST);
                 job.next().stream()
                         .flatMap(step -> step.changes().stream())
                         .filter(change -> change.field().equals(SupplyQuestions.REDUCED))

@@ -465,6 +465,13 @@ class GuideTest {
         lead(0, List.of("quit"));
         assertEquals(List.of("size HOUSE --set " + set + " --out PAPERS"), ran);
         ran.clear();
+        lead(0, List.of("back", "log.csv", "", "quit"));
+        assertTrue(
+                ran.stream().filter(line -> line.startsWith("diagnose")).noneMatch(line -> line.contains(set.field())),
+                ran::toString);
+        assertTrue(
+                ran.toString().contains("diagnose HOUSE"), "mended readings are compared with the description: " + ran);
+        ran.clear();
         lead(0, List.of("back", "no", "", "quit"));
         assertEquals("size HOUSE --out PAPERS", ran.get(ran.size() - 1), "without readings, nothing is known of it");
     }
