@@ -88,8 +88,8 @@ export function scaleOf(house, kind) {
   };
 }
 
-/** What somebody typed for a quantity: a decimal comma, as the keys of a phone have it, is a point, "about" adds nothing, and a bare number is in the unit shown. */
+/** What somebody typed for a quantity: a decimal comma, as the keys of a phone have it, is a point, "about" and "or so" add nothing, and a bare number is in the unit shown. */
 export function withUnit(typed, unit) {
-  const text = typed.trim().replace(/^(?:about|approx\.?|ca\.?|~)\s*/iu, '').replace(/^(\d+),(\d{1,2})(?!\d)/, '$1.$2');
+  const text = typed.trim().replace(/^(?:about|around|approx\.?|ca\.?|~)\s*|-?ish\b|\s*(?:or so|\?)$/giu, '').replace(/^(\d+),(\d{1,2})(?!\d)/, '$1.$2');
   return /^-?[\d.]+$/.test(text) ? `${text} ${unit}` : text;
 }
