@@ -24,9 +24,12 @@ import java.util.stream.IntStream;
  */
 final class Circumstances {
 
+    /** So much hotter (K) than the dial says is more than dials are off, two standard deviations. */
+    static final double MORE_THAN_A_DIAL = 5;
+
     private static final double SUPPLY_SPREAD = 0.1e5;
     private static final double HEATING_SPREAD = 0.1;
-    private static final double SET_POINT_SPREAD = 2.5;
+    private static final double SET_POINT_SPREAD = MORE_THAN_A_DIAL / 2;
     private static final double TANK_SPREAD = 0.06;
     /** The same where a second look trusts the description less; our own judgement. */
     private static final double DOUBTED_HEATING_SPREAD = 0.15;

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -220,6 +221,24 @@ public record DiagnosisResult(
 
     private boolean mayScald(HypothesisFit fit) {
         return fit.blames(Cause.WATER_TOO_HOT) && (!fit.isHeldAgainstTemperatures() || heatIsHidden());
+    }
+
+    /**
+     * How hot the water gets at least, whichever of the {@link #alike() causes alike} it is, where that is hotter than a thermostat is off.
+     *
+     * @param set what the thermostat is described to be set to (K)
+     * @return the lowest of their temperatures (K); empty where one of them has the water about as described or leaves it open, or
+     *     where none explains the readings
+     */
+    public OptionalDouble heatedBeyond(double set) {
+        List<Estimate> heated = alike().stream()
+                .flatMap(fit -> fit.estimate(Parameter.SET_POINT).stream())
+                .filter(one -> one.standing() == Estimate.Standing.CARRIED
+                        && one.value() > set + Circumstances.MORE_THAN_A_DIAL)
+                .toList();
+        return misfit() || heated.size() < alike().size()
+                ? OptionalDouble.empty()
+                : heated.stream().mapToDouble(Estimate::value).min();
     }
 
     /** Whether the readings say nothing of how hot the water gets, as if a thermometer saw only cold water. */

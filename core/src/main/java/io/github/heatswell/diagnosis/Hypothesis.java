@@ -135,8 +135,6 @@ record Hypothesis(
         private static final double HOTTEST = 368.15;
         /** Smallest distance (K) of a set point below the cut-out. */
         private static final double BEFORE_CUT_OUT = 0.5;
-        /** So much hotter (K) than the dial says is more than dials are off: {@link Circumstances} has half of it as one standard deviation. */
-        private static final double MORE_THAN_A_DIAL = 5;
         /** The usual ends of a range that begins or ends at the described value. */
         private static final double JUST_BELOW = 0.98;
 
@@ -233,10 +231,11 @@ record Hypothesis(
                     .orElseThrow();
             double cutOut = heater.cutOut().orElse(Double.POSITIVE_INFINITY);
             double most = Math.min(Math.max(set + 8, HOTTEST), set + cutOut - highest - BEFORE_CUT_OUT);
-            if (most > set + MORE_THAN_A_DIAL) {
+            if (most > set + Circumstances.MORE_THAN_A_DIAL) {
                 add(
                         Cause.WATER_TOO_HOT,
-                        FreeParameter.open(SET_POINT, set + MORE_THAN_A_DIAL, most, 0.1, 0.3, 0.5, 0.7, 0.9));
+                        FreeParameter.open(
+                                SET_POINT, set + Circumstances.MORE_THAN_A_DIAL, most, 0.1, 0.3, 0.5, 0.7, 0.9));
             }
             if (heater.mixedTo().isPresent()) {
                 all.add(new Hypothesis(Cause.MIXING_VALVE_PASSES, "", SuspectHouse::unmixed, List.of()));

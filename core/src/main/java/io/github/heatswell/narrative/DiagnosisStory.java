@@ -449,6 +449,6 @@ public final class DiagnosisStory {
      * @return whole sentences; empty if nothing is left
      */
     public Optional<Statement> notRuledOut() {
-        return hazards.notRuledOut();
+        return hazards.notRuledOut(!doubted && !conclusion.isAsDescribed() && conclusion.isLikely());
     }
 }

@@ -94,6 +94,10 @@ final class NextReading {
 
     /** The reading that settles a number of theirs, where none tells the causes apart; of a seat, what paper shows. */
     private Statement settling() {
+        if (!read.contains(SiteCheck.HOT_TAP) && hazards.asksForThermometer()) {
+            return plain("Next, read " + SiteCheck.HOT_TAP.words()
+                    + ", with a thermometer and not a hand, and diagnose again with it." + heating(SiteCheck.HOT_TAP));
+        }
         String paper = result.alike().stream().noneMatch(fit -> fit.blames(Cause.RELIEF_SEAT_WEEPS))
                 ? ""
                 : " Lay dry paper under the outlet of the relief valve an hour after the heater went off: if it gets wet, that"

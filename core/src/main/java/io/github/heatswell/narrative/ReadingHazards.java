@@ -262,19 +262,60 @@ final class ReadingHazards {
                 + safe);
     }
 
-    /** What could hurt somebody and is not ruled out, with what to check. */
-    Optional<Statement> notRuledOut() {
-        List<HypothesisFit> left = result.notRuledOut().stream()
+    /**
+     * What could hurt somebody and is likely or not ruled out, with what to check.
+     *
+     * @param likely whether the best cause is called likely
+     */
+    Optional<Statement> notRuledOut(boolean likely) {
+        List<HypothesisFit> open = result.notRuledOut().stream()
                 .filter(fit -> overpressure().isEmpty() || !fit.blames(Cause.RELIEF_OPENS_HIGH))
                 .filter(fit -> !isReadTooHot() || fit.blames(Cause.RELIEF_OPENS_HIGH))
                 .toList();
-        List<Statement> all = new ArrayList<>();
+        Optional<Statement> hot = heatedBeyond();
+        List<HypothesisFit> named = open.stream()
+                .filter(fit -> fit.cause() == Cause.WATER_TOO_HOT && fit.also().isEmpty() && hot.isPresent()
+                        || likely && fit == result.best())
+                .toList();
+        List<HypothesisFit> left =
+                open.stream().filter(fit -> !named.contains(fit)).toList();
+        List<Statement> all = new ArrayList<>(hot.stream().toList());
+        if (hot.isEmpty() && !named.isEmpty()) {
+            all.add(plain("Likely by these readings: " + among(named) + ". "
+                    + toCheck(named.stream().map(HypothesisFit::cause))
+                    + (named.get(0).cause() == Cause.WATER_TOO_HOT ? untilThen() : "")));
+        }
         if (!left.isEmpty()) {
             all.add(plain("Not ruled out by these readings: " + among(left) + ". "
                     + toCheck(left.stream().map(HypothesisFit::cause).distinct())));
         }
         result.beyondPlates().stream().limit(1).map(this::between).forEach(all::add);
         return all.isEmpty() ? Optional.empty() : Optional.of(Statement.joined(" ", all));
+    }
+
+    /** What is said where whatever explains the readings has the water far hotter than described, even the house that is else as described. */
+    private Optional<Statement> heatedBeyond() {
+        double set = house.heater().setPoint();
+        OptionalDouble least = result.heatedBeyond(set);
+        return least.isEmpty() || isReadTooHot() || !result.hazardousCauses().isEmpty()
+                ? Optional.empty()
+                : Optional.of(plain("Likely by these readings: the water gets hotter than the ")
+                        .then(Measure.temperature(set))
+                        .then(" described. Whatever explains them has it at ")
+                        .then(Measure.temperature(least.getAsDouble()))
+                        .then(" or more. " + toCheck(Stream.of(Cause.WATER_TOO_HOT)) + untilThen()));
+    }
+
+    private String untilThen() {
+        return house.heater().mixedTo().isPresent() ? "" : " Until then nobody should shower or bathe in it.";
+    }
+
+    /** Whether a thermometer under a tap is the reading to take, for it shows water that is too hot, which is among what is left. */
+    boolean asksForThermometer() {
+        return house.heater().mixedTo().isEmpty()
+                && !isReadTooHot()
+                && !isByReading()
+                && result.notRuledOut().stream().anyMatch(fit -> fit.blames(Cause.WATER_TOO_HOT));
     }
 
     /** A thermometer that read too hot is not to be held under the tap once more, unless that reading may be a slip. */

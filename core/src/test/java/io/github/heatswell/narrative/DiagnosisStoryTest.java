@@ -34,6 +34,8 @@ class DiagnosisStoryTest {
     private static final HotWaterSystem WITHOUT_VESSEL =
             FaultlessHouse.house().withoutVessel().build();
     private static final HotWaterSystem VESSEL = FaultlessHouse.house().build();
+    private static final HotWaterSystem UNMIXED =
+            FaultlessHouse.house().heater(FaultlessHouse.unmixed(60).build()).build();
     private static final Misfit SERIOUS = new Misfit(3, 0, 0, 0, 1, 100, List.of());
     private static final Misfit NONE = new Misfit(1, 0, 0, 0, 1, 100, List.of());
 
@@ -390,6 +392,50 @@ class DiagnosisStoryTest {
                 hot.unsettled(Set.of()).map(Estimate::parameter),
                 "nobody catches it");
         assertEquals(Optional.empty(), hot.unsettled(Set.of(SiteCheck.NEXT_MORNING)));
+    }
+
+    /** Regression: who might be scalded was told that no reading helps, beside a caution that asks for a thermometer under a tap. */
+    @Test
+    void waterThatMayBeTooHotIsReadAtTheTap() {
+        HypothesisFit leak = fit(Cause.LEAK, 1, 0.4, NONE, unsaid(Parameter.LEAK));
+        String next = text(story(UNMIXED, log().build(), fit(Cause.WATER_TOO_HOT, 0, 0.5, NONE), leak)
+                        .next())
+                .orElseThrow();
+        assertTrue(next.startsWith("Next, read the temperature of the water at the nearest hot tap"), next);
+        assertFalse(next.contains("professional"), next);
+        String without = text(story(UNMIXED, log().build(), fit(Cause.SUPPLY_PRESSURE, 0, 0.5, NONE), leak)
+                        .next())
+                .orElseThrow();
+        assertTrue(without.contains("what the water meter counts"), without);
+    }
+
+    /** Regression: water that was likely too hot was "not ruled out", also where the house "as described" had it 8 K hotter. */
+    @Test
+    void waterThatIsLikelyTooHotIsCalledSo() {
+        HypothesisFit leak = fit(Cause.LEAK, 4, 0.05, NONE);
+        String alone = text(story(UNMIXED, log().build(), fit(Cause.WATER_TOO_HOT, 0, 0.9, NONE), leak)
+                        .notRuledOut())
+                .orElseThrow();
+        assertTrue(alone.startsWith("Likely by these readings: the heater heats the water hotter"), alone);
+        assertFalse(alone.contains("Not ruled out"), alone);
+        assertTrue(alone.endsWith("Until then nobody should shower or bathe in it."), alone);
+        double set = UNMIXED.heater().setPoint();
+        HypothesisFit hot = fit(Cause.WATER_TOO_HOT, 0, 0.5, NONE, heatedTo(set + 11));
+        String every = text(story(UNMIXED, log().build(), hot, fit(Cause.AS_DESCRIBED, 1, 0.4, NONE, heatedTo(set + 8)))
+                        .notRuledOut())
+                .orElseThrow();
+        assertTrue(
+                every.startsWith("Likely by these readings: the water gets hotter than the 60 °C described."), every);
+        assertTrue(every.contains("has it at 68 °C or more. Hold a thermometer"), every);
+        String open = text(story(UNMIXED, log().build(), hot, fit(Cause.AS_DESCRIBED, 1, 0.4, NONE, heatedTo(set + 4)))
+                        .notRuledOut())
+                .orElseThrow();
+        assertTrue(open.startsWith("Not ruled out by these readings"), open);
+    }
+
+    private static Estimate heatedTo(double kelvin) {
+        return new Estimate(
+                Parameter.SET_POINT, kelvin, kelvin - 2, kelvin + 2, Estimate.Standing.CARRIED, Optional.empty());
     }
 
     private static Estimate unsaid(Parameter parameter) {
