@@ -229,7 +229,7 @@ final class FitterPaper {
                     "Expansion vessel" + name + ": cut out and tie to it",
                     List.of(
                             new Block.Blanks.Line("Volume", shown.volume(vessel.volume()), false),
-                            new Block.Blanks.Line("Precharge", charge(shown), false),
+                            new Block.Blanks.Line("Precharge to be", charge(shown), false),
                             new Block.Blanks.Line(
                                     "Thermostat",
                                     shown.temperature(house.heater().setPoint()),
@@ -240,7 +240,9 @@ final class FitterPaper {
                                             : "Supply at rest",
                                     supply(shown),
                                     false),
-                            Block.Blanks.Line.open("Charged on; next check")),
+                            // the next man pumps to what was set, not to what was worked out before a gauge was read
+                            Block.Blanks.Line.open("Precharge as set"),
+                            Block.Blanks.Line.open("By whom, and date")),
                     true);
         }
 

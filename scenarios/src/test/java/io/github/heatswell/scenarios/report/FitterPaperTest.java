@@ -185,6 +185,7 @@ class FitterPaperTest {
                             charge,
                             shown.temperature(house.heater().setPoint()),
                             charge,
+                            "",
                             ""),
                     tag.lines().stream().map(Block.Blanks.Line::value).toList());
             assertTrue(blocks.stream()
@@ -342,7 +343,7 @@ class FitterPaperTest {
             assertEquals(
                     List.of(
                             new Block.Blanks.Line("Volume", volume, false),
-                            new Block.Blanks.Line("Precharge", charge, false),
+                            new Block.Blanks.Line("Precharge to be", charge, false),
                             new Block.Blanks.Line(
                                     "Thermostat",
                                     shown.temperature(run.system().heater().setPoint()),
@@ -354,7 +355,8 @@ class FitterPaperTest {
                                     shown.pressure(sizing.supplyStatic()
                                             .gauge(run.system().site().atmosphere())),
                                     false),
-                            new Block.Blanks.Line("Charged on; next check", "", true)),
+                            new Block.Blanks.Line("Precharge as set", "", true),
+                            new Block.Blanks.Line("By whom, and date", "", true)),
                     forms.get(1).lines());
             assertEquals(charge, forms.get(0).lines().get(0).value());
             assertTrue(forms.get(0).lines().stream().allMatch(Block.Blanks.Line::room));
