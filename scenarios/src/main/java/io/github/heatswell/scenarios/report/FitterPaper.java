@@ -337,7 +337,6 @@ final class FitterPaper {
         HotWaterSystem house = run.system();
         ExpansionVessel vessel = house.vessels().get(house.vessels().size() - 1);
         double charge = vessel.precharge().gauge(house.site().atmosphere());
-        boolean cold = house.start().waterTemperature().isEmpty();
         return new FitterPaper(
                 Optional.of(house),
                 shown.pressure(charge),
@@ -350,8 +349,15 @@ final class FitterPaper {
                         sizing.supplyStatic().gauge(house.site().atmosphere()),
                         state,
                         OptionalDouble.of(sizing.target().gauge()),
-                        cold ? OptionalDouble.of(run.peak().value()) : OptionalDouble.empty())),
+                        coldPeakGauge(run))),
                 Optional.empty());
+    }
+
+    /** The peak (Pa, gauge) of a run that begins cold; empty for any other. */
+    static OptionalDouble coldPeakGauge(RunResult run) {
+        return run.system().start().waterTemperature().isEmpty()
+                ? OptionalDouble.of(run.peak().value())
+                : OptionalDouble.empty();
     }
 
     /**

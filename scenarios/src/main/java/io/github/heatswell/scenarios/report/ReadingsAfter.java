@@ -20,11 +20,13 @@ public final class ReadingsAfter {
 
     private final List<Check.Reading> sheet;
     private final double relief;
+    private final Optional<String> coldPeak;
     private final QuantityFormat shown;
 
-    private ReadingsAfter(List<Check.Reading> sheet, double relief, QuantityFormat shown) {
+    private ReadingsAfter(List<Check.Reading> sheet, double relief, Optional<String> coldPeak, QuantityFormat shown) {
         this.sheet = sheet;
         this.relief = relief;
+        this.coldPeak = coldPeak;
         this.shown = shown;
     }
 
@@ -36,12 +38,15 @@ public final class ReadingsAfter {
      * @return what readings are held against; empty where the sheet asks for none
      */
     public static Optional<ReadingsAfter> of(VesselAnswer answer, UnitSystem units) {
-        return Optional.of(new SizingReport(answer, units).check().readings())
+        SizingReport report = new SizingReport(answer, units);
+        QuantityFormat shown = QuantityFormat.ascii(units);
+        return Optional.of(report.check().readings())
                 .filter(readings -> !readings.isEmpty())
                 .map(readings -> new ReadingsAfter(
                         readings,
                         Limit.reliefSetGauge(answer.scenario().system()).orElse(Double.POSITIVE_INFINITY),
-                        QuantityFormat.ascii(units)));
+                        report.coldPeak(shown),
+                        shown));
     }
 
     /**
@@ -105,11 +110,20 @@ public final class ReadingsAfter {
             }
         });
         if (off.isEmpty()) {
+            boolean peak = read.containsKey(CheckSheet.Reading.Kind.PEAK);
             said.add((read.size() == 1 ? "The reading agrees" : "All " + read.size() + " readings agree")
                     + " with the check sheet"
-                    + (read.containsKey(CheckSheet.Reading.Kind.PEAK)
-                            ? ": the vessel takes up the expansion. Keep the sheet for the next check."
+                    + (peak
+                            ? ": after this draw the vessel takes up the expansion. Keep the sheet for the next check."
                             : ". But the highest reading of a heat-up, on which the answer depends, was not taken."));
+            if (peak) {
+                said.add(
+                        "This check can miss a charge that is too low: so little water is heated that the readings may agree all"
+                                + " the same. Have the charge read with the heater off and cool and the vessel's water side empty, or watch"
+                                + " the next heat-up from cold: "
+                                + coldPeak.orElse("if anything comes out of a relief valve,")
+                                + " turn the heater off and find out why.");
+            }
             return said;
         }
         said.add("Not yet as it should be: " + off.size() + " of " + read.size()

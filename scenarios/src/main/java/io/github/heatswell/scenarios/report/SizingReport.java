@@ -7,6 +7,7 @@ import io.github.heatswell.assessment.PrechargeTarget;
 import io.github.heatswell.charts.Chart;
 import io.github.heatswell.charts.NamedRun;
 import io.github.heatswell.charts.table.SizeTable;
+import io.github.heatswell.narrative.Limit;
 import io.github.heatswell.narrative.Narrative;
 import io.github.heatswell.place.Place;
 import io.github.heatswell.result.Balances;
@@ -97,6 +98,16 @@ public final class SizingReport {
                                 SizingJson.of(answer).file("sizing.json")),
                         report.pictureFiles())
                 .then(NextStep.afterSizing(answer));
+    }
+
+    /** What a heat-up from cold should reach with the vessel, and what is too high; empty unless the run shows one within the limit. */
+    Optional<String> coldPeak(QuantityFormat shown) {
+        return FitterPaper.coldPeakGauge(run).stream()
+                .filter(peak -> !Limit.passes(peak, sizing.target().gauge()))
+                .mapToObj(peak -> "expect about " + shown.pressure(peak) + ". If the pressure climbs above "
+                        + shown.pressure(sizing.target().gauge())
+                        + ", the limit, or anything comes out of a relief valve,")
+                .findFirst();
     }
 
     /** The check sheet of the house with the vessel. */

@@ -247,6 +247,11 @@ class GuideTest {
         later.addAll(List.of("", ""));
         assertEquals(Ending.FINISHED, lead(0, later).ending());
         assertTrue(flat().contains("All 6 readings agree with the check sheet"), said);
+        assertTrue(flat().contains("This check can miss a charge that is too low"), said);
+        assertTrue(
+                flat().matches(
+                                ".*watch the next heat-up from cold: expect about [0-9.]+ bar\\. If the pressure climbs above [0-9.]+ bar, the limit, .*"),
+                said);
     }
 
     /** The file of the house with its vessel, which the guide leaves behind. */
