@@ -241,8 +241,8 @@ final class FitterPaper {
                                     supply(shown),
                                     false),
                             // the next man pumps to what was set, not to what was worked out before a gauge was read
-                            Block.Blanks.Line.open("Precharge as set"),
-                            Block.Blanks.Line.open("By whom, and date")),
+                            Block.Blanks.Line.open("Precharge as set; by whom"),
+                            Block.Blanks.Line.open("Charged on; next check")),
                     true);
         }
 

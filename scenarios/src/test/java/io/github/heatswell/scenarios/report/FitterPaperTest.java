@@ -355,8 +355,8 @@ class FitterPaperTest {
                                     shown.pressure(sizing.supplyStatic()
                                             .gauge(run.system().site().atmosphere())),
                                     false),
-                            new Block.Blanks.Line("Precharge as set", "", true),
-                            new Block.Blanks.Line("By whom, and date", "", true)),
+                            new Block.Blanks.Line("Precharge as set; by whom", "", true),
+                            new Block.Blanks.Line("Charged on; next check", "", true)),
                     forms.get(1).lines());
             assertEquals(charge, forms.get(0).lines().get(0).value());
             assertTrue(forms.get(0).lines().stream().allMatch(Block.Blanks.Line::room));
