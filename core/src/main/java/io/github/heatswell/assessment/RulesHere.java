@@ -171,9 +171,8 @@ public record RulesHere(Place place, List<Held> rules, List<Topic> unread, List<
             return new Held(rule, Verdict.NOT_KNOWN, Optional.empty());
         }
         if (finding.isPresent()) {
-            // what limits the water at a tap may be at that tap, and no description says what is there; what rests on a
-            // value
-            // that nobody has read is no breach yet
+            // what limits the water at a tap may be at that tap, and no description says what is there
+            // what rests on a value that nobody has read is no breach yet
             boolean open = rule.topic() == Topic.TAP_TEMPERATURE || isOpen(finding.get(), house);
             return new Held(rule, open ? Verdict.ON_SITE : Verdict.AGAINST, finding);
         }
